@@ -1,0 +1,5 @@
+/** Options, exit codes and the terminal. */
+@NullMarked
+package org.spanroom.cli;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,38 @@
+package org.spanroom.finding;
+
+import java.util.Optional;
+
+/**
+ * One problem of the data.
+ *
+ * @param source the file, or file and layer, that the feature came from
+ * @param featureId the owner's name of the feature, or its number in the file
+ * @param field the source field or term concerned, or empty
+ * @param detail what was found and what was expected, with values
+ * @param lengthM metres of drawn line that the finding takes out of the spans; 0 where it takes none
+ */
+public record Finding(
+        FindingCode code,
+        String source,
+        String featureId,
+        String field,
+        String detail,
+        Optional<Place> place,
+        double lengthM) {
+
+    public static Finding of(FindingCode code, String source, String featureId, String detail) {
+        return new Finding(code, source, featureId, "", detail, Optional.empty(), 0);
+    }
+
+    public Finding at(double lonDeg, double latDeg) {
+        return new Finding(code, source, featureId, field, detail, Optional.of(new Place(lonDeg, latDeg)), lengthM);
+    }
+
+    public Finding inField(String fieldName) {
+        return new Finding(code, source, featureId, fieldName, detail, place, lengthM);
+    }
+
+    public Finding withLengthM(double metres) {
+        return new Finding(code, source, featureId, field, detail, place, metres);
+    }
+}

@@ -1,0 +1,65 @@
+package org.spanroom.finding;
+
+import java.util.Locale;
+
+/** Every kind of data problem that the tool reports. The lower-case names are part of the output format. */
+public enum FindingCode {
+    // Reading
+    UNREADABLE_FEATURE(Severity.REJECTED, "the feature is damaged and was skipped"),
+    EMPTY_GEOMETRY(Severity.REJECTED, "the feature has no coordinates and was skipped"),
+    WRONG_GEOMETRY_TYPE(Severity.REJECTED, "the feature is of a geometry type that the layer is not read for"),
+    BAD_COORDINATE(Severity.REJECTED, "a coordinate is not a number or lies outside the reference system"),
+    LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but something about it is not as its format demands"),
+    ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
+    // Attributes
+    MISSING_VALUE(Severity.NOTE, "a value is missing; the configured default was used"),
+    UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as what its term demands; the default was used"),
+    IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value lies outside the plausible range, perhaps for a wrong unit"),
+    DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
+    CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
+    CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
+    CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
+    CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that no route has"),
+    // Geometry of routes
+    DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was taken once"),
+    ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
+    // Vaults
+    DUPLICATE_VAULT(Severity.SUSPECT, "two vaults lie at one place; they are taken as one"),
+    VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route comes within tolerance of the vault"),
+    VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
+    // Spans
+    END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
+    ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),
+    GAP_BEYOND_TOLERANCE(Severity.SUSPECT, "two line ends, or an end and a vault, lie a little beyond the tolerance"),
+    AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet where no vault is; they were not joined"),
+    ATTRIBUTES_CHANGE_AT_JOINT(Severity.SUSPECT, "pieces joined into one span differ in an attribute"),
+    LOOP_TO_SAME_VAULT(Severity.SUSPECT, "a span ends at the vault where it begins"),
+    LENGTH_INSIDE_VAULT(Severity.NOTE, "a stretch inside a vault belongs to no span"),
+    RECORDED_LENGTH_DIFFERS(Severity.SUSPECT, "the recorded length disagrees with the drawn one"),
+    RECORDED_VAULT_DIFFERS(Severity.SUSPECT, "the recorded vault is not the one where the line ends"),
+    RECORDED_VAULT_UNKNOWN(Severity.SUSPECT, "the recorded vault is not in the vaults layer"),
+    // Limits
+    LONG_SECTION(Severity.NOTE, "the span is longer than the section length to warn at"),
+    MANY_BENDS(Severity.NOTE, "the span turns more than the total to warn at");
+
+    private final Severity severity;
+    private final String meaning;
+
+    FindingCode(Severity severity, String meaning) {
+        this.severity = severity;
+        this.meaning = meaning;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Returns the word for this kind in tables. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

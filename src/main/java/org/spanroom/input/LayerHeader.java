@@ -1,0 +1,20 @@
+package org.spanroom.input;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a layer says of itself before its features are read.
+ *
+ * @param layerName the layer's name in its file, or the file's name without its ending
+ * @param fields names of the attribute fields, in file order; for GeoJSON those met in the first features
+ * @param crsDefinition the reference system as the file states it: "EPSG:code", "OGC:CRS84" or WKT; empty if it does not
+ * @param featureCount how many features the file announces, or -1 where it does not; not to be trusted
+ */
+record LayerHeader(
+        Path file, String layerName, List<String> fields, Optional<String> crsDefinition, long featureCount) {
+    LayerHeader {
+        fields = List.copyOf(fields);
+    }
+}

@@ -1,0 +1,29 @@
+package org.spanroom.input;
+
+import java.util.List;
+
+/**
+ * A feature's geometry as its file has it: ordinates in the layer's own reference system, x before y.
+ *
+ * @param parts one packed array a point, a line or a ring: x, y (and z, where {@code hasZ}) of each vertex in turn;
+ *     measures are dropped
+ * @param startsPolygon for polygons, true where the ring at this place is the outer ring of a next polygon and false for
+ *     a hole; empty for other kinds
+ */
+record SourceGeometry(Kind kind, List<double[]> parts, boolean hasZ, List<Boolean> startsPolygon) {
+    /** What the parts are. Collections of one kind count as that kind. */
+    enum Kind {
+        POINTS,
+        LINES,
+        POLYGONS,
+        /** No geometry at all: null shape, null member, empty geometry. */
+        NONE,
+        /** A type that no layer of ours is read for, or a collection of several kinds. */
+        OTHER
+    }
+
+    SourceGeometry {
+        parts = List.copyOf(parts);
+        startsPolygon = List.copyOf(startsPolygon);
+    }
+}

@@ -1,0 +1,41 @@
+package org.spanroom.model;
+
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * One duct as recorded, gaps filled with configured defaults.
+ *
+ * @param id the owner's name of the duct; pieces of one duct carry the same
+ * @param bankId the bank that the duct belongs to, or empty
+ * @param insideDiameterMm diameter of a round bore, side of a square one
+ * @param directBuried true where no outer duct surrounds the innerducts
+ * @param assumed the terms whose values were not recorded, so that the default stands here
+ */
+public record Duct(
+        String id,
+        String bankId,
+        BoreShape boreShape,
+        double insideDiameterMm,
+        String type,
+        String material,
+        boolean directBuried,
+        Contents contents,
+        boolean flooded,
+        Condition condition,
+        String surface,
+        String owner,
+        OptionalInt installedYear,
+        Set<Term> assumed) {
+    public Duct {
+        Check.notBlank("id", id);
+        Check.positive("insideDiameterMm", insideDiameterMm);
+        assumed = Set.copyOf(assumed);
+    }
+
+    /** Returns the area of the bore, round or square. */
+    public double boreAreaMm2() {
+        double square = insideDiameterMm * insideDiameterMm;
+        return boreShape == BoreShape.SQUARE ? square : Math.PI / 4 * square;
+    }
+}

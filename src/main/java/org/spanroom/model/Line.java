@@ -1,0 +1,108 @@
+package org.spanroom.model;
+
+import java.util.Arrays;
+
+/**
+ * An open polyline, immutable, of two or more vertices; with or without a third ordinate.
+ *
+ * <p>What the ordinates mean is the owner's word: degrees of longitude and latitude on WGS 84 ({@code lonLat}), or metres
+ * east, north and up in the frame of one span ({@code ground}). The third ordinate is always metres.
+ *
+ * <p>Ordinates lie packed in one array: a city holds tens of millions of vertices, and an object for each would take five
+ * times the memory.
+ */
+public final class Line {
+    private final double[] ordinates;
+    private final int dimension;
+
+    private Line(double[] ordinates, int dimension) {
+        if (ordinates.length < 2 * dimension || ordinates.length % dimension != 0) {
+            throw new IllegalArgumentException(
+                    "a line needs at least two vertices of " + dimension + " ordinates, got " + ordinates.length);
+        }
+        for (double ordinate : ordinates) {
+            Check.finite("ordinate", ordinate);
+        }
+        this.ordinates = ordinates;
+        this.dimension = dimension;
+    }
+
+    /** Returns the line through x0, y0, x1, y1, ... . */
+    public static Line ofXy(double... xy) {
+        return new Line(xy.clone(), 2);
+    }
+
+    /** Returns the line through x0, y0, z0, x1, y1, z1, ... . */
+    public static Line ofXyz(double... xyz) {
+        return new Line(xyz.clone(), 3);
+    }
+
+    /** Returns the line over the given array without copying it; the caller must not keep the array. */
+    public static Line wrap(double[] ordinates, boolean hasZ) {
+        return new Line(ordinates, hasZ ? 3 : 2);
+    }
+
+    /** Returns the number of vertices. */
+    public int size() {
+        return ordinates.length / dimension;
+    }
+
+    public double x(int vertex) {
+        return ordinates[vertex * dimension];
+    }
+
+    public double y(int vertex) {
+        return ordinates[vertex * dimension + 1];
+    }
+
+    public boolean hasZ() {
+        return dimension == 3;
+    }
+
+    /** Returns the third ordinate of a vertex; only for a line that {@link #hasZ()}. */
+    public double z(int vertex) {
+        if (!hasZ()) {
+            throw new IllegalStateException("the line has no third ordinate");
+        }
+        return ordinates[vertex * 3 + 2];
+    }
+
+    /** Returns the plane distance between two neighbouring vertices; metres only on a {@code ground} line. */
+    public double stepLength(int fromVertex) {
+        return Math.hypot(x(fromVertex + 1) - x(fromVertex), y(fromVertex + 1) - y(fromVertex));
+    }
+
+    /** Returns the plane length along all vertices; metres only on a {@code ground} line. */
+    public double planeLength() {
+        double total = 0;
+        for (int vertex = 0; vertex + 1 < size(); vertex++) {
+            total += stepLength(vertex);
+        }
+        return total;
+    }
+
+    /** Returns the same line, drawn from its other end. */
+    public Line reversed() {
+        double[] back = new double[ordinates.length];
+        for (int from = 0, to = ordinates.length - dimension; to >= 0; from += dimension, to -= dimension) {
+            System.arraycopy(ordinates, from, back, to, dimension);
+        }
+        return new Line(back, dimension);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Line that && dimension == that.dimension && Arrays.equals(ordinates, that.ordinates);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * dimension + Arrays.hashCode(ordinates);
+    }
+
+    @Override
+    public String toString() {
+        return "Line of " + size() + " vertices from (" + x(0) + ", " + y(0) + ") to (" + x(size() - 1) + ", "
+                + y(size() - 1) + ")";
+    }
+}

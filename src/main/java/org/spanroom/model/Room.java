@@ -1,0 +1,40 @@
+package org.spanroom.model;
+
+import java.util.Optional;
+
+/**
+ * What recovering the rigid innerducts of one span's duct would give.
+ *
+ * @param boreAreaMm2 area of the bore
+ * @param fillBeforeRatio area that innerducts (taken as solid) and loose cables close off now, over bore area
+ * @param fillAfterRatio area of the cables that stay, over bore area
+ * @param recoverableMm2 innerduct outside areas less the areas of the cables that stay
+ * @param innerductsOut how many rigid innerducts come out
+ * @param positionsBefore empty innerducts that can take the design cable now
+ * @param sleeves whole sleeves that go in afterwards
+ * @param newCables design cables that go in afterwards, in whole sleeves
+ * @param bindingRule the rule that allows no further sleeve
+ * @param exclusion why nothing is recovered here; empty where something is
+ */
+public record Room(
+        double boreAreaMm2,
+        double fillBeforeRatio,
+        double fillAfterRatio,
+        double recoverableMm2,
+        int innerductsOut,
+        int positionsBefore,
+        int sleeves,
+        int newCables,
+        String bindingRule,
+        Optional<Exclusion> exclusion) {
+
+    /** Returns the share of the bore that is free once all rigid innerducts are out. */
+    public double freeAfterRatio() {
+        return 1 - fillAfterRatio;
+    }
+
+    /** Returns how many more cables there is a place for than before; never negative. */
+    public int cablesGained() {
+        return Math.max(0, newCables - positionsBefore);
+    }
+}

@@ -1,0 +1,35 @@
+package org.spanroom.model;
+
+import java.util.List;
+
+/** A span's score with the parts that it is the sum of. */
+public record Score(List<Part> parts) {
+    /**
+     * One criterion's share of a score.
+     *
+     * @param criterion the criterion's name, as in columns
+     * @param quantityText the absolute quantity that was judged, with its unit
+     * @param valueRatio how good the quantity is, 0 to 1
+     * @param weightRatio the criterion's weight as a share of all weights
+     */
+    public record Part(String criterion, String quantityText, double valueRatio, double weightRatio) {
+        public Part {
+            Check.within("valueRatio", valueRatio, 0, 1);
+            Check.within("weightRatio", weightRatio, 0, 1);
+        }
+
+        /** Returns the points out of 100 that this criterion gives. */
+        public double points() {
+            return 100 * valueRatio * weightRatio;
+        }
+    }
+
+    public Score {
+        parts = List.copyOf(parts);
+    }
+
+    /** Returns the sum of all parts' points, 0 to 100. */
+    public double totalPoints() {
+        return parts.stream().mapToDouble(Part::points).sum();
+    }
+}

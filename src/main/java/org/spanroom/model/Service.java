@@ -1,0 +1,8 @@
+package org.spanroom.model;
+
+/** Whether a cable carries traffic. */
+public enum Service {
+    LIVE,
+    DEAD,
+    UNKNOWN
+}

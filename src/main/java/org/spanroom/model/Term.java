@@ -1,0 +1,65 @@
+package org.spanroom.model;
+
+import java.util.Locale;
+
+/** A word of our vocabulary that a field of a source layer may be mapped to; the lower-case name is the key in the config. */
+public enum Term {
+    ROUTE(Kind.TEXT),
+    DUCT(Kind.TEXT),
+    DUCT_BANK(Kind.TEXT),
+    INSIDE_DIAMETER(Kind.DIAMETER),
+    BORE_SHAPE(Kind.TEXT),
+    DUCT_TYPE(Kind.TEXT),
+    DUCT_MATERIAL(Kind.TEXT),
+    INNERDUCT_COUNT(Kind.COUNT),
+    INNERDUCT_OUTSIDE_DIAMETER(Kind.DIAMETER),
+    INNERDUCT_SDR(Kind.RATIO),
+    INNERDUCT_WALL(Kind.DIAMETER),
+    CABLE_COUNT(Kind.COUNT),
+    CABLE_OUTSIDE_DIAMETER(Kind.DIAMETER),
+    CABLE_MASS(Kind.MASS_PER_LENGTH),
+    IN_SERVICE(Kind.TEXT),
+    FLOODED(Kind.FLAG),
+    SURFACE(Kind.TEXT),
+    OWNER(Kind.TEXT),
+    YEAR(Kind.COUNT),
+    CONDITION(Kind.TEXT),
+    RECORDED_LENGTH(Kind.LENGTH),
+    FROM_VAULT(Kind.TEXT),
+    TO_VAULT(Kind.TEXT),
+    POSITION_QUALITY(Kind.TEXT),
+    VAULT(Kind.TEXT),
+    VAULT_KIND(Kind.TEXT),
+    VAULT_ELEVATION(Kind.LENGTH);
+
+    /** What a term's values look like. */
+    public enum Kind {
+        TEXT,
+        /** A whole number, 0 or more. */
+        COUNT,
+        /** A number without a unit. */
+        RATIO,
+        FLAG,
+        /** A length of cross-section size, kept in millimetres. */
+        DIAMETER,
+        /** A length of ground size, kept in metres. */
+        LENGTH,
+        /** Kept in kilograms per metre. */
+        MASS_PER_LENGTH
+    }
+
+    private final Kind kind;
+
+    Term(Kind kind) {
+        this.kind = kind;
+    }
+
+    public Kind kind() {
+        return kind;
+    }
+
+    /** Returns the key that stands for this term in configs, columns and messages. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,152 @@
+package org.spanroom.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Holds the code to the map of packages, to libraries that stay behind their doors, and to units in names. */
+class ArchitectureTest {
+    private static final String ROOT = "org.spanroom";
+
+    private static final String MAP = """
+            cli      -> pipeline config input output sample finding model
+            pipeline -> config input network bend bore pull effort permit rank program output finding model
+            sample   -> output finding model
+            config   -> finding model
+            input    -> config finding model
+            network  -> finding model
+            bend     -> model
+            bore     -> model
+            pull     -> model
+            effort   -> model
+            permit   -> model
+            rank     -> model
+            program  -> finding model
+            output   -> finding model
+            finding  ->
+            model    ->
+            """;
+
+    /** The units that a double may carry in its name; a ratio, a score and a count-like weight have a word of their own. */
+    private static final String UNITS =
+            "(.*(M|Mm|Mm2|Km|Deg|Rad|N|NPerM|NPerM2|KgPerM|KgPerM3|Kg|Mpa|MPerS2|RadPerM|Ratio|Percent|Points|S))|rad|[A-Z0-9_]+_(M|MM|MM2|KM|DEG|RAD|N|N_PER_M|N_PER_M2|KG_PER_M|KG_PER_M3|M_PER_S2|RATIO|POINTS)";
+
+    private static JavaClasses code;
+
+    @BeforeAll
+    static void importCode() {
+        code = new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages(ROOT);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("mapLines")
+    void packageUsesOnlyWhatTheMapAllows(String line) {
+        String[] sides = line.split("->", -1);
+        String from = sides[0].strip();
+        Set<String> allowed = new TreeSet<>(List.of(sides[1].strip().split(" +", -1)));
+        allowed.add(from);
+
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + "." + from + "..")
+                .should()
+                .dependOnClassesThat(ofOurPackagesOtherThan(allowed))
+                .allowEmptyShould(true)
+                .check(code);
+    }
+
+    @Test
+    void everyPackageIsOnTheMap() {
+        var onMap = new TreeMap<String, String>();
+        mapLines().forEach(line -> onMap.put(line.split("->", -1)[0].strip(), line));
+
+        assertThat(code.stream().map(ArchitectureTest::stage).filter(name -> !name.isEmpty()))
+                .allSatisfy(name -> assertThat(onMap).containsKey(name));
+    }
+
+    @Test
+    void theGuideShowsTheSameMap() throws IOException {
+        assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains(MAP.strip());
+    }
+
+    @Test
+    void librariesStayBehindTheirDoors() {
+        onlyIn("config", "com.fasterxml.jackson.dataformat..");
+        onlyIn("input output config", "com.fasterxml.jackson..", "org.geotools..", "org.h2gis..", "org.sqlite..");
+        onlyIn("input output", "java.sql..", "org.apache.commons.csv..");
+        onlyIn("cli", "picocli..");
+    }
+
+    @Test
+    void everyDoubleOfTheModelNamesItsUnit() {
+        ArchRule rule = fields().that()
+                .areDeclaredInClassesThat()
+                .resideInAnyPackage(ROOT + ".model..", ROOT + ".finding..", ROOT + ".config..")
+                .and()
+                .haveRawType(double.class)
+                .should()
+                .haveNameMatching(UNITS);
+        rule.check(code);
+    }
+
+    @Test
+    void stagesDoNotPrint() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".cli..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .check(code);
+    }
+
+    static Stream<String> mapLines() {
+        return MAP.lines().filter(line -> !line.isBlank());
+    }
+
+    private static void onlyIn(String stages, String... libraries) {
+        String[] homes =
+                Stream.of(stages.split(" ", -1)).map(s -> ROOT + "." + s + "..").toArray(String[]::new);
+        classes()
+                .that()
+                .resideOutsideOfPackages(homes)
+                .should()
+                .onlyDependOnClassesThat()
+                .resideOutsideOfPackages(libraries)
+                .check(code);
+    }
+
+    private static DescribedPredicate<JavaClass> ofOurPackagesOtherThan(Set<String> allowed) {
+        return DescribedPredicate.describe(
+                "in our packages other than " + allowed,
+                used -> !stage(used).isEmpty() && !allowed.contains(stage(used)));
+    }
+
+    private static String stage(JavaClass used) {
+        String name = used.getPackageName();
+        return name.startsWith(ROOT + ".") ? name.substring(ROOT.length() + 1).split("\\.", -1)[0] : "";
+    }
+}
