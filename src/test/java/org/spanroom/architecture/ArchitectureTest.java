@@ -29,11 +29,11 @@ class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
     private static final String MAP = """
-            cli      -> pipeline config input output sample finding model
-            pipeline -> config input network bend bore pull effort permit rank program output finding model
-            sample   -> output finding model
+            cli      -> pipeline config input output sample crs finding model
+            pipeline -> config input network bend bore pull effort permit rank program output crs finding model
+            sample   -> output crs finding model
             config   -> finding model
-            input    -> config finding model
+            input    -> config crs finding model
             network  -> finding model
             bend     -> model
             bore     -> model
@@ -42,7 +42,8 @@ class ArchitectureTest {
             permit   -> model
             rank     -> model
             program  -> finding model
-            output   -> finding model
+            output   -> crs finding model
+            crs      -> model
             finding  ->
             model    ->
             """;
@@ -94,7 +95,8 @@ class ArchitectureTest {
     @Test
     void librariesStayBehindTheirDoors() {
         onlyIn("config", "com.fasterxml.jackson.dataformat..");
-        onlyIn("input output config", "com.fasterxml.jackson..", "org.geotools..", "org.h2gis..", "org.sqlite..");
+        onlyIn("input output config", "com.fasterxml.jackson..", "org.h2gis..", "org.sqlite..");
+        onlyIn("crs", "org.geotools..");
         onlyIn("input output", "java.sql..", "org.apache.commons.csv..");
         onlyIn("cli", "picocli..");
     }
