@@ -62,38 +62,46 @@ final class Datums {
         return Map.copyOf(CODE_BY_PRJ_NAME);
     }
 
-    /** Finds what .prj files call the datum of a system of the dataset, without "D_" or "GCS_". */
+    /** Finds what .prj files call the datum of a system, without "D_" or "GCS_". */
     static Optional<String> findPrjName(GeographicCRS geographic) {
         return geographic.getIdentifiers().stream()
                 .map(identifier -> identifier.getCode())
                 .flatMap(code -> CODE_BY_PRJ_NAME.entrySet().stream()
                         .filter(entry -> code.equals(String.valueOf(entry.getValue())))
                         .map(Map.Entry::getKey))
-                .findFirst();
+                .findFirst()
+                .or(() -> CODE_BY_PRJ_NAME.keySet().stream()
+                        .filter(name -> name.equalsIgnoreCase(plainName(geographic)))
+                        .findFirst());
     }
 
-    /** Finds the shift to WGS 84: that of the definition, else that of the dataset for the datum's name; empty if none is needed. */
-    static Optional<BursaWolfParameters> findShift(GeographicCRS geographic) {
+    /** Finds the shift to WGS 84 of a system that was read from a text: the text's own, else the dataset's for its name. */
+    static Optional<BursaWolfParameters> findShiftOfText(GeographicCRS geographic) {
+        return ownShift(geographic).or(() -> findShiftByName(geographic)).filter(shift -> !shift.isIdentity());
+    }
+
+    /** Finds the shift to WGS 84 of a system of the dataset; empty if none is needed. */
+    static Optional<BursaWolfParameters> findShiftOfDataset(GeographicCRS geographic) {
         if (SAME_AS_WGS84.contains(plainName(geographic))) {
             return Optional.empty();
         }
-        Optional<BursaWolfParameters> shift = isNad27(geographic)
-                ? Optional.of(nad27())
-                : ownShift(geographic).or(() -> shiftByName(geographic));
-        return shift.filter(found -> !found.isIdentity());
+        return isNad27(geographic) ? Optional.of(nad27()) : DatasetShift.find(geographic);
+    }
+
+    private static Optional<BursaWolfParameters> findShiftByName(GeographicCRS geographic) {
+        if (SAME_AS_WGS84.contains(plainName(geographic))) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(CODE_BY_PRJ_NAME.get(plainName(geographic)))
+                .map(code -> Transforms.geographic(EpsgDataset.decode(code)))
+                .filter(known -> sameEllipsoid(known, geographic))
+                .flatMap(Datums::findShiftOfDataset);
     }
 
     private static Optional<BursaWolfParameters> ownShift(GeographicCRS geographic) {
         return geographic.getDatum() instanceof DefaultGeodeticDatum datum
                 ? Optional.ofNullable(datum.getBursaWolfParameters(DefaultGeodeticDatum.WGS84))
                 : Optional.empty();
-    }
-
-    private static Optional<BursaWolfParameters> shiftByName(GeographicCRS geographic) {
-        return Optional.ofNullable(CODE_BY_PRJ_NAME.get(plainName(geographic)))
-                .map(code -> Transforms.geographic(EpsgDataset.decode(code)))
-                .filter(known -> sameEllipsoid(known, geographic))
-                .flatMap(Datums::ownShift);
     }
 
     private static boolean isNad27(GeographicCRS geographic) {
@@ -136,7 +144,7 @@ final class Datums {
         return (DefaultGeodeticDatum.isWGS84(geographic.getDatum()) || plainName(geographic).equals("wgs_1984"))
                 && isGlobal(geographic.getDatum().getEllipsoid())
                 && Transforms.unitDeg(geographic) == 1
-                && Transforms.meridianDeg(geographic) == 0;
+                && geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() == 0;
     }
 
     private static boolean sameEllipsoid(GeographicCRS one, GeographicCRS other) {
@@ -149,9 +157,10 @@ final class Datums {
     /** The names of one datum on another meridian end in the meridian's, as "NTF (Paris)"; the shift is the same. */
     private static String plainName(GeographicCRS geographic) {
         String datum = geographic.getDatum().getName().getCode();
-        String name = datum.contains("(") ? geographic.getName().getCode() : datum;
+        boolean onGreenwich = geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() == 0;
+        String name = onGreenwich ? datum : geographic.getName().getCode();
+        name = onGreenwich ? name : name.replaceFirst("[ _]*\\(.*\\)$", "");
         return name.replaceFirst("^(?:D_|GCS_)", "")
-                .replaceFirst("[ _]*\\(.*\\)$", "")
                 .replace(' ', '_')
                 .toLowerCase(Locale.ROOT);
     }

@@ -50,14 +50,16 @@ final class EsriWkt {
 
     private final CoordinateReferenceSystem plane;
     private final GeographicCRS geographic;
+    private final boolean ofDataset;
 
-    private EsriWkt(CoordinateReferenceSystem plane) {
+    private EsriWkt(CoordinateReferenceSystem plane, boolean ofDataset) {
         this.plane = plane;
+        this.ofDataset = ofDataset;
         this.geographic = Transforms.geographic(plane);
     }
 
-    static String of(CoordinateReferenceSystem plane) {
-        var writer = new EsriWkt(plane);
+    static String of(CoordinateReferenceSystem plane, boolean ofDataset) {
+        var writer = new EsriWkt(plane, ofDataset);
         return plane instanceof ProjectedCRS projected
                 ? writer.projected(projected).orElseGet(writer::fallback)
                 : writer.geographicText();
@@ -92,15 +94,16 @@ final class EsriWkt {
         return values.getOrDefault("standard_parallel_1", 0.0) < 0 ? "South" : "North";
     }
 
-    /** Lengths in the plane's own unit, as .prj files want them; GeoTools keeps metres. */
+    /** Lengths and angles in the system's own units, as .prj files want them; GeoTools keeps metres and degrees. */
     private Map<String, Double> values(ParameterValueGroup group) {
         double unitM = Transforms.unitLengthM(plane).orElse(1);
+        double unitDeg = Transforms.unitDeg(geographic);
         var values = new TreeMap<String, Double>(String.CASE_INSENSITIVE_ORDER);
         for (GeneralParameterValue any : group.values()) {
             if (any instanceof ParameterValue<?> value && value.getValue() instanceof Double number) {
                 String name = any.getDescriptor().getName().getCode();
-                boolean isLength = name.startsWith("false_");
-                values.put(name, isLength ? WktWriter.tidy(number / unitM) : WktWriter.tidy(number));
+                double inUnit = name.startsWith("false_") ? unitM : name.equals("scale_factor") ? 1 : unitDeg;
+                values.put(name, WktWriter.tidy(number / inUnit));
             }
         }
         return values;
@@ -111,13 +114,13 @@ final class EsriWkt {
                 .orElseGet(() -> underscored(geographic.getName().getCode()));
         var ellipsoid = geographic.getDatum().getEllipsoid();
         boolean sphere = ellipsoid.getSemiMajorAxis() == ellipsoid.getSemiMinorAxis();
-        var meridian = geographic.getDatum().getPrimeMeridian();
-        double unitRad = Math.toRadians(Transforms.unitDeg(geographic));
-        return "GEOGCS[\"GCS_" + name + "\",DATUM[\"D_" + name + "\",SPHEROID[\""
-                + underscored(ellipsoid.getName().getCode()) + "\"," + ellipsoid.getSemiMajorAxis() + ","
-                + (sphere ? 0.0 : ellipsoid.getInverseFlattening()) + "]],PRIMEM[\""
-                + underscored(meridian.getName().getCode()) + "\"," + Transforms.meridianDeg(geographic) + "],UNIT[\""
-                + (Transforms.unitDeg(geographic) == 1 ? "Degree" : "Grad") + "\"," + unitRad + "]]";
+        String meridian = underscored(geographic.getDatum().getPrimeMeridian().getName().getCode());
+        double meridianDeg = Transforms.meridianDeg(geographic, ofDataset);
+        double unitDeg = Transforms.unitDeg(geographic);
+        return "GEOGCS[\"GCS_" + name + (meridianDeg == 0 ? "" : "_" + meridian) + "\",DATUM[\"D_" + name
+                + "\",SPHEROID[\"" + underscored(ellipsoid.getName().getCode()) + "\"," + ellipsoid.getSemiMajorAxis()
+                + "," + (sphere ? 0.0 : ellipsoid.getInverseFlattening()) + "]],PRIMEM[\"" + meridian + "\"," + meridianDeg
+                + "],UNIT[\"" + (unitDeg == 1 ? "Degree" : "Grad") + "\"," + Math.toRadians(unitDeg) + "]]";
     }
 
     private String lengthUnit() {

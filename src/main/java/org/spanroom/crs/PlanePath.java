@@ -19,9 +19,11 @@ record PlanePath(
         double meridianDeg,
         Optional<DatumShift> shift)
         implements ReferenceSystem.Path {
+    private static final double LARGEST_CORRECTION_DEG = 1e-6;
+
     @Override
     public void toLonLat(double[] pairs) {
-        toGeographic.ifPresent(transform -> transform(transform, pairs));
+        toGeographic.ifPresent(inverse -> unproject(inverse, fromGeographic.orElseThrow(), pairs));
         for (int at = 0; at < pairs.length; at += 2) {
             pairs[at] = pairs[at] * unitDeg + meridianDeg;
             pairs[at + 1] *= unitDeg;
@@ -45,6 +47,23 @@ record PlanePath(
             pairs[at + 1] /= unitDeg;
         }
         fromGeographic.ifPresent(transform -> transform(transform, pairs));
+    }
+
+    /**
+     * Some inverses are series that miss by up to a millimetre where the projection itself is exact: the place found is projected
+     * again and moved by what is missing.
+     */
+    private static void unproject(MathTransform inverse, MathTransform projection, double[] pairs) {
+        transform(inverse, pairs);
+        double[] again = pairs.clone();
+        transform(projection, again);
+        transform(inverse, again);
+        for (int at = 0; at < pairs.length; at++) {
+            double missing = pairs[at] - again[at];
+            if (Math.abs(missing) < LARGEST_CORRECTION_DEG) {
+                pairs[at] += missing;
+            }
+        }
     }
 
     private static void transform(MathTransform transform, double[] pairs) {

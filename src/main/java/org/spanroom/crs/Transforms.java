@@ -31,10 +31,10 @@ final class Transforms {
                 plane.getName().getCode(),
                 code,
                 WktWriter.ogc(plane, code),
-                prjText.orElseGet(() -> EsriWkt.of(plane)),
+                prjText.orElseGet(() -> EsriWkt.of(plane, code.isPresent())),
                 unitLengthM(plane),
                 Datums.caution(geographic(plane)));
-        return new ReferenceSystem(description, path(plane));
+        return new ReferenceSystem(description, path(plane, code.isPresent()));
     }
 
     static CoordinateReferenceSystem horizontal(CoordinateReferenceSystem any) {
@@ -67,11 +67,11 @@ final class Transforms {
         return Math.abs(deg - Math.rint(deg * 10) / 10) < 1e-9 ? Math.rint(deg * 10) / 10 : deg;
     }
 
-    private static ReferenceSystem.Path path(CoordinateReferenceSystem plane) {
+    private static ReferenceSystem.Path path(CoordinateReferenceSystem plane, boolean ofDataset) {
         GeographicCRS geographic = geographic(plane);
         double unitDeg = unitDeg(geographic);
-        double meridianDeg = meridianDeg(geographic);
-        Optional<DatumShift> shift = Datums.findShift(geographic)
+        double meridianDeg = meridianDeg(geographic, ofDataset);
+        Optional<DatumShift> shift = (ofDataset ? Datums.findShiftOfDataset(geographic) : Datums.findShiftOfText(geographic))
                 .map(found -> new DatumShift(found, geographic.getDatum().getEllipsoid()));
         if (plane instanceof GeographicCRS) {
             boolean nothingToDo = shift.isEmpty() && unitDeg == 1 && meridianDeg == 0;
@@ -91,11 +91,17 @@ final class Transforms {
         }
     }
 
-    static double meridianDeg(GeographicCRS geographic) {
+    /**
+     * Returns the longitude of the prime meridian. WKT 1 leaves open in which unit it is written; programs agree on degrees also where
+     * the system itself is in grads, and so GeoTools's reading of a text is wrong.
+     */
+    static double meridianDeg(GeographicCRS geographic, boolean ofDataset) {
         var meridian = geographic.getDatum().getPrimeMeridian();
-        double deg = Math.toDegrees(meridian.getAngularUnit()
-                .getConverterTo(SI.RADIAN)
-                .convert(meridian.getGreenwichLongitude()));
+        if (!ofDataset) {
+            return meridian.getGreenwichLongitude();
+        }
+        double deg = Math.toDegrees(
+                meridian.getAngularUnit().getConverterTo(SI.RADIAN).convert(meridian.getGreenwichLongitude()));
         return Math.rint(deg * 1e12) / 1e12;
     }
 }

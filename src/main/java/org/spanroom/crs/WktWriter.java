@@ -21,6 +21,7 @@ final class WktWriter {
                 .replaceAll(",\\s*AXIS\\[\"[^\"]*\",\\s*(?:\"[^\"]*\"|[A-Z_]+)\\]", "")
                 .replaceAll(",\\s+", ",")
                 .replace("PROJECTION[\"Polar Stereographic (variant B)\"", "PROJECTION[\"Polar_Stereographic\"")
+                .replace("PROJECTION[\"Oblique_Mercator\"", "PROJECTION[\"Hotine_Oblique_Mercator_Azimuth_Center\"")
                 .replace("UNIT[\"m\",", "UNIT[\"metre\",")
                 .replace("UNIT[\"ft\",", "UNIT[\"foot\",")
                 .replace("UNIT[\"ft_survey_us\",", "UNIT[\"US survey foot\",");
