@@ -36,6 +36,7 @@ class ArchitectureTest {
             input    -> config crs finding model
             network  -> finding model
             bend     -> model
+            corpus   -> bend model
             bore     -> model
             pull     -> model
             effort   -> model
