@@ -26,8 +26,7 @@ final class Frame {
 
     private Frame(ReferenceSystem system) {
         this.system = system;
-        this.epsgCode =
-                system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
+        this.epsgCode = system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
         this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METRE_DECIMALS;
     }
 

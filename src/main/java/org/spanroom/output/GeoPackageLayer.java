@@ -116,8 +116,8 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
     private void registerShapes() throws SQLException {
         String name = "'" + table.name() + "', 'geom', ";
         execute(
-                "INSERT INTO gpkg_geometry_columns VALUES (" + name + "'" + geometryType() + "', " + frame.srsId() + ", "
-                        + (table.hasZ() ? 2 : 0) + ", 0)",
+                "INSERT INTO gpkg_geometry_columns VALUES (" + name + "'" + geometryType() + "', " + frame.srsId()
+                        + ", " + (table.hasZ() ? 2 : 0) + ", 0)",
                 "INSERT INTO gpkg_extensions VALUES (" + name
                         + "'gpkg_rtree_index', 'http://www.geopackage.org/spec120/#extension_rtree', 'write-only')");
     }

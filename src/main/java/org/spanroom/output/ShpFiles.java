@@ -134,13 +134,12 @@ final class ShpFiles implements AutoCloseable {
     }
 
     private int typeCode() {
-        int plane =
-                switch (kind) {
-                    case NONE -> 0;
-                    case POINT -> 1;
-                    case LINE, MULTILINE -> 3;
-                    case POLYGON -> 5;
-                };
+        int plane = switch (kind) {
+            case NONE -> 0;
+            case POINT -> 1;
+            case LINE, MULTILINE -> 3;
+            case POLYGON -> 5;
+        };
         return hasZ && plane != 0 ? plane + 10 : plane;
     }
 }

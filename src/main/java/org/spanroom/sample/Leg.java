@@ -11,7 +11,8 @@ record Leg(Node from, Node to, double[] xy, boolean crooked) {
     double lengthM() {
         double total = 0;
         for (int i = 2; i < xy.length; i += 2) {
-            total += Math.sqrt((xy[i] - xy[i - 2]) * (xy[i] - xy[i - 2]) + (xy[i + 1] - xy[i - 1]) * (xy[i + 1] - xy[i - 1]));
+            total += Math.sqrt(
+                    (xy[i] - xy[i - 2]) * (xy[i] - xy[i - 2]) + (xy[i + 1] - xy[i - 1]) * (xy[i + 1] - xy[i - 1]));
         }
         return total;
     }

@@ -136,8 +136,8 @@ final class StreetPlanner {
     }
 
     private Node addNode(double east, double north) {
-        Node node = new Node(
-                district.number(), nodes.size(), district.centreX() + east, district.centreY() + north, false);
+        Node node =
+                new Node(district.number(), nodes.size(), district.centreX() + east, district.centreY() + north, false);
         nodes.add(node);
         return node;
     }
@@ -162,8 +162,8 @@ final class StreetPlanner {
         }
         Trace[] halves = Trace.of(leg.xy()).cutAt(lengthM * chance.between(0.42, 0.58));
         double[] first = halves[0].plane();
-        Node middle = addNode(
-                first[first.length - 2] - district.centreX(), first[first.length - 1] - district.centreY());
+        Node middle =
+                addNode(first[first.length - 2] - district.centreX(), first[first.length - 1] - district.centreY());
         return List.of(new Leg(a, middle, first, false), new Leg(middle, b, halves[1].plane(), false));
     }
 
