@@ -20,7 +20,8 @@ final class DatasetShift {
     private static final Pattern OPERATION = Pattern.compile(
             "(INVERSE_MT\\[)?PARAM_MT\\[\"(Coordinate Frame Rotation|Position Vector|Geocentric translations|Molodenski)[^\"]*\"");
 
-    private static final Pattern PARAMETER = Pattern.compile("PARAMETER\\[\"(dx|dy|dz|ex|ey|ez|ppm)\", ([-+0-9.eE]+)\\]");
+    private static final Pattern PARAMETER =
+            Pattern.compile("PARAMETER\\[\"(dx|dy|dz|ex|ey|ez|ppm)\", ([-+0-9.eE]+)\\]");
 
     private DatasetShift() {}
 

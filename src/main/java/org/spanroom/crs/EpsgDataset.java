@@ -14,7 +14,6 @@ import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CompoundCRS;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
-import org.geotools.api.referencing.crs.GeographicCRS;
 import org.geotools.referencing.CRS;
 
 /**
@@ -68,7 +67,8 @@ final class EpsgDataset {
             throw new IllegalArgumentException("the EPSG dataset has no reference system EPSG:" + code, e);
         } catch (FactoryException e) {
             throw new IllegalArgumentException(
-                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
+                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())),
+                    e);
         }
     }
 

@@ -114,12 +114,14 @@ final class EsriWkt {
                 .orElseGet(() -> underscored(geographic.getName().getCode()));
         var ellipsoid = geographic.getDatum().getEllipsoid();
         boolean sphere = ellipsoid.getSemiMajorAxis() == ellipsoid.getSemiMinorAxis();
-        String meridian = underscored(geographic.getDatum().getPrimeMeridian().getName().getCode());
+        String meridian =
+                underscored(geographic.getDatum().getPrimeMeridian().getName().getCode());
         double meridianDeg = Transforms.meridianDeg(geographic, ofDataset);
         double unitDeg = Transforms.unitDeg(geographic);
         return "GEOGCS[\"GCS_" + name + (meridianDeg == 0 ? "" : "_" + meridian) + "\",DATUM[\"D_" + name
                 + "\",SPHEROID[\"" + underscored(ellipsoid.getName().getCode()) + "\"," + ellipsoid.getSemiMajorAxis()
-                + "," + (sphere ? 0.0 : ellipsoid.getInverseFlattening()) + "]],PRIMEM[\"" + meridian + "\"," + meridianDeg
+                + "," + (sphere ? 0.0 : ellipsoid.getInverseFlattening()) + "]],PRIMEM[\"" + meridian + "\","
+                + meridianDeg
                 + "],UNIT[\"" + (unitDeg == 1 ? "Degree" : "Grad") + "\"," + Math.toRadians(unitDeg) + "]]";
     }
 

@@ -54,15 +54,16 @@ final class Transforms {
         if (plane instanceof GeographicCRS) {
             return OptionalDouble.empty();
         }
-        Unit<Length> unit =
-                plane.getCoordinateSystem().getAxis(0).getUnit().asType(Length.class);
+        Unit<Length> unit = plane.getCoordinateSystem().getAxis(0).getUnit().asType(Length.class);
         return OptionalDouble.of(unit.getConverterTo(SI.METRE).convert(1.0));
     }
 
     /** Returns the degrees in one unit of a geographic system; through the right angle, so that degrees give 1 exactly. */
     static double unitDeg(GeographicCRS geographic) {
         Unit<?> unit = geographic.getCoordinateSystem().getAxis(0).getUnit();
-        double units = SI.RADIAN.getConverterTo(unit.asType(javax.measure.quantity.Angle.class)).convert(RIGHT_ANGLE_RAD);
+        double units = SI.RADIAN
+                .getConverterTo(unit.asType(javax.measure.quantity.Angle.class))
+                .convert(RIGHT_ANGLE_RAD);
         double deg = 90 / units;
         return Math.abs(deg - Math.rint(deg * 10) / 10) < 1e-9 ? Math.rint(deg * 10) / 10 : deg;
     }
@@ -71,7 +72,9 @@ final class Transforms {
         GeographicCRS geographic = geographic(plane);
         double unitDeg = unitDeg(geographic);
         double meridianDeg = meridianDeg(geographic, ofDataset);
-        Optional<DatumShift> shift = (ofDataset ? Datums.findShiftOfDataset(geographic) : Datums.findShiftOfText(geographic))
+        Optional<DatumShift> shift = (ofDataset
+                        ? Datums.findShiftOfDataset(geographic)
+                        : Datums.findShiftOfText(geographic))
                 .map(found -> new DatumShift(found, geographic.getDatum().getEllipsoid()));
         if (plane instanceof GeographicCRS) {
             boolean nothingToDo = shift.isEmpty() && unitDeg == 1 && meridianDeg == 0;

@@ -14,8 +14,8 @@ import org.geotools.referencing.CRS;
 final class WktReader {
     private static final double SAME_UNIT_RATIO = 1e-6;
 
-    private static final Pattern AXIS = Pattern.compile(
-            ",\\s*AXIS\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*[A-Z_]+\\s*[\\])]", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AXIS =
+            Pattern.compile(",\\s*AXIS\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*[A-Z_]+\\s*[\\])]", Pattern.CASE_INSENSITIVE);
 
     private WktReader() {}
 
@@ -68,7 +68,6 @@ final class WktReader {
     }
 
     private static boolean sameUnit(OptionalDouble one, OptionalDouble other) {
-        return one.isPresent() == other.isPresent()
-                && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
+        return one.isPresent() == other.isPresent() && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
     }
 }

@@ -27,6 +27,53 @@ public record Room(
         int newCables,
         String bindingRule,
         Optional<Exclusion> exclusion) {
+    /** Binding rule: the number of sleeves that a duct of this size takes. */
+    public static final String SLEEVES_PER_DUCT = "sleeves_per_duct";
+
+    /** Binding rule: the share of the bore that cables may fill. */
+    public static final String BORE_FILL = "bore_fill";
+
+    /** Binding rule: the cables do not go into the bore side by side. */
+    public static final String PACKING = "packing";
+
+    public Room {
+        Check.positive("boreAreaMm2", boreAreaMm2);
+        Check.notNegative("fillBeforeRatio", fillBeforeRatio);
+        Check.notNegative("fillAfterRatio", fillAfterRatio);
+        Check.notNegative("positionsBefore", positionsBefore);
+        Check.notNegative("sleeves", sleeves);
+        Check.notNegative("newCables", newCables);
+    }
+
+    /** Returns this room as one that nothing is recovered from: no sleeve goes in and no rule binds. */
+    public Room excluded(Exclusion reason) {
+        return new Room(
+                boreAreaMm2,
+                fillBeforeRatio,
+                fillAfterRatio,
+                recoverableMm2,
+                0,
+                positionsBefore,
+                0,
+                0,
+                "",
+                Optional.of(reason));
+    }
+
+    /** Returns this room with its counts as they are and a reason why it is not worth recovering. */
+    public Room withExclusion(Exclusion reason) {
+        return new Room(
+                boreAreaMm2,
+                fillBeforeRatio,
+                fillAfterRatio,
+                recoverableMm2,
+                innerductsOut,
+                positionsBefore,
+                sleeves,
+                newCables,
+                bindingRule,
+                Optional.of(reason));
+    }
 
     /** Returns the share of the bore that is free once all rigid innerducts are out. */
     public double freeAfterRatio() {

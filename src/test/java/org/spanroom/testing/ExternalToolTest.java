@@ -8,7 +8,8 @@ import org.junit.jupiter.api.Test;
 class ExternalToolTest {
     @Test
     void outputAndExitCodeAreHandedBack() {
-        assertThat(ExternalTool.named("sh").run("-c", "echo seen; echo both >&2")).isEqualTo("seen\nboth\n");
+        assertThat(ExternalTool.named("sh").run("-c", "echo seen; echo both >&2"))
+                .isEqualTo("seen\nboth\n");
         assertThat(ExternalTool.named("sh").tryToRun("-c", "exit 3").exitCode()).isEqualTo(3);
     }
 

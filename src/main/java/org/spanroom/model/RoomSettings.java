@@ -1,0 +1,104 @@
+package org.spanroom.model;
+
+import java.util.List;
+
+/**
+ * The rules by which a duct's room is counted.
+ *
+ * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for
+ * @param innerductToCableRatio an empty innerduct is a position where its inside is at least so many design cables wide
+ * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
+ * @param sleeveFabricMm thickness of the sleeve's fabric round each new cable
+ * @param sleevesByDuct how many sleeves a duct takes, by inside diameter
+ * @param fillLimitOneRatio most that a single cable may fill of the bore
+ * @param fillLimitTwoRatio the same for two cables together
+ * @param fillLimitMoreRatio the same for three and more
+ * @param boreAllowanceMm what new cables must leave of the inside diameter, for ovality and offsets at joints
+ * @param ovalAllowanceRatio what they must leave besides, as a share of it, in a duct recorded as oval
+ * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
+ * @param oldCablesMayMove whether the cables that stay may be laid into cells
+ * @param deadCablesComeOut whether cables recorded as dead leave the duct with the innerducts
+ */
+public record RoomSettings(
+        double designCableOutsideDiameterMm,
+        double innerductToCableRatio,
+        int cellsPerSleeve,
+        double sleeveFabricMm,
+        List<SleeveCount> sleevesByDuct,
+        double fillLimitOneRatio,
+        double fillLimitTwoRatio,
+        double fillLimitMoreRatio,
+        double boreAllowanceMm,
+        double ovalAllowanceRatio,
+        boolean oldCablesNeedCells,
+        boolean oldCablesMayMove,
+        boolean deadCablesComeOut) {
+    /**
+     * How many sleeves ducts of a size take.
+     *
+     * @param fromInsideDiameterMm least inside diameter of a round bore, or side of a square one, that takes so many
+     */
+    public record SleeveCount(double fromInsideDiameterMm, int sleeves) {
+        public SleeveCount {
+            Check.positive("fromInsideDiameterMm", fromInsideDiameterMm);
+            Check.notNegative("sleeves", sleeves);
+        }
+    }
+
+    public RoomSettings {
+        Check.positive("designCableOutsideDiameterMm", designCableOutsideDiameterMm);
+        Check.positive("innerductToCableRatio", innerductToCableRatio);
+        Check.positive("cellsPerSleeve", cellsPerSleeve);
+        Check.notNegative("sleeveFabricMm", sleeveFabricMm);
+        Check.within("fillLimitOneRatio", fillLimitOneRatio, 0, 1);
+        Check.within("fillLimitTwoRatio", fillLimitTwoRatio, 0, 1);
+        Check.within("fillLimitMoreRatio", fillLimitMoreRatio, 0, 1);
+        Check.notNegative("boreAllowanceMm", boreAllowanceMm);
+        Check.within("ovalAllowanceRatio", ovalAllowanceRatio, 0, 0.5);
+        sleevesByDuct = List.copyOf(sleevesByDuct);
+    }
+
+    /**
+     * Returns the shipped rules.
+     *
+     * <p>Fill limits: NEC Chapter 9 Table 1. Innerduct inside at least twice the cable: guidance, common practice without
+     * a source. Sleeves (one 3-cell sleeve in a 2-in duct, two in a 3-in, three in a 4-in): common practice without a
+     * source; the thresholds lie below the thickest wall of each trade size (HDPE SDR 11 and PVC Schedule 80: 48.6, 72.7
+     * and 93.5 mm). Design cable (0.5 in), fabric and allowances: illustrative.
+     */
+    public static RoomSettings defaults() {
+        return new RoomSettings(
+                12.7,
+                2.0,
+                3,
+                0.5,
+                List.of(new SleeveCount(48, 1), new SleeveCount(72, 2), new SleeveCount(93, 3)),
+                0.53,
+                0.31,
+                0.40,
+                2.0,
+                0.05,
+                false,
+                true,
+                false);
+    }
+
+    /** Returns the share of the bore that so many cables may fill; 1 for none. */
+    public double fillLimitRatio(int cables) {
+        return switch (cables) {
+            case 0 -> 1;
+            case 1 -> fillLimitOneRatio;
+            case 2 -> fillLimitTwoRatio;
+            default -> fillLimitMoreRatio;
+        };
+    }
+
+    /** Returns how many sleeves a bore of this inside diameter, or side, takes by the table. */
+    public int sleevesFor(double insideDiameterMm) {
+        return sleevesByDuct.stream()
+                .filter(row -> insideDiameterMm >= row.fromInsideDiameterMm())
+                .mapToInt(SleeveCount::sleeves)
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,256 @@
+package org.spanroom.bore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Room;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.Service;
+
+class RoomAssessorTest {
+    private static final double IN = 25.4;
+
+    private final RoomAssessor assessor = new RoomAssessor(RoomSettings.defaults());
+
+    /**
+     * NEC Chapter 9 Table 4, area of 100 % in square inches, by a public transcription. Inside diameters are printed to
+     * 0.001 in, which moves an area by up to 0.01 in2 in the largest.
+     */
+    @ParameterizedTest(name = "{0} in inside: {1} in2")
+    @CsvSource({
+        "2.047, 3.291",
+        "3.042, 7.268",
+        "3.521, 9.737",
+        "3.998, 12.554",
+        "5.016, 19.761",
+        "6.031, 28.567",
+        "3.786, 11.258",
+        "4.289, 14.448",
+        "4.050, 12.882",
+        "4.180, 13.723"
+    })
+    void boreAreaIsThatOfTheElectricalCode(double insideIn, double areaIn2) {
+        Room room = assessor.assess(round(insideIn, Contents.UNKNOWN));
+
+        assertThat(room.boreAreaMm2() / (IN * IN)).isCloseTo(areaIn2, within(0.0009));
+    }
+
+    /** Limits of NEC Chapter 9 Table 1 times the area of a 4-in Schedule 40 bore: 6.654, 3.892 and 5.022 in2 in Table 4. */
+    @ParameterizedTest(name = "{0} cables: {1} in2")
+    @CsvSource({"1, 6.654", "2, 3.892", "3, 5.022", "9, 5.022"})
+    void fillLimitsGiveTheAreasOfTheElectricalCode(int cables, double limitIn2) {
+        double boreIn2 = Math.PI / 4 * 3.998 * 3.998;
+
+        assertThat(RoomSettings.defaults().fillLimitRatio(cables) * boreIn2).isCloseTo(limitIn2, within(0.0006));
+    }
+
+    /** Worked here from the published sizes: 4-in Schedule 40, three 1-1/4-in innerducts with cables of 0.5, 0.5, 0.75 in. */
+    @Test
+    void workedExampleOfThreeInnerductsInFourInch() {
+        Room room = assessor.assess(workedExample());
+
+        assertThat(100 * room.fillBeforeRatio()).isCloseTo(51.72, within(0.005));
+        assertThat(100 * room.fillAfterRatio()).isCloseTo(6.65, within(0.005));
+        assertThat(room.recoverableMm2()).isCloseTo(3650.5, within(0.05));
+        assertThat(100 * room.recoverableMm2() / room.boreAreaMm2()).isCloseTo(45.07, within(0.005));
+        assertThat(room.innerductsOut()).isEqualTo(3);
+        assertThat(room.positionsBefore()).isZero();
+        assertThat(room.newCables()).isEqualTo(9);
+        assertThat(room.bindingRule()).isEqualTo(Room.SLEEVES_PER_DUCT);
+        assertThat(room.exclusion()).isEmpty();
+    }
+
+    /** Common practice, no source: up to about 90 % of a 4-in duct's space, 90.9 % with three cables of 0.7 in. */
+    @Test
+    void aboutNineTenthsOfAFourInchDuctComeBack() {
+        Room room = assessor.assess(round(3.998, holding(List.of(0.7, 0.7, 0.7), 0)));
+
+        assertThat(100 * room.freeAfterRatio()).isCloseTo(90.9, within(0.15));
+    }
+
+    /** Common practice, no source: one, two, three 3-cell sleeves in 2-, 3-, 4-in ducts; sizes of PVC Schedule 40 and HDPE SDR 11. */
+    @ParameterizedTest(name = "{0} in inside: {1} sleeves")
+    @CsvSource({"2.047, 1", "1.943, 1", "3.042, 2", "2.864, 2", "3.998, 3", "3.682, 3", "4.289, 3", "3.521, 2", "1.2, 0"
+    })
+    void sleevesGoByDuctSize(double insideIn, int sleeves) {
+        assertThat(RoomSettings.defaults().sleevesFor(insideIn * IN)).isEqualTo(sleeves);
+    }
+
+    /** Common practice, no source: 3, 6, 9 new cables in 2-, 3-, 4-in ducts of usual contents. */
+    @ParameterizedTest(name = "{0} in, cable of {1} in: {2} new")
+    @CsvSource({"2.047, 1, 3", "3.042, 2, 6", "3.998, 3, 9"})
+    void usualContentsGiveThreeSixNine(double insideIn, int cables, int newCables) {
+        Room room = assessor.assess(round(insideIn, holding(Collections.nCopies(cables, 0.5), 0)));
+
+        assertThat(room.newCables()).isEqualTo(newCables);
+    }
+
+    @Test
+    void fillBindsWhereOldCablesAreFat() {
+        // 40 % of 12.55 in2 is 5.02 in2; two of 1.4 in take 3.08 and nine of 0.5 in 1.77; one of 1.2 in takes 1.13 more
+        Room room = assessor.assess(round(3.998, holding(List.of(1.4, 1.4), 0)));
+
+        assertThat(room.newCables()).isEqualTo(9);
+        Room fuller = assessor.assess(round(3.998, holding(List.of(1.4, 1.4, 1.2), 0)));
+        assertThat(fuller.newCables()).isEqualTo(3);
+        assertThat(fuller.bindingRule()).isEqualTo(Room.BORE_FILL);
+    }
+
+    @Test
+    void emptyInnerductsWideEnoughArePositionsAlready() {
+        assertThat(assessor.assess(round(4.05, holding(List.of(0.5, 0.5, 0.5), 1)))
+                        .positionsBefore())
+                .isEqualTo(1);
+        var narrow = new Innerduct("a", 1.05 * IN, 0.095 * IN, List.of());
+        assertThat(assessor.assess(round(4.05, new Contents(List.of(narrow), List.of(), true)))
+                        .positionsBefore())
+                .isZero();
+    }
+
+    @Test
+    void nothingIsRecoveredWhereTheReasonSaysSo() {
+        var sound = workedExample();
+        assertThat(exclusion(round(4, Contents.UNKNOWN))).contains(Exclusion.CONTENTS_UNKNOWN);
+        assertThat(exclusion(round(4, new Contents(List.of(), List.of(cable(0.5, Service.LIVE)), true))))
+                .contains(Exclusion.NO_INNERDUCT);
+        assertThat(exclusion(duct(4, sound.contents(), true, Condition.SOUND))).contains(Exclusion.NO_OUTER_DUCT);
+        assertThat(exclusion(duct(4, sound.contents(), false, Condition.COLLAPSED)))
+                .contains(Exclusion.DUCT_COLLAPSED);
+        assertThat(exclusion(duct(4, sound.contents(), false, Condition.BLOCKED)))
+                .contains(Exclusion.DUCT_BLOCKED);
+        assertThat(exclusion(round(4, holdingOne(Service.UNKNOWN)))).contains(Exclusion.SERVICE_UNKNOWN);
+        assertThat(exclusion(round(4, holdingOne(Service.DEAD)))).contains(Exclusion.ALL_CABLES_DEAD);
+        assertThat(exclusion(round(4, holdingOne(Service.LIVE)))).isEmpty();
+        assertThat(exclusion(round(1.5, holdingOne(Service.LIVE)))).contains(Exclusion.NO_ROOM_GAINED);
+    }
+
+    @Test
+    void anExcludedDuctKeepsItsAreasAndGivesNoCables() {
+        Room room = assessor.assess(duct(3.998, workedExample().contents(), false, Condition.BLOCKED));
+
+        assertThat(100 * room.fillBeforeRatio()).isCloseTo(51.72, within(0.005));
+        assertThat(room.newCables()).isZero();
+        assertThat(room.sleeves()).isZero();
+        assertThat(room.innerductsOut()).isZero();
+    }
+
+    @Test
+    void aDistinctCrossSectionIsWorkedOutOnceForAllThreads() {
+        var ducts = IntStream.range(0, 2_000)
+                .mapToObj(i -> round(3.0 + (i % 5) / 10.0, holding(List.of(0.5, 0.6), i % 3)))
+                .toList();
+        var alone = new RoomAssessor(RoomSettings.defaults());
+        List<Room> inOrder = ducts.stream().map(alone::assess).toList();
+
+        List<Room> together = ducts.parallelStream().map(assessor::assess).toList();
+
+        assertThat(together).isEqualTo(inOrder);
+        assertThat(assessor.distinctSections()).isEqualTo(15);
+    }
+
+    @Test
+    void theOrderOfTheContentsDoesNotMatter() {
+        var forth = holding(List.of(0.5, 0.75, 0.6), 1);
+        var reversed = new ArrayList<>(forth.innerducts());
+        Collections.reverse(reversed);
+        var back = new Contents(reversed, List.of(), true);
+
+        assertThat(assessor.assess(round(4, back))).isEqualTo(assessor.assess(round(4, forth)));
+        assertThat(assessor.distinctSections()).isEqualTo(1);
+    }
+
+    @Test
+    void withTheOwnersRuleOldCablesTakeCellsToo() {
+        var rule = settings(true, true);
+
+        Room room = new RoomAssessor(rule).assess(workedExample());
+
+        assertThat(room.sleeves()).isEqualTo(3);
+        assertThat(room.newCables()).isEqualTo(6);
+    }
+
+    private Optional<Exclusion> exclusion(Duct duct) {
+        return assessor.assess(duct).exclusion();
+    }
+
+    static RoomSettings settings(boolean oldCablesNeedCells, boolean oldCablesMayMove) {
+        var d = RoomSettings.defaults();
+        return new RoomSettings(
+                d.designCableOutsideDiameterMm(),
+                d.innerductToCableRatio(),
+                d.cellsPerSleeve(),
+                d.sleeveFabricMm(),
+                d.sleevesByDuct(),
+                d.fillLimitOneRatio(),
+                d.fillLimitTwoRatio(),
+                d.fillLimitMoreRatio(),
+                d.boreAllowanceMm(),
+                d.ovalAllowanceRatio(),
+                oldCablesNeedCells,
+                oldCablesMayMove,
+                d.deadCablesComeOut());
+    }
+
+    private static Duct workedExample() {
+        return round(3.998, holding(List.of(0.5, 0.5, 0.75), 0));
+    }
+
+    /** 1-1/4-in SDR 11 innerducts, one for each cable, and some empty ones. */
+    static Contents holding(List<Double> cablesIn, int empty) {
+        var full = cablesIn.stream().map(od -> innerduct(List.of(cable(od, Service.LIVE))));
+        var free = Stream.generate(() -> innerduct(List.of())).limit(empty);
+        return new Contents(Stream.concat(full, free).toList(), List.of(), true);
+    }
+
+    private static Contents holdingOne(Service service) {
+        return new Contents(List.of(innerduct(List.of(cable(0.5, service)))), List.of(), true);
+    }
+
+    static Innerduct innerduct(List<Cable> cables) {
+        return new Innerduct("i", 1.660 * IN, 0.151 * IN, cables);
+    }
+
+    static Cable cable(double outsideIn, Service service) {
+        return new Cable("c", outsideIn * IN, 0.15, service);
+    }
+
+    static Duct round(double insideIn, Contents contents) {
+        return duct(insideIn, contents, false, Condition.SOUND);
+    }
+
+    static Duct duct(double insideIn, Contents contents, boolean directBuried, Condition condition) {
+        return new Duct(
+                "d",
+                "",
+                BoreShape.ROUND,
+                insideIn * IN,
+                "",
+                "",
+                directBuried,
+                contents,
+                false,
+                condition,
+                "",
+                "",
+                OptionalInt.empty(),
+                Set.of());
+    }
+}
