@@ -1,0 +1,34 @@
+package org.spanroom.pipeline;
+
+/** Is told how far a run has come. Implementations must bear calls from several threads. */
+public interface Progress {
+    /** Ignores everything. */
+    Progress SILENT = new Progress() {
+        @Override
+        public void begin(String stage, long expectedCount) {}
+
+        @Override
+        public void advance(long count) {}
+
+        @Override
+        public void end(String result) {}
+    };
+
+    /**
+     * A stage begins.
+     *
+     * @param stage what is done, as a verb and its object: "read routes"
+     * @param expectedCount how many things will be done, or -1 where nobody knows
+     */
+    void begin(String stage, long expectedCount);
+
+    /** So many more things of the stage are done. */
+    void advance(long count);
+
+    /**
+     * The stage has ended.
+     *
+     * @param result what came out of it, with counts
+     */
+    void end(String result);
+}

@@ -1,0 +1,31 @@
+package org.spanroom.rank;
+
+import java.util.Arrays;
+import java.util.SortedMap;
+
+/** A piecewise-linear function from a quantity to a value, constant beyond its first and last point. */
+final class ValueCurve {
+    private final double[] quantities;
+    private final double[] values;
+
+    ValueCurve(SortedMap<Double, Double> points) {
+        quantities = points.keySet().stream().mapToDouble(Double::doubleValue).toArray();
+        values = points.values().stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    double valueAt(double quantity) {
+        int found = Arrays.binarySearch(quantities, quantity);
+        if (found >= 0) {
+            return values[found];
+        }
+        int above = -found - 1;
+        if (above == 0) {
+            return values[0];
+        }
+        if (above == values.length) {
+            return values[above - 1];
+        }
+        double share = (quantity - quantities[above - 1]) / (quantities[above] - quantities[above - 1]);
+        return values[above - 1] + share * (values[above] - values[above - 1]);
+    }
+}
