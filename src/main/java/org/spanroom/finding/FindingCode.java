@@ -25,12 +25,14 @@ public enum FindingCode {
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
     // Vaults
     DUPLICATE_VAULT(Severity.SUSPECT, "two vaults lie at one place; they are taken as one"),
+    VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults lie so close along a line that the nearer one alone cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route comes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),
     GAP_BEYOND_TOLERANCE(Severity.SUSPECT, "two line ends, or an end and a vault, lie a little beyond the tolerance"),
+    GAP_BRIDGED(Severity.NOTE, "two pieces were joined over a gap within the tolerance; the gap counts in no length"),
     AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet where no vault is; they were not joined"),
     ATTRIBUTES_CHANGE_AT_JOINT(Severity.SUSPECT, "pieces joined into one span differ in an attribute"),
     LOOP_TO_SAME_VAULT(Severity.SUSPECT, "a span ends at the vault where it begins"),

@@ -31,6 +31,7 @@ final class DbfFile implements CellSink, AutoCloseable {
     private final ByteSink spool;
     private final List<Field> fields;
     private final LocalDate writtenOn;
+    private final long mostBytes;
     private final byte[] digits = new byte[Decimals.MOST_BYTES];
     private int next;
     private int rows;
@@ -59,7 +60,7 @@ final class DbfFile implements CellSink, AutoCloseable {
         }
     }
 
-    DbfFile(Path file, Table<?> table, LocalDate writtenOn) {
+    DbfFile(Path file, Table<?> table, LocalDate writtenOn, long mostBytes) {
         if (table.columns().size() > MOST_FIELDS) {
             throw new FormatLimitException(file, "a Shapefile holds at most " + MOST_FIELDS + " columns");
         }
@@ -68,6 +69,7 @@ final class DbfFile implements CellSink, AutoCloseable {
         this.spool = new ByteSink(spoolFile);
         this.fields = table.columns().stream().map(Field::new).toList();
         this.writtenOn = writtenOn;
+        this.mostBytes = mostBytes;
     }
 
     /** Counts a row whose cells have all been put. */
@@ -129,7 +131,7 @@ final class DbfFile implements CellSink, AutoCloseable {
         spool.close();
         int recordBytes = 1 + fields.stream().mapToInt(field -> field.width).sum();
         int headerBytes = 32 + 32 * fields.size() + 1;
-        if (headerBytes + (long) rows * recordBytes > Integer.MAX_VALUE) {
+        if (headerBytes + (long) rows * recordBytes > mostBytes) {
             throw new FormatLimitException(file, "a Shapefile holds at most 2 GB of attributes");
         }
         try (var cells = new DataInputStream(new BufferedInputStream(Files.newInputStream(spoolFile), 1 << 16));

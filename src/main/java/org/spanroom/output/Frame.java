@@ -5,7 +5,7 @@ import org.spanroom.crs.ReferenceSystem;
 
 /**
  * The reference system of a layer: turns shapes into it and onto its grid of about 0.1 mm, so that every format holds the
- * same numbers.
+ * same numbers. For one thread, since it counts what it could not place.
  */
 final class Frame {
     /** 1e-9 degrees are 0.1 mm along a meridian. */
@@ -18,16 +18,14 @@ final class Frame {
     /** Beyond all EPSG codes; the number that a GeoPackage gives to a system without a code. */
     private static final int OWN_CODE = 100_000;
 
-    private static final Frame LON_LAT = new Frame(ReferenceSystem.crs84());
-
     private final ReferenceSystem system;
     private final OptionalInt epsgCode;
     private final int decimals;
+    private long shapesWithoutPlace;
 
     private Frame(ReferenceSystem system) {
         this.system = system;
-        this.epsgCode =
-                system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
+        this.epsgCode = system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
         this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METRE_DECIMALS;
     }
 
@@ -36,7 +34,7 @@ final class Frame {
     }
 
     static Frame lonLat() {
-        return LON_LAT;
+        return new Frame(ReferenceSystem.crs84());
     }
 
     String name() {
@@ -61,6 +59,11 @@ final class Frame {
         return system.esriWkt();
     }
 
+    /** Returns how many shapes had a vertex that has no place in this reference system. */
+    long shapesWithoutPlace() {
+        return shapesWithoutPlace;
+    }
+
     /** Returns the shape in this reference system, rounded to the grid; empty if a vertex of it has no place there. */
     Shape place(Shape lonLat) {
         if (lonLat.isEmpty()) {
@@ -71,6 +74,7 @@ final class Frame {
         system.fromLonLat(ordinates, dimension);
         for (int i = 0; i < ordinates.length; i++) {
             if (!Double.isFinite(ordinates[i])) {
+                shapesWithoutPlace++;
                 return Shape.EMPTY;
             }
             ordinates[i] = Decimals.round(ordinates[i], i % dimension == 2 ? METRE_DECIMALS : decimals);

@@ -24,7 +24,10 @@ final class GeoPackageBlob {
         blob.put(isPoint ? LITTLE_ENDIAN : (byte) (LITTLE_ENDIAN | WITH_XY_ENVELOPE));
         blob.putInt(srsId);
         if (!isPoint) {
-            blob.putDouble(box.minX()).putDouble(box.maxX()).putDouble(box.minY()).putDouble(box.maxY());
+            blob.putDouble(box.minX())
+                    .putDouble(box.maxX())
+                    .putDouble(box.minY())
+                    .putDouble(box.maxY());
         }
         wkb(blob, shape, table.geometry(), ordinates);
         return blob.array();

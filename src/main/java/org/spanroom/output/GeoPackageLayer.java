@@ -17,7 +17,6 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
     private final GeoPackageWriter owner;
     private final Connection connection;
     private final Table<R> table;
-    private final LayerOptions options;
     private final Frame frame;
     private final boolean hasShapes;
     private final PreparedStatement insert;
@@ -26,13 +25,11 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
     private final SpatialIndex index = new SpatialIndex();
     private long fid;
 
-    GeoPackageLayer(GeoPackageWriter owner, Connection connection, Table<R> table, LayerOptions options)
-            throws SQLException {
+    GeoPackageLayer(GeoPackageWriter owner, Connection connection, Table<R> table) throws SQLException {
         this.owner = owner;
         this.connection = connection;
         this.table = table;
-        this.options = options;
-        this.frame = options.frame();
+        this.frame = owner.frame();
         this.hasShapes = table.geometry() != GeometryKind.NONE;
         createTable();
         String marks = String.join(", ", Collections.nCopies(table.columns().size() + (hasShapes ? 2 : 1), "?"));
@@ -96,7 +93,7 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
             contents.setString(2, hasShapes ? "features" : "attributes");
             contents.setString(3, table.name());
             contents.setString(4, table.meaning());
-            contents.setString(5, GeoPackageSchema.timestamp(options.writtenAt()));
+            contents.setString(5, owner.lastChange());
             if (!extent.isEmpty()) {
                 contents.setDouble(6, extent.minX());
                 contents.setDouble(7, extent.minY());
@@ -116,8 +113,8 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
     private void registerShapes() throws SQLException {
         String name = "'" + table.name() + "', 'geom', ";
         execute(
-                "INSERT INTO gpkg_geometry_columns VALUES (" + name + "'" + geometryType() + "', " + frame.srsId() + ", "
-                        + (table.hasZ() ? 2 : 0) + ", 0)",
+                "INSERT INTO gpkg_geometry_columns VALUES (" + name + "'" + geometryType() + "', " + frame.srsId()
+                        + ", " + (table.hasZ() ? 2 : 0) + ", 0)",
                 "INSERT INTO gpkg_extensions VALUES (" + name
                         + "'gpkg_rtree_index', 'http://www.geopackage.org/spec120/#extension_rtree', 'write-only')");
     }

@@ -22,14 +22,16 @@ public final class GeoPackageWriter implements AutoCloseable {
 
     private final Path file;
     private final LayerOptions options;
+    private final Frame frame;
     private final Connection connection;
 
     public GeoPackageWriter(Path file, LayerOptions options) {
         this.file = file;
         this.options = options;
+        this.frame = options.frame();
         this.connection = open(file);
         try {
-            GeoPackageSchema.create(connection, options.frame());
+            GeoPackageSchema.create(connection, frame);
         } catch (SQLException failure) {
             throw failed(failure);
         }
@@ -38,10 +40,24 @@ public final class GeoPackageWriter implements AutoCloseable {
     /** Begins a layer, or a plain table if it has no shapes. */
     public <R> RowWriter<R> layer(Table<R> table) {
         try {
-            return new GeoPackageLayer<>(this, connection, table, options);
+            return new GeoPackageLayer<>(this, connection, table);
         } catch (SQLException failure) {
             throw failed(failure);
         }
+    }
+
+    /** Returns how many shapes have no place in the reference system of the layers; their rows have no geometry. */
+    public long shapesWithoutPlace() {
+        return frame.shapesWithoutPlace();
+    }
+
+    Frame frame() {
+        return frame;
+    }
+
+    /** Returns the time of the last change, as gpkg_contents wants it. */
+    String lastChange() {
+        return GeoPackageSchema.timestamp(options.writtenAt());
     }
 
     @Override

@@ -23,7 +23,11 @@ public class OutputException extends RuntimeException {
 
     /** As above, keeping the exception that a library threw. */
     public OutputException(Path file, String problem, String remedy, @Nullable Throwable cause) {
-        super((file + ": " + problem + ". " + remedy).replaceAll("\\s*\\R\\s*", " ").strip(), cause);
+        super(
+                (file + ": " + problem + ". " + remedy)
+                        .replaceAll("\\s*\\R\\s*", " ")
+                        .strip(),
+                cause);
     }
 
     /** Returns what a failed file operation means for the user. */

@@ -14,8 +14,6 @@ import java.nio.file.Path;
 final class ShpFiles implements AutoCloseable {
     private static final int HEADER_BYTES = 100;
     private static final int RECORD_HEADER_BYTES = 8;
-    /** Lengths count 16-bit words in a signed integer; most readers stop at 2 GiB of bytes already. */
-    private static final long MOST_BYTES = Integer.MAX_VALUE;
     /** Any number below -1e38 says that there is no measure. */
     private static final double NO_MEASURE = -1e39;
 
@@ -25,14 +23,16 @@ final class ShpFiles implements AutoCloseable {
     private final ByteSink shx;
     private final GeometryKind kind;
     private final boolean hasZ;
+    private final long mostBytes;
     private final Extent extent = new Extent();
     private int records;
 
-    ShpFiles(Path shpFile, Path shxFile, Table<?> table) {
+    ShpFiles(Path shpFile, Path shxFile, Table<?> table, long mostBytes) {
         this.shpFile = shpFile;
         this.shxFile = shxFile;
         this.kind = table.geometry();
         this.hasZ = table.hasZ();
+        this.mostBytes = mostBytes;
         this.shp = new ByteSink(shpFile);
         this.shx = new ByteSink(shxFile);
         byte[] room = new byte[HEADER_BYTES];
@@ -43,7 +43,7 @@ final class ShpFiles implements AutoCloseable {
     void write(Shape shape) {
         int contentBytes = contentBytes(shape);
         long position = shp.position();
-        if (position + RECORD_HEADER_BYTES + contentBytes > MOST_BYTES) {
+        if (position + RECORD_HEADER_BYTES + contentBytes > mostBytes) {
             throw new FormatLimitException(shpFile, "a Shapefile holds at most 2 GB of geometry");
         }
         shx.bigInt((int) (position / 2));
@@ -134,13 +134,12 @@ final class ShpFiles implements AutoCloseable {
     }
 
     private int typeCode() {
-        int plane =
-                switch (kind) {
-                    case NONE -> 0;
-                    case POINT -> 1;
-                    case LINE, MULTILINE -> 3;
-                    case POLYGON -> 5;
-                };
+        int plane = switch (kind) {
+            case NONE -> 0;
+            case POINT -> 1;
+            case LINE, MULTILINE -> 3;
+            case POLYGON -> 5;
+        };
         return hasZ && plane != 0 ? plane + 10 : plane;
     }
 }

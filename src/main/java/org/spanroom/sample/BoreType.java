@@ -25,6 +25,7 @@ enum BoreType {
     private final String shape;
     private final int firstYear;
     private final int lastYear;
+
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Double> insideIn;
 

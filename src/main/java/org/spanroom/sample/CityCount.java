@@ -64,7 +64,8 @@ final class CityCount implements CitySink {
         if (draft.bank().heavy()) {
             count("with the heaviest cables");
         }
-        if (draft.filling().service().equals("dead") || draft.filling().service().equals("unknown")) {
+        if (draft.filling().service().equals("dead")
+                || draft.filling().service().equals("unknown")) {
             count("cables " + draft.filling().service());
         }
     }

@@ -29,7 +29,8 @@ record CityLayers(RowWriter<RouteFeature> routes, RowWriter<VaultFeature> vaults
     static CityLayers geoJson(Path folder) {
         return new CityLayers(
                 new GeoJsonWriter<>(
-                        folder.resolve("ducts.geojson"), CityTables.routes("ducts").withZ()),
+                        folder.resolve("ducts.geojson"),
+                        CityTables.routes("ducts").withZ()),
                 new GeoJsonWriter<>(folder.resolve("vaults.geojson"), CityTables.vaults("vaults")),
                 Optional.empty());
     }

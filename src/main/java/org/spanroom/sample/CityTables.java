@@ -27,7 +27,8 @@ final class CityTables {
                 VaultFeature::shape,
                 List.of(
                         Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
-                        Column.text("kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
+                        Column.text(
+                                "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
                         Column.real("elev_m", "elev_m", 2, "height of the cover in metres", VaultFeature::elevationM)));
     }
 
@@ -52,7 +53,11 @@ final class CityTables {
                 "known-faults",
                 "faults that were put into the data on purpose",
                 List.of(
-                        Column.text("fault", "fault", "kind of fault", known -> known.fault().key()),
+                        Column.text(
+                                "fault",
+                                "fault",
+                                "kind of fault",
+                                known -> known.fault().key()),
                         Column.text("layer", "layer", "ducts, vaults or contents", KnownFault::layer),
                         Column.text("feature", "feature", "duct_id or vault_id", KnownFault::feature),
                         Column.text("detail", "detail", "what was done", KnownFault::detail)));

@@ -112,7 +112,8 @@ public final class DemoCity {
     private static Summary summary(CityBuilder builder, List<CityBuilder.Built> districts) {
         CityCount count = builder.count();
         long spans = districts.stream().mapToLong(CityBuilder.Built::spans).sum();
-        long faults = count.faults().values().stream().mapToLong(Integer::longValue).sum();
+        long faults =
+                count.faults().values().stream().mapToLong(Integer::longValue).sum();
         return new Summary(spans, count.routes(), count.vaults(), count.rows(), faults);
     }
 

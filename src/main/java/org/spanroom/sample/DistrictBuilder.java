@@ -95,9 +95,7 @@ final class DistrictBuilder {
         city.sink().duct(draft);
         if (draft.rank() == Street.Rank.LOOP || draft.rank() == Street.Rank.EXPRESS) {
             city.routes().record(draft);
-            Fault fault = draft.rank() == Street.Rank.LOOP
-                    ? Fault.LOOP_TO_SAME_VAULT
-                    : Fault.CROSSING_WITHOUT_VAULT;
+            Fault fault = draft.rank() == Street.Rank.LOOP ? Fault.LOOP_TO_SAME_VAULT : Fault.CROSSING_WITHOUT_VAULT;
             city.sink().fault(new KnownFault(fault, "ducts", draft.duct(), ""));
             return;
         }
@@ -136,7 +134,9 @@ final class DistrictBuilder {
         Attributes attributes = new Attributes()
                 .with(RouteField.DUCT_ID, bank.id() + "-" + (duct + 1))
                 .with(RouteField.BANK_ID, bank.id())
-                .with(RouteField.DUCT_TYPE, bank.direct() ? "direct buried" : bank.type().word())
+                .with(
+                        RouteField.DUCT_TYPE,
+                        bank.direct() ? "direct buried" : bank.type().word())
                 .with(RouteField.MATERIAL, bank.type().material())
                 .with(RouteField.INNERDUCTS, filling.innerducts())
                 .with(RouteField.CABLES, filling.cables())
@@ -151,12 +151,14 @@ final class DistrictBuilder {
             attributes.with(RouteField.BORE_IN, bank.bore().insideIn());
             attributes.with(RouteField.BORE_SHAPE, bank.bore().shape());
         }
-        filling.innerduct().ifPresent(size -> attributes
-                .with(RouteField.INNERDUCT_OD_IN, size.outsideIn())
-                .with(RouteField.INNERDUCT_SDR, size.sdr()));
-        filling.cable().ifPresent(size -> attributes
-                .with(RouteField.CABLE_OD_IN, size.outsideIn())
-                .with(RouteField.CABLE_LB_KFT, size.massLbKft()));
+        filling.innerduct()
+                .ifPresent(size -> attributes
+                        .with(RouteField.INNERDUCT_OD_IN, size.outsideIn())
+                        .with(RouteField.INNERDUCT_SDR, size.sdr()));
+        filling.cable()
+                .ifPresent(size -> attributes
+                        .with(RouteField.CABLE_OD_IN, size.outsideIn())
+                        .with(RouteField.CABLE_LB_KFT, size.massLbKft()));
         return attributes;
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 /** Decides what kind of bank is laid in a stretch of street. */
 final class Foreman {
     /** Owners are invented, named after the invented city. */
-    static final List<String> OWNERS =
-            List.of("Tidemarrow Streets Office", "Tidemarrow Telephone", "Marrowgate Light Company", "Quayfold Signals");
+    static final List<String> OWNERS = List.of(
+            "Tidemarrow Streets Office", "Tidemarrow Telephone", "Marrowgate Light Company", "Quayfold Signals");
 
     private static final List<BoreType> BORE_TYPES = List.of(BoreType.values());
     private static final List<String> SURFACES = List.of("asphalt", "concrete", "stone setts", "brick", "grass verge");

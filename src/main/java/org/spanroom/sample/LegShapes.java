@@ -132,8 +132,8 @@ final class LegShapes {
             return Optional.empty();
         }
         double firstM = leadsM * chance.between(0.2, 0.8);
-        double headingRad = StrictMath.atan2(b.y() - a.y(), b.x() - a.x())
-                - StrictMath.atan2(trial.y(), leadsM + trial.x());
+        double headingRad =
+                StrictMath.atan2(b.y() - a.y(), b.x() - a.x()) - StrictMath.atan2(trial.y(), leadsM + trial.x());
         Pen pen = new Pen(a.x(), a.y(), headingRad).straight(firstM);
         return Optional.of(endingAt(b, draw.apply(pen).straight(leadsM - firstM).path()));
     }

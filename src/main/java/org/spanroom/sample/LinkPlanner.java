@@ -29,9 +29,11 @@ final class LinkPlanner {
     /** Returns one street to each neighbour that lies before this district in the layout. */
     List<Street> links() {
         List<Street> links = new ArrayList<>();
-        Optional<Node> west = layout.findWest(district).map(other -> StreetPlanner.draw(other).gates().east());
+        Optional<Node> west = layout.findWest(district)
+                .map(other -> StreetPlanner.draw(other).gates().east());
         west.ifPresent(gate -> links.add(link(gate, plan.gates().west())));
-        Optional<Node> south = layout.findSouth(district).map(other -> StreetPlanner.draw(other).gates().north());
+        Optional<Node> south = layout.findSouth(district)
+                .map(other -> StreetPlanner.draw(other).gates().north());
         south.ifPresent(gate -> links.add(link(gate, plan.gates().south())));
         return links;
     }

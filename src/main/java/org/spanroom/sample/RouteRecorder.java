@@ -44,9 +44,10 @@ final class RouteRecorder {
             case BORE_IN_MILLIMETRES, CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES -> !direct;
             case MISSING_CONTENTS -> draft.filling().rows().isEmpty();
             case UNUSABLE_ROW -> !draft.filling().rows().isEmpty();
-            case MORE_CABLES_THAN_INNERDUCTS -> draft.filling().innerducts() > 0
-                    && draft.filling().cables() > 0
-                    && draft.filling().rows().isEmpty();
+            case MORE_CABLES_THAN_INNERDUCTS ->
+                draft.filling().innerducts() > 0
+                        && draft.filling().cables() > 0
+                        && draft.filling().rows().isEmpty();
             default -> true;
         };
     }
@@ -171,11 +172,14 @@ final class RouteRecorder {
             }
             case ROW_OF_UNKNOWN_DUCT -> {
                 detail = draft.duct() + "9";
-                sink.contents(ContentsRow.innerduct("I1", InnerductSize.ONE, false).inDuct(detail));
+                sink.contents(
+                        ContentsRow.innerduct("I1", InnerductSize.ONE, false).inDuct(detail));
             }
             case UNUSABLE_ROW -> {
                 detail = "item X1";
-                sink.contents(ContentsRow.innerduct("X1", InnerductSize.ONE, false).ofKind("spare").inDuct(draft.duct()));
+                sink.contents(ContentsRow.innerduct("X1", InnerductSize.ONE, false)
+                        .ofKind("spare")
+                        .inDuct(draft.duct()));
             }
             default -> throw new IllegalArgumentException("no fault of a route's record: " + fault);
         }
@@ -195,7 +199,8 @@ final class RouteRecorder {
         chance.shuffle(fields);
         List<RouteField> forgotten = fields.subList(0, chance.from(1, 4));
         forgotten.forEach(attributes::without);
-        return String.join(" ", forgotten.stream().map(RouteField::field).sorted().toList());
+        return String.join(
+                " ", forgotten.stream().map(RouteField::field).sorted().toList());
     }
 
     private static String stretch(Attributes attributes, double factor) {

@@ -9,8 +9,7 @@ import java.util.stream.Stream;
 final class SampleReadme {
     private static final int MOST_DISTRICTS = 12;
 
-    private static final String BY_HAND =
-            """
+    private static final String BY_HAND = """
              Change nothing by hand:
             a test writes this folder anew and compares every file, and with `-Dspanroom.rewrite=true` it replaces them:
 
@@ -65,8 +64,7 @@ final class SampleReadme {
                 Put in on purpose, each about once in so many ducts or vaults; `known-faults.csv` names every one. A feature has
                 one at most. Two kinds come with streets of their own: loops, and lines that pass under others.
 
-                %s"""
-                .formatted(
+                %s""".formatted(
                         CityPlane.ORIGIN_LAT_DEG,
                         -CityPlane.ORIGIN_LON_DEG,
                         spans(),
@@ -92,8 +90,7 @@ final class SampleReadme {
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`; the same system |
                 | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents |
                 | `known-faults.csv` | %d | the faults that were put in |
-                """
-                .formatted(
+                """.formatted(
                         format.routes(),
                         count.routes(),
                         crs,
@@ -129,8 +126,8 @@ final class SampleReadme {
     private static String fields() {
         return "| field | in Shapefiles | meaning |\n|---|---|---|\n"
                 + Stream.of(RouteField.values())
-                        .map(field -> "| `" + field.field() + "` | `" + field.shortName() + "` | " + field.meaning()
-                                + " |\n")
+                        .map(field ->
+                                "| `" + field.field() + "` | `" + field.shortName() + "` | " + field.meaning() + " |\n")
                         .collect(Collectors.joining());
     }
 

@@ -20,8 +20,8 @@ record Sample(String label, Long count, double lengthM, Boolean flooded, List<Li
             Column.real("length_m", "length_m", 3, "How long.", Sample::lengthM),
             Column.flag("flooded", "flooded", "Whether under water.", Sample::flooded));
 
-    static final Table<Sample> LINES = Table.layer(
-            "routes", "Lines of the test.", GeometryKind.LINE, row -> Shape.lines(row.lines()), COLUMNS);
+    static final Table<Sample> LINES =
+            Table.layer("routes", "Lines of the test.", GeometryKind.LINE, row -> Shape.lines(row.lines()), COLUMNS);
 
     static final Table<Sample> MULTILINES = Table.layer(
             "parts", "Lines of several parts.", GeometryKind.MULTILINE, row -> Shape.lines(row.lines()), COLUMNS);
@@ -53,7 +53,8 @@ record Sample(String label, Long count, double lengthM, Boolean flooded, List<Li
                 xy[k] = xy[k - 2] + (random.nextDouble() - 0.5) / 1000;
             }
             List<Line> lines = i % 97 == 5 ? List.of() : List.of(Line.ofXy(xy));
-            return new Sample("row " + i, (long) random.nextInt(), random.nextGaussian() * 1000, random.nextBoolean(), lines);
+            return new Sample(
+                    "row " + i, (long) random.nextInt(), random.nextGaussian() * 1000, random.nextBoolean(), lines);
         });
     }
 }

@@ -29,6 +29,7 @@ import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Line;
+import org.spanroom.model.PullAssessment;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.ScoringSettings;
@@ -120,7 +121,7 @@ class RankingTest {
                 room.newCables(),
                 "none",
                 Optional.of(Exclusion.NO_INNERDUCT));
-        return new Assessment(one.span(), one.bends(), without);
+        return new Assessment(one.span(), one.bends(), without, one.pull());
     }
 
     private static Assessment assessment(String id, int newCables, double lengthM, double turnDeg) {
@@ -145,6 +146,10 @@ class RankingTest {
         var bends = turnDeg == 0
                 ? Bends.NONE
                 : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
-        return new Assessment(span, bends, new Room(7854, 0.5, 0.1, 3000, 3, 0, 3, newCables, "", Optional.empty()));
+        return new Assessment(
+                span,
+                bends,
+                new Room(7854, 0.5, 0.1, 3000, 3, 0, 3, newCables, "", Optional.empty()),
+                PullAssessment.nothing(Exclusion.NO_INNERDUCT));
     }
 }

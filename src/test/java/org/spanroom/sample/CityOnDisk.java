@@ -21,7 +21,11 @@ import org.locationtech.jts.geom.LineString;
 
 /** A written city, read back with libraries that share nothing with its writer: Jackson, Commons CSV, JTS, GeographicLib. */
 record CityOnDisk(
-        List<Route> routes, Map<String, Vault> vaults, List<CSVRecord> contents, List<CSVRecord> faults, int vaultCount) {
+        List<Route> routes,
+        Map<String, Vault> vaults,
+        List<CSVRecord> contents,
+        List<CSVRecord> faults,
+        int vaultCount) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double LON = -127.5;
     private static final double LAT = 38.9;
@@ -83,7 +87,9 @@ record CityOnDisk(
     }
 
     List<Route> routesOf(String duct) {
-        return routes.stream().filter(route -> route.text("duct_id").equals(duct)).toList();
+        return routes.stream()
+                .filter(route -> route.text("duct_id").equals(duct))
+                .toList();
     }
 
     List<CSVRecord> rowsOf(String duct) {
@@ -101,7 +107,11 @@ record CityOnDisk(
     }
 
     private static List<CSVRecord> csv(Path file) throws IOException {
-        var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var parser = format.parse(Files.newBufferedReader(file, StandardCharsets.UTF_8))) {
             return parser.getRecords();
         }
@@ -136,7 +146,10 @@ record CityOnDisk(
             JsonNode a = line.get(i - 1);
             JsonNode b = line.get(i);
             double planeM = Geodesic.WGS84.Inverse(
-                            a.get(1).asDouble(), a.get(0).asDouble(), b.get(1).asDouble(), b.get(0).asDouble())
+                            a.get(1).asDouble(),
+                            a.get(0).asDouble(),
+                            b.get(1).asDouble(),
+                            b.get(0).asDouble())
                     .s12;
             double riseM = a.size() > 2 ? b.get(2).asDouble() - a.get(2).asDouble() : 0;
             total += Math.hypot(planeM, riseM);
@@ -146,6 +159,7 @@ record CityOnDisk(
 
     private static Coordinate metres(JsonNode position) {
         return new Coordinate(
-                (position.get(0).asDouble() - LON) * M_PER_LON_DEG, (position.get(1).asDouble() - LAT) * M_PER_LAT_DEG);
+                (position.get(0).asDouble() - LON) * M_PER_LON_DEG,
+                (position.get(1).asDouble() - LAT) * M_PER_LAT_DEG);
     }
 }

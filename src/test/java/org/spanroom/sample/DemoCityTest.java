@@ -27,10 +27,12 @@ class DemoCityTest {
         DemoCity.write(900, 5, folder.resolve("b"), format);
 
         try (Stream<Path> files = Files.list(folder.resolve("a"))) {
-            assertThat(files.toList()).isNotEmpty().allSatisfy(file -> assertThat(Files.mismatch(
-                            file, folder.resolve("b").resolve(file.getFileName())))
-                    .as(file.toString())
-                    .isEqualTo(-1));
+            assertThat(files.toList())
+                    .isNotEmpty()
+                    .allSatisfy(file -> assertThat(
+                                    Files.mismatch(file, folder.resolve("b").resolve(file.getFileName())))
+                            .as(file.toString())
+                            .isEqualTo(-1));
         }
     }
 
@@ -99,10 +101,12 @@ class DemoCityTest {
 
     @ParameterizedTest
     @CsvSource({"SHAPEFILE, ducts.shp, ducts, US survey foot", "GPKG, city.gpkg, ducts, UTM zone 9N"})
-    void otherFormatsHoldTheSameFeatures(DemoCity.Format format, String file, String layer, String system, @TempDir Path folder) {
+    void otherFormatsHoldTheSameFeatures(
+            DemoCity.Format format, String file, String layer, String system, @TempDir Path folder) {
         var summary = DemoCity.write(300, 2, folder, format);
 
-        String info = ExternalTool.of("ogrinfo").run("", "-so", folder.resolve(file).toString(), layer);
+        String info =
+                ExternalTool.of("ogrinfo").run("", "-so", folder.resolve(file).toString(), layer);
 
         assertThat(info).contains(system, "Feature Count: " + summary.routes());
         assertThat(summary).isEqualTo(DemoCity.write(300, 2, folder.resolve("geojson")));

@@ -44,7 +44,8 @@ class FillerTest {
 
             if (filling.rows().isEmpty()) {
                 filling.innerduct()
-                        .ifPresent(size -> assertThat(filling.innerducts()).isBetween(1, bore.roomFor(size.outsideIn())));
+                        .ifPresent(
+                                size -> assertThat(filling.innerducts()).isBetween(1, bore.roomFor(size.outsideIn())));
                 assertThat(filling.cables()).isLessThanOrEqualTo(Math.max(4, filling.innerducts()));
             }
             assertThat(filling.rows().stream()

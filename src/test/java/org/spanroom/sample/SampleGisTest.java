@@ -8,9 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.EnumMap;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
@@ -100,12 +100,17 @@ class SampleGisTest {
     void everyKnownFaultIsThere(Fault fault) {
         BiConsumer<String, String> check = checks().get(fault);
 
-        assertThat(city.faultsOf(fault)).isNotEmpty().allSatisfy(row -> check.accept(row.get("feature"), row.get("detail")));
+        assertThat(city.faultsOf(fault))
+                .isNotEmpty()
+                .allSatisfy(row -> check.accept(row.get("feature"), row.get("detail")));
     }
 
     private static Map<Fault, BiConsumer<String, String>> checks() {
         Map<Fault, BiConsumer<String, String>> checks = new EnumMap<>(Fault.class);
-        checks.put(Fault.OFFSET, (duct, detail) -> assertThat(largestDistanceToItsVaults(only(duct))).isBetween(0.2, 0.95));
+        checks.put(
+                Fault.OFFSET,
+                (duct, detail) ->
+                        assertThat(largestDistanceToItsVaults(only(duct))).isBetween(0.2, 0.95));
         checks.put(Fault.GAP_AT_VAULT, (duct, detail) -> {
             Route route = only(duct);
             assertThat(route.last().distance(place(route.text("to_vault")))).isBetween(1.2, 3.0);
@@ -113,72 +118,124 @@ class SampleGisTest {
         checks.put(Fault.PIECES, (duct, detail) -> assertThat(jointM(duct)).isBetween(0.0, 0.15));
         checks.put(Fault.PIECES_THAT_DIFFER, (duct, detail) -> {
             assertThat(jointM(duct)).isBetween(0.0, 0.15);
-            assertThat(city.routesOf(duct).get(1).text("surface")).isNotEqualTo(city.routesOf(duct).get(0).text("surface"));
+            assertThat(city.routesOf(duct).get(1).text("surface"))
+                    .isNotEqualTo(city.routesOf(duct).get(0).text("surface"));
         });
-        checks.put(Fault.PIECES_WITH_A_GAP, (duct, detail) -> assertThat(jointM(duct)).isBetween(1.4, 2.6));
-        checks.put(Fault.PIECES_DRAWN_APART, (duct, detail) -> assertThat(jointM(duct)).isBetween(0.24, 0.7));
+        checks.put(
+                Fault.PIECES_WITH_A_GAP,
+                (duct, detail) -> assertThat(jointM(duct)).isBetween(1.4, 2.6));
+        checks.put(
+                Fault.PIECES_DRAWN_APART,
+                (duct, detail) -> assertThat(jointM(duct)).isBetween(0.24, 0.7));
         checks.put(Fault.END_WITHOUT_VAULT, (duct, detail) -> {
             assertThat(only(duct).text("to_vault")).isEmpty();
             assertThat(distanceToNextVault(only(duct).last())).isGreaterThan(5);
         });
-        checks.put(Fault.ZERO_LENGTH_PART, (duct, detail) -> assertThat(only(duct).parts()).anyMatch(SampleGisTest::isDot));
-        checks.put(Fault.DUPLICATE_VERTEX, (duct, detail) -> assertThat(repeats(only(duct))).isEqualTo(1));
-        checks.put(Fault.NULL_GEOMETRY, (duct, detail) -> assertThat(only(duct).parts()).isEmpty());
-        checks.put(Fault.MISSING_ATTRIBUTES, (duct, detail) -> assertThat(detail.split(" ", -1))
-                .allSatisfy(field -> assertThat(only(duct).text(field)).isEmpty()));
+        checks.put(
+                Fault.ZERO_LENGTH_PART,
+                (duct, detail) -> assertThat(only(duct).parts()).anyMatch(SampleGisTest::isDot));
+        checks.put(
+                Fault.DUPLICATE_VERTEX,
+                (duct, detail) -> assertThat(repeats(only(duct))).isEqualTo(1));
+        checks.put(
+                Fault.NULL_GEOMETRY,
+                (duct, detail) -> assertThat(only(duct).parts()).isEmpty());
+        checks.put(
+                Fault.MISSING_ATTRIBUTES,
+                (duct, detail) -> assertThat(detail.split(" ", -1))
+                        .allSatisfy(field -> assertThat(only(duct).text(field)).isEmpty()));
         checks.put(Fault.MISSING_CONTENTS, (duct, detail) -> {
-            assertThat(only(duct).text("innerducts") + only(duct).text("cables")).isEmpty();
+            assertThat(only(duct).text("innerducts") + only(duct).text("cables"))
+                    .isEmpty();
             assertThat(city.rowsOf(duct)).isEmpty();
         });
-        checks.put(Fault.BORE_IN_MILLIMETRES, (duct, detail) -> assertThat(only(duct).number("bore_in")).isGreaterThan(40));
-        checks.put(Fault.LENGTH_IN_METRES, (duct, detail) -> assertThat(only(duct).number("length_ft"))
-                .isCloseTo(only(duct).geodesicM(), within(0.02 * only(duct).geodesicM() + 1)));
-        checks.put(Fault.WRONG_LENGTH, (duct, detail) -> assertThat(
-                        Math.abs(only(duct).number("length_ft") * 0.3048 / only(duct).geodesicM() - 1))
-                .isBetween(0.13, 0.42));
-        checks.put(Fault.WRONG_VAULT, (duct, detail) -> assertThat(
-                        only(duct).last().distance(place(only(duct).text("to_vault"))))
-                .isGreaterThan(20));
-        checks.put(Fault.UNKNOWN_VAULT, (duct, detail) -> assertThat(city.vaults())
-                .doesNotContainKey(only(duct).text("to_vault")));
-        checks.put(Fault.UNUSABLE_WORD, (duct, detail) -> assertThat(only(duct).text("flooded")).isEqualTo("see file"));
-        checks.put(Fault.MORE_CABLES_THAN_INNERDUCTS, (duct, detail) -> assertThat(only(duct).number("cables"))
-                .isGreaterThan(only(duct).number("innerducts")));
-        checks.put(Fault.DUPLICATE_ROUTE_ID, (duct, detail) -> assertThat(city.routes().stream()
-                        .filter(route -> route.text("route_id").equals(only(duct).text("route_id"))))
-                .hasSize(2));
+        checks.put(
+                Fault.BORE_IN_MILLIMETRES,
+                (duct, detail) -> assertThat(only(duct).number("bore_in")).isGreaterThan(40));
+        checks.put(
+                Fault.LENGTH_IN_METRES,
+                (duct, detail) -> assertThat(only(duct).number("length_ft"))
+                        .isCloseTo(
+                                only(duct).geodesicM(), within(0.02 * only(duct).geodesicM() + 1)));
+        checks.put(
+                Fault.WRONG_LENGTH,
+                (duct, detail) -> assertThat(Math.abs(only(duct).number("length_ft")
+                                        * 0.3048
+                                        / only(duct).geodesicM()
+                                - 1))
+                        .isBetween(0.13, 0.42));
+        checks.put(
+                Fault.WRONG_VAULT,
+                (duct, detail) -> assertThat(
+                                only(duct).last().distance(place(only(duct).text("to_vault"))))
+                        .isGreaterThan(20));
+        checks.put(
+                Fault.UNKNOWN_VAULT,
+                (duct, detail) ->
+                        assertThat(city.vaults()).doesNotContainKey(only(duct).text("to_vault")));
+        checks.put(
+                Fault.UNUSABLE_WORD,
+                (duct, detail) -> assertThat(only(duct).text("flooded")).isEqualTo("see file"));
+        checks.put(
+                Fault.MORE_CABLES_THAN_INNERDUCTS,
+                (duct, detail) -> assertThat(only(duct).number("cables"))
+                        .isGreaterThan(only(duct).number("innerducts")));
+        checks.put(
+                Fault.DUPLICATE_ROUTE_ID,
+                (duct, detail) -> assertThat(city.routes().stream()
+                                .filter(route ->
+                                        route.text("route_id").equals(only(duct).text("route_id"))))
+                        .hasSize(2));
         checks.put(Fault.CONTENTS_ONLY_IN_TABLE, (duct, detail) -> {
-            assertThat(only(duct).text("innerducts") + only(duct).text("cables")).isEmpty();
+            assertThat(only(duct).text("innerducts") + only(duct).text("cables"))
+                    .isEmpty();
             assertThat(city.rowsOf(duct)).isNotEmpty();
         });
         checks.put(Fault.ROW_OF_UNKNOWN_DUCT, (duct, detail) -> {
             assertThat(city.rowsOf(detail)).hasSize(1);
             assertThat(city.routesOf(detail)).isEmpty();
         });
-        checks.put(Fault.UNUSABLE_ROW, (duct, detail) -> assertThat(city.rowsOf(duct))
-                .anyMatch(row -> row.get("kind").equals("spare")));
+        checks.put(
+                Fault.UNUSABLE_ROW,
+                (duct, detail) -> assertThat(city.rowsOf(duct))
+                        .anyMatch(row -> row.get("kind").equals("spare")));
         checks.put(Fault.LOOP_TO_SAME_VAULT, (duct, detail) -> {
             assertThat(only(duct).text("from_vault")).isEqualTo(only(duct).text("to_vault"));
             assertThat(only(duct).first().distance(only(duct).last())).isLessThan(0.3);
         });
-        checks.put(Fault.CROSSING_WITHOUT_VAULT, (duct, detail) -> assertThat(crossingsWithoutVault(only(duct))).isPositive());
-        checks.put(Fault.DUPLICATE_VAULT, (vault, detail) -> assertThat(
-                        place(vault).distance(place(vault.substring(0, vault.length() - 1))))
-                .isBetween(0.04, 0.41));
-        checks.put(Fault.VAULT_FAR_FROM_ROUTES, (vault, detail) -> assertThat(distanceToNextRoute(place(vault))).isGreaterThan(11));
-        checks.put(Fault.VAULT_WITHOUT_GEOMETRY, (vault, detail) -> assertThat(city.vaults().get(vault).place()).isEmpty());
-        checks.put(Fault.MISSING_ELEVATION, (vault, detail) -> assertThat(city.vaults().get(vault).elevation().isNull()).isTrue());
+        checks.put(
+                Fault.CROSSING_WITHOUT_VAULT,
+                (duct, detail) -> assertThat(crossingsWithoutVault(only(duct))).isPositive());
+        checks.put(
+                Fault.DUPLICATE_VAULT,
+                (vault, detail) -> assertThat(place(vault).distance(place(vault.substring(0, vault.length() - 1))))
+                        .isBetween(0.04, 0.41));
+        checks.put(
+                Fault.VAULT_FAR_FROM_ROUTES,
+                (vault, detail) -> assertThat(distanceToNextRoute(place(vault))).isGreaterThan(11));
+        checks.put(
+                Fault.VAULT_WITHOUT_GEOMETRY,
+                (vault, detail) -> assertThat(city.vaults().get(vault).place()).isEmpty());
+        checks.put(
+                Fault.MISSING_ELEVATION,
+                (vault, detail) -> assertThat(
+                                city.vaults().get(vault).elevation().isNull())
+                        .isTrue());
         return checks;
     }
 
     @Test
     void noFaultIsThereThatIsNotKnown() {
         assertThat(count(route -> route.parts().isEmpty())).isEqualTo(known(Fault.NULL_GEOMETRY));
-        assertThat(count(route -> route.parts().stream().anyMatch(SampleGisTest::isDot))).isEqualTo(known(Fault.ZERO_LENGTH_PART));
+        assertThat(count(route -> route.parts().stream().anyMatch(SampleGisTest::isDot)))
+                .isEqualTo(known(Fault.ZERO_LENGTH_PART));
         assertThat(count(route -> route.parts().stream().noneMatch(SampleGisTest::isDot) && repeats(route) > 0))
                 .isEqualTo(known(Fault.DUPLICATE_VERTEX));
         assertThat(count(route -> route.number("bore_in") > 10)).isEqualTo(known(Fault.BORE_IN_MILLIMETRES));
-        assertThat(city.routes().stream().map(route -> route.text("route_id")).distinct().count())
+        assertThat(city.routes().stream()
+                        .map(route -> route.text("route_id"))
+                        .distinct()
+                        .count())
                 .isEqualTo(city.routes().size() - known(Fault.DUPLICATE_ROUTE_ID));
         assertThat(city.routes().size() - ducts())
                 .isEqualTo(known(Fault.PIECES)
@@ -189,7 +246,8 @@ class SampleGisTest {
 
     @Test
     void routesWithoutFaultEndAtTheVaultsThatTheyNameAndAreAsLongAsTheySay() {
-        var faulty = new TreeSet<>(city.faults().stream().map(row -> row.get("feature")).toList());
+        var faulty = new TreeSet<>(
+                city.faults().stream().map(row -> row.get("feature")).toList());
         List<Route> sound = city.routes().stream()
                 .filter(route -> !faulty.contains(route.text("duct_id")))
                 .toList();
@@ -259,15 +317,19 @@ class SampleGisTest {
     void theCityHasWhatADemoMustShow() {
         assertThat(count(route -> route.text("bore_shape").equals("square"))).isPositive();
         assertThat(count(route -> route.text("flooded").equals("yes"))).isPositive();
-        assertThat(count(route -> route.text("duct_type").equals("direct buried"))).isPositive();
-        assertThat(count(route -> route.text("innerducts").equals("0") && route.text("cables").equals("0"))).isPositive();
-        assertThat(count(route -> route.text("innerducts").equals("0") && route.number("cables") > 0)).isPositive();
+        assertThat(count(route -> route.text("duct_type").equals("direct buried")))
+                .isPositive();
+        assertThat(count(route -> route.text("innerducts").equals("0")
+                        && route.text("cables").equals("0")))
+                .isPositive();
+        assertThat(count(route -> route.text("innerducts").equals("0") && route.number("cables") > 0))
+                .isPositive();
         assertThat(count(route -> route.parts().size() > 1)).isPositive();
         assertThat(city.routes().stream().map(route -> route.text("condition")))
                 .contains("sound", "oval", "collapsed", "blocked");
-        assertThat(city.routes().stream().map(route -> route.text("in_service"))).contains("live", "dead", "unknown");
-        assertThat(city.routes().stream().map(route -> route.text("quality")))
-                .contains("QL-A", "QL-B", "QL-C", "QL-D");
+        assertThat(city.routes().stream().map(route -> route.text("in_service")))
+                .contains("live", "dead", "unknown");
+        assertThat(city.routes().stream().map(route -> route.text("quality"))).contains("QL-A", "QL-B", "QL-C", "QL-D");
         assertThat(city.routes().stream().map(route -> route.text("material")))
                 .contains("PVC", "HDPE", "steel", "clay");
     }
@@ -282,7 +344,8 @@ class SampleGisTest {
         "hillside.gpkg, vaults, Point, UTM zone 9N"
     })
     void anIndependentReaderOpensEachLayer(String file, String layer, String geometry, String system) {
-        String info = ExternalTool.of("ogrinfo").run("", "-so", COMMITTED.resolve(file).toString(), layer);
+        String info = ExternalTool.of("ogrinfo")
+                .run("", "-so", COMMITTED.resolve(file).toString(), layer);
 
         assertThat(info).contains(system).containsPattern("Geometry: .*(" + geometry + "|Unknown).*");
         assertThat(info).containsPattern("Feature Count: [1-9]");
@@ -295,7 +358,10 @@ class SampleGisTest {
     }
 
     private static long ducts() {
-        return city.routes().stream().map(route -> route.text("duct_id")).distinct().count();
+        return city.routes().stream()
+                .map(route -> route.text("duct_id"))
+                .distinct()
+                .count();
     }
 
     private static long known(Fault fault) {
@@ -355,7 +421,8 @@ class SampleGisTest {
         List<Coordinate> crossings = new ArrayList<>();
         for (Route other : city.routes()) {
             if (!other.parts().isEmpty() && !other.text("bank_id").equals(line.text("bank_id"))) {
-                crossings.addAll(Arrays.asList(line.shape().intersection(other.shape()).getCoordinates()));
+                crossings.addAll(
+                        Arrays.asList(line.shape().intersection(other.shape()).getCoordinates()));
             }
         }
         return (int) crossings.stream()
