@@ -131,8 +131,8 @@ class GeoPackageWriterTest {
     void theIndexTriggersAreThoseThatGdalWrites() throws SQLException {
         Path ours = write(Sample.LINES, 3);
         Path theirs = folder.resolve("gdal.gpkg");
-        ExternalTool.of("ogr2ogr")
-                .run("", "-f", "GPKG", theirs.toString(), ours.toString(), "-dsco", "VERSION=1.3", "-nln", "routes");
+        ExternalTool.named("ogr2ogr")
+                .run("-f", "GPKG", theirs.toString(), ours.toString(), "-dsco", "VERSION=1.3", "-nln", "routes");
 
         assertThat(triggers(ours)).isEqualTo(triggers(theirs)).hasSize(6);
     }

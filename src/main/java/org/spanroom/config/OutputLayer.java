@@ -1,0 +1,9 @@
+package org.spanroom.config;
+
+/** A layer of the results. */
+public enum OutputLayer {
+    SPANS,
+    VAULTS,
+    BENDS,
+    FINDINGS
+}
