@@ -125,9 +125,7 @@ final class PassFinder implements IntConsumer {
         List<Pass> passes = new ArrayList<>(hits.size());
         for (Pass hit : hits) {
             int last = passes.size() - 1;
-            if (last >= 0
-                    && passes.get(last).vault() == hit.vault()
-                    && passes.get(last).touches(hit)) {
+            if (last >= 0 && passes.get(last).vault() == hit.vault() && passes.get(last).touches(hit)) {
                 passes.set(last, passes.get(last).with(hit));
             } else {
                 passes.add(hit);

@@ -136,8 +136,8 @@ final class StreetPlanner {
     }
 
     private Node addNode(double east, double north) {
-        Node node = new Node(
-                district.number(), nodes.size(), district.centreX() + east, district.centreY() + north, false);
+        Node node =
+                new Node(district.number(), nodes.size(), district.centreX() + east, district.centreY() + north, false);
         nodes.add(node);
         return node;
     }

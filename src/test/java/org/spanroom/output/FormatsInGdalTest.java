@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -30,14 +31,8 @@ class FormatsInGdalTest {
     private static final List<Sample> ROWS = List.of(
             Sample.of("plain", -30, 40, -29.99, 40.01, -29.98, 40.0),
             Sample.EMPTY,
-            new Sample(
-                    "Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\",
-                    -5L,
-                    -0.0004,
-                    false,
-                    List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
-            new Sample(
-                    "big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
+            new Sample("Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\", -5L, -0.0004, false, List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
+            new Sample("big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
 
     private static final List<Sample> RINGS = List.of(
             new Sample(
@@ -165,8 +160,7 @@ class FormatsInGdalTest {
 
     private static void assertCells(CSVRecord back, Sample row, String format) {
         assertThat(back.get("label")).isEqualTo(row.label());
-        assertThat(back.get("count"))
-                .isEqualTo(row.count() == null ? "" : row.count().toString());
+        assertThat(back.get("count")).isEqualTo(row.count() == null ? "" : row.count().toString());
         if (Double.isNaN(row.lengthM())) {
             assertThat(back.get("length_m")).isEmpty();
         } else {
