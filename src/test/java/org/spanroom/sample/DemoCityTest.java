@@ -106,7 +106,7 @@ class DemoCityTest {
         var summary = DemoCity.write(300, 2, folder, format);
 
         String info =
-                ExternalTool.of("ogrinfo").run("", "-so", folder.resolve(file).toString(), layer);
+                ExternalTool.named("ogrinfo").run("-so", folder.resolve(file).toString(), layer);
 
         assertThat(info).contains(system, "Feature Count: " + summary.routes());
         assertThat(summary).isEqualTo(DemoCity.write(300, 2, folder.resolve("geojson")));

@@ -344,8 +344,8 @@ class SampleGisTest {
         "hillside.gpkg, vaults, Point, UTM zone 9N"
     })
     void anIndependentReaderOpensEachLayer(String file, String layer, String geometry, String system) {
-        String info = ExternalTool.of("ogrinfo")
-                .run("", "-so", COMMITTED.resolve(file).toString(), layer);
+        String info =
+                ExternalTool.named("ogrinfo").run("-so", COMMITTED.resolve(file).toString(), layer);
 
         assertThat(info).contains(system).containsPattern("Geometry: .*(" + geometry + "|Unknown).*");
         assertThat(info).containsPattern("Feature Count: [1-9]");
