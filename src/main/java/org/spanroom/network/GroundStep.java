@@ -60,6 +60,32 @@ final class GroundStep {
         return lengthM;
     }
 
+    /**
+     * Returns how unevenly a step's length is spread over its degrees: at the share {@code t} of the degrees, length has
+     * come to the share {@code t (1 + skew (1 - t) / 2)}. First order in the change of scale over the step, which is
+     * {@code -tan(phi) M / N} for longitude ({@code d(N cos phi) / d phi = -M sin phi}) and {@code 3 e^2 sin(phi) cos(phi) /
+     * w^2} for latitude, by radian; what is left is of the order of its square. 0 for steps long enough to be measured as
+     * geodesics: they are cut evenly.
+     */
+    static double skewRatio(double lon0Deg, double lat0Deg, double lon1Deg, double lat1Deg) {
+        double dLon = Math.toRadians(differenceDeg(lon0Deg, lon1Deg));
+        double dLat = Math.toRadians(lat1Deg - lat0Deg);
+        double middle = Math.toRadians((lat0Deg + lat1Deg) / 2);
+        double cos = Math.cos(middle);
+        double sin = Math.sin(middle);
+        double w2 = 1 - ECCENTRICITY_SQUARED * sin * sin;
+        double meridianByPrime = (1 - ECCENTRICITY_SQUARED) / w2;
+        double east = cos * dLon;
+        double north = meridianByPrime * dLat;
+        double squared = east * east + north * north;
+        if (Math.sqrt(squared) * EQUATOR_RADIUS_M > LONG_STEP_M * cos) {
+            return 0;
+        }
+        double eastChange = -sin / cos * meridianByPrime;
+        double northChange = 3 * ECCENTRICITY_SQUARED * sin * cos / w2;
+        return -(east * east * eastChange + north * north * northChange) / squared * dLat;
+    }
+
     /** Returns the way from one longitude to another, the short way round, -180 to 180. */
     static double differenceDeg(double fromLonDeg, double toLonDeg) {
         double difference = toLonDeg - fromLonDeg;
