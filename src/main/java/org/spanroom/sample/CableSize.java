@@ -31,8 +31,9 @@ record CableSize(double outsideIn, double massLbKft) {
     /** Draws a cable that leaves play in a pipe: half of its inside or less for most, three quarters at the very most. */
     static CableSize drawFor(double insideIn, Chance chance) {
         double share = chance.happens(0.8) ? 0.55 : 0.75;
-        List<CableSize> fitting =
-                ALL.stream().filter(cable -> cable.outsideIn <= share * insideIn).toList();
+        List<CableSize> fitting = ALL.stream()
+                .filter(cable -> cable.outsideIn <= share * insideIn)
+                .toList();
         return fitting.isEmpty() ? SMALLEST : chance.pick(fitting);
     }
 }

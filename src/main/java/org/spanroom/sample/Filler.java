@@ -79,8 +79,7 @@ final class Filler {
     Filling buriedDirectly() {
         InnerductSize size = chance.pick(InnerductSize.ALL);
         boolean used = chance.happens(0.7);
-        Optional<CableSize> cable =
-                used ? Optional.of(CableSize.drawFor(size.insideIn(), chance)) : Optional.empty();
+        Optional<CableSize> cable = used ? Optional.of(CableSize.drawFor(size.insideIn(), chance)) : Optional.empty();
         return new Filling(1, Optional.of(size), used ? 1 : 0, cable, used ? service() : "", List.of());
     }
 

@@ -10,7 +10,14 @@ import org.spanroom.output.Shape;
  * @param drawn false for a feature without geometry
  */
 record VaultFeature(
-        int district, boolean link, String id, String kind, OptionalDouble elevationM, double x, double y, boolean drawn) {
+        int district,
+        boolean link,
+        String id,
+        String kind,
+        OptionalDouble elevationM,
+        double x,
+        double y,
+        boolean drawn) {
 
     VaultFeature movedBy(double dx, double dy) {
         return new VaultFeature(district, link, id, kind, elevationM, x + dx, y + dy, drawn);

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,8 +30,14 @@ class FormatsInGdalTest {
     private static final List<Sample> ROWS = List.of(
             Sample.of("plain", -30, 40, -29.99, 40.01, -29.98, 40.0),
             Sample.EMPTY,
-            new Sample("Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\", -5L, -0.0004, false, List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
-            new Sample("big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
+            new Sample(
+                    "Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\",
+                    -5L,
+                    -0.0004,
+                    false,
+                    List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
+            new Sample(
+                    "big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
 
     private static final List<Sample> RINGS = List.of(
             new Sample(
@@ -72,7 +77,8 @@ class FormatsInGdalTest {
         List<CSVRecord> back = read(file, "-t_srs", "EPSG:4326");
 
         assertShape(back.get(0), Sample.LINES.shape().apply(ROWS.get(0)));
-        assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", file.toString())).contains("ID[\"EPSG\"," + system.substring(5) + "]");
+        assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", file.toString()))
+                .contains("ID[\"EPSG\"," + system.substring(5) + "]");
     }
 
     @ParameterizedTest
@@ -92,10 +98,13 @@ class FormatsInGdalTest {
         // GDAL counts null shapes of a Shapefile as being in any window.
         boolean countsNullShapes = format.equals("shp");
         long expected = rows.stream()
-                .filter(row -> row.lines().isEmpty() ? countsNullShapes : isMet(row.lines().get(0)))
+                .filter(row -> row.lines().isEmpty()
+                        ? countsNullShapes
+                        : isMet(row.lines().get(0)))
                 .count();
 
-        String answer = ExternalTool.named("ogrinfo").run("-so", "-al", "-spat", "-29.6", "40.3", "-29.5", "40.4", file.toString());
+        String answer = ExternalTool.named("ogrinfo")
+                .run("-so", "-al", "-spat", "-29.6", "40.3", "-29.5", "40.4", file.toString());
 
         assertThat(expected).isPositive();
         assertThat(answer).contains("Feature Count: " + expected + "\n");
@@ -160,7 +169,8 @@ class FormatsInGdalTest {
 
     private static void assertCells(CSVRecord back, Sample row, String format) {
         assertThat(back.get("label")).isEqualTo(row.label());
-        assertThat(back.get("count")).isEqualTo(row.count() == null ? "" : row.count().toString());
+        assertThat(back.get("count"))
+                .isEqualTo(row.count() == null ? "" : row.count().toString());
         if (Double.isNaN(row.lengthM())) {
             assertThat(back.get("length_m")).isEmpty();
         } else {
@@ -194,8 +204,7 @@ class FormatsInGdalTest {
     private static boolean isMet(Line line) {
         var window = new RectangleLineIntersector(new Envelope(-29.6, -29.5, 40.3, 40.4));
         for (int i = 0; i < line.size() - 1; i++) {
-            if (window.intersects(
-                    new Coordinate(line.x(i), line.y(i)), new Coordinate(line.x(i + 1), line.y(i + 1)))) {
+            if (window.intersects(new Coordinate(line.x(i), line.y(i)), new Coordinate(line.x(i + 1), line.y(i + 1)))) {
                 return true;
             }
         }

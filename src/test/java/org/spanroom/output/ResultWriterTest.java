@@ -158,9 +158,7 @@ class ResultWriterTest {
         assertThat(run.at("/findings_by_code/missing_value").asInt()).isEqualTo(1);
         assertThat(run.at("/lengths_m/routes").asText()).isEqualTo("1000.5");
         assertThat(run.at("/config/fields/duct").asText()).isEqualTo("DUCT_NO");
-        assertThat(run.at("/config").fieldNames())
-                .toIterable()
-                .containsExactly("fields", "snap_tolerance_m", "strict");
+        assertThat(run.at("/config").fieldNames()).toIterable().containsExactly("fields", "snap_tolerance_m", "strict");
         assertThat(text).contains("\"routes\" : 1000.500").endsWith("}\n").doesNotContain("\r");
     }
 
@@ -174,8 +172,7 @@ class ResultWriterTest {
         List<RankedSpan> shuffled = new java.util.ArrayList<>(spans);
         java.util.Collections.shuffle(shuffled, new java.util.Random(5));
         Path second = parent.resolve("run-2");
-        ResultWriter.write(
-                SampleResults.of(shuffled), new OutputSettings(second, false, ReferenceSystem.crs84(), 4));
+        ResultWriter.write(SampleResults.of(shuffled), new OutputSettings(second, false, ReferenceSystem.crs84(), 4));
 
         assertThat(contents(second)).containsExactlyEntriesOf(one);
     }
@@ -187,7 +184,8 @@ class ResultWriterTest {
                 new OutputSettings(folder, false, ReferenceSystem.parse("EPSG:32626"), 2));
         ExternalTool ogrinfo = ExternalTool.named("ogrinfo");
 
-        assertThat(ogrinfo.run("-so", folder.resolve("spanroom.gpkg"), "vaults")).contains("ID[\"EPSG\",32626]");
+        assertThat(ogrinfo.run("-so", folder.resolve("spanroom.gpkg"), "vaults"))
+                .contains("ID[\"EPSG\",32626]");
         assertThat(ogrinfo.run("-so", "-al", folder.resolve("spans.shp"))).contains("ID[\"EPSG\",32626]");
         assertThat(Files.readString(folder.resolve("spans.geojson"))).contains("[[-30,40],[-30,40.001]");
         assertThat(Files.readString(folder.resolve("run.json"))).contains("\"output_crs\" : \"WGS 84 / UTM zone 26N\"");
@@ -195,9 +193,9 @@ class ResultWriterTest {
 
     @Test
     void aFailureLeavesNothingBehind() throws IOException {
-        List<RankedSpan> spans =
-                Stream.concat(SampleResults.many(1000).stream(), Stream.of(SampleResults.broken("S-x", 1001)))
-                        .toList();
+        List<RankedSpan> spans = Stream.concat(
+                        SampleResults.many(1000).stream(), Stream.of(SampleResults.broken("S-x", 1001)))
+                .toList();
 
         assertThatThrownBy(() -> write(spans, false)).isInstanceOf(NullPointerException.class);
         assertThat(names(parent)).isEmpty();
@@ -220,7 +218,8 @@ class ResultWriterTest {
 
         WrittenResults written = write(List.of(SampleResults.owned("S-1", 1, owner)), false);
 
-        assertThat(written.notes()).containsExactly("1 texts in spans.dbf are cut to the 254 bytes that the format allows.");
+        assertThat(written.notes())
+                .containsExactly("1 texts in spans.dbf are cut to the 254 bytes that the format allows.");
         assertThat(Files.readString(folder.resolve("run.json"))).contains("1 texts in spans.dbf");
         assertThat(csv("spans.csv").get(0).get("owner")).isEqualTo(owner);
     }

@@ -43,7 +43,8 @@ final class SampleResults {
         List<VaultUse> vaults = List.of(
                 new VaultUse(vault("V-1", 0), List.of("V-1a", "V-1b"), 2), new VaultUse(vault("V-2", 1), List.of(), 1));
         List<Finding> findings = List.of(
-                Finding.of(FindingCode.MISSING_VALUE, "routes.geojson", "R-1", "no owner").inField("owner"),
+                Finding.of(FindingCode.MISSING_VALUE, "routes.geojson", "R-1", "no owner")
+                        .inField("owner"),
                 Finding.of(FindingCode.END_WITHOUT_VAULT, "routes.geojson", "R-2", "12.5 m beyond V-2")
                         .at(-30.0000000004, 40.002)
                         .withLengthM(12.5));
@@ -117,8 +118,7 @@ final class SampleResults {
                 "QL-B");
         var bend = new Bend(Angle.ofDeg(90), Bend.Turn.RIGHT, STEP_M - 1, 2, 0.9144, true);
         var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves", exclusion);
-        return new Assessment(
-                span, new Bends(List.of(bend)), room, PullAssessment.nothing(Exclusion.NO_INNERDUCT));
+        return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Exclusion.NO_INNERDUCT));
     }
 
     private static Duct duct(String owner) {

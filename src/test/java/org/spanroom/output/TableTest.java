@@ -38,7 +38,14 @@ class TableTest {
     @Test
     void emptyCellsAreOneWhateverTheyWere() {
         Object[] empties = {
-            null, "", " \t", Optional.empty(), OptionalInt.empty(), OptionalDouble.empty(), Double.NaN, Double.NEGATIVE_INFINITY
+            null,
+            "",
+            " \t",
+            Optional.empty(),
+            OptionalInt.empty(),
+            OptionalDouble.empty(),
+            Double.NaN,
+            Double.NEGATIVE_INFINITY
         };
         for (Object empty : empties) {
             Column<String> column = empty instanceof Double
@@ -51,8 +58,10 @@ class TableTest {
 
     @Test
     void valuesInOptionalsAreTakenOut() {
-        assertThat(cell(Column.real("x_m", "x_m", 1, "x", row -> OptionalDouble.of(2.5)))).isEqualTo("2.5/1");
-        assertThat(cell(Column.integer("x", "x", "x", row -> OptionalInt.of(3)))).isEqualTo("3");
+        assertThat(cell(Column.real("x_m", "x_m", 1, "x", row -> OptionalDouble.of(2.5))))
+                .isEqualTo("2.5/1");
+        assertThat(cell(Column.integer("x", "x", "x", row -> OptionalInt.of(3))))
+                .isEqualTo("3");
         assertThat(cell(Column.text("x", "x", "x", row -> Optional.of("y")))).isEqualTo("y");
         assertThat(cell(Column.flag("x", "x", "x", row -> Optional.of(true)))).isEqualTo("true");
     }
