@@ -18,6 +18,8 @@ public final class BendFinder {
     /** What a corner must save in the first cut, in variances; low, since needless corners are dropped later. */
     private static final double CORNER_PRICE = 9;
 
+    private static final int MOST_PASSES = 3;
+
     private final BendSettings settings;
 
     public BendFinder(BendSettings settings) {
@@ -36,9 +38,12 @@ public final class BendFinder {
         }
         double sigmaM = NoiseLevel.estimateM(trace, settings);
         TangentChain chain = fit(trace, sigmaM);
-        double again = noiseLeft(chain, sigmaM);
-        if (again < 0.7 * sigmaM || again > 1.4 * sigmaM) {
-            sigmaM = again;
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            double leftM = noiseLeft(chain, sigmaM);
+            if (leftM > 0.7 * sigmaM && leftM < 1.4 * sigmaM) {
+                break;
+            }
+            sigmaM = leftM;
             chain = fit(trace, sigmaM);
         }
         return new Placing(chain, settings, sigmaM).place(settings.sweepRadiusM(insideDiameterMm));
@@ -55,6 +60,6 @@ public final class BendFinder {
     /** Returns the noise that the fitted path leaves, or the former estimate where too few vertices speak. */
     private double noiseLeft(TangentChain chain, double sigmaM) {
         int free = chain.trace.size() - chain.unknowns();
-        return free < 4 ? sigmaM : NoiseLevel.blendM(Math.sqrt(chain.squares() / free), free, settings);
+        return free < 8 ? sigmaM : NoiseLevel.blendM(Math.sqrt(chain.squares() / free), free, settings);
     }
 }

@@ -9,6 +9,7 @@ package org.spanroom.bend;
  */
 final class ChainFit {
     private static final int MOST_PASSES = 25;
+    private static final int PATIENCE = 5;
     private static final double SETTLED = 1e-4;
     private static final double FARTHEST_TURN_RAD = 0.4;
 
@@ -19,6 +20,7 @@ final class ChainFit {
     private final double weight;
     private final double[] kept;
     private double squares;
+    private double hopelessAbove = Double.POSITIVE_INFINITY;
 
     private ChainFit(TangentChain chain, double sigmaM) {
         this.chain = chain;
@@ -32,9 +34,15 @@ final class ChainFit {
         return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
     }
 
-    /** Fits the straights alone, which meet in corners. */
-    static double fitCorners(TangentChain chain, double sigmaM) {
-        chain.freezeRadii();
+    /** Fits all unknowns, and gives up early where the sum will stay far above a limit. */
+    static double fitUnlessAbove(TangentChain chain, double sigmaM, double limit) {
+        var fit = new ChainFit(chain, sigmaM);
+        fit.hopelessAbove = 5 * limit + 1000;
+        return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
+    }
+
+    /** Fits all unknowns from where they are. */
+    static double refine(TangentChain chain, double sigmaM) {
         var fit = new ChainFit(chain, sigmaM);
         if (!chain.settle()) {
             return Double.POSITIVE_INFINITY;
@@ -43,29 +51,40 @@ final class ChainFit {
         return fit.run();
     }
 
+    /** Fits the straights alone, which meet in corners. */
+    static double fitCorners(TangentChain chain, double sigmaM) {
+        chain.freezeRadii();
+        return refine(chain, sigmaM);
+    }
+
     /** Gives each arc the best of a few radii, the straights being as they are; none where a corner fits as well. */
     private boolean chooseRadii() {
         if (!chain.settle()) {
             return false;
         }
         squares = chain.squares();
-        for (int arc = 0; arc < chain.arcs; arc++) {
-            double tangentM = likelyTangentM(arc);
-            double best = 0;
-            for (double share : TANGENT_SHARES) {
-                chain.radiusM[arc] = share * tangentM / Math.tan(chain.turnRad(arc) / 2);
-                chain.settle();
-                double tried = chain.squares();
-                if (tried < squares) {
-                    squares = tried;
-                    best = chain.radiusM[arc];
-                }
-            }
-            chain.radiusM[arc] = best;
-            chain.settle();
+        for (int arc = 0; arc < chain.arcs && squares * weight > SETTLED; arc++) {
+            chooseRadius(arc);
         }
         squares = chain.squares();
         return true;
+    }
+
+    private void chooseRadius(int arc) {
+        double tangentM = likelyTangentM(arc);
+        double least = chain.squaresAround(arc);
+        double best = 0;
+        for (double share : TANGENT_SHARES) {
+            chain.radiusM[arc] = share * tangentM / Math.tan(chain.turnRad(arc) / 2);
+            chain.placeCentre(arc);
+            double tried = chain.squaresAround(arc);
+            if (tried < least) {
+                least = tried;
+                best = chain.radiusM[arc];
+            }
+        }
+        chain.radiusM[arc] = best;
+        chain.placeCentre(arc);
     }
 
     private double likelyTangentM(int arc) {
@@ -85,7 +104,8 @@ final class ChainFit {
             chain.linearise(system);
             double before = squares;
             damping = step(system, damping);
-            if (damping < 0 || (before - squares) * weight < SETTLED) {
+            boolean hopeless = pass >= PATIENCE && squares * weight > hopelessAbove;
+            if (damping < 0 || hopeless || (before - squares) * weight < SETTLED) {
                 break;
             }
         }

@@ -9,13 +9,15 @@ import org.spanroom.model.BendSettings;
  * <p>Method: on a straight, the distance of a vertex from the chord of its neighbours is noise times a factor that follows
  * from their spacing; on an arc, the difference of two such distances nearly is. The smaller of the two robust estimates
  * (median absolute value over 0.6745, the quartile of the normal distribution) is pulled toward a third of the drawing
- * tolerance in proportion to how few vertices speak, and kept between a tenth and two thirds of that tolerance.
+ * tolerance in proportion to how few vertices speak, and kept between a sixtieth and two thirds of that tolerance.
  */
 final class NoiseLevel {
     private static final double QUARTILE_RATIO = 0.6745;
 
     /** How many vertices the prior is worth. */
-    private static final double PRIOR_VERTICES = 4;
+    private static final double PRIOR_VERTICES = 0.7;
+
+    private static final double LEAST_SHARE = 60;
 
     private NoiseLevel() {}
 
@@ -39,7 +41,7 @@ final class NoiseLevel {
             third[i] = Math.abs(offM[i + 1] - offM[i]) / (1.25 * Math.hypot(factor[i], factor[i + 1]));
         }
         double measuredM = Math.min(median(second), median(third)) / QUARTILE_RATIO;
-        return blendM(measuredM, inner / 2.0, settings);
+        return blendM(measuredM, inner / 6.0, settings);
     }
 
     /** Returns a measured deviation, pulled toward the prior and kept within what the settings allow. */
@@ -48,7 +50,7 @@ final class NoiseLevel {
         double variance =
                 (vertices * measuredM * measuredM + PRIOR_VERTICES * prior * prior) / (vertices + PRIOR_VERTICES);
         double tolerance = settings.drawingToleranceM();
-        return Math.min(2 * tolerance / 3, Math.max(tolerance / 15, Math.sqrt(variance)));
+        return Math.min(2 * tolerance / 3, Math.max(tolerance / LEAST_SHARE, Math.sqrt(variance)));
     }
 
     private static double priorM(BendSettings settings) {

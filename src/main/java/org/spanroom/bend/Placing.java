@@ -12,11 +12,6 @@ import org.spanroom.model.Bends;
  * upon turning, leaves out what belongs to a vault, and gives every bend its own stretch of the line.
  */
 final class Placing {
-    /** What an arc must save over a corner, in variances, for its radius to count as measured. */
-    private static final double RADIUS_PRICE = 4;
-
-    private static final int FEWEST_ARC_VERTICES = 3;
-
     /** A bend before its place is final; lengths along the drawn line. */
     private static final class Draft {
         final double side;
@@ -66,29 +61,39 @@ final class Placing {
     private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
         var draft = new Draft(chain.side[arc]);
         draft.turnRad = turnWithinLine(arc);
-        draft.assumed = !radiusShows(arc);
-        draft.radiusM = draft.assumed ? sweepRadiusM : chain.radiusM[arc];
+        draft.radiusM = chain.radiusM[arc];
         double lengthM = draft.radiusM * draft.turnRad;
+        var local = new RadiusReading(chain, arc, sigmaM);
+        draft.assumed = !local.isMeasured();
+        if (draft.assumed) {
+            draft.radiusM = sweepRadiusM;
+            lengthM = draft.radiusM * draft.turnRad;
+        } else {
+            draft.radiusM = Math.min(draft.radiusM, local.smallestRadiusM());
+        }
         double middleM = middleAlongM(arc);
         draft.startM = middleM - lengthM / 2;
         draft.endM = middleM + lengthM / 2;
         Draft last = drafts.isEmpty() ? draft : drafts.get(drafts.size() - 1);
         boolean goesOn = last != draft
                 && last.side == draft.side
-                && draft.startM - last.endM <= settings.joinStraightM()
-                && last.turnRad + draft.turnRad > 0;
+                && chain.gapM(arc - 1) <= settings.joinStraightM()
+                && draft.startM - last.endM <= 3 * settings.joinStraightM();
         if (goesOn) {
-            join(last, draft);
+            join(last, draft, chain.radiusM[arc - 1], chain.radiusM[arc]);
         } else {
             drafts.add(draft);
         }
     }
 
-    private static void join(Draft last, Draft next) {
+    private static void join(Draft last, Draft next, double lastFittedM, double nextFittedM) {
         last.turnRad += next.turnRad;
         last.startM = Math.min(last.startM, next.startM);
         last.endM = Math.max(last.endM, next.endM);
-        if (next.radiusM < last.radiusM) {
+        // A radius that does not show by itself is the neighbour's where the fit has it near; a sharp corner stays one.
+        boolean nextRides = next.assumed && !last.assumed && nextFittedM > lastFittedM / 2;
+        boolean lastRides = last.assumed && !next.assumed && lastFittedM > nextFittedM / 2;
+        if (lastRides || (!nextRides && next.radiusM < last.radiusM)) {
             last.radiusM = next.radiusM;
             last.assumed = next.assumed;
         }
@@ -114,22 +119,9 @@ final class Placing {
         return chain.side[arc] * Math.IEEEremainder(heading - headingRad, 2 * Math.PI);
     }
 
-    private boolean radiusShows(int arc) {
-        double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
-        if (chain.radiusM[arc] <= 0 || chain.verticesOn(arc, slackM) < FEWEST_ARC_VERTICES) {
-            return false;
-        }
-        int from = arc == 0 ? 0 : chain.corners.last[arc - 1];
-        int to = arc == chain.arcs - 1 ? trace.size() - 1 : chain.corners.first[arc + 1];
-        Corners one = chain.corners.slice(arc, arc + 1);
-        double corner = ChainFit.fitCorners(new TangentChain(trace, one, from, to), sigmaM);
-        double round = ChainFit.fit(new TangentChain(trace, one, from, to), sigmaM);
-        return corner - round > RADIUS_PRICE;
-    }
-
     private double middleAlongM(int arc) {
-        int from = arc == 0 ? 0 : chain.corners.last[arc - 1];
-        int to = arc == chain.arcs - 1 ? trace.size() - 1 : chain.corners.first[arc + 1];
+        int from = chain.windowStart(arc);
+        int to = chain.windowEnd(arc);
         double towardX = -chain.side[arc] * (chain.normalX(arc) + chain.normalX(arc + 1));
         double towardY = -chain.side[arc] * (chain.normalY(arc) + chain.normalY(arc + 1));
         double norm = Math.hypot(towardX, towardY);

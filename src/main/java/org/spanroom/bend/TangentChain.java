@@ -41,11 +41,16 @@ final class TangentChain {
 
     /** Lays straights between the groups of corners; radii begin at 0. */
     TangentChain(Trace trace, Corners corners, int from, int to) {
+        this(corners.count(), trace, corners, from, to);
+        layStraights();
+    }
+
+    private TangentChain(int arcs, Trace trace, Corners corners, int from, int to) {
         this.trace = trace;
         this.corners = corners;
         this.from = from;
         this.to = to;
-        this.arcs = corners.count();
+        this.arcs = arcs;
         this.phiRad = new double[arcs + 1];
         this.rhoM = new double[arcs + 1];
         this.originX = new double[arcs + 1];
@@ -58,7 +63,24 @@ final class TangentChain {
         this.centreY = new double[arcs];
         this.leavesM = new double[arcs];
         this.reachesM = new double[arcs];
-        layStraights();
+    }
+
+    /** Returns the same path as this one, of a single arc, with that arc made of two halves that may go their own ways. */
+    TangentChain halved(Corners halves) {
+        var chain = new TangentChain(2, trace, halves, from, to);
+        for (int line = 0; line <= 1; line++) {
+            int target = 2 * line;
+            chain.phiRad[target] = phiRad[line];
+            chain.rhoM[target] = rhoM[line];
+            chain.originX[target] = originX[line];
+            chain.originY[target] = originY[line];
+            chain.radiusM[line] = radiusM[0];
+            chain.side[line] = side[0];
+        }
+        chain.phiRad[1] = 0.5 * (phiRad[0] + phiRad[1]);
+        chain.originX[1] = centreX[0] + side[0] * radiusM[0] * Math.sin(chain.phiRad[1]);
+        chain.originY[1] = centreY[0] - side[0] * radiusM[0] * Math.cos(chain.phiRad[1]);
+        return chain;
     }
 
     private void layStraights() {
@@ -129,7 +151,8 @@ final class TangentChain {
         return true;
     }
 
-    private void placeCentre(int arc) {
+    /** Finds the centre and the points of contact of an arc anew. */
+    void placeCentre(int arc) {
         int next = arc + 1;
         double sinTurn = side[arc] * Math.sin(turnRad(arc));
         // Both distances from the first straight's origin: large coordinates would cost digits where the turn is small.
@@ -145,9 +168,18 @@ final class TangentChain {
 
     /** Returns the sum of squared residuals in square metres. */
     double squares() {
+        return squares(from, to, 0);
+    }
+
+    /** Returns the part of the sum that one arc has a say in. */
+    double squaresAround(int arc) {
+        return squares(windowStart(arc), windowEnd(arc), Math.max(0, arc - 1));
+    }
+
+    private double squares(int first, int last, int firstGroup) {
         double sum = 0;
-        int group = 0;
-        for (int vertex = from; vertex <= to; vertex++) {
+        int group = firstGroup;
+        for (int vertex = first; vertex <= last; vertex++) {
             while (group < arcs && vertex > corners.last[group]) {
                 group++;
             }
@@ -181,10 +213,24 @@ final class TangentChain {
         }
     }
 
+    /** Returns the first vertex that may belong to an arc or its straights: where the arc before it ends. */
+    int windowStart(int arc) {
+        return arc == 0 ? from : corners.last[arc - 1];
+    }
+
+    int windowEnd(int arc) {
+        return arc == arcs - 1 ? to : corners.first[arc + 1];
+    }
+
+    /** Returns the straight between an arc and the next; negative where they overlap. */
+    double gapM(int arc) {
+        return leavesM[arc + 1] - reachesM[arc];
+    }
+
     /** Returns how many vertices lie on an arc, with a little slack at its ends. */
     int verticesOn(int arc, double slackM) {
         int count = 0;
-        for (int vertex = from; vertex <= to; vertex++) {
+        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
             double leaving = station(arc, trace.xM[vertex], trace.yM[vertex]) - leavesM[arc];
             double reaching = reachesM[arc] - station(arc + 1, trace.xM[vertex], trace.yM[vertex]);
             if (leaving >= -slackM && reaching >= -slackM) {

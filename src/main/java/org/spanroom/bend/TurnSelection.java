@@ -1,5 +1,9 @@
 package org.spanroom.bend;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.spanroom.model.BendSettings;
 
 /**
@@ -16,10 +20,30 @@ final class TurnSelection {
 
     private static final int MOST_ROUNDS = 16;
 
+    /** How far beyond a draughtsman's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
+    private static final double MOST_STRETCH = 2;
+
+    private static final int WITNESSES = 4;
+
     private final Trace trace;
     private final BendSettings settings;
     private final double sigmaM;
+    private final Map<List<Integer>, Double> answers = new LinkedHashMap<>();
     private Corners corners = Corners.NONE;
+
+    /** What joining some groups saves; asked again in every round, answered once. */
+    private record Question(int from, int to, Corners corners) {
+        List<Integer> key() {
+            List<Integer> key = new ArrayList<>(2 * corners.count() + 2);
+            key.add(from);
+            key.add(to);
+            for (int group = 0; group < corners.count(); group++) {
+                key.add(corners.first[group]);
+                key.add(corners.last[group]);
+            }
+            return key;
+        }
+    }
 
     TurnSelection(Trace trace, BendSettings settings, double sigmaM) {
         this.trace = trace;
@@ -36,7 +60,7 @@ final class TurnSelection {
         joinRuns(joints, turns(joints));
         for (int round = 0; round < 3; round++) {
             int before = corners.count();
-            joinPairs();
+            joinNeighbours();
             dropNoise();
             if (corners.count() == before) {
                 break;
@@ -64,80 +88,124 @@ final class TurnSelection {
         for (int end = turns.length - 1; end >= 0; ) {
             int start = end;
             double total = Math.abs(turns[end]);
-            while (start > 0
-                    && mayBeOneArc(joints[start], joints[start + 1], turns[start - 1], turns[start])
-                    && total + Math.abs(turns[start - 1]) < TangentChain.MOST_TURN_RAD) {
+            double stretch = 0;
+            while (start > 0 && total + Math.abs(turns[start - 1]) < TangentChain.MOST_TURN_RAD) {
+                double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
+                if (next > MOST_STRETCH) {
+                    break;
+                }
+                stretch = Math.max(stretch, next);
                 start--;
                 total += Math.abs(turns[start]);
             }
-            if (start < end && joiningSaves(start, end) > 0) {
+            if (start < end && joiningSaves(start, end, stretch) > 0) {
                 corners = corners.merged(start, end);
             }
             end = start - 1;
         }
     }
 
-    /** Returns whether two corners lie so that one arc may have been drawn as the chord between them. */
-    private boolean mayBeOneArc(int one, int other, double oneRad, double otherRad) {
+    /**
+     * Returns how far two corners stretch what a draughtsman draws as one chord of an arc: 1 where the chord is as long, or
+     * departs from the arc by as much, as the settings say; 0 where it departs by less than the drawing tolerance.
+     */
+    private double stretch(int one, int other, double oneRad, double otherRad) {
         double chordM = trace.distanceM(one, other);
         double sumRad = Math.abs(oneRad + otherRad);
-        if (oneRad * otherRad < 0 || sumRad > TangentChain.MOST_TURN_RAD) {
-            return false;
+        if (oneRad * otherRad < 0) {
+            return chordM / settings.longestChordM();
         }
-        double cutM = 0.5 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
+        if (sumRad > TangentChain.MOST_TURN_RAD) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double cutM = 0.25 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
         return cutM <= settings.drawingToleranceM()
-                || (chordM <= settings.longestChordM() && cutM <= settings.chordCutM());
+                ? 0
+                : Math.max(chordM / settings.longestChordM(), cutM / settings.chordCutM());
     }
 
-    private void joinPairs() {
-        for (int round = 0; round < MOST_ROUNDS && corners.count() > 1; round++) {
-            if (!joinBestPairs()) {
+    private void joinNeighbours() {
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            if (!joinBest(1) && !joinBest(2)) {
                 return;
             }
         }
     }
 
-    private boolean joinBestPairs() {
-        int pairs = corners.count() - 1;
-        double[] saves = new double[pairs];
-        for (int pair = 0; pair < pairs; pair++) {
-            saves[pair] = pairMayBeOne(pair) ? joiningSaves(pair, pair + 1) : -1;
+    /** Joins each group with as many that follow it as are given, wherever that saves most; returns whether any. */
+    private boolean joinBest(int more) {
+        int places = corners.count() - more;
+        if (places <= 0) {
+            return false;
+        }
+        double[] stretch = new double[corners.count() - 1];
+        for (int pair = 0; pair < stretch.length; pair++) {
+            stretch[pair] = pairStretch(pair);
+        }
+        double[] saves = new double[places];
+        for (int place = 0; place < places; place++) {
+            double most = Math.max(stretch[place], stretch[place + more - 1]);
+            saves[place] = joiningSaves(place, place + more, most);
         }
         boolean joined = false;
-        for (int pair = pairs - 1; pair >= 0; pair--) {
-            boolean best = saves[pair] > 0
-                    && (pair == 0 || saves[pair] >= saves[pair - 1])
-                    && (pair == pairs - 1 || saves[pair] > saves[pair + 1]);
+        int untouched = corners.count();
+        for (int place = places - 1; place >= 0; place--) {
+            boolean best = saves[place] > 0
+                    && place + more < untouched
+                    && (place == 0 || saves[place] >= saves[place - 1]);
             if (best) {
-                corners = corners.merged(pair, pair + 1);
+                corners = corners.merged(place, place + more);
                 joined = true;
+                untouched = place;
             }
         }
         return joined;
     }
 
-    private boolean pairMayBeOne(int pair) {
+    private double pairStretch(int pair) {
         int one = corners.last[pair];
         int other = corners.first[pair + 1];
         var local = new TangentChain(trace, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
         double oneRad = local.turnRad(0) * local.side[0];
         double otherRad = local.turnRad(1) * local.side[1];
-        return oneRad * otherRad < 0
-                ? trace.distanceM(one, other) <= settings.longestChordM()
-                : mayBeOneArc(one, other, oneRad, otherRad);
+        return stretch(one, other, oneRad, otherRad);
     }
 
-    /** Returns by how much one bend in place of several is cheaper. */
-    private double joiningSaves(int fromGroup, int toGroup) {
-        int from = windowStart(fromGroup);
-        int to = windowEnd(toGroup);
-        Corners apart = corners.slice(fromGroup, toGroup + 1);
-        double one = ChainFit.fit(new TangentChain(trace, apart.merged(0, apart.count() - 1), from, to), sigmaM);
-        double several = ChainFit.fit(new TangentChain(trace, apart, from, to), sigmaM);
-        if (Double.isInfinite(one)) {
+    /** Returns by how much one bend in place of several is cheaper, or -1 where they cannot be one. */
+    private double joiningSaves(int fromGroup, int toGroup, double stretch) {
+        if (stretch > MOST_STRETCH) {
             return -1;
         }
-        return several + BEND_PRICE * (toGroup - fromGroup) - one;
+        var question = new Question(
+                windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
+        return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
+    }
+
+    private double saves(Question question, double stretch) {
+        Corners apart = question.corners();
+        double price = BEND_PRICE * (apart.count() - 1);
+        var separate = new TangentChain(trace, apart, question.from(), question.to());
+        boolean separable = separate.settle();
+        double bound = separable
+                ? separate.squares() / (sigmaM * sigmaM)
+                : straightsAlone(apart, question.from(), question.to());
+        var joined = new TangentChain(trace, apart.merged(0, apart.count() - 1), question.from(), question.to());
+        double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
+        if (one > bound + price || (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES)) {
+            return -1;
+        }
+        return price - one + (separable ? ChainFit.fit(separate, sigmaM) : bound);
+    }
+
+    /** Returns the cost of straights that need not meet: what stands in where some turn is too small for a fit. */
+    private double straightsAlone(Corners apart, int from, int to) {
+        double squares = 0;
+        for (int line = 0; line <= apart.count(); line++) {
+            int start = line == 0 ? from : apart.last[line - 1];
+            int end = line == apart.count() ? to : apart.first[line];
+            squares += Straight.through(trace, start, end).squaresM2;
+        }
+        return squares / (sigmaM * sigmaM);
     }
 
     private void dropNoise() {
@@ -159,8 +227,12 @@ final class TurnSelection {
         if (without < BEND_PRICE) {
             return true;
         }
-        double with = ChainFit.fit(new TangentChain(trace, corners.slice(group, group + 1), from, to), sigmaM);
-        return !Double.isInfinite(with) && without - with < BEND_PRICE;
+        var bent = new TangentChain(trace, corners.slice(group, group + 1), from, to);
+        if (!bent.settle()) {
+            return bent.turnRad(0) < TangentChain.LEAST_TURN_RAD;
+        }
+        double asCorner = bent.squares() / (sigmaM * sigmaM);
+        return without - asCorner < BEND_PRICE && without - ChainFit.fit(bent, sigmaM) < BEND_PRICE;
     }
 
     private int windowStart(int group) {

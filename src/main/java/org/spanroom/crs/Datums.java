@@ -165,9 +165,10 @@ final class Datums {
     /** The names of one datum on another meridian end in the meridian's, as "NTF (Paris)"; the shift is the same. */
     private static String plainName(GeographicCRS geographic) {
         String datum = geographic.getDatum().getName().getCode();
-        boolean onGreenwich = geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() == 0;
-        String name = onGreenwich ? datum : geographic.getName().getCode();
-        name = onGreenwich ? name : name.replaceFirst("[ _]*\\(.*\\)$", "");
+        boolean elsewhere = geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() != 0;
+        String name = elsewhere && datum.contains("(")
+                ? geographic.getName().getCode().replaceFirst("[ _]*\\(.*\\)$", "")
+                : datum;
         return name.replaceFirst("^(?:D_|GCS_)", "").replace(' ', '_').toLowerCase(Locale.ROOT);
     }
 }

@@ -9,6 +9,7 @@ public enum FindingCode {
     EMPTY_GEOMETRY(Severity.REJECTED, "the feature has no coordinates and was skipped"),
     WRONG_GEOMETRY_TYPE(Severity.REJECTED, "the feature is of a geometry type that the layer is not read for"),
     BAD_COORDINATE(Severity.REJECTED, "a coordinate is not a number or lies outside the reference system"),
+    DEGENERATE_PART(Severity.REJECTED, "a part has too few vertices to be a line or a ring and was skipped"),
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but something about it is not as its format demands"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes

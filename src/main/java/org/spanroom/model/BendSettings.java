@@ -42,7 +42,7 @@ public record BendSettings(
      * 2.875 in outside in schedule 40), so 66 mm tells them apart. The other values are common practice, no source.
      */
     public static BendSettings defaults() {
-        return new BendSettings(0.3, 2, 0.9144, 0.4572, 66, 1, 5, 12, 1.5);
+        return new BendSettings(0.3, 2, 0.9144, 0.4572, 66, 1, 5, 12, 0.75);
     }
 
     /** Returns the radius that is assumed for a bend whose line shows none. */

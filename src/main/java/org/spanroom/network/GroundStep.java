@@ -60,6 +60,32 @@ final class GroundStep {
         return lengthM;
     }
 
+    /**
+     * Returns how unevenly a step's length is spread over its degrees: at the share {@code t} of the degrees, length has
+     * come to the share {@code t (1 + skew (1 - t) / 2)}. First order in the change of scale over the step, which is
+     * {@code -tan(phi) M / N} for longitude ({@code d(N cos phi) / d phi = -M sin phi}) and {@code 3 e^2 sin(phi) cos(phi) /
+     * w^2} for latitude, by radian; what is left is of the order of its square. 0 for steps long enough to be measured as
+     * geodesics: they are cut evenly.
+     */
+    static double skewRatio(double lon0Deg, double lat0Deg, double lon1Deg, double lat1Deg) {
+        double dLon = Math.toRadians(differenceDeg(lon0Deg, lon1Deg));
+        double dLat = Math.toRadians(lat1Deg - lat0Deg);
+        double middle = Math.toRadians((lat0Deg + lat1Deg) / 2);
+        double cos = Math.cos(middle);
+        double sin = Math.sin(middle);
+        double w2 = 1 - ECCENTRICITY_SQUARED * sin * sin;
+        double meridianByPrime = (1 - ECCENTRICITY_SQUARED) / w2;
+        double east = cos * dLon;
+        double north = meridianByPrime * dLat;
+        double squared = east * east + north * north;
+        if (Math.sqrt(squared) * EQUATOR_RADIUS_M > LONG_STEP_M * cos) {
+            return 0;
+        }
+        double eastChange = -sin / cos * meridianByPrime;
+        double northChange = 3 * ECCENTRICITY_SQUARED * sin * cos / w2;
+        return -(east * east * eastChange + north * north * northChange) / squared * dLat;
+    }
+
     /** Returns the way from one longitude to another, the short way round, -180 to 180. */
     static double differenceDeg(double fromLonDeg, double toLonDeg) {
         double difference = toLonDeg - fromLonDeg;
@@ -106,10 +132,10 @@ final class GroundStep {
             boolean settled = Math.abs(next - lambda) < 1e-13;
             lambda = next;
             if (settled) {
-                double azimuth0 = Math.atan2(
-                        cosU1 * Math.sin(lambda), cosU0 * sinU1 - sinU0 * cosU1 * Math.cos(lambda));
-                double azimuth1 = Math.atan2(
-                        cosU0 * Math.sin(lambda), cosU0 * sinU1 * Math.cos(lambda) - sinU0 * cosU1);
+                double azimuth0 =
+                        Math.atan2(cosU1 * Math.sin(lambda), cosU0 * sinU1 - sinU0 * cosU1 * Math.cos(lambda));
+                double azimuth1 =
+                        Math.atan2(cosU0 * Math.sin(lambda), cosU0 * sinU1 * Math.cos(lambda) - sinU0 * cosU1);
                 point(arc(sigma, sinSigma, cosSigma, cos2Alpha, cos2SigmaM), azimuth0, azimuth1);
                 return;
             }
@@ -117,15 +143,13 @@ final class GroundStep {
         measureOnSphere(lat0Rad, lat1Rad, dLonRad);
     }
 
-    private static double arc(
-            double sigma, double sinSigma, double cosSigma, double cos2Alpha, double cos2SigmaM) {
+    private static double arc(double sigma, double sinSigma, double cosSigma, double cos2Alpha, double cos2SigmaM) {
         double ratio = EQUATOR_RADIUS_M / POLE_RADIUS_M;
         double uSquared = cos2Alpha * (ratio * ratio - 1);
         double a = 1 + uSquared / 16384 * (4096 + uSquared * (-768 + uSquared * (320 - 175 * uSquared)));
         double b = uSquared / 1024 * (256 + uSquared * (-128 + uSquared * (74 - 47 * uSquared)));
         double m2 = cos2SigmaM * cos2SigmaM;
-        double inner = cosSigma * (2 * m2 - 1)
-                - b / 6 * cos2SigmaM * (4 * sinSigma * sinSigma - 3) * (4 * m2 - 3);
+        double inner = cosSigma * (2 * m2 - 1) - b / 6 * cos2SigmaM * (4 * sinSigma * sinSigma - 3) * (4 * m2 - 3);
         return POLE_RADIUS_M * a * (sigma - b * sinSigma * (cos2SigmaM + b / 4 * inner));
     }
 

@@ -80,7 +80,8 @@ final class NetworkRun {
     /** Returns the ends of a route that no vault holds. */
     private static List<OpenEnd> openEnds(Piece piece) {
         Route route = piece.route();
-        String duct = route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
+        String duct =
+                route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
         List<OpenEnd> ends = new ArrayList<>(2);
         for (int side = 0; side < 2; side++) {
             double placeM = side == 0 ? 0 : piece.lengthM();
@@ -111,24 +112,34 @@ final class NetworkRun {
             if (partner < 0) {
                 reportNearVault(open);
             } else if (partner > end && joiner.gapM(end) > 1e-3) {
-                report(FindingCode.GAP_BRIDGED, open, "joined to route "
-                        + routes.get(ends.get(partner).route()).id() + " over a gap of "
-                        + NetworkFindings.metres(joiner.gapM(end)));
+                report(
+                        FindingCode.GAP_BRIDGED,
+                        open,
+                        "joined to route "
+                                + routes.get(ends.get(partner).route()).id() + " over a gap of "
+                                + NetworkFindings.metres(joiner.gapM(end)));
             }
         }
         for (int[] pair : joiner.nearMisses()) {
-            report(FindingCode.GAP_BEYOND_TOLERANCE, ends.get(pair[0]), "the end of route "
-                    + routes.get(ends.get(pair[1]).route()).id() + " lies "
-                    + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    ends.get(pair[0]),
+                    "the end of route "
+                            + routes.get(ends.get(pair[1]).route()).id() + " lies "
+                            + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
         }
     }
 
     private void reportNearVault(OpenEnd end) {
-        int near = context.places().nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
+        int near = context.places()
+                .nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
         if (near >= 0) {
             double metres = context.places().distanceM(near, end.lonDeg(), end.latDeg());
-            report(FindingCode.GAP_BEYOND_TOLERANCE, end, "vault " + context.places().vault(near).id() + " lies "
-                    + NetworkFindings.metres(metres) + " from the line's end");
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    end,
+                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.metres(metres)
+                            + " from the line's end");
         }
     }
 
@@ -156,8 +167,7 @@ final class NetworkRun {
     /** The routes of one chain in order. */
     private record ChainLinks(int lead, List<Link> links, boolean closed) {}
 
-    private static ChainLinks chain(
-            int lead, int[] endAt, List<OpenEnd> ends, EndJoiner joiner, boolean[] seen) {
+    private static ChainLinks chain(int lead, int[] endAt, List<OpenEnd> ends, EndJoiner joiner, boolean[] seen) {
         Deque<Link> links = new ArrayDeque<>(List.of(new Link(lead, false)));
         seen[lead] = true;
         for (int outward = 1; outward >= 0; outward--) {
@@ -215,10 +225,6 @@ final class NetworkRun {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
         return new Network(
-                SpanIds.distinct(spans),
-                vaults.uses(),
-                routeSum.value(),
-                spanSum.value(),
-                remainderSum.value());
+                SpanIds.distinct(spans), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
     }
 }

@@ -28,8 +28,8 @@ final class PassFinder implements IntConsumer {
     private double lat0;
     private double dLon;
     private double dLat;
-    private double startM;
-    private double stepM;
+    private Track line = Track.NONE;
+    private int step;
 
     PassFinder(VaultPlaces places, VaultSightings sightings, double toleranceM, double radiusM) {
         this.places = places;
@@ -41,13 +41,13 @@ final class PassFinder implements IntConsumer {
     /** Returns the passes of a line, by vault and place. */
     List<Pass> find(Track track) {
         hits.clear();
+        line = track;
         for (int vertex = 0; vertex + 1 < track.size(); vertex++) {
             lon0 = track.lonDeg(vertex);
             lat0 = track.latDeg(vertex);
             dLon = GroundStep.differenceDeg(lon0, track.lonDeg(vertex + 1));
             dLat = track.latDeg(vertex + 1) - lat0;
-            startM = track.alongM(vertex);
-            stepM = track.alongM(vertex + 1) - startM;
+            step = vertex;
             places.visitStep(lon0, lat0, dLon, dLat, radiusM, this);
         }
         return together();
@@ -115,7 +115,7 @@ final class PassFinder implements IntConsumer {
     }
 
     private double place(double share) {
-        return startM + share * stepM;
+        return line.placeM(step, share);
     }
 
     private List<Pass> together() {
@@ -125,7 +125,9 @@ final class PassFinder implements IntConsumer {
         List<Pass> passes = new ArrayList<>(hits.size());
         for (Pass hit : hits) {
             int last = passes.size() - 1;
-            if (last >= 0 && passes.get(last).vault() == hit.vault() && passes.get(last).touches(hit)) {
+            if (last >= 0
+                    && passes.get(last).vault() == hit.vault()
+                    && passes.get(last).touches(hit)) {
                 passes.set(last, passes.get(last).with(hit));
             } else {
                 passes.add(hit);

@@ -69,7 +69,13 @@ final class PlaceGrid {
 
     /** Visits what may lie within a distance of a step that goes from a point by so many degrees. */
     void visitStep(
-            double lonDeg, double latDeg, double dLonDeg, double dLatDeg, double radiusM, int kind, IntConsumer visitor) {
+            double lonDeg,
+            double latDeg,
+            double dLonDeg,
+            double dLatDeg,
+            double radiusM,
+            int kind,
+            IntConsumer visitor) {
         double padDeg = radiusM / LEAST_M_PER_DEG;
         int firstRow = row(Math.min(latDeg, latDeg + dLatDeg) - padDeg);
         int lastRow = row(Math.max(latDeg, latDeg + dLatDeg) + padDeg);

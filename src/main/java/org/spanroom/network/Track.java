@@ -6,11 +6,15 @@ import org.spanroom.model.Line;
  * A drawn line ready to be measured along: its vertices, each once, and the ground length from the first to each.
  *
  * <p>A vertex within a micrometre of the one before it is left out. A place on the track is the length from the first
- * vertex to it; within a step, longitude and latitude go evenly with the length.
+ * vertex to it. Within a step the line is straight in longitude and latitude; since a degree of longitude shrinks towards the
+ * pole, length does not go quite evenly with them, and {@link GroundStep#skewRatio} says how it goes.
  */
 final class Track {
     private static final double SAME_VERTEX_M = 1e-6;
     private static final double[] NO_ELEVATIONS = {};
+
+    /** A track of no vertices. */
+    static final Track NONE = new Track(NO_ELEVATIONS, NO_ELEVATIONS, NO_ELEVATIONS, NO_ELEVATIONS, 0, -1);
 
     private final double[] lonDeg;
     private final double[] latDeg;
@@ -135,9 +139,28 @@ final class Track {
         return hasZ() ? zM[vertex] : 0;
     }
 
+    /** Returns the place at a share of a step's degrees. */
+    double placeM(int step, double share) {
+        if (share == 0 || share == 1) {
+            return alongM[share == 0 ? step : step + 1];
+        }
+        double even = (alongM[step + 1] - alongM[step]) * share;
+        return alongM[step] + even * (1 + skewRatio(step) / 2 * (1 - share));
+    }
+
+    /** Solves {@link #placeM} for the share. */
     private double shareAt(int step, double placeM) {
-        double share = (placeM - alongM[step]) / (alongM[step + 1] - alongM[step]);
-        return Math.max(0, Math.min(1, share));
+        double even = (placeM - alongM[step]) / (alongM[step + 1] - alongM[step]);
+        if (even <= 0 || even >= 1) {
+            return even <= 0 ? 0 : 1;
+        }
+        double skew = skewRatio(step);
+        double b = 1 + skew / 2;
+        return 2 * even / (b + Math.sqrt(b * b - 2 * skew * even));
+    }
+
+    private double skewRatio(int step) {
+        return GroundStep.skewRatio(lonDeg[step], latDeg[step], lonDeg[step + 1], latDeg[step + 1]);
     }
 
     private int stepAt(double placeM) {

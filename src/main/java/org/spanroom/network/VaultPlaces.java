@@ -164,7 +164,8 @@ final class VaultPlaces {
     Map<String, List<Integer>> numbersById() {
         Map<String, List<Integer>> numbers = new HashMap<>();
         for (int number = 0; number < vaults.size(); number++) {
-            numbers.computeIfAbsent(vaults.get(number).id(), id -> new ArrayList<>(1)).add(standsFor[number]);
+            numbers.computeIfAbsent(vaults.get(number).id(), id -> new ArrayList<>(1))
+                    .add(standsFor[number]);
         }
         return numbers;
     }

@@ -37,7 +37,7 @@ final class DataDictionary {
 
             - Every format holds the same values, rounded to the decimals given below (half away from zero).
             - An empty cell means: not known, not recorded, or not applicable. Blank texts and numbers that are not finite count as
-              empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile (`?` for a flag).
+              empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
             - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
               output reference system, rounded to 1e-9 degrees or 1e-4 of its unit of length. All are about 0.1 mm or finer.
               Elevations, where the input has them, are in metres with 4 decimals; in the Shapefile a line without them among

@@ -17,7 +17,7 @@ import java.util.List;
  * than 254 bytes is cut after its last whole character that fits.
  *
  * <p>Layout: dBASE III field descriptors of 32 bytes (name, type, width, decimals); types C for text, N for numbers, L for
- * flags; blanks are empty cells, {@code ?} an empty flag.
+ * flags; blanks are empty cells.
  */
 final class DbfFile implements CellSink, AutoCloseable {
     private static final int MOST_TEXT_BYTES = 254;
@@ -176,10 +176,6 @@ final class DbfFile implements CellSink, AutoCloseable {
             int length = cells.readUnsignedByte();
             cells.readFully(cell, 0, length);
             int blanks = field.width - length;
-            if (field.type == Column.Type.FLAG && length == 0) {
-                out.octet('?');
-                blanks = 0;
-            }
             boolean isNumber = field.code() == 'N';
             out.blanks(isNumber ? blanks : 0);
             out.bytes(cell, 0, length);

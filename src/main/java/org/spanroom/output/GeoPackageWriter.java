@@ -89,7 +89,9 @@ public final class GeoPackageWriter implements AutoCloseable {
         config.setApplicationId(APPLICATION_ID);
         config.setUserVersion(USER_VERSION);
         try {
-            Connection opened = JDBC.createConnection("jdbc:sqlite:" + path.toAbsolutePath(), config.toProperties());
+            // As a URI, in which marks that have a meaning in one are escaped.
+            String uri = "jdbc:sqlite:file:" + path.toUri().getRawPath();
+            Connection opened = JDBC.createConnection(uri, config.toProperties());
             opened.setAutoCommit(false);
             return opened;
         } catch (SQLException failure) {

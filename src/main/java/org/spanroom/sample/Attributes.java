@@ -1,37 +1,38 @@
 package org.spanroom.sample;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
-/** The values of one route's fields, to be filled in and spoilt; millions pass through, hence one array. */
+/** The values of one route's fields, to be filled in and then spoilt. */
 final class Attributes {
-    private final @Nullable Object[] values;
+    private final Map<RouteField, Object> values;
 
     Attributes() {
-        this(new @Nullable Object[RouteField.values().length]);
+        this(new EnumMap<>(RouteField.class));
     }
 
-    private Attributes(@Nullable Object[] values) {
+    private Attributes(Map<RouteField, Object> values) {
         this.values = values;
     }
 
     Attributes with(RouteField field, Object value) {
-        values[field.ordinal()] = value;
+        values.put(field, value);
         return this;
     }
 
     Attributes without(RouteField field) {
-        values[field.ordinal()] = null;
+        values.remove(field);
         return this;
     }
 
     Optional<Object> find(RouteField field) {
-        return Optional.ofNullable(values[field.ordinal()]);
+        return Optional.ofNullable(values.get(field));
     }
 
     /** Returns a field's number; 0 where it has none. */
     double number(RouteField field) {
-        return values[field.ordinal()] instanceof Number number ? number.doubleValue() : 0;
+        return values.get(field) instanceof Number number ? number.doubleValue() : 0;
     }
 
     String text(RouteField field) {
@@ -39,6 +40,6 @@ final class Attributes {
     }
 
     Attributes copy() {
-        return new Attributes(values.clone());
+        return new Attributes(new EnumMap<>(values));
     }
 }

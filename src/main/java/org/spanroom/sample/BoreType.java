@@ -13,8 +13,8 @@ import java.util.List;
 enum BoreType {
     SCHEDULE_40("PVC", "schedule 40", "round", 1978, 2019, List.of(2.047, 3.042, 3.521, 3.998, 5.016, 6.031)),
     SCHEDULE_80("PVC", "schedule 80", "round", 1980, 2019, List.of(1.913, 2.864, 3.326, 3.786, 4.768, 5.709)),
-    ENCASED_BURIAL("PVC", "EB", "round", 1972, 2010, List.of(2.221, 3.330, 3.804, 4.289, 5.316, 6.336)),
-    DIRECT_BURIAL("PVC", "DB", "round", 1975, 2012, List.of(3.316, 4.258, 5.259, 6.261)),
+    ENCASED_BURIAL("PVC", "type EB", "round", 1972, 2010, List.of(2.221, 3.330, 3.804, 4.289, 5.316, 6.336)),
+    DIRECT_BURIAL("PVC", "type DB", "round", 1975, 2012, List.of(3.316, 4.258, 5.259, 6.261)),
     TELEPHONE_C("PVC", "telephone type C", "round", 1966, 1994, List.of(4.050)),
     RIGID_STEEL("steel", "rigid steel", "round", 1932, 1995, List.of(2.083, 3.090, 3.570, 4.050, 5.073, 6.093)),
     CLAY("clay", "clay tile", "square", 1908, 1946, List.of(3.5)),
@@ -25,6 +25,8 @@ enum BoreType {
     private final String shape;
     private final int firstYear;
     private final int lastYear;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Double> insideIn;
 
     BoreType(String material, String word, String shape, int firstYear, int lastYear, List<Double> insideIn) {

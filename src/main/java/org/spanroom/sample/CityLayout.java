@@ -1,9 +1,11 @@
 package org.spanroom.sample;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Where the districts of a city lie: side by side, row upon row, each reckoned from its number alone. */
 final class CityLayout {
+    private static final List<DistrictKind> KINDS = List.of(DistrictKind.values());
     private static final int FEWEST_SPANS = 150;
     private static final int MOST_SPANS = 625;
 
@@ -29,12 +31,11 @@ final class CityLayout {
 
     /** Returns the district of a number from 1. */
     District district(int number) {
-        DistrictKind[] kinds = DistrictKind.values();
         int column = (number - 1) % columns;
         int row = (number - 1) / columns;
         return new District(
                 number,
-                kinds[(column + 2 * row) % kinds.length],
+                KINDS.get((column + 2 * row) % KINDS.size()),
                 (column - (columns - 1) / 2.0) * pitchM,
                 (row - (rows - 1) / 2.0) * pitchM,
                 spansPerDistrict,

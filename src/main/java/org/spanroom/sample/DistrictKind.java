@@ -10,6 +10,8 @@ enum DistrictKind {
     HILLSIDE("Hillside", List.of(20, 10, 6, 14, 3, 2, 0, 18));
 
     private final String title;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Integer> boreWeights;
 
     DistrictKind(String title, List<Integer> boreWeights) {

@@ -47,16 +47,16 @@ final class ExpressPlanner {
         double dy = reachM * StrictMath.sin(bearingRad);
         Node a = node(nodes.size(), -dx - aside, -dy + aside);
         Node b = node(nodes.size(), dx - aside, dy + aside);
-        Trace rest = Trace.of(shapes.bow(a, b, chance.sign() * chance.between(5, 70)));
+        Trace rest = shapes.bow(a, b, chance.sign() * chance.between(5, 70));
         int legs = (int) Math.ceil(rest.lengthM() / LONGEST_LEG_M);
         double legM = rest.lengthM() / legs;
         List<Leg> line = new ArrayList<>();
         Node from = a;
         for (int i = 1; i <= legs; i++) {
             Trace[] cut = i < legs ? rest.cutAt(legM) : new Trace[] {rest, rest};
-            double[] xy = cut[0].plane();
-            Node to = new Node(district.number(), nodes.size() + i, xy[xy.length - 2], xy[xy.length - 1], false);
-            Leg leg = new Leg(from, to, xy, false);
+            int last = cut[0].size() - 1;
+            Node to = new Node(district.number(), nodes.size() + i, cut[0].x(last), cut[0].y(last), false);
+            Leg leg = new Leg(from, to, cut[0], false);
             if (!isClear(leg, nodes, others)) {
                 return Optional.empty();
             }
@@ -69,13 +69,13 @@ final class ExpressPlanner {
 
     private boolean isClear(Leg leg, List<Node> nodes, List<Leg> others) {
         for (Node node : nodes) {
-            if (leg.distance(node.x(), node.y()) < CLEAR_OF_VAULTS_M) {
+            if (leg.trace().distance(node.x(), node.y()) < CLEAR_OF_VAULTS_M) {
                 return false;
             }
         }
         for (Leg other : others) {
-            if (other.distance(leg.to().x(), leg.to().y()) < CLEAR_OF_LINES_M
-                    || other.distance(leg.from().x(), leg.from().y()) < CLEAR_OF_LINES_M) {
+            if (other.trace().distance(leg.to().x(), leg.to().y()) < CLEAR_OF_LINES_M
+                    || other.trace().distance(leg.from().x(), leg.from().y()) < CLEAR_OF_LINES_M) {
                 return false;
             }
         }

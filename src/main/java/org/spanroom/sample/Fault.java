@@ -71,6 +71,6 @@ enum Fault {
 
     /** Returns whether the fault spoils the drawn line, which must be long enough for it and end at two vaults. */
     boolean spoilsLine() {
-        return target == Target.ROUTE && ordinal() <= NULL_GEOMETRY.ordinal();
+        return target == Target.ROUTE && compareTo(NULL_GEOMETRY) <= 0;
     }
 }

@@ -1,5 +1,7 @@
 package org.spanroom.sample;
 
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -10,22 +12,26 @@ import java.util.function.Predicate;
 final class FaultSchedule {
     private static final int PURPOSE = 7;
 
-    private final long[] due = new long[Fault.values().length];
-    private final long[] seen = new long[Fault.Target.values().length];
+    private final Map<Fault.Target, Map<Fault, Long>> due = new EnumMap<>(Fault.Target.class);
+    private final Map<Fault.Target, Long> seen = new EnumMap<>(Fault.Target.class);
 
     FaultSchedule(long seed) {
         Chance chance = Chance.of(seed, PURPOSE);
         for (Fault fault : Fault.values()) {
-            due[fault.ordinal()] = fault.oneIn() == 0 ? Long.MAX_VALUE : 1 + chance.below(fault.oneIn());
+            if (fault.oneIn() > 0) {
+                due.computeIfAbsent(fault.target(), target -> new EnumMap<>(Fault.class))
+                        .put(fault, 1L + chance.below(fault.oneIn()));
+            }
         }
     }
 
     /** Counts a feature and returns the fault that it is to have. */
     Optional<Fault> next(Fault.Target target, Predicate<Fault> suits) {
-        long place = ++seen[target.ordinal()];
-        for (Fault fault : Fault.values()) {
-            if (fault.target() == target && due[fault.ordinal()] <= place && suits.test(fault)) {
-                due[fault.ordinal()] += fault.oneIn();
+        long place = seen.merge(target, 1L, Long::sum);
+        for (Map.Entry<Fault, Long> entry : due.getOrDefault(target, Map.of()).entrySet()) {
+            Fault fault = entry.getKey();
+            if (entry.getValue() <= place && suits.test(fault)) {
+                entry.setValue(entry.getValue() + fault.oneIn());
                 return Optional.of(fault);
             }
         }

@@ -8,6 +8,7 @@ final class Foreman {
     static final List<String> OWNERS = List.of(
             "Tidemarrow Streets Office", "Tidemarrow Telephone", "Marrowgate Light Company", "Quayfold Signals");
 
+    private static final List<BoreType> BORE_TYPES = List.of(BoreType.values());
     private static final List<String> SURFACES = List.of("asphalt", "concrete", "stone setts", "brick", "grass verge");
     private static final List<String> QUALITIES = List.of("QL-A", "QL-B", "QL-C", "QL-D");
 
@@ -27,7 +28,7 @@ final class Foreman {
     Bank bank(String id, Street.Rank rank, List<Leg> legs) {
         boolean crooked = legs.stream().anyMatch(Leg::crooked);
         boolean direct = rank == Street.Rank.SIDE && chance.happens(0.02);
-        BoreType type = direct ? BoreType.HDPE : BoreType.values()[chance.pickWeighted(kind.boreWeights())];
+        BoreType type = direct ? BoreType.HDPE : BORE_TYPES.get(chance.pickWeighted(kind.boreWeights()));
         boolean heavy = !direct && chance.happens(crooked ? 0.5 : rank == Street.Rank.LINK ? 0.35 : 0.04);
         Bore bore = heavy ? type.largeBore(chance) : type.bore(chance);
         int quality = chance.pickWeighted(15, 40, 25, 20);
@@ -42,14 +43,14 @@ final class Foreman {
                 SURFACES.get(chance.pickWeighted(52, 20, 8, 6, 14)),
                 type.year(chance),
                 QUALITIES.get(quality),
-                chance.happens(0.45) ? 0 : Math.min(0.15, 0.8 / (ducts - 1 + 1e-9)),
+                crooked || chance.happens(0.45) ? 0 : Math.min(0.15, 0.8 / (ducts - 1 + 1e-9)),
                 SHAKE_M[quality],
                 heavy);
     }
 
     /** Draws the number of spans that one bank of ducts passes. */
     int run() {
-        return switch (chance.pickWeighted(19, 24, 25, 17, 15)) {
+        return switch (chance.pickWeighted(17, 22, 25, 19, 17)) {
             case 0 -> 1;
             case 1 -> 2;
             case 2 -> 3;

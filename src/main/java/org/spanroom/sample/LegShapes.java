@@ -27,6 +27,9 @@ final class LegShapes {
 
     private static final double LEAST_LEAD_M = 4;
 
+    /** Longer ways would have had a vault built into them. */
+    private static final double LONGEST_CROOKED_M = 300;
+
     private final Chance chance;
 
     LegShapes(Chance chance) {
@@ -37,18 +40,18 @@ final class LegShapes {
     private record Turn(double turnRad, double radiusM, double thenM) {}
 
     /** Returns the straight, now and then with a vertex or two that draw nothing new. */
-    double[] straight(Node a, Node b) {
+    Trace straight(Node a, Node b) {
         int chords = chance.happens(0.6) ? 1 : chance.from(2, 3);
         double[] xy = new double[2 * chords + 2];
         for (int i = 0; i <= chords; i++) {
             xy[2 * i] = a.x() + (b.x() - a.x()) * i / chords;
             xy[2 * i + 1] = a.y() + (b.y() - a.y()) * i / chords;
         }
-        return xy;
+        return Trace.of(xy);
     }
 
     /** Returns one arc whose middle lies the rise away from the straight, to the left if it is positive. */
-    double[] bow(Node a, Node b, double riseM) {
+    Trace bow(Node a, Node b, double riseM) {
         double half = a.distance(b.x(), b.y()) / 2;
         if (Math.abs(riseM) < 0.05) {
             return straight(a, b);
@@ -63,7 +66,7 @@ final class LegShapes {
     }
 
     /** Returns two arcs, one to each side, with straights before and after them. */
-    double[] sBend(Node a, Node b) {
+    Trace sBend(Node a, Node b) {
         double turnRad = chance.sign() * StrictMath.toRadians(chance.between(12, 45));
         double radiusM = chance.happens(0.3) ? LONG_SWEEP_M : chance.between(12, 60);
         double betweenM = chance.happens(0.5) ? 0 : chance.between(3, 15);
@@ -72,8 +75,8 @@ final class LegShapes {
                 .orElseGet(() -> straight(a, b));
     }
 
-    /** Returns a path that turns 90 to 450 degrees in all; empty where the nodes are too near each other for it. */
-    Optional<double[]> findCrooked(Node a, Node b) {
+    /** Returns a path that turns 90 to 450 degrees in all; empty where that would be too long or the nodes are too near. */
+    Optional<Trace> findCrooked(Node a, Node b) {
         double[] turnsDeg = chance.pick(CROOKED_DEG);
         int sign = chance.sign();
         double radiusM = drawnRadiusM();
@@ -83,11 +86,12 @@ final class LegShapes {
             boolean last = i == turnsDeg.length - 1;
             turns.add(new Turn(sign * StrictMath.toRadians(turnsDeg[i]), radiusM, last ? 0 : jogM));
         }
-        return fitted(a, b, turns, Math.max(0.15, radiusM / chance.between(2, 5)));
+        return fitted(a, b, turns, Math.max(0.15, radiusM / chance.between(2, 5)))
+                .filter(way -> way.lengthM() <= LONGEST_CROOKED_M);
     }
 
     /** Returns the way out of a vault and back to it, three sides of equal length. */
-    double[] loop(Node node, double headingRad, double sideM) {
+    Trace loop(Node node, double headingRad, double sideM) {
         double thirdRad = 2 * Math.PI / 3;
         double[] xy = new Pen(node.x(), node.y(), headingRad - Math.PI / 6)
                 .straight(sideM)
@@ -111,7 +115,7 @@ final class LegShapes {
     }
 
     /** Turns that cancel out, with straights at both ends just long enough to lead from one node to the other. */
-    private Optional<double[]> fitted(Node a, Node b, List<Turn> turns, double chordM) {
+    private Optional<Trace> fitted(Node a, Node b, List<Turn> turns, double chordM) {
         Function<Pen, Pen> draw = pen -> {
             for (Turn turn : turns) {
                 Pen turned = turn.radiusM() == 0
@@ -135,9 +139,9 @@ final class LegShapes {
     }
 
     /** Sums of many steps end a rounding error beside the node; the last vertex is put on it. */
-    private static double[] endingAt(Node node, double[] xy) {
+    private static Trace endingAt(Node node, double[] xy) {
         xy[xy.length - 2] = node.x();
         xy[xy.length - 1] = node.y();
-        return xy;
+        return Trace.of(xy);
     }
 }

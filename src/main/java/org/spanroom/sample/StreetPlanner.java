@@ -95,8 +95,8 @@ final class StreetPlanner {
         for (int ring = 0; ring < rings; ring++) {
             List<Leg> legs = new ArrayList<>();
             for (int spoke = 0; spoke < SPOKES; spoke++) {
-                double[] xy = sampled(bearings[spoke], radii[ring], bearings[spoke + 1], radii[ring]);
-                legs.addAll(between(grid[spoke][ring], grid[(spoke + 1) % SPOKES][ring], xy));
+                Trace way = sampled(bearings[spoke], radii[ring], bearings[spoke + 1], radii[ring]);
+                legs.addAll(between(grid[spoke][ring], grid[(spoke + 1) % SPOKES][ring], way));
             }
             add(ring == rings - 1, legs);
         }
@@ -148,33 +148,31 @@ final class StreetPlanner {
 
     private void addLoop(Node corner, Node opposite) {
         double headingRad = StrictMath.atan2(opposite.y() - corner.y(), opposite.x() - corner.x());
-        double[] xy = shapes.loop(corner, headingRad, chance.between(16, 24));
-        side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, xy, false))));
+        Trace loop = shapes.loop(corner, headingRad, chance.between(16, 24));
+        side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, loop, false))));
     }
 
     /** Returns the leg between two crossings, or two legs where a vault stands in the middle of the block. */
-    private List<Leg> between(Node a, Node b, double[] bent) {
+    private List<Leg> between(Node a, Node b, Trace bent) {
         Leg leg = shaped(a, b, bent);
         double lengthM = leg.lengthM();
-        boolean split = lengthM > 250 ? chance.happens(0.85) : lengthM > 150 && chance.happens(0.3);
+        boolean split = lengthM > 290 || (lengthM > 240 ? chance.happens(0.8) : lengthM > 150 && chance.happens(0.3));
         if (!split || leg.crooked()) {
             return List.of(leg);
         }
-        Trace[] halves = Trace.of(leg.xy()).cutAt(lengthM * chance.between(0.42, 0.58));
-        double[] first = halves[0].plane();
-        Node middle =
-                addNode(first[first.length - 2] - district.centreX(), first[first.length - 1] - district.centreY());
-        return List.of(new Leg(a, middle, first, false), new Leg(middle, b, halves[1].plane(), false));
+        Trace[] halves = leg.trace().cutAt(lengthM * chance.between(0.42, 0.58));
+        Node middle = addNode(halves[1].x(0) - district.centreX(), halves[1].y(0) - district.centreY());
+        return List.of(new Leg(a, middle, halves[0], false), new Leg(middle, b, halves[1], false));
     }
 
-    private Leg shaped(Node a, Node b, double[] bent) {
+    private Leg shaped(Node a, Node b, Trace bent) {
         if (chance.happens(0.055)) {
-            Optional<double[]> crooked = shapes.findCrooked(a, b);
+            Optional<Trace> crooked = shapes.findCrooked(a, b);
             if (crooked.isPresent()) {
                 return new Leg(a, b, crooked.get(), true);
             }
         }
-        boolean isStraight = bent.length <= 4;
+        boolean isStraight = bent.size() == 2;
         if (isStraight && chance.happens(0.12)) {
             return new Leg(a, b, shapes.sBend(a, b), false);
         }
@@ -185,7 +183,7 @@ final class StreetPlanner {
     }
 
     /** Returns the bent way between two places of the lattice, as chords; its two ends only where it is straight. */
-    private double[] sampled(double u0, double v0, double u1, double v1) {
+    private Trace sampled(double u0, double v0, double u1, double v1) {
         boolean curved = v0 == v1 ? warp.hasCurvedRows() : warp.hasCurvedColumns();
         double dx = warp.east(u1, v1) - warp.east(u0, v0);
         double dy = warp.north(u1, v1) - warp.north(u0, v0);
@@ -197,7 +195,7 @@ final class StreetPlanner {
             xy[2 * i] = district.centreX() + warp.east(u, v);
             xy[2 * i + 1] = district.centreY() + warp.north(u, v);
         }
-        return xy;
+        return Trace.of(xy);
     }
 
     private double[] steps(int blocks) {

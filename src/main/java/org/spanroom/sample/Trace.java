@@ -11,10 +11,16 @@ import org.spanroom.model.Line;
 final class Trace {
     private static final double NEAR_M = 2;
 
+    /** A cut so near a vertex is made at it, so that no vertex is drawn twice by chance. */
+    private static final double ON_VERTEX_M = 0.02;
+
     /** Offsets at sharp corners are cut off at twice the distance, so that no spike is drawn. */
     private static final double LEAST_COSINE = 0.5;
 
     private static final double HEIGHT_STEPS = 1000;
+
+    /** A turn of a tenth of a degree is none. */
+    private static final double NO_TURN_SINE = 0.0017;
 
     private final double[] xyz;
 
@@ -43,16 +49,6 @@ final class Trace {
         return xyz[3 * i + 1];
     }
 
-    /** Returns the packed ordinates without heights. */
-    double[] plane() {
-        double[] xy = new double[2 * size()];
-        for (int i = 0; i < size(); i++) {
-            xy[2 * i] = x(i);
-            xy[2 * i + 1] = y(i);
-        }
-        return xy;
-    }
-
     double lengthM() {
         double total = 0;
         for (int i = 1; i < size(); i++) {
@@ -75,12 +71,37 @@ final class Trace {
         return total;
     }
 
-    /** Returns the parts before and after a place along the line, which must lie inside it. */
+    /** Returns the least distance from a point to the line. */
+    double distance(double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < size(); i++) {
+            least = Math.min(least, distanceToStep(i, x, y));
+        }
+        return least;
+    }
+
+    private double distanceToStep(int i, double x, double y) {
+        double dx = x(i) - x(i - 1);
+        double dy = y(i) - y(i - 1);
+        double squared = dx * dx + dy * dy;
+        double along = squared == 0 ? 0 : ((x - x(i - 1)) * dx + (y - y(i - 1)) * dy) / squared;
+        double share = Math.max(0, Math.min(1, along));
+        double offX = x(i - 1) + share * dx - x;
+        double offY = y(i - 1) + share * dy - y;
+        return Math.sqrt(offX * offX + offY * offY);
+    }
+
+    /** Returns the parts before and after a place along the line, which must lie inside it; a vertex there is used. */
     Trace[] cutAt(double alongM) {
         int i = 1;
         double left = alongM;
-        while (i < size() - 1 && left > stepM(i)) {
+        while (i < size() - 1 && left > stepM(i) - ON_VERTEX_M) {
             left -= stepM(i++);
+        }
+        if (i > 1 && left < ON_VERTEX_M) {
+            return new Trace[] {
+                new Trace(Arrays.copyOf(xyz, 3 * i)), new Trace(Arrays.copyOfRange(xyz, 3 * i - 3, xyz.length))
+            };
         }
         double share = left / stepM(i);
         double[] cut = new double[3];
@@ -190,11 +211,22 @@ final class Trace {
         return new Trace(lifted);
     }
 
-    /** Returns this line and the next as one; they share a vertex. */
-    Trace joined(Trace next) {
-        double[] both = Arrays.copyOf(xyz, xyz.length + next.xyz.length - 3);
-        System.arraycopy(next.xyz, 3, both, xyz.length, next.xyz.length - 3);
+    /** Returns this line and the next as one; the vertex that they share is kept, or left out where it draws nothing. */
+    Trace joined(Trace next, boolean keepJoint) {
+        int kept = keepJoint || turnsInto(next) ? size() : size() - 1;
+        double[] both = Arrays.copyOf(xyz, 3 * kept + next.xyz.length - 3);
+        System.arraycopy(next.xyz, 3, both, 3 * kept, next.xyz.length - 3);
         return new Trace(both);
+    }
+
+    private boolean turnsInto(Trace next) {
+        int last = size() - 1;
+        double dx = x(last) - x(last - 1);
+        double dy = y(last) - y(last - 1);
+        double nextX = next.x(1) - next.x(0);
+        double nextY = next.y(1) - next.y(0);
+        double sine = (dx * nextY - dy * nextX) / (stepM(last) * next.stepM(1));
+        return Math.abs(sine) > NO_TURN_SINE || dx * nextX + dy * nextY < 0;
     }
 
     /** Returns the line in degrees of longitude and latitude, and metres of height if wanted. */

@@ -112,4 +112,20 @@ class GroundStepTest {
         assertThat(GroundStep.eastMPerDeg(latDeg)).isCloseTo(eastM, within(1e-3));
         assertThat(GroundStep.northMPerDeg(latDeg)).isCloseTo(northM, within(1e-3));
     }
+
+    /** Steps of up to 4 km, cut anywhere: both parts have the length that the whole step's account gives them. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void partsOfAStepHaveTheirGeodesicLength(long seed) {
+        var random = new Random(seed);
+        for (int i = 0; i < STEPS; i++) {
+            double latDeg = 140 * random.nextDouble() - 70;
+            double metres = Math.pow(10, 3.2 * random.nextDouble()) * Math.cos(Math.toRadians(latDeg)) * 2.5;
+            GeodesicData end = Geodesic.WGS84.Direct(latDeg, 179.99, 360 * random.nextDouble(), metres);
+            Track track = Track.of(Line.ofXy(179.99, latDeg, end.lon2, end.lat2), step);
+            double placeM = track.lengthM() * random.nextDouble();
+            double exactM = Geodesic.WGS84.Inverse(latDeg, 179.99, track.latAt(placeM), track.lonAt(placeM)).s12;
+            assertThat(placeM).isCloseTo(exactM, within(1e-6 * track.lengthM()));
+        }
+    }
 }

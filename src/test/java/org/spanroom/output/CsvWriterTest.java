@@ -29,10 +29,19 @@ class CsvWriterTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "plain", "comma, quote \" and\nbreak\r\nend", "\"\"", " blanks ", "Größe 東 \uD83D\uDEA7", "a;b|c", "'x", "-12.5", "+7"
+                "plain",
+                "comma, quote \" and\nbreak\r\nend",
+                "\"\"",
+                " blanks ",
+                "Größe 東 \uD83D\uDEA7",
+                "a;b|c",
+                "'x",
+                "-12.5",
+                "+7"
             })
     void textsComeBackFromAReaderWeDidNotWrite(String text) throws IOException {
-        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label")).isEqualTo(text);
+        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label"))
+                .isEqualTo(text);
     }
 
     /** Cells that begin so are run by spreadsheets as formulas (OWASP, "CSV Injection", from memory). */
@@ -50,7 +59,8 @@ class CsvWriterTest {
                 "-1e5"
             })
     void formulasAreNeutralised(String text) throws IOException {
-        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label")).isEqualTo("'" + text);
+        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label"))
+                .isEqualTo("'" + text);
     }
 
     @Test
@@ -67,7 +77,8 @@ class CsvWriterTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            assertThat(Files.readString(write(List.of(Sample.of("one", 0, 0, 1, 1))))).contains("one,3,12.346,true");
+            assertThat(Files.readString(write(List.of(Sample.of("one", 0, 0, 1, 1)))))
+                    .contains("one,3,12.346,true");
         } finally {
             Locale.setDefault(before);
         }
@@ -77,7 +88,8 @@ class CsvWriterTest {
     void aVeryLongTextComesBackWhole() throws IOException {
         String text = "long \"text\" ".repeat(100_000) + "end";
 
-        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label")).isEqualTo(text);
+        assertThat(read(write(List.of(Sample.of(text, 0, 0, 1, 1)))).get(0).get("label"))
+                .isEqualTo(text);
     }
 
     private Path write(List<Sample> rows) {

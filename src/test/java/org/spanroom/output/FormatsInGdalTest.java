@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -16,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.algorithm.RectangleLineIntersector;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
@@ -25,14 +27,17 @@ import org.spanroom.testing.ExternalTool;
 
 /** What GDAL, which we did not write, reads from our files. */
 class FormatsInGdalTest {
-    private static final ExternalTool OGR2OGR = ExternalTool.of("ogr2ogr");
-    private static final ExternalTool OGRINFO = ExternalTool.of("ogrinfo");
-
     private static final List<Sample> ROWS = List.of(
             Sample.of("plain", -30, 40, -29.99, 40.01, -29.98, 40.0),
             Sample.EMPTY,
-            new Sample("Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\", -5L, -0.0004, false, List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
-            new Sample("big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
+            new Sample(
+                    "Größe \"東\" \uD83D\uDEA7, ]]> 'x'; \\",
+                    -5L,
+                    -0.0004,
+                    false,
+                    List.of(Line.ofXy(-30, 40.1, -30, 40.2))),
+            new Sample(
+                    "big", 9_007_199_254_740_993L, 1234567.8904, true, List.of(Line.ofXy(-29.5, 40.1, -29.4, 40.2))));
 
     private static final List<Sample> RINGS = List.of(
             new Sample(
@@ -72,7 +77,8 @@ class FormatsInGdalTest {
         List<CSVRecord> back = read(file, "-t_srs", "EPSG:4326");
 
         assertShape(back.get(0), Sample.LINES.shape().apply(ROWS.get(0)));
-        assertThat(OGRINFO.run("", "-so", "-al", file.toString())).contains("ID[\"EPSG\"," + system.substring(5) + "]");
+        assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", file.toString()))
+                .contains("ID[\"EPSG\"," + system.substring(5) + "]");
     }
 
     @ParameterizedTest
@@ -89,12 +95,16 @@ class FormatsInGdalTest {
     void manyRowsAreFoundByPlaceAsOftenAsTheyAreThere(String format) throws IOException {
         List<Sample> rows = Sample.many(5000, 7).toList();
         Path file = write(format, Sample.LINES, rows, ReferenceSystem.crs84());
+        // GDAL counts null shapes of a Shapefile as being in any window.
+        boolean countsNullShapes = format.equals("shp");
         long expected = rows.stream()
-                .filter(row -> !row.lines().isEmpty())
-                .filter(row -> boxMeets(row.lines().get(0), -29.6, 40.3, -29.5, 40.4))
+                .filter(row -> row.lines().isEmpty()
+                        ? countsNullShapes
+                        : isMet(row.lines().get(0)))
                 .count();
 
-        String answer = OGRINFO.run("", "-so", "-al", "-spat", "-29.6", "40.3", "-29.5", "40.4", file.toString());
+        String answer = ExternalTool.named("ogrinfo")
+                .run("-so", "-al", "-spat", "-29.6", "40.3", "-29.5", "40.4", file.toString());
 
         assertThat(expected).isPositive();
         assertThat(answer).contains("Feature Count: " + expected + "\n");
@@ -146,7 +156,7 @@ class FormatsInGdalTest {
                         Stream.of(more),
                         Stream.of("-f", "CSV", "/vsistdout/", file.toString(), "-lco", "GEOMETRY=AS_WKT"))
                 .toArray(String[]::new);
-        String csv = OGR2OGR.run("", arguments);
+        String csv = ExternalTool.named("ogr2ogr").run((Object[]) arguments);
         try (var parser = CSVFormat.RFC4180
                 .builder()
                 .setHeader()
@@ -159,7 +169,8 @@ class FormatsInGdalTest {
 
     private static void assertCells(CSVRecord back, Sample row, String format) {
         assertThat(back.get("label")).isEqualTo(row.label());
-        assertThat(back.get("count")).isEqualTo(row.count() == null ? "" : row.count().toString());
+        assertThat(back.get("count"))
+                .isEqualTo(row.count() == null ? "" : row.count().toString());
         if (Double.isNaN(row.lengthM())) {
             assertThat(back.get("length_m")).isEmpty();
         } else {
@@ -190,11 +201,10 @@ class FormatsInGdalTest {
         }
     }
 
-    private static boolean boxMeets(Line line, double minX, double minY, double maxX, double maxY) {
+    private static boolean isMet(Line line) {
+        var window = new RectangleLineIntersector(new Envelope(-29.6, -29.5, 40.3, 40.4));
         for (int i = 0; i < line.size() - 1; i++) {
-            var step = new org.locationtech.jts.geom.LineSegment(line.x(i), line.y(i), line.x(i + 1), line.y(i + 1));
-            var box = new org.locationtech.jts.geom.Envelope(minX, maxX, minY, maxY);
-            if (new org.locationtech.jts.algorithm.RectangleLineIntersector(box).intersects(step.p0, step.p1)) {
+            if (window.intersects(new Coordinate(line.x(i), line.y(i)), new Coordinate(line.x(i + 1), line.y(i + 1)))) {
                 return true;
             }
         }

@@ -91,9 +91,10 @@ class GeoPackageWriterTest {
         Path file = write(Sample.LINES, 0);
 
         // Requirement 15: the time as ISO 8601 in UTC. Bounds are empty in a layer without shapes.
-        assertThat(query(
-                        file,
-                        "SELECT data_type || ' ' || identifier || ' ' || last_change || coalesce(min_x, '') FROM gpkg_contents"))
+        assertThat(
+                        query(
+                                file,
+                                "SELECT data_type || ' ' || identifier || ' ' || last_change || coalesce(min_x, '') FROM gpkg_contents"))
                 .containsExactly("features routes 2026-05-04T03:02:01.987Z");
     }
 
@@ -106,9 +107,7 @@ class GeoPackageWriterTest {
         assertThat(query(file, "SELECT count(*) FROM rtree_routes_geom"))
                 .isEqualTo(query(file, "SELECT count(geom) FROM routes"));
         // Annex F.3, requirement 75: the index is registered.
-        assertThat(query(
-                        file,
-                        "SELECT table_name || column_name || extension_name || scope FROM gpkg_extensions"))
+        assertThat(query(file, "SELECT table_name || column_name || extension_name || scope FROM gpkg_extensions"))
                 .containsExactly("routesgeomgpkg_rtree_indexwrite-only");
     }
 
@@ -132,8 +131,8 @@ class GeoPackageWriterTest {
     void theIndexTriggersAreThoseThatGdalWrites() throws SQLException {
         Path ours = write(Sample.LINES, 3);
         Path theirs = folder.resolve("gdal.gpkg");
-        ExternalTool.of("ogr2ogr")
-                .run("", "-f", "GPKG", theirs.toString(), ours.toString(), "-dsco", "VERSION=1.3", "-nln", "routes");
+        ExternalTool.named("ogr2ogr")
+                .run("-f", "GPKG", theirs.toString(), ours.toString(), "-dsco", "VERSION=1.3", "-nln", "routes");
 
         assertThat(triggers(ours)).isEqualTo(triggers(theirs)).hasSize(6);
     }
@@ -203,9 +202,12 @@ class GeoPackageWriterTest {
         try (Connection connection = open(file);
                 var rows = connection
                         .createStatement()
-                        .executeQuery("SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND name LIKE 'rtree%'")) {
+                        .executeQuery(
+                                "SELECT name, sql FROM sqlite_master WHERE type = 'trigger' AND name LIKE 'rtree%'")) {
             while (rows.next()) {
-                triggers.put(rows.getString(1), rows.getString(2).replaceAll("[\\s\"]+", "").toLowerCase(java.util.Locale.ROOT));
+                triggers.put(
+                        rows.getString(1),
+                        rows.getString(2).replaceAll("[\\s\"]+", "").toLowerCase(java.util.Locale.ROOT));
             }
         }
         return triggers;

@@ -8,7 +8,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class TextTest {
     @ParameterizedTest
-    @ValueSource(strings = {"", "plain", "line\nbreak\r\ttab", "Größe № 東 \uD83D\uDEA7", "]]> & <b> \" ' \\", "\uE000\uFFFD"})
+    @ValueSource(
+            strings = {"", "plain", "line\nbreak\r\ttab", "Größe № 東 \uD83D\uDEA7", "]]> & <b> \" ' \\", "\uE000\uFFFD"
+            })
     void harmlessTextStaysTheSameObject(String text) {
         assertThat(Text.clean(text)).isEqualTo(text);
     }
