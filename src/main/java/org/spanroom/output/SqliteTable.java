@@ -68,10 +68,7 @@ final class SqliteTable {
         }
         int size = record.size();
         int local = localBytes(size);
-        int cellBytes = SqliteRecord.varintBytes(size)
-                + SqliteRecord.varintBytes(row)
-                + local
-                + (local < size ? 4 : 0);
+        int cellBytes = SqliteRecord.varintBytes(size) + SqliteRecord.varintBytes(row) + local + (local < size ? 4 : 0);
         if (LEAF_HEADER_BYTES + 2 * (cells + 1) + cellBytes > contentStart) {
             endLeaf();
         }

@@ -70,9 +70,29 @@ class SqliteTableTest {
     @ParameterizedTest
     @ValueSource(
             longs = {
-                0, 1, -1, 2, 127, 128, -128, -129, 32767, 32768, -32768, -32769, 8388607, 8388608, -8388609,
-                2147483647L, 2147483648L, -2147483649L, 140737488355327L, 140737488355328L, -140737488355329L,
-                Long.MAX_VALUE, Long.MIN_VALUE
+                0,
+                1,
+                -1,
+                2,
+                127,
+                128,
+                -128,
+                -129,
+                32767,
+                32768,
+                -32768,
+                -32769,
+                8388607,
+                8388608,
+                -8388609,
+                2147483647L,
+                2147483648L,
+                -2147483649L,
+                140737488355327L,
+                140737488355328L,
+                -140737488355329L,
+                Long.MAX_VALUE,
+                Long.MIN_VALUE
             })
     void wholeNumbersOfEveryWidthComeBack(long number) throws SQLException {
         int root = createTable();
@@ -125,7 +145,8 @@ class SqliteTableTest {
 
     private int createTable() throws SQLException {
         file = folder.resolve("t.db");
-        execute("CREATE TABLE t (id INTEGER PRIMARY KEY, label TEXT, number INTEGER, real DOUBLE, data BLOB, none TEXT)");
+        execute(
+                "CREATE TABLE t (id INTEGER PRIMARY KEY, label TEXT, number INTEGER, real DOUBLE, data BLOB, none TEXT)");
         return Integer.parseInt(one("SELECT rootpage FROM sqlite_master WHERE name = 't'"));
     }
 
