@@ -14,7 +14,8 @@ final class DataDictionary {
             "deg", "degrees",
             "pct", "%",
             "points", "points of 100",
-            "value", "0 to 1"));
+            "value", "0 to 1",
+            "ratio", "ratio"));
 
     private static final String OPENING = """
             # Data dictionary: results
