@@ -48,7 +48,7 @@ final class BendColumns {
                             row -> row.bend().radiusM()),
                     Column.flag(
                             "radius_assumed",
-                            "radius_ass",
+                            "rad_assume",
                             "Whether the radius is the configured sweep for want of a drawn arc.",
                             row -> row.bend().radiusAssumed())));
 

@@ -6,6 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
@@ -20,10 +21,20 @@ final class ByteSink implements AutoCloseable {
     private int used;
     private long flushed;
 
+    /** Creates the file, which must not exist. */
     ByteSink(Path file) {
+        this(file, StandardOpenOption.CREATE_NEW);
+    }
+
+    /** Returns a sink that adds to the end of a file, also if others have added to it between two flushes. */
+    static ByteSink appending(Path file) {
+        return new ByteSink(file, StandardOpenOption.APPEND);
+    }
+
+    private ByteSink(Path file, OpenOption option) {
         this.file = file;
         try {
-            out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            out = Files.newOutputStream(file, StandardOpenOption.WRITE, option);
         } catch (IOException failure) {
             throw OutputException.of(file, failure);
         }
@@ -145,7 +156,7 @@ final class ByteSink implements AutoCloseable {
         }
     }
 
-    private void flush() {
+    void flush() {
         int length = used;
         used = 0;
         writeThrough(buffer, 0, length);

@@ -1,5 +1,6 @@
 package org.spanroom.output;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -133,12 +134,13 @@ public final class GeoJsonWriter<R> implements RowWriter<R> {
 
     /** Puts the members of a feature's properties. */
     private final class Members implements CellSink {
-        private final List<String> keys;
+        private final List<byte[]> keys;
         private int next;
 
         Members(List<Column<R>> columns) {
             keys = Stream.iterate(0, i -> i < columns.size(), i -> i + 1)
                     .map(i -> (i == 0 ? "\"" : ",\"") + columns.get(i).name() + "\":")
+                    .map(key -> key.getBytes(StandardCharsets.US_ASCII))
                     .toList();
         }
 
@@ -173,7 +175,8 @@ public final class GeoJsonWriter<R> implements RowWriter<R> {
         }
 
         private void key() {
-            out.text(keys.get(next++));
+            byte[] key = keys.get(next++);
+            out.bytes(key, 0, key.length);
         }
     }
 }

@@ -7,12 +7,11 @@ import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 
 /**
  * The tables that OGC 12-128r18 demands of a GeoPackage, in its own words where it gives the SQL (annexes C and F.3).
- *
- * <p>Version 1.3, since older readers refuse or warn at later ones, and nothing later is needed here.
  */
 final class GeoPackageSchema {
     private static final String SPATIAL_REF_SYS = """
@@ -108,7 +107,7 @@ final class GeoPackageSchema {
     }
 
     /** Returns the triggers that keep a spatial index true when others change the layer (annex F.3). */
-    static String[] indexTriggers(String table) {
+    static List<String> indexTriggers(String table) {
         String index = "\"rtree_" + table + "_geom\"";
         String box = "(NEW.\"fid\", ST_MinX(NEW.\"geom\"), ST_MaxX(NEW.\"geom\"), ST_MinY(NEW.\"geom\"),"
                 + " ST_MaxY(NEW.\"geom\"))";
@@ -119,14 +118,13 @@ final class GeoPackageSchema {
         String same = "OLD.\"fid\" = NEW.\"fid\" AND ";
         String moved = "OLD.\"fid\" != NEW.\"fid\" AND ";
         String both = "DELETE FROM " + index + " WHERE id IN (OLD.\"fid\", NEW.\"fid\");";
-        return new String[] {
+        return List.of(
             trigger(table, "insert", "INSERT", filled, put),
             trigger(table, "update1", "UPDATE OF \"geom\"", same + filled, put),
             trigger(table, "update2", "UPDATE OF \"geom\"", same + empty, drop),
             trigger(table, "update3", "UPDATE", moved + filled, drop + " " + put),
             trigger(table, "update4", "UPDATE", moved + empty, both),
-            trigger(table, "delete", "DELETE", "OLD.\"geom\" NOT NULL", drop)
-        };
+            trigger(table, "delete", "DELETE", "OLD.\"geom\" NOT NULL", drop));
     }
 
     private static String trigger(String table, String name, String event, String condition, String action) {

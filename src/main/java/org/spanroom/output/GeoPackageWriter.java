@@ -3,14 +3,18 @@ package org.spanroom.output;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
 
 /**
  * Writes layers and tables into one GeoPackage, OGC 12-128r18 (version 1.3), with a spatial index for each layer.
  *
- * <p>The file is written in one transaction without a journal: what is left after a failure is worthless, and its owner
- * must delete it. Several layers may be open at once, from one thread.
+ * <p>SQLite itself creates the tables and writes what the standard wants to know of them; rows and indexes go into the file
+ * past it, as finished pages. There is no journal: what is left after a failure is worthless, and its owner must delete it.
+ * Several layers may be open at once, from one thread.
  */
 public final class GeoPackageWriter implements AutoCloseable {
     /** "GPKG" in ASCII (requirement 2). */
@@ -18,32 +22,33 @@ public final class GeoPackageWriter implements AutoCloseable {
     /** Version 1.3, since readers refuse or warn at later ones, and nothing later is needed here. */
     private static final int USER_VERSION = 10300;
 
-    private static final int CACHE_KIB = 64 * 1024;
-
     private final Path file;
     private final LayerOptions options;
     private final Frame frame;
-    private final Connection connection;
+    private final SqlitePages pages;
+    private final List<GeoPackageLayer<?>> layers = new ArrayList<>();
+
+    /** A piece of work in the database, while SQLite has it open. */
+    private interface Work {
+        void in(Connection connection) throws SQLException;
+    }
 
     public GeoPackageWriter(Path file, LayerOptions options) {
         this.file = file;
         this.options = options;
         this.frame = options.frame();
-        this.connection = open(file);
-        try {
-            GeoPackageSchema.create(connection, frame);
-        } catch (SQLException failure) {
-            throw failed(failure);
-        }
+        withSqlite(connection -> GeoPackageSchema.create(connection, frame));
+        this.pages = new SqlitePages(file);
     }
 
     /** Begins a layer, or a plain table if it has no shapes. */
     public <R> RowWriter<R> layer(Table<R> table) {
-        try {
-            return new GeoPackageLayer<>(this, connection, table);
-        } catch (SQLException failure) {
-            throw failed(failure);
-        }
+        pages.settle();
+        var layer = new GeoPackageLayer<>(table, frame);
+        withSqlite(connection -> layer.create(connection, pages));
+        pages.recount();
+        layers.add(layer);
+        return layer;
     }
 
     /** Returns how many shapes have no place in the reference system of the layers; their rows have no geometry. */
@@ -51,26 +56,44 @@ public final class GeoPackageWriter implements AutoCloseable {
         return frame.shapesWithoutPlace();
     }
 
-    Frame frame() {
-        return frame;
-    }
-
-    /** Returns the time of the last change, as gpkg_contents wants it. */
-    String lastChange() {
-        return GeoPackageSchema.timestamp(options.writtenAt());
-    }
-
     @Override
     public void close() {
-        try (connection) {
+        try (pages) {
+            pages.settle();
+        }
+        withSqlite(connection -> {
+            for (GeoPackageLayer<?> layer : layers) {
+                layer.register(connection, options.writtenAt());
+            }
+        });
+    }
+
+    private void withSqlite(Work work) {
+        try (Connection connection = open()) {
+            work.in(connection);
             connection.commit();
         } catch (SQLException failure) {
             throw failed(failure);
         }
     }
 
+    private Connection open() throws SQLException {
+        var config = new SQLiteConfig();
+        config.setPageSize(SqlitePages.PAGE_BYTES);
+        config.setJournalMode(SQLiteConfig.JournalMode.OFF);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
+        config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
+        config.setApplicationId(APPLICATION_ID);
+        config.setUserVersion(USER_VERSION);
+        // As a URI, in which marks that have a meaning in one are escaped.
+        String uri = "jdbc:sqlite:file:" + file.toUri().getRawPath();
+        Connection opened = JDBC.createConnection(uri, config.toProperties());
+        opened.setAutoCommit(false);
+        return opened;
+    }
+
     /** Returns what a failure of the database means for the user. */
-    OutputException failed(SQLException failure) {
+    private OutputException failed(SQLException failure) {
         String reason = String.valueOf(failure.getMessage());
         if (OutputException.isFullDisk(reason) || reason.contains("SQLITE_FULL")) {
             return OutputException.fullDisk(file, failure);
@@ -79,23 +102,12 @@ public final class GeoPackageWriter implements AutoCloseable {
                 file, "cannot be written (" + reason + ")", "Check the disk and the folder.", failure);
     }
 
-    private Connection open(Path path) {
-        var config = new SQLiteConfig();
-        config.setJournalMode(SQLiteConfig.JournalMode.OFF);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
-        config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
-        config.setTempStore(SQLiteConfig.TempStore.MEMORY);
-        config.setCacheSize(-CACHE_KIB);
-        config.setApplicationId(APPLICATION_ID);
-        config.setUserVersion(USER_VERSION);
-        try {
-            // As a URI, in which marks that have a meaning in one are escaped.
-            String uri = "jdbc:sqlite:file:" + path.toUri().getRawPath();
-            Connection opened = JDBC.createConnection(uri, config.toProperties());
-            opened.setAutoCommit(false);
-            return opened;
-        } catch (SQLException failure) {
-            throw failed(failure);
+    /** Runs statements one after another. */
+    static void execute(Connection connection, List<String> statements) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            for (String sql : statements) {
+                statement.executeUpdate(sql);
+            }
         }
     }
 }

@@ -3,13 +3,13 @@ package org.spanroom.output;
 import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
@@ -57,6 +57,7 @@ final class SpanColumns {
         columns.addAll(way());
         columns.addAll(room());
         columns.addAll(PackingColumns.all());
+        columns.addAll(PullColumns.all());
         columns.addAll(record());
         return columns;
     }
@@ -151,7 +152,7 @@ final class SpanColumns {
                         bends(b -> b.findTightest().map(Bend::radiusM))),
                 Column.flag(
                         "radius_assumed",
-                        "radius_ass",
+                        "rad_assume",
                         "Whether the tightest bend's radius is the configured sweep for want of a drawn arc.",
                         bends(b -> b.findTightest().map(Bend::radiusAssumed))));
     }
@@ -280,6 +281,6 @@ final class SpanColumns {
     private static String terms(Set<Term> assumed) {
         return assumed.isEmpty()
                 ? ""
-                : new TreeSet<>(assumed).stream().map(Term::key).collect(joining(";"));
+                : EnumSet.copyOf(assumed).stream().map(Term::key).collect(joining(";"));
     }
 }

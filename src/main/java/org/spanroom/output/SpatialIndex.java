@@ -1,11 +1,9 @@
 package org.spanroom.output;
 
 import java.nio.ByteBuffer;
-import java.sql.Connection;
-import java.sql.PreparedStatement;
-import java.sql.SQLException;
-import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The R-tree of one layer, built from the leaves up once all boxes are known.
@@ -25,6 +23,7 @@ final class SpatialIndex {
     private static final int NODE_BYTES = 4 + MOST_CELLS * CELL_BYTES;
     private static final int ROOT = 1;
 
+    private final SqliteRecord record = new SqliteRecord();
     private long[] ids = new long[1024];
     private float[] boxes = new float[4 * 1024];
     private int count;
@@ -52,6 +51,7 @@ final class SpatialIndex {
         }
     }
 
+    /** Adds a row's box; rows come in ascending order. */
     void add(long id, Extent box) {
         if (count == ids.length) {
             ids = Arrays.copyOf(ids, count * 2);
@@ -65,24 +65,24 @@ final class SpatialIndex {
         count++;
     }
 
-    /** Creates the index in the database and fills it. */
-    void write(Connection connection, String name) throws SQLException {
-        try (Statement statement = connection.createStatement()) {
-            statement.executeUpdate("CREATE VIRTUAL TABLE \"" + name + "\" USING rtree(id, minx, maxx, miny, maxy)");
-            if (count == 0) {
-                return;
-            }
-            statement.executeUpdate("DELETE FROM \"" + name + "_node\"");
-        }
+    /** Returns whether no row has a box; the tables are then right as SQLite made them. */
+    boolean isEmpty() {
+        return count == 0;
+    }
+
+    /** Fills the three tables behind the index. */
+    void write(SqliteTable nodes, SqliteTable parents, SqliteTable rows) {
         int[] order = HilbertOrder.of(boxes, count);
-        Level level = leaves(order);
-        putRows(connection, name, level, order);
-        putNodes(connection, name, level);
-        while (level.firstNode != ROOT) {
-            level = parents(level);
-            putParents(connection, name, level);
-            putNodes(connection, name, level);
+        var levels = new ArrayList<Level>();
+        for (Level level = leaves(order); ; level = above(level)) {
+            levels.add(level);
+            if (level.firstNode == ROOT) {
+                break;
+            }
         }
+        putRows(rows, levels.get(0), order);
+        putParents(parents, levels);
+        putNodes(nodes, levels);
     }
 
     private Level leaves(int[] order) {
@@ -95,7 +95,7 @@ final class SpatialIndex {
         return new Level(0, rows, rowBoxes, count <= MOST_CELLS ? ROOT : ROOT + 1);
     }
 
-    private static Level parents(Level children) {
+    private static Level above(Level children) {
         int nodes = children.nodes();
         long[] numbers = new long[nodes];
         float[] nodeBoxes = new float[4 * nodes];
@@ -119,37 +119,48 @@ final class SpatialIndex {
         box[at + 3] = Math.max(box[at + 3], other[from + 3]);
     }
 
-    private void putRows(Connection connection, String name, Level leaves, int[] order) throws SQLException {
+    private void putRows(SqliteTable table, Level leaves, int[] order) {
         int[] nodeOfRow = new int[count];
         for (int i = 0; i < count; i++) {
             nodeOfRow[order[i]] = leaves.nodeOf(i);
         }
-        try (PreparedStatement insert = insert(connection, name + "_rowid")) {
-            for (int row = 0; row < count; row++) {
-                insert.setLong(1, ids[row]);
-                insert.setInt(2, nodeOfRow[row]);
-                insert.executeUpdate();
-            }
+        for (int row = 0; row < count; row++) {
+            putPair(table, ids[row], nodeOfRow[row]);
         }
+        table.close();
     }
 
-    private static void putParents(Connection connection, String name, Level level) throws SQLException {
-        try (PreparedStatement insert = insert(connection, name + "_parent")) {
+    private void putParents(SqliteTable table, List<Level> levels) {
+        for (Level level : levels.subList(1, levels.size())) {
             for (int child = 0; child < level.ids.length; child++) {
-                insert.setLong(1, level.ids[child]);
-                insert.setInt(2, level.nodeOf(child));
-                insert.executeUpdate();
+                putPair(table, level.ids[child], level.nodeOf(child));
             }
         }
+        table.close();
     }
 
-    private static void putNodes(Connection connection, String name, Level level) throws SQLException {
-        try (PreparedStatement insert = insert(connection, name + "_node")) {
-            for (int from = 0; from < level.ids.length; from += MOST_CELLS) {
-                insert.setInt(1, level.nodeOf(from));
-                insert.setBytes(2, node(level, from, Math.min(from + MOST_CELLS, level.ids.length)));
-                insert.executeUpdate();
-            }
+    private void putPair(SqliteTable table, long key, int node) {
+        record.clear();
+        record.nothing();
+        record.integer(node);
+        table.add(key, record);
+    }
+
+    /** Puts the nodes in the order of their numbers: the root, which is the last level, comes first. */
+    private void putNodes(SqliteTable table, List<Level> levels) {
+        putNodes(table, levels.get(levels.size() - 1));
+        for (Level level : levels.subList(0, levels.size() - 1)) {
+            putNodes(table, level);
+        }
+        table.close();
+    }
+
+    private void putNodes(SqliteTable table, Level level) {
+        for (int from = 0; from < level.ids.length; from += MOST_CELLS) {
+            record.clear();
+            record.nothing();
+            record.blob(node(level, from, Math.min(from + MOST_CELLS, level.ids.length)));
+            table.add(level.nodeOf(from), record);
         }
     }
 
@@ -163,10 +174,6 @@ final class SpatialIndex {
             }
         }
         return node.array();
-    }
-
-    private static PreparedStatement insert(Connection connection, String table) throws SQLException {
-        return connection.prepareStatement("INSERT INTO \"" + table + "\" VALUES (?, ?)");
     }
 
     private static float notAbove(double value) {
