@@ -30,6 +30,9 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
     public AssumedValues {
         numbers = sorted(numbers);
         words = sorted(words);
+        if (!numbers.containsKey(Term.INSIDE_DIAMETER)) {
+            throw new IllegalArgumentException("inside_diameter must be assumed: no duct can be judged without a bore");
+        }
     }
 
     /**

@@ -91,7 +91,11 @@ final class TermSections {
                 words.put(term, TermQuantities.readWord(term, entry.value()));
             }
         });
-        return new AssumedValues(numbers, words);
+        try {
+            return new AssumedValues(numbers, words);
+        } catch (IllegalArgumentException e) {
+            throw new ConfigProblem(section.line(), String.valueOf(e.getMessage()), "");
+        }
     }
 
     private static double positive(Term term, double number, int line) {

@@ -3,9 +3,7 @@ package org.spanroom.input;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import java.io.CharConversionException;
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -75,9 +73,6 @@ final class GeoJsonReader {
             } catch (JsonProcessingException broken) {
                 any = true;
                 endBrokenText(texts, broken);
-            } catch (CharConversionException | CharacterCodingException wrongBytes) {
-                throw new InputException(
-                        file, "the text is not in the encoding it begins in", "Save it as UTF-8", wrongBytes);
             }
         }
         if (!any) {

@@ -1,7 +1,9 @@
 package org.spanroom.input;
 
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
@@ -83,6 +85,9 @@ enum LayerFormat {
 
     /** Returns the exception for a file that the system does not let us read. */
     static InputException unreadable(Path file, IOException cause) {
+        if (cause instanceof CharConversionException || cause instanceof CharacterCodingException) {
+            return new InputException(file, "the text is not in the encoding it begins in", "Save it as UTF-8", cause);
+        }
         String reason =
                 cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());
         return new InputException(file, "it cannot be read (" + reason + ")", "Check the file and the disk", cause);

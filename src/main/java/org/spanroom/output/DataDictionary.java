@@ -11,8 +11,11 @@ final class DataDictionary {
             "m", "m",
             "mm", "mm",
             "mm2", "mm²",
+            "n", "N",
             "deg", "degrees",
             "pct", "%",
+            "ratio", "-",
+            "unit", "that of the limit",
             "points", "points of 100",
             "value", "0 to 1"));
 
@@ -26,10 +29,11 @@ final class DataDictionary {
 
             | file | what |
             |---|---|
-            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `findings`, each with a spatial index |
+            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `findings`, each with a spatial index, and the table `pulls` |
             | `spans.geojson` | the spans, RFC 7946, one feature a line |
             | `spans.shp` `.shx` `.dbf` `.prj` `.cpg` | the spans as a Shapefile, with the short names below |
             | `spans.csv` | the spans without geometry |
+            | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
             | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg` |
             | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
 
@@ -99,6 +103,7 @@ final class DataDictionary {
                 section(SpanColumns.table(SpanColumns.knownCriteria())),
                 section(VaultColumns.TABLE),
                 section(BendColumns.TABLE),
+                section(PullRow.TABLE),
                 section(FindingColumns.TABLE),
                 RUN,
                 STANDARDS);
@@ -106,6 +111,9 @@ final class DataDictionary {
 
     /** Returns the unit that a column's name ends in, or empty. */
     static String unit(Column<?> column) {
+        if (column.name().endsWith("_n_per_m")) {
+            return "N/m";
+        }
         String lastWord = column.name().substring(column.name().lastIndexOf('_') + 1);
         return UNITS.getOrDefault(lastWord, "");
     }

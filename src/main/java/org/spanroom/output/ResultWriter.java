@@ -15,6 +15,7 @@ import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.Bend;
+import org.spanroom.model.InnerductPull;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Score;
 
@@ -120,6 +121,9 @@ public final class ResultWriter {
                 try (var layer = file.layer(BendColumns.TABLE)) {
                     spans.forEach(row -> writeBends(row, layer));
                 }
+                try (var layer = file.layer(PullRow.TABLE)) {
+                    spans.forEach(row -> writePulls(row, layer));
+                }
                 try (var layer = file.layer(FindingColumns.TABLE)) {
                     results.findings().forEach(layer::write);
                 }
@@ -139,6 +143,9 @@ public final class ResultWriter {
         private Optional<String> csv() {
             try (var file = new CsvWriter<>(folder.resolve("spans.csv"), table)) {
                 spans.forEach(file::write);
+            }
+            try (var file = new CsvWriter<>(folder.resolve("pulls.csv"), PullRow.TABLE)) {
+                spans.forEach(row -> writePulls(row, file));
             }
             try (var file = new CsvWriter<>(folder.resolve("findings.csv"), FindingColumns.TABLE)) {
                 for (Finding finding : results.findings()) {
@@ -168,6 +175,12 @@ public final class ResultWriter {
             int number = 0;
             for (Bend bend : row.assessment().bends().list()) {
                 layer.write(new BendRow(row.span(), ++number, bend));
+            }
+        }
+
+        private static void writePulls(RankedSpan row, RowWriter<PullRow> table) {
+            for (InnerductPull pull : row.assessment().pull().pulls()) {
+                table.write(new PullRow(row.span(), pull));
             }
         }
 

@@ -7,6 +7,7 @@ import java.util.List;
 final class RouteRecorder {
     private static final double SHORTEST_TO_SPOIL_M = 55;
     private static final double M_PER_FT = 0.3048;
+    private static final double MM_PER_IN = 25.4;
     private static final List<RouteField> CONTENTS_FIELDS = List.of(
             RouteField.INNERDUCTS,
             RouteField.INNERDUCT_OD_IN,
@@ -140,58 +141,62 @@ final class RouteRecorder {
 
     private void spoilRecord(Draft draft, Fault fault) {
         Attributes attributes = draft.attributes();
-        Filling filling = draft.filling();
-        String detail = "";
-        switch (fault) {
-            case MISSING_ATTRIBUTES -> detail = forget(attributes);
-            case MISSING_CONTENTS -> CONTENTS_FIELDS.forEach(attributes::without);
-            case BORE_IN_MILLIMETRES -> {
-                attributes.with(RouteField.BORE_IN, attributes.number(RouteField.BORE_IN) * 25.4);
-                detail = attributes.number(RouteField.BORE_IN) + " in";
-            }
-            case LENGTH_IN_METRES -> detail = stretch(attributes, M_PER_FT);
-            case WRONG_LENGTH -> detail = stretch(attributes, 1 + chance.sign() * chance.between(0.15, 0.4));
-            case WRONG_VAULT -> {
-                attributes.with(RouteField.TO_VAULT, draft.other().vaultId());
-                detail = draft.other().vaultId() + " for " + draft.to().vaultId();
-            }
-            case UNKNOWN_VAULT -> {
-                String unknown = draft.to().vaultId().replace("-", "-9");
-                attributes.with(RouteField.TO_VAULT, unknown);
-                detail = unknown + " for " + draft.to().vaultId();
-            }
-            case UNUSABLE_WORD -> attributes.with(RouteField.FLOODED, "see file");
-            case MORE_CABLES_THAN_INNERDUCTS -> {
-                attributes.with(RouteField.CABLES, filling.innerducts() + 1);
-                detail = filling.innerducts() + 1 + " in " + filling.innerducts();
-            }
-            case DUPLICATE_ROUTE_ID -> detail = idBefore;
-            case CONTENTS_ONLY_IN_TABLE -> {
-                CONTENTS_FIELDS.forEach(attributes::without);
-                filling = new Filler(chance).mixed(draft.bank().bore());
-            }
-            case ROW_OF_UNKNOWN_DUCT -> {
-                detail = draft.duct() + "9";
-                sink.contents(
-                        ContentsRow.innerduct("I1", InnerductSize.ONE, false).inDuct(detail));
-            }
-            case UNUSABLE_ROW -> {
-                detail = "item X1";
-                sink.contents(ContentsRow.innerduct("X1", InnerductSize.ONE, false)
-                        .ofKind("spare")
-                        .inDuct(draft.duct()));
-            }
-            default -> throw new IllegalArgumentException("no fault of a route's record: " + fault);
-        }
+        boolean inTable = fault == Fault.ROW_OF_UNKNOWN_DUCT || fault == Fault.UNUSABLE_ROW;
+        String detail = inTable ? spoilTable(draft, fault) : spoil(attributes, draft, fault);
         if (fault == Fault.DUPLICATE_ROUTE_ID && !idBefore.isEmpty()) {
             recorded++;
             sink.route(draft.feature(attributes.with(RouteField.ROUTE_ID, idBefore), List.of(draft.trace())));
         } else {
             put(draft, attributes, List.of(draft.trace()));
         }
-        boolean inTable = fault == Fault.ROW_OF_UNKNOWN_DUCT || fault == Fault.UNUSABLE_ROW;
         sink.fault(new KnownFault(fault, inTable ? "contents" : "ducts", draft.duct(), detail));
-        table(draft, filling);
+        boolean mixed = fault == Fault.CONTENTS_ONLY_IN_TABLE;
+        table(draft, mixed ? new Filler(chance).mixed(draft.bank().bore()) : draft.filling());
+    }
+
+    private String spoilTable(Draft draft, Fault fault) {
+        boolean unusable = fault == Fault.UNUSABLE_ROW;
+        String duct = unusable ? draft.duct() : draft.duct() + "9";
+        ContentsRow row = ContentsRow.innerduct(unusable ? "X1" : "I1", InnerductSize.ONE, false)
+                .inDuct(duct);
+        sink.contents(unusable ? row.ofKind("spare") : row);
+        return unusable ? "item X1" : duct;
+    }
+
+    /** Changes what is recorded and returns what was done. */
+    private String spoil(Attributes attributes, Draft draft, Fault fault) {
+        return switch (fault) {
+            case MISSING_ATTRIBUTES -> forget(attributes);
+            case MISSING_CONTENTS, CONTENTS_ONLY_IN_TABLE -> {
+                CONTENTS_FIELDS.forEach(attributes::without);
+                yield "";
+            }
+            case BORE_IN_MILLIMETRES -> {
+                double boreIn = attributes.number(RouteField.BORE_IN);
+                attributes.with(RouteField.BORE_IN, boreIn * MM_PER_IN);
+                yield boreIn + " in";
+            }
+            case LENGTH_IN_METRES -> stretch(attributes, M_PER_FT);
+            case WRONG_LENGTH -> stretch(attributes, 1 + chance.sign() * chance.between(0.15, 0.4));
+            case WRONG_VAULT -> rename(attributes, draft, draft.other().vaultId());
+            case UNKNOWN_VAULT -> rename(attributes, draft, draft.to().vaultId().replace("-", "-9"));
+            case UNUSABLE_WORD -> {
+                attributes.with(RouteField.FLOODED, "see file");
+                yield "";
+            }
+            case MORE_CABLES_THAN_INNERDUCTS -> {
+                int innerducts = draft.filling().innerducts();
+                attributes.with(RouteField.CABLES, innerducts + 1);
+                yield innerducts + 1 + " in " + innerducts;
+            }
+            case DUPLICATE_ROUTE_ID -> idBefore;
+            default -> throw new IllegalArgumentException("no fault of a route's record: " + fault);
+        };
+    }
+
+    private static String rename(Attributes attributes, Draft draft, String vault) {
+        attributes.with(RouteField.TO_VAULT, vault);
+        return vault + " for " + draft.to().vaultId();
     }
 
     private String forget(Attributes attributes) {

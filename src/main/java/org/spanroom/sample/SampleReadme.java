@@ -18,6 +18,42 @@ final class SampleReadme {
             ```\
             """;
 
+    private static final String TEXT = """
+            # Tidemarrow, a city that does not exist
+
+            All of this is invented: the city, its districts, owners, ducts and cables. It lies in the open ocean at about
+            %s N, %s W, where no city is. Written by Spanroom's own generator (package `org.spanroom.sample`)
+            for %s spans and seed %d; the same numbers give the same bytes.%s
+
+            ## Files
+
+            %s
+            ## Districts
+
+            %s
+            ## Ducts
+
+            Sizes are those of real products by published tables (the sources stand in the code: `BoreType`,
+            `InnerductSize`, `CableSize`), and whatever lies in a duct really goes in. A duct is counted in each line
+            that is true of it. Counts are those before faults were put in.
+
+            %s
+            Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbours; vaults lie up
+            to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
+            single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
+            all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. Some 4 in a hundred
+            lines are drawn in two parts.
+
+            ## Fields
+
+            %s
+            ## Faults
+
+            Put in on purpose, each about once in so many ducts or vaults; `known-faults.csv` names every one. A feature has
+            one at most. Two kinds come with streets of their own: loops, and lines that pass under others.
+
+            %s""";
+
     private final long seed;
     private final CityCount count;
     private final List<CityBuilder.Built> districts;
@@ -30,51 +66,17 @@ final class SampleReadme {
 
     /** Returns the text for layers of a format, with or without the two districts that are there in other formats too. */
     String text(DemoCity.Format format, boolean withDistricts) {
-        return """
-                # Tidemarrow, a city that does not exist
-
-                All of this is invented: the city, its districts, owners, ducts and cables. It lies in the open ocean at about
-                %s N, %s W, where no city is. Written by Spanroom's own generator (package `org.spanroom.sample`)
-                for %s spans and seed %d; the same numbers give the same bytes.%s
-
-                ## Files
-
-                %s
-                ## Districts
-
-                %s
-                ## Ducts
-
-                Sizes are those of real products by published tables (the sources stand in the code: `BoreType`,
-                `InnerductSize`, `CableSize`), and whatever lies in a duct really goes in. A duct is counted in each line
-                that is true of it. Counts are those before faults were put in.
-
-                %s
-                Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbours; vaults lie up
-                to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
-                single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
-                all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. Some 4 in a hundred
-                lines are drawn in two parts.
-
-                ## Fields
-
-                %s
-                ## Faults
-
-                Put in on purpose, each about once in so many ducts or vaults; `known-faults.csv` names every one. A feature has
-                one at most. Two kinds come with streets of their own: loops, and lines that pass under others.
-
-                %s""".formatted(
-                        CityPlane.ORIGIN_LAT_DEG,
-                        -CityPlane.ORIGIN_LON_DEG,
-                        spans(),
-                        seed,
-                        withDistricts ? BY_HAND : "",
-                        files(format, withDistricts),
-                        districts(),
-                        ducts(),
-                        fields(),
-                        faults());
+        return TEXT.formatted(
+                CityPlane.ORIGIN_LAT_DEG,
+                -CityPlane.ORIGIN_LON_DEG,
+                spans(),
+                seed,
+                withDistricts ? BY_HAND : "",
+                files(format, withDistricts),
+                districts(),
+                ducts(),
+                fields(),
+                faults());
     }
 
     private String files(DemoCity.Format format, boolean withDistricts) {

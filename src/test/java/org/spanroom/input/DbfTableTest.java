@@ -116,7 +116,7 @@ class DbfTableTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"''", "no such thing", "LDID/0", "999", "\u0001"})
+    @CsvSource({"''", "no such thing", "LDID/0", "999"})
     void unknownEncodingsAreNotGuessedAt(String name) {
         assertThat(DbfEncoding.named(name)).isEmpty();
     }
@@ -171,16 +171,13 @@ class DbfTableTest {
     void oddTablesOfAPublicCollectionAreRead() throws IOException {
         Path odd = OpenData.at("odd-files/gdal/shp");
 
-        assertThat(values(odd.resolve("chinese.dbf"))).first().asList().contains("中国");
-        assertThat(values(odd.resolve("date_empty_string.dbf")))
-                .first()
-                .asList()
-                .containsOnlyNulls();
-        assertThat(values(odd.resolve("nan.dbf"))).first().asList().containsNull();
+        assertThat(values(odd.resolve("chinese.dbf")).get(0)).contains("中国");
+        assertThat(values(odd.resolve("date_empty_string.dbf")).get(0)).containsOnlyNulls();
+        assertThat(values(odd.resolve("nan.dbf")).get(0)).containsNull();
         assertThat(values(odd.resolve("padding_after_field_defns.dbf"))).isNotEmpty();
         assertThat(values(odd.resolve("weird_header_length.dbf"))).isNotEmpty();
         assertThat(values(odd.resolve("sort_test.dbf"))).hasSizeGreaterThan(10);
-        assertThat(values(odd.resolve("water_main_dist.dbf"))).isEmpty();
+        assertThat(values(odd.resolve("water_main_dist.dbf")).get(0)).contains(202L, "PVC", "04/25/1989");
         assertThat(values(odd.resolve("facility_surface_dd.dbf"))).isNotEmpty();
     }
 

@@ -227,7 +227,7 @@ class GeoJsonSourceTest {
                 folder.resolve("b.json"),
                 collectionOf(POINT_FEATURE.replace("\"a\"", "\"\uD83D\"")).getBytes(StandardCharsets.UTF_16BE));
         byte[] lone = new String(Files.readAllBytes(halfPair), StandardCharsets.ISO_8859_1)
-                .replace("\u00FF\u00FD", "\u00D8\u003D")
+                .replace("\u00FF\u00FD", "\u00D8=")
                 .getBytes(StandardCharsets.ISO_8859_1);
         Files.write(halfPair, lone);
 

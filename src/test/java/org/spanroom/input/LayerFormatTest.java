@@ -24,7 +24,6 @@ class LayerFormatTest {
         "a.txt, '  [', GEOJSON",
         "a, '\u001e{}', GEOJSON",
         "a.json, 'SQLite format 3\u0000...', GEOPACKAGE",
-        "a.json, '\u0000\u0000\u0027\n...', SHAPEFILE",
         "a.JSON, rubbish, GEOJSON",
         "a.SHP, rubbish, SHAPEFILE",
         "a.gpkg, rubbish, GEOPACKAGE"
@@ -32,6 +31,13 @@ class LayerFormatTest {
     void contentCountsBeforeTheEnding(String name, String content, LayerFormat expected) throws IOException {
         assertThat(LayerFormat.of(Files.writeString(folder.resolve(name), content)))
                 .isEqualTo(expected);
+    }
+
+    @Test
+    void shapefileIsKnownByItsMagicNumber() throws IOException {
+        Path file = Files.write(folder.resolve("a.json"), new ShapefileBytes(1).shp());
+
+        assertThat(LayerFormat.of(file)).isEqualTo(LayerFormat.SHAPEFILE);
     }
 
     @Test

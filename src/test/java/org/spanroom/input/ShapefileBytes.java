@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Writes small shapefiles byte by byte after the ESRI White Paper of July 1998, whole or wrong on purpose. */
+@SuppressWarnings("ByteBufferBackingArray") // every buffer here is allocated here
 final class ShapefileBytes {
     private final int type;
     private final List<byte[]> records = new ArrayList<>();

@@ -339,7 +339,7 @@ class ShapefileSourceTest {
         for (int cell = 0; cell < cells; cell++) {
             rings.add(star(random, 10 * cell, 3.1, 4.9, true));
             for (int hole = random.nextInt(3); hole > 0; hole--) {
-                rings.add(star(random, 10 * cell, 1, 3, false));
+                rings.add(star(random, 10 * cell, 1, 2.4, false));
             }
         }
         java.util.Collections.shuffle(rings, random);

@@ -30,7 +30,10 @@ class TwinFilesTest {
         assertThat(attributes(shp)).isEqualTo(attributes(json));
     }
 
-    /** The values that are there, by name; the twin writes dates without dashes and numbers without their type. */
+    /**
+     * The values that are there, by name; the twin writes dates without dashes and numbers without their type, and leaves
+     * out the column that stands in a table for having one.
+     */
     private static List<Map<String, String>> attributes(Path file) {
         List<String> fields;
         try (LayerSource source = LayerSources.open(file, Optional.empty(), new FindingLog())) {
@@ -40,13 +43,20 @@ class TwinFilesTest {
         for (List<Object> values : ReadLayer.of(file, Optional.empty(), fields).values()) {
             var row = new LinkedHashMap<String, String>();
             for (int i = 0; i < fields.size(); i++) {
-                if (values.get(i) != null) {
-                    String text = values.get(i).toString();
-                    row.put(fields.get(i), text.matches("\\d{4}-\\d\\d-\\d\\d") ? text.replace("-", "") : text);
+                if (values.get(i) != null && !fields.equals(List.of("FID"))) {
+                    row.put(fields.get(i), text(values.get(i)));
                 }
             }
             all.add(row);
         }
         return all;
+    }
+
+    private static String text(Object value) {
+        if (value instanceof Number number) {
+            return Double.toString(number.doubleValue());
+        }
+        String text = value.toString();
+        return text.matches("\\d{4}-\\d\\d-\\d\\d") ? text.replace("-", "") : text;
     }
 }

@@ -56,6 +56,7 @@ class DataDictionaryTest {
                         SpanColumns.table(SpanColumns.knownCriteria()),
                         VaultColumns.TABLE,
                         BendColumns.TABLE,
+                        PullRow.TABLE,
                         FindingColumns.TABLE)
                 .map(table -> org.junit.jupiter.params.provider.Arguments.of(table.name(), table));
     }

@@ -41,6 +41,7 @@ class ResultWriterTest {
         assertThat(written.files())
                 .containsExactly(
                         "findings.csv",
+                        "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
                         "spans.cpg",
@@ -243,7 +244,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(10);
+        assertThat(written.files()).hasSize(11);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");
