@@ -26,7 +26,8 @@ class CommandLineTest {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 
         assertThat(code).isZero();
-        assertThat(out.toString().lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+        assertThat(out.toString().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
         assertThat(out.toString()).contains("Exit codes:", "wrong options");
     }
 
@@ -50,7 +51,12 @@ class CommandLineTest {
         int code = run("check", "--routes", missing.toString(), "--vaults", missing.toString());
 
         assertThat(code).isEqualTo(ExitCode.INPUT);
-        assertThat(messages()).hasSize(1).first().asString().contains("none.geojson").doesNotContain("Exception");
+        assertThat(messages())
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("none.geojson")
+                .doesNotContain("Exception");
     }
 
     @Test
@@ -109,7 +115,14 @@ class CommandLineTest {
 
     /** Writes a small city and a config for it. */
     private Path city(int spans) throws IOException {
-        assertThat(run("sample", "--spans", "" + spans, "--seed", "5", "--output", folder.resolve("city").toString()))
+        assertThat(run(
+                        "sample",
+                        "--spans",
+                        "" + spans,
+                        "--seed",
+                        "5",
+                        "--output",
+                        folder.resolve("city").toString()))
                 .isZero();
         String shipped = Files.readString(Path.of("config", "spanroom.yaml"));
         Path config = folder.resolve("city.yaml");
@@ -131,6 +144,9 @@ class CommandLineTest {
 
     /** Returns what was said on the error stream besides the lines of finished stages. */
     private java.util.List<String> messages() {
-        return err.toString().lines().filter(line -> line.startsWith("spanroom: ")).toList();
+        return err.toString()
+                .lines()
+                .filter(line -> line.startsWith("spanroom: "))
+                .toList();
     }
 }

@@ -27,7 +27,9 @@ class FormatsAgreeTest {
     void rankFromGeoJson() throws IOException {
         run("sample", "--spans", "400", "--seed", "3", "--output", folder.toString());
         fromGeoJson = ranked("geojson", config("ducts.geojson", "vaults.geojson", false));
-        assertThat(new String(fromGeoJson, java.nio.charset.StandardCharsets.UTF_8).lines().count())
+        assertThat(new String(fromGeoJson, java.nio.charset.StandardCharsets.UTF_8)
+                        .lines()
+                        .count())
                 .isGreaterThan(300);
     }
 
