@@ -56,8 +56,8 @@ final class Binder {
             return value(entry.value(), component.getGenericType(), standIn, key);
         }
         return standIn.or(() -> absent(component.getType()))
-                .orElseThrow(() -> new ConfigProblem(
-                        section.line(), "the key '" + key + "' is missing in " + name, "Add it."));
+                .orElseThrow(() ->
+                        new ConfigProblem(section.line(), "the key '" + key + "' is missing in " + name, "Add it."));
     }
 
     /** Returns a node as a value of a component's type. */
@@ -124,12 +124,14 @@ final class Binder {
         if (raw(valueType).isRecord() && given.isPresent()) {
             givenMap.putAll((Map<?, ?>) given.get());
             result.putAll(givenMap);
-            demandKnownKeys(section, givenMap.keySet().stream().map(Binder::word).toList(), key);
+            demandKnownKeys(
+                    section, givenMap.keySet().stream().map(Binder::word).toList(), key);
         }
         section.entries().forEach((name, entry) -> {
             Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), raw(keyType), "a key of " + key);
             result.put(
-                    mapKey, value(entry.value(), valueType, Optional.ofNullable(givenMap.get(mapKey)), key + "." + name));
+                    mapKey,
+                    value(entry.value(), valueType, Optional.ofNullable(givenMap.get(mapKey)), key + "." + name));
         });
         return result;
     }
@@ -145,7 +147,8 @@ final class Binder {
                         node.line(),
                         "'" + node.text() + "' is not a word for " + key,
                         NearestWord.remedy(
-                                node.text(), constants.stream().map(Binder::word).toList())));
+                                node.text(),
+                                constants.stream().map(Binder::word).toList())));
     }
 
     private static double number(ConfigNode.Scalar node, String key) {
@@ -214,14 +217,14 @@ final class Binder {
     }
 
     /** A record names its component; the reader of the config knows the key. */
-    private static ConfigProblem brokenRule(
-            ConfigNode.Mapping section, RecordComponent[] components, String message) {
+    private static ConfigProblem brokenRule(ConfigNode.Mapping section, RecordComponent[] components, String message) {
         for (RecordComponent component : components) {
             if (message.startsWith(component.getName() + " ")) {
                 String key = key(component.getName());
                 ConfigNode.Entry entry = section.entries().get(key);
                 int line = entry == null ? section.line() : entry.line();
-                return new ConfigProblem(line, key + message.substring(component.getName().length()), "");
+                return new ConfigProblem(
+                        line, key + message.substring(component.getName().length()), "");
             }
         }
         return new ConfigProblem(section.line(), message, "");

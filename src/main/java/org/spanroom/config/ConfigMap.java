@@ -22,7 +22,8 @@ final class ConfigMap {
     static Map<String, Object> section(Record record) {
         var section = new LinkedHashMap<String, Object>();
         for (RecordComponent component : record.getClass().getRecordComponents()) {
-            plain(Binder.valueOf(component, record)).ifPresent(value -> section.put(Binder.key(component.getName()), value));
+            plain(Binder.valueOf(component, record))
+                    .ifPresent(value -> section.put(Binder.key(component.getName()), value));
         }
         return section;
     }

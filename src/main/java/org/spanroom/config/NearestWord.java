@@ -14,7 +14,8 @@ final class NearestWord {
     /** Finds the word with the smallest edit distance (Levenshtein), unless half of the longer word would have to change. */
     static Optional<String> find(String wrong, Collection<String> right) {
         return right.stream()
-                .min(Comparator.<String>comparingInt(word -> distance(wrong, word)).thenComparing(word -> word))
+                .min(Comparator.<String>comparingInt(word -> distance(wrong, word))
+                        .thenComparing(word -> word))
                 .filter(word -> distance(wrong, word) < LARGEST_CHANGE_RATIO * Math.max(word.length(), wrong.length()));
     }
 

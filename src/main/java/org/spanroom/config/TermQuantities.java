@@ -85,7 +85,8 @@ final class TermQuantities {
         if (unit == null) {
             return number;
         }
-        Unit read = readUnit(new ConfigNode.Scalar(unit.strip(), false, node.line()), dimension.orElseThrow(), term.key());
+        Unit read =
+                readUnit(new ConfigNode.Scalar(unit.strip(), false, node.line()), dimension.orElseThrow(), term.key());
         double kept = term.kind() == Term.Kind.DIAMETER ? read.toMm(number) : read.toSi(number);
         return new BigDecimal(kept, WITHOUT_NOISE).doubleValue();
     }

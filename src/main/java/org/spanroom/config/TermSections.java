@@ -52,7 +52,8 @@ final class TermSections {
         }
         ConfigNode.Entry unit = section.entries().get("unit");
         Optional<Unit> read = unit == null ? TermQuantities.keptUnit(term) : Optional.of(unit(term, unit.value()));
-        return Optional.of(fieldSource(field.value(), Binder.scalar(field.value(), "field").text(), read));
+        return Optional.of(
+                fieldSource(field.value(), Binder.scalar(field.value(), "field").text(), read));
     }
 
     private static FieldSource fieldSource(ConfigNode node, String field, Optional<Unit> unit) {
@@ -65,7 +66,8 @@ final class TermSections {
 
     private static Unit unit(Term term, ConfigNode node) {
         Unit.Dimension dimension = TermQuantities.dimension(term)
-                .orElseThrow(() -> new ConfigProblem(node.line(), term.key() + " has no unit", "Remove the key 'unit'."));
+                .orElseThrow(
+                        () -> new ConfigProblem(node.line(), term.key() + " has no unit", "Remove the key 'unit'."));
         return TermQuantities.readUnit(Binder.scalar(node, "unit"), dimension, term.key());
     }
 
@@ -138,7 +140,8 @@ final class TermSections {
                 .filter(term -> term.key().equals(key))
                 .findFirst()
                 .orElseThrow(() -> {
-                    List<String> keys = Arrays.stream(Term.values()).map(Term::key).toList();
+                    List<String> keys =
+                            Arrays.stream(Term.values()).map(Term::key).toList();
                     return new ConfigProblem(line, "'" + key + "' is not a term", NearestWord.remedy(key, keys));
                 });
     }

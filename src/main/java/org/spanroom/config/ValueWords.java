@@ -85,11 +85,13 @@ public record ValueWords(
 
     private static void demandApart(Map<String, List<String>> lists) {
         var seen = new TreeMap<String, String>();
-        new TreeMap<>(lists).forEach((name, words) -> words.forEach(word -> {
-            String before = seen.putIfAbsent(word, name);
-            if (before != null) {
-                throw new IllegalArgumentException("the word '" + word + "' stands in both " + before + " and " + name);
-            }
-        }));
+        new TreeMap<>(lists)
+                .forEach((name, words) -> words.forEach(word -> {
+                    String before = seen.putIfAbsent(word, name);
+                    if (before != null) {
+                        throw new IllegalArgumentException(
+                                "the word '" + word + "' stands in both " + before + " and " + name);
+                    }
+                }));
     }
 }

@@ -37,7 +37,8 @@ final class YamlParser {
         } catch (IOException e) {
             throw new ConfigProblem(0, "this is not YAML: " + e.getMessage(), "Mend the file.");
         } catch (org.yaml.snakeyaml.error.YAMLException e) {
-            throw new ConfigProblem(0, "this is not YAML: " + firstLine(String.valueOf(e.getMessage())), "Mend the file.");
+            throw new ConfigProblem(
+                    0, "this is not YAML: " + firstLine(String.valueOf(e.getMessage())), "Mend the file.");
         }
     }
 
@@ -103,6 +104,10 @@ final class YamlParser {
     }
 
     private static String firstLine(String message) {
-        return message.lines().map(String::strip).filter(text -> !text.isEmpty()).findFirst().orElse("unreadable");
+        return message.lines()
+                .map(String::strip)
+                .filter(text -> !text.isEmpty())
+                .findFirst()
+                .orElse("unreadable");
     }
 }

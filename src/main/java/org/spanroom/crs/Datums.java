@@ -23,13 +23,19 @@ final class Datums {
     private static final double WGS84_INVERSE_FLATTENING = 298.257223563;
 
     /** Datums that coincide with WGS 84 for maps, so that the dataset need not be opened to learn it. */
-    private static final Set<String> SAME_AS_WGS84 =
-            Set.of("wgs_1984", "world_geodetic_system_1984", "wgs_84", "north_american_1983", "north_american_datum_1983",
-                    "nad83", "etrs_1989", "etrs89", "european_terrestrial_reference_system_1989");
+    private static final Set<String> SAME_AS_WGS84 = Set.of(
+            "wgs_1984",
+            "world_geodetic_system_1984",
+            "wgs_84",
+            "north_american_1983",
+            "north_american_datum_1983",
+            "nad83",
+            "etrs_1989",
+            "etrs89",
+            "european_terrestrial_reference_system_1989");
 
     /** Name in .prj files, and code of the geographic system on the datum. */
-    private static final String PRJ_NAMES =
-            """
+    private static final String PRJ_NAMES = """
             WGS_1984 4326, WGS_1972 4322, North_American_1983 4269, North_American_1927 4267,
             North_American_1983_HARN 4152, North_American_1983_CSRS 4617, NAD_1983_2011 6318, NAD_1983_NSRS2007 4759,
             ETRS_1989 4258, European_1950 4230, OSGB_1936 4277, TM65 4299, IRENET95 4173,
@@ -129,8 +135,9 @@ final class Datums {
                 || CODE_BY_PRJ_NAME.containsKey(plainName(geographic));
         return fine
                 ? Optional.empty()
-                : Optional.of("the shift of datum '" + geographic.getDatum().getName().getCode()
-                        + "' to WGS 84 is not known: positions may be off by some hundred metres");
+                : Optional.of(
+                        "the shift of datum '" + geographic.getDatum().getName().getCode()
+                                + "' to WGS 84 is not known: positions may be off by some hundred metres");
     }
 
     /** Datums on GRS 80 and WGS 84 are those of the satellite age, within some metres of WGS 84 itself. */
@@ -141,7 +148,8 @@ final class Datums {
 
     /** Returns whether the system is degrees from Greenwich on WGS 84, so that nothing has to be computed. */
     static boolean isWgs84Degrees(GeographicCRS geographic) {
-        return (DefaultGeodeticDatum.isWGS84(geographic.getDatum()) || plainName(geographic).equals("wgs_1984"))
+        return (DefaultGeodeticDatum.isWGS84(geographic.getDatum())
+                        || plainName(geographic).equals("wgs_1984"))
                 && isGlobal(geographic.getDatum().getEllipsoid())
                 && Transforms.unitDeg(geographic) == 1
                 && geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() == 0;
@@ -161,8 +169,6 @@ final class Datums {
         String name = elsewhere && datum.contains("(")
                 ? geographic.getName().getCode().replaceFirst("[ _]*\\(.*\\)$", "")
                 : datum;
-        return name.replaceFirst("^(?:D_|GCS_)", "")
-                .replace(' ', '_')
-                .toLowerCase(Locale.ROOT);
+        return name.replaceFirst("^(?:D_|GCS_)", "").replace(' ', '_').toLowerCase(Locale.ROOT);
     }
 }

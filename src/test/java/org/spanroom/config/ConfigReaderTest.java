@@ -38,8 +38,7 @@ class ConfigReaderTest {
 
     @Test
     void aConfigWithOnlyInputsWorks() throws IOException {
-        RunConfig config = read(
-                """
+        RunConfig config = read("""
                 inputs:
                   routes:
                     file: data/ducts.gpkg
@@ -58,8 +57,10 @@ class ConfigReaderTest {
         assertThat(routes.file()).contains(Path.of("data/ducts.gpkg"));
         assertThat(routes.layer()).contains("ducts");
         assertThat(routes.crs()).contains("EPSG:2263");
-        assertThat(routes.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit()).contains(Unit.IN);
-        assertThat(routes.fields().find(Term.RECORDED_LENGTH).orElseThrow().unit()).contains(Unit.M);
+        assertThat(routes.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit())
+                .contains(Unit.IN);
+        assertThat(routes.fields().find(Term.RECORDED_LENGTH).orElseThrow().unit())
+                .contains(Unit.M);
         assertThat(routes.fields().find(Term.ROUTE).orElseThrow().unit()).isEmpty();
         assertThat(routes.fields().find(Term.CONDITION)).isEmpty();
         assertThat(routes.fields().fieldNames()).containsExactly("ID", "BORE", "LEN");
@@ -69,8 +70,7 @@ class ConfigReaderTest {
     /** 1 in = 25.4 mm and 1 lb/1000 ft = 0.00148816 kg/m (NIST SP 811, from memory). */
     @Test
     void quantitiesAreKeptInOneUnit() throws IOException {
-        RunConfig config = read(
-                """
+        RunConfig config = read("""
                 assumed:
                   inside_diameter: 4 in
                   cable_mass: 170 lb/1000ft
@@ -83,7 +83,8 @@ class ConfigReaderTest {
                   recorded_length: {most: 1 km}
                 """);
 
-        assertThat(config.assumed().findNumber(Term.INSIDE_DIAMETER).orElseThrow()).isCloseTo(101.6, within(1e-9));
+        assertThat(config.assumed().findNumber(Term.INSIDE_DIAMETER).orElseThrow())
+                .isCloseTo(101.6, within(1e-9));
         assertThat(config.assumed().findNumber(Term.CABLE_MASS).orElseThrow()).isCloseTo(0.252987, within(1e-6));
         assertThat(config.assumed().findNumber(Term.INNERDUCT_COUNT)).hasValue(3);
         assertThat(config.assumed().findNumber(Term.INNERDUCT_SDR)).isEmpty();
@@ -104,7 +105,9 @@ class ConfigReaderTest {
     static List<List<String>> mistakes() {
         return List.of(
                 List.of("inptus: {}", "line 1: unknown key 'inptus' in the config. Did you mean 'inputs'?"),
-                List.of("threads: 2\ninputs:\n  route: {}", "line 3: unknown key 'route' in inputs. Did you mean 'routes'?"),
+                List.of(
+                        "threads: 2\ninputs:\n  route: {}",
+                        "line 3: unknown key 'route' in inputs. Did you mean 'routes'?"),
                 List.of("inputs:\n  routes:\n    fields:\n      bore: B", "line 4: 'bore' is not a term"),
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diametre: B",
@@ -115,11 +118,21 @@ class ConfigReaderTest {
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: kg/m}",
                         "line 4: 'kg/m' is not a unit of inside_diameter"),
-                List.of("inputs:\n  routes:\n    fields:\n      route: {field: B, unit: m}", "line 4: route has no unit"),
-                List.of("inputs:\n  routes:\n    fields:\n      route: [a]", "line 4: route must be a section of keys, is a list"),
-                List.of("inputs:\n  routes:\n    fields:\n      vault: V", "inputs.routes.fields: vault is no term of routes"),
-                List.of("inputs:\n  vaults:\n    fields:\n      duct: V", "inputs.vaults.fields: duct is no term of vaults"),
-                List.of("inputs:\n  contents:\n    diameter_unit: kg/m", "line 3: diameter_unit must be a unit of length"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      route: {field: B, unit: m}",
+                        "line 4: route has no unit"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      route: [a]",
+                        "line 4: route must be a section of keys, is a list"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      vault: V",
+                        "inputs.routes.fields: vault is no term of routes"),
+                List.of(
+                        "inputs:\n  vaults:\n    fields:\n      duct: V",
+                        "inputs.vaults.fields: duct is no term of vaults"),
+                List.of(
+                        "inputs:\n  contents:\n    diameter_unit: kg/m",
+                        "line 3: diameter_unit must be a unit of length"),
                 List.of("threads: many", "line 1: threads must be a whole number, is 'many'"),
                 List.of("threads: 1.5", "line 1: threads must be a whole number, is '1.5'"),
                 List.of("strict: false\nthreads: -1", "line 2: threads must lie in 0 to 1024, was -1"),
@@ -132,7 +145,9 @@ class ConfigReaderTest {
                 List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),
                 List.of("assumed:\n  in_service: perhaps", "line 2: 'perhaps' is not a word for in_service"),
                 List.of("assumed:\n  route: r", "line 2: no value can be assumed for route"),
-                List.of("plausible:\n  inside_diameter: {least: 3 m, most: 2 mm}", "line 2: inside_diameter: least 3000.0"),
+                List.of(
+                        "plausible:\n  inside_diameter: {least: 3 m, most: 2 mm}",
+                        "line 2: inside_diameter: least 3000.0"),
                 List.of("plausible:\n  owner: {least: 3}", "line 2: owner is no quantity"),
                 List.of("values:\n  live: [up]\n  dead: [up]", "line 2: the word 'up' stands in both dead and live"),
                 List.of("threads: 1\nthreads: 2", "line 2: the key 'threads' stands here a second time"),
@@ -186,8 +201,7 @@ class ConfigReaderTest {
 
     @Test
     void aConfigWrittenOutReadsTheSame() throws IOException {
-        RunConfig config = read(
-                """
+        RunConfig config = read("""
                 inputs:
                   routes: {file: a.shp, fields: {duct: D, cable_mass: {field: W, unit: lb/ft}}}
                   contents: {file: c.csv, diameter_unit: in, mass_unit: lb/1000ft}
@@ -215,7 +229,8 @@ class ConfigReaderTest {
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         String text = Files.readString(shipped);
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
-        assertThat(Arrays.stream(Term.values()).map(Term::key)).allSatisfy(key -> assertThat(text).contains(key + ":"));
+        assertThat(Arrays.stream(Term.values()).map(Term::key))
+                .allSatisfy(key -> assertThat(text).contains(key + ":"));
     }
 
     private static List<String> keys(Class<?> type) {

@@ -76,7 +76,8 @@ class ContentsTableTest {
     @ParameterizedTest
     @ValueSource(strings = {",", ";", "\t"})
     void separatorsMayBeCommasSemicolonsAndTabs(String separator) throws IOException {
-        ContentsTable table = read((HEADER + "D1,\"i,1;\tx\",Innerduct,,1.66,11,,,\n").replaceAll(",(?!1;)", separator));
+        ContentsTable table =
+                read((HEADER + "D1,\"i,1;\tx\",Innerduct,,1.66,11,,,\n").replaceAll(",(?!1;)", separator));
 
         assertThat(contents(table, "D1").innerducts()).extracting(Innerduct::id).containsExactly("i,1;\tx");
     }
@@ -86,9 +87,11 @@ class ContentsTableTest {
         String text = HEADER + "Größe,i1,innerduct,,1.66,11,,,\n";
 
         assertThat(read("\uFEFF" + text).find("Größe")).isPresent();
-        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE)).find("Größe")).isPresent();
+        assertThat(read(("\uFEFF" + text).getBytes(StandardCharsets.UTF_16LE)).find("Größe"))
+                .isPresent();
         assertThat(findings.all()).isEmpty();
-        assertThat(read(text.getBytes(Charset.forName("windows-1252"))).find("Größe")).isPresent();
+        assertThat(read(text.getBytes(Charset.forName("windows-1252"))).find("Größe"))
+                .isPresent();
         assertThat(findings.all()).extracting(Finding::code).containsExactly(FindingCode.ENCODING_ASSUMED);
     }
 

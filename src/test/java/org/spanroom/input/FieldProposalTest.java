@@ -68,7 +68,8 @@ class FieldProposalTest {
 
     @Test
     void aLayerOfPointsIsReadForVaults() {
-        var layer = new FakeLayer("OGC:CRS84", "vault_id", "kind", "elev_m", "duct_id").point(0, 0, "V1", "handhole", 12.5, "D");
+        var layer = new FakeLayer("OGC:CRS84", "vault_id", "kind", "elev_m", "duct_id")
+                .point(0, 0, "V1", "handhole", 12.5, "D");
 
         FieldProposal proposal = propose(layer);
 
@@ -93,8 +94,17 @@ class FieldProposalTest {
 
         Files.writeString(yaml, text);
         RunConfig config = ConfigReader.read(yaml);
-        assertThat(config.inputs().routes().fields().find(Term.INSIDE_DIAMETER).orElseThrow().field()).isEqualTo("bore_in");
-        assertThat(text).contains("inside_diameter: {field: bore_in, unit: in}").contains("# 4 | 3.5").contains("# no term: yes");
+        assertThat(config.inputs()
+                        .routes()
+                        .fields()
+                        .find(Term.INSIDE_DIAMETER)
+                        .orElseThrow()
+                        .field())
+                .isEqualTo("bore_in");
+        assertThat(text)
+                .contains("inside_diameter: {field: bore_in, unit: in}")
+                .contains("# 4 | 3.5")
+                .contains("# no term: yes");
     }
 
     /** Public data with a schema of its own: the end nodes are named there as in the folder's README. */

@@ -26,9 +26,7 @@ class InputFormatsTest {
 
     private RunConfig config() throws IOException {
         Path yaml = folder.resolve("c.yaml");
-        Files.writeString(
-                yaml,
-                """
+        Files.writeString(yaml, """
                 inputs:
                   routes:
                     fields:
@@ -56,14 +54,25 @@ class InputFormatsTest {
                     Locale.ROOT,
                     "\"route_id\":%d,\"bore_in\":%s,\"innerducts\":%d,\"innerduct_od_in\":%.3f,\"cables\":%d,\"flooded\":%s,"
                             + "\"length_ft\":%.1f",
-                    i, i % 3 == 0 ? "4" : "3.786", i % 4, 1.66, i % 3, i % 5 == 0 ? "null" : "\"no\"", 100 + i / 2.0);
+                    i,
+                    i % 3 == 0 ? "4" : "3.786",
+                    i % 4,
+                    1.66,
+                    i % 3,
+                    i % 5 == 0 ? "null" : "\"no\"",
+                    100 + i / 2.0);
             double lon = -140 + random.nextInt(1000) / 1e6;
             double lat = 20 + random.nextInt(1000) / 1e6;
             text.append(String.format(
                     Locale.ROOT,
                     "{\"type\":\"Feature\",\"properties\":{%s},\"geometry\":{\"type\":\"LineString\",\"coordinates\":"
                             + "[[%.6f,%.6f],[%.6f,%.6f]]}}%s\n",
-                    properties, lon, lat, lon + 0.001, lat + 0.0005, i == 50 ? "" : ","));
+                    properties,
+                    lon,
+                    lat,
+                    lon + 0.001,
+                    lat + 0.0005,
+                    i == 50 ? "" : ","));
         }
         Path file = folder.resolve("ducts.geojson");
         Files.writeString(file, text + "]}\n");
@@ -101,8 +110,10 @@ class InputFormatsTest {
 
         assertThat(actual.crs().epsgCode()).hasValue(32607);
         for (int i = 0; i < expected.size(); i++) {
-            assertThat(actual.routes().get(i).lonLat().x(1)).isCloseTo(expected.get(i).lonLat().x(1), within(1e-9));
-            assertThat(actual.routes().get(i).lonLat().y(1)).isCloseTo(expected.get(i).lonLat().y(1), within(1e-9));
+            assertThat(actual.routes().get(i).lonLat().x(1))
+                    .isCloseTo(expected.get(i).lonLat().x(1), within(1e-9));
+            assertThat(actual.routes().get(i).lonLat().y(1))
+                    .isCloseTo(expected.get(i).lonLat().y(1), within(1e-9));
         }
     }
 

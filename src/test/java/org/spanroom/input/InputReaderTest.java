@@ -47,13 +47,15 @@ class InputReaderTest {
         Path yaml = folder.resolve("c.yaml");
         Files.writeString(
                 yaml,
-                "inputs:\n  routes:\n    file: " + file + "\n    fields: {" + routeFields + "}\n  vaults:\n    fields: {vault: V,"
-                        + " vault_kind: K, vault_elevation: E}\n" + more);
+                "inputs:\n  routes:\n    file: " + file + "\n    fields: {" + routeFields
+                        + "}\n  vaults:\n    fields: {vault: V," + " vault_kind: K, vault_elevation: E}\n" + more);
         return ConfigReader.read(yaml);
     }
 
     private List<Route> routes(FakeLayer layer, String routeFields, String more) throws IOException {
-        return new InputReader(config(routeFields, more), findings, (path, name, log) -> layer).read().routes();
+        return new InputReader(config(routeFields, more), findings, (path, name, log) -> layer)
+                .read()
+                .routes();
     }
 
     private List<Vault> vaults(FakeLayer layer) throws IOException {
@@ -61,7 +63,8 @@ class InputReaderTest {
         var inputs = config.inputs();
         RunConfig both = config.withInputs(inputs.withVaults(inputs.vaults().withFile(file)));
         var empty = new FakeLayer("OGC:CRS84");
-        return new InputReader(both, findings, (path, name, log) -> findings.all().isEmpty() && !seen(path) ? empty : layer)
+        return new InputReader(
+                        both, findings, (path, name, log) -> findings.all().isEmpty() && !seen(path) ? empty : layer)
                 .read()
                 .vaults();
     }
@@ -83,14 +86,15 @@ class InputReaderTest {
         return findings.all().stream().filter(finding -> finding.code() == code).toList();
     }
 
-    private static final String ALL = "route: R, duct: D, duct_bank: B, inside_diameter: {field: BORE, unit: in}, bore_shape: SH,"
-            + " duct_type: T, duct_material: MAT, innerduct_count: N, innerduct_outside_diameter: {field: OD, unit: in},"
-            + " innerduct_sdr: SDR, cable_count: C, cable_outside_diameter: {field: COD, unit: in},"
-            + " cable_mass: {field: W, unit: lb/1000ft}, in_service: S, flooded: F, surface: SU, owner: O, year: Y,"
-            + " condition: CO, recorded_length: {field: L, unit: ft}, from_vault: FV, to_vault: TV, position_quality: Q";
+    private static final String ALL =
+            "route: R, duct: D, duct_bank: B, inside_diameter: {field: BORE, unit: in}, bore_shape: SH,"
+                    + " duct_type: T, duct_material: MAT, innerduct_count: N, innerduct_outside_diameter: {field: OD, unit: in},"
+                    + " innerduct_sdr: SDR, cable_count: C, cable_outside_diameter: {field: COD, unit: in},"
+                    + " cable_mass: {field: W, unit: lb/1000ft}, in_service: S, flooded: F, surface: SU, owner: O, year: Y,"
+                    + " condition: CO, recorded_length: {field: L, unit: ft}, from_vault: FV, to_vault: TV, position_quality: Q";
     private static final String[] FIELDS = {
-        "R", "D", "B", "BORE", "SH", "T", "MAT", "N", "OD", "SDR", "C", "COD", "W", "S", "F", "SU", "O", "Y", "CO", "L", "FV",
-        "TV", "Q"
+        "R", "D", "B", "BORE", "SH", "T", "MAT", "N", "OD", "SDR", "C", "COD", "W", "S", "F", "SU", "O", "Y", "CO", "L",
+        "FV", "TV", "Q"
     };
 
     /** 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 lb = 0.45359237 kg, all exact (NIST SP 811, from memory). */
@@ -98,8 +102,8 @@ class InputReaderTest {
     void mapsEveryTermWithItsUnit() throws IOException {
         var layer = new FakeLayer("OGC:CRS84", FIELDS)
                 .line(
-                        line(), 17L, "D4", "B1", 4.0, "Square", "conduit", "clay", 3L, 1.66, 13.5, 2L, 0.5, 100.0, "Active", "Y",
-                        "road", "city", 1987L, "OVAL", 300L, "MH1", "MH2", "QL-B");
+                        line(), 17L, "D4", "B1", 4.0, "Square", "conduit", "clay", 3L, 1.66, 13.5, 2L, 0.5, 100.0,
+                        "Active", "Y", "road", "city", 1987L, "OVAL", 300L, "MH1", "MH2", "QL-B");
 
         Route route = routes(layer, ALL, "").get(0);
 
@@ -193,11 +197,14 @@ class InputReaderTest {
         List<Route> routes = routes(layer, "flooded: F, condition: C", "assumed: {flooded: yes}\n");
 
         assertThat(routes).extracting(route -> route.duct().flooded()).containsExactly(true, true, true);
-        assertThat(routes).extracting(route -> route.duct().assumed().contains(Term.FLOODED)).containsExactly(true, true, false);
+        assertThat(routes)
+                .extracting(route -> route.duct().assumed().contains(Term.FLOODED))
+                .containsExactly(true, true, false);
         assertThat(of(FindingCode.UNUSABLE_VALUE))
                 .extracting(Finding::detail)
                 .containsExactly(
-                        "'see file' stands in no list of words for flooded", "'so-so' stands in no list of words for condition");
+                        "'see file' stands in no list of words for flooded",
+                        "'so-so' stands in no list of words for condition");
         assertThat(of(FindingCode.MISSING_VALUE)).hasSize(2);
     }
 
@@ -220,10 +227,13 @@ class InputReaderTest {
 
         List<Route> routes = routes(layer, "innerduct_count: N, cable_count: C", "");
 
-        assertThat(routes.get(0).duct().contents().looseCables()).extracting("id").containsExactly("cable-3");
+        assertThat(routes.get(0).duct().contents().looseCables())
+                .extracting("id")
+                .containsExactly("cable-3");
         assertThat(routes.get(1).duct().contents().looseCables()).hasSize(1);
-        assertThat(of(FindingCode.CABLES_EXCEED_INNERDUCTS)).singleElement().satisfies(finding -> assertThat(finding.featureId())
-                .isEqualTo("1"));
+        assertThat(of(FindingCode.CABLES_EXCEED_INNERDUCTS))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.featureId()).isEqualTo("1"));
     }
 
     /** Four innerducts of 42.164 mm have 5585 mm2, a 2-in bore has 2027. */
@@ -233,8 +243,10 @@ class InputReaderTest {
 
         routes(layer, "innerduct_count: N, cable_count: C, inside_diameter: B", "");
 
-        assertThat(of(FindingCode.CONTENTS_OVERFILL)).singleElement().satisfies(finding -> assertThat(finding.detail())
-                .isEqualTo("contents of 5585 mm2 in a bore of 2027 mm2"));
+        assertThat(of(FindingCode.CONTENTS_OVERFILL))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.detail()).isEqualTo("contents of 5585 mm2 in a bore of 2027 mm2"));
     }
 
     @Test
@@ -245,7 +257,8 @@ class InputReaderTest {
 
         List<Route> routes = routes(layer, "innerduct_count: N, cable_count: C, owner: O", "");
 
-        assertThat(routes.get(1).duct().contents()).isSameAs(routes.get(0).duct().contents());
+        assertThat(routes.get(1).duct().contents())
+                .isSameAs(routes.get(0).duct().contents());
         assertThat(routes.get(1).duct().owner()).isSameAs(routes.get(0).duct().owner());
         assertThat(routes.get(1).duct().assumed()).isSameAs(routes.get(0).duct().assumed());
     }
@@ -326,8 +339,9 @@ class InputReaderTest {
     @Test
     void exchangedOrdinatesAndWrongSystemsAreSuspected() throws IOException {
         routes(new FakeLayer("OGC:CRS84").line(new double[] {20, -140, 20, -140.1}), "", "");
-        assertThat(of(FindingCode.LAYER_ISSUE)).singleElement().satisfies(finding -> assertThat(finding.detail())
-                .contains("seem to be exchanged"));
+        assertThat(of(FindingCode.LAYER_ISSUE))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.detail()).contains("seem to be exchanged"));
         assertThat(of(FindingCode.BAD_COORDINATE)).hasSize(1);
     }
 
@@ -335,23 +349,26 @@ class InputReaderTest {
     void lengthsTakenForDegreesAreSuspected() throws IOException {
         routes(new FakeLayer("OGC:CRS84").line(new double[] {500_000, 5_700_000, 500_100, 5_700_000}), "", "");
 
-        assertThat(of(FindingCode.LAYER_ISSUE)).singleElement().satisfies(finding -> assertThat(finding.detail())
-                .contains("--crs EPSG:code"));
+        assertThat(of(FindingCode.LAYER_ISSUE))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.detail()).contains("--crs EPSG:code"));
     }
 
     @Test
     void aFieldThatTheLayerLacksIsTold() throws IOException {
         routes(new FakeLayer("OGC:CRS84", "R").line(line(), "A"), "route: R, owner: OWNR", "");
 
-        assertThat(of(FindingCode.LAYER_ISSUE)).singleElement().satisfies(finding -> assertThat(finding.detail())
-                .contains("no field 'OWNR'"));
+        assertThat(of(FindingCode.LAYER_ISSUE))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.detail()).contains("no field 'OWNR'"));
     }
 
     @Test
     void fieldsAreFoundWithoutCaseAndByTheTenCharactersOfAShapefile() throws IOException {
         var layer = new FakeLayer("OGC:CRS84", "route_id", "INNERDUCT_").line(line(), "A", 3L);
 
-        List<Route> routes = routes(layer, "route: ROUTE_ID, innerduct_count: innerduct_count", "assumed: {cable_count: 0}\n");
+        List<Route> routes =
+                routes(layer, "route: ROUTE_ID, innerduct_count: innerduct_count", "assumed: {cable_count: 0}\n");
 
         assertThat(routes.get(0).id()).isEqualTo("A");
         assertThat(routes.get(0).duct().contents().innerducts()).hasSize(3);
@@ -369,8 +386,9 @@ class InputReaderTest {
         assertThat(of(FindingCode.IMPLAUSIBLE_VALUE))
                 .hasSize(1001)
                 .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4000 further features"));
-        assertThat(of(FindingCode.MISSING_VALUE)).singleElement().satisfies(finding -> assertThat(finding.detail())
-                .startsWith("4999 features: no flooded is recorded"));
+        assertThat(of(FindingCode.MISSING_VALUE))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.detail()).startsWith("4999 features: no flooded is recorded"));
     }
 
     @Test
@@ -423,7 +441,9 @@ class InputReaderTest {
 
         assertThat(vaults).extracting(vault -> vault.footprint().size()).containsExactly(2, 1, 0);
         assertThat(vaults.get(2).lonDeg()).isEqualTo(5);
-        assertThat(of(FindingCode.VAULT_FOOTPRINT_INVALID)).extracting(Finding::featureId).containsExactly("BOW", "FLAT", "OPEN");
+        assertThat(of(FindingCode.VAULT_FOOTPRINT_INVALID))
+                .extracting(Finding::featureId)
+                .containsExactly("BOW", "FLAT", "OPEN");
     }
 
     private static SourceGeometry polygon(double... xy) {
