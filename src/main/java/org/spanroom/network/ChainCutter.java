@@ -32,11 +32,10 @@ final class ChainCutter {
     /**
      * What a chain gave.
      *
+     * @param drawnM drawn length of all spans
      * @param remainderM drawn length that is in no span
      */
-    record Cutting(List<Span> spans, double remainderM) {
-        static final Cutting NOTHING = new Cutting(List.of(), 0);
-    }
+    record Cutting(List<Span> spans, double drawnM, double remainderM) {}
 
     ChainCutter(CuttingContext context, CloseCuts.Sink tooClose) {
         settings = context.settings();
@@ -49,7 +48,7 @@ final class ChainCutter {
 
     Cutting cut(Chain next) {
         chain = next;
-        spans = new ArrayList<>();
+        spans = new ArrayList<>(4);
         remainderM = 0;
         List<Pass> passes = chain.passes();
         if (passes.isEmpty()) {
@@ -59,7 +58,9 @@ final class ChainCutter {
         } else {
             cutOpen(closeCuts.standing(passes));
         }
-        return new Cutting(spans, remainderM);
+        var drawn = new CompensatedSum();
+        spans.forEach(span -> drawn.add(span.drawnLengthM()));
+        return new Cutting(spans, drawn.value(), remainderM);
     }
 
     private void leaveWhole() {
@@ -112,7 +113,9 @@ final class ChainCutter {
     private List<Pass> fromLargestGap(List<Pass> passes) {
         int first = 0;
         int count = passes.size();
-        double widestM = passes.get(0).cutFromM() + chain.lengthM() - passes.get(count - 1).cutToM();
+        double widestM = passes.get(0).cutFromM()
+                + chain.lengthM()
+                - passes.get(count - 1).cutToM();
         for (int i = 1; i < count; i++) {
             double gapM = passes.get(i).cutFromM() - passes.get(i - 1).cutToM();
             if (gapM > widestM) {
@@ -135,7 +138,8 @@ final class ChainCutter {
         boolean whole = toM - fromM >= chain.lengthM();
         String detail = whole
                 ? "the whole line lies within tolerance of vault " + vault(cut).id()
-                : NetworkFindings.metres(toM - fromM) + " inside vault " + vault(cut).id();
+                : NetworkFindings.metres(toM - fromM) + " inside vault "
+                        + vault(cut).id();
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
@@ -145,8 +149,8 @@ final class ChainCutter {
             span(before, after, fromM - turnsM, toM - turnsM);
             return;
         }
-        String detail = NetworkFindings.metres(toM - fromM) + " between vaults " + vault(before).id() + " and "
-                + vault(after).id() + " is less than the least span";
+        String detail = NetworkFindings.metres(toM - fromM) + " between vaults "
+                + vault(before).id() + " and " + vault(after).id() + " is less than the least span";
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
@@ -166,8 +170,7 @@ final class ChainCutter {
         boolean back = lead.reversed();
         List<Piece> ordered = back ? reversed(pieces) : pieces;
         line.clear();
-        ordered.forEach(piece ->
-                piece.copy(Math.max(fromM, piece.startM()), Math.min(toM, piece.endM()), back, line));
+        ordered.forEach(piece -> piece.copy(Math.max(fromM, piece.startM()), Math.min(toM, piece.endM()), back, line));
         reportJoints(ordered, back);
         Cut from = back ? after : before;
         Cut to = back ? before : after;
@@ -241,7 +244,8 @@ final class ChainCutter {
             Route before = pieces.get(i - 1).route();
             Piece piece = pieces.get(i);
             double placeM = back ? piece.endM() : piece.startM();
-            for (var difference : DuctDifferences.between(before.duct(), piece.route().duct())) {
+            for (var difference :
+                    DuctDifferences.between(before.duct(), piece.route().duct())) {
                 findings.field(
                         FindingCode.ATTRIBUTES_CHANGE_AT_JOINT,
                         before,

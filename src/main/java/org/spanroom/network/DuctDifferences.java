@@ -38,8 +38,14 @@ final class DuctDifferences {
 
     private void compareContents(Contents a, Contents b) {
         int before = found.size();
-        compare(Term.INNERDUCT_COUNT, count(a, a.innerducts().size()), count(b, b.innerducts().size()));
-        compare(Term.CABLE_COUNT, count(a, a.cables().size()), count(b, b.cables().size()));
+        compare(
+                Term.INNERDUCT_COUNT,
+                count(a, a.innerducts().size()),
+                count(b, b.innerducts().size()));
+        compare(
+                Term.CABLE_COUNT,
+                count(a, a.cables().size()),
+                count(b, b.cables().size()));
         if (found.size() == before) {
             compare(Term.INNERDUCT_OUTSIDE_DIAMETER, diameters(a), diameters(b));
         }

@@ -120,7 +120,8 @@ final class EndJoiner {
         double[] leastM = {settings.gapWarningM()};
         visitNear(end, settings.gapWarningM(), other -> {
             double metres = distanceM(end, other);
-            boolean apart = partner[other] < 0 && ends.get(other).route() != ends.get(end).route();
+            boolean apart = partner[other] < 0
+                    && ends.get(other).route() != ends.get(end).route();
             boolean nearer = metres < leastM[0] || (metres == leastM[0] && (nearest[0] < 0 || other < nearest[0]));
             if (apart && nearer && metres > settings.joinToleranceM()) {
                 leastM[0] = metres;
@@ -145,7 +146,8 @@ final class EndJoiner {
         for (int end = 0; end < groupOf.length; end++) {
             if (first(end) != end) {
                 int head = first(end);
-                groups.computeIfAbsent(head, any -> new ArrayList<>(List.of(head))).add(end);
+                groups.computeIfAbsent(head, any -> new ArrayList<>(List.of(head)))
+                        .add(end);
             }
         }
         return groups;

@@ -132,10 +132,10 @@ final class GroundStep {
             boolean settled = Math.abs(next - lambda) < 1e-13;
             lambda = next;
             if (settled) {
-                double azimuth0 = Math.atan2(
-                        cosU1 * Math.sin(lambda), cosU0 * sinU1 - sinU0 * cosU1 * Math.cos(lambda));
-                double azimuth1 = Math.atan2(
-                        cosU0 * Math.sin(lambda), cosU0 * sinU1 * Math.cos(lambda) - sinU0 * cosU1);
+                double azimuth0 =
+                        Math.atan2(cosU1 * Math.sin(lambda), cosU0 * sinU1 - sinU0 * cosU1 * Math.cos(lambda));
+                double azimuth1 =
+                        Math.atan2(cosU0 * Math.sin(lambda), cosU0 * sinU1 * Math.cos(lambda) - sinU0 * cosU1);
                 point(arc(sigma, sinSigma, cosSigma, cos2Alpha, cos2SigmaM), azimuth0, azimuth1);
                 return;
             }
@@ -143,15 +143,13 @@ final class GroundStep {
         measureOnSphere(lat0Rad, lat1Rad, dLonRad);
     }
 
-    private static double arc(
-            double sigma, double sinSigma, double cosSigma, double cos2Alpha, double cos2SigmaM) {
+    private static double arc(double sigma, double sinSigma, double cosSigma, double cos2Alpha, double cos2SigmaM) {
         double ratio = EQUATOR_RADIUS_M / POLE_RADIUS_M;
         double uSquared = cos2Alpha * (ratio * ratio - 1);
         double a = 1 + uSquared / 16384 * (4096 + uSquared * (-768 + uSquared * (320 - 175 * uSquared)));
         double b = uSquared / 1024 * (256 + uSquared * (-128 + uSquared * (74 - 47 * uSquared)));
         double m2 = cos2SigmaM * cos2SigmaM;
-        double inner = cosSigma * (2 * m2 - 1)
-                - b / 6 * cos2SigmaM * (4 * sinSigma * sinSigma - 3) * (4 * m2 - 3);
+        double inner = cosSigma * (2 * m2 - 1) - b / 6 * cos2SigmaM * (4 * sinSigma * sinSigma - 3) * (4 * m2 - 3);
         return POLE_RADIUS_M * a * (sigma - b * sinSigma * (cos2SigmaM + b / 4 * inner));
     }
 

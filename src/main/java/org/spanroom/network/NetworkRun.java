@@ -80,7 +80,8 @@ final class NetworkRun {
     /** Returns the ends of a route that no vault holds. */
     private static List<OpenEnd> openEnds(Piece piece) {
         Route route = piece.route();
-        String duct = route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
+        String duct =
+                route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
         List<OpenEnd> ends = new ArrayList<>(2);
         for (int side = 0; side < 2; side++) {
             double placeM = side == 0 ? 0 : piece.lengthM();
@@ -111,24 +112,34 @@ final class NetworkRun {
             if (partner < 0) {
                 reportNearVault(open);
             } else if (partner > end && joiner.gapM(end) > 1e-3) {
-                report(FindingCode.GAP_BRIDGED, open, "joined to route "
-                        + routes.get(ends.get(partner).route()).id() + " over a gap of "
-                        + NetworkFindings.metres(joiner.gapM(end)));
+                report(
+                        FindingCode.GAP_BRIDGED,
+                        open,
+                        "joined to route "
+                                + routes.get(ends.get(partner).route()).id() + " over a gap of "
+                                + NetworkFindings.metres(joiner.gapM(end)));
             }
         }
         for (int[] pair : joiner.nearMisses()) {
-            report(FindingCode.GAP_BEYOND_TOLERANCE, ends.get(pair[0]), "the end of route "
-                    + routes.get(ends.get(pair[1]).route()).id() + " lies "
-                    + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    ends.get(pair[0]),
+                    "the end of route "
+                            + routes.get(ends.get(pair[1]).route()).id() + " lies "
+                            + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
         }
     }
 
     private void reportNearVault(OpenEnd end) {
-        int near = context.places().nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
+        int near = context.places()
+                .nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
         if (near >= 0) {
             double metres = context.places().distanceM(near, end.lonDeg(), end.latDeg());
-            report(FindingCode.GAP_BEYOND_TOLERANCE, end, "vault " + context.places().vault(near).id() + " lies "
-                    + NetworkFindings.metres(metres) + " from the line's end");
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    end,
+                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.metres(metres)
+                            + " from the line's end");
         }
     }
 
@@ -156,8 +167,7 @@ final class NetworkRun {
     /** The routes of one chain in order. */
     private record ChainLinks(int lead, List<Link> links, boolean closed) {}
 
-    private static ChainLinks chain(
-            int lead, int[] endAt, List<OpenEnd> ends, EndJoiner joiner, boolean[] seen) {
+    private static ChainLinks chain(int lead, int[] endAt, List<OpenEnd> ends, EndJoiner joiner, boolean[] seen) {
         Deque<Link> links = new ArrayDeque<>(List.of(new Link(lead, false)));
         seen[lead] = true;
         for (int outward = 1; outward >= 0; outward--) {
@@ -200,13 +210,13 @@ final class NetworkRun {
         var routeSum = new CompensatedSum();
         var spanSum = new CompensatedSum();
         var remainderSum = new CompensatedSum();
-        List<Span> spans = new ArrayList<>();
+        List<Span> spans = new ArrayList<>(spanCount());
         for (int number = 0; number < routes.size(); number++) {
             routeSum.add(lengthM[number]);
             ChainCutter.Cutting cutting = cuttings.get(number);
             if (cutting != null) {
                 spans.addAll(cutting.spans());
-                cutting.spans().forEach(span -> spanSum.add(span.drawnLengthM()));
+                spanSum.add(cutting.drawnM());
                 remainderSum.add(cutting.remainderM());
             }
         }
@@ -214,11 +224,19 @@ final class NetworkRun {
         if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
-        return new Network(
-                SpanIds.distinct(spans),
-                vaults.uses(),
-                routeSum.value(),
-                spanSum.value(),
-                remainderSum.value());
+        int[] hashes = new int[spans.size()];
+        workers.run(
+                spans.size(), () -> span -> hashes[span] = spans.get(span).id().hashCode());
+        SpanIds.makeDistinct(spans, hashes);
+        return new Network(spans, vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+    }
+
+    private int spanCount() {
+        int count = 0;
+        for (int number = 0; number < routes.size(); number++) {
+            ChainCutter.Cutting cutting = cuttings.get(number);
+            count += cutting == null ? 0 : cutting.spans().size();
+        }
+        return count;
     }
 }

@@ -104,8 +104,7 @@ record Pass(
     }
 
     Pass asNamed() {
-        return new Pass(
-                vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
+        return new Pass(vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
     }
 
     /** Returns this pass on a line that begins {@code startM} before. */

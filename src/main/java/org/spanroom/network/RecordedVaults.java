@@ -53,7 +53,8 @@ final class RecordedVaults {
             double endM = side == 0 ? 0 : track.lengthM();
             boolean inTolerance = false;
             for (int i = 0; i < decided.size(); i++) {
-                if (candidates.contains(decided.get(i).vault()) && decided.get(i).holds(endM)) {
+                if (candidates.contains(decided.get(i).vault())
+                        && decided.get(i).holds(endM)) {
                     decided.set(i, decided.get(i).asNamed());
                     inTolerance = true;
                 }
@@ -92,8 +93,12 @@ final class RecordedVaults {
             OptionalInt atFirst = vaultBeyond(chain, cuts, piece, 0);
             OptionalInt atLast = vaultBeyond(chain, cuts, piece, 1);
             if (isSwapped(route, atFirst, atLast)) {
-                place(FindingCode.RECORDED_VAULT_DIFFERS, piece, 0, "the recorded vaults are swapped: the line is drawn from "
-                        + name(atFirst) + " to " + name(atLast));
+                place(
+                        FindingCode.RECORDED_VAULT_DIFFERS,
+                        piece,
+                        0,
+                        "the recorded vaults are swapped: the line is drawn from " + name(atFirst) + " to "
+                                + name(atLast));
             } else {
                 compareEnd(piece, 0, atFirst);
                 compareEnd(piece, 1, atLast);
@@ -117,17 +122,24 @@ final class RecordedVaults {
         }
         List<Integer> candidates = named(name);
         if (candidates.isEmpty()) {
-            place(FindingCode.RECORDED_VAULT_UNKNOWN, piece, side, "recorded vault " + name.get()
-                    + " is not in the vaults layer");
+            place(
+                    FindingCode.RECORDED_VAULT_UNKNOWN,
+                    piece,
+                    side,
+                    "recorded vault " + name.get() + " is not in the vaults layer");
         } else if (actual.isEmpty() || !candidates.contains(actual.getAsInt())) {
             double endM = side == 0 ? 0 : piece.lengthM();
             double metres = candidates.stream()
                     .mapToDouble(vault -> distance(vault, piece.track(), endM))
                     .min()
                     .orElseThrow();
-            place(FindingCode.RECORDED_VAULT_DIFFERS, piece, side, "recorded is vault " + name.get() + ", which lies "
-                    + NetworkFindings.metres(metres) + " from the line's end; drawn is "
-                    + (actual.isEmpty() ? "no vault" : "vault " + name(actual)));
+            place(
+                    FindingCode.RECORDED_VAULT_DIFFERS,
+                    piece,
+                    side,
+                    "recorded is vault " + name.get() + ", which lies "
+                            + NetworkFindings.metres(metres) + " from the line's end; drawn is "
+                            + (actual.isEmpty() ? "no vault" : "vault " + name(actual)));
         }
     }
 

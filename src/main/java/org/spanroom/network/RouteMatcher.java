@@ -54,7 +54,8 @@ final class RouteMatcher {
                             route,
                             leftOut == 1
                                     ? "vertex " + (first + 1) + " repeats the one before it"
-                                    : leftOut + " vertices repeat the one before them, the first is vertex " + (first + 1),
+                                    : leftOut + " vertices repeat the one before them, the first is vertex "
+                                            + (first + 1),
                             route.lonLat().x(first),
                             route.lonLat().y(first));
         }

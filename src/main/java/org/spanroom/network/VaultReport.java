@@ -35,8 +35,11 @@ final class VaultReport {
             if (standsFor != number) {
                 double metres = places.distanceM(standsFor, vault.lonDeg(), vault.latDeg());
                 context.findings()
-                        .vault(FindingCode.DUPLICATE_VAULT, vault, "lies " + NetworkFindings.metres(metres)
-                                + " from vault " + places.vault(standsFor).id() + " and counts as that");
+                        .vault(
+                                FindingCode.DUPLICATE_VAULT,
+                                vault,
+                                "lies " + NetworkFindings.metres(metres) + " from vault "
+                                        + places.vault(standsFor).id() + " and counts as that");
             } else {
                 reportIfFar(number, vault);
             }
@@ -46,8 +49,8 @@ final class VaultReport {
     private void reportIfFar(int number, Vault vault) {
         double nearestM = sightings.nearestM(number);
         if (sightings.endCount(number) == 0 && nearestM > context.settings().snapToleranceM()) {
-            double radiusM =
-                    Math.max(context.settings().snapToleranceM(), context.settings().gapWarningM());
+            double radiusM = Math.max(
+                    context.settings().snapToleranceM(), context.settings().gapWarningM());
             context.findings()
                     .vault(
                             FindingCode.VAULT_FAR_FROM_ROUTES,

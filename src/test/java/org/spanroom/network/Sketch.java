@@ -48,7 +48,10 @@ final class Sketch {
 
     static Sketch at(double lonDeg, double latDeg, String text) {
         var sketch = new Sketch();
-        text.lines().map(String::strip).filter(line -> !line.isEmpty()).forEach(line -> sketch.draw(line, lonDeg, latDeg));
+        text.lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .forEach(line -> sketch.draw(line, lonDeg, latDeg));
         return sketch;
     }
 
@@ -73,8 +76,7 @@ final class Sketch {
 
     private static double[] point(String word, double lonDeg, double latDeg) {
         String[] ordinates = word.split(",", -1);
-        double[] degrees =
-                degrees(lonDeg, latDeg, Double.parseDouble(ordinates[0]), Double.parseDouble(ordinates[1]));
+        double[] degrees = degrees(lonDeg, latDeg, Double.parseDouble(ordinates[0]), Double.parseDouble(ordinates[1]));
         return ordinates.length == 2
                 ? degrees
                 : new double[] {degrees[0], degrees[1], Double.parseDouble(ordinates[2])};
@@ -145,7 +147,8 @@ final class Sketch {
 
     private static Line line(List<double[]> points) {
         boolean hasZ = points.get(0).length == 3;
-        return Line.wrap(points.stream().flatMapToDouble(java.util.Arrays::stream).toArray(), hasZ);
+        return Line.wrap(
+                points.stream().flatMapToDouble(java.util.Arrays::stream).toArray(), hasZ);
     }
 
     /** What the cutter made of a sketch. */

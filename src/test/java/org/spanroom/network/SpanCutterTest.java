@@ -150,7 +150,9 @@ class SpanCutterTest {
         assertThat(result.spans()).containsExactly("d1:A-B 99.60 p1+p2");
         assertThat(result.findings()).containsExactly("GAP_BRIDGED p1");
         Span span = result.network().spans().get(0);
-        assertThat(span.lonLat().size()).as("the two ends become the point midway").isEqualTo(3);
+        assertThat(span.lonLat().size())
+                .as("the two ends become the point midway")
+                .isEqualTo(3);
         assertThat(span.ground().planeLength()).isCloseTo(100, within(1e-3));
     }
 
@@ -165,8 +167,7 @@ class SpanCutterTest {
 
         assertThat(result.spans()).isEmpty();
         assertThat(result.findings())
-                .containsExactly(
-                        "END_WITHOUT_VAULT p1 40.00", "END_WITHOUT_VAULT p2 57.00", "GAP_BEYOND_TOLERANCE p1");
+                .containsExactly("END_WITHOUT_VAULT p1 40.00", "END_WITHOUT_VAULT p2 57.00", "GAP_BEYOND_TOLERANCE p1");
         assertThat(result.details()).contains("the end of route p2 lies 3.00 m away");
     }
 
@@ -180,8 +181,7 @@ class SpanCutterTest {
 
         assertThat(result.spans()).isEmpty();
         assertThat(result.findings())
-                .containsExactly(
-                        "VAULT_FAR_FROM_ROUTES B", "END_WITHOUT_VAULT r1 98.20", "GAP_BEYOND_TOLERANCE r1");
+                .containsExactly("VAULT_FAR_FROM_ROUTES B", "END_WITHOUT_VAULT r1 98.20", "GAP_BEYOND_TOLERANCE r1");
         assertThat(result.details())
                 .contains("vault B lies 1.80 m from the line's end")
                 .contains("the nearest route passes at 1.80 m");
@@ -199,9 +199,10 @@ class SpanCutterTest {
         assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2");
         assertThat(result.findings()).containsExactly("ATTRIBUTES_CHANGE_AT_JOINT p1");
         assertThat(result.log().all().get(0).field()).isEqualTo("duct_material");
-        assertThat(result.log().all().get(0).place()).hasValueSatisfying(place -> assertThat(
-                        new GroundStep().measure(Sketch.LON_DEG, Sketch.LAT_DEG, place.lonDeg(), place.latDeg()))
-                .isCloseTo(40, within(1e-3)));
+        assertThat(result.log().all().get(0).place())
+                .hasValueSatisfying(place -> assertThat(new GroundStep()
+                                .measure(Sketch.LON_DEG, Sketch.LAT_DEG, place.lonDeg(), place.latDeg()))
+                        .isCloseTo(40, within(1e-3)));
         assertThat(result.network().spans().get(0).duct().material()).isEqualTo("PVC");
     }
 
@@ -426,7 +427,9 @@ class SpanCutterTest {
         assertThat(drawn.findings()).containsExactly("RECORDED_LENGTH_DIFFERS r1");
         assertThat(drawn.details()).isEqualTo("recorded 120.00 m, drawn 100.00 m; the drawn counts");
         assertThat(recorded.spans()).containsExactly("d1:A-B 72.00 r1", "d1:B-C 48.00 r1", "d2:A-B 61.50 r2");
-        assertThat(recorded.network().spanLengthM()).as("the account is of drawn length").isCloseTo(160, within(1e-3));
+        assertThat(recorded.network().spanLengthM())
+                .as("the account is of drawn length")
+                .isCloseTo(160, within(1e-3));
     }
 
     @Test
@@ -496,7 +499,9 @@ class SpanCutterTest {
         Span even = result.network().spans().get(1);
         Span flat = result.network().spans().get(2);
         assertThat(drawn.lonLat().z(1)).isEqualTo(6);
-        assertThat(new double[] {drawn.ground().z(0), drawn.ground().z(1), drawn.ground().z(2)})
+        assertThat(new double[] {
+                    drawn.ground().z(0), drawn.ground().z(1), drawn.ground().z(2)
+                })
                 .containsExactly(0, 1, 4);
         assertThat(even.lonLat().hasZ()).isFalse();
         assertThat(even.ground().z(1)).isCloseTo(1, within(1e-6));
@@ -523,7 +528,8 @@ class SpanCutterTest {
         var log = new org.spanroom.finding.FindingLog();
         Sketch sketch = Sketch.of("vault A 0,0\nroute r1 d1 50,0 60,0");
 
-        new SpanCutter(NetworkSettings.defaults(), 1, "ducts.gpkg", "holes.gpkg").cut(sketch.routes, sketch.vaults, log);
+        new SpanCutter(NetworkSettings.defaults(), 1, "ducts.gpkg", "holes.gpkg")
+                .cut(sketch.routes, sketch.vaults, log);
 
         assertThat(log.all())
                 .extracting(finding -> finding.code() + " " + finding.source())
