@@ -30,7 +30,8 @@ final class DatumNames {
     private DatumNames() {}
 
     private static Map<String, Integer> codeByName() {
-        String table = """
+        String table =
+                """
                 WGS_1984 4326, WGS_1972 4322, North_American_1983 4269, North_American_1927 4267,
                 North_American_1983_HARN 4152, North_American_1983_CSRS 4617, NAD_1983_2011 6318,
                 NAD_1983_NSRS2007 4759, ETRS_1989 4258, European_1950 4230, OSGB_1936 4277, TM65 4299, IRENET95 4173,
@@ -58,14 +59,15 @@ final class DatumNames {
     }
 
     static GeographicCRS geographic(CoordinateReferenceSystem plane) {
-        return plane instanceof ProjectedCRS projected ? projected.getBaseCRS() : (GeographicCRS) plane;
+        return plane instanceof ProjectedCRS projected
+                ? projected.getBaseCRS()
+                : (GeographicCRS) plane;
     }
 
     /** Returns whether the system is plain degrees on WGS 84, so that nothing has to be computed. */
     static boolean isWgs84Degrees(CoordinateReferenceSystem plane) {
         if (!(plane instanceof GeographicCRS geographic)
-                || !(DefaultGeodeticDatum.isWGS84(geographic.getDatum())
-                        || plainName(geographic).equals("wgs_1984"))) {
+                || !(DefaultGeodeticDatum.isWGS84(geographic.getDatum()) || plainName(geographic).equals("wgs_1984"))) {
             return false;
         }
         return geographic.getDatum().getPrimeMeridian().getGreenwichLongitude() == 0
@@ -74,10 +76,7 @@ final class DatumNames {
                         .getCoordinateSystem()
                         .getAxis(0)
                         .getUnit()
-                        .equals(DefaultGeographicCRS.WGS84
-                                .getCoordinateSystem()
-                                .getAxis(0)
-                                .getUnit());
+                        .equals(DefaultGeographicCRS.WGS84.getCoordinateSystem().getAxis(0).getUnit());
     }
 
     /** Finds the shift to WGS 84 that a text without one should have had; empty where it has one or needs none. */
@@ -105,8 +104,7 @@ final class DatumNames {
             depth += "[(".indexOf(c) >= 0 ? 1 : "])".indexOf(c) >= 0 ? -1 : 0;
             if (depth == 0 && "])".indexOf(c) >= 0) {
                 return text.substring(0, at + 1) + ",TOWGS84["
-                        + List.of(shift.dx, shift.dy, shift.dz, shift.ex, shift.ey, shift.ez, shift.ppm)
-                                .toString()
+                        + List.of(shift.dx, shift.dy, shift.dz, shift.ex, shift.ey, shift.ez, shift.ppm).toString()
                                 .replaceAll("[\\[\\] ]", "")
                         + "]" + text.substring(at + 1);
             }
@@ -122,9 +120,8 @@ final class DatumNames {
                 || isGlobal(geographic.getDatum().getEllipsoid());
         return fine
                 ? Optional.empty()
-                : Optional.of(
-                        "the shift of datum '" + geographic.getDatum().getName().getCode()
-                                + "' to WGS 84 is not known: positions may be off by some hundred metres");
+                : Optional.of("the shift of datum '" + geographic.getDatum().getName().getCode()
+                        + "' to WGS 84 is not known: positions may be off by some hundred metres");
     }
 
     /** Datums on GRS 80 and WGS 84 are those of the satellite age, within some metres of WGS 84 itself. */
@@ -134,7 +131,8 @@ final class DatumNames {
     }
 
     private static boolean hasShift(GeographicCRS geographic) {
-        return geographic.getDatum() instanceof DefaultGeodeticDatum datum && datum.getBursaWolfParameters().length > 0;
+        return geographic.getDatum() instanceof DefaultGeodeticDatum datum
+                && datum.getBursaWolfParameters().length > 0;
     }
 
     private static boolean sameEllipsoid(GeographicCRS one, GeographicCRS other) {

@@ -35,8 +35,7 @@ final class EpsgDataset {
 
     static ReferenceSystem findByCode(int code) {
         return FOUND.computeIfAbsent(
-                code,
-                wanted -> Transforms.systemOf(decode(wanted), OptionalInt.of(wanted), java.util.Optional.empty()));
+                code, wanted -> Transforms.systemOf(decode(wanted), OptionalInt.of(wanted), java.util.Optional.empty()));
     }
 
     /** Returns GeoTools's own object for a code, easting or longitude first. */
@@ -47,8 +46,7 @@ final class EpsgDataset {
             throw new IllegalArgumentException("the EPSG dataset has no reference system EPSG:" + code, e);
         } catch (FactoryException e) {
             throw new IllegalArgumentException(
-                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())),
-                    e);
+                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
         }
     }
 

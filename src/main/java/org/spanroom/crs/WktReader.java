@@ -63,6 +63,7 @@ final class WktReader {
     }
 
     private static boolean sameUnit(OptionalDouble one, OptionalDouble other) {
-        return one.isPresent() == other.isPresent() && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
+        return one.isPresent() == other.isPresent()
+                && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
     }
 }

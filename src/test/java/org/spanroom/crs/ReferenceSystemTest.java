@@ -123,8 +123,7 @@ class ReferenceSystemTest {
         system.toLonLat(ordinates, 2);
 
         // Near a pole a degree of longitude is short; its length decides.
-        double lonTolerance =
-                2 * MICROMETRE_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
+        double lonTolerance = 2 * MICROMETRE_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
         for (int at = 0; at < places.length; at += 2) {
             assertThat(ordinates[at]).isCloseTo(places[at], within(lonTolerance));
             assertThat(ordinates[at + 1]).isCloseTo(places[at + 1], within(MICROMETRE_DEG));
@@ -181,14 +180,8 @@ class ReferenceSystemTest {
     private static double[] gdalFromLonLat(String definition, Sample sample) {
         String out = GDALTRANSFORM.run(
                 String.format(Locale.ROOT, "%.12f %.12f%n", sample.lonDeg(), sample.latDeg()),
-                "-s_srs",
-                "OGC:CRS84",
-                "-t_srs",
-                definition,
-                "-output_xy");
-        return Stream.of(out.strip().split("\\s+", -1))
-                .mapToDouble(Double::parseDouble)
-                .toArray();
+                "-s_srs", "OGC:CRS84", "-t_srs", definition, "-output_xy");
+        return Stream.of(out.strip().split("\\s+", -1)).mapToDouble(Double::parseDouble).toArray();
     }
 
     @Test
@@ -239,8 +232,7 @@ class ReferenceSystemTest {
     @Test
     void keepsTheCodeThatTheDefinitionStates() {
         assertThat(ReferenceSystem.parse("EPSG:2263").epsgCode()).isEqualTo(OptionalInt.of(2263));
-        assertThat(ReferenceSystem.parse(ReferenceSystem.parse("EPSG:2263").wkt())
-                        .epsgCode())
+        assertThat(ReferenceSystem.parse(ReferenceSystem.parse("EPSG:2263").wkt()).epsgCode())
                 .isEqualTo(OptionalInt.of(2263));
         assertThat(ReferenceSystem.crs84().epsgCode()).isEmpty();
     }
@@ -282,9 +274,8 @@ class ReferenceSystemTest {
 
     @Test
     void warnsOfADatumWhoseShiftIsNotKnown() {
-        var system = ReferenceSystem.parse(
-                "GEOGCS[\"GCS_Old_Town\",DATUM[\"D_Old_Town\",SPHEROID[\"Bessel_1841\",6377397.155,"
-                        + "299.1528128]],PRIMEM[\"Greenwich\",0],UNIT[\"Degree\",0.0174532925199433]]");
+        var system = ReferenceSystem.parse("GEOGCS[\"GCS_Old_Town\",DATUM[\"D_Old_Town\",SPHEROID[\"Bessel_1841\",6377397.155,"
+                + "299.1528128]],PRIMEM[\"Greenwich\",0],UNIT[\"Degree\",0.0174532925199433]]");
 
         assertThat(system.caution()).hasValueSatisfying(text -> assertThat(text).contains("D_Old_Town"));
         assertThat(ReferenceSystem.parse("EPSG:27700").caution()).isEmpty();

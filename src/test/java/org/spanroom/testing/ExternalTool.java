@@ -35,8 +35,7 @@ public record ExternalTool(String name) {
             Path errors = Files.createTempFile("external-tool", ".txt");
             var command = new ArrayList<>(List.of(name));
             command.addAll(List.of(arguments));
-            Process process =
-                    new ProcessBuilder(command).redirectError(errors.toFile()).start();
+            Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
             try (var stdin = process.getOutputStream()) {
                 stdin.write(input.getBytes(StandardCharsets.UTF_8));
             }
