@@ -24,7 +24,8 @@ final class DefinitionParser {
 
     /** The identifier of the whole system stands last in it; those of its parts stand further inside. */
     private static final Pattern LAST_IDENTIFIER = Pattern.compile(
-            "(?:AUTHORITY|ID)\\s*\\[\\s*\"EPSG\"\\s*,\\s*\"?(\\d{4,6})\"?\\s*\\]\\s*\\]\\s*$", Pattern.CASE_INSENSITIVE);
+            "(?:AUTHORITY|ID)\\s*\\[\\s*\"EPSG\"\\s*,\\s*\"?(\\d{4,6})\"?\\s*\\]\\s*\\]\\s*$",
+            Pattern.CASE_INSENSITIVE);
 
     private DefinitionParser() {}
 
@@ -34,7 +35,8 @@ final class DefinitionParser {
             throw new IllegalArgumentException("the definition of the reference system is empty");
         }
         if (text.length() > LONGEST_DEFINITION) {
-            throw new IllegalArgumentException("the definition of the reference system is longer than 100000 characters");
+            throw new IllegalArgumentException(
+                    "the definition of the reference system is longer than 100000 characters");
         }
         Matcher code = CODE.matcher(text);
         if (CRS84.matcher(text).matches()) {
@@ -62,7 +64,8 @@ final class DefinitionParser {
             }
             throw new IllegalArgumentException("this kind of WKT is not read: " + abridged(text));
         }
-        throw new IllegalArgumentException("'" + abridged(text) + "' is no reference system: EPSG:code, OGC:CRS84 or WKT 1");
+        throw new IllegalArgumentException(
+                "'" + abridged(text) + "' is no reference system: EPSG:code, OGC:CRS84 or WKT 1");
     }
 
     static String abridged(String text) {

@@ -6,11 +6,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.NoSuchAuthorityCodeException;
+import org.geotools.api.referencing.crs.CompoundCRS;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.referencing.CRS;
 
@@ -34,8 +36,27 @@ final class EpsgDataset {
     private EpsgDataset() {}
 
     static ReferenceSystem findByCode(int code) {
-        return FOUND.computeIfAbsent(
-                code, wanted -> Transforms.systemOf(decode(wanted), OptionalInt.of(wanted), java.util.Optional.empty()));
+        ReferenceSystem known = FOUND.get(code);
+        if (known == null) {
+            known = read(code);
+            FOUND.put(code, known);
+        }
+        return known;
+    }
+
+    /** The parts of a compound system come with latitude first whatever was asked for, so that they are fetched themselves. */
+    private static ReferenceSystem read(int code) {
+        CoordinateReferenceSystem any = decode(code);
+        if (any instanceof CompoundCRS) {
+            Optional<Integer> horizontal = Transforms.horizontal(any).getIdentifiers().stream()
+                    .map(identifier -> Integer.valueOf(identifier.getCode()))
+                    .findFirst()
+                    .filter(part -> part != code);
+            if (horizontal.isPresent()) {
+                return findByCode(horizontal.get());
+            }
+        }
+        return Transforms.systemOf(any, OptionalInt.of(code), Optional.empty());
     }
 
     /** Returns GeoTools's own object for a code, easting or longitude first. */
@@ -46,7 +67,8 @@ final class EpsgDataset {
             throw new IllegalArgumentException("the EPSG dataset has no reference system EPSG:" + code, e);
         } catch (FactoryException e) {
             throw new IllegalArgumentException(
-                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
+                    "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())),
+                    e);
         }
     }
 

@@ -20,8 +20,7 @@ final class KnownSystems {
     static final ReferenceSystem CRS84 = degrees("WGS 84 longitude-latitude (OGC:CRS84)", OptionalInt.empty(), "");
 
     /** Degrees on WGS 84 under the EPSG code; longitude still comes first, as it does in files. */
-    static final ReferenceSystem WGS84 =
-            degrees("WGS 84", OptionalInt.of(WGS84_CODE), ",AUTHORITY[\"EPSG\",\"4326\"]");
+    static final ReferenceSystem WGS84 = degrees("WGS 84", OptionalInt.of(WGS84_CODE), ",AUTHORITY[\"EPSG\",\"4326\"]");
 
     /**
      * Web Mercator as WKT 1 has to write it: the method has no WKT 1 name of its own, so that readers need the extension.
@@ -38,7 +37,12 @@ final class KnownSystems {
     private static ReferenceSystem degrees(String name, OptionalInt code, String authority) {
         return new ReferenceSystem(
                 new ReferenceSystem.Description(
-                        name, code, WGS84_WKT + authority + "]", WGS84_ESRI_WKT, OptionalDouble.empty(), Optional.empty()),
+                        name,
+                        code,
+                        WGS84_WKT + authority + "]",
+                        WGS84_ESRI_WKT,
+                        OptionalDouble.empty(),
+                        Optional.empty()),
                 ReferenceSystem.Path.NONE);
     }
 }

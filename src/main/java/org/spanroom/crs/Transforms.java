@@ -1,41 +1,40 @@
 package org.spanroom.crs;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import javax.measure.UnitConverter;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.api.referencing.crs.GeographicCRS;
 import org.geotools.api.referencing.crs.ProjectedCRS;
-import org.geotools.api.referencing.cs.CoordinateSystemAxis;
 import org.geotools.api.referencing.operation.MathTransform;
 import org.geotools.api.referencing.operation.TransformException;
 import org.geotools.referencing.CRS;
-import org.geotools.referencing.crs.DefaultGeographicCRS;
 import si.uom.SI;
 
-/** From GeoTools's objects to ours: transforms both ways, and what the system is called. */
+/** From GeoTools's objects to ours: the transforms both ways, and what the system is called. */
 final class Transforms {
+    private static final double RIGHT_ANGLE_RAD = Math.PI / 2;
+
     private Transforms() {}
 
     /**
      * Returns the horizontal part of a GeoTools system as one of ours.
      *
-     * @param sourceText the definition that it was read from, kept where it is one for .prj files
+     * @param prjText the text of a .prj file that it was read from, to be kept
      */
-    static ReferenceSystem systemOf(CoordinateReferenceSystem any, OptionalInt code, Optional<String> sourceText) {
+    static ReferenceSystem systemOf(CoordinateReferenceSystem any, OptionalInt code, Optional<String> prjText) {
         CoordinateReferenceSystem plane = horizontal(any);
         var description = new ReferenceSystem.Description(
                 plane.getName().getCode(),
                 code,
                 WktWriter.ogc(plane, code),
-                sourceText.orElseGet(() -> WktWriter.esri(plane)),
+                prjText.orElseGet(() -> EsriWkt.of(plane, code.isPresent())),
                 unitLengthM(plane),
-                DatumNames.caution(plane));
-        return new ReferenceSystem(description, path(plane));
+                Datums.caution(geographic(plane)));
+        return new ReferenceSystem(description, path(plane, code.isPresent()));
     }
 
     static CoordinateReferenceSystem horizontal(CoordinateReferenceSystem any) {
@@ -47,22 +46,46 @@ final class Transforms {
         return plane;
     }
 
+    static GeographicCRS geographic(CoordinateReferenceSystem plane) {
+        return plane instanceof ProjectedCRS projected ? projected.getBaseCRS() : (GeographicCRS) plane;
+    }
+
     static OptionalDouble unitLengthM(CoordinateReferenceSystem plane) {
         if (plane instanceof GeographicCRS) {
             return OptionalDouble.empty();
         }
-        UnitConverter toMetres = plane.getCoordinateSystem()
-                .getAxis(0)
-                .getUnit()
-                .asType(Length.class)
-                .getConverterTo(SI.METRE);
-        return OptionalDouble.of(toMetres.convert(1.0));
+        Unit<Length> unit = plane.getCoordinateSystem().getAxis(0).getUnit().asType(Length.class);
+        return OptionalDouble.of(unit.getConverterTo(SI.METRE).convert(1.0));
     }
 
-    static ReferenceSystem.Path path(CoordinateReferenceSystem plane) {
+    /** Returns the degrees in one unit of a geographic system; through the right angle, so that degrees give 1 exactly. */
+    static double unitDeg(GeographicCRS geographic) {
+        Unit<?> unit = geographic.getCoordinateSystem().getAxis(0).getUnit();
+        double units = SI.RADIAN
+                .getConverterTo(unit.asType(javax.measure.quantity.Angle.class))
+                .convert(RIGHT_ANGLE_RAD);
+        double deg = 90 / units;
+        return Math.abs(deg - Math.rint(deg * 10) / 10) < 1e-9 ? Math.rint(deg * 10) / 10 : deg;
+    }
+
+    private static ReferenceSystem.Path path(CoordinateReferenceSystem plane, boolean ofDataset) {
+        GeographicCRS geographic = geographic(plane);
+        double unitDeg = unitDeg(geographic);
+        double meridianDeg = meridianDeg(geographic, ofDataset);
+        Optional<DatumShift> shift = (ofDataset
+                        ? Datums.findShiftOfDataset(geographic)
+                        : Datums.findShiftOfText(geographic))
+                .map(found -> new DatumShift(found, geographic.getDatum().getEllipsoid()));
+        if (plane instanceof GeographicCRS) {
+            boolean nothingToDo = shift.isEmpty() && unitDeg == 1 && meridianDeg == 0;
+            return nothingToDo
+                    ? ReferenceSystem.Path.NONE
+                    : new PlanePath(Optional.empty(), Optional.empty(), unitDeg, meridianDeg, shift);
+        }
         try {
-            MathTransform there = CRS.findMathTransform(plane, DefaultGeographicCRS.WGS84, true);
-            return new GeoToolsPath(there, there.inverse(), northingFirst(plane));
+            MathTransform projection = CRS.findMathTransform(geographic, plane, true);
+            return new PlanePath(
+                    Optional.of(projection.inverse()), Optional.of(projection), unitDeg, meridianDeg, shift);
         } catch (FactoryException | TransformException e) {
             throw new IllegalArgumentException(
                     "no way is known from '" + plane.getName().getCode() + "' to WGS 84: "
@@ -71,64 +94,17 @@ final class Transforms {
         }
     }
 
-    /** At the poles both axes point the same way and only their names tell them apart. */
-    private static boolean northingFirst(CoordinateReferenceSystem plane) {
-        return switch (CRS.getAxisOrder(plane)) {
-            case NORTH_EAST -> true;
-            case EAST_NORTH -> false;
-            default -> {
-                CoordinateSystemAxis first = plane.getCoordinateSystem().getAxis(0);
-                String name = first.getName().getCode().toLowerCase(Locale.ROOT);
-                yield name.contains("north") || name.contains("latitude") || name.equals("y");
-            }
-        };
-    }
-
-    /** A pair of GeoTools transforms, with the order of ordinates put right around them. */
-    private record GeoToolsPath(MathTransform there, MathTransform back, boolean northingFirst)
-            implements ReferenceSystem.Path {
-        @Override
-        public void toLonLat(double[] pairs) {
-            swapIfNeeded(pairs);
-            transform(there, pairs);
+    /**
+     * Returns the longitude of the prime meridian. WKT 1 leaves open in which unit it is written; programs agree on degrees also where
+     * the system itself is in grads, and so GeoTools's reading of a text is wrong.
+     */
+    static double meridianDeg(GeographicCRS geographic, boolean ofDataset) {
+        var meridian = geographic.getDatum().getPrimeMeridian();
+        if (!ofDataset) {
+            return meridian.getGreenwichLongitude();
         }
-
-        @Override
-        public void fromLonLat(double[] pairs) {
-            transform(back, pairs);
-            swapIfNeeded(pairs);
-        }
-
-        private void swapIfNeeded(double[] pairs) {
-            if (northingFirst) {
-                for (int at = 0; at < pairs.length; at += 2) {
-                    double first = pairs[at];
-                    pairs[at] = pairs[at + 1];
-                    pairs[at + 1] = first;
-                }
-            }
-        }
-
-        private static void transform(MathTransform transform, double[] pairs) {
-            double[] result = new double[pairs.length];
-            try {
-                transform.transform(pairs, 0, result, 0, pairs.length / 2);
-            } catch (TransformException | RuntimeException e) {
-                transformOneByOne(transform, pairs, result);
-            }
-            System.arraycopy(result, 0, pairs, 0, pairs.length);
-        }
-
-        /** The whole array fails with its worst vertex; this saves the others. */
-        private static void transformOneByOne(MathTransform transform, double[] pairs, double[] result) {
-            for (int at = 0; at < pairs.length; at += 2) {
-                try {
-                    transform.transform(pairs, at, result, at, 1);
-                } catch (TransformException | RuntimeException e) {
-                    result[at] = Double.NaN;
-                    result[at + 1] = Double.NaN;
-                }
-            }
-        }
+        double deg = Math.toDegrees(
+                meridian.getAngularUnit().getConverterTo(SI.RADIAN).convert(meridian.getGreenwichLongitude()));
+        return Math.rint(deg * 1e12) / 1e12;
     }
 }

@@ -4,13 +4,18 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
+import org.geotools.api.referencing.crs.GeographicCRS;
 import org.geotools.referencing.CRS;
 
 /** Reads WKT 1. Where the text names its EPSG code, the dataset's definition counts, since it also knows the datum shift. */
 final class WktReader {
     private static final double SAME_UNIT_RATIO = 1e-6;
+
+    private static final Pattern AXIS =
+            Pattern.compile(",\\s*AXIS\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*[A-Z_]+\\s*[\\])]", Pattern.CASE_INSENSITIVE);
 
     private WktReader() {}
 
@@ -29,22 +34,22 @@ final class WktReader {
         if (isSphericalMercator(text)) {
             return EpsgDataset.findByCode(KnownSystems.WEB_MERCATOR_CODE);
         }
-        Quiet.install();
         CoordinateReferenceSystem written = Transforms.horizontal(parse(text));
-        if (DatumNames.isWgs84Degrees(written)) {
+        if (written instanceof GeographicCRS geographic && Datums.isWgs84Degrees(geographic)) {
             return KnownSystems.WGS84;
         }
-        CoordinateReferenceSystem shifted = DatumNames.findShift(written)
-                .map(shift -> parse(DatumNames.withShift(text, shift)))
-                .map(Transforms::horizontal)
-                .orElse(written);
         Optional<String> prjText = looksEsri(text) ? Optional.of(text.replaceAll("\\s*\\R\\s*", "")) : Optional.empty();
-        return Transforms.systemOf(shifted, OptionalInt.empty(), prjText);
+        return Transforms.systemOf(written, OptionalInt.empty(), prjText);
     }
 
+    /**
+     * Axes are taken out first: files hold easting or longitude first whatever the text says, and that is what WKT 1 without axes
+     * means.
+     */
     static CoordinateReferenceSystem parse(String text) {
+        Quiet.install();
         try {
-            return CRS.parseWKT(text);
+            return CRS.parseWKT(AXIS.matcher(text).replaceAll(""));
         } catch (FactoryException | RuntimeException e) {
             throw new IllegalArgumentException(
                     "the WKT cannot be read: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
@@ -63,7 +68,6 @@ final class WktReader {
     }
 
     private static boolean sameUnit(OptionalDouble one, OptionalDouble other) {
-        return one.isPresent() == other.isPresent()
-                && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
+        return one.isPresent() == other.isPresent() && Math.abs(one.orElse(1) / other.orElse(1) - 1) < SAME_UNIT_RATIO;
     }
 }

@@ -20,13 +20,20 @@ final class WktWriter {
                 .toWKT(0, false)
                 .replaceAll(",\\s*AXIS\\[\"[^\"]*\",\\s*(?:\"[^\"]*\"|[A-Z_]+)\\]", "")
                 .replaceAll(",\\s+", ",")
+                .replace("PROJECTION[\"Polar Stereographic (variant B)\"", "PROJECTION[\"Polar_Stereographic\"")
+                .replace("PROJECTION[\"Oblique_Mercator\"", "PROJECTION[\"Hotine_Oblique_Mercator_Azimuth_Center\"")
                 .replace("UNIT[\"m\",", "UNIT[\"metre\",")
                 .replace("UNIT[\"ft\",", "UNIT[\"foot\",")
                 .replace("UNIT[\"ft_survey_us\",", "UNIT[\"US survey foot\",");
+        if (text.contains("PROJECTION[\"Polar_Stereographic\"")) {
+            text = text.replace("PARAMETER[\"Standard_Parallel_1\"", "PARAMETER[\"latitude_of_origin\"");
+        }
         return code.isPresent() ? text.replaceAll(",TOWGS84\\[[^\\]]*\\]", "") : text;
     }
 
-    static String esri(CoordinateReferenceSystem plane) {
-        return ogc(plane, OptionalInt.empty()).replaceAll(",AUTHORITY\\[[^\\]]*\\]", "");
+    /** Rounds off what unit conversions leave in the last digits. */
+    static double tidy(double value) {
+        double rounded = Math.rint(value * 1e7) / 1e7;
+        return Math.abs(rounded - value) < 1e-12 * Math.max(1, Math.abs(value)) ? rounded : value;
     }
 }

@@ -9,6 +9,7 @@ public enum FindingCode {
     EMPTY_GEOMETRY(Severity.REJECTED, "the feature has no coordinates and was skipped"),
     WRONG_GEOMETRY_TYPE(Severity.REJECTED, "the feature is of a geometry type that the layer is not read for"),
     BAD_COORDINATE(Severity.REJECTED, "a coordinate is not a number or lies outside the reference system"),
+    DEGENERATE_PART(Severity.REJECTED, "a part has too few vertices to be a line or a ring and was skipped"),
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but something about it is not as its format demands"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
@@ -18,6 +19,7 @@ public enum FindingCode {
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
+    CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents are proved not to go into the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
     CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that no route has"),
     // Geometry of routes
@@ -42,6 +44,7 @@ public enum FindingCode {
     RECORDED_VAULT_UNKNOWN(Severity.SUSPECT, "the recorded vault is not in the vaults layer"),
     // Limits
     LONG_SECTION(Severity.NOTE, "the span is longer than the section length to warn at"),
+    JAM_RATIO(Severity.NOTE, "three equal innerducts may lock side by side as they are pulled"),
     MANY_BENDS(Severity.NOTE, "the span turns more than the total to warn at");
 
     private final Severity severity;

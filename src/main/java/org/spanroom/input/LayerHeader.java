@@ -17,4 +17,10 @@ record LayerHeader(
     LayerHeader {
         fields = List.copyOf(fields);
     }
+
+    /** Returns the words that findings use for this layer: its file's name, and its own where that says more. */
+    String source() {
+        String fileName = String.valueOf(file.getFileName());
+        return LayerFormat.stem(file).equals(layerName) ? fileName : fileName + " (" + layerName + ")";
+    }
 }

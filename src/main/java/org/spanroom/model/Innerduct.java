@@ -27,6 +27,20 @@ public record Innerduct(String id, double outsideDiameterMm, double wallMm, List
         return Math.PI / 4 * outsideDiameterMm * outsideDiameterMm;
     }
 
+    /**
+     * Returns the wall that the pipe's mass goes by: the minimum and half the tolerance on it, which is the larger of
+     * 0.508 mm and 12 % (ASTM D3035 as a maker reprints it; the use of the average wall is that of PPI TR-7).
+     */
+    public double averageWallMm() {
+        return wallMm + Math.max(0.254, 0.06 * wallMm);
+    }
+
+    /** Returns the mass per metre of the pipe alone, of a material of the given density. */
+    public double massKgPerM(double densityKgPerM3) {
+        double average = averageWallMm();
+        return Math.PI * (outsideDiameterMm - average) * average * 1e-6 * densityKgPerM3;
+    }
+
     public boolean isEmpty() {
         return cables.isEmpty();
     }

@@ -18,9 +18,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.testing.ExternalTool;
 
 class ReferenceSystemTest {
-    private static final ExternalTool GDALTRANSFORM = ExternalTool.of("gdaltransform");
-    private static final ExternalTool GDALSRSINFO = ExternalTool.of("gdalsrsinfo");
-
     /** A micrometre on the ground, in degrees of latitude. */
     private static final double MICROMETRE_DEG = 1e-6 / 111_000;
 
@@ -50,13 +47,13 @@ class ReferenceSystemTest {
     /**
      * Worked examples of EPSG Guidance Note 7-2 (from memory; the projections alone are compared, so that the datum shift,
      * undone here through the geographic system of the same datum, does not enter): OSGB 1936 / British National Grid, JAD69 / Jamaica National
-     * Grid, WGS 84 / Antarctic Polar Stereographic, Amersfoort / RD New.
+     * Grid, WGS 84 / Australian Antarctic Polar Stereographic, Amersfoort / RD New.
      */
     @ParameterizedTest(name = "EPSG:{0}")
     @CsvSource({
         "27700, 4277, 0.5, 50.5, 577274.99, 69740.50, 0.01",
-        "24200, 4242, -76.94368305555556, 17.932166666666667, 255966.58, 142493.51, 0.01",
-        "3031, 4326, 120, -75, 1409258.77, -813636.01, 10000000",
+        "24200, 4242, -76.94368333333333, 17.932166666666667, 255966.58, 142493.51, 0.01",
+        "3032, 4326, 120, -75, 7255380.79, 7053389.56, 0.01",
         "28992, 4289, 6, 53, 196105.283, 557057.739, 0.01",
     })
     void projectsTheWorkedExamplesOfTheGuidanceNote(
@@ -86,20 +83,22 @@ class ReferenceSystemTest {
                 new Sample("EPSG:2193", 174.8, -41.3, 1e-3),
                 new Sample("EPSG:3031", 70.0, -70.0, 1e-3),
                 new Sample("EPSG:3413", -51.7, 64.2, 1e-3),
-                new Sample("EPSG:32661", 15.6, 86.2, 1e-3),
                 new Sample("EPSG:5041", 15.6, 86.2, 1e-3),
                 new Sample("EPSG:3035", 9.1, 48.7, 1e-3),
                 new Sample("EPSG:5070", -95.2, 39.4, 1e-3),
                 new Sample("EPSG:2154", 2.35, 48.85, 1e-3),
                 new Sample("EPSG:27700", -1.9, 52.5, 3),
                 new Sample("EPSG:28992", 4.9, 52.4, 3),
-                new Sample("EPSG:31467", 9.1, 48.7, 3));
+                new Sample("EPSG:31467", 9.1, 48.7, 3),
+                new Sample("EPSG:2056", 8.5, 47.4, 3),
+                new Sample("EPSG:27572", 2.35, 48.85, 3),
+                new Sample("EPSG:4807", 2.35, 48.85, 1e-4),
+                new Sample("EPSG:4258", 9.1, 48.7, 1e-7));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("samples")
     void agreesWithGdal(Sample sample) {
-        GDALTRANSFORM.require();
         double[] ours = sample.ordinates();
 
         ReferenceSystem.parse(sample.definition()).fromLonLat(ours, 2);
@@ -114,7 +113,7 @@ class ReferenceSystemTest {
     void thereAndBackAgreesWithinAMicrometre(Sample sample) {
         var random = new Random(7);
         double[] places = IntStream.range(0, 200)
-                .mapToDouble(i -> (i % 2 == 0 ? sample.lonDeg() : sample.latDeg()) + random.nextDouble() - 0.5)
+                .mapToDouble(i -> (i % 2 == 0 ? sample.lonDeg() : sample.latDeg()) + 0.4 * (random.nextDouble() - 0.5))
                 .toArray();
         double[] ordinates = places.clone();
         var system = ReferenceSystem.parse(sample.definition());
@@ -123,11 +122,24 @@ class ReferenceSystemTest {
         system.toLonLat(ordinates, 2);
 
         // Near a pole a degree of longitude is short; its length decides.
-        double lonTolerance = 2 * MICROMETRE_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
+        double lonTolerance =
+                2 * MICROMETRE_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
         for (int at = 0; at < places.length; at += 2) {
             assertThat(ordinates[at]).isCloseTo(places[at], within(lonTolerance));
             assertThat(ordinates[at + 1]).isCloseTo(places[at + 1], within(MICROMETRE_DEG));
         }
+    }
+
+    /** The two differ only in the order in which the axes are listed, which files do not follow. */
+    @Test
+    void axesListedNorthingFirstChangeNothing() {
+        double[] eastingFirst = {15.6, 86.2};
+        double[] northingFirst = {15.6, 86.2};
+
+        ReferenceSystem.parse("EPSG:5041").fromLonLat(eastingFirst, 2);
+        ReferenceSystem.parse("EPSG:32661").fromLonLat(northingFirst, 2);
+
+        assertThat(northingFirst).containsExactly(eastingFirst, within(1e-6));
     }
 
     /** The .prj text that GDAL writes for a code must lead to the same places as the code. */
@@ -144,20 +156,25 @@ class ReferenceSystemTest {
     }
 
     private static void readsAsTheSameSystem(Sample sample, String flavour) {
-        String wkt = GDALSRSINFO.run("", "-o", flavour, sample.definition());
+        String wkt = ExternalTool.named("gdalsrsinfo").run("-o", flavour, sample.definition());
         double[] byText = sample.ordinates();
         double[] byCode = sample.ordinates();
 
         ReferenceSystem.parse(wkt).fromLonLat(byText, 2);
         ReferenceSystem.parse(sample.definition()).fromLonLat(byCode, 2);
 
-        assertThat(byText[0]).isCloseTo(byCode[0], within(1e-3));
-        assertThat(byText[1]).isCloseTo(byCode[1], within(1e-3));
+        assertThat(byText[0]).isCloseTo(byCode[0], within(sample.textAgreement()));
+        assertThat(byText[1]).isCloseTo(byCode[1], within(sample.textAgreement()));
+    }
+
+    /** GDAL 3.6 does not read back its own text for systems on the meridian of Paris. */
+    static Stream<Sample> greenwichSamples() {
+        return samples().filter(sample -> !List.of("EPSG:27572", "EPSG:4807").contains(sample.definition()));
     }
 
     /** What we write must be understood by GDAL as the system that it is. */
     @ParameterizedTest(name = "{0}")
-    @MethodSource("samples")
+    @MethodSource("greenwichSamples")
     void writesWktThatGdalReadsAsTheSameSystem(Sample sample) {
         String wkt = ReferenceSystem.parse(sample.definition()).wkt();
 
@@ -166,7 +183,7 @@ class ReferenceSystemTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @MethodSource("samples")
+    @MethodSource("greenwichSamples")
     void writesEsriWktThatGdalReadsAsTheSameSystem(Sample sample) {
         String wkt = ReferenceSystem.parse(sample.definition()).esriWkt();
 
@@ -178,10 +195,13 @@ class ReferenceSystemTest {
     }
 
     private static double[] gdalFromLonLat(String definition, Sample sample) {
-        String out = GDALTRANSFORM.run(
-                String.format(Locale.ROOT, "%.12f %.12f%n", sample.lonDeg(), sample.latDeg()),
-                "-s_srs", "OGC:CRS84", "-t_srs", definition, "-output_xy");
-        return Stream.of(out.strip().split("\\s+", -1)).mapToDouble(Double::parseDouble).toArray();
+        String point = String.format(Locale.ROOT, "%.12f %.12f", sample.lonDeg(), sample.latDeg());
+        String command = "echo '" + point + "' | gdaltransform -s_srs OGC:CRS84 -t_srs '" + definition + "' -output_xy";
+        ExternalTool.named("gdaltransform");
+        String out = ExternalTool.named("sh").run("-c", command);
+        return Stream.of(out.strip().split("\\s+", -1))
+                .mapToDouble(Double::parseDouble)
+                .toArray();
     }
 
     @Test
@@ -218,6 +238,16 @@ class ReferenceSystemTest {
         assertThat(ordinates[2]).isEqualTo(11);
     }
 
+    /** The names of datums in .prj files are those that GDAL writes for the code. */
+    @Test
+    void namesDatumsInPrjFilesAsGdalDoes() {
+        var tool = ExternalTool.named("gdalsrsinfo");
+
+        assertThat(Datums.prjNames())
+                .allSatisfy((name, code) -> assertThat(tool.run("-o", "wkt_esri", "--single-line", "EPSG:" + code))
+                        .contains("GEOGCS[\"GCS_" + name + "\",DATUM[\"D_" + name + "\""));
+    }
+
     /** Factors exact by definition: NIST SP 811 (from memory). */
     @Test
     void tellsTheLengthOfItsUnit() {
@@ -232,7 +262,8 @@ class ReferenceSystemTest {
     @Test
     void keepsTheCodeThatTheDefinitionStates() {
         assertThat(ReferenceSystem.parse("EPSG:2263").epsgCode()).isEqualTo(OptionalInt.of(2263));
-        assertThat(ReferenceSystem.parse(ReferenceSystem.parse("EPSG:2263").wkt()).epsgCode())
+        assertThat(ReferenceSystem.parse(ReferenceSystem.parse("EPSG:2263").wkt())
+                        .epsgCode())
                 .isEqualTo(OptionalInt.of(2263));
         assertThat(ReferenceSystem.crs84().epsgCode()).isEmpty();
     }
@@ -274,8 +305,9 @@ class ReferenceSystemTest {
 
     @Test
     void warnsOfADatumWhoseShiftIsNotKnown() {
-        var system = ReferenceSystem.parse("GEOGCS[\"GCS_Old_Town\",DATUM[\"D_Old_Town\",SPHEROID[\"Bessel_1841\",6377397.155,"
-                + "299.1528128]],PRIMEM[\"Greenwich\",0],UNIT[\"Degree\",0.0174532925199433]]");
+        var system = ReferenceSystem.parse(
+                "GEOGCS[\"GCS_Old_Town\",DATUM[\"D_Old_Town\",SPHEROID[\"Bessel_1841\",6377397.155,"
+                        + "299.1528128]],PRIMEM[\"Greenwich\",0],UNIT[\"Degree\",0.0174532925199433]]");
 
         assertThat(system.caution()).hasValueSatisfying(text -> assertThat(text).contains("D_Old_Town"));
         assertThat(ReferenceSystem.parse("EPSG:27700").caution()).isEmpty();
@@ -304,6 +336,11 @@ class ReferenceSystemTest {
     record Sample(String definition, double lonDeg, double latDeg, double agreement) {
         double[] ordinates() {
             return new double[] {lonDeg, latDeg};
+        }
+
+        /** GeoTools computes the Swiss system as two methods, 5 cm apart, for the code and for the text. */
+        double textAgreement() {
+            return definition.equals("EPSG:2056") ? 0.1 : 1e-3;
         }
 
         @Override

@@ -29,6 +29,7 @@ import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Line;
+import org.spanroom.model.PullAssessment;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.ScoringSettings;
@@ -36,7 +37,12 @@ import org.spanroom.model.Span;
 import org.spanroom.model.Vault;
 
 class RankingTest {
-    private final Ranking ranking = new Ranking(ScoringSettings.defaults());
+    private static final ScoringSettings SETTINGS = new ScoringSettings(Map.of(
+            "room_gained", criterion(0.6, Map.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
+            "length", criterion(0.2, Map.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
+            "bends", criterion(0.2, Map.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
+
+    private final Ranking ranking = new Ranking(SETTINGS);
 
     /** Worked by hand on the curve (0, 1), (90, 0.7), (180, 0.3), (360, 0). */
     @ParameterizedTest(name = "{0} degrees are worth {1}")
@@ -68,6 +74,11 @@ class RankingTest {
         assertThat(ranked)
                 .extracting(RankedSpan::rank)
                 .containsExactly(OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty());
+    }
+
+    @Test
+    void shippedScoringNamesEveryCriterion() {
+        assertThat(ScoringSettings.defaults().criteria().keySet()).isEqualTo(Ranking.criteria());
     }
 
     @Test
@@ -103,6 +114,10 @@ class RankingTest {
         return LongStream.range(0, 50);
     }
 
+    private static ScoringSettings.Criterion criterion(double weightRatio, Map<Double, Double> curve) {
+        return new ScoringSettings.Criterion(weightRatio, new TreeMap<>(curve));
+    }
+
     private static List<String> ids(List<RankedSpan> ranked) {
         return ranked.stream().map(one -> one.span().id()).toList();
     }
@@ -120,7 +135,7 @@ class RankingTest {
                 room.newCables(),
                 "none",
                 Optional.of(Exclusion.NO_INNERDUCT));
-        return new Assessment(one.span(), one.bends(), without);
+        return new Assessment(one.span(), one.bends(), without, one.pull());
     }
 
     private static Assessment assessment(String id, int newCables, double lengthM, double turnDeg) {
@@ -145,6 +160,10 @@ class RankingTest {
         var bends = turnDeg == 0
                 ? Bends.NONE
                 : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
-        return new Assessment(span, bends, new Room(7854, 0.5, 0.1, 3000, 3, 0, 3, newCables, "", Optional.empty()));
+        return new Assessment(
+                span,
+                bends,
+                new Room(7854, 0.5, 0.1, 3000, 3, 0, 3, newCables, "", Optional.empty()),
+                PullAssessment.nothing(Exclusion.NO_INNERDUCT));
     }
 }

@@ -1,64 +1,99 @@
 package org.spanroom.testing;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.io.File;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.concurrent.TimeUnit;
 
-/** A program that we did not write and that judges our results; tests that need one are skipped where it is absent. */
-public record ExternalTool(String name) {
-    public static ExternalTool of(String name) {
-        return new ExternalTool(name);
+/**
+ * A program of the system, found on the PATH, that the tests let write or judge files.
+ *
+ * <p>Where it is not installed the test is skipped and says so; where the environment variable CI is "true" its absence
+ * fails the test, so that a build server cannot pass by skipping.
+ */
+public final class ExternalTool {
+    private static final int LONGEST_RUN_S = 120;
+
+    private final Path program;
+
+    private ExternalTool(Path program) {
+        this.program = program;
     }
 
-    /** Skips the running test if the program is absent; on a build server, where it must be there, the test fails instead. */
-    public void require() {
-        if (find().isPresent()) {
-            return;
+    /** What a program printed, both streams in one, and its exit code. */
+    public record Outcome(int exitCode, String output) {}
+
+    /** Returns the program of that name, or ends the test as skipped (failed on a build server). */
+    public static ExternalTool named(String name) {
+        List<Path> found = onPath(name);
+        if (found.isEmpty() && "true".equals(System.getenv("CI"))) {
+            throw new AssertionError(name + " is not on the PATH, and this is a build server (CI=true)");
         }
-        if ("true".equals(System.getenv("CI"))) {
-            throw new AssertionError(name + " is not installed, and CI=true demands it");
-        }
-        assumeTrue(false, name + " is not installed");
+        assumeTrue(!found.isEmpty(), name + " is not on the PATH; test skipped");
+        return new ExternalTool(found.get(0));
     }
 
-    /** Runs the program and returns what it wrote to its standard output. */
-    public String run(String input, String... arguments) {
-        require();
+    /** Runs the program, demands exit code 0, and returns what it printed. */
+    public String run(Object... arguments) {
+        Outcome outcome = tryToRun(arguments);
+        assertThat(outcome.exitCode()).as(outcome.output()).isZero();
+        return outcome.output();
+    }
+
+    /** Runs the program and returns how it ended. */
+    public Outcome tryToRun(Object... arguments) {
+        var command = new ArrayList<String>();
+        command.add(program.toString());
+        for (Object argument : arguments) {
+            command.add(argument.toString());
+        }
         try {
-            Path errors = Files.createTempFile("external-tool", ".txt");
-            var command = new ArrayList<>(List.of(name));
-            command.addAll(List.of(arguments));
-            Process process = new ProcessBuilder(command).redirectError(errors.toFile()).start();
-            try (var stdin = process.getOutputStream()) {
-                stdin.write(input.getBytes(StandardCharsets.UTF_8));
+            Path output = Files.createTempFile("external-tool", ".txt");
+            try {
+                return run(command, output);
+            } finally {
+                Files.delete(output);
             }
-            String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            int exit = process.waitFor();
-            String messages = Files.readString(errors);
-            Files.delete(errors);
-            if (exit != 0) {
-                throw new AssertionError(command + " ended with " + exit + ": " + messages);
-            }
-            return output;
         } catch (IOException e) {
-            throw new AssertionError(name + " cannot be run", e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new AssertionError(name + " was interrupted", e);
+            throw new UncheckedIOException(e);
         }
     }
 
-    private Optional<Path> find() {
-        return Stream.of(System.getenv().getOrDefault("PATH", "").split(":", -1))
-                .map(directory -> Path.of(directory, name))
-                .filter(Files::isExecutable)
-                .findFirst();
+    private static Outcome run(List<String> command, Path output) throws IOException {
+        Process process = new ProcessBuilder(command)
+                .redirectErrorStream(true)
+                .redirectOutput(output.toFile())
+                .start();
+        process.getOutputStream().close();
+        try {
+            if (!process.waitFor(LONGEST_RUN_S, TimeUnit.SECONDS)) {
+                process.destroyForcibly();
+                throw new AssertionError(command + " did not end within " + LONGEST_RUN_S + " s");
+            }
+        } catch (InterruptedException e) {
+            process.destroyForcibly();
+            Thread.currentThread().interrupt();
+            throw new AssertionError("interrupted while waiting for " + command, e);
+        }
+        return new Outcome(process.exitValue(), Files.readString(output, StandardCharsets.UTF_8));
+    }
+
+    private static List<Path> onPath(String name) {
+        String path = System.getenv("PATH");
+        return path == null
+                ? List.of()
+                : List.of(path.split(File.pathSeparator, -1)).stream()
+                        .filter(folder -> !folder.isEmpty())
+                        .map(folder -> Path.of(folder, name))
+                        .filter(Files::isExecutable)
+                        .toList();
     }
 }

@@ -1,0 +1,72 @@
+package org.spanroom.config;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.spanroom.model.Term;
+
+/**
+ * The values that stand in where the data has none; each span says which it rests on.
+ *
+ * @param numbers by term, in the unit that is kept: mm, m, kg/m, or a bare number
+ * @param words by term, in our own words
+ */
+public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) {
+    /** The terms that must be recorded to count, so that no value may be assumed. */
+    public static final Set<Term> NEVER_ASSUMED = Set.of(
+            Term.ROUTE,
+            Term.DUCT,
+            Term.DUCT_BANK,
+            Term.YEAR,
+            Term.RECORDED_LENGTH,
+            Term.FROM_VAULT,
+            Term.TO_VAULT,
+            Term.VAULT,
+            Term.VAULT_ELEVATION);
+
+    public AssumedValues {
+        numbers = sorted(numbers);
+        words = sorted(words);
+        if (!numbers.containsKey(Term.INSIDE_DIAMETER)) {
+            throw new IllegalArgumentException("inside_diameter must be assumed: no duct can be judged without a bore");
+        }
+    }
+
+    /**
+     * Returns the shipped values: a 4-in duct whose inside is 4 in, 1-1/4 in innerducts of SDR 13.5 (outside diameter 1.660 in, ASTM D2447 IPS, from memory) and cables of
+     * 0.7 in; all illustrative. The cable's mass takes a density of about 1000 kg/m3. How many innerducts and cables there are is
+     * never guessed unless the config says so.
+     */
+    public static AssumedValues defaults() {
+        return new AssumedValues(
+                Map.of(
+                        Term.INSIDE_DIAMETER, 101.6,
+                        Term.INNERDUCT_OUTSIDE_DIAMETER, 42.164,
+                        Term.INNERDUCT_SDR, 13.5,
+                        Term.CABLE_OUTSIDE_DIAMETER, 17.78,
+                        Term.CABLE_MASS, 0.25),
+                Map.of(
+                        Term.BORE_SHAPE, "round",
+                        Term.IN_SERVICE, "unknown",
+                        Term.FLOODED, "no",
+                        Term.CONDITION, "unknown"));
+    }
+
+    public OptionalDouble findNumber(Term term) {
+        Double number = numbers.get(term);
+        return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);
+    }
+
+    public Optional<String> findWord(Term term) {
+        return Optional.ofNullable(words.get(term));
+    }
+
+    private static <T> Map<Term, T> sorted(Map<Term, T> byTerm) {
+        var sorted = new EnumMap<Term, T>(Term.class);
+        sorted.putAll(byTerm);
+        return Collections.unmodifiableMap(sorted);
+    }
+}

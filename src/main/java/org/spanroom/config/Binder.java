@@ -1,0 +1,298 @@
+package org.spanroom.config;
+
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.spanroom.model.Unit;
+
+/**
+ * Makes records of config nodes: a section for a record, a snake-case key for each component, the given value for what is left out.
+ *
+ * <p>Written out rather than left to a library so that a record's own values can stand in for missing keys, and so that every
+ * complaint names the line, the key and what would be right.
+ */
+final class Binder {
+    private Binder() {}
+
+    /** Returns the section as a record; keys that it lacks are taken from the given one. */
+    static <T extends Record> T bind(ConfigNode node, Class<T> type, T given) {
+        return type.cast(record(node, type, Optional.of(given), "the config"));
+    }
+
+    private static Object record(ConfigNode node, Class<?> type, Optional<?> given, String name) {
+        ConfigNode.Mapping section = mapping(node, name);
+        RecordComponent[] components = type.getRecordComponents();
+        List<String> keys = Arrays.stream(components)
+                .map(component -> key(component.getName()))
+                .toList();
+        demandKnownKeys(section, keys, name);
+        Object[] values = new Object[components.length];
+        for (int i = 0; i < components.length; i++) {
+            values[i] = component(section, components[i], given, name);
+        }
+        return construct(section, type, components, values);
+    }
+
+    private static Object component(
+            ConfigNode.Mapping section, RecordComponent component, Optional<?> given, String name) {
+        String key = key(component.getName());
+        Optional<Object> standIn = given.map(record -> valueOf(component, record));
+        ConfigNode.Entry entry = section.entries().get(key);
+        if (entry != null) {
+            return value(entry.value(), component.getGenericType(), standIn, key);
+        }
+        return standIn.or(() -> absent(component.getType()))
+                .orElseThrow(() ->
+                        new ConfigProblem(section.line(), "the key '" + key + "' is missing in " + name, "Add it."));
+    }
+
+    /** Returns a node as a value of a component's type. */
+    static Object value(ConfigNode node, Type type, Optional<?> given, String key) {
+        Class<?> raw = raw(type);
+        if (node instanceof ConfigNode.Scalar scalar && scalar.isNull() && raw != String.class) {
+            Optional<?> standIn = absent(raw).isPresent() ? absent(raw) : given;
+            return standIn.orElseThrow(() -> wrongType(node, key, "a value"));
+        }
+        Optional<Object> ofTerms = TermSections.read(node, raw, given, key);
+        if (ofTerms.isPresent()) {
+            return ofTerms.get();
+        }
+        if (raw.isRecord()) {
+            return record(node, raw, given, key);
+        }
+        if (raw == List.class) {
+            return list(node, argument(type, 0), key);
+        }
+        if (Map.class.isAssignableFrom(raw)) {
+            return map(node, (ParameterizedType) type, given, key);
+        }
+        if (raw == Optional.class) {
+            return Optional.of(value(node, argument(type, 0), Optional.empty(), key));
+        }
+        return simple(scalar(node, key), raw, key);
+    }
+
+    private static Object simple(ConfigNode.Scalar node, Class<?> raw, String key) {
+        if (raw == String.class) {
+            return node.text();
+        }
+        if (raw.isEnum() && raw != Unit.class) {
+            return constant(node, raw, key);
+        }
+        return switch (raw.getSimpleName()) {
+            case "double", "Double" -> number(node, key);
+            case "OptionalDouble" -> OptionalDouble.of(number(node, key));
+            case "int", "Integer" -> wholeNumber(node, key);
+            case "OptionalInt" -> OptionalInt.of(wholeNumber(node, key));
+            case "boolean", "Boolean" -> flag(node, key);
+            case "Path" -> path(node, key);
+            case "Unit" -> unit(node, key);
+            default -> throw new IllegalStateException("no binding for type " + raw.getName() + " of key " + key);
+        };
+    }
+
+    private static List<Object> list(ConfigNode node, Type itemType, String key) {
+        if (!(node instanceof ConfigNode.Sequence sequence)) {
+            throw wrongType(node, key, "a list, such as [a, b]");
+        }
+        var items = new ArrayList<Object>();
+        sequence.items().forEach(item -> items.add(value(item, itemType, Optional.empty(), key)));
+        return items;
+    }
+
+    /** Entries that are records of their own are filled up from the given map, which also says which keys there are. */
+    private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, Optional<?> given, String key) {
+        ConfigNode.Mapping section = mapping(node, key);
+        Type keyType = argument(type, 0);
+        Type valueType = argument(type, 1);
+        Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
+        var givenMap = new LinkedHashMap<Object, Object>();
+        if (raw(valueType).isRecord() && given.isPresent()) {
+            givenMap.putAll((Map<?, ?>) given.get());
+            result.putAll(givenMap);
+            demandKnownKeys(
+                    section, givenMap.keySet().stream().map(Binder::word).toList(), key);
+        }
+        section.entries().forEach((name, entry) -> {
+            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), raw(keyType), "a key of " + key);
+            result.put(
+                    mapKey,
+                    value(entry.value(), valueType, Optional.ofNullable(givenMap.get(mapKey)), key + "." + name));
+        });
+        return result;
+    }
+
+    private static Object constant(ConfigNode.Scalar node, Class<?> type, String key) {
+        List<?> constants = Arrays.asList(type.getEnumConstants());
+        String wanted = node.text().strip().replace('-', '_').replace(' ', '_');
+        return constants.stream()
+                .filter(constant -> word(constant).equalsIgnoreCase(wanted))
+                .findFirst()
+                .map(Object.class::cast)
+                .orElseThrow(() -> new ConfigProblem(
+                        node.line(),
+                        "'" + node.text() + "' is not a word for " + key,
+                        NearestWord.remedy(
+                                node.text(),
+                                constants.stream().map(Binder::word).toList())));
+    }
+
+    private static double number(ConfigNode.Scalar node, String key) {
+        try {
+            double number = Double.parseDouble(node.text().strip());
+            if (Double.isFinite(number) && !node.text().matches(".*[dDfF]\\s*")) {
+                return number;
+            }
+        } catch (NumberFormatException e) {
+            // Falls through to the message below.
+        }
+        throw wrongType(node, key, "a number");
+    }
+
+    private static int wholeNumber(ConfigNode.Scalar node, String key) {
+        try {
+            return Integer.parseInt(node.text().strip());
+        } catch (NumberFormatException e) {
+            throw wrongType(node, key, "a whole number");
+        }
+    }
+
+    private static boolean flag(ConfigNode.Scalar node, String key) {
+        return switch (node.text().strip().toLowerCase(Locale.ROOT)) {
+            case "true", "yes" -> true;
+            case "false", "no" -> false;
+            default -> throw wrongType(node, key, "true or false");
+        };
+    }
+
+    private static Path path(ConfigNode.Scalar node, String key) {
+        try {
+            if (!node.text().isBlank()) {
+                return Path.of(node.text().strip());
+            }
+        } catch (InvalidPathException e) {
+            // Falls through to the message below.
+        }
+        throw wrongType(node, key, "the name of a file or folder");
+    }
+
+    private static Unit unit(ConfigNode.Scalar node, String key) {
+        return Unit.findBySymbol(node.text())
+                .orElseThrow(() -> new ConfigProblem(
+                        node.line(),
+                        "'" + node.text() + "' is not a unit that is known (" + key + ")",
+                        NearestWord.remedy(
+                                node.text(),
+                                Arrays.stream(Unit.values()).map(Unit::symbol).toList())));
+    }
+
+    private static Object construct(
+            ConfigNode.Mapping section, Class<?> type, RecordComponent[] components, Object[] values) {
+        Class<?>[] types =
+                Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
+        try {
+            return type.getDeclaredConstructor(types).newInstance(values);
+        } catch (InvocationTargetException e) {
+            if (e.getCause() instanceof IllegalArgumentException broken) {
+                throw brokenRule(section, components, String.valueOf(broken.getMessage()));
+            }
+            throw new IllegalStateException("cannot make a " + type.getName(), e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot make a " + type.getName(), e);
+        }
+    }
+
+    /** A record names its component; the reader of the config knows the key. */
+    private static ConfigProblem brokenRule(ConfigNode.Mapping section, RecordComponent[] components, String message) {
+        for (RecordComponent component : components) {
+            if (message.startsWith(component.getName() + " ")) {
+                String key = key(component.getName());
+                ConfigNode.Entry entry = section.entries().get(key);
+                int line = entry == null ? section.line() : entry.line();
+                return new ConfigProblem(
+                        line, key + message.substring(component.getName().length()), "");
+            }
+        }
+        return new ConfigProblem(section.line(), message, "");
+    }
+
+    static void demandKnownKeys(ConfigNode.Mapping section, List<String> keys, String name) {
+        section.entries().forEach((key, entry) -> {
+            if (!keys.contains(key)) {
+                throw new ConfigProblem(
+                        entry.line(), "unknown key '" + key + "' in " + name, NearestWord.remedy(key, keys));
+            }
+        });
+    }
+
+    static ConfigNode.Mapping mapping(ConfigNode node, String name) {
+        if (node instanceof ConfigNode.Mapping mapping) {
+            return mapping;
+        }
+        if (node instanceof ConfigNode.Scalar scalar && scalar.isNull()) {
+            return new ConfigNode.Mapping(Map.of(), node.line());
+        }
+        throw wrongType(node, name, "a section of keys");
+    }
+
+    static ConfigNode.Scalar scalar(ConfigNode node, String key) {
+        if (node instanceof ConfigNode.Scalar scalar) {
+            return scalar;
+        }
+        throw wrongType(node, key, "a single value");
+    }
+
+    private static ConfigProblem wrongType(ConfigNode node, String key, String wanted) {
+        return new ConfigProblem(node.line(), key + " must be " + wanted + ", is " + node.kind(), "");
+    }
+
+    private static Optional<Object> absent(Class<?> type) {
+        if (type == Optional.class) {
+            return Optional.of(Optional.empty());
+        }
+        if (type == OptionalInt.class) {
+            return Optional.of(OptionalInt.empty());
+        }
+        return type == OptionalDouble.class ? Optional.of(OptionalDouble.empty()) : Optional.empty();
+    }
+
+    static Object valueOf(RecordComponent component, Object record) {
+        try {
+            return component.getAccessor().invoke(record);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException("cannot read " + component, e);
+        }
+    }
+
+    /** Returns a component's key: snapToleranceM is snap_tolerance_m. */
+    static String key(String componentName) {
+        return componentName.replaceAll("(?<=.)(?=\\p{Upper})", "_").toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns the word that stands for an enum constant, or any other key, in a config. */
+    static String word(Object value) {
+        return value instanceof Enum<?> constant ? constant.name().toLowerCase(Locale.ROOT) : value.toString();
+    }
+
+    private static Class<?> raw(Type type) {
+        return type instanceof ParameterizedType generic ? (Class<?>) generic.getRawType() : (Class<?>) type;
+    }
+
+    private static Type argument(Type type, int index) {
+        return ((ParameterizedType) type).getActualTypeArguments()[index];
+    }
+}

@@ -1,0 +1,78 @@
+package org.spanroom.config;
+
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.spanroom.finding.InputException;
+import org.spanroom.model.Term;
+
+/**
+ * Reads the run's configuration from YAML.
+ *
+ * <p>Every key may be left out and then has the value of {@link RunConfig#defaults()}. File names in it are relative to the directory
+ * that the program is started in, not to the config's own, so that they read the same as on the command line.
+ */
+public final class ConfigReader {
+    private static final long LARGEST_BYTES = 1_000_000;
+
+    private ConfigReader() {}
+
+    /**
+     * Reads a file.
+     *
+     * @throws InputException naming file, line, key and remedy if anything in it is not understood
+     */
+    public static RunConfig read(Path file) {
+        try {
+            RunConfig config = Binder.bind(YamlParser.parse(text(file)), RunConfig.class, RunConfig.defaults());
+            demandTermsOfTheirLayers(config);
+            return config;
+        } catch (ConfigProblem e) {
+            String place = e.line() > 0 ? "line " + e.line() + ": " : "";
+            throw new InputException(file, place + e.problem(), e.remedy(), e);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
+            }
+            return Files.readString(file);
+        } catch (CharacterCodingException e) {
+            throw new InputException(file, "the file is not text in UTF-8", "Save it as UTF-8.", e);
+        } catch (IOException e) {
+            String problem = Files.exists(file) ? "the file cannot be read" : "there is no such file";
+            throw new InputException(file, problem, "Name a readable config file with --config.", e);
+        }
+    }
+
+    private static void demandTermsOfTheirLayers(RunConfig config) {
+        demandTerms("routes", config.inputs().routes().fields(), false);
+        demandTerms("vaults", config.inputs().vaults().fields(), true);
+    }
+
+    private static void demandTerms(String layer, FieldMap fields, boolean ofVaults) {
+        Set<String> wrong = new TreeSet<>();
+        for (Term term : fields.byTerm().keySet()) {
+            if (FieldMap.VAULT_TERMS.contains(term) != ofVaults) {
+                wrong.add(term.key());
+            }
+        }
+        if (!wrong.isEmpty()) {
+            throw new ConfigProblem(
+                    0,
+                    "inputs." + layer + ".fields: " + String.join(", ", wrong) + " is no term of " + layer,
+                    "Move it to the other layer's fields.");
+        }
+    }
+
+    /** Returns a config as sections, keys and plain values that {@link #read} would read the same from. */
+    public static Map<String, Object> asMap(RunConfig config) {
+        return ConfigMap.section(config);
+    }
+}

@@ -1,0 +1,31 @@
+package org.spanroom.config;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.spanroom.model.Unit;
+
+/**
+ * The table that lists what lies in each duct.
+ *
+ * @param file the CSV file; relative to the directory that the program is started in
+ * @param encoding the text encoding, where it is not UTF-8
+ * @param diameterUnit unit of outside diameters and walls
+ * @param massUnit unit of mass per length
+ */
+public record ContentsConfig(Optional<Path> file, Optional<String> encoding, Unit diameterUnit, Unit massUnit) {
+    public static final ContentsConfig NONE =
+            new ContentsConfig(Optional.empty(), Optional.empty(), Unit.MM, Unit.KG_PER_M);
+
+    public ContentsConfig {
+        if (diameterUnit.dimension() != Unit.Dimension.LENGTH) {
+            throw new IllegalArgumentException("diameterUnit must be a unit of length, was " + diameterUnit.symbol());
+        }
+        if (massUnit.dimension() != Unit.Dimension.MASS_PER_LENGTH) {
+            throw new IllegalArgumentException("massUnit must be a unit of mass per length, was " + massUnit.symbol());
+        }
+    }
+
+    public ContentsConfig withFile(Path otherFile) {
+        return new ContentsConfig(Optional.of(otherFile), encoding, diameterUnit, massUnit);
+    }
+}

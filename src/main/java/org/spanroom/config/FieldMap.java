@@ -1,0 +1,32 @@
+package org.spanroom.config;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.spanroom.model.Term;
+
+/** Which field of a source layer stands for which of our terms. */
+public record FieldMap(Map<Term, FieldSource> byTerm) {
+    /** The terms that a vaults layer is read for; all others belong to routes. */
+    public static final Set<Term> VAULT_TERMS = Set.of(Term.VAULT, Term.VAULT_KIND, Term.VAULT_ELEVATION);
+
+    public static final FieldMap EMPTY = new FieldMap(Map.of());
+
+    public FieldMap {
+        var sorted = new EnumMap<Term, FieldSource>(Term.class);
+        sorted.putAll(byTerm);
+        byTerm = Collections.unmodifiableMap(sorted);
+    }
+
+    public Optional<FieldSource> find(Term term) {
+        return Optional.ofNullable(byTerm.get(term));
+    }
+
+    /** Returns the names of all fields that are read, each once, in the order of their terms. */
+    public List<String> fieldNames() {
+        return byTerm.values().stream().map(FieldSource::field).distinct().toList();
+    }
+}

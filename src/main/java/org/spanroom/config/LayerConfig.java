@@ -1,0 +1,32 @@
+package org.spanroom.config;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A layer to read.
+ *
+ * @param file the file; relative to the directory that the program is started in
+ * @param layer the layer's name, where the file holds several
+ * @param crs the reference system, where the file states none or a wrong one
+ */
+public record LayerConfig(Optional<Path> file, Optional<String> layer, Optional<String> crs, FieldMap fields) {
+    public static final LayerConfig NONE =
+            new LayerConfig(Optional.empty(), Optional.empty(), Optional.empty(), FieldMap.EMPTY);
+
+    public LayerConfig withFile(Path otherFile) {
+        return new LayerConfig(Optional.of(otherFile), layer, crs, fields);
+    }
+
+    public LayerConfig withCrs(String otherCrs) {
+        return new LayerConfig(file, layer, Optional.of(otherCrs), fields);
+    }
+
+    public LayerConfig withLayer(String otherLayer) {
+        return new LayerConfig(file, Optional.of(otherLayer), crs, fields);
+    }
+
+    public LayerConfig withFields(FieldMap otherFields) {
+        return new LayerConfig(file, layer, crs, otherFields);
+    }
+}

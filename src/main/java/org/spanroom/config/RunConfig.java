@@ -1,0 +1,75 @@
+package org.spanroom.config;
+
+import org.spanroom.model.BendSettings;
+import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.ScoringSettings;
+
+/**
+ * Everything that a run is told from outside the data. One component is one section of the file; a further section is one
+ * further component with its value in {@link #defaults()}.
+ *
+ * @param assumed values that stand in where the data has none
+ * @param values what the words of the data mean
+ * @param plausible the range in which each quantity is believed
+ * @param threads how many threads compute; 0 for as many as the machine has
+ * @param strict whether findings beyond notes make the run fail
+ */
+public record RunConfig(
+        InputConfig inputs,
+        AssumedValues assumed,
+        ValueWords values,
+        PlausibleRanges plausible,
+        NetworkSettings network,
+        BendSettings bend,
+        RoomSettings room,
+        PullSettings pull,
+        ScoringSettings scoring,
+        OutputConfig output,
+        int threads,
+        boolean strict) {
+    private static final int MOST_THREADS = 1024;
+
+    public RunConfig {
+        if (threads < 0 || threads > MOST_THREADS) {
+            throw new IllegalArgumentException("threads must lie in 0 to " + MOST_THREADS + ", was " + threads);
+        }
+    }
+
+    public static RunConfig defaults() {
+        return new RunConfig(
+                InputConfig.NONE,
+                AssumedValues.defaults(),
+                ValueWords.defaults(),
+                PlausibleRanges.defaults(),
+                NetworkSettings.defaults(),
+                BendSettings.defaults(),
+                RoomSettings.defaults(),
+                PullSettings.defaults(),
+                ScoringSettings.defaults(),
+                OutputConfig.defaults(),
+                0,
+                false);
+    }
+
+    public RunConfig withInputs(InputConfig other) {
+        return new RunConfig(
+                other, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, strict);
+    }
+
+    public RunConfig withOutput(OutputConfig other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, other, threads, strict);
+    }
+
+    public RunConfig withThreads(int other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, other, strict);
+    }
+
+    public RunConfig withStrict(boolean other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, other);
+    }
+}

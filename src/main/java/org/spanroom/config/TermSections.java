@@ -1,0 +1,148 @@
+package org.spanroom.config;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.model.Term;
+import org.spanroom.model.Unit;
+
+/** Reads the sections whose keys are our terms: field maps, assumed values, plausible ranges. */
+final class TermSections {
+    private TermSections() {}
+
+    /** Returns the section as the wanted type, or empty if that type is not one of these. */
+    static Optional<Object> read(ConfigNode node, Class<?> type, Optional<?> given, String key) {
+        if (type == FieldMap.class) {
+            return Optional.of(fields(Binder.mapping(node, key)));
+        }
+        if (type == AssumedValues.class) {
+            AssumedValues before = given.map(AssumedValues.class::cast).orElseGet(AssumedValues::defaults);
+            return Optional.of(assumed(Binder.mapping(node, key), before));
+        }
+        if (type == PlausibleRanges.class) {
+            PlausibleRanges before = given.map(PlausibleRanges.class::cast).orElseGet(PlausibleRanges::defaults);
+            return Optional.of(ranges(Binder.mapping(node, key), before));
+        }
+        return Optional.empty();
+    }
+
+    private static FieldMap fields(ConfigNode.Mapping section) {
+        var sources = new EnumMap<Term, FieldSource>(Term.class);
+        section.entries().forEach((key, entry) -> {
+            Term term = term(key, entry.line());
+            source(term, entry.value()).ifPresent(source -> sources.put(term, source));
+        });
+        return new FieldMap(sources);
+    }
+
+    /** A term without a field is as good as a term left out, so that a map may list every term. */
+    private static Optional<FieldSource> source(Term term, ConfigNode node) {
+        if (node instanceof ConfigNode.Scalar scalar) {
+            return scalar.isNull()
+                    ? Optional.empty()
+                    : Optional.of(fieldSource(scalar, scalar.text(), TermQuantities.keptUnit(term)));
+        }
+        ConfigNode.Mapping section = Binder.mapping(node, term.key());
+        Binder.demandKnownKeys(section, List.of("field", "unit"), term.key());
+        ConfigNode.Entry field = section.entries().get("field");
+        if (field == null) {
+            throw new ConfigProblem(section.line(), "the key 'field' is missing in " + term.key(), "Add it.");
+        }
+        ConfigNode.Entry unit = section.entries().get("unit");
+        Optional<Unit> read = unit == null ? TermQuantities.keptUnit(term) : Optional.of(unit(term, unit.value()));
+        return Optional.of(
+                fieldSource(field.value(), Binder.scalar(field.value(), "field").text(), read));
+    }
+
+    private static FieldSource fieldSource(ConfigNode node, String field, Optional<Unit> unit) {
+        try {
+            return new FieldSource(field, unit);
+        } catch (IllegalArgumentException e) {
+            throw new ConfigProblem(node.line(), String.valueOf(e.getMessage()), "");
+        }
+    }
+
+    private static Unit unit(Term term, ConfigNode node) {
+        Unit.Dimension dimension = TermQuantities.dimension(term)
+                .orElseThrow(
+                        () -> new ConfigProblem(node.line(), term.key() + " has no unit", "Remove the key 'unit'."));
+        return TermQuantities.readUnit(Binder.scalar(node, "unit"), dimension, term.key());
+    }
+
+    /** A term with nothing behind it takes the shipped value away. */
+    private static AssumedValues assumed(ConfigNode.Mapping section, AssumedValues given) {
+        var numbers = new EnumMap<Term, Double>(Term.class);
+        var words = new EnumMap<Term, String>(Term.class);
+        numbers.putAll(given.numbers());
+        words.putAll(given.words());
+        section.entries().forEach((key, entry) -> {
+            Term term = term(key, entry.line());
+            if (AssumedValues.NEVER_ASSUMED.contains(term)) {
+                throw new ConfigProblem(entry.line(), "no value can be assumed for " + key, "Remove the key.");
+            }
+            if (entry.value() instanceof ConfigNode.Scalar scalar && scalar.isNull()) {
+                numbers.remove(term);
+                words.remove(term);
+            } else if (TermQuantities.isNumber(term)) {
+                numbers.put(term, positive(term, TermQuantities.readNumber(term, entry.value()), entry.line()));
+            } else {
+                words.put(term, TermQuantities.readWord(term, entry.value()));
+            }
+        });
+        try {
+            return new AssumedValues(numbers, words);
+        } catch (IllegalArgumentException e) {
+            throw new ConfigProblem(section.line(), String.valueOf(e.getMessage()), "");
+        }
+    }
+
+    private static double positive(Term term, double number, int line) {
+        boolean fine = term.kind() == Term.Kind.COUNT ? number >= 0 : number > 0;
+        if (!fine || Double.isInfinite(number)) {
+            throw new ConfigProblem(line, term.key() + " must be more than 0", "");
+        }
+        return number;
+    }
+
+    private static PlausibleRanges ranges(ConfigNode.Mapping section, PlausibleRanges given) {
+        var least = new EnumMap<Term, Double>(Term.class);
+        var most = new EnumMap<Term, Double>(Term.class);
+        least.putAll(given.least());
+        most.putAll(given.most());
+        section.entries().forEach((key, entry) -> {
+            Term term = term(key, entry.line());
+            if (!TermQuantities.isNumber(term)) {
+                throw new ConfigProblem(entry.line(), key + " is no quantity and has no range", "Remove the key.");
+            }
+            ConfigNode.Mapping range = Binder.mapping(entry.value(), key);
+            Binder.demandKnownKeys(range, List.of("least", "most"), key);
+            bound(term, range, "least", least);
+            bound(term, range, "most", most);
+        });
+        try {
+            return new PlausibleRanges(least, most);
+        } catch (IllegalArgumentException e) {
+            throw new ConfigProblem(section.line(), String.valueOf(e.getMessage()), "");
+        }
+    }
+
+    private static void bound(Term term, ConfigNode.Mapping range, String key, Map<Term, Double> bounds) {
+        ConfigNode.Entry entry = range.entries().get(key);
+        if (entry != null) {
+            bounds.put(term, TermQuantities.readNumber(term, entry.value()));
+        }
+    }
+
+    private static Term term(String key, int line) {
+        return Arrays.stream(Term.values())
+                .filter(term -> term.key().equals(key))
+                .findFirst()
+                .orElseThrow(() -> {
+                    List<String> keys =
+                            Arrays.stream(Term.values()).map(Term::key).toList();
+                    return new ConfigProblem(line, "'" + key + "' is not a term", NearestWord.remedy(key, keys));
+                });
+    }
+}

@@ -1,0 +1,97 @@
+package org.spanroom.config;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What the words of the source data mean. Case and surrounding blanks do not matter.
+ *
+ * @param missing words that say that nothing is recorded
+ * @param live words for a cable in service
+ * @param dead words for a cable out of service
+ * @param serviceUnknown words for a cable of which nobody knows
+ * @param flooded words for a duct with water in it
+ * @param notFlooded words for a dry duct
+ * @param squareBore shapes that mean a square bore
+ * @param directBuried duct types that mean that no outer duct surrounds the innerducts
+ */
+public record ValueWords(
+        List<String> missing,
+        List<String> live,
+        List<String> dead,
+        List<String> serviceUnknown,
+        List<String> flooded,
+        List<String> notFlooded,
+        List<String> roundBore,
+        List<String> squareBore,
+        List<String> sound,
+        List<String> oval,
+        List<String> collapsed,
+        List<String> blocked,
+        List<String> directBuried) {
+    public ValueWords {
+        missing = folded(missing);
+        live = folded(live);
+        dead = folded(dead);
+        serviceUnknown = folded(serviceUnknown);
+        flooded = folded(flooded);
+        notFlooded = folded(notFlooded);
+        roundBore = folded(roundBore);
+        squareBore = folded(squareBore);
+        sound = folded(sound);
+        oval = folded(oval);
+        collapsed = folded(collapsed);
+        blocked = folded(blocked);
+        directBuried = folded(directBuried);
+        demandApart(Map.of("live", live, "dead", dead, "service_unknown", serviceUnknown));
+        demandApart(Map.of("flooded", flooded, "not_flooded", notFlooded));
+        demandApart(Map.of("round_bore", roundBore, "square_bore", squareBore));
+        demandApart(Map.of("sound", sound, "oval", oval, "collapsed", collapsed, "blocked", blocked));
+    }
+
+    /** Returns the shipped words, common English ones. */
+    public static ValueWords defaults() {
+        return new ValueWords(
+                words("null, none, n/a, na, nan, -, --, ?, tbd, not recorded, <null>"),
+                words("live, in service, active, in use, yes, y, true, 1"),
+                words("dead, out of service, abandoned, retired, inactive, disused, no, n, false, 0"),
+                words("unknown, unk"),
+                words("yes, y, true, 1, flooded, wet, water, full of water"),
+                words("no, n, false, 0, dry, not flooded"),
+                words("round, circular, circle"),
+                words("square, rectangular"),
+                words("sound, good, ok, fair, intact"),
+                words("oval, deformed, flattened, squashed"),
+                words("collapsed, crushed, broken"),
+                words("blocked, obstructed, plugged"),
+                words("direct buried, direct-buried, direct_buried, buried, db"));
+    }
+
+    /** Returns the word as it is compared: without blanks around it, in lower case. */
+    public static String fold(String word) {
+        return word.strip().toLowerCase(Locale.ROOT);
+    }
+
+    private static List<String> words(String list) {
+        return Arrays.asList(list.split(", ", -1));
+    }
+
+    private static List<String> folded(List<String> words) {
+        return words.stream().map(ValueWords::fold).distinct().toList();
+    }
+
+    private static void demandApart(Map<String, List<String>> lists) {
+        var seen = new TreeMap<String, String>();
+        new TreeMap<>(lists)
+                .forEach((name, words) -> words.forEach(word -> {
+                    String before = seen.putIfAbsent(word, name);
+                    if (before != null) {
+                        throw new IllegalArgumentException(
+                                "the word '" + word + "' stands in both " + before + " and " + name);
+                    }
+                }));
+    }
+}

@@ -1,0 +1,76 @@
+package org.spanroom.input;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+
+/**
+ * The findings of one layer, at most a thousand of each code and field: a whole layer with one fault would drown all others.
+ * What goes beyond is counted and told in one further finding.
+ *
+ * <p>Missing values are told one by one while they are few; where they are many, or every feature lacks the value, in one finding.
+ */
+final class CappedLog {
+    static final int MOST_OF_A_KIND = 1000;
+
+    private final FindingLog findings;
+    private final String source;
+    private final Map<String, Kind> kinds = new TreeMap<>();
+
+    CappedLog(FindingLog findings, String source) {
+        this.findings = findings;
+        this.source = source;
+    }
+
+    /** The findings of one code and field. */
+    private static final class Kind {
+        private final List<Finding> first = new ArrayList<>();
+        private long count;
+    }
+
+    String source() {
+        return source;
+    }
+
+    void add(Finding finding) {
+        Kind kind = kinds.computeIfAbsent(finding.code().key() + " " + finding.field(), key -> new Kind());
+        kind.count++;
+        if (kind.first.size() < MOST_OF_A_KIND) {
+            kind.first.add(finding);
+        }
+    }
+
+    /** Notes something about the layer as a whole. */
+    void layer(FindingCode code, String detail) {
+        findings.add(Finding.of(code, source, "", detail));
+    }
+
+    /** Hands everything on; to be called when the layer has been read. */
+    void close(long features) {
+        kinds.values().forEach(kind -> handOn(kind, features));
+        kinds.clear();
+    }
+
+    private void handOn(Kind kind, long features) {
+        Finding example = kind.first.get(0);
+        boolean many = kind.count > MOST_OF_A_KIND;
+        boolean all = kind.count == features && features > 1;
+        if (example.code() == FindingCode.MISSING_VALUE && (many || all)) {
+            findings.add(summary(example, (all ? "all " : "") + kind.count + " features: " + example.detail()));
+            return;
+        }
+        kind.first.forEach(findings::add);
+        if (many) {
+            long more = kind.count - MOST_OF_A_KIND;
+            findings.add(summary(example, more + " further features like those listed"));
+        }
+    }
+
+    private Finding summary(Finding example, String detail) {
+        return Finding.of(example.code(), source, "", detail).inField(example.field());
+    }
+}

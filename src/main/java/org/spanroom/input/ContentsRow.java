@@ -1,0 +1,153 @@
+package org.spanroom.input;
+
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.apache.commons.csv.CSVRecord;
+import org.spanroom.config.RunConfig;
+import org.spanroom.config.ValueWords;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Service;
+import org.spanroom.model.Term;
+import org.spanroom.model.Unit;
+
+/** One row of the contents table, its values in our units. */
+final class ContentsRow {
+    private final RunConfig config;
+    private final CappedLog log;
+    private final CSVRecord record;
+    private final Map<String, Integer> columns;
+    private final long line;
+    private final Set<Term> assumed = EnumSet.noneOf(Term.class);
+
+    ContentsRow(RunConfig config, CappedLog log, CSVRecord record, Map<String, Integer> columns, long line) {
+        this.config = config;
+        this.log = log;
+        this.record = record;
+        this.columns = columns;
+        this.line = line;
+    }
+
+    long line() {
+        return line;
+    }
+
+    String duct() {
+        return cell("duct");
+    }
+
+    /** What findings call the row: its duct, or its line. */
+    String id() {
+        return duct().isEmpty() ? "line " + line : duct();
+    }
+
+    /** Returns the terms that had to be assumed for the row. */
+    Set<Term> assumed() {
+        return assumed;
+    }
+
+    /** Returns a cell's text; "" where the column, the cell or what it says is missing. */
+    String cell(String column) {
+        Integer index = columns.get(column);
+        if (index == null || index >= record.size()) {
+            return "";
+        }
+        String text = record.get(index).strip();
+        return config.values().missing().contains(ValueWords.fold(text)) ? "" : text;
+    }
+
+    double outsideMm(Term term) {
+        return numberOrAssumed(
+                term, "outside_diameter", Optional.of(config.inputs().contents().diameterUnit()));
+    }
+
+    double massKgPerM() {
+        return numberOrAssumed(
+                Term.CABLE_MASS, "mass", Optional.of(config.inputs().contents().massUnit()));
+    }
+
+    /** Returns the wall as recorded, else from the SDR as recorded or assumed; NaN where neither leaves a bore. */
+    double wallMm(double outsideMm) {
+        if (!cell("wall").isEmpty()) {
+            double wallMm = number(
+                    Term.INNERDUCT_WALL,
+                    "wall",
+                    Optional.of(config.inputs().contents().diameterUnit()));
+            if (2 * wallMm < outsideMm) {
+                return wallMm;
+            }
+            if (!Double.isNaN(wallMm)) {
+                tell(FindingCode.UNUSABLE_VALUE, "wall", "a wall of " + cell("wall") + " leaves no bore");
+            }
+        }
+        double sdrRatio = numberOrAssumed(Term.INNERDUCT_SDR, "sdr", Optional.empty());
+        return sdrRatio > 2 ? outsideMm / sdrRatio : Double.NaN;
+    }
+
+    Service service(WordMeanings words) {
+        String text = cell("in_service");
+        Service service = words.service().get(ValueWords.fold(text));
+        if (service != null) {
+            return service;
+        }
+        if (!text.isEmpty()) {
+            tell(FindingCode.UNUSABLE_VALUE, "in_service", "'" + text + "' stands in no list of words for in_service");
+        }
+        assumed.add(Term.IN_SERVICE);
+        return WordMeanings.OUR_SERVICE.getOrDefault(
+                config.assumed().findWord(Term.IN_SERVICE).orElse("unknown"), Service.UNKNOWN);
+    }
+
+    private double numberOrAssumed(Term term, String column, Optional<Unit> unit) {
+        double number = number(term, column, unit);
+        if (!Double.isNaN(number)) {
+            return number;
+        }
+        double stand = config.assumed().findNumber(term).orElse(Double.NaN);
+        if (!Double.isNaN(stand)) {
+            assumed.add(term);
+        }
+        return stand;
+    }
+
+    private double number(Term term, String column, Optional<Unit> unit) {
+        String text = cell(column);
+        if (text.isEmpty()) {
+            tell(FindingCode.MISSING_VALUE, column, "no " + column + " is given");
+            return Double.NaN;
+        }
+        Optional<SourceNumber> read = SourceNumber.parse(text)
+                .filter(found -> found.unit().isEmpty()
+                        || found.unit().map(Unit::dimension).equals(unit.map(Unit::dimension)));
+        if (read.isEmpty()) {
+            tell(FindingCode.UNUSABLE_VALUE, column, "'" + text + "' is not a number that can be read");
+            return Double.NaN;
+        }
+        Optional<Unit> counting = read.get().unit().or(() -> unit);
+        double kept = Quantities.kept(term, read.get().inUnit(), counting);
+        if (!config.plausible().contains(term, kept)) {
+            tell(
+                    FindingCode.IMPLAUSIBLE_VALUE,
+                    column,
+                    Quantities.implausible(term, read.get().inUnit(), counting, config.plausible()));
+            return Double.NaN;
+        }
+        return kept;
+    }
+
+    boolean unusable(String why) {
+        tell(FindingCode.CONTENTS_ROW_UNUSABLE, "", why);
+        return false;
+    }
+
+    void tell(FindingCode code, String column, String detail) {
+        log.add(Finding.of(code, log.source(), id(), "line " + line + ": " + detail)
+                .inField(column));
+    }
+
+    WordMeanings words() {
+        return WordMeanings.of(config.values());
+    }
+}

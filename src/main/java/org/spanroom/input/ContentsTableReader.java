@@ -1,0 +1,125 @@
+package org.spanroom.input;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.spanroom.config.ContentsConfig;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+
+/**
+ * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
+ *
+ * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
+ * itself), outside_diameter, sdr or wall, mass, in_service; others are ignored. Separators may be commas, semicolons or tabs.
+ */
+final class ContentsTableReader {
+    private static final List<String> COLUMNS =
+            List.of("duct", "item", "kind", "inside", "outside_diameter", "sdr", "wall", "mass", "in_service");
+    private static final List<String> NEEDED = List.of("duct", "kind");
+
+    private final Path file;
+    private final RunConfig config;
+    private final FindingLog findings;
+    private final CappedLog log;
+    private final Map<String, DuctItems> items = new LinkedHashMap<>();
+    private long rows;
+    private long used;
+
+    ContentsTableReader(Path file, RunConfig config, FindingLog findings) {
+        this.file = file;
+        this.config = config;
+        this.findings = findings;
+        this.log = new CappedLog(findings, String.valueOf(file.getFileName()));
+    }
+
+    long rows() {
+        return rows;
+    }
+
+    long usedRows() {
+        return used;
+    }
+
+    ContentsTable read() {
+        ContentsConfig contents = config.inputs().contents();
+        String text = TableText.read(file, contents.encoding(), findings);
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(TableText.separator(text))
+                .setIgnoreEmptyLines(true)
+                .setTrim(true)
+                .setTrailingData(true)
+                .setLenientEof(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(text, format)) {
+            var records = parser.iterator();
+            if (!records.hasNext()) {
+                throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
+            }
+            Map<String, Integer> columns = columns(records.next());
+            while (records.hasNext()) {
+                row(records.next(), columns, parser.getCurrentLineNumber());
+            }
+        } catch (IOException | UncheckedIOException e) {
+            throw new InputException(
+                    file, "the contents table cannot be read: " + e.getMessage(), "Mend the table.", e);
+        }
+        var byDuct = new TreeMap<String, ContentsTable.Listed>();
+        items.forEach((duct, listed) -> byDuct.put(duct, listed.build()));
+        log.close(rows);
+        return new ContentsTable(log.source(), byDuct);
+    }
+
+    private Map<String, Integer> columns(CSVRecord header) {
+        var columns = new TreeMap<String, Integer>();
+        for (int i = 0; i < header.size(); i++) {
+            String name = header.get(i).strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+            if (COLUMNS.contains(name)) {
+                columns.putIfAbsent(name, i);
+            }
+        }
+        if (!columns.keySet().containsAll(NEEDED)) {
+            throw new InputException(
+                    file,
+                    "the contents table needs the columns duct and kind; its header is "
+                            + String.join(", ", header.toList()),
+                    "The columns are " + String.join(", ", COLUMNS) + ".");
+        }
+        return columns;
+    }
+
+    private void row(CSVRecord record, Map<String, Integer> columns, long line) {
+        rows++;
+        var row = new ContentsRow(config, log, record, columns, line);
+        if (row.duct().isEmpty()) {
+            unusable(row, "it names no duct");
+            return;
+        }
+        String kind = row.cell("kind").toLowerCase(Locale.ROOT);
+        DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems());
+        boolean taken = switch (kind) {
+            case "innerduct" -> listed.addInnerduct(row);
+            case "cable" -> listed.addCable(row);
+            default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
+        };
+        used += taken ? 1 : 0;
+    }
+
+    private boolean unusable(ContentsRow row, String why) {
+        log.add(Finding.of(
+                FindingCode.CONTENTS_ROW_UNUSABLE, log.source(), row.id(), "line " + row.line() + ": " + why));
+        return false;
+    }
+}

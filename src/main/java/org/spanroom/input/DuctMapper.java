@@ -1,0 +1,164 @@
+package org.spanroom.input;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.spanroom.config.RunConfig;
+import org.spanroom.config.ValueWords;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Service;
+import org.spanroom.model.Term;
+
+/**
+ * From the values of a feature to the duct that its line is drawn along.
+ *
+ * <p>A city has few distinct contents and words, so each is kept once and shared.
+ */
+final class DuctMapper {
+    private final FeatureValues values;
+    private final WordMeanings words;
+    private final ContentsTable table;
+    private final Map<SimpleContents, Contents> distinctContents = new HashMap<>();
+    private final Map<String, String> distinctWords = new HashMap<>();
+
+    DuctMapper(RunConfig config, FeatureValues values, ContentsTable table) {
+        this.values = values;
+        this.words = WordMeanings.of(config.values());
+        this.table = table;
+    }
+
+    /** Returns the duct of the feature at hand. */
+    Duct map() {
+        String named = values.text(Term.DUCT);
+        String id = named.isEmpty() ? values.featureId() : named;
+        String bankId = shared(values.textQuietly(Term.DUCT_BANK));
+        BoreShape shape = values.meaning(Term.BORE_SHAPE, words.shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
+        double insideMm = values.numberOrAssumed(Term.INSIDE_DIAMETER);
+        String type = shared(values.textOrAssumed(Term.DUCT_TYPE));
+        boolean directBuried = words.directBuried().contains(ValueWords.fold(type));
+        String material = shared(values.textOrAssumed(Term.DUCT_MATERIAL));
+        Contents contents = contents(id);
+        boolean flooded = values.meaning(Term.FLOODED, words.flooded(), WordMeanings.OUR_FLOODED, false);
+        Condition condition =
+                values.meaning(Term.CONDITION, words.condition(), WordMeanings.OUR_CONDITION, Condition.UNKNOWN);
+        String surface = shared(values.textOrAssumed(Term.SURFACE));
+        String owner = shared(values.textOrAssumed(Term.OWNER));
+        var duct = new Duct(
+                id,
+                bankId,
+                shape,
+                insideMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                year(),
+                values.assumedTerms());
+        tellOverfill(duct);
+        return duct;
+    }
+
+    String shared(String word) {
+        return word.isEmpty() ? word : distinctWords.computeIfAbsent(word, key -> key);
+    }
+
+    private OptionalInt year() {
+        double year = values.number(Term.YEAR);
+        return Double.isNaN(year) ? OptionalInt.empty() : OptionalInt.of((int) year);
+    }
+
+    private Contents contents(String ductId) {
+        Optional<ContentsTable.Listed> listed = table.find(ductId);
+        if (listed.isPresent()) {
+            values.assume(listed.get().assumed());
+            return listed.get().contents();
+        }
+        return simpleContents()
+                .map(simple -> distinctContents.computeIfAbsent(simple, SimpleContents::contents))
+                .orElse(Contents.UNKNOWN);
+    }
+
+    /** Empty where a count, or the size of something that is there, is neither recorded nor assumed. */
+    private Optional<SimpleContents> simpleContents() {
+        double innerducts = values.numberOrAssumed(Term.INNERDUCT_COUNT);
+        double cables = values.numberOrAssumed(Term.CABLE_COUNT);
+        if (Double.isNaN(innerducts) || Double.isNaN(cables)) {
+            return Optional.empty();
+        }
+        SimpleContents simple = withInnerducts((int) innerducts);
+        simple = withCables(simple, (int) cables);
+        if (innerducts > 0 && cables > innerducts) {
+            values.addTo(
+                    Term.CABLE_COUNT,
+                    FindingCode.CABLES_EXCEED_INNERDUCTS,
+                    (int) cables + " cables are recorded in " + (int) innerducts + " innerducts");
+        }
+        boolean sized = (innerducts == 0 || simple.wallMm() > 0)
+                && (cables == 0 || (simple.cableOutsideMm() > 0 && simple.cableMassKgPerM() >= 0));
+        return sized ? Optional.of(simple) : Optional.empty();
+    }
+
+    private SimpleContents withInnerducts(int count) {
+        if (count == 0) {
+            return SimpleContents.EMPTY;
+        }
+        double outsideMm = values.numberOrAssumed(Term.INNERDUCT_OUTSIDE_DIAMETER);
+        return new SimpleContents(count, outsideMm, wallMm(outsideMm), 0, 0, 0, Service.UNKNOWN);
+    }
+
+    private SimpleContents withCables(SimpleContents pipes, int count) {
+        if (count == 0) {
+            return pipes;
+        }
+        double outsideMm = values.numberOrAssumed(Term.CABLE_OUTSIDE_DIAMETER);
+        double massKgPerM = values.numberOrAssumed(Term.CABLE_MASS);
+        Service service = values.meaning(Term.IN_SERVICE, words.service(), WordMeanings.OUR_SERVICE, Service.UNKNOWN);
+        return new SimpleContents(
+                pipes.innerducts(), pipes.innerductOutsideMm(), pipes.wallMm(), count, outsideMm, massKgPerM, service);
+    }
+
+    /** The wall itself where it is recorded, else the outside diameter over the SDR. */
+    private double wallMm(double outsideMm) {
+        double wallMm = values.isMapped(Term.INNERDUCT_WALL) ? values.number(Term.INNERDUCT_WALL) : FeatureValues.NONE;
+        if (2 * wallMm >= outsideMm) {
+            values.addTo(
+                    Term.INNERDUCT_WALL,
+                    FindingCode.UNUSABLE_VALUE,
+                    "a wall of " + Quantities.shown(Term.INNERDUCT_WALL, wallMm) + " leaves no bore in "
+                            + Quantities.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
+            wallMm = FeatureValues.NONE;
+        }
+        if (!Double.isNaN(wallMm)) {
+            return wallMm;
+        }
+        double sdrRatio = values.numberOrAssumed(Term.INNERDUCT_SDR);
+        return sdrRatio > 2 ? outsideMm / sdrRatio : FeatureValues.NONE;
+    }
+
+    private void tellOverfill(Duct duct) {
+        double areaMm2 = 0;
+        for (Innerduct innerduct : duct.contents().innerducts()) {
+            areaMm2 += innerduct.areaMm2();
+        }
+        for (Cable cable : duct.contents().looseCables()) {
+            areaMm2 += cable.areaMm2();
+        }
+        if (areaMm2 > duct.boreAreaMm2()) {
+            values.add(
+                    FindingCode.CONTENTS_OVERFILL,
+                    "contents of " + Math.round(areaMm2) + " mm2 in a bore of " + Math.round(duct.boreAreaMm2())
+                            + " mm2");
+        }
+    }
+}

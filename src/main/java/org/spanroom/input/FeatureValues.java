@@ -1,0 +1,256 @@
+package org.spanroom.input;
+
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.config.RunConfig;
+import org.spanroom.config.ValueWords;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Term;
+import org.spanroom.model.Unit;
+
+/**
+ * The values of one feature as its terms demand them: in our units, checked, with the assumed value where there is none. One
+ * object reads all features of a layer in turn; what is wrong goes to the layer's log.
+ */
+final class FeatureValues {
+    /** What {@link #number} returns where nothing usable is recorded; package-internal, to spare millions of objects. */
+    static final double NONE = Double.NaN;
+
+    private final RunConfig config;
+    private final LayerFields fields;
+    private final CappedLog log;
+    private final Set<String> missingWords;
+    private final Set<String> unknownWords;
+    private final Set<Term> assumed = EnumSet.noneOf(Term.class);
+    private final Map<Term, Long> recorded = new EnumMap<>(Term.class);
+    private final Map<Set<Term>, Set<Term>> assumedSets = new java.util.HashMap<>();
+
+    private List<@Nullable Object> values = List.of();
+    private String featureId = "";
+    private double lonDeg;
+    private double latDeg;
+
+    FeatureValues(RunConfig config, LayerFields fields, CappedLog log) {
+        this.config = config;
+        this.fields = fields;
+        this.log = log;
+        this.missingWords = Set.copyOf(config.values().missing());
+        this.unknownWords = Set.copyOf(config.values().serviceUnknown());
+    }
+
+    /** Turns to a next feature. */
+    void start(SourceFeature feature, Term idTerm, double atLonDeg, double atLatDeg) {
+        values = feature.values();
+        lonDeg = atLonDeg;
+        latDeg = atLatDeg;
+        assumed.clear();
+        featureId = Long.toString(feature.number());
+        String name = text(idTerm);
+        if (!name.isEmpty()) {
+            featureId = name;
+        }
+    }
+
+    /** Returns the owner's name of the feature, or its number in the layer where it has none. */
+    String featureId() {
+        return featureId;
+    }
+
+    /** Returns the terms that the values read so far were assumed for; one object for equal sets. */
+    Set<Term> assumedTerms() {
+        Set<Term> known = assumedSets.get(assumed);
+        if (known == null) {
+            known = Set.copyOf(assumed);
+            assumedSets.put(known, known);
+        }
+        return known;
+    }
+
+    /** Notes terms that were assumed elsewhere for this feature. */
+    void assume(Set<Term> terms) {
+        assumed.addAll(terms);
+    }
+
+    boolean isMapped(Term term) {
+        return fields.find(term).isPresent();
+    }
+
+    /** Returns the recorded text, or "" and a finding where the term is mapped but has none. */
+    String text(Term term) {
+        String text = textQuietly(term);
+        if (text.isEmpty()) {
+            fields.find(term).ifPresent(column -> missing(term, column));
+        }
+        return text;
+    }
+
+    String textQuietly(Term term) {
+        LayerFields.Column column = fields.find(term).orElse(null);
+        Object value = column == null ? null : values.get(column.index());
+        if (value == null) {
+            return "";
+        }
+        String text = SourceNumber.text(value);
+        if (text.isEmpty() || missingWords.contains(ValueWords.fold(text))) {
+            return "";
+        }
+        recorded.merge(term, 1L, Long::sum);
+        return text;
+    }
+
+    String textOrAssumed(Term term) {
+        String text = text(term);
+        return text.isEmpty() ? assumedWord(term) : text;
+    }
+
+    /** Returns what the recorded word means, or what the assumed one means where it is missing or in no list. */
+    <T> T meaning(Term term, Map<String, T> meanings, Map<String, T> ofAssumed, T otherwise) {
+        String text = text(term);
+        if (!text.isEmpty()) {
+            String word = ValueWords.fold(text);
+            T meaning = meanings.get(word);
+            if (meaning != null) {
+                return meaning;
+            }
+            LayerFields.Column column = fields.find(term).orElseThrow();
+            if (unknownWords.contains(word)) {
+                missing(term, column);
+            } else {
+                add(FindingCode.UNUSABLE_VALUE, column, "'" + text + "' stands in no list of words for " + term.key());
+            }
+        }
+        T assumedMeaning = ofAssumed.get(assumedWord(term));
+        return assumedMeaning == null ? otherwise : assumedMeaning;
+    }
+
+    private String assumedWord(Term term) {
+        Optional<String> word = config.assumed().findWord(term);
+        if (word.isPresent()) {
+            assumed.add(term);
+        }
+        return word.orElse("");
+    }
+
+    /** Returns the recorded number in the unit that is kept, or the assumed one, or {@link #NONE}. */
+    double numberOrAssumed(Term term) {
+        double number = number(term);
+        return Double.isNaN(number) ? assumedNumber(term) : number;
+    }
+
+    double assumedNumber(Term term) {
+        double number = config.assumed().findNumber(term).orElse(NONE);
+        if (!Double.isNaN(number)) {
+            assumed.add(term);
+        }
+        return number;
+    }
+
+    /** Returns the recorded number in the unit that is kept, or {@link #NONE} and a finding where it is of no use. */
+    double number(Term term) {
+        LayerFields.Column column = fields.find(term).orElse(null);
+        if (column == null) {
+            return NONE;
+        }
+        Object value = values.get(column.index());
+        if (value == null || isMissing(value)) {
+            missing(term, column);
+            return NONE;
+        }
+        recorded.merge(term, 1L, Long::sum);
+        return value instanceof Number number
+                ? kept(term, column, number.doubleValue(), column.unit())
+                : parsed(term, column, SourceNumber.text(value));
+    }
+
+    private boolean isMissing(Object value) {
+        if (value instanceof Number) {
+            return false;
+        }
+        String word = ValueWords.fold(value.toString());
+        return word.isEmpty() || missingWords.contains(word);
+    }
+
+    private double parsed(Term term, LayerFields.Column column, String text) {
+        Optional<SourceNumber> number = SourceNumber.parse(text)
+                .filter(found -> found.unit().isEmpty()
+                        || column.unit()
+                                .map(Unit::dimension)
+                                .equals(found.unit().map(Unit::dimension)));
+        if (number.isEmpty()) {
+            add(
+                    FindingCode.UNUSABLE_VALUE,
+                    column,
+                    "'" + text + "' is not a number that " + term.key() + " can be read from");
+            return NONE;
+        }
+        return kept(term, column, number.get().inUnit(), number.get().unit().or(column::unit));
+    }
+
+    private double kept(Term term, LayerFields.Column column, double inUnit, Optional<Unit> unit) {
+        double kept = Quantities.kept(term, inUnit, unit);
+        if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
+            add(
+                    FindingCode.UNUSABLE_VALUE,
+                    column,
+                    SourceNumber.canonical(inUnit) + " is not a value for " + term.key());
+            return NONE;
+        }
+        if (!config.plausible().contains(term, kept)) {
+            add(
+                    FindingCode.IMPLAUSIBLE_VALUE,
+                    column,
+                    Quantities.implausible(term, inUnit, unit, config.plausible()) + assumedInstead(term));
+            return NONE;
+        }
+        return kept;
+    }
+
+    private void missing(Term term, LayerFields.Column column) {
+        add(FindingCode.MISSING_VALUE, column, "no " + term.key() + " is recorded" + assumedInstead(term));
+    }
+
+    private String assumedInstead(Term term) {
+        var number = config.assumed().findNumber(term);
+        if (number.isPresent()) {
+            return "; assumed " + Quantities.shown(term, number.getAsDouble());
+        }
+        return config.assumed().findWord(term).map(word -> "; assumed " + word).orElse("");
+    }
+
+    /** Notes something about the feature at hand. */
+    void add(FindingCode code, LayerFields.Column column, String detail) {
+        log.add(Finding.of(code, log.source(), featureId, detail)
+                .inField(column.field())
+                .at(lonDeg, latDeg));
+    }
+
+    void add(FindingCode code, String detail) {
+        log.add(Finding.of(code, log.source(), featureId, detail).at(lonDeg, latDeg));
+    }
+
+    void addTo(Term term, FindingCode code, String detail) {
+        fields.find(term).ifPresentOrElse(column -> add(code, column, detail), () -> add(code, detail));
+    }
+
+    /** Tells of mapped fields that the layer does not have; to be called when it has been read. */
+    void tellAbsentFields(LayerHeader header) {
+        var absent = new TreeMap<String, String>();
+        for (Term term : Term.values()) {
+            fields.find(term)
+                    .filter(column ->
+                            !recorded.containsKey(term) && !header.fields().contains(column.field()))
+                    .ifPresent(column -> absent.put(column.field(), term.key()));
+        }
+        absent.forEach((field, term) -> log.layer(
+                FindingCode.LAYER_ISSUE,
+                "the layer has no field '" + field + "', which the config names for " + term + "; its fields are "
+                        + String.join(", ", header.fields())));
+    }
+}

@@ -1,0 +1,86 @@
+package org.spanroom.input;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.spanroom.finding.FindingLog;
+
+/** A GeoJSON file as a layer: the names of its fields and its reference system are found by looking at its first features. */
+final class GeoJsonSource implements LayerSource {
+    private static final int FEATURES_TO_LOOK_AT = 100;
+
+    private final LayerHeader header;
+    private final FindingLog findings;
+    private final GeoJsonTexts.Layout layout;
+
+    private GeoJsonSource(LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout) {
+        this.header = header;
+        this.findings = findings;
+        this.layout = layout;
+    }
+
+    static GeoJsonSource open(Path file, FindingLog findings) {
+        try {
+            GeoJsonTexts.Layout layout = GeoJsonTexts.layoutOf(file);
+            var log = LayerLog.unheard("");
+            var fields = new WantedFields(List.of());
+            var feature = new GeoJsonFeature(fields, log, true);
+            var reader = new GeoJsonReader(
+                    file,
+                    feature,
+                    new FeatureOutlet(log, fields, looked -> {}),
+                    log,
+                    FEATURES_TO_LOOK_AT,
+                    Optional.empty());
+            try (var texts = new GeoJsonTexts(file, layout)) {
+                reader.read(texts);
+            }
+            Optional<Optional<String>> crs = reader.statedCrs();
+            if (crs.isEmpty() && reader.stopped()) {
+                crs = GeoJsonCrs.atEndOf(file);
+            }
+            var header = new LayerHeader(
+                    file,
+                    LayerFormat.stem(file),
+                    List.copyOf(feature.names()),
+                    crs.orElse(Optional.of(GeoJsonCrs.DEFAULT)),
+                    -1);
+            return new GeoJsonSource(header, findings, layout);
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+    }
+
+    @Override
+    public LayerHeader header() {
+        return header;
+    }
+
+    @Override
+    public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
+        var log = new LayerLog(header.source(), findings);
+        var fields = new WantedFields(wantedFields);
+        var outlet = new FeatureOutlet(log, fields, sink);
+        var reader = new GeoJsonReader(
+                header.file(),
+                new GeoJsonFeature(fields, log, false),
+                outlet,
+                log,
+                Long.MAX_VALUE,
+                Optional.of(header));
+        try (var texts = new GeoJsonTexts(header.file(), layout)) {
+            reader.read(texts);
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(header.file(), e);
+        }
+        log.close();
+        return outlet.met();
+    }
+
+    @Override
+    public void close() {
+        // each reading opens and closes the file by itself
+    }
+}

@@ -1,0 +1,153 @@
+package org.spanroom.input;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import java.io.BufferedInputStream;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+
+/** The JSON texts of one file: a single one, one a line, or records after RFC 8142; a parser for each. */
+final class GeoJsonTexts implements Closeable {
+    static final byte RECORD_SEPARATOR = 0x1E;
+
+    /**
+     * Depth costs a small object a level and no stack; a name, a number and a wanted text cost their length. What nobody
+     * wants is skipped whatever its length. NaN and Infinity are no JSON, but some programs write them, and they are
+     * better rejected with their feature than with their file.
+     */
+    static final JsonFactory FACTORY = new JsonFactoryBuilder()
+            .streamReadConstraints(StreamReadConstraints.builder()
+                    .maxNestingDepth(50_000)
+                    .maxStringLength(10_000_000)
+                    .maxNameLength(50_000)
+                    .maxNumberLength(1_000)
+                    .build())
+            .disable(JsonFactory.Feature.INTERN_FIELD_NAMES)
+            .disable(StreamReadFeature.AUTO_CLOSE_SOURCE)
+            .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+            .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
+            .build();
+
+    /** How the texts follow one another. */
+    enum Layout {
+        /** One text, or several with nothing between them to hold on to when one is broken. */
+        ONE_STREAM(false),
+        /** One text a line. */
+        LINES(true),
+        /** A record separator before each text (RFC 8142). */
+        RECORDS(true);
+
+        private final boolean outlastsBrokenText;
+
+        Layout(boolean outlastsBrokenText) {
+            this.outlastsBrokenText = outlastsBrokenText;
+        }
+
+        /** Returns true if a broken text leaves the ones after it readable. */
+        boolean outlastsBrokenText() {
+            return outlastsBrokenText;
+        }
+    }
+
+    private final InputStream in;
+    private final @Nullable DelimitedStream delimited;
+    private final Layout layout;
+    private boolean begun;
+
+    GeoJsonTexts(Path file, Layout layout) throws IOException {
+        this.layout = layout;
+        in = Utf8Stream.open(file);
+        delimited = layout == Layout.ONE_STREAM
+                ? null
+                : new DelimitedStream(in, layout == Layout.LINES ? (byte) '\n' : RECORD_SEPARATOR);
+    }
+
+    /**
+     * Returns the layout of a file, judged by its beginning: a separator before the first text, or a first text of one
+     * line, no feature collection, with something on a line after it.
+     */
+    static Layout layoutOf(Path file) throws IOException {
+        try (InputStream in = new BufferedInputStream(Utf8Stream.open(file))) {
+            int first = in.read();
+            while (first == ' ' || first == '\t' || first == '\r' || first == '\n') {
+                first = in.read();
+            }
+            if (first == RECORD_SEPARATOR) {
+                return Layout.RECORDS;
+            }
+        }
+        try (GeoJsonTexts texts = new GeoJsonTexts(file, Layout.ONE_STREAM);
+                JsonParser parser = texts.next()) {
+            return parser != null && firstTextIsALine(parser) ? Layout.LINES : Layout.ONE_STREAM;
+        }
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    /** Returns a parser for the next text that is not empty, or null after the last one. */
+    @Nullable
+    JsonParser next() throws IOException {
+        if (delimited == null) {
+            boolean first = !begun;
+            begun = true;
+            return first ? FACTORY.createParser(in) : null;
+        }
+        return delimited.nextText() ? FACTORY.createParser((InputStream) delimited) : null;
+    }
+
+    /** Returns the words for a place in the text at hand. */
+    String place(JsonLocation location) {
+        if (delimited == null) {
+            return "line " + location.getLineNr() + ", column " + location.getColumnNr();
+        }
+        return layout == Layout.LINES
+                ? "line " + delimited.text() + ", column " + location.getColumnNr()
+                : "record " + (delimited.text() - 1) + ", line " + location.getLineNr() + ", column "
+                        + location.getColumnNr();
+    }
+
+    @Override
+    public void close() throws IOException {
+        in.close();
+    }
+
+    private static boolean firstTextIsALine(JsonParser parser) throws IOException {
+        int line;
+        try {
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
+                return false;
+            }
+            line = parser.currentTokenLocation().getLineNr();
+            for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
+                JsonToken value = parser.nextToken();
+                if (name.equals("features")
+                        || (value == JsonToken.VALUE_STRING && parser.getText().equals("FeatureCollection"))) {
+                    return false;
+                }
+                parser.skipChildren();
+            }
+            if (parser.currentLocation().getLineNr() != line) {
+                return false;
+            }
+        } catch (JsonProcessingException broken) {
+            return false; // the reading itself will say what is wrong
+        }
+        try {
+            return parser.nextToken() != null && parser.currentTokenLocation().getLineNr() > line;
+        } catch (JsonProcessingException broken) {
+            return broken.getLocation() != null && broken.getLocation().getLineNr() > line;
+        }
+    }
+}

@@ -1,0 +1,20 @@
+package org.spanroom.input;
+
+import java.util.List;
+import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.model.Route;
+import org.spanroom.model.Vault;
+
+/**
+ * All that was read.
+ *
+ * @param crs the reference system of the routes, in which results are written unless another is asked for
+ * @param records one for each file, routes first
+ */
+public record InputData(List<Route> routes, List<Vault> vaults, ReferenceSystem crs, List<InputRecord> records) {
+    public InputData {
+        routes = List.copyOf(routes);
+        vaults = List.copyOf(vaults);
+        records = List.copyOf(records);
+    }
+}

@@ -1,0 +1,148 @@
+package org.spanroom.input;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import org.spanroom.config.LayerConfig;
+import org.spanroom.config.RunConfig;
+import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+import org.spanroom.model.Vault;
+
+/**
+ * Reads what a run is about: routes, vaults and contents, each from the file that the config names.
+ *
+ * <p>Places come out in degrees on WGS 84, quantities in our units, gaps filled with the assumed values. What cannot be used, and what
+ * cannot be believed, goes to the findings.
+ */
+public final class InputReader {
+    private final RunConfig config;
+    private final FindingLog findings;
+    private final Opener opener;
+    private final List<InputRecord> records = new ArrayList<>();
+
+    public InputReader(RunConfig config, FindingLog findings) {
+        this(config, findings, LayerSources::open);
+    }
+
+    InputReader(RunConfig config, FindingLog findings, Opener opener) {
+        this.config = config;
+        this.findings = findings;
+        this.opener = opener;
+    }
+
+    /** Opens a layer. */
+    interface Opener {
+        LayerSource open(Path file, Optional<String> layer, FindingLog findings);
+    }
+
+    /**
+     * Reads everything. Vaults and contents may be left out of the config; routes may not.
+     *
+     * @throws InputException if a file cannot be used at all
+     */
+    public InputData read() {
+        Path routesFile = config.inputs()
+                .routes()
+                .file()
+                .orElseThrow(() -> new InputException(
+                        Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
+        ContentsTable table =
+                config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
+        var routes = readRoutes(routesFile, table);
+        table.tellUnknownDucts(findings);
+        List<Vault> vaults =
+                config.inputs().vaults().file().map(this::readVaults).orElse(List.of());
+        return new InputData(routes.reader().routes(), vaults, routes.crs(), ordered());
+    }
+
+    /** A layer's reader after it has read, with the system that it read in. */
+    private record RoutesRead(RouteReader reader, ReferenceSystem crs) {}
+
+    private RoutesRead readRoutes(Path file, ContentsTable table) {
+        LayerConfig layer = config.inputs().routes();
+        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+            LayerHeader header = source.header();
+            ReferenceSystem crs = crs(header, layer, "routes");
+            var fields = new LayerFields(layer.fields(), header);
+            var reader = new RouteReader(config, crs, fields, new CappedLog(findings, header.source()), table);
+            long features = source.read(fields.wanted(), reader::accept);
+            reader.close(header, features);
+            records.add(new InputRecord(
+                    "routes", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+            return new RoutesRead(reader, crs);
+        }
+    }
+
+    private List<Vault> readVaults(Path file) {
+        LayerConfig layer = config.inputs().vaults();
+        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+            LayerHeader header = source.header();
+            ReferenceSystem crs = crs(header, layer, "vaults");
+            var fields = new LayerFields(layer.fields(), header);
+            var reader = new VaultReader(config, crs, fields, new CappedLog(findings, header.source()));
+            long features = source.read(fields.wanted(), reader::accept);
+            reader.close(header, features);
+            records.add(new InputRecord(
+                    "vaults", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+            return reader.vaults();
+        }
+    }
+
+    private ContentsTable readContents(Path file) {
+        var reader = new ContentsTableReader(file, config, findings);
+        ContentsTable table = reader.read();
+        records.add(new InputRecord(
+                "contents", file, "", "", reader.rows(), reader.usedRows(), List.of(FileDigest.of(file))));
+        return table;
+    }
+
+    /** Routes, vaults, contents, whatever was read first. */
+    private List<InputRecord> ordered() {
+        List<String> roles = List.of("routes", "vaults", "contents");
+        return roles.stream()
+                .flatMap(role -> records.stream().filter(record -> record.role().equals(role)))
+                .toList();
+    }
+
+    private static ReferenceSystem crs(LayerHeader header, LayerConfig layer, String role) {
+        String definition = layer.crs().or(header::crsDefinition).orElseThrow(() -> noSystem(header, role));
+        try {
+            return ReferenceSystem.parse(definition);
+        } catch (IllegalArgumentException e) {
+            String origin = layer.crs().isPresent() ? "the reference system given for it" : "its reference system";
+            throw new InputException(header.file(), origin + " cannot be used: " + e.getMessage(), giveIt(role), e);
+        }
+    }
+
+    private static InputException noSystem(LayerHeader header, String role) {
+        return new InputException(header.file(), "it does not say which reference system it is in", giveIt(role));
+    }
+
+    private static String giveIt(String role) {
+        return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
+    }
+
+    /** Digests take a pass of their own over the file, beside the reading. */
+    private static CompletableFuture<List<FileDigest>> inBackground(Supplier<List<FileDigest>> work) {
+        return CompletableFuture.supplyAsync(work);
+    }
+
+    private static List<FileDigest> await(CompletableFuture<List<FileDigest>> digests) {
+        try {
+            return digests.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof InputException problem) {
+                throw problem;
+            }
+            throw e;
+        }
+    }
+}

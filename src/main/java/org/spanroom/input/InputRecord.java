@@ -1,0 +1,32 @@
+package org.spanroom.input;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * What was read from one file: for the run's record.
+ *
+ * @param role routes, vaults or contents
+ * @param layer the layer's name; empty for a table
+ * @param crsName the reference system that the ordinates were read in; empty for a table
+ * @param featuresRead features, or rows, met
+ * @param featuresUsed those of which at least a part is in the results
+ * @param digests the file and those that belong to it
+ */
+public record InputRecord(
+        String role,
+        Path file,
+        String layer,
+        String crsName,
+        long featuresRead,
+        long featuresUsed,
+        List<FileDigest> digests) {
+    public InputRecord {
+        digests = List.copyOf(digests);
+    }
+
+    /** Returns how many features, or rows, are not in the results; findings say why. */
+    public long featuresRejected() {
+        return featuresRead - featuresUsed;
+    }
+}

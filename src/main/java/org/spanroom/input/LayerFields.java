@@ -1,0 +1,73 @@
+package org.spanroom.input;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.spanroom.config.FieldMap;
+import org.spanroom.model.Term;
+import org.spanroom.model.Unit;
+
+/**
+ * Where each mapped term is found in the values of a layer's features.
+ *
+ * <p>A field is taken by its name, else by its name without regard to case, else by the first ten characters of it, which is all that a
+ * Shapefile keeps: one config serves the same layer in every format.
+ */
+final class LayerFields {
+    private static final int SHAPEFILE_NAME_LENGTH = 10;
+
+    private final List<String> wanted;
+    private final Map<Term, Column> columns = new EnumMap<>(Term.class);
+
+    /**
+     * The place of a term's field.
+     *
+     * @param index in the list of wanted fields
+     * @param field its name in the layer
+     */
+    record Column(int index, String field, Optional<Unit> unit) {}
+
+    LayerFields(FieldMap map, LayerHeader header) {
+        var indexes = new TreeMap<String, Integer>();
+        var names = new java.util.ArrayList<String>();
+        map.byTerm().forEach((term, source) -> {
+            String name = nameInLayer(source.field(), header.fields());
+            Integer index = indexes.get(name);
+            if (index == null) {
+                index = names.size();
+                indexes.put(name, index);
+                names.add(name);
+            }
+            columns.put(term, new Column(index, name, source.unit()));
+        });
+        wanted = List.copyOf(names);
+    }
+
+    /** Returns the fields to ask the layer for. */
+    List<String> wanted() {
+        return wanted;
+    }
+
+    Optional<Column> find(Term term) {
+        return Optional.ofNullable(columns.get(term));
+    }
+
+    private static String nameInLayer(String name, List<String> fields) {
+        if (fields.contains(name)) {
+            return name;
+        }
+        return only(fields.stream().filter(name::equalsIgnoreCase).toList())
+                .or(() -> only(fields.stream()
+                        .filter(field -> field.length() == SHAPEFILE_NAME_LENGTH)
+                        .filter(field -> name.toLowerCase(Locale.ROOT).startsWith(field.toLowerCase(Locale.ROOT)))
+                        .toList()))
+                .orElse(name);
+    }
+
+    private static Optional<String> only(List<String> names) {
+        return names.size() == 1 ? Optional.of(names.get(0)) : Optional.empty();
+    }
+}

@@ -1,0 +1,60 @@
+package org.spanroom.input;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+
+/**
+ * The findings of one layer: each rejected feature by itself, and what is odd about many features as one finding with
+ * their number.
+ */
+final class LayerLog {
+    private final String source;
+    private final FindingLog findings;
+    private final Map<String, Oddity> oddities = new TreeMap<>();
+
+    /** How many features are odd in one way, and the first of them. */
+    private record Oddity(FindingCode code, long firstFeature, long count) {}
+
+    LayerLog(String source, FindingLog findings) {
+        this.source = source;
+        this.findings = findings;
+    }
+
+    /** Returns a log whose findings nobody reads, for looking at a layer before it is read. */
+    static LayerLog unheard(String source) {
+        return new LayerLog(source, new FindingLog());
+    }
+
+    /** Notes something about the layer as a whole. */
+    void layer(FindingCode code, String detail) {
+        findings.add(Finding.of(code, source, "", detail));
+    }
+
+    /** Notes something about one feature. */
+    void feature(FindingCode code, long number, String fileId, String detail) {
+        findings.add(Finding.of(
+                code,
+                source,
+                fileId.isEmpty() ? Long.toString(number) : fileId,
+                "feature " + number + " of the layer: " + detail));
+    }
+
+    /** Notes that a feature, counted from 1, is odd in a way that others may be too. */
+    void odd(FindingCode code, long number, String what) {
+        oddities.merge(
+                what,
+                new Oddity(code, number, 1),
+                (old, next) -> new Oddity(old.code, Math.min(old.firstFeature, next.firstFeature), old.count + 1));
+    }
+
+    /** Reports the oddities; to be called when the layer has been read. */
+    void close() {
+        oddities.forEach((what, oddity) -> layer(
+                oddity.code(),
+                what + " (" + oddity.count() + " features, first number " + oddity.firstFeature() + ")"));
+        oddities.clear();
+    }
+}

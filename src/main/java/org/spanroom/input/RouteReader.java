@@ -1,0 +1,112 @@
+package org.spanroom.input;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.spanroom.config.RunConfig;
+import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Line;
+import org.spanroom.model.Route;
+import org.spanroom.model.Term;
+
+/** Makes routes of the features of a layer of lines: one of each part. */
+final class RouteReader {
+    private final ReferenceSystem crs;
+    private final CappedLog log;
+    private final FeatureValues values;
+    private final DuctMapper ducts;
+    private final OrdinateSuspicion suspicion;
+    private final List<Route> routes = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
+    private long used;
+
+    RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table) {
+        this.crs = crs;
+        this.log = log;
+        this.values = new FeatureValues(config, fields, log);
+        this.ducts = new DuctMapper(config, values, table);
+        this.suspicion = new OrdinateSuspicion(crs.isGeographic());
+    }
+
+    List<Route> routes() {
+        return routes;
+    }
+
+    long used() {
+        return used;
+    }
+
+    void accept(SourceFeature feature) {
+        SourceGeometry geometry = feature.geometry();
+        if (geometry.kind() != SourceGeometry.Kind.LINES) {
+            Geometries.reject(feature, "lines", log);
+            return;
+        }
+        int dimension = geometry.hasZ() ? 3 : 2;
+        var lines = new ArrayList<Line>();
+        for (double[] part : geometry.parts()) {
+            toLine(feature, part, dimension).ifPresent(lines::add);
+        }
+        if (!lines.isEmpty()) {
+            used++;
+            add(feature, lines);
+        }
+    }
+
+    private Optional<Line> toLine(SourceFeature feature, double[] ordinates, int dimension) {
+        if (ordinates.length < 2 * dimension) {
+            return Optional.empty();
+        }
+        suspicion.see(ordinates[0], ordinates[1]);
+        double x = ordinates[0];
+        double y = ordinates[1];
+        crs.toLonLat(ordinates, dimension);
+        if (!Geometries.isFinite(ordinates)) {
+            log.add(Finding.of(
+                    FindingCode.BAD_COORDINATE,
+                    log.source(),
+                    Long.toString(feature.number()),
+                    "a line that begins at " + x + ", " + y + " leaves the reference system " + crs.name()));
+            return Optional.empty();
+        }
+        return Optional.of(Line.wrap(ordinates, dimension == 3));
+    }
+
+    private void add(SourceFeature feature, List<Line> lines) {
+        Line first = lines.get(0);
+        values.start(feature, Term.ROUTE, first.x(0), first.y(0));
+        String id = values.featureId();
+        if (!ids.add(id)) {
+            values.addTo(Term.ROUTE, FindingCode.DUPLICATE_ID, "another route before has the id " + id);
+        }
+        Duct duct = ducts.map();
+        double lengthM = values.number(Term.RECORDED_LENGTH);
+        OptionalDouble recordedLengthM = Double.isNaN(lengthM) ? OptionalDouble.empty() : OptionalDouble.of(lengthM);
+        Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
+        Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
+        String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
+        for (Line line : lines) {
+            routes.add(new Route(routes.size(), id, duct, line, recordedLengthM, from, to, quality));
+        }
+    }
+
+    private static Optional<String> nonEmpty(String text) {
+        return text.isEmpty() ? Optional.empty() : Optional.of(text);
+    }
+
+    /** To be called when the layer has been read. */
+    void close(LayerHeader header, long features) {
+        suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        if (used > 0) {
+            values.tellAbsentFields(header);
+        }
+        log.close(features);
+    }
+}

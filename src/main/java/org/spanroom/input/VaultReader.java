@@ -1,0 +1,135 @@
+package org.spanroom.input;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.spanroom.config.RunConfig;
+import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Line;
+import org.spanroom.model.Term;
+import org.spanroom.model.Vault;
+
+/**
+ * Makes vaults of the features of a layer of points or outlines.
+ *
+ * <p>Each point of a multi-point is a vault of its own. Vaults are told apart by their ids, so that one whose id occurred before gets a
+ * number behind it.
+ */
+final class VaultReader {
+    private final ReferenceSystem crs;
+    private final CappedLog log;
+    private final FeatureValues values;
+    private final OrdinateSuspicion suspicion;
+    private final List<Vault> vaults = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
+    private long used;
+
+    VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
+        this.crs = crs;
+        this.log = log;
+        this.values = new FeatureValues(config, fields, log);
+        this.suspicion = new OrdinateSuspicion(crs.isGeographic());
+    }
+
+    List<Vault> vaults() {
+        return vaults;
+    }
+
+    long used() {
+        return used;
+    }
+
+    void accept(SourceFeature feature) {
+        int before = vaults.size();
+        switch (feature.geometry().kind()) {
+            case POINTS -> points(feature);
+            case POLYGONS -> outline(feature);
+            default -> Geometries.reject(feature, "points or polygons", log);
+        }
+        used += vaults.size() > before ? 1 : 0;
+    }
+
+    private void points(SourceFeature feature) {
+        int dimension = feature.geometry().hasZ() ? 3 : 2;
+        for (double[] point : feature.geometry().parts()) {
+            if (toLonLat(feature, point, dimension)) {
+                OptionalDouble z = dimension == 3 ? OptionalDouble.of(point[2]) : OptionalDouble.empty();
+                add(feature, point[0], point[1], List.of(), z);
+            }
+        }
+    }
+
+    private void outline(SourceFeature feature) {
+        int dimension = feature.geometry().hasZ() ? 3 : 2;
+        for (double[] ring : feature.geometry().parts()) {
+            if (!toLonLat(feature, ring, dimension)) {
+                return;
+            }
+        }
+        Footprint footprint = Footprint.of(feature.geometry());
+        if (footprint.rings().isEmpty() && Double.isNaN(footprint.lonDeg())) {
+            Geometries.reject(feature, "points or polygons", log);
+            return;
+        }
+        add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
+        footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, text));
+    }
+
+    private boolean toLonLat(SourceFeature feature, double[] ordinates, int dimension) {
+        if (ordinates.length < dimension) {
+            return false;
+        }
+        suspicion.see(ordinates[0], ordinates[1]);
+        double x = ordinates[0];
+        double y = ordinates[1];
+        crs.toLonLat(ordinates, dimension);
+        if (Geometries.isFinite(ordinates)) {
+            return true;
+        }
+        log.add(Finding.of(
+                FindingCode.BAD_COORDINATE,
+                log.source(),
+                Long.toString(feature.number()),
+                "the vault at " + x + ", " + y + " lies outside the reference system " + crs.name()));
+        return false;
+    }
+
+    private void add(SourceFeature feature, double lonDeg, double latDeg, List<Line> rings, OptionalDouble z) {
+        values.start(feature, Term.VAULT, lonDeg, latDeg);
+        String id = unusedId(values.featureId());
+        double recordedM = values.number(Term.VAULT_ELEVATION);
+        OptionalDouble elevationM = Double.isNaN(recordedM) ? z : OptionalDouble.of(recordedM);
+        String kind = values.textOrAssumed(Term.VAULT_KIND);
+        vaults.add(new Vault(vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern()));
+    }
+
+    private String unusedId(String id) {
+        if (ids.add(id)) {
+            return id;
+        }
+        int number = 2;
+        while (!ids.add(id + "-" + number)) {
+            number++;
+        }
+        String given = id + "-" + number;
+        values.addTo(
+                Term.VAULT,
+                FindingCode.DUPLICATE_ID,
+                "another vault before has the id " + id + "; this one is " + given);
+        return given;
+    }
+
+    /** To be called when the layer has been read. */
+    void close(LayerHeader header, long features) {
+        suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        if (used > 0) {
+            values.tellAbsentFields(header);
+        }
+        log.close(features);
+    }
+}

@@ -1,0 +1,29 @@
+package org.spanroom.model;
+
+/**
+ * One innerduct pulled out at one end of its span.
+ *
+ * @param tightest the limit that is used most, breakaway included, in the state by which spans are judged
+ * @param forceRatio the larger of pull over what innerduct and machine bear and hold over what a live cable bears, breakaway
+ *     included: what the better end is chosen by
+ */
+public record EndPull(
+        SpanEnd pullingEnd,
+        PullForces lubricated,
+        PullForces dry,
+        PullForces bad,
+        LimitUse tightest,
+        double forceRatio) {
+
+    public PullForces forces(Friction friction) {
+        return switch (friction) {
+            case LUBRICATED -> lubricated;
+            case DRY -> dry;
+            case BAD -> bad;
+        };
+    }
+
+    public boolean isPossible() {
+        return !tightest.fails();
+    }
+}

@@ -1,0 +1,25 @@
+package org.spanroom.model;
+
+/**
+ * How the other contents of a duct weigh on the innerduct that is pulled.
+ *
+ * @param restingShareRatio share of the weight of all other contents that lies on the pulled innerduct; 0 where it lies on
+ *     top, at most 1
+ * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one counts as wedged between two
+ *     supports
+ */
+public record NeighbourSettings(double restingShareRatio, int wedgedFromInnerducts) {
+    public NeighbourSettings {
+        Check.within("restingShareRatio", restingShareRatio, 0, 1);
+        Check.positive("wedgedFromInnerducts", wedgedFromInnerducts);
+    }
+
+    /**
+     * Returns the shipped values, our judgement: of three equal innerducts in a round bore the upper one rests half on
+     * each of the lower two, so that a lower one carries a quarter of its two neighbours' weight and lies between the
+     * wall and one of them; one or two innerducts lie free on the floor.
+     */
+    public static NeighbourSettings defaults() {
+        return new NeighbourSettings(0.25, 2);
+    }
+}

@@ -1,0 +1,69 @@
+package org.spanroom.model;
+
+/**
+ * What the reckoning of pulling forces is given from outside the data.
+ *
+ * @param friction coefficients for each state of a duct
+ * @param judgedBy the state by which a span is judged; the others are shown beside it
+ * @param wanderRadPerM turning per metre of straight that no drawing shows: reel memory and undulation; 0 for none
+ * @param breakawayRatio the first pull over the steady one
+ * @param slitterDragN pull on the cable at the pulling end, where the innerduct is slit off it
+ * @param simpleCapstan true to leave the weight out of bends; false for the hyperbolic form
+ * @param sealedWhenFlooded true where an innerduct in a flooded duct is taken as dry inside, so that it floats; false where
+ *     water fills it
+ * @param innerductDensityKgPerM3 density of the innerduct's material
+ * @param gradeToleranceM how far an elevation may lie from a straight grade before it makes a vertical bend
+ * @param gradeRadiusM radius that is assumed for vertical bends
+ */
+public record PullSettings(
+        FrictionSets friction,
+        Friction judgedBy,
+        double wanderRadPerM,
+        double breakawayRatio,
+        double slitterDragN,
+        boolean simpleCapstan,
+        boolean sealedWhenFlooded,
+        double innerductDensityKgPerM3,
+        double gradeToleranceM,
+        double gradeRadiusM,
+        NeighbourSettings neighbours,
+        PullLimits limits) {
+    public PullSettings {
+        Check.notNegative("wanderRadPerM", wanderRadPerM);
+        Check.within("breakawayRatio", breakawayRatio, 1, 5);
+        Check.notNegative("slitterDragN", slitterDragN);
+        Check.positive("innerductDensityKgPerM3", innerductDensityKgPerM3);
+        Check.notNegative("gradeToleranceM", gradeToleranceM);
+        Check.positive("gradeRadiusM", gradeRadiusM);
+    }
+
+    /**
+     * Returns the shipped values.
+     *
+     * <ul>
+     *   <li>wander 90 degrees in 500 ft (152.4 m): Najafi, Trenchless Technology Piping, Eq. 5.20; published for bored pipe,
+     *       a stand-in here
+     *   <li>breakaway 1.3: static over kinetic friction is 1.2 to 1.5, from memory
+     *   <li>density 955 kg/m3: upper end for polyethylene conduit resin; with the average wall it gives the published
+     *       weights within 1 lb per 1000 ft
+     *   <li>vertical radius 7.6 m: UFGS 16525A 3.5.1, long sweeps of at least 25 ft
+     *   <li>no drag of the slitter, sealed innerducts when flooded (the heavier case), and the tolerance of 0.15 m are our
+     *       judgement
+     * </ul>
+     */
+    public static PullSettings defaults() {
+        return new PullSettings(
+                FrictionSets.defaults(),
+                Friction.DRY,
+                Math.PI / 2 / 152.4,
+                1.3,
+                0,
+                false,
+                true,
+                955,
+                0.15,
+                7.6,
+                NeighbourSettings.defaults(),
+                PullLimits.defaults());
+    }
+}

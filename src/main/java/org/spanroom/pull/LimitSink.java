@@ -1,0 +1,60 @@
+package org.spanroom.pull;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.LimitUse;
+
+/** What becomes of the limits of one pull as they are reckoned. */
+interface LimitSink {
+    void offer(LimitKind kind, double found, double allowed, double atM);
+
+    /** Keeps the limit that is used most; the first of equals. Makes no object until it is asked. */
+    final class Tightest implements LimitSink {
+        private LimitKind mostKind = LimitKind.SECTION_LENGTH;
+        private double mostRatio = -1;
+        private double mostFound;
+        private double mostAllowed;
+        private double mostAtM;
+
+        @Override
+        public void offer(LimitKind kind, double found, double allowed, double atM) {
+            double ratio = kind.isMinimum() ? allowed / found : found / allowed;
+            if (ratio > mostRatio) {
+                mostKind = kind;
+                mostRatio = ratio;
+                mostFound = found;
+                mostAllowed = allowed;
+                mostAtM = atM;
+            }
+        }
+
+        LimitUse use() {
+            return new LimitUse(mostKind, mostFound, mostAllowed, mostAtM);
+        }
+    }
+
+    /** Keeps, of each kind, the limit that is used most. */
+    final class EachKind implements LimitSink {
+        private final List<LimitUse> uses = new ArrayList<>();
+
+        @Override
+        public void offer(LimitKind kind, double found, double allowed, double atM) {
+            var use = new LimitUse(kind, found, allowed, atM);
+            uses.removeIf(other -> other.kind() == kind && other.utilisationRatio() < use.utilisationRatio());
+            if (uses.stream().noneMatch(other -> other.kind() == kind)) {
+                uses.add(use);
+            }
+        }
+
+        /** Returns them, the most used first. */
+        List<LimitUse> uses() {
+            return uses.stream()
+                    .sorted(Comparator.comparingDouble(LimitUse::utilisationRatio)
+                            .reversed()
+                            .thenComparing(LimitUse::kind))
+                    .toList();
+        }
+    }
+}

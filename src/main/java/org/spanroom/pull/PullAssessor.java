@@ -1,0 +1,82 @@
+package org.spanroom.pull;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Friction;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.PullTrace;
+import org.spanroom.model.Span;
+
+/**
+ * Reckons what it takes to pull each innerduct of a span off its live cable, from either end, and which limit that meets.
+ *
+ * <p>Method: two passes over straights and bends in closed form ({@link TwoPasses}), for three states of friction. Both forces
+ * are planning figures, uncertain by a factor of two: they rank and they warn, they do not authorise a pull. No object
+ * is kept between calls, so that threads may share one assessor.
+ */
+public final class PullAssessor {
+    private final PullSettings settings;
+
+    public PullAssessor(PullSettings settings) {
+        this.settings = settings;
+    }
+
+    /** Returns forces, limits and the answer for a span, in the state of friction that the settings judge by. */
+    public PullAssessment assess(Span span, Bends bends) {
+        Optional<Exclusion> exclusion = findExclusion(span.duct());
+        if (exclusion.isPresent()) {
+            return PullAssessment.nothing(exclusion.get());
+        }
+        var pulls = new SpanPull(span, bends, settings).pulls();
+        return new PullAssessment(
+                SpanPull.outcome(pulls),
+                settings.judgedBy(),
+                pulls,
+                warnings(span, bends),
+                new Assumptions(settings).of(span, bends));
+    }
+
+    /**
+     * Returns the reckoning of one innerduct, section by section.
+     *
+     * @param turn the innerduct's place in the order of pulling, from 1
+     */
+    public PullTrace trace(Span span, Bends bends, int turn, Friction friction) {
+        int innerducts = span.duct().contents().innerducts().size();
+        if (turn < 1 || turn > innerducts) {
+            throw new IllegalArgumentException("turn must lie in 1 to " + innerducts + ", was " + turn);
+        }
+        return new SpanPull(span, bends, settings).trace(turn - 1, friction);
+    }
+
+    private static Optional<Exclusion> findExclusion(Duct duct) {
+        Contents contents = duct.contents();
+        if (contents.innerducts().isEmpty()) {
+            return Optional.of(contents.known() ? Exclusion.NO_INNERDUCT : Exclusion.CONTENTS_UNKNOWN);
+        }
+        return duct.directBuried() ? Optional.of(Exclusion.NO_OUTER_DUCT) : Optional.empty();
+    }
+
+    private Set<LimitKind> warnings(Span span, Bends bends) {
+        var warnings = EnumSet.noneOf(LimitKind.class);
+        double totalDeg = 0;
+        for (Bend bend : bends.list()) {
+            totalDeg += bend.deflection().deg();
+        }
+        if (totalDeg > settings.limits().warnTotalDeg()) {
+            warnings.add(LimitKind.TOTAL_BENDS);
+        }
+        if (span.lengthM() > settings.limits().warnLengthM()) {
+            warnings.add(LimitKind.SECTION_LENGTH);
+        }
+        return warnings;
+    }
+}

@@ -1,0 +1,173 @@
+package org.spanroom.pull;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.spanroom.model.Bends;
+import org.spanroom.model.EndPull;
+import org.spanroom.model.Friction;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.LimitUse;
+import org.spanroom.model.PullForces;
+import org.spanroom.model.PullOutcome;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.PullTrace;
+import org.spanroom.model.Span;
+import org.spanroom.model.SpanEnd;
+
+/** The reckoning of one span: its way towards either end, and its innerducts in the order of pulling. */
+final class SpanPull {
+    private static final double[] OUT_RATIOS = {0, 0.25, 0.5, 0.75, 1};
+
+    private final PullSettings settings;
+    private final List<PullOrder.Turn> turns;
+    private final Way toA;
+    private final Way toB;
+
+    SpanPull(Span span, Bends bends, PullSettings settings) {
+        this.settings = settings;
+        this.turns = PullOrder.of(span.duct(), settings);
+        double turnRad = bends.total().rad();
+        Sections sections = SectionCutter.cut(span, bends, settings);
+        this.toB = new Way(SpanEnd.B, sections, span, settings, turnRad);
+        this.toA = new Way(SpanEnd.A, sections.reversed(), span, settings, turnRad);
+    }
+
+    List<InnerductPull> pulls() {
+        var pulls = new ArrayList<InnerductPull>(turns.size());
+        for (int i = 0; i < turns.size(); i++) {
+            pulls.add(pull(i));
+        }
+        return pulls;
+    }
+
+    /** Returns the trace of one innerduct by its place in the order, from 0. */
+    PullTrace trace(int place, Friction friction) {
+        InnerductPull pull = pull(place);
+        return new PullTrace(
+                pull, friction, trace(toA, turns.get(place), friction), trace(toB, turns.get(place), friction));
+    }
+
+    /** Returns the answer for a whole span from that for each of its innerducts, of which there is at least one. */
+    static PullOutcome outcome(List<InnerductPull> pulls) {
+        EndPull worstA = worst(pulls, SpanEnd.A);
+        EndPull worstB = worst(pulls, SpanEnd.B);
+        SpanEnd lighter = forceRatio(pulls, SpanEnd.A) <= forceRatio(pulls, SpanEnd.B) ? SpanEnd.A : SpanEnd.B;
+        LimitUse tightestA = worstA.tightest();
+        LimitUse tightestB = worstB.tightest();
+        if (worstA.isPossible() && worstB.isPossible()) {
+            return new PullOutcome.FromBoth(lighter, lighter == SpanEnd.A ? tightestA : tightestB);
+        }
+        if (worstA.isPossible()) {
+            return new PullOutcome.FromOne(SpanEnd.A, tightestA, tightestB);
+        }
+        if (worstB.isPossible()) {
+            return new PullOutcome.FromOne(SpanEnd.B, tightestB, tightestA);
+        }
+        return lighter == SpanEnd.A
+                ? new PullOutcome.FromNeither(SpanEnd.A, tightestA, tightestB)
+                : new PullOutcome.FromNeither(SpanEnd.B, tightestB, tightestA);
+    }
+
+    private InnerductPull pull(int place) {
+        PullOrder.Turn turn = turns.get(place);
+        return new InnerductPull(
+                place + 1,
+                turn.innerduct(),
+                turn.reason(),
+                turn.load().neighbourNPerM(),
+                turn.load().wedgeRatio(),
+                endPull(toA, turn),
+                endPull(toB, turn));
+    }
+
+    private EndPull endPull(Way way, PullOrder.Turn turn) {
+        PullForces lubricated = forces(way, turn, Friction.LUBRICATED);
+        PullForces bad = forces(way, turn, Friction.BAD);
+        // The usual one to judge by comes last, so that its tensions stand for the limits without another run.
+        PullForces dry = forces(way, turn, Friction.DRY);
+        if (settings.judgedBy() != Friction.DRY) {
+            run(way, turn, settings.judgedBy());
+        }
+        var tightest = new LimitSink.Tightest();
+        way.offerLimits(turn.innerduct(), turn.load(), tightest);
+        double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
+        return new EndPull(way.pullingEnd(), lubricated, dry, bad, tightest.use(), forceRatio);
+    }
+
+    private PullForces forces(Way way, PullOrder.Turn turn, Friction friction) {
+        run(way, turn, friction);
+        return way.passes().forces();
+    }
+
+    private void run(Way way, PullOrder.Turn turn, Friction friction) {
+        way.passes().run(turn.load(), settings.friction().of(friction));
+    }
+
+    private PullTrace.Way trace(Way way, PullOrder.Turn turn, Friction friction) {
+        run(way, turn, friction);
+        var limits = new LimitSink.EachKind();
+        way.offerLimits(turn.innerduct(), turn.load(), limits);
+        return new PullTrace.Way(way.pullingEnd(), sections(way), fallOff(way, turn, friction), limits.uses());
+    }
+
+    private static List<PullTrace.Section> sections(Way way) {
+        Sections sections = way.sections();
+        var traced = new ArrayList<PullTrace.Section>(sections.count);
+        double startM = 0;
+        for (int i = 0; i < sections.count; i++) {
+            PullTrace.Point near = point(way, i, startM);
+            startM += sections.lengthM[i];
+            PullTrace.Point far = point(way, i + 1, startM);
+            traced.add(new PullTrace.Section(
+                    kind(sections, i), near, far, sections.turnRad[i], sections.radiusM[i], sections.riseM(i)));
+        }
+        return traced;
+    }
+
+    private static PullTrace.Point point(Way way, int boundary, double fromAnchorM) {
+        double cableN = way.passes().cableN(boundary);
+        return new PullTrace.Point(way.fromA(fromAnchorM), cableN, way.passes().bodyN(boundary) - cableN);
+    }
+
+    private static PullTrace.SectionKind kind(Sections sections, int i) {
+        if (sections.isStraight(i)) {
+            return PullTrace.SectionKind.STRAIGHT;
+        }
+        if (sections.isPlanBend(i)) {
+            return PullTrace.SectionKind.BEND;
+        }
+        return sections.vertical[i] > 0 ? PullTrace.SectionKind.CREST : PullTrace.SectionKind.SAG;
+    }
+
+    private List<PullTrace.FallOff> fallOff(Way way, PullOrder.Turn turn, Friction friction) {
+        double totalM = way.sections().totalM();
+        var falls = new ArrayList<PullTrace.FallOff>(OUT_RATIOS.length);
+        for (double ratio : OUT_RATIOS) {
+            double outM = ratio * totalM;
+            Sections rest = ratio == 0 ? way.sections() : way.sections().without(outM);
+            var passes = new TwoPasses(rest, Way.passing(settings));
+            passes.run(turn.load(), settings.friction().of(friction));
+            falls.add(new PullTrace.FallOff(outM, passes.forces()));
+        }
+        return falls;
+    }
+
+    private static EndPull worst(List<InnerductPull> pulls, SpanEnd pullingEnd) {
+        EndPull worst = pulls.get(0).from(pullingEnd);
+        for (InnerductPull pull : pulls) {
+            EndPull other = pull.from(pullingEnd);
+            if (other.tightest().utilisationRatio() > worst.tightest().utilisationRatio()) {
+                worst = other;
+            }
+        }
+        return worst;
+    }
+
+    private static double forceRatio(List<InnerductPull> pulls, SpanEnd pullingEnd) {
+        double most = 0;
+        for (InnerductPull pull : pulls) {
+            most = Math.max(most, pull.from(pullingEnd).forceRatio());
+        }
+        return most;
+    }
+}

@@ -1,0 +1,247 @@
+package org.spanroom.config;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.finding.InputException;
+import org.spanroom.model.Term;
+import org.spanroom.model.Unit;
+
+class ConfigReaderTest {
+    @TempDir
+    Path folder;
+
+    private RunConfig read(String yaml) throws IOException {
+        Path file = folder.resolve("c.yaml");
+        Files.writeString(file, yaml);
+        return ConfigReader.read(file);
+    }
+
+    @Test
+    void anEmptyFileGivesTheDefaults() throws IOException {
+        assertThat(read("")).isEqualTo(RunConfig.defaults());
+        assertThat(read("# nothing\n")).isEqualTo(RunConfig.defaults());
+        assertThat(read("inputs:\nassumed:\n")).isEqualTo(RunConfig.defaults());
+    }
+
+    @Test
+    void aConfigWithOnlyInputsWorks() throws IOException {
+        RunConfig config = read("""
+                inputs:
+                  routes:
+                    file: data/ducts.gpkg
+                    layer: ducts
+                    crs: EPSG:2263
+                    fields:
+                      route: ID
+                      inside_diameter: {field: BORE, unit: in}
+                      recorded_length: LEN
+                      condition:
+                  vaults:
+                    file: data/mh.geojson
+                """);
+
+        LayerConfig routes = config.inputs().routes();
+        assertThat(routes.file()).contains(Path.of("data/ducts.gpkg"));
+        assertThat(routes.layer()).contains("ducts");
+        assertThat(routes.crs()).contains("EPSG:2263");
+        assertThat(routes.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit())
+                .contains(Unit.IN);
+        assertThat(routes.fields().find(Term.RECORDED_LENGTH).orElseThrow().unit())
+                .contains(Unit.M);
+        assertThat(routes.fields().find(Term.ROUTE).orElseThrow().unit()).isEmpty();
+        assertThat(routes.fields().find(Term.CONDITION)).isEmpty();
+        assertThat(routes.fields().fieldNames()).containsExactly("ID", "BORE", "LEN");
+        assertThat(config.assumed()).isEqualTo(AssumedValues.defaults());
+    }
+
+    /** 1 in = 25.4 mm and 1 lb/1000 ft = 0.00148816 kg/m (NIST SP 811, from memory). */
+    @Test
+    void quantitiesAreKeptInOneUnit() throws IOException {
+        RunConfig config = read("""
+                assumed:
+                  inside_diameter: 4 in
+                  cable_mass: 170 lb/1000ft
+                  innerduct_count: 3
+                  flooded: yes
+                  in_service: live
+                  innerduct_sdr:
+                plausible:
+                  inside_diameter: {least: 1in, most: 30 cm}
+                  recorded_length: {most: 1 km}
+                """);
+
+        assertThat(config.assumed().findNumber(Term.INSIDE_DIAMETER).orElseThrow())
+                .isCloseTo(101.6, within(1e-9));
+        assertThat(config.assumed().findNumber(Term.CABLE_MASS).orElseThrow()).isCloseTo(0.252987, within(1e-6));
+        assertThat(config.assumed().findNumber(Term.INNERDUCT_COUNT)).hasValue(3);
+        assertThat(config.assumed().findNumber(Term.INNERDUCT_SDR)).isEmpty();
+        assertThat(config.assumed().findWord(Term.FLOODED)).contains("yes");
+        assertThat(config.plausible().contains(Term.INSIDE_DIAMETER, 25.4)).isTrue();
+        assertThat(config.plausible().contains(Term.INSIDE_DIAMETER, 300.1)).isFalse();
+        assertThat(config.plausible().contains(Term.RECORDED_LENGTH, 1001)).isFalse();
+    }
+
+    @Test
+    void wordListsAreComparedWithoutCase() throws IOException {
+        RunConfig config = read("values:\n  live: [IN USE, 1, true]\n");
+
+        assertThat(config.values().live()).containsExactly("in use", "1", "true");
+        assertThat(config.values().dead()).isEqualTo(ValueWords.defaults().dead());
+    }
+
+    static List<List<String>> mistakes() {
+        return List.of(
+                List.of("inptus: {}", "line 1: unknown key 'inptus' in the config. Did you mean 'inputs'?"),
+                List.of(
+                        "threads: 2\ninputs:\n  route: {}",
+                        "line 3: unknown key 'route' in inputs. Did you mean 'routes'?"),
+                List.of("inputs:\n  routes:\n    fields:\n      bore: B", "line 4: 'bore' is not a term"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      inside_diametre: B",
+                        "line 4: 'inside_diametre' is not a term. Did you mean 'inside_diameter'?"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: inch}",
+                        "line 4: 'inch' is not a unit that is known. Possible for inside_diameter: mm, cm, m, km, in, ft, ft_us."),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: kg/m}",
+                        "line 4: 'kg/m' is not a unit of inside_diameter"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      route: {field: B, unit: m}",
+                        "line 4: route has no unit"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      route: [a]",
+                        "line 4: route must be a section of keys, is a list"),
+                List.of(
+                        "inputs:\n  routes:\n    fields:\n      vault: V",
+                        "inputs.routes.fields: vault is no term of routes"),
+                List.of(
+                        "inputs:\n  vaults:\n    fields:\n      duct: V",
+                        "inputs.vaults.fields: duct is no term of vaults"),
+                List.of(
+                        "inputs:\n  contents:\n    diameter_unit: kg/m",
+                        "line 3: diameter_unit must be a unit of length"),
+                List.of("threads: many", "line 1: threads must be a whole number, is 'many'"),
+                List.of("threads: 1.5", "line 1: threads must be a whole number, is '1.5'"),
+                List.of("strict: false\nthreads: -1", "line 2: threads must lie in 0 to 1024, was -1"),
+                List.of("strict: maybe", "line 1: strict must be true or false, is 'maybe'"),
+                List.of("strict: [true]", "line 1: strict must be a single value, is a list"),
+                List.of("values:\n  live: yes", "line 2: live must be a list, such as [a, b], is 'yes'"),
+                List.of("network:\n  lengths: draw", "line 2: 'draw' is not a word for lengths. Did you mean 'drawn'?"),
+                List.of("assumed:\n  inside_diameter: 4", "line 2: inside_diameter must be a number with a unit"),
+                List.of("assumed:\n  inside_diameter: -4 in", "line 2: inside_diameter must be more than 0"),
+                List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),
+                List.of("assumed:\n  in_service: perhaps", "line 2: 'perhaps' is not a word for in_service"),
+                List.of("assumed:\n  route: r", "line 2: no value can be assumed for route"),
+                List.of(
+                        "plausible:\n  inside_diameter: {least: 3 m, most: 2 mm}",
+                        "line 2: inside_diameter: least 3000.0"),
+                List.of("plausible:\n  owner: {least: 3}", "line 2: owner is no quantity"),
+                List.of("values:\n  live: [up]\n  dead: [up]", "line 2: the word 'up' stands in both dead and live"),
+                List.of("threads: 1\nthreads: 2", "line 2: the key 'threads' stands here a second time"),
+                List.of("- a\n- b", "line 1: the config must be a section of keys, is a list"),
+                List.of("threads: 1\n---\nthreads: 2", "a second document begins here"),
+                List.of("threads: &t 1\nstrict: *t", "anchors and aliases are not read"),
+                List.of("inputs: {routes: {file: a", "this is not YAML"),
+                List.of("a:\n\t- b", "this is not YAML"),
+                List.of("x: " + "[".repeat(100_000), "the nesting is deeper than 20"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("mistakes")
+    void everyMistakeIsNamedInOneLine(List<String> yamlAndMessage) {
+        assertThatThrownBy(() -> read(yamlAndMessage.get(0)))
+                .isInstanceOf(InputException.class)
+                .hasMessageStartingWith(folder.resolve("c.yaml") + ": ")
+                .hasMessageContaining(yamlAndMessage.get(1))
+                .extracting(Throwable::getMessage)
+                .asString()
+                .doesNotContain("\n")
+                .hasSizeLessThan(600);
+    }
+
+    /** Ten lines of aliases that would stand for ten thousand million words. */
+    @Test
+    void aBombOfAliasesIsRefusedAtOnce() {
+        var bomb = new StringBuilder("a0: &a0 [x]\n");
+        for (int i = 1; i <= 10; i++) {
+            String previous = "*a" + (i - 1);
+            bomb.append("a" + i + ": &a" + i + " [" + (previous + ", ").repeat(9) + previous + "]\n");
+        }
+
+        assertThatThrownBy(() -> read(bomb.toString()))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("anchors and aliases are not read");
+    }
+
+    @Test
+    void aMissingFileAndAWrongEncodingAreNamed() throws IOException {
+        assertThatThrownBy(() -> ConfigReader.read(folder.resolve("none.yaml")))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("there is no such file");
+
+        Path latin = folder.resolve("latin.yaml");
+        Files.write(latin, "values:\n  live: [größe]\n".getBytes(StandardCharsets.ISO_8859_1));
+        assertThatThrownBy(() -> ConfigReader.read(latin))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("not text in UTF-8");
+    }
+
+    @Test
+    void aConfigWrittenOutReadsTheSame() throws IOException {
+        RunConfig config = read("""
+                inputs:
+                  routes: {file: a.shp, fields: {duct: D, cable_mass: {field: W, unit: lb/ft}}}
+                  contents: {file: c.csv, diameter_unit: in, mass_unit: lb/1000ft}
+                assumed: {innerduct_count: 3, owner: city}
+                output: {folder: out}
+                strict: true
+                """);
+
+        String json = new ObjectMapper().writeValueAsString(ConfigReader.asMap(config));
+
+        assertThat(read(json)).isEqualTo(config);
+        assertThat(read(new ObjectMapper().writeValueAsString(ConfigReader.asMap(RunConfig.defaults()))))
+                .isEqualTo(RunConfig.defaults());
+    }
+
+    /** The shipped config must be understood, name every section and key, and change none of the shipped values. */
+    @Test
+    void theShippedConfigNamesEveryKeyAndKeepsTheDefaults() throws IOException {
+        Path shipped = Path.of("config", "spanroom.yaml");
+
+        RunConfig config = ConfigReader.read(shipped);
+
+        assertThat(config.assumed()).isEqualTo(RunConfig.defaults().assumed());
+        assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
+        assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
+        String text = Files.readString(shipped);
+        assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
+        assertThat(Arrays.stream(Term.values()).map(Term::key))
+                .allSatisfy(key -> assertThat(text).contains(key + ":"));
+    }
+
+    private static List<String> keys(Class<?> type) {
+        return Arrays.stream(type.getRecordComponents())
+                .flatMap(component -> java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(Binder.key(component.getName())),
+                        component.getType().isRecord()
+                                        && !List.of(FieldMap.class, AssumedValues.class, PlausibleRanges.class)
+                                                .contains(component.getType())
+                                ? keys(component.getType()).stream()
+                                : java.util.stream.Stream.empty()))
+                .toList();
+    }
+}

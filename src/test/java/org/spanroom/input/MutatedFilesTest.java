@@ -1,0 +1,127 @@
+package org.spanroom.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.finding.InputException;
+
+/**
+ * Valid files, changed at random with a seed: cut off, bytes turned, stretches repeated or filled. Whatever comes of it is
+ * read, rejected feature by feature, or refused in one line; and each feature met is accounted for.
+ */
+class MutatedFilesTest {
+    /** Set the system property spanroom.mutations higher for a long hunt. */
+    private static final int CASES = Integer.getInteger("spanroom.mutations", 150);
+
+    private static final Duration LONGEST = Duration.ofSeconds(20);
+    private static final String FEATURE = """
+            {"type":"Feature","id":NUMBER,"properties":{"name":"Straße","n":1.5,"t":[true]},\
+            "geometry":{"type":"MultiLineString","coordinates":[[[1,2,3],[4.5,-6e1,7]],[[1,2,3],[4,5,6]]]}}""";
+
+    @TempDir
+    private Path folder;
+
+    static IntStream seeds() {
+        return IntStream.range(0, CASES);
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void changedGeoJsonNeverCrashes(int seed) throws IOException {
+        String separator = List.of(",", "\n", "\u001e").get(seed % 3);
+        String features = IntStream.rangeClosed(1, 5)
+                .mapToObj(i -> (seed % 3 == 2 ? separator : "")
+                        + FEATURE.replace("NUMBER", Integer.toString(i))
+                        + (seed % 3 == 0 && i < 5 ? "," : "\n"))
+                .reduce("", String::concat);
+        String text = seed % 3 == 0
+                ? "{\"type\":\"FeatureCollection\",\"crs\":null,\"features\":[" + features + "]}"
+                : features;
+        byte[] bytes = text.getBytes(seed % 5 == 0 ? StandardCharsets.UTF_16LE : StandardCharsets.UTF_8);
+
+        endsWell(Files.write(folder.resolve("a.geojson"), mutated(bytes, new Random(seed))));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void changedShapefileNeverCrashes(int seed) throws IOException {
+        var random = new Random(seed);
+        double[][] rings = {{0, 0, 0, 9, 9, 9, 0, 0}, {1, 2, 2, 3, 1, 3, 1, 2}};
+        int type = List.of(13, 15, 18).get(seed % 3);
+        var shapes = new ShapefileBytes(type);
+        for (int i = 0; i < 4; i++) {
+            shapes.add(
+                    type == 18
+                            ? ShapefileBytes.multiPoint(type, rings[0], 1, 2, 3, 4)
+                            : ShapefileBytes.parts(type, rings, 1, 2, 3, 4, 5, 6, 7, 8));
+        }
+        byte[] dbf = ShapefileBytes.dbf(
+                0x57,
+                List.of("A C 9 0", "B N 9 2", "C D 8 0", "D I 4 0", "E T 8 0"),
+                ShapefileBytes.row("ä", "1.5", "20240101", "abcd", "abcdefgh"),
+                ShapefileBytes.row("x", "", "", "", ""));
+        int which = random.nextInt(4);
+        Files.write(folder.resolve("a.shp"), which % 2 == 0 ? mutated(shapes.shp(), random) : shapes.shp());
+        Files.write(folder.resolve("a.dbf"), which == 1 || which == 2 ? mutated(dbf, random) : dbf);
+        if (seed % 4 != 0) {
+            Files.write(folder.resolve("a.shx"), which == 3 ? mutated(shapes.shx(), random) : shapes.shx());
+        }
+
+        endsWell(folder.resolve("a.shp"));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void changedGeoPackageNeverCrashes(int seed) throws IOException, SQLException {
+        Path file = folder.resolve("a.gpkg");
+        try (var geoPackage = new SmallGeoPackage(file)) {
+            geoPackage.run("PRAGMA page_size = 512");
+            geoPackage.run("VACUUM");
+            geoPackage.pointLayer("points", 4326, 40);
+        }
+
+        endsWell(Files.write(file, mutated(Files.readAllBytes(file), new Random(seed))));
+    }
+
+    private static void endsWell(Path file) {
+        assertTimeout(LONGEST, () -> {
+            try {
+                LayerSources.list(file);
+                ReadLayer layer = ReadLayer.withAllFields(file);
+                assertThat(layer.met()).isEqualTo(layer.features().size() + layer.rejected());
+            } catch (InputException e) {
+                assertThat(e.getMessage())
+                        .contains(file.getFileName().toString().substring(0, 2))
+                        .doesNotContain("\n");
+            }
+        });
+    }
+
+    private static byte[] mutated(byte[] bytes, Random random) {
+        byte[] changed = random.nextInt(4) == 0 ? Arrays.copyOf(bytes, random.nextInt(bytes.length)) : bytes.clone();
+        for (int change = random.nextInt(6); change >= 0 && changed.length > 0; change--) {
+            int at = random.nextInt(changed.length);
+            int length = Math.min(1 + random.nextInt(8), changed.length - at);
+            switch (random.nextInt(4)) {
+                case 0 -> changed[at] ^= (byte) (1 << random.nextInt(8));
+                case 1 -> changed[at] = (byte) random.nextInt(256);
+                case 2 -> Arrays.fill(changed, at, at + length, random.nextBoolean() ? (byte) 0xFF : 0);
+                default -> System.arraycopy(changed, random.nextInt(changed.length - length + 1), changed, at, length);
+            }
+        }
+        return changed;
+    }
+}
