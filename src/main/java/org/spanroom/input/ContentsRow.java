@@ -59,17 +59,22 @@ final class ContentsRow {
     }
 
     double outsideMm(Term term) {
-        return numberOrAssumed(term, "outside_diameter", Optional.of(config.inputs().contents().diameterUnit()));
+        return numberOrAssumed(
+                term, "outside_diameter", Optional.of(config.inputs().contents().diameterUnit()));
     }
 
     double massKgPerM() {
-        return numberOrAssumed(Term.CABLE_MASS, "mass", Optional.of(config.inputs().contents().massUnit()));
+        return numberOrAssumed(
+                Term.CABLE_MASS, "mass", Optional.of(config.inputs().contents().massUnit()));
     }
 
     /** Returns the wall as recorded, else from the SDR as recorded or assumed; NaN where neither leaves a bore. */
     double wallMm(double outsideMm) {
         if (!cell("wall").isEmpty()) {
-            double wallMm = number(Term.INNERDUCT_WALL, "wall", Optional.of(config.inputs().contents().diameterUnit()));
+            double wallMm = number(
+                    Term.INNERDUCT_WALL,
+                    "wall",
+                    Optional.of(config.inputs().contents().diameterUnit()));
             if (2 * wallMm < outsideMm) {
                 return wallMm;
             }
@@ -138,7 +143,8 @@ final class ContentsRow {
     }
 
     void tell(FindingCode code, String column, String detail) {
-        log.add(Finding.of(code, log.source(), id(), "line " + line + ": " + detail).inField(column));
+        log.add(Finding.of(code, log.source(), id(), "line " + line + ": " + detail)
+                .inField(column));
     }
 
     WordMeanings words() {

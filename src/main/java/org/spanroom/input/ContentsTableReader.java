@@ -73,7 +73,8 @@ final class ContentsTableReader {
                 row(records.next(), columns, parser.getCurrentLineNumber());
             }
         } catch (IOException | UncheckedIOException e) {
-            throw new InputException(file, "the contents table cannot be read: " + e.getMessage(), "Mend the table.", e);
+            throw new InputException(
+                    file, "the contents table cannot be read: " + e.getMessage(), "Mend the table.", e);
         }
         var byDuct = new TreeMap<String, ContentsTable.Listed>();
         items.forEach((duct, listed) -> byDuct.put(duct, listed.build()));
@@ -92,7 +93,8 @@ final class ContentsTableReader {
         if (!columns.keySet().containsAll(NEEDED)) {
             throw new InputException(
                     file,
-                    "the contents table needs the columns duct and kind; its header is " + String.join(", ", header.toList()),
+                    "the contents table needs the columns duct and kind; its header is "
+                            + String.join(", ", header.toList()),
                     "The columns are " + String.join(", ", COLUMNS) + ".");
         }
         return columns;
@@ -107,18 +109,17 @@ final class ContentsTableReader {
         }
         String kind = row.cell("kind").toLowerCase(Locale.ROOT);
         DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems());
-        boolean taken =
-                switch (kind) {
-                    case "innerduct" -> listed.addInnerduct(row);
-                    case "cable" -> listed.addCable(row);
-                    default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
-                };
+        boolean taken = switch (kind) {
+            case "innerduct" -> listed.addInnerduct(row);
+            case "cable" -> listed.addCable(row);
+            default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
+        };
         used += taken ? 1 : 0;
     }
 
     private boolean unusable(ContentsRow row, String why) {
-        log.add(Finding.of(FindingCode.CONTENTS_ROW_UNUSABLE, log.source(), row.id(), "line " + row.line() + ": " + why));
+        log.add(Finding.of(
+                FindingCode.CONTENTS_ROW_UNUSABLE, log.source(), row.id(), "line " + row.line() + ": " + why));
         return false;
     }
-
 }

@@ -39,8 +39,7 @@ final class DuctMapper {
         String named = values.text(Term.DUCT);
         String id = named.isEmpty() ? values.featureId() : named;
         String bankId = shared(values.textQuietly(Term.DUCT_BANK));
-        BoreShape shape =
-                values.meaning(Term.BORE_SHAPE, words.shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
+        BoreShape shape = values.meaning(Term.BORE_SHAPE, words.shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
         double insideMm = values.numberOrAssumed(Term.INSIDE_DIAMETER);
         String type = shared(values.textOrAssumed(Term.DUCT_TYPE));
         boolean directBuried = words.directBuried().contains(ValueWords.fold(type));
@@ -124,8 +123,7 @@ final class DuctMapper {
         }
         double outsideMm = values.numberOrAssumed(Term.CABLE_OUTSIDE_DIAMETER);
         double massKgPerM = values.numberOrAssumed(Term.CABLE_MASS);
-        Service service =
-                values.meaning(Term.IN_SERVICE, words.service(), WordMeanings.OUR_SERVICE, Service.UNKNOWN);
+        Service service = values.meaning(Term.IN_SERVICE, words.service(), WordMeanings.OUR_SERVICE, Service.UNKNOWN);
         return new SimpleContents(
                 pipes.innerducts(), pipes.innerductOutsideMm(), pipes.wallMm(), count, outsideMm, massKgPerM, service);
     }
@@ -159,7 +157,8 @@ final class DuctMapper {
         if (areaMm2 > duct.boreAreaMm2()) {
             values.add(
                     FindingCode.CONTENTS_OVERFILL,
-                    "contents of " + Math.round(areaMm2) + " mm2 in a bore of " + Math.round(duct.boreAreaMm2()) + " mm2");
+                    "contents of " + Math.round(areaMm2) + " mm2 in a bore of " + Math.round(duct.boreAreaMm2())
+                            + " mm2");
         }
     }
 }

@@ -180,9 +180,14 @@ final class FeatureValues {
     private double parsed(Term term, LayerFields.Column column, String text) {
         Optional<SourceNumber> number = SourceNumber.parse(text)
                 .filter(found -> found.unit().isEmpty()
-                        || column.unit().map(Unit::dimension).equals(found.unit().map(Unit::dimension)));
+                        || column.unit()
+                                .map(Unit::dimension)
+                                .equals(found.unit().map(Unit::dimension)));
         if (number.isEmpty()) {
-            add(FindingCode.UNUSABLE_VALUE, column, "'" + text + "' is not a number that " + term.key() + " can be read from");
+            add(
+                    FindingCode.UNUSABLE_VALUE,
+                    column,
+                    "'" + text + "' is not a number that " + term.key() + " can be read from");
             return NONE;
         }
         return kept(term, column, number.get().inUnit(), number.get().unit().or(column::unit));
@@ -191,7 +196,10 @@ final class FeatureValues {
     private double kept(Term term, LayerFields.Column column, double inUnit, Optional<Unit> unit) {
         double kept = Quantities.kept(term, inUnit, unit);
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
-            add(FindingCode.UNUSABLE_VALUE, column, SourceNumber.canonical(inUnit) + " is not a value for " + term.key());
+            add(
+                    FindingCode.UNUSABLE_VALUE,
+                    column,
+                    SourceNumber.canonical(inUnit) + " is not a value for " + term.key());
             return NONE;
         }
         if (!config.plausible().contains(term, kept)) {
@@ -236,7 +244,8 @@ final class FeatureValues {
         var absent = new TreeMap<String, String>();
         for (Term term : Term.values()) {
             fields.find(term)
-                    .filter(column -> !recorded.containsKey(term) && !header.fields().contains(column.field()))
+                    .filter(column ->
+                            !recorded.containsKey(term) && !header.fields().contains(column.field()))
                     .ifPresent(column -> absent.put(column.field(), term.key()));
         }
         absent.forEach((field, term) -> log.layer(

@@ -43,8 +43,7 @@ public record FieldProposal(Path file, String layer, String role, long features,
     }
 
     /** Reads a layer and proposes what its fields mean. */
-    public static FieldProposal of(
-            Path file, Optional<String> layer, PlausibleRanges ranges, FindingLog findings) {
+    public static FieldProposal of(Path file, Optional<String> layer, PlausibleRanges ranges, FindingLog findings) {
         try (LayerSource source = LayerSources.open(file, layer, findings)) {
             return of(source, ranges);
         }
@@ -65,8 +64,7 @@ public record FieldProposal(Path file, String layer, String role, long features,
         List<Field> fields = seen.stream()
                 .map(field -> field(field, Optional.ofNullable(terms.get(field.name)), ranges))
                 .toList();
-        return new FieldProposal(
-                header.file(), header.layerName(), ofVaults ? "vaults" : "routes", features, fields);
+        return new FieldProposal(header.file(), header.layerName(), ofVaults ? "vaults" : "routes", features, fields);
     }
 
     private static Field field(Seen seen, Optional<Term> term, PlausibleRanges ranges) {
@@ -78,7 +76,8 @@ public record FieldProposal(Path file, String layer, String role, long features,
     public String text() {
         Map<Term, Field> byTerm = fields.stream()
                 .filter(field -> field.term().isPresent())
-                .collect(Collectors.toMap(field -> field.term().get(), Function.identity(), (a, b) -> a, LinkedHashMap::new));
+                .collect(Collectors.toMap(
+                        field -> field.term().get(), Function.identity(), (a, b) -> a, LinkedHashMap::new));
         var lines = new ArrayList<String>();
         lines.add("# " + file.getFileName() + ", layer " + layer + ": " + features + " features");
         lines.add("inputs:");
@@ -114,8 +113,8 @@ public record FieldProposal(Path file, String layer, String role, long features,
 
     /** Names that YAML would read as something else are quoted. */
     private static String quoted(String name) {
-        boolean plain = name.matches("[A-Za-z][A-Za-z0-9_./-]*")
-                && !name.matches("(?i)true|false|yes|no|null|on|off|y|n");
+        boolean plain =
+                name.matches("[A-Za-z][A-Za-z0-9_./-]*") && !name.matches("(?i)true|false|yes|no|null|on|off|y|n");
         return plain ? name : "\"" + name.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
     }
 

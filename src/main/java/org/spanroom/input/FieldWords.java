@@ -23,7 +23,7 @@ import org.spanroom.model.Unit;
  * (twice the common words over all words) of its best phrase. The best pairs of field and term are taken first, each once.
  */
 final class FieldWords {
-    private static final double LEAST_SCORE = 0.6;
+    private static final double LEAST_SCORE = 0.7;
 
     private static final Map<Term, String> PHRASES = new EnumMap<>(Map.ofEntries(
             Map.entry(Term.ROUTE, "route, route id, line id, segment id, asset id, facility id, id"),
@@ -36,7 +36,8 @@ final class FieldWords {
             Map.entry(Term.DUCT_TYPE, "duct type, type, pipe type"),
             Map.entry(Term.DUCT_MATERIAL, "material, duct material, pipe material"),
             Map.entry(Term.INNERDUCT_COUNT, "innerduct, innerduct count"),
-            Map.entry(Term.INNERDUCT_OUTSIDE_DIAMETER, "innerduct outside diameter, innerduct diameter, innerduct size"),
+            Map.entry(
+                    Term.INNERDUCT_OUTSIDE_DIAMETER, "innerduct outside diameter, innerduct diameter, innerduct size"),
             Map.entry(Term.INNERDUCT_SDR, "sdr, innerduct sdr"),
             Map.entry(Term.INNERDUCT_WALL, "wall, innerduct wall, wall thickness"),
             Map.entry(Term.CABLE_COUNT, "cable, cable count"),
@@ -57,27 +58,58 @@ final class FieldWords {
             Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
-            Map.entry("dia", "diameter"), Map.entry("diam", "diameter"), Map.entry("od", "outside diameter"),
-            Map.entry("num", "count"), Map.entry("cnt", "count"), Map.entry("qty", "count"), Map.entry("no", "count"),
-            Map.entry("number", "count"), Map.entry("mat", "material"), Map.entry("matl", "material"),
-            Map.entry("len", "length"), Map.entry("cond", "condition"), Map.entry("yr", "year"),
-            Map.entry("elev", "elevation"), Map.entry("svc", "service"), Map.entry("qual", "quality"),
-            Map.entry("conduit", "duct"), Map.entry("subduct", "innerduct"), Map.entry("innerd", "innerduct"),
-            Map.entry("manhole", "vault"), Map.entry("mh", "vault"), Map.entry("handhole", "vault"),
-            Map.entry("hh", "vault"), Map.entry("installed", "install"), Map.entry("uid", "id"), Map.entry("objectid", "id"));
+            Map.entry("dia", "diameter"),
+            Map.entry("diam", "diameter"),
+            Map.entry("od", "outside diameter"),
+            Map.entry("num", "count"),
+            Map.entry("cnt", "count"),
+            Map.entry("qty", "count"),
+            Map.entry("no", "count"),
+            Map.entry("number", "count"),
+            Map.entry("mat", "material"),
+            Map.entry("matl", "material"),
+            Map.entry("len", "length"),
+            Map.entry("cond", "condition"),
+            Map.entry("yr", "year"),
+            Map.entry("elev", "elevation"),
+            Map.entry("svc", "service"),
+            Map.entry("qual", "quality"),
+            Map.entry("conduit", "duct"),
+            Map.entry("subduct", "innerduct"),
+            Map.entry("innerd", "innerduct"),
+            Map.entry("manhole", "vault"),
+            Map.entry("mh", "vault"),
+            Map.entry("handhole", "vault"),
+            Map.entry("hh", "vault"),
+            Map.entry("installed", "install"),
+            Map.entry("uid", "id"),
+            Map.entry("objectid", "id"));
 
     /** What may stand behind the last mark of a name. */
     private static final Map<String, Unit> UNITS = Map.ofEntries(
-            Map.entry("in", Unit.IN), Map.entry("inch", Unit.IN), Map.entry("inches", Unit.IN), Map.entry("mm", Unit.MM),
-            Map.entry("cm", Unit.CM), Map.entry("m", Unit.M), Map.entry("metres", Unit.M), Map.entry("meters", Unit.M),
-            Map.entry("ft", Unit.FT), Map.entry("feet", Unit.FT), Map.entry("km", Unit.KM), Map.entry("kgm", Unit.KG_PER_M),
-            Map.entry("kgkm", Unit.KG_PER_KM), Map.entry("lbft", Unit.LB_PER_FT), Map.entry("lbkft", Unit.LB_PER_1000_FT),
+            Map.entry("in", Unit.IN),
+            Map.entry("inch", Unit.IN),
+            Map.entry("inches", Unit.IN),
+            Map.entry("mm", Unit.MM),
+            Map.entry("cm", Unit.CM),
+            Map.entry("m", Unit.M),
+            Map.entry("metres", Unit.M),
+            Map.entry("meters", Unit.M),
+            Map.entry("ft", Unit.FT),
+            Map.entry("feet", Unit.FT),
+            Map.entry("km", Unit.KM),
+            Map.entry("kgm", Unit.KG_PER_M),
+            Map.entry("kgkm", Unit.KG_PER_KM),
+            Map.entry("lbft", Unit.LB_PER_FT),
+            Map.entry("lbkft", Unit.LB_PER_1000_FT),
             Map.entry("lbkf", Unit.LB_PER_1000_FT));
 
     private final Set<Term> terms;
 
     FieldWords(boolean ofVaults) {
-        terms = ofVaults ? EnumSet.copyOf(FieldMap.VAULT_TERMS) : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
+        terms = ofVaults
+                ? EnumSet.copyOf(FieldMap.VAULT_TERMS)
+                : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
     }
 
     /** A field that may stand for a term. */
@@ -134,7 +166,9 @@ final class FieldWords {
         int end = parts.size() - unitParts(parts);
         var words = new LinkedHashSet<String>();
         for (String part : parts.subList(0, end)) {
-            String singular = part.length() > 3 && part.endsWith("s") && !part.endsWith("ss") ? part.substring(0, part.length() - 1) : part;
+            String singular = part.length() > 3 && part.endsWith("s") && !part.endsWith("ss")
+                    ? part.substring(0, part.length() - 1)
+                    : part;
             words.addAll(List.of(WRITTEN_OUT.getOrDefault(singular, singular).split(" ", -1)));
         }
         return words;

@@ -39,7 +39,8 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
                 vertices.add(vertices.get(0).copy());
                 closed = "a ring was not closed";
             }
-            boolean isOuter = geometry.startsPolygon().isEmpty() || geometry.startsPolygon().get(i);
+            boolean isOuter = geometry.startsPolygon().isEmpty()
+                    || geometry.startsPolygon().get(i);
             if (vertices.size() >= SMALLEST_RING) {
                 LinearRing ring = GEOMETRY.createLinearRing(vertices.toArray(Coordinate[]::new));
                 if (isOuter) {
@@ -76,7 +77,8 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
             return withoutArea(parts);
         }
         Coordinate inside = largest.get().getInteriorPoint().getCoordinate();
-        List<Line> rings = valid.stream().map(polygon -> ring(polygon.getExteriorRing())).toList();
+        List<Line> rings =
+                valid.stream().map(polygon -> ring(polygon.getExteriorRing())).toList();
         return new Footprint(rings, inside.x, inside.y, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
     }
 

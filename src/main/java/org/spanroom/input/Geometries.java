@@ -18,7 +18,8 @@ final class Geometries {
         boolean none = feature.geometry().kind() == SourceGeometry.Kind.NONE;
         String detail = none
                 ? "the feature has no geometry"
-                : "the feature is a " + feature.geometryType().toLowerCase(Locale.ROOT) + ", the layer is read for " + wanted;
+                : "the feature is a " + feature.geometryType().toLowerCase(Locale.ROOT) + ", the layer is read for "
+                        + wanted;
         log.add(Finding.of(
                 none ? FindingCode.EMPTY_GEOMETRY : FindingCode.WRONG_GEOMETRY_TYPE,
                 log.source(),

@@ -52,7 +52,8 @@ public final class InputReader {
                 .file()
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
-        ContentsTable table = config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
+        ContentsTable table =
+                config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         var routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
         List<Vault> vaults =

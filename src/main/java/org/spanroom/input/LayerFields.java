@@ -62,8 +62,7 @@ final class LayerFields {
         return only(fields.stream().filter(name::equalsIgnoreCase).toList())
                 .or(() -> only(fields.stream()
                         .filter(field -> field.length() == SHAPEFILE_NAME_LENGTH)
-                        .filter(field ->
-                                name.toLowerCase(Locale.ROOT).startsWith(field.toLowerCase(Locale.ROOT)))
+                        .filter(field -> name.toLowerCase(Locale.ROOT).startsWith(field.toLowerCase(Locale.ROOT)))
                         .toList()))
                 .orElse(name);
     }

@@ -12,7 +12,15 @@ import org.spanroom.model.Unit;
 final class Quantities {
     /** Units in the order in which they are thought of when one does not fit. */
     static final List<Unit> BY_HABIT = List.of(
-            Unit.IN, Unit.MM, Unit.CM, Unit.FT, Unit.M, Unit.LB_PER_1000_FT, Unit.KG_PER_KM, Unit.KG_PER_M, Unit.LB_PER_FT);
+            Unit.IN,
+            Unit.MM,
+            Unit.CM,
+            Unit.FT,
+            Unit.M,
+            Unit.LB_PER_1000_FT,
+            Unit.KG_PER_KM,
+            Unit.KG_PER_M,
+            Unit.LB_PER_FT);
 
     private Quantities() {}
 
@@ -21,11 +29,14 @@ final class Quantities {
         if (unit.isEmpty()) {
             return inUnit;
         }
-        return term.kind() == Term.Kind.DIAMETER ? unit.get().toMm(inUnit) : unit.get().toSi(inUnit);
+        return term.kind() == Term.Kind.DIAMETER
+                ? unit.get().toMm(inUnit)
+                : unit.get().toSi(inUnit);
     }
 
     static String implausible(Term term, double inUnit, Optional<Unit> unit, PlausibleRanges ranges) {
-        String written = SourceNumber.canonical(inUnit) + unit.map(found -> " " + found.symbol()).orElse("");
+        String written = SourceNumber.canonical(inUnit)
+                + unit.map(found -> " " + found.symbol()).orElse("");
         var likely = new ArrayList<String>();
         for (Unit other : BY_HABIT) {
             if (unit.isPresent()
@@ -36,18 +47,21 @@ final class Quantities {
             }
         }
         String wrongUnit = likely.isEmpty() ? "" : "; it would be plausible in " + String.join(" or ", likely);
-        return written + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges) + ")" + wrongUnit;
+        return written + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges) + ")"
+                + wrongUnit;
     }
 
     private static String range(Term term, PlausibleRanges ranges) {
         Double least = ranges.least().get(term);
         Double most = ranges.most().get(term);
-        return (least == null ? "any" : SourceNumber.canonical(least)) + " to " + (most == null ? "any" : shown(term, most));
+        return (least == null ? "any" : SourceNumber.canonical(least)) + " to "
+                + (most == null ? "any" : shown(term, most));
     }
 
     /** Returns a kept number with its unit, for messages. */
     static String shown(Term term, double kept) {
-        String number = String.format(Locale.ROOT, "%.4f", kept).replaceAll("0+$", "").replaceAll("\\.$", "");
+        String number =
+                String.format(Locale.ROOT, "%.4f", kept).replaceAll("0+$", "").replaceAll("\\.$", "");
         return switch (term.kind()) {
             case DIAMETER -> number + " mm";
             case LENGTH -> number + " m";

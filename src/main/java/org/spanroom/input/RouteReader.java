@@ -87,8 +87,7 @@ final class RouteReader {
         }
         Duct duct = ducts.map();
         double lengthM = values.number(Term.RECORDED_LENGTH);
-        OptionalDouble recordedLengthM =
-                Double.isNaN(lengthM) ? OptionalDouble.empty() : OptionalDouble.of(lengthM);
+        OptionalDouble recordedLengthM = Double.isNaN(lengthM) ? OptionalDouble.empty() : OptionalDouble.of(lengthM);
         Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));

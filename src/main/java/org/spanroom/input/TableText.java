@@ -38,13 +38,17 @@ final class TableText {
             return new String(bytes, charset(file, encoding.get()));
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             findings.add(Finding.of(
                     FindingCode.ENCODING_ASSUMED,
                     String.valueOf(file.getFileName()),
                     "",
-                    "the table is not UTF-8; read as " + FALLBACK.name() + " (inputs.contents.encoding says otherwise)"));
+                    "the table is not UTF-8; read as " + FALLBACK.name()
+                            + " (inputs.contents.encoding says otherwise)"));
             return new String(bytes, FALLBACK);
         }
     }

@@ -116,7 +116,10 @@ final class VaultReader {
             number++;
         }
         String given = id + "-" + number;
-        values.addTo(Term.VAULT, FindingCode.DUPLICATE_ID, "another vault before has the id " + id + "; this one is " + given);
+        values.addTo(
+                Term.VAULT,
+                FindingCode.DUPLICATE_ID,
+                "another vault before has the id " + id + "; this one is " + given);
         return given;
     }
 

@@ -29,7 +29,12 @@ record WordMeanings(
     static WordMeanings of(ValueWords words) {
         return new WordMeanings(
                 meanings(Map.of(
-                        Service.LIVE, words.live(), Service.DEAD, words.dead(), Service.UNKNOWN, words.serviceUnknown())),
+                        Service.LIVE,
+                        words.live(),
+                        Service.DEAD,
+                        words.dead(),
+                        Service.UNKNOWN,
+                        words.serviceUnknown())),
                 meanings(Map.of(true, words.flooded(), false, words.notFlooded())),
                 meanings(Map.of(BoreShape.ROUND, words.roundBore(), BoreShape.SQUARE, words.squareBore())),
                 meanings(Map.of(

@@ -148,7 +148,8 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
                 .map(column -> ",\n  \"" + column.name() + "\" " + sqlType(column.type()))
                 .collect(Collectors.joining());
         String shape = hasShapes ? ",\n  \"geom\" " + geometryType() : "";
-        return "CREATE TABLE \"" + table.name() + "\" (\n  \"fid\" INTEGER PRIMARY KEY NOT NULL" + shape + columns + "\n)";
+        return "CREATE TABLE \"" + table.name() + "\" (\n  \"fid\" INTEGER PRIMARY KEY NOT NULL" + shape + columns
+                + "\n)";
     }
 
     private String geometryType() {

@@ -119,12 +119,12 @@ final class GeoPackageSchema {
         String moved = "OLD.\"fid\" != NEW.\"fid\" AND ";
         String both = "DELETE FROM " + index + " WHERE id IN (OLD.\"fid\", NEW.\"fid\");";
         return List.of(
-            trigger(table, "insert", "INSERT", filled, put),
-            trigger(table, "update1", "UPDATE OF \"geom\"", same + filled, put),
-            trigger(table, "update2", "UPDATE OF \"geom\"", same + empty, drop),
-            trigger(table, "update3", "UPDATE", moved + filled, drop + " " + put),
-            trigger(table, "update4", "UPDATE", moved + empty, both),
-            trigger(table, "delete", "DELETE", "OLD.\"geom\" NOT NULL", drop));
+                trigger(table, "insert", "INSERT", filled, put),
+                trigger(table, "update1", "UPDATE OF \"geom\"", same + filled, put),
+                trigger(table, "update2", "UPDATE OF \"geom\"", same + empty, drop),
+                trigger(table, "update3", "UPDATE", moved + filled, drop + " " + put),
+                trigger(table, "update4", "UPDATE", moved + empty, both),
+                trigger(table, "delete", "DELETE", "OLD.\"geom\" NOT NULL", drop));
     }
 
     private static String trigger(String table, String name, String event, String condition, String action) {

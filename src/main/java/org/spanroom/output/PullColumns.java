@@ -67,7 +67,8 @@ final class PullColumns {
                         "pull_tightest_limit",
                         "pull_tight",
                         "That limit.",
-                        pull(p -> p.outcome().findTightest().map(use -> use.kind().key()))),
+                        pull(p ->
+                                p.outcome().findTightest().map(use -> use.kind().key()))),
                 Column.integer(
                         "pull_count",
                         "pulls",

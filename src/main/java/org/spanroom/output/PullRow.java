@@ -37,11 +37,16 @@ record PullRow(Span span, InnerductPull pull) {
                         "span_id",
                         "The span that it lies in.",
                         row -> row.span().id()),
-                Column.integer("turn", "turn", "Its place in the order of pulling, from 1.", row -> row.pull()
-                        .turn()),
-                Column.text("innerduct", "innerduct", "Name of the innerduct.", row -> row.pull()
-                        .innerduct()
-                        .id()),
+                Column.integer(
+                        "turn",
+                        "turn",
+                        "Its place in the order of pulling, from 1.",
+                        row -> row.pull().turn()),
+                Column.text(
+                        "innerduct",
+                        "innerduct",
+                        "Name of the innerduct.",
+                        row -> row.pull().innerduct().id()),
                 Column.text(
                         "reason",
                         "reason",
@@ -53,13 +58,17 @@ record PullRow(Span span, InnerductPull pull) {
                         2,
                         "Its outside diameter.",
                         row -> row.pull().innerduct().outsideDiameterMm()),
-                Column.real("wall_mm", "wall_mm", 2, "Its wall.", row -> row.pull()
-                        .innerduct()
-                        .wallMm()),
-                Column.integer("cables", "cables", "How many cables lie in it.", row -> row.pull()
-                        .innerduct()
-                        .cables()
-                        .size()),
+                Column.real(
+                        "wall_mm",
+                        "wall_mm",
+                        2,
+                        "Its wall.",
+                        row -> row.pull().innerduct().wallMm()),
+                Column.integer(
+                        "cables",
+                        "cables",
+                        "How many cables lie in it.",
+                        row -> row.pull().innerduct().cables().size()),
                 Column.real(
                         "neighbour_n_per_m",
                         "neighb_npm",

@@ -28,7 +28,7 @@ final class SpanColumns {
 
     /** Short names of the criteria that a ranking may have; columns of any other are named by number. */
     private static final Map<String, String> CRITERIA =
-            new TreeMap<>(Map.of("room_gained", "room", "length", "len", "bends", "bend"));
+            new TreeMap<>(Map.of("room_gained", "room", "length", "len", "bends", "bend", "ease", "ease"));
 
     private SpanColumns() {}
 
@@ -56,6 +56,7 @@ final class SpanColumns {
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(room());
+        columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(record());
         return columns;

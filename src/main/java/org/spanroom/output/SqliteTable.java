@@ -68,10 +68,7 @@ final class SqliteTable {
         }
         int size = record.size();
         int local = localBytes(size);
-        int cellBytes = SqliteRecord.varintBytes(size)
-                + SqliteRecord.varintBytes(row)
-                + local
-                + (local < size ? 4 : 0);
+        int cellBytes = SqliteRecord.varintBytes(size) + SqliteRecord.varintBytes(row) + local + (local < size ? 4 : 0);
         if (LEAF_HEADER_BYTES + 2 * (cells + 1) + cellBytes > contentStart) {
             endLeaf();
         }
@@ -115,7 +112,7 @@ final class SqliteTable {
         for (int at = from; at < size; at += USABLE - 4) {
             byte[] page = new byte[USABLE];
             int length = Math.min(USABLE - 4, size - at);
-            putInt(page, 0, at + length < size ? pages.nextNumber() + 1 : 0);
+            putInt(page, 0, at + length < size ? SqlitePages.numberAfter(pages.nextNumber()) : 0);
             record.copy(at, length, page, 4);
             pages.append(page);
         }

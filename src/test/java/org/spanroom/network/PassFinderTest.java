@@ -37,7 +37,8 @@ class PassFinderTest {
         Line line = walk(random, lonDeg, latDeg, 9, 12);
         List<Vault> vaults = new ArrayList<>();
         for (int i = 0; i < 25; i++) {
-            double[] place = Sketch.degrees(lonDeg, latDeg, 40 * random.nextDouble() - 20, 40 * random.nextDouble() - 20);
+            double[] place =
+                    Sketch.degrees(lonDeg, latDeg, 40 * random.nextDouble() - 20, 40 * random.nextDouble() - 20);
             vaults.add(new Vault(i, "V" + i, place[0], place[1], List.of(), OptionalDouble.empty(), ""));
         }
         Track track = Track.of(line, new GroundStep());
@@ -61,9 +62,11 @@ class PassFinderTest {
                     assertThat(geodesicM(track, pass.cutFromM(), vault)).isCloseTo(pass.offsetM(), within(1e-4));
                 });
             }
-            assertThat(runs).hasSameSizeAs(own.stream()
-                    .filter(p -> runs.stream().anyMatch(run -> run[0] <= p.reachToM() && run[1] >= p.reachFromM()))
-                    .toList());
+            assertThat(runs)
+                    .hasSameSizeAs(own.stream()
+                            .filter(p ->
+                                    runs.stream().anyMatch(run -> run[0] <= p.reachToM() && run[1] >= p.reachFromM()))
+                            .toList());
         }
     }
 
@@ -82,7 +85,9 @@ class PassFinderTest {
         Geometry outline = JTS.createPolygon(ring);
         Geometry drawn = JTS.createLineString(metres(track));
         double withinM = drawn.intersection(outline.buffer(TOLERANCE_M, 400)).getLength();
-        assertThat(passes.stream().mapToDouble(p -> p.reachToM() - p.reachFromM()).sum())
+        assertThat(passes.stream()
+                        .mapToDouble(p -> p.reachToM() - p.reachFromM())
+                        .sum())
                 .isCloseTo(withinM, within(2e-3));
         for (Pass pass : passes) {
             Geometry part = part(track, pass.reachFromM(), pass.reachToM());
@@ -171,8 +176,7 @@ class PassFinderTest {
     }
 
     private static Coordinate metresAt(Track track, double placeM) {
-        var way = Geodesic.WGS84.Inverse(
-                Sketch.LAT_DEG, Sketch.LON_DEG, track.latAt(placeM), track.lonAt(placeM));
+        var way = Geodesic.WGS84.Inverse(Sketch.LAT_DEG, Sketch.LON_DEG, track.latAt(placeM), track.lonAt(placeM));
         double azimuth = Math.toRadians(way.azi1);
         return new Coordinate(way.s12 * Math.sin(azimuth), way.s12 * Math.cos(azimuth));
     }

@@ -52,7 +52,8 @@ class SpanCutterLawTest {
 
         Network network = cut(city.routes, city.vaults, settings(seed), log);
 
-        double exactM = city.routes.stream().mapToDouble(r -> geodesicM(r.lonLat())).sum();
+        double exactM =
+                city.routes.stream().mapToDouble(r -> geodesicM(r.lonLat())).sum();
         double spansM = network.spans().stream().mapToDouble(Span::drawnLengthM).sum();
         double namedM = log.all().stream().mapToDouble(Finding::lengthM).sum();
         assertThat(network.routeLengthM()).isCloseTo(exactM, within(1e-6 * exactM));
@@ -158,8 +159,10 @@ class SpanCutterLawTest {
     private static List<String> spanSet(Network network) {
         return network.spans().stream()
                 .map(span -> {
-                    List<String> ends = Stream.of(span.from().id(), span.to().id()).sorted().toList();
-                    List<String> routes = span.routeIds().stream().distinct().sorted().toList();
+                    List<String> ends =
+                            Stream.of(span.from().id(), span.to().id()).sorted().toList();
+                    List<String> routes =
+                            span.routeIds().stream().distinct().sorted().toList();
                     return ends + " " + routes + String.format(Locale.ROOT, " %.4f", span.drawnLengthM() + 5e-9);
                 })
                 .sorted()

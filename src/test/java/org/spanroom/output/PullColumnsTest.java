@@ -79,7 +79,9 @@ class PullColumnsTest {
         assertThat(row)
                 .containsEntry("pull_outcome", "neither")
                 .containsEntry("pull_failing_limit", failing.kind().key())
-                .containsEntry("pull_failing_end", outcome.findBetterEnd().orElseThrow().key())
+                .containsEntry(
+                        "pull_failing_end",
+                        outcome.findBetterEnd().orElseThrow().key())
                 .containsEntry("pull_warnings", "total_bends;section_length");
         double found = Double.parseDouble(row.get("pull_failing_found_in_unit"));
         double allowed = Double.parseDouble(row.get("pull_failing_allowed_in_unit"));
@@ -96,8 +98,10 @@ class PullColumnsTest {
 
         assertThat(row).containsEntry("pull_outcome", "nothing").containsEntry("pull_count", "0");
         assertThat(row.entrySet())
-                .filteredOn(cell -> cell.getKey().startsWith("pull_") || cell.getKey().startsWith("hold_"))
-                .filteredOn(cell -> !cell.getKey().equals("pull_outcome") && !cell.getKey().equals("pull_count"))
+                .filteredOn(cell ->
+                        cell.getKey().startsWith("pull_") || cell.getKey().startsWith("hold_"))
+                .filteredOn(cell ->
+                        !cell.getKey().equals("pull_outcome") && !cell.getKey().equals("pull_count"))
                 .hasSizeGreaterThan(20)
                 .allSatisfy(cell -> assertThat(cell.getValue()).isEmpty());
     }
@@ -105,16 +109,16 @@ class PullColumnsTest {
     /** First the one that moves no cable, then the lighter cable, last the heavier. */
     @Test
     void innerductsAreListedInTheOrderOfPulling() throws IOException {
-        write(ReckoningSample.failing().ranked(), ReckoningSample.workedExample().ranked());
+        write(
+                ReckoningSample.failing().ranked(),
+                ReckoningSample.workedExample().ranked());
 
         List<CSVRecord> rows = csv("pulls.csv");
 
         assertThat(rows).extracting(row -> row.get("span_id")).containsExactly("S-7", "S-8", "S-8", "S-8");
         assertThat(rows).extracting(row -> row.get("turn")).containsExactly("1", "1", "2", "3");
         assertThat(rows).extracting(row -> row.get("innerduct")).containsExactly("i1", "i2", "i3", "i1");
-        assertThat(rows)
-                .extracting(row -> row.get("reason"))
-                .containsExactly("only_one", "empty", "lightest", "last");
+        assertThat(rows).extracting(row -> row.get("reason")).containsExactly("only_one", "empty", "lightest", "last");
         assertThat(rows).extracting(row -> row.get("cables")).containsExactly("1", "0", "1", "1");
         assertThat(rows.get(0).get("outside_diameter_mm")).isEqualTo("42.16");
         assertThat(rows.get(0).get("wall_mm")).isEqualTo("3.12");
@@ -144,8 +148,8 @@ class PullColumnsTest {
     void gdalReadsThePullsAsATableWithoutShapes() {
         write(ReckoningSample.failing().ranked());
 
-        String told = ExternalTool.named("ogrinfo")
-                .run("-so", parent.resolve("run").resolve("spanroom.gpkg"), "pulls");
+        String told =
+                ExternalTool.named("ogrinfo").run("-so", parent.resolve("run").resolve("spanroom.gpkg"), "pulls");
 
         assertThat(told).contains("Geometry: None", "Feature Count: 3", "pull_out_at_a_dry_n: Real");
     }

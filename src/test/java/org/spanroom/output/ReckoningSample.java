@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.Set;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Assessment;
@@ -68,16 +69,20 @@ final class ReckoningSample {
             bends.add(bend(60, i % 3 == 2 ? Bend.Turn.RIGHT : Bend.Turn.LEFT, middleM, i % 2 == 0));
         }
         pen.ahead(40);
-        var innerducts =
-                List.of(innerduct("i1", 0.7, 0.15), new Innerduct("i2", 42.16, 3.12, List.of()), innerduct("i3", 0.5, 0.08));
+        var innerducts = List.of(
+                innerduct("i1", 0.7, 0.15), new Innerduct("i2", 42.16, 3.12, List.of()), innerduct("i3", 0.5, 0.08));
         return of(span("S-8", innerducts, pen.line()), new Bends(bends), PullSettings.defaults());
     }
 
     /** A span with hostile words wherever a text comes from somebody's data. */
     static Reckoning hostile() {
-        String word = "</text><script>alert('x')</script>&\"]]>\u0000\u001B[2J\u009B\u202Eevil\uD83D " + "w".repeat(150);
+        String word =
+                "</text><script>alert('x')</script>&\"]]>\u0000\u001B[2J\u009B\u202Eevil\uD83D " + "w".repeat(150);
         var innerduct = new Innerduct(
-                word, 42.16, 3.12, List.of(new Cable(word, 12.7, 0.12, Service.UNKNOWN), new Cable(word, 9, 0.1, Service.DEAD)));
+                word,
+                42.16,
+                3.12,
+                List.of(new Cable(word, 12.7, 0.12, Service.UNKNOWN), new Cable(word, 9, 0.1, Service.DEAD)));
         Duct duct = duct(word, new Contents(List.of(innerduct), List.of(new Cable(word, 8, 0.1, Service.LIVE)), true));
         Line ground = exampleLine();
         var span = new Span(
@@ -101,6 +106,25 @@ final class ReckoningSample {
         return of(span, Bends.NONE, PullSettings.defaults());
     }
 
+    /** A span of so many bends at random, some of them close together, with the shipped settings. */
+    static Reckoning random(long seed, int count) {
+        var random = new Random(seed);
+        var bends = new ArrayList<Bend>();
+        var pen = new Pen();
+        pen.headingRad = 2 * Math.PI * random.nextDouble();
+        for (int i = 0; i < count; i++) {
+            pen.ahead(random.nextInt(3) == 0 ? 0.3 + 2 * random.nextDouble() : 2 + 30 * random.nextDouble());
+            double deg = 5 + 40 * random.nextDouble();
+            boolean left = random.nextBoolean();
+            double middleM = pen.travelledM + Math.toRadians(deg) / 2 * 0.9144;
+            pen.turn(left ? deg : -deg, 0.9144);
+            bends.add(bend(deg, left ? Bend.Turn.LEFT : Bend.Turn.RIGHT, middleM, random.nextBoolean()));
+        }
+        pen.ahead(5);
+        String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
+        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
+    }
+
     static Reckoning of(Span span, Bends bends, PullSettings settings) {
         var assessor = new PullAssessor(settings);
         var pull = assessor.assess(span, bends);
@@ -114,7 +138,10 @@ final class ReckoningSample {
             traces.add(assessor.trace(span, bends, turn, settings.judgedBy()));
         }
         return new Reckoning(
-                new RankedSpan(OptionalInt.of(3), new Assessment(span, bends, room, pull), score), 12, settings, traces);
+                new RankedSpan(OptionalInt.of(3), new Assessment(span, bends, room, pull), score),
+                12,
+                settings,
+                traces);
     }
 
     static Innerduct innerduct(String id, double cableIn, double lbPerFt) {
@@ -174,8 +201,8 @@ final class ReckoningSample {
     }
 
     static Bends exampleBends() {
-        return new Bends(List.of(
-                bend(45, Bend.Turn.LEFT, 150 * FT_M, false), bend(45, Bend.Turn.RIGHT, 500 * FT_M, true)));
+        return new Bends(
+                List.of(bend(45, Bend.Turn.LEFT, 150 * FT_M, false), bend(45, Bend.Turn.RIGHT, 500 * FT_M, true)));
     }
 
     static Bend bend(double deg, Bend.Turn turn, double middleM, boolean assumed) {
