@@ -12,7 +12,10 @@ import java.util.function.Function;
  * source; everything else of the tool works in millimetres.
  */
 public record Catalog(
-        List<OuterDuct> outerDucts, List<InnerductSize> innerducts, List<Sleeve> sleeves, List<DesignCable> designCables) {
+        List<OuterDuct> outerDucts,
+        List<InnerductSize> innerducts,
+        List<Sleeve> sleeves,
+        List<DesignCable> designCables) {
     public static final Catalog EMPTY = new Catalog(List.of(), List.of(), List.of(), List.of());
 
     public Catalog {

@@ -59,10 +59,12 @@ public final class CrossSectionSvg {
             caption(AFTER_X_PX, afterWords(), verdict(section.after()));
         } else {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX, "middle", 13, "Not recovered:");
-            String reason = room.exclusion().map(exclusion -> exclusion.explanation()).orElse("");
+            String reason =
+                    room.exclusion().map(exclusion -> exclusion.explanation()).orElse("");
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
-        section.contradiction().ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + words));
+        section.contradiction()
+                .ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + words));
         legend();
         return svg.finish();
     }

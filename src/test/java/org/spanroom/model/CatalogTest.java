@@ -70,8 +70,8 @@ class CatalogTest {
 
     @Test
     void aWallThatDisagreesWithItsRatioIsRefused() {
-        assertThatThrownBy(() ->
-                        new Catalog.InnerductSize("wrong", "SDR 11", "1 in", 1.315, 11, 0.140, 0.15, 950, "none"))
+        assertThatThrownBy(
+                        () -> new Catalog.InnerductSize("wrong", "SDR 11", "1 in", 1.315, 11, 0.140, 0.15, 950, "none"))
                 .hasMessageContaining("minimumWallIn");
     }
 
@@ -80,15 +80,18 @@ class CatalogTest {
         var cable = new Catalog.DesignCable("a", 10, 0.1, 96, "illustrative");
         var again = new Catalog.DesignCable("A", 11, 0.1, 96, "illustrative");
 
-        assertThatThrownBy(() -> new Catalog(
-                        List.of(), List.of(), List.of(), List.of(cable, again)))
+        assertThatThrownBy(() -> new Catalog(List.of(), List.of(), List.of(), List.of(cable, again)))
                 .hasMessageContaining("twice");
     }
 
     @Test
     void everyRowSaysWhereItComesFrom() {
-        assertThat(shipped.outerDucts()).hasSizeGreaterThan(40).noneMatch(row -> row.source().isBlank());
-        assertThat(shipped.innerducts()).hasSize(20).noneMatch(row -> row.source().isBlank());
+        assertThat(shipped.outerDucts())
+                .hasSizeGreaterThan(40)
+                .noneMatch(row -> row.source().isBlank());
+        assertThat(shipped.innerducts())
+                .hasSize(20)
+                .noneMatch(row -> row.source().isBlank());
         assertThat(shipped.sleeves()).extracting(Catalog.Sleeve::cells).containsExactly(1, 2, 3, 4);
         assertThat(shipped.designCables()).allMatch(row -> row.source().equals("illustrative"));
     }

@@ -31,7 +31,8 @@ class CrossSectionSvgTest {
 
     @Test
     void circlesStandToScaleWithTheBore() throws Exception {
-        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty())).orElseThrow());
+        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()))
+                .orElseThrow());
 
         // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimetre, about (240, 275)
         assertThat(circles(drawing)).contains("240 275 182.5", "240 383 72", "240 383 61.2", "240 419 25.2");
@@ -99,17 +100,7 @@ class CrossSectionSvgTest {
                 OptionalDouble.empty(),
                 List.of());
         return new Room(
-                7854,
-                0.517,
-                0.066,
-                3650,
-                3,
-                1,
-                3,
-                9,
-                Room.SLEEVES_PER_DUCT,
-                Optional.empty(),
-                Optional.of(section));
+                7854, 0.517, 0.066, 3650, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.empty(), Optional.of(section));
     }
 
     private static List<String> circles(Document drawing) {
