@@ -7,17 +7,11 @@ record Box(double leftPx, double topPx, double rightPx, double bottomPx) {
     }
 
     boolean overlaps(Box other) {
-        return leftPx < other.rightPx
-                && other.leftPx < rightPx
-                && topPx < other.bottomPx
-                && other.topPx < bottomPx;
+        return leftPx < other.rightPx && other.leftPx < rightPx && topPx < other.bottomPx && other.topPx < bottomPx;
     }
 
     boolean holds(Box other) {
-        return leftPx <= other.leftPx
-                && other.rightPx <= rightPx
-                && topPx <= other.topPx
-                && other.bottomPx <= bottomPx;
+        return leftPx <= other.leftPx && other.rightPx <= rightPx && topPx <= other.topPx && other.bottomPx <= bottomPx;
     }
 
     /** Returns whether a straight line touches the rectangle (clipping after Liang and Barsky). */

@@ -43,8 +43,7 @@ final class LabelPlacing {
         return found;
     }
 
-    private @Nullable Box find(
-            double[] point, double widthPx, double heightPx, boolean leaveWayFree) {
+    private @Nullable Box find(double[] point, double widthPx, double heightPx, boolean leaveWayFree) {
         for (double distancePx : DISTANCES_PX) {
             for (int i = 0; i < DIRECTIONS; i++) {
                 // Above first, then to either side in turn.

@@ -129,10 +129,8 @@ final class PlanView {
         svg.label(xPx, topPx - 5, "middle", LABEL_PX, "N");
         svg.stroke(xPx, topPx + 26, xPx, topPx + 6, Svg.Pen.AXIS);
         svg.area(
-                List.of(
-                        new double[] {xPx, topPx},
-                        new double[] {xPx - 4, topPx + 9},
-                        new double[] {xPx + 4, topPx + 9}),
+                List.of(new double[] {xPx, topPx}, new double[] {xPx - 4, topPx + 9}, new double[] {xPx + 4, topPx + 9
+                }),
                 "#404040");
         labels.take(new Box(xPx - 10, frame.topPx(), frame.rightPx(), topPx + 28));
     }

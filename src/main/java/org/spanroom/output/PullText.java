@@ -60,11 +60,13 @@ final class PullText {
             case FRICTION -> "judged " + word(settings.judgedBy());
             case BREAKAWAY -> number("%.2f", settings.breakawayRatio());
             case INNERDUCT_STRESS -> number("%.3f MPa", settings.limits().innerductStressMpa());
-            case MACHINE_AND_VAULT -> number(
-                    "%.0f N, %.2f m",
-                    settings.limits().machinePullN(), settings.limits().vaultExitRadiusM());
+            case MACHINE_AND_VAULT ->
+                number(
+                        "%.0f N, %.2f m",
+                        settings.limits().machinePullN(), settings.limits().vaultExitRadiusM());
             case WANDER -> number("%.5f rad/m", settings.wanderRadPerM());
-            case NEIGHBOUR_SHARE -> number("%.0f %%", 100 * settings.neighbours().restingShareRatio());
+            case NEIGHBOUR_SHARE ->
+                number("%.0f %%", 100 * settings.neighbours().restingShareRatio());
             case VERTICAL_RADIUS -> number("%.2f m", settings.gradeRadiusM());
             default -> "";
         };
@@ -90,8 +92,7 @@ final class PullText {
         page.gap();
         page.line("  Pull %d: innerduct %s", pull.turn(), pull.innerduct().id());
         page.line("    why now: %s", pull.reason().explanation());
-        page.line(
-                "    neighbours lying on it %.2f N/m, wedge factor %.2f", pull.neighbourNPerM(), pull.wedgeRatio());
+        page.line("    neighbours lying on it %.2f N/m, wedge factor %.2f", pull.neighbourNPerM(), pull.wedgeRatio());
         page.line("    %-21s %18s %18s", "steady pull / hold, N", "out at A", "out at B");
         for (Friction friction : Friction.values()) {
             page.line(
@@ -149,7 +150,9 @@ final class PullText {
         page.line(
                 "        %-8s %s",
                 label,
-                steps.stream().map(step -> number("%9.1f", quantity.apply(step))).collect(Collectors.joining(" ")));
+                steps.stream()
+                        .map(step -> number("%9.1f", quantity.apply(step)))
+                        .collect(Collectors.joining(" ")));
     }
 
     private void limits(List<LimitUse> uses) {

@@ -12,12 +12,12 @@ import org.spanroom.model.Room;
 import org.spanroom.model.Score;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
-import org.spanroom.model.Term;
 
 /** The whole reckoning of one span as text for a terminal, at most 100 columns wide. */
 public final class ReckoningText {
-    static final String CAUTION = "Forces are planning figures, uncertain by a factor of two: they rank and they warn, they do not"
-            + " authorise a pull. Local codes, the owner's rules and licensed practice decide.";
+    static final String CAUTION =
+            "Forces are planning figures, uncertain by a factor of two: they rank and they warn, they do not"
+                    + " authorise a pull. Local codes, the owner's rules and licensed practice decide.";
 
     private final Reckoning reckoning;
     private final Span span;
@@ -107,7 +107,9 @@ public final class ReckoningText {
         if (bends.isEmpty()) {
             return;
         }
-        page.line("  %6s %10s %9s  %-5s %10s  %-8s %7s", "number", "m from A", "degrees", "side", "radius m", "", "arc m");
+        page.line(
+                "  %6s %10s %9s  %-5s %10s  %-8s %7s",
+                "number", "m from A", "degrees", "side", "radius m", "", "arc m");
         int number = 0;
         for (Bend bend : bends) {
             page.line(

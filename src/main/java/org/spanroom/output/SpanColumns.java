@@ -56,6 +56,7 @@ final class SpanColumns {
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(room());
+        columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(record());
         return columns;

@@ -46,7 +46,9 @@ public final class SpanSheetSvg {
         heading();
         new PlanView(svg, PLAN, reckoning).draw();
         bendList();
-        findHardest().ifPresentOrElse(this::forces, () -> text(400, 13, pull().outcome().summary()));
+        findHardest()
+                .ifPresentOrElse(
+                        this::forces, () -> text(400, 13, pull().outcome().summary()));
         svg.label(
                 LEFT_PX,
                 HEIGHT_PX - 12,
@@ -145,7 +147,10 @@ public final class SpanSheetSvg {
 
     private static String note(LimitUse limit, double steadyN, boolean isShown) {
         String words = String.format(
-                Locale.ROOT, "limit %.0f N for the %s", limit.allowedSi(), limit.kind().meaning());
+                Locale.ROOT,
+                "limit %.0f N for the %s",
+                limit.allowedSi(),
+                limit.kind().meaning());
         if (Math.abs(steadyN / limit.allowedSi() - 1) > 1e-9) {
             words += String.format(Locale.ROOT, " at breakaway, reached at %.0f N here", steadyN);
         }
@@ -195,7 +200,8 @@ public final class SpanSheetSvg {
         PullTrace hardest = null;
         for (PullTrace trace : reckoning.traces()) {
             if (hardest == null
-                    || trace.pull().from(end).forceRatio() > hardest.pull().from(end).forceRatio()) {
+                    || trace.pull().from(end).forceRatio()
+                            > hardest.pull().from(end).forceRatio()) {
                 hardest = trace;
             }
         }

@@ -17,6 +17,9 @@ import java.util.TreeMap;
 final class SqlitePages implements AutoCloseable {
     static final int PAGE_BYTES = 4096;
 
+    /** The page around the byte at 1 GiB, on which SQLite takes its locks: it must stay empty (section 1.6). */
+    private static final int LOCK_PAGE = (1 << 30) / PAGE_BYTES + 1;
+
     /** Where the header counts the pages ("Database File Format", section 1.3, from memory). */
     private static final int PAGE_COUNT_OFFSET = 28;
 
@@ -42,13 +45,23 @@ final class SqlitePages implements AutoCloseable {
 
     /** Adds a page and returns its number; the page may be used again. */
     int append(byte[] page) {
+        int number = nextNumber();
+        if (number != count + 1) {
+            end.bytes(new byte[PAGE_BYTES], 0, PAGE_BYTES);
+        }
         end.bytes(page, 0, PAGE_BYTES);
-        return ++count;
+        count = number;
+        return number;
     }
 
     /** Returns the number that the next page will get. */
     int nextNumber() {
-        return count + 1;
+        return numberAfter(count);
+    }
+
+    /** Returns the number of the page that will follow the one of the given number. */
+    static int numberAfter(int number) {
+        return number + 1 == LOCK_PAGE ? number + 2 : number + 1;
     }
 
     /** Puts another page in the place of an old one; the page must not be used again. */

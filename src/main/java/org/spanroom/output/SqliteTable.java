@@ -112,7 +112,7 @@ final class SqliteTable {
         for (int at = from; at < size; at += USABLE - 4) {
             byte[] page = new byte[USABLE];
             int length = Math.min(USABLE - 4, size - at);
-            putInt(page, 0, at + length < size ? pages.nextNumber() + 1 : 0);
+            putInt(page, 0, at + length < size ? SqlitePages.numberAfter(pages.nextNumber()) : 0);
             record.copy(at, length, page, 4);
             pages.append(page);
         }

@@ -121,7 +121,10 @@ final class Svg {
     private static String listed(List<double[]> points) {
         var list = new StringBuilder();
         for (double[] point : points) {
-            list.append(list.isEmpty() ? "" : " ").append(number(point[0])).append(',').append(number(point[1]));
+            list.append(list.isEmpty() ? "" : " ")
+                    .append(number(point[0]))
+                    .append(',')
+                    .append(number(point[1]));
         }
         return list.toString();
     }

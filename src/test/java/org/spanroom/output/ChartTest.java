@@ -44,7 +44,9 @@ class ChartTest {
     void aLineCrossesABoxOrMissesIt(double x1, double y1, double x2, double y2, boolean crosses) {
         var box = new Box(2, 2, 8, 8);
 
-        assertThat(box.isCrossedBy(new double[] {x1, y1}, new double[] {x2, y2})).isEqualTo(crosses);
-        assertThat(box.isCrossedBy(new double[] {x2, y2}, new double[] {x1, y1})).isEqualTo(crosses);
+        assertThat(box.isCrossedBy(new double[] {x1, y1}, new double[] {x2, y2}))
+                .isEqualTo(crosses);
+        assertThat(box.isCrossedBy(new double[] {x2, y2}, new double[] {x1, y1}))
+                .isEqualTo(crosses);
     }
 }

@@ -41,7 +41,8 @@ class ReckoningJsonTest {
         assertThat(outAtB.at("/fall_off/2/pull_n").asDouble() / LBF_N).isCloseTo(53.5, within(0.06));
         assertThat(outAtB.at("/limits/0/limit").asText()).isEqualTo("vault_exit_radius");
         assertThat(outAtB.at("/limits/0/allowed_is_least").asBoolean()).isTrue();
-        assertThat(json.at("/pull/settings/limits/hold_allowed_n").asDouble() / LBF_N).isCloseTo(180, within(0.1));
+        assertThat(json.at("/pull/settings/limits/hold_allowed_n").asDouble() / LBF_N)
+                .isCloseTo(180, within(0.1));
         assertThat(json.at("/score/total_points").asDouble()).isEqualTo(70);
     }
 
@@ -50,7 +51,9 @@ class ReckoningJsonTest {
         JsonNode failing = parsed(ReckoningSample.failing()).at("/pull/failing");
 
         assertThat(failing.at("/fails").asBoolean()).isTrue();
-        assertThat(100 * failing.at("/found_in_unit").asDouble() / failing.at("/allowed_in_unit").asDouble())
+        assertThat(100
+                        * failing.at("/found_in_unit").asDouble()
+                        / failing.at("/allowed_in_unit").asDouble())
                 .isCloseTo(failing.at("/utilisation_pct").asDouble(), within(0.06));
     }
 
@@ -91,15 +94,13 @@ class ReckoningJsonTest {
     }
 
     static Stream<Reckoning> samples() {
-        return Stream.of(
-                ReckoningSample.workedExample(), ReckoningSample.failing(), ReckoningSample.nothingToPull());
+        return Stream.of(ReckoningSample.workedExample(), ReckoningSample.failing(), ReckoningSample.nothingToPull());
     }
 
     private static void checkNames(JsonNode node) {
         for (Map.Entry<String, JsonNode> member : node.properties()) {
             if (member.getValue().isFloatingPointNumber()) {
-                assertThat(List.of(
-                                "m", "mm", "mm2", "n", "deg", "pct", "ratio", "points", "unit", "mpa", "m3"))
+                assertThat(List.of("m", "mm", "mm2", "n", "deg", "pct", "ratio", "points", "unit", "mpa", "m3"))
                         .contains(member.getKey().substring(member.getKey().lastIndexOf('_') + 1));
             }
             checkNames(member.getValue());

@@ -122,8 +122,7 @@ final class ReckoningSample {
         }
         pen.ahead(5);
         String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
-        return of(
-                span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
+        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
     }
 
     static Reckoning of(Span span, Bends bends, PullSettings settings) {

@@ -20,10 +20,7 @@ import org.spanroom.model.Reckoning;
 class ReckoningTextTest {
     /** Steady forces of the worked example in lbf, derived by hand and by stepping the coupled equations. */
     @ParameterizedTest
-    @CsvSource({
-        "lubricated, 58.5, 8.1, 59.6, 8.0",
-        "dry, 125.69, 18.65, 128.83, 17.93",
-        "bad, 210.9, 27.3, 218.1, 25.9"
+    @CsvSource({"lubricated, 58.5, 8.1, 59.6, 8.0", "dry, 125.69, 18.65, 128.83, 17.93", "bad, 210.9, 27.3, 218.1, 25.9"
     })
     void everyFrictionSetIsListedBothWays(String friction, double pullA, double holdB, double pullB, double holdA) {
         String text = ReckoningText.write(ReckoningSample.workedExample());
@@ -50,9 +47,8 @@ class ReckoningTextTest {
         String text = ReckoningText.write(ReckoningSample.workedExample());
         String outAtB = text.substring(text.indexOf("Out at B"));
 
-        Matcher row = find(
-                outAtB,
-                String.format(Locale.ROOT, "^ +%.2f  %s .* ([0-9.]+) +([0-9.]+)$", atFt * FT_M, section));
+        Matcher row =
+                find(outAtB, String.format(Locale.ROOT, "^ +%.2f  %s .* ([0-9.]+) +([0-9.]+)$", atFt * FT_M, section));
 
         assertThat(Double.parseDouble(row.group(1)) / LBF_N).isCloseTo(innerductLbf, within(0.022));
         assertThat(Double.parseDouble(row.group(2)) / LBF_N).isCloseTo(cableLbf, within(0.022));
@@ -137,10 +133,10 @@ class ReckoningTextTest {
     @ParameterizedTest
     @MethodSource("samples")
     void noLineIsWiderThanThePage(Reckoning reckoning) {
-        assertThat(ReckoningText.write(reckoning).lines()).allSatisfy(line -> assertThat(
-                        line.codePointCount(0, line.length()))
-                .as(line)
-                .isLessThanOrEqualTo(100));
+        assertThat(ReckoningText.write(reckoning).lines())
+                .allSatisfy(line -> assertThat(line.codePointCount(0, line.length()))
+                        .as(line)
+                        .isLessThanOrEqualTo(100));
     }
 
     /** Escape sequences begin with U+001B, or with U+009B alone (ECMA-48, 5th edition, section 5.4). */
@@ -148,9 +144,9 @@ class ReckoningTextTest {
     void nothingFromTheDataActsOnTheTerminal() {
         String text = ReckoningText.write(ReckoningSample.hostile());
 
-        assertThat(text.codePoints().filter(point -> point != '\n')).allSatisfy(point -> assertThat(
-                        Character.getType(point))
-                .isNotIn((int) Character.CONTROL, (int) Character.FORMAT, (int) Character.SURROGATE));
+        assertThat(text.codePoints().filter(point -> point != '\n'))
+                .allSatisfy(point -> assertThat(Character.getType(point))
+                        .isNotIn((int) Character.CONTROL, (int) Character.FORMAT, (int) Character.SURROGATE));
         assertThat(text).contains("alert('x')").doesNotContain("\r");
     }
 

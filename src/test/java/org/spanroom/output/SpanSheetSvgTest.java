@@ -58,8 +58,10 @@ class SpanSheetSvgTest {
                 .contains("limit 801 N for the hold force on the live cable (above the diagram)");
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
-                .contains("dotted line: limit 2906 N for the pull on the innerduct at breakaway, reached at 2235 N here")
-                .contains("dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
+                .contains(
+                        "dotted line: limit 2906 N for the pull on the innerduct at breakaway, reached at 2235 N here")
+                .contains(
+                        "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
         assertThat(limitLines(ReckoningSample.workedExample())).isZero();
         assertThat(limitLines(ReckoningSample.failing())).isEqualTo(2);
     }
@@ -95,7 +97,9 @@ class SpanSheetSvgTest {
                     .isTrue();
             for (int j = 0; j < i; j++) {
                 assertThat(one.overlaps(box(labels.get(j))))
-                        .as("%s over %s", labels.get(i).getTextContent(), labels.get(j).getTextContent())
+                        .as(
+                                "%s over %s",
+                                labels.get(i).getTextContent(), labels.get(j).getTextContent())
                         .isFalse();
             }
         }
@@ -106,7 +110,8 @@ class SpanSheetSvgTest {
     void theTwoWaysDifferInTheirDashes() throws Exception {
         List<Element> lines = elements(parsed(ReckoningSample.workedExample()), "polyline");
 
-        assertThat(lines).extracting(line -> line.getAttribute("stroke-dasharray"))
+        assertThat(lines)
+                .extracting(line -> line.getAttribute("stroke-dasharray"))
                 .containsExactly("", "", "9 4", "", "9 4");
     }
 
@@ -184,12 +189,11 @@ class SpanSheetSvgTest {
         double widthPx = Svg.widthPx(text.getTextContent(), sizePx);
         double xPx = Double.parseDouble(text.getAttribute("x"));
         double basePx = Double.parseDouble(text.getAttribute("y"));
-        double leftPx =
-                switch (text.getAttribute("text-anchor")) {
-                    case "start" -> xPx;
-                    case "middle" -> xPx - widthPx / 2;
-                    default -> xPx - widthPx;
-                };
+        double leftPx = switch (text.getAttribute("text-anchor")) {
+            case "start" -> xPx;
+            case "middle" -> xPx - widthPx / 2;
+            default -> xPx - widthPx;
+        };
         return new Box(leftPx, basePx - 0.72 * sizePx, leftPx + widthPx, basePx);
     }
 }
