@@ -21,4 +21,12 @@ public record LayerConfig(Optional<Path> file, Optional<String> layer, Optional<
     public LayerConfig withCrs(String otherCrs) {
         return new LayerConfig(file, layer, Optional.of(otherCrs), fields);
     }
+
+    public LayerConfig withLayer(String otherLayer) {
+        return new LayerConfig(file, Optional.of(otherLayer), crs, fields);
+    }
+
+    public LayerConfig withFields(FieldMap otherFields) {
+        return new LayerConfig(file, layer, crs, otherFields);
+    }
 }

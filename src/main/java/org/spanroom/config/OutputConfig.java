@@ -1,7 +1,6 @@
 package org.spanroom.config;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,22 +8,17 @@ import java.util.Optional;
  *
  * @param folder the folder of this run; relative to the directory that the program is started in
  * @param crs the reference system of the layers; that of the routes where none is given
- * @param layers the layers of the GeoPackage
  */
-public record OutputConfig(Optional<Path> folder, Optional<String> crs, List<OutputLayer> layers) {
-    public OutputConfig {
-        layers = List.copyOf(layers);
-    }
-
+public record OutputConfig(Optional<Path> folder, Optional<String> crs) {
     public static OutputConfig defaults() {
-        return new OutputConfig(Optional.empty(), Optional.empty(), List.of(OutputLayer.values()));
+        return new OutputConfig(Optional.empty(), Optional.empty());
     }
 
     public OutputConfig withFolder(Path otherFolder) {
-        return new OutputConfig(Optional.of(otherFolder), crs, layers);
+        return new OutputConfig(Optional.of(otherFolder), crs);
     }
 
     public OutputConfig withCrs(String otherCrs) {
-        return new OutputConfig(folder, Optional.of(otherCrs), layers);
+        return new OutputConfig(folder, Optional.of(otherCrs));
     }
 }

@@ -1,5 +1,11 @@
 package org.spanroom.config;
 
+import org.spanroom.model.BendSettings;
+import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.ScoringSettings;
+
 /**
  * Everything that a run is told from outside the data. One component is one section of the file; a further section is one
  * further component with its value in {@link #defaults()}.
@@ -15,6 +21,11 @@ public record RunConfig(
         AssumedValues assumed,
         ValueWords values,
         PlausibleRanges plausible,
+        NetworkSettings network,
+        BendSettings bend,
+        RoomSettings room,
+        PullSettings pull,
+        ScoringSettings scoring,
         OutputConfig output,
         int threads,
         boolean strict) {
@@ -32,12 +43,33 @@ public record RunConfig(
                 AssumedValues.defaults(),
                 ValueWords.defaults(),
                 PlausibleRanges.defaults(),
+                NetworkSettings.defaults(),
+                BendSettings.defaults(),
+                RoomSettings.defaults(),
+                PullSettings.defaults(),
+                ScoringSettings.defaults(),
                 OutputConfig.defaults(),
                 0,
                 false);
     }
 
     public RunConfig withInputs(InputConfig other) {
-        return new RunConfig(other, assumed, values, plausible, output, threads, strict);
+        return new RunConfig(
+                other, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, strict);
+    }
+
+    public RunConfig withOutput(OutputConfig other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, other, threads, strict);
+    }
+
+    public RunConfig withThreads(int other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, other, strict);
+    }
+
+    public RunConfig withStrict(boolean other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, other);
     }
 }

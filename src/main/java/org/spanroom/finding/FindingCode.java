@@ -19,6 +19,7 @@ public enum FindingCode {
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
+    CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents are proved not to go into the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
     CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that no route has"),
     // Geometry of routes
@@ -26,12 +27,14 @@ public enum FindingCode {
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
     // Vaults
     DUPLICATE_VAULT(Severity.SUSPECT, "two vaults lie at one place; they are taken as one"),
+    VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults lie so close along a line that the nearer one alone cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route comes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),
     GAP_BEYOND_TOLERANCE(Severity.SUSPECT, "two line ends, or an end and a vault, lie a little beyond the tolerance"),
+    GAP_BRIDGED(Severity.NOTE, "two pieces were joined over a gap within the tolerance; the gap counts in no length"),
     AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet where no vault is; they were not joined"),
     ATTRIBUTES_CHANGE_AT_JOINT(Severity.SUSPECT, "pieces joined into one span differ in an attribute"),
     LOOP_TO_SAME_VAULT(Severity.SUSPECT, "a span ends at the vault where it begins"),
@@ -41,6 +44,7 @@ public enum FindingCode {
     RECORDED_VAULT_UNKNOWN(Severity.SUSPECT, "the recorded vault is not in the vaults layer"),
     // Limits
     LONG_SECTION(Severity.NOTE, "the span is longer than the section length to warn at"),
+    JAM_RATIO(Severity.NOTE, "three equal innerducts may lock side by side as they are pulled"),
     MANY_BENDS(Severity.NOTE, "the span turns more than the total to warn at");
 
     private final Severity severity;

@@ -8,12 +8,17 @@ import java.util.Set;
 /**
  * What it takes to pull every innerduct of one span from either end.
  *
+ * @param judgedBy the state of friction that the outcome holds for
  * @param pulls the innerducts in the order of pulling; empty where nothing is to pull
  * @param warnings limits whose value to warn above is passed, though not the one to refuse above
  * @param assumptions what the reckoning rests on, always in one order
  */
 public record PullAssessment(
-        PullOutcome outcome, List<InnerductPull> pulls, Set<LimitKind> warnings, Set<PullAssumption> assumptions) {
+        PullOutcome outcome,
+        Friction judgedBy,
+        List<InnerductPull> pulls,
+        Set<LimitKind> warnings,
+        Set<PullAssumption> assumptions) {
     public PullAssessment {
         pulls = List.copyOf(pulls);
         warnings = ordered(warnings, LimitKind.class);
@@ -21,7 +26,7 @@ public record PullAssessment(
     }
 
     public static PullAssessment nothing(Exclusion why) {
-        return new PullAssessment(new PullOutcome.NothingToPull(why), List.of(), Set.of(), Set.of());
+        return new PullAssessment(new PullOutcome.NothingToPull(why), Friction.DRY, List.of(), Set.of(), Set.of());
     }
 
     /** Returns the largest pull on any innerduct, 0 where there is none; steady. */

@@ -6,9 +6,10 @@ import java.util.List;
  * The whole reckoning of one span, for whoever wants to see why.
  *
  * @param spansInRun how many spans have a rank in the same run
+ * @param pulling the settings that the forces were reckoned with
  * @param traces the forces of each innerduct's pull, in the order of pulling
  */
-public record Reckoning(RankedSpan ranked, int spansInRun, List<PullTrace> traces) {
+public record Reckoning(RankedSpan ranked, int spansInRun, PullSettings pulling, List<PullTrace> traces) {
     public Reckoning {
         traces = List.copyOf(traces);
     }

@@ -42,9 +42,10 @@ public record ScoringSettings(Map<String, Criterion> criteria) {
     /** Returns the shipped, illustrative scoring. */
     public static ScoringSettings defaults() {
         return new ScoringSettings(Map.of(
-                "room_gained", criterion(0.6, List.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
-                "length", criterion(0.2, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
-                "bends", criterion(0.2, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
+                "room_gained", criterion(0.5, List.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
+                "ease", criterion(0.25, List.of(0.0, 1.0, 60.0, 0.8, 100.0, 0.3, 200.0, 0.0)),
+                "length", criterion(0.15, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
+                "bends", criterion(0.1, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
     }
 
     private static Criterion criterion(double weightRatio, List<Double> quantitiesAndValues) {

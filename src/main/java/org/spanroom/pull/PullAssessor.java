@@ -37,7 +37,11 @@ public final class PullAssessor {
         }
         var pulls = new SpanPull(span, bends, settings).pulls();
         return new PullAssessment(
-                SpanPull.outcome(pulls), pulls, warnings(span, bends), new Assumptions(settings).of(span, bends));
+                SpanPull.outcome(pulls),
+                settings.judgedBy(),
+                pulls,
+                warnings(span, bends),
+                new Assumptions(settings).of(span, bends));
     }
 
     /**

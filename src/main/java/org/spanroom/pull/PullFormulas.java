@@ -10,6 +10,9 @@ final class PullFormulas {
     /** Up to here the power series is more exact than the difference of exponentials. */
     private static final double SMALL_EXPONENT = 1e-3;
 
+    /** Keeps lines that are drawn absurdly from giving infinite tensions; the limit is far beyond any duct. */
+    private static final double LARGEST_EXPONENT = 300;
+
     private PullFormulas() {}
 
     /**
@@ -22,7 +25,7 @@ final class PullFormulas {
         if (growthRad == 0) {
             return tensionN + loadNPerM * lengthM;
         }
-        double growth = Math.exp(growthRad);
+        double growth = growth(growthRad);
         double mean = growthRad > SMALL_EXPONENT
                 ? (growth - 1) / growthRad
                 : 1 + growthRad / 2 * (1 + growthRad / 3 * (1 + growthRad / 4 * (1 + growthRad / 5)));
@@ -37,7 +40,7 @@ final class PullFormulas {
 
     /** Bend, the weight left out: the capstan equation T e<sup>f&theta;</sup>. */
     static double afterBend(double tensionN, double frictionRatio, double turnRad) {
-        return tensionN * Math.exp(frictionRatio * turnRad);
+        return tensionN * growth(frictionRatio * turnRad);
     }
 
     /**
@@ -46,16 +49,17 @@ final class PullFormulas {
      * @param weightN weight per length times the radius, wR
      */
     static double afterLevelBend(double tensionN, double frictionRatio, double turnRad, double weightN) {
-        double growth = Math.exp(frictionRatio * turnRad);
+        double growth = growth(frictionRatio * turnRad);
         double cosh = (growth + 1 / growth) / 2;
         double sinh = (growth - 1 / growth) / 2;
         return tensionN * cosh + sinh * Math.sqrt(tensionN * tensionN + weightN * weightN);
     }
 
     /**
-     * Vertical bend between two slopes: solves dT/d&psi; = f (T &plusmn; pR cos&phi;) + gR sin&phi;, plus on a crest and
-     * minus in a sag. A sag holds only while the tension lifts the body on to the upper wall, T &gt; pR; below that the body
-     * lies on the lower wall as in a straight.
+     * Vertical bend between two slopes: solves dT/d&psi; = f |T &plusmn; pR cos&phi;| + gR sin&phi;, plus on a crest and
+     * minus in a sag. Exact on a crest, and in a sag where the body lies on one wall all along: the upper one where its
+     * tension lifts it (T &gt; pR cos&phi;), else the lower one. Where it changes walls inside the bend the result is a
+     * little low, by less than the friction of its weight over the arc.
      *
      * @param pressN weight that presses on the wall, times the radius; of the sign of {@code alongN}
      * @param alongN weight that the slope pulls along, times the radius
@@ -67,18 +71,29 @@ final class PullFormulas {
             double toSlopeRad,
             double pressN,
             double alongN) {
-        double turnRad = Math.abs(toSlopeRad - fromSlopeRad);
-        double crest = toSlopeRad < fromSlopeRad ? 1 : -1;
-        if (crest * pressN < 0 && tensionN < Math.abs(pressN)) {
-            double sine = Math.sin((fromSlopeRad + toSlopeRad) / 2);
-            return tensionN + slopeLoad(frictionRatio, pressN, alongN, sine) * turnRad;
+        double onInnerWall = afterArc(tensionN, frictionRatio, fromSlopeRad, toSlopeRad, pressN, alongN);
+        boolean weightHelpsTension = toSlopeRad < fromSlopeRad == pressN >= 0;
+        if (weightHelpsTension) {
+            return onInnerWall;
         }
+        // On the outer wall tension and weight part: the same balance with the friction's sign turned.
+        return Math.max(onInnerWall, afterArc(tensionN, -frictionRatio, fromSlopeRad, toSlopeRad, pressN, alongN));
+    }
+
+    private static double afterArc(
+            double tensionN,
+            double frictionRatio,
+            double fromSlopeRad,
+            double toSlopeRad,
+            double pressN,
+            double alongN) {
+        double crest = toSlopeRad < fromSlopeRad ? 1 : -1;
         double square = 1 + frictionRatio * frictionRatio;
         double cosinePartN = crest * (alongN - frictionRatio * frictionRatio * pressN) / square;
         double sinePartN = -frictionRatio * (alongN + pressN) / square;
         double fromN = cosinePartN * Math.cos(fromSlopeRad) + sinePartN * Math.sin(fromSlopeRad);
         double toN = cosinePartN * Math.cos(toSlopeRad) + sinePartN * Math.sin(toSlopeRad);
-        return (tensionN - fromN) * Math.exp(frictionRatio * turnRad) + toN;
+        return (tensionN - fromN) * growth(frictionRatio * Math.abs(toSlopeRad - fromSlopeRad)) + toN;
     }
 
     /** Force per metre with which a tension presses on the inside of a bend. */
@@ -93,5 +108,9 @@ final class PullFormulas {
     static double wedge(double bodyDiameterMm, double boreDiameterMm) {
         double sine = bodyDiameterMm / (boreDiameterMm - bodyDiameterMm);
         return 1 / Math.sqrt(1 - sine * sine);
+    }
+
+    private static double growth(double exponentRad) {
+        return Math.exp(Math.min(exponentRad, LARGEST_EXPONENT));
     }
 }

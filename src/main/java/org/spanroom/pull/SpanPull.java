@@ -82,9 +82,10 @@ final class SpanPull {
 
     private EndPull endPull(Way way, PullOrder.Turn turn) {
         PullForces lubricated = forces(way, turn, Friction.LUBRICATED);
-        PullForces dry = forces(way, turn, Friction.DRY);
         PullForces bad = forces(way, turn, Friction.BAD);
-        if (settings.judgedBy() != Friction.BAD) {
+        // The usual one to judge by comes last, so that its tensions stand for the limits without another run.
+        PullForces dry = forces(way, turn, Friction.DRY);
+        if (settings.judgedBy() != Friction.DRY) {
             run(way, turn, settings.judgedBy());
         }
         var tightest = new LimitSink.Tightest();

@@ -18,6 +18,9 @@ import org.spanroom.model.PullForces;
  * <p>An object serves many runs over one way, one at a time; its arrays are what the last run left.
  */
 final class TwoPasses {
+    /** Far beyond any machine: a line drawn absurdly ends here instead of at infinity. */
+    private static final double LARGEST_TENSION_N = 1e12;
+
     private final Sections way;
     private final Passing passing;
     private final double[] cableN;
@@ -75,7 +78,7 @@ final class TwoPasses {
         alongNPerM = load.cableNPerM();
         ridingNPerM = 0;
         for (int i = way.count - 1; i >= 0; i--) {
-            tensionN = load.hasCable() ? Math.max(0, after(i, -1, tensionN)) : 0;
+            tensionN = load.hasCable() ? within(0, after(i, -1, tensionN)) : 0;
             cableN[i] = tensionN;
         }
     }
@@ -88,7 +91,7 @@ final class TwoPasses {
         alongNPerM = load.bodyNPerM();
         ridingNPerM = friction.neighbourRatio() * load.neighbourNPerM();
         for (int i = 0; i < way.count; i++) {
-            tensionN = Math.max(cableN[i + 1], after(i, 1, tensionN));
+            tensionN = within(cableN[i + 1], after(i, 1, tensionN));
             bodyN[i + 1] = tensionN;
         }
     }
@@ -121,5 +124,9 @@ final class TwoPasses {
         double radiusM = way.radiusM[i];
         return PullFormulas.afterVerticalBend(
                 tensionN, frictionRatio, fromRad, toRad, radiusM * pressNPerM, radiusM * alongNPerM);
+    }
+
+    private static double within(double leastN, double tensionN) {
+        return Math.min(LARGEST_TENSION_N, Math.max(leastN, tensionN));
     }
 }

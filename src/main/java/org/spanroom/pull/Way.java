@@ -74,19 +74,35 @@ final class Way {
         sink.offer(LimitKind.INNERDUCT_STRENGTH, pullN, strengthN, strengthPassedAtM(strengthN));
         sink.offer(LimitKind.MACHINE_PULL, pullN, limits.machinePullN(), endM);
         if (load.liveShareRatio() > 0) {
-            double holdN = breakawayRatio * passes.holdN() * load.liveShareRatio();
-            sink.offer(LimitKind.CABLE_HOLD, holdN, limits.holdAllowedN(), fromA(0));
+            offerHold(load, sink);
         }
         offerBends(innerduct, load, sink);
         double radiusM = limits.innerductRadiusM(innerduct.outsideDiameterMm());
         sink.offer(LimitKind.VAULT_EXIT_RADIUS, limits.vaultExitRadiusM(), radiusM, endM);
-        sink.offer(LimitKind.SECTION_LENGTH, lengthM, limits.refuseLengthM(), endM);
+        double passedM = Math.min(sections.totalM(), limits.refuseLengthM());
+        sink.offer(LimitKind.SECTION_LENGTH, lengthM, limits.refuseLengthM(), fromA(passedM));
+        sink.offer(LimitKind.TOTAL_BENDS, turnRad, Math.toRadians(limits.refuseTotalDeg()), totalPassedAtM());
+    }
+
+    /** The cable's tension is largest at the anchor, save where it runs steeply up from there and hangs from the top. */
+    private void offerHold(Load load, LimitSink sink) {
+        double startM = 0;
+        double mostN = passes.cableN(0);
+        double mostAtM = 0;
+        for (int i = 0; i < sections.count; i++) {
+            startM += sections.lengthM[i];
+            if (passes.cableN(i + 1) > mostN) {
+                mostN = passes.cableN(i + 1);
+                mostAtM = startM;
+            }
+        }
+        double holdN = breakawayRatio * load.liveShareRatio() * mostN;
+        sink.offer(LimitKind.CABLE_HOLD, holdN, limits.holdAllowedN(), fromA(mostAtM));
     }
 
     private void offerBends(Innerduct innerduct, Load load, LimitSink sink) {
         double startM = 0;
         double innerductRadiusM = limits.innerductRadiusM(innerduct.outsideDiameterMm());
-        double lastBendM = 0;
         for (int i = 0; i < sections.count; i++) {
             double middleM = startM + sections.lengthM[i] / 2;
             startM += sections.lengthM[i];
@@ -94,7 +110,6 @@ final class Way {
                 continue;
             }
             double atM = fromA(middleM);
-            lastBendM = atM;
             double radiusM = sections.radiusM[i];
             double insideM = Math.max(radiusM - boreRadiusM, LEAST_INSIDE_RATIO * radiusM);
             double bodyN = breakawayRatio * Math.max(passes.bodyN(i), passes.bodyN(i + 1));
@@ -115,7 +130,21 @@ final class Way {
                 sink.offer(LimitKind.CABLE_BEND_RADIUS, radiusM, limits.cableRadiusM(load.liveDiameterMm()), atM);
             }
         }
-        sink.offer(LimitKind.TOTAL_BENDS, turnRad, Math.toRadians(limits.refuseTotalDeg()), lastBendM);
+    }
+
+    /** Returns where the bends so far first pass the total allowed; the last bend where they never do. */
+    private double totalPassedAtM() {
+        double startM = 0;
+        double soFarRad = 0;
+        double atM = 0;
+        for (int i = 0; i < sections.count && soFarRad <= Math.toRadians(limits.refuseTotalDeg()); i++) {
+            if (sections.isPlanBend(i)) {
+                soFarRad += sections.turnRad[i];
+                atM = fromA(startM + sections.lengthM[i] / 2);
+            }
+            startM += sections.lengthM[i];
+        }
+        return atM;
     }
 
     /** Returns where the innerduct's tension first passes its strength; the pulling end where it never does. */

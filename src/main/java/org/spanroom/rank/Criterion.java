@@ -10,7 +10,9 @@ enum Criterion {
     /** Metres that one set-up at two vaults gives room on. */
     LENGTH("m"),
     /** All turning between the vaults, which makes every pull harder. */
-    BENDS("degrees");
+    BENDS("degrees"),
+    /** How far the tightest limit of the pull is used up from the better end; above 100 the pull fails. */
+    EASE("percent used");
 
     private final String unit;
 
@@ -31,6 +33,7 @@ enum Criterion {
             case ROOM_GAINED -> assessment.room().cablesGained();
             case LENGTH -> assessment.span().lengthM();
             case BENDS -> assessment.bends().total().deg();
+            case EASE -> assessment.pull().utilisationPercent();
         };
     }
 }

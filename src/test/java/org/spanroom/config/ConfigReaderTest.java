@@ -138,8 +138,8 @@ class ConfigReaderTest {
                 List.of("strict: false\nthreads: -1", "line 2: threads must lie in 0 to 1024, was -1"),
                 List.of("strict: maybe", "line 1: strict must be true or false, is 'maybe'"),
                 List.of("strict: [true]", "line 1: strict must be a single value, is a list"),
-                List.of("output:\n  layers: spans", "line 2: layers must be a list, such as [a, b], is 'spans'"),
-                List.of("output:\n  layers: [span]", "line 2: 'span' is not a word for layers. Did you mean 'spans'?"),
+                List.of("values:\n  live: yes", "line 2: live must be a list, such as [a, b], is 'yes'"),
+                List.of("network:\n  lengths: draw", "line 2: 'draw' is not a word for lengths. Did you mean 'drawn'?"),
                 List.of("assumed:\n  inside_diameter: 4", "line 2: inside_diameter must be a number with a unit"),
                 List.of("assumed:\n  inside_diameter: -4 in", "line 2: inside_diameter must be more than 0"),
                 List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),
@@ -206,7 +206,7 @@ class ConfigReaderTest {
                   routes: {file: a.shp, fields: {duct: D, cable_mass: {field: W, unit: lb/ft}}}
                   contents: {file: c.csv, diameter_unit: in, mass_unit: lb/1000ft}
                 assumed: {innerduct_count: 3, owner: city}
-                output: {folder: out, layers: [spans, findings]}
+                output: {folder: out}
                 strict: true
                 """);
 

@@ -37,7 +37,12 @@ import org.spanroom.model.Span;
 import org.spanroom.model.Vault;
 
 class RankingTest {
-    private final Ranking ranking = new Ranking(ScoringSettings.defaults());
+    private static final ScoringSettings SETTINGS = new ScoringSettings(Map.of(
+            "room_gained", criterion(0.6, Map.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
+            "length", criterion(0.2, Map.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
+            "bends", criterion(0.2, Map.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
+
+    private final Ranking ranking = new Ranking(SETTINGS);
 
     /** Worked by hand on the curve (0, 1), (90, 0.7), (180, 0.3), (360, 0). */
     @ParameterizedTest(name = "{0} degrees are worth {1}")
@@ -72,6 +77,11 @@ class RankingTest {
     }
 
     @Test
+    void shippedScoringNamesEveryCriterion() {
+        assertThat(ScoringSettings.defaults().criteria().keySet()).isEqualTo(Ranking.criteria());
+    }
+
+    @Test
     void unknownCriterionIsRefusedByName() {
         var settings = new ScoringSettings(
                 Map.of("lenght", new ScoringSettings.Criterion(1, new TreeMap<>(Map.of(0.0, 1.0)))));
@@ -102,6 +112,10 @@ class RankingTest {
 
     static LongStream seeds() {
         return LongStream.range(0, 50);
+    }
+
+    private static ScoringSettings.Criterion criterion(double weightRatio, Map<Double, Double> curve) {
+        return new ScoringSettings.Criterion(weightRatio, new TreeMap<>(curve));
     }
 
     private static List<String> ids(List<RankedSpan> ranked) {

@@ -1,0 +1,170 @@
+package org.spanroom.bend;
+
+/**
+ * Least-squares fit of a {@link TangentChain} to its vertices.
+ *
+ * <p>Method: Levenberg-Marquardt (Marquardt 1963, from memory) on distances at right angles to the path, that is, the most
+ * likely path under equal normal noise. Ends when the sum of squares, in variances, falls by less than
+ * {@value #SETTLED}: far below what noise decides.
+ */
+final class ChainFit {
+    private static final int MOST_PASSES = 25;
+    private static final int PATIENCE = 5;
+    private static final double SETTLED = 1e-4;
+    private static final double FARTHEST_TURN_RAD = 0.4;
+
+    /** Shares of the likely tangent length at which the radius is tried first. */
+    private static final double[] TANGENT_SHARES = {0.1, 0.4, 0.7, 1, 1.5};
+
+    private final TangentChain chain;
+    private final double weight;
+    private final double[] kept;
+    private double squares;
+    private double hopelessAbove = Double.POSITIVE_INFINITY;
+
+    private ChainFit(TangentChain chain, double sigmaM) {
+        this.chain = chain;
+        this.weight = 1 / (sigmaM * sigmaM);
+        this.kept = new double[chain.unknowns()];
+    }
+
+    /** Fits all unknowns; returns the sum of squares in variances, infinite where no fit is possible. */
+    static double fit(TangentChain chain, double sigmaM) {
+        var fit = new ChainFit(chain, sigmaM);
+        return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
+    }
+
+    /** Fits all unknowns, and gives up early where the sum will stay far above a limit. */
+    static double fitUnlessAbove(TangentChain chain, double sigmaM, double limit) {
+        var fit = new ChainFit(chain, sigmaM);
+        fit.hopelessAbove = 5 * limit + 1000;
+        return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
+    }
+
+    /** Fits all unknowns from where they are. */
+    static double refine(TangentChain chain, double sigmaM) {
+        var fit = new ChainFit(chain, sigmaM);
+        if (!chain.settle()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        fit.squares = chain.squares();
+        return fit.run();
+    }
+
+    /** Fits the straights alone, which meet in corners. */
+    static double fitCorners(TangentChain chain, double sigmaM) {
+        chain.freezeRadii();
+        return refine(chain, sigmaM);
+    }
+
+    /** Gives each arc the best of a few radii, the straights being as they are; none where a corner fits as well. */
+    private boolean chooseRadii() {
+        if (!chain.settle()) {
+            return false;
+        }
+        squares = chain.squares();
+        for (int arc = 0; arc < chain.arcs && squares * weight > SETTLED; arc++) {
+            chooseRadius(arc);
+        }
+        squares = chain.squares();
+        return true;
+    }
+
+    private void chooseRadius(int arc) {
+        double tangentM = likelyTangentM(arc);
+        double least = chain.squaresAround(arc);
+        double best = 0;
+        for (double share : TANGENT_SHARES) {
+            chain.radiusM[arc] = share * tangentM / Math.tan(chain.turnRad(arc) / 2);
+            chain.placeCentre(arc);
+            double tried = chain.squaresAround(arc);
+            if (tried < least) {
+                least = tried;
+                best = chain.radiusM[arc];
+            }
+        }
+        chain.radiusM[arc] = best;
+        chain.placeCentre(arc);
+    }
+
+    private double likelyTangentM(int arc) {
+        Trace trace = chain.trace;
+        int first = chain.corners.first[arc];
+        int last = chain.corners.last[arc];
+        double before = first > chain.from ? trace.distanceM(first - 1, first) : 0;
+        double after = last < chain.to ? trace.distanceM(last, last + 1) : 0;
+        double withinM = trace.alongM[last] - trace.alongM[first];
+        return 0.5 * withinM + 0.5 * Math.min(before, after) + 0.05;
+    }
+
+    private double run() {
+        var system = new BandedSystem(chain.unknowns());
+        double damping = 1e-3;
+        for (int pass = 0; pass < MOST_PASSES && squares * weight > SETTLED; pass++) {
+            chain.linearise(system);
+            double before = squares;
+            damping = step(system, damping);
+            boolean hopeless = pass >= PATIENCE && squares * weight > hopelessAbove;
+            if (damping < 0 || hopeless || (before - squares) * weight < SETTLED) {
+                break;
+            }
+        }
+        return squares * weight;
+    }
+
+    /** Takes one step that lowers the sum; returns the next damping, or -1 where no step does. */
+    private double step(BandedSystem system, double firstDamping) {
+        double damping = firstDamping;
+        keep();
+        for (int attempt = 0; attempt < 8; attempt++) {
+            if (system.solve(damping)) {
+                move(system.solution());
+                if (chain.settle()) {
+                    double tried = chain.squares();
+                    if (tried <= squares) {
+                        squares = tried;
+                        return damping / 8;
+                    }
+                }
+                restore();
+            }
+            damping = 10 * damping;
+        }
+        chain.settle();
+        return -1;
+    }
+
+    private void keep() {
+        for (int line = 0; line <= chain.arcs; line++) {
+            kept[3 * line] = chain.phiRad[line];
+            kept[3 * line + 1] = chain.rhoM[line];
+            if (line < chain.arcs) {
+                kept[3 * line + 2] = chain.radiusM[line];
+            }
+        }
+    }
+
+    private void restore() {
+        for (int line = 0; line <= chain.arcs; line++) {
+            chain.phiRad[line] = kept[3 * line];
+            chain.rhoM[line] = kept[3 * line + 1];
+            if (line < chain.arcs) {
+                chain.radiusM[line] = kept[3 * line + 2];
+            }
+        }
+    }
+
+    private void move(double[] by) {
+        double scale = 1;
+        for (int line = 0; line <= chain.arcs; line++) {
+            scale = Math.min(scale, FARTHEST_TURN_RAD / Math.max(FARTHEST_TURN_RAD, Math.abs(by[3 * line])));
+        }
+        for (int line = 0; line <= chain.arcs; line++) {
+            chain.phiRad[line] += scale * by[3 * line];
+            chain.rhoM[line] += scale * by[3 * line + 1];
+            if (line < chain.arcs) {
+                chain.radiusM[line] = Math.max(0, chain.radiusM[line] + scale * by[3 * line + 2]);
+            }
+        }
+    }
+}

@@ -1,0 +1,160 @@
+package org.spanroom.bend;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Bend;
+import org.spanroom.model.BendSettings;
+import org.spanroom.model.Bends;
+
+/**
+ * Turns a fitted path into bends along the drawn line: decides whether a radius is measured, joins turning that follows
+ * upon turning, leaves out what belongs to a vault, and gives every bend its own stretch of the line.
+ */
+final class Placing {
+    /** A bend before its place is final; lengths along the drawn line. */
+    private static final class Draft {
+        final double side;
+        double turnRad;
+        double startM;
+        double endM;
+        double radiusM;
+        boolean assumed;
+
+        Draft(double side) {
+            this.side = side;
+        }
+    }
+
+    private final TangentChain chain;
+    private final BendSettings settings;
+    private final double sigmaM;
+    private final Trace trace;
+
+    Placing(TangentChain chain, BendSettings settings, double sigmaM) {
+        this.chain = chain;
+        this.settings = settings;
+        this.sigmaM = sigmaM;
+        this.trace = chain.trace;
+    }
+
+    Bends place(double sweepRadiusM) {
+        List<Draft> drafts = new ArrayList<>(chain.arcs);
+        for (int arc = 0; arc < chain.arcs; arc++) {
+            addDraft(drafts, arc, sweepRadiusM);
+        }
+        drafts.removeIf(this::isNone);
+        separate(drafts);
+        List<Bend> bends = new ArrayList<>(drafts.size());
+        for (Draft draft : drafts) {
+            bends.add(new Bend(
+                    Angle.ofRad(draft.turnRad),
+                    draft.side > 0 ? Bend.Turn.LEFT : Bend.Turn.RIGHT,
+                    draft.startM,
+                    draft.endM - draft.startM,
+                    draft.radiusM,
+                    draft.assumed));
+        }
+        return bends.isEmpty() ? Bends.NONE : new Bends(bends);
+    }
+
+    private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
+        var draft = new Draft(chain.side[arc]);
+        draft.turnRad = turnWithinLine(arc);
+        draft.radiusM = chain.radiusM[arc];
+        double lengthM = draft.radiusM * draft.turnRad;
+        var local = new RadiusReading(chain, arc, sigmaM);
+        draft.assumed = !local.isMeasured();
+        if (draft.assumed) {
+            draft.radiusM = sweepRadiusM;
+            lengthM = draft.radiusM * draft.turnRad;
+        } else {
+            draft.radiusM = Math.min(draft.radiusM, local.smallestRadiusM());
+        }
+        double middleM = middleAlongM(arc);
+        draft.startM = middleM - lengthM / 2;
+        draft.endM = middleM + lengthM / 2;
+        Draft last = drafts.isEmpty() ? draft : drafts.get(drafts.size() - 1);
+        boolean goesOn = last != draft
+                && last.side == draft.side
+                && chain.gapM(arc - 1) <= settings.joinStraightM()
+                && draft.startM - last.endM <= 3 * settings.joinStraightM();
+        if (goesOn) {
+            join(last, draft, chain.radiusM[arc - 1], chain.radiusM[arc]);
+        } else {
+            drafts.add(draft);
+        }
+    }
+
+    private static void join(Draft last, Draft next, double lastFittedM, double nextFittedM) {
+        last.turnRad += next.turnRad;
+        last.startM = Math.min(last.startM, next.startM);
+        last.endM = Math.max(last.endM, next.endM);
+        // A radius that does not show by itself is the neighbour's where the fit has it near; a sharp corner stays one.
+        boolean nextRides = next.assumed && !last.assumed && nextFittedM > lastFittedM / 2;
+        boolean lastRides = last.assumed && !next.assumed && lastFittedM > nextFittedM / 2;
+        if (lastRides || (!nextRides && next.radiusM < last.radiusM)) {
+            last.radiusM = next.radiusM;
+            last.assumed = next.assumed;
+        }
+    }
+
+    /** Returns the turn of an arc less what lies beyond the line's ends, where the line begins or ends within an arc. */
+    private double turnWithinLine(int arc) {
+        double turn = chain.turnRad(arc);
+        if (arc == 0 && chain.pieceOf(0, 0) == 1) {
+            turn -= Math.max(0, beyond(0, 0, chain.phiRad[0]));
+        }
+        int lastVertex = trace.size() - 1;
+        if (arc == chain.arcs - 1 && chain.pieceOf(lastVertex, chain.arcs) == 2 * arc + 1) {
+            turn -= Math.max(0, -beyond(arc, lastVertex, chain.phiRad[arc + 1]));
+        }
+        return turn;
+    }
+
+    /** Returns by how much the arc's heading at a vertex is past a heading, in the sense of the turn. */
+    private double beyond(int arc, int vertex, double headingRad) {
+        double outward = Math.atan2(trace.yM[vertex] - chain.centreY[arc], trace.xM[vertex] - chain.centreX[arc]);
+        double heading = outward + chain.side[arc] * Math.PI / 2;
+        return chain.side[arc] * Math.IEEEremainder(heading - headingRad, 2 * Math.PI);
+    }
+
+    private double middleAlongM(int arc) {
+        int from = chain.windowStart(arc);
+        int to = chain.windowEnd(arc);
+        double towardX = -chain.side[arc] * (chain.normalX(arc) + chain.normalX(arc + 1));
+        double towardY = -chain.side[arc] * (chain.normalY(arc) + chain.normalY(arc + 1));
+        double norm = Math.hypot(towardX, towardY);
+        double placeX = chain.centreX[arc] + chain.radiusM[arc] * towardX / norm;
+        double placeY = chain.centreY[arc] + chain.radiusM[arc] * towardY / norm;
+        return trace.nearestAlongM(placeX, placeY, from, to);
+    }
+
+    private boolean isNone(Draft draft) {
+        double middleM = (draft.startM + draft.endM) / 2;
+        double reachM = draft.assumed ? 0 : (draft.endM - draft.startM) / 2;
+        return draft.turnRad < Math.toRadians(settings.minimumDeflectionDeg())
+                || middleM + reachM <= settings.endStubM()
+                || middleM - reachM >= trace.lengthM - settings.endStubM();
+    }
+
+    /** Gives each bend a stretch within the line and apart from its neighbours. */
+    private void separate(List<Draft> drafts) {
+        double free = 0;
+        for (int i = 0; i < drafts.size(); i++) {
+            Draft draft = drafts.get(i);
+            double nextMiddleM =
+                    i + 1 < drafts.size() ? (drafts.get(i + 1).startM + drafts.get(i + 1).endM) / 2 : trace.lengthM;
+            double middleM = (draft.startM + draft.endM) / 2;
+            double limitM = i + 1 < drafts.size() ? (middleM + nextMiddleM) / 2 : trace.lengthM;
+            double lengthM = draft.endM - draft.startM;
+            if (lengthM > limitM - free) {
+                draft.radiusM *= (limitM - free) / lengthM;
+                lengthM = limitM - free;
+            }
+            draft.startM = Math.max(free, Math.min(draft.startM, limitM - lengthM));
+            draft.endM = draft.startM + lengthM;
+            free = draft.endM;
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package org.spanroom.bend;
+
+/**
+ * What the vertices around one bend say of its radius.
+ *
+ * <p>Method: comparison of fits to the same vertices. A radius counts as measured where three vertices lie on the arc and
+ * the arc costs less than a corner by a fixed price. A curve counts as compound where two arcs cost less than one by
+ * another, each having three vertices of its own.
+ */
+final class RadiusReading {
+    /** What an arc must save over a corner, in variances, for its radius to count as measured. */
+    private static final double RADIUS_PRICE = 4;
+
+    /** What two arcs must save over one: two unknowns more. */
+    private static final double COMPOUND_PRICE = 12;
+
+    private static final int FEWEST_ARC_VERTICES = 3;
+
+    private final Trace trace;
+    private final double sigmaM;
+    private final TangentChain round;
+    private final boolean measured;
+    private final double smallestRadiusM;
+
+    RadiusReading(TangentChain chain, int arc, double sigmaM) {
+        this.trace = chain.trace;
+        this.sigmaM = sigmaM;
+        int from = chain.windowStart(arc);
+        int to = chain.windowEnd(arc);
+        this.round = new TangentChain(trace, chain.corners.slice(arc, arc + 1), from, to);
+        double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
+        if (chain.radiusM[arc] <= 0 || chain.verticesOn(arc, slackM) < FEWEST_ARC_VERTICES) {
+            this.measured = false;
+            this.smallestRadiusM = chain.radiusM[arc];
+            return;
+        }
+        double one = ChainFit.fit(round, sigmaM);
+        double corner = ChainFit.fitCorners(new TangentChain(trace, round.corners, from, to), sigmaM);
+        this.measured = corner - one > RADIUS_PRICE;
+        this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];
+    }
+
+    boolean isMeasured() {
+        return measured;
+    }
+
+    double smallestRadiusM() {
+        return smallestRadiusM;
+    }
+
+    private double readSmallest(double costOfOne) {
+        int first = -1;
+        int last = -1;
+        for (int vertex = round.from; vertex <= round.to; vertex++) {
+            boolean on = round.station(0, trace.xM[vertex], trace.yM[vertex]) > round.leavesM[0]
+                    && round.station(1, trace.xM[vertex], trace.yM[vertex]) < round.reachesM[0];
+            if (on) {
+                first = first < 0 ? vertex : first;
+                last = vertex;
+            }
+        }
+        if (first < 0 || last - first + 1 < 2 * FEWEST_ARC_VERTICES || costOfOne < COMPOUND_PRICE) {
+            return round.radiusM[0];
+        }
+        int quarter = (last - first) / 4;
+        int[] at = {first + quarter, last - quarter};
+        TangentChain two = round.halved(new Corners(at, at.clone()));
+        double costOfTwo = ChainFit.refine(two, sigmaM);
+        boolean compound = costOfOne - costOfTwo > COMPOUND_PRICE
+                && two.gapM(0) > -0.2 * (two.tangentM(0) + two.tangentM(1))
+                && two.verticesOn(0, 0) >= FEWEST_ARC_VERTICES
+                && two.verticesOn(1, 0) >= FEWEST_ARC_VERTICES;
+        return compound ? Math.min(two.radiusM[0], two.radiusM[1]) : round.radiusM[0];
+    }
+}

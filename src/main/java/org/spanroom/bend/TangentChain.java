@@ -1,0 +1,303 @@
+package org.spanroom.bend;
+
+/**
+ * A smooth path of straights and arcs, each arc touching the straight before and the one after it, laid through a run of
+ * vertices.
+ *
+ * <p>Unknowns, three for each straight and arc: direction and offset of a straight, radius of the arc that follows it. The
+ * centre of an arc follows from the two straights and the radius. Each vertex has one residual, its signed distance to the
+ * left of the path; which piece it belongs to follows from its order and from the points of contact, anew in each pass.
+ * Since offset and radius enter every residual continuously over a point of contact, the sum of squares has no jumps there.
+ *
+ * <p>Valid for deflections between {@value #LEAST_TURN_RAD} and {@value #MOST_TURN_RAD} radians.
+ */
+final class TangentChain {
+    static final double LEAST_TURN_RAD = 0.004;
+    static final double MOST_TURN_RAD = 2.8;
+
+    final Trace trace;
+    final Corners corners;
+    final int from;
+    final int to;
+    final int arcs;
+    final double[] phiRad;
+    final double[] rhoM;
+    final double[] radiusM;
+    final double[] side;
+    final double[] centreX;
+    final double[] centreY;
+
+    /** Where arc {@code j} leaves straight {@code j} and reaches straight {@code j + 1}, along these straights. */
+    final double[] leavesM;
+
+    final double[] reachesM;
+
+    private final double[] originX;
+    private final double[] originY;
+    private final double[] cos;
+    private final double[] sin;
+    private final double[] slope = new double[BandedSystem.WIDTH];
+    private boolean radiiFrozen;
+
+    /** Lays straights between the groups of corners; radii begin at 0. */
+    TangentChain(Trace trace, Corners corners, int from, int to) {
+        this(corners.count(), trace, corners, from, to);
+        layStraights();
+    }
+
+    private TangentChain(int arcs, Trace trace, Corners corners, int from, int to) {
+        this.trace = trace;
+        this.corners = corners;
+        this.from = from;
+        this.to = to;
+        this.arcs = arcs;
+        this.phiRad = new double[arcs + 1];
+        this.rhoM = new double[arcs + 1];
+        this.originX = new double[arcs + 1];
+        this.originY = new double[arcs + 1];
+        this.cos = new double[arcs + 1];
+        this.sin = new double[arcs + 1];
+        this.radiusM = new double[arcs];
+        this.side = new double[arcs];
+        this.centreX = new double[arcs];
+        this.centreY = new double[arcs];
+        this.leavesM = new double[arcs];
+        this.reachesM = new double[arcs];
+    }
+
+    /** Returns the same path as this one, of a single arc, with that arc made of two halves that may go their own ways. */
+    TangentChain halved(Corners halves) {
+        var chain = new TangentChain(2, trace, halves, from, to);
+        for (int line = 0; line <= 1; line++) {
+            int target = 2 * line;
+            chain.phiRad[target] = phiRad[line];
+            chain.rhoM[target] = rhoM[line];
+            chain.originX[target] = originX[line];
+            chain.originY[target] = originY[line];
+            chain.radiusM[line] = radiusM[0];
+            chain.side[line] = side[0];
+        }
+        chain.phiRad[1] = 0.5 * (phiRad[0] + phiRad[1]);
+        chain.originX[1] = centreX[0] + side[0] * radiusM[0] * Math.sin(chain.phiRad[1]);
+        chain.originY[1] = centreY[0] - side[0] * radiusM[0] * Math.cos(chain.phiRad[1]);
+        return chain;
+    }
+
+    private void layStraights() {
+        for (int line = 0; line <= arcs; line++) {
+            int start = line == 0 ? from : corners.last[line - 1];
+            int end = line == arcs ? to : corners.first[line];
+            Straight straight = Straight.through(trace, start, end);
+            originX[line] = straight.midX;
+            originY[line] = straight.midY;
+            phiRad[line] = straight.directionRad;
+            if (line > 0) {
+                double turn = Math.IEEEremainder(phiRad[line] - phiRad[line - 1], 2 * Math.PI);
+                phiRad[line] = phiRad[line - 1] + turn;
+                side[line - 1] = turn < 0 ? -1 : 1;
+            }
+        }
+    }
+
+    void freezeRadii() {
+        radiiFrozen = true;
+    }
+
+    int unknowns() {
+        return 3 * arcs + 2;
+    }
+
+    double turnRad(int arc) {
+        return (phiRad[arc + 1] - phiRad[arc]) * side[arc];
+    }
+
+    double tangentM(int arc) {
+        return radiusM[arc] * Math.tan(turnRad(arc) / 2);
+    }
+
+    double normalX(int line) {
+        return -sin[line];
+    }
+
+    double normalY(int line) {
+        return cos[line];
+    }
+
+    double station(int line, double placeX, double placeY) {
+        return cos[line] * (placeX - originX[line]) + sin[line] * (placeY - originY[line]);
+    }
+
+    private double offset(int line, double placeX, double placeY) {
+        return cos[line] * (placeY - originY[line]) - sin[line] * (placeX - originX[line]) - rhoM[line];
+    }
+
+    private double offsetFromArc(int arc, double placeX, double placeY) {
+        return side[arc] * (radiusM[arc] - Math.hypot(placeX - centreX[arc], placeY - centreY[arc]));
+    }
+
+    /** Finds centres and points of contact; returns false where the directions leave the valid range. */
+    boolean settle() {
+        for (int line = 0; line <= arcs; line++) {
+            cos[line] = Math.cos(phiRad[line]);
+            sin[line] = Math.sin(phiRad[line]);
+        }
+        for (int arc = 0; arc < arcs; arc++) {
+            double turn = turnRad(arc);
+            if (turn < LEAST_TURN_RAD || turn > MOST_TURN_RAD || radiusM[arc] < 0) {
+                return false;
+            }
+            placeCentre(arc);
+        }
+        return true;
+    }
+
+    /** Finds the centre and the points of contact of an arc anew. */
+    void placeCentre(int arc) {
+        int next = arc + 1;
+        double sinTurn = side[arc] * Math.sin(turnRad(arc));
+        // Both distances from the first straight's origin: large coordinates would cost digits where the turn is small.
+        double shiftX = originX[next] - originX[arc];
+        double shiftY = originY[next] - originY[arc];
+        double fromFirst = rhoM[arc] + side[arc] * radiusM[arc];
+        double fromSecond = rhoM[next] + side[arc] * radiusM[arc] - sin[next] * shiftX + cos[next] * shiftY;
+        centreX[arc] = originX[arc] + (cos[next] * fromFirst - cos[arc] * fromSecond) / sinTurn;
+        centreY[arc] = originY[arc] + (sin[next] * fromFirst - sin[arc] * fromSecond) / sinTurn;
+        leavesM[arc] = station(arc, centreX[arc], centreY[arc]);
+        reachesM[arc] = station(next, centreX[arc], centreY[arc]);
+    }
+
+    /** Returns the sum of squared residuals in square metres. */
+    double squares() {
+        return squares(from, to, 0);
+    }
+
+    /** Returns the part of the sum that one arc has a say in. */
+    double squaresAround(int arc) {
+        return squares(windowStart(arc), windowEnd(arc), Math.max(0, arc - 1));
+    }
+
+    private double squares(int first, int last, int firstGroup) {
+        double sum = 0;
+        int group = firstGroup;
+        for (int vertex = first; vertex <= last; vertex++) {
+            while (group < arcs && vertex > corners.last[group]) {
+                group++;
+            }
+            int piece = pieceOf(vertex, group);
+            double offM = pieceOffset(piece, trace.xM[vertex], trace.yM[vertex]);
+            sum += offM * offM;
+        }
+        return sum;
+    }
+
+    /** Fills the normal equations in metres. */
+    void linearise(BandedSystem system) {
+        system.clear();
+        int group = 0;
+        for (int vertex = from; vertex <= to; vertex++) {
+            while (group < arcs && vertex > corners.last[group]) {
+                group++;
+            }
+            int piece = pieceOf(vertex, group);
+            double placeX = trace.xM[vertex];
+            double placeY = trace.yM[vertex];
+            double offM = pieceOffset(piece, placeX, placeY);
+            if (piece % 2 == 0) {
+                slope[0] = -station(piece / 2, placeX, placeY);
+                slope[1] = -1;
+                system.add(3 * (piece / 2), slope, 2, offM);
+            } else {
+                fillArcSlope(piece / 2, placeX, placeY);
+                system.add(3 * (piece / 2), slope, 5, offM);
+            }
+        }
+    }
+
+    /** Returns the first vertex that may belong to an arc or its straights: where the arc before it ends. */
+    int windowStart(int arc) {
+        return arc == 0 ? from : corners.last[arc - 1];
+    }
+
+    int windowEnd(int arc) {
+        return arc == arcs - 1 ? to : corners.first[arc + 1];
+    }
+
+    /** Returns the straight between an arc and the next; negative where they overlap. */
+    double gapM(int arc) {
+        return leavesM[arc + 1] - reachesM[arc];
+    }
+
+    /** Returns how many vertices lie on an arc, with a little slack at its ends. */
+    int verticesOn(int arc, double slackM) {
+        int count = 0;
+        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
+            double leaving = station(arc, trace.xM[vertex], trace.yM[vertex]) - leavesM[arc];
+            double reaching = reachesM[arc] - station(arc + 1, trace.xM[vertex], trace.yM[vertex]);
+            if (leaving >= -slackM && reaching >= -slackM) {
+                count++;
+            }
+        }
+        return count;
+    }
+
+    private double pieceOffset(int piece, double placeX, double placeY) {
+        return piece % 2 == 0 ? offset(piece / 2, placeX, placeY) : offsetFromArc(piece / 2, placeX, placeY);
+    }
+
+    /** Returns the piece that a vertex belongs to: twice its straight, or twice its arc plus 1. */
+    int pieceOf(int vertex, int group) {
+        double placeX = trace.xM[vertex];
+        double placeY = trace.yM[vertex];
+        if (group < arcs && vertex >= corners.first[group]) {
+            return withinGroup(group, placeX, placeY);
+        }
+        double along = station(group, placeX, placeY);
+        double startsM = group > 0 ? reachesM[group - 1] : Double.NEGATIVE_INFINITY;
+        double endsM = group < arcs ? leavesM[group] : Double.POSITIVE_INFINITY;
+        if (startsM > endsM) {
+            startsM = 0.5 * (startsM + endsM);
+            endsM = startsM;
+        }
+        if (along < startsM) {
+            return station(group - 1, placeX, placeY) < leavesM[group - 1] ? 2 * group - 2 : 2 * group - 1;
+        }
+        if (along > endsM) {
+            return station(group + 1, placeX, placeY) > reachesM[group] ? 2 * group + 2 : 2 * group + 1;
+        }
+        return 2 * group;
+    }
+
+    private int withinGroup(int arc, double placeX, double placeY) {
+        boolean before = station(arc, placeX, placeY) < leavesM[arc];
+        boolean after = station(arc + 1, placeX, placeY) > reachesM[arc];
+        if (before && after) {
+            boolean nearerFirst = Math.abs(offset(arc, placeX, placeY)) <= Math.abs(offset(arc + 1, placeX, placeY));
+            return nearerFirst ? 2 * arc : 2 * arc + 2;
+        }
+        if (before) {
+            return 2 * arc;
+        }
+        return after ? 2 * arc + 2 : 2 * arc + 1;
+    }
+
+    /**
+     * How an arc's residual changes with its two straights and its radius: the centre moves so that it keeps its distance
+     * from both straights, and the residual is the radius less the distance from the centre.
+     */
+    private void fillArcSlope(int arc, double placeX, double placeY) {
+        int next = arc + 1;
+        double awayX = placeX - centreX[arc];
+        double awayY = placeY - centreY[arc];
+        double away = Math.hypot(awayX, awayY);
+        double unitX = away > 1e-9 ? awayX / away : 0;
+        double unitY = away > 1e-9 ? awayY / away : 0;
+        double sinTurn = side[arc] * Math.sin(turnRad(arc));
+        double byFirst = side[arc] * (unitX * cos[next] + unitY * sin[next]) / sinTurn;
+        double bySecond = -side[arc] * (unitX * cos[arc] + unitY * sin[arc]) / sinTurn;
+        slope[0] = byFirst * leavesM[arc];
+        slope[1] = byFirst;
+        slope[2] = radiiFrozen ? 0 : side[arc] * (1 + byFirst + bySecond);
+        slope[3] = bySecond * reachesM[arc];
+        slope[4] = bySecond;
+    }
+}

@@ -1,0 +1,243 @@
+package org.spanroom.bend;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.spanroom.model.BendSettings;
+
+/**
+ * Decides which neighbouring corners are one bend, and which are noise.
+ *
+ * <p>Method: corners of one run are joined, and corners dropped, as long as the path with fewer bends costs no more than a
+ * fixed price above the other, both being fitted to the same vertices; cost is the sum of squared distances over the
+ * noise's variance. Joining goes in rounds of pairs that do not touch, so that a long curve of many corners takes a
+ * number of rounds that grows with the logarithm of their number.
+ */
+final class TurnSelection {
+    /** What a bend must save to stay, in variances: three unknowns, and a place among many vertices. */
+    static final double BEND_PRICE = 14;
+
+    private static final int MOST_ROUNDS = 16;
+
+    /** How far beyond a draughtsman's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
+    private static final double MOST_STRETCH = 2;
+
+    private static final int WITNESSES = 4;
+
+    private final Trace trace;
+    private final BendSettings settings;
+    private final double sigmaM;
+    private final Map<List<Integer>, Double> answers = new LinkedHashMap<>();
+    private Corners corners = Corners.NONE;
+
+    /** What joining some groups saves; asked again in every round, answered once. */
+    private record Question(int from, int to, Corners corners) {
+        List<Integer> key() {
+            List<Integer> key = new ArrayList<>(2 * corners.count() + 2);
+            key.add(from);
+            key.add(to);
+            for (int group = 0; group < corners.count(); group++) {
+                key.add(corners.first[group]);
+                key.add(corners.last[group]);
+            }
+            return key;
+        }
+    }
+
+    TurnSelection(Trace trace, BendSettings settings, double sigmaM) {
+        this.trace = trace;
+        this.settings = settings;
+        this.sigmaM = sigmaM;
+    }
+
+    /** Returns the groups of corners that are bends, from the vertices where straight pieces meet. */
+    Corners select(int[] joints) {
+        int count = joints.length - 2;
+        if (count <= 0) {
+            return Corners.NONE;
+        }
+        joinRuns(joints, turns(joints));
+        for (int round = 0; round < 3; round++) {
+            int before = corners.count();
+            joinNeighbours();
+            dropNoise();
+            if (corners.count() == before) {
+                break;
+            }
+        }
+        return corners;
+    }
+
+    private double[] turns(int[] joints) {
+        double[] turns = new double[joints.length - 2];
+        double previous = Straight.through(trace, joints[0], joints[1]).directionRad;
+        for (int i = 0; i < turns.length; i++) {
+            double next = Straight.through(trace, joints[i + 1], joints[i + 2]).directionRad;
+            turns[i] = Math.IEEEremainder(next - previous, 2 * Math.PI);
+            previous = next;
+        }
+        return turns;
+    }
+
+    /** Takes each run of corners to one side that a draughtsman may have drawn for one arc, and keeps it where it fits. */
+    private void joinRuns(int[] joints, double[] turns) {
+        int[] single = new int[turns.length];
+        System.arraycopy(joints, 1, single, 0, single.length);
+        corners = new Corners(single, single.clone());
+        for (int end = turns.length - 1; end >= 0; ) {
+            int start = end;
+            double total = Math.abs(turns[end]);
+            double stretch = 0;
+            while (start > 0 && total + Math.abs(turns[start - 1]) < TangentChain.MOST_TURN_RAD) {
+                double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
+                if (next > MOST_STRETCH) {
+                    break;
+                }
+                stretch = Math.max(stretch, next);
+                start--;
+                total += Math.abs(turns[start]);
+            }
+            if (start < end && joiningSaves(start, end, stretch) > 0) {
+                corners = corners.merged(start, end);
+            }
+            end = start - 1;
+        }
+    }
+
+    /**
+     * Returns how far two corners stretch what a draughtsman draws as one chord of an arc: 1 where the chord is as long, or
+     * departs from the arc by as much, as the settings say; 0 where it departs by less than the drawing tolerance.
+     */
+    private double stretch(int one, int other, double oneRad, double otherRad) {
+        double chordM = trace.distanceM(one, other);
+        double sumRad = Math.abs(oneRad + otherRad);
+        if (oneRad * otherRad < 0) {
+            return chordM / settings.longestChordM();
+        }
+        if (sumRad > TangentChain.MOST_TURN_RAD) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double cutM = 0.25 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
+        return cutM <= settings.drawingToleranceM()
+                ? 0
+                : Math.max(chordM / settings.longestChordM(), cutM / settings.chordCutM());
+    }
+
+    private void joinNeighbours() {
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            if (!joinBest(1) && !joinBest(2)) {
+                return;
+            }
+        }
+    }
+
+    /** Joins each group with as many that follow it as are given, wherever that saves most; returns whether any. */
+    private boolean joinBest(int more) {
+        int places = corners.count() - more;
+        if (places <= 0) {
+            return false;
+        }
+        double[] stretch = new double[corners.count() - 1];
+        for (int pair = 0; pair < stretch.length; pair++) {
+            stretch[pair] = pairStretch(pair);
+        }
+        double[] saves = new double[places];
+        for (int place = 0; place < places; place++) {
+            double most = Math.max(stretch[place], stretch[place + more - 1]);
+            saves[place] = joiningSaves(place, place + more, most);
+        }
+        boolean joined = false;
+        int untouched = corners.count();
+        for (int place = places - 1; place >= 0; place--) {
+            boolean best =
+                    saves[place] > 0 && place + more < untouched && (place == 0 || saves[place] >= saves[place - 1]);
+            if (best) {
+                corners = corners.merged(place, place + more);
+                joined = true;
+                untouched = place;
+            }
+        }
+        return joined;
+    }
+
+    private double pairStretch(int pair) {
+        int one = corners.last[pair];
+        int other = corners.first[pair + 1];
+        var local = new TangentChain(trace, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
+        double oneRad = local.turnRad(0) * local.side[0];
+        double otherRad = local.turnRad(1) * local.side[1];
+        return stretch(one, other, oneRad, otherRad);
+    }
+
+    /** Returns by how much one bend in place of several is cheaper, or -1 where they cannot be one. */
+    private double joiningSaves(int fromGroup, int toGroup, double stretch) {
+        if (stretch > MOST_STRETCH) {
+            return -1;
+        }
+        var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
+        return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
+    }
+
+    private double saves(Question question, double stretch) {
+        Corners apart = question.corners();
+        double price = BEND_PRICE * (apart.count() - 1);
+        var separate = new TangentChain(trace, apart, question.from(), question.to());
+        boolean separable = separate.settle();
+        double bound = separable
+                ? separate.squares() / (sigmaM * sigmaM)
+                : straightsAlone(apart, question.from(), question.to());
+        var joined = new TangentChain(trace, apart.merged(0, apart.count() - 1), question.from(), question.to());
+        double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
+        if (one > bound + price || (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES)) {
+            return -1;
+        }
+        return price - one + (separable ? ChainFit.fit(separate, sigmaM) : bound);
+    }
+
+    /** Returns the cost of straights that need not meet: what stands in where some turn is too small for a fit. */
+    private double straightsAlone(Corners apart, int from, int to) {
+        double squares = 0;
+        for (int line = 0; line <= apart.count(); line++) {
+            int start = line == 0 ? from : apart.last[line - 1];
+            int end = line == apart.count() ? to : apart.first[line];
+            squares += Straight.through(trace, start, end).squaresM2;
+        }
+        return squares / (sigmaM * sigmaM);
+    }
+
+    private void dropNoise() {
+        for (int group = corners.count() - 1; group >= 0; group--) {
+            if (isNoise(group)) {
+                corners = corners.without(group);
+            }
+        }
+    }
+
+    private boolean isNoise(int group) {
+        int from = windowStart(group);
+        int to = windowEnd(group);
+        Straight straight = Straight.through(trace, from, to);
+        if (straight.farthestM(trace, from, to) <= settings.drawingToleranceM()) {
+            return true;
+        }
+        double without = straight.squaresM2 / (sigmaM * sigmaM);
+        if (without < BEND_PRICE) {
+            return true;
+        }
+        var bent = new TangentChain(trace, corners.slice(group, group + 1), from, to);
+        if (!bent.settle()) {
+            return bent.turnRad(0) < TangentChain.LEAST_TURN_RAD;
+        }
+        double asCorner = bent.squares() / (sigmaM * sigmaM);
+        return without - asCorner < BEND_PRICE && without - ChainFit.fit(bent, sigmaM) < BEND_PRICE;
+    }
+
+    private int windowStart(int group) {
+        return group == 0 ? 0 : corners.last[group - 1];
+    }
+
+    private int windowEnd(int group) {
+        return group == corners.count() - 1 ? trace.size() - 1 : corners.first[group + 1];
+    }
+}

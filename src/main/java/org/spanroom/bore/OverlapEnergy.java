@@ -1,0 +1,120 @@
+package org.spanroom.bore;
+
+import java.util.Arrays;
+
+/**
+ * How much circles overlap one another and the wall, as an energy: the sum of the squared depths.
+ *
+ * <p>Zero exactly where all circles lie clear; continuous with its first derivative, and a sum of squares near an
+ * arrangement without overlap, so that a descent converges fast. The size of the bore is an argument: by the envelope
+ * theorem the derivative of the least energy by the bore's half size is minus twice the depth through the wall, which
+ * gives the size at which the energy would vanish ({@link #freeHalfMm}). Holds working state: one instance a thread.
+ */
+final class OverlapEnergy {
+    private final PackingTask task;
+    private final double[] radiiMm;
+    private double weight;
+    private double wallDepthMm;
+
+    OverlapEnergy(PackingTask task) {
+        this.task = task;
+        radiiMm = new double[task.size()];
+        for (int i = 0; i < radiiMm.length; i++) {
+            radiiMm[i] = task.radiusMm(i);
+        }
+    }
+
+    PackingTask task() {
+        return task;
+    }
+
+    /** Lets every circle weigh its area times this, downwards; 0 for none. */
+    void weigh(double newWeight) {
+        weight = newWeight;
+    }
+
+    /** Returns the energy in mm2 and fills in its gradient. */
+    double at(double[] centres, double halfMm, double[] gradient) {
+        wallDepthMm = 0;
+        Arrays.fill(gradient, 0);
+        double energy = weight == 0 ? 0 : gravity(centres, gradient);
+        for (int i = 0; i < radiiMm.length; i++) {
+            energy += task.isSquare() ? sides(centres, halfMm, gradient, i) : round(centres, halfMm, gradient, i);
+            energy += pairs(centres, gradient, i);
+        }
+        return energy;
+    }
+
+    /**
+     * Returns the half size of the bore in which the arrangement last looked at, itself at the least energy for its bore,
+     * would lie without overlap: one step of Newton's rule on the root of the energy, which is near to linear there.
+     */
+    double freeHalfMm(double energy, double halfMm) {
+        return wallDepthMm > 0 ? halfMm + energy / wallDepthMm : Double.POSITIVE_INFINITY;
+    }
+
+    private double gravity(double[] centres, double[] gradient) {
+        double energy = 0;
+        double largestMm = radiiMm[0];
+        for (int i = 0; i < radiiMm.length; i++) {
+            double pull = weight * (radiiMm[i] / largestMm) * (radiiMm[i] / largestMm);
+            energy += pull * centres[2 * i + 1];
+            gradient[2 * i + 1] += pull;
+        }
+        return energy;
+    }
+
+    private double pairs(double[] centres, double[] gradient, int i) {
+        double energy = 0;
+        double x = centres[2 * i];
+        double y = centres[2 * i + 1];
+        for (int j = i + 1; j < radiiMm.length; j++) {
+            double dx = x - centres[2 * j];
+            double dy = y - centres[2 * j + 1];
+            double touch = radiiMm[i] + radiiMm[j];
+            double square = dx * dx + dy * dy;
+            if (square < touch * touch) {
+                double apart = Math.sqrt(square);
+                double depth = touch - apart;
+                energy += depth * depth;
+                double push = apart > 0 ? 2 * depth / apart : 0;
+                gradient[2 * i] -= push * dx;
+                gradient[2 * i + 1] -= push * dy;
+                gradient[2 * j] += push * dx;
+                gradient[2 * j + 1] += push * dy;
+            }
+        }
+        return energy;
+    }
+
+    private double round(double[] centres, double halfMm, double[] gradient, int i) {
+        double x = centres[2 * i];
+        double y = centres[2 * i + 1];
+        double reach = halfMm - radiiMm[i];
+        double square = x * x + y * y;
+        if (reach > 0 && square <= reach * reach) {
+            return 0;
+        }
+        double out = Math.sqrt(square);
+        double depth = out - reach;
+        wallDepthMm += depth;
+        double push = out > 0 ? 2 * depth / out : 0;
+        gradient[2 * i] += push * x;
+        gradient[2 * i + 1] += push * y;
+        return depth * depth;
+    }
+
+    private double sides(double[] centres, double halfMm, double[] gradient, int i) {
+        double energy = 0;
+        double reach = halfMm - radiiMm[i];
+        for (int k = 2 * i; k < 2 * i + 2; k++) {
+            double depth = Math.abs(centres[k]) - reach;
+            if (depth > 0) {
+                energy += depth * depth;
+                wallDepthMm += depth;
+                gradient[k] += 2 * depth * Math.signum(centres[k]);
+            }
+        }
+        return energy;
+    }
+}

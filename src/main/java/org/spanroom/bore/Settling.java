@@ -1,0 +1,38 @@
+package org.spanroom.bore;
+
+/**
+ * Lets circles that lie clear in a bore sink to rest at its bottom, as cables and innerducts do.
+ *
+ * <p>Method: the overlap energy with a weight on each circle that fades away, so that little by little they sink without
+ * pushing into one another; for the drawing, not for the answer. Where the end is not as clear as the beginning, they stay
+ * where they were.
+ */
+final class Settling {
+    private static final double[] FADING = {0.5, 0.2, 0.08, 0.03, 0.01, 0.003, 0.001};
+
+    private Settling() {}
+
+    /** Returns centres at rest; those given where a way down was not found. */
+    static double[] settle(PackingTask task, double[] centres) {
+        double[] sunk = sink(task, centres, 0);
+        if (task.overlapMm(sunk) <= PackingTask.VERIFIED_MM) {
+            return sunk;
+        }
+        double[] gently = sink(task, centres, 3);
+        return task.overlapMm(gently) <= PackingTask.VERIFIED_MM ? gently : centres.clone();
+    }
+
+    private static double[] sink(PackingTask task, double[] centres, int from) {
+        double[] moving = centres.clone();
+        var energy = new OverlapEnergy(task);
+        var descent = new Descent(energy);
+        double meanMm = Math.sqrt(task.squaresMm2() / task.size());
+        for (int k = from; k < FADING.length; k++) {
+            energy.weigh(FADING[k] * meanMm);
+            descent.descend(moving, task.halfMm(), Descent.RESTING);
+        }
+        energy.weigh(0);
+        descent.descend(moving, task.halfMm(), Descent.FINE);
+        return moving;
+    }
+}

@@ -1,0 +1,58 @@
+package org.spanroom.bore;
+
+/**
+ * Finds the least bore of an arrangement: how far the wall could close in on it while its circles give way.
+ *
+ * <p>Method: Newton's rule on the root of the overlap energy as a function of the bore's size, from below, with a descent
+ * at each size. The answer is that of the neighbourhood, an upper bound of the least bore of all arrangements.
+ */
+final class Squeeze {
+    private static final int MOST_SIZES = 40;
+    private static final double STEP_RATIO = 0.93;
+
+    private final OverlapEnergy energy;
+    private final Descent descent;
+
+    Squeeze(OverlapEnergy energy, Descent descent) {
+        this.energy = energy;
+        this.descent = descent;
+    }
+
+    static Squeeze of(PackingTask task) {
+        var energy = new OverlapEnergy(task);
+        return new Squeeze(energy, new Descent(energy));
+    }
+
+    /** Widens a bore that is too narrow for an arrangement until it lies clear; moves the centres; returns the half size. */
+    double grow(double[] centres, double fromHalfMm) {
+        double halfMm = fromHalfMm;
+        for (int size = 0; size < MOST_SIZES; size++) {
+            descent.descend(centres, halfMm, Descent.FINE);
+            double widerMm = descent.freeHalfMm(centres, halfMm);
+            if (widerMm - halfMm < 1e-10 * halfMm || Double.isInfinite(widerMm)) {
+                return widerMm;
+            }
+            halfMm = widerMm;
+        }
+        return halfMm;
+    }
+
+    /**
+     * Returns the least half size for an arrangement that lies clear in the task's bore; not more than the bore's.
+     *
+     * @param centres left as they are
+     */
+    double leastHalfMm(double[] centres) {
+        double[] moving = centres.clone();
+        double clearMm = energy.task().halfMm();
+        for (int size = 0; size < MOST_SIZES; size++) {
+            double narrowMm = clearMm * STEP_RATIO;
+            double value = descent.descend(moving, narrowMm, Descent.FINE);
+            if (!descent.hasVanished(value)) {
+                return Math.min(clearMm, grow(moving, narrowMm));
+            }
+            clearMm = narrowMm;
+        }
+        return clearMm;
+    }
+}

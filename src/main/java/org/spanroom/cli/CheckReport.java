@@ -1,0 +1,74 @@
+package org.spanroom.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.EndDistanceCounts;
+import org.spanroom.model.Network;
+import org.spanroom.pipeline.CheckRun.CheckSummary;
+
+/** What {@code check} says: the account of length, the distances from line ends to vaults, the findings by kind. */
+final class CheckReport {
+    private static final int FIRST_FEW = 3;
+
+    private final StringBuilder text = new StringBuilder();
+
+    private CheckReport() {}
+
+    static String text(CheckSummary summary, boolean everyFinding) {
+        var report = new CheckReport();
+        report.lengths(summary.network());
+        report.ends(summary.ends());
+        report.findings(summary.findings(), summary.findingsToMend(), everyFinding);
+        return report.text.toString();
+    }
+
+    private void lengths(Network network) {
+        line(
+                "%n%,d spans between %,d vaults",
+                network.spans().size(), network.vaults().size());
+        line("%14.3f m drawn in all", network.routeLengthM());
+        line("%14.3f m in spans", network.spanLengthM());
+        line("%14.3f m in no span", network.remainderLengthM());
+    }
+
+    private void ends(EndDistanceCounts ends) {
+        line("%nLine ends with a vault near, of %,d:", ends.endCount());
+        for (EndDistanceCounts.Band band : ends.bands()) {
+            double percent = ends.endCount() == 0 ? 0 : 100.0 * band.count() / ends.endCount();
+            line("  within %3.1f m %,10d  %5.1f %%", band.withinM(), band.count(), percent);
+        }
+        line("Choose network.snap_tolerance_m where the counts stop growing.");
+    }
+
+    private void findings(List<Finding> findings, long toMend, boolean every) {
+        line("%n%,d findings, %,d of them to mend", findings.size(), toMend);
+        Map<FindingCode, List<Finding>> byCode =
+                findings.stream().collect(Collectors.groupingBy(Finding::code, TreeMap::new, Collectors.toList()));
+        byCode.forEach((code, list) -> {
+            line("%n%s (%,d): %s", code.key(), list.size(), code.meaning());
+            list.stream().limit(every ? Long.MAX_VALUE : FIRST_FEW).forEach(this::finding);
+            if (!every && list.size() > FIRST_FEW) {
+                line("  and %,d more; --all lists them", list.size() - FIRST_FEW);
+            }
+        });
+    }
+
+    private void finding(Finding finding) {
+        String field = finding.field().isEmpty() ? "" : ", " + finding.field();
+        String place = finding.place()
+                .map(at -> String.format(Locale.ROOT, " at %.6f %.6f", at.lonDeg(), at.latDeg()))
+                .orElse("");
+        String lost = finding.lengthM() > 0 ? String.format(Locale.ROOT, " (%.2f m)", finding.lengthM()) : "";
+        line("  %s, %s%s: %s%s%s", finding.source(), finding.featureId(), field, finding.detail(), lost, place);
+    }
+
+    private void line(String format, Object... values) {
+        String line = String.format(Locale.ROOT, format.replace("%n", "\n"), values);
+        text.append(Printable.of(line)).append('\n');
+    }
+}

@@ -1,0 +1,27 @@
+package org.spanroom.cli;
+
+import picocli.CommandLine;
+import picocli.CommandLine.IFactory;
+
+/** Makes the command objects, giving each the console to write to. */
+final class CommandFactory implements IFactory {
+    private final Console console;
+
+    CommandFactory(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public <K> K create(Class<K> type) throws Exception {
+        if (type == RankCommand.class) {
+            return type.cast(new RankCommand(console));
+        }
+        if (type == CheckCommand.class) {
+            return type.cast(new CheckCommand(console));
+        }
+        if (type == SampleCommand.class) {
+            return type.cast(new SampleCommand(console));
+        }
+        return CommandLine.defaultFactory().create(type);
+    }
+}

@@ -1,0 +1,80 @@
+package org.spanroom.cli;
+
+import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.config.ConfigReader;
+import org.spanroom.config.InputConfig;
+import org.spanroom.config.LayerConfig;
+import org.spanroom.config.RunConfig;
+import picocli.CommandLine.Option;
+
+/** The options that say what is read; what is not given here stands in the config. */
+final class InputOptions {
+    @Option(
+            names = "--config",
+            paramLabel = "FILE",
+            description = "Config in YAML: inputs, field map, limits. What it leaves out has built-in values.")
+    @Nullable
+    Path config;
+
+    @Option(
+            names = "--routes",
+            paramLabel = "FILE",
+            description = "Duct routes, lines: GeoJSON, Shapefile or GeoPackage.")
+    @Nullable
+    Path routes;
+
+    @Option(
+            names = "--routes-layer",
+            paramLabel = "NAME",
+            description = "Layer of the routes, where a file has several.")
+    @Nullable
+    String routesLayer;
+
+    @Option(names = "--vaults", paramLabel = "FILE", description = "Vaults, points or outlines, in any of the formats.")
+    @Nullable
+    Path vaults;
+
+    @Option(
+            names = "--vaults-layer",
+            paramLabel = "NAME",
+            description = "Layer of the vaults, where a file has several.")
+    @Nullable
+    String vaultsLayer;
+
+    @Option(names = "--contents", paramLabel = "FILE", description = "Table of what lies in each duct, CSV.")
+    @Nullable
+    Path contents;
+
+    @Option(
+            names = "--crs",
+            paramLabel = "CRS",
+            description =
+                    "Reference system of both layers, such as EPSG:2263, where the files state none or a wrong one.")
+    @Nullable
+    String crs;
+
+    /** Returns the config with these options in the place of what it says. */
+    RunConfig apply() {
+        RunConfig base = config == null ? RunConfig.defaults() : ConfigReader.read(config);
+        InputConfig inputs = base.inputs();
+        inputs = inputs.withRoutes(layer(inputs.routes(), routes, routesLayer));
+        inputs = inputs.withVaults(layer(inputs.vaults(), vaults, vaultsLayer));
+        if (contents != null) {
+            inputs = inputs.withContents(inputs.contents().withFile(contents));
+        }
+        return base.withInputs(inputs);
+    }
+
+    /** A file named here is another file: layer and reference system of the config's file do not carry over to it. */
+    private LayerConfig layer(LayerConfig base, @Nullable Path file, @Nullable String layerName) {
+        LayerConfig layer = base;
+        if (file != null) {
+            layer = LayerConfig.NONE.withFile(file).withFields(base.fields());
+        }
+        if (layerName != null) {
+            layer = layer.withLayer(layerName);
+        }
+        return crs == null ? layer : layer.withCrs(crs);
+    }
+}

@@ -1,0 +1,24 @@
+package org.spanroom.cli;
+
+import org.jspecify.annotations.Nullable;
+import org.spanroom.config.RunConfig;
+import picocli.CommandLine.Option;
+
+/** The options that say how a run works. */
+final class RunOptions {
+    @Option(names = "--strict", description = "End with code 4 if any finding is to mend.")
+    boolean strict;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description =
+                    "Threads to compute on; results are the same for any number. By default one for each processor.")
+    @Nullable
+    Integer threads;
+
+    RunConfig apply(RunConfig base) {
+        RunConfig config = strict ? base.withStrict(true) : base;
+        return threads == null ? config : config.withThreads(threads);
+    }
+}

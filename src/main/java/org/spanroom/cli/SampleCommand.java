@@ -1,0 +1,65 @@
+package org.spanroom.cli;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.sample.DemoCity;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code sample}: the invented demo city, at any size. */
+@Command(
+        name = "sample",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
+        sortOptions = false,
+        description = {
+            "Write an invented city, with the ordinary faults of real data, to try the",
+            "tool on or to measure it with. The same size and seed give the same bytes.",
+            ""
+        },
+        exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
+        exitCodeList = {SpanroomCommand.EXIT_0, SpanroomCommand.EXIT_1, SpanroomCommand.EXIT_2, SpanroomCommand.EXIT_5})
+final class SampleCommand implements Callable<Integer> {
+    @Option(names = "--spans", paramLabel = "N", description = "About how many spans; ${DEFAULT-VALUE} by default.")
+    int spans = DemoCity.DEMO_SPANS;
+
+    @Option(names = "--seed", paramLabel = "S", description = "Which city; ${DEFAULT-VALUE} by default.")
+    long seed = DemoCity.DEMO_SEED;
+
+    @Option(names = "--output", paramLabel = "DIR", required = true, description = "Folder to write to.")
+    @Nullable
+    Path folder;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "Of routes and vaults: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} by default.")
+    DemoCity.Format format = DemoCity.Format.GEOJSON;
+
+    private final Console console;
+
+    SampleCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (folder == null) {
+            throw new IllegalStateException("picocli has not set --output");
+        }
+        DemoCity.Summary summary = DemoCity.write(spans, seed, folder, format);
+        console.out()
+                .printf(
+                        Locale.ROOT,
+                        "%,d spans laid out as %,d routes between %,d vaults, with %,d faults on purpose, in %s%n",
+                        summary.spans(),
+                        summary.routes(),
+                        summary.vaults(),
+                        summary.faults(),
+                        folder);
+        console.out().flush();
+        return ExitCode.OK;
+    }
+}

@@ -1,0 +1,94 @@
+package org.spanroom.corpus;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.spanroom.bend.BendFinder;
+import org.spanroom.model.BendSettings;
+
+/** How well the finder reads spans whose bends are known, class by class, beside what an ideal reader could know. */
+public final class BendAccuracy {
+    private static final double[] NOISE_BOUNDS_M = {0, 0.05, 0.1, 0.15};
+    private static final double[] CHORD_BOUNDS_M = {0.3, 1, 2.5, 5};
+
+    /** A bore of 4 in; the finder only takes the assumed radius from it. */
+    private static final double BORE_MM = 102.26;
+
+    private final Tally all = new Tally();
+    private final Map<String, Tally> byShape = new TreeMap<>();
+    private final Map<String, Tally> byClass = new TreeMap<>();
+
+    private BendAccuracy() {}
+
+    /** Draws the corpus of a seed, reads it, and returns the figures. */
+    public static BendAccuracy measure(long seed, int spans, BendSettings settings) {
+        var accuracy = new BendAccuracy();
+        var finder = new BendFinder(settings);
+        for (int number = 0; number < spans; number++) {
+            DrawnSpan span = SpanDrawer.draw(seed, number);
+            accuracy.add(span, Reading.of(span, finder.find(span.drawn(), BORE_MM)));
+        }
+        return accuracy;
+    }
+
+    private void add(DrawnSpan span, Reading reading) {
+        all.add(reading);
+        byShape.computeIfAbsent(span.style().shape().name().toLowerCase(Locale.ROOT), name -> new Tally())
+                .add(reading);
+        byClass.computeIfAbsent(className(span.style()), name -> new Tally()).add(reading);
+    }
+
+    /** Returns the share of spans whose total deflection is within 2 degrees. */
+    public double totalWithin2Ratio() {
+        return (double) all.totalWithin2 / all.spans;
+    }
+
+    /** Returns the share of spans whose total deflection is within 5 degrees. */
+    public double totalWithin5Ratio() {
+        return (double) all.totalWithin5 / all.spans;
+    }
+
+    /** Returns the share of spans with the right number of bends over 10 degrees. */
+    public double countRightRatio() {
+        return (double) all.countRight / all.spans;
+    }
+
+    /** Returns the share of arcs of five vertices or more whose radius is within 15 %. */
+    public double radiusWithinRatio() {
+        return (double) all.radiusWithin / all.arcs;
+    }
+
+    /** Returns the same share for an ideal reader. */
+    public double idealRadiusWithinRatio() {
+        return all.idealRadius / all.arcs;
+    }
+
+    /** Returns all figures as a table. */
+    public String toText() {
+        var text = new StringBuilder(Tally.header());
+        text.append(all.row("all"));
+        byShape.forEach((name, tally) -> text.append(tally.row(name)));
+        byClass.forEach((name, tally) -> text.append(tally.row(name)));
+        return text.toString();
+    }
+
+    private static String className(DrawnSpan.Style style) {
+        String noise = style.noiseM() == 0 ? "0" : band(style.noiseM(), NOISE_BOUNDS_M);
+        return "noise " + noise + " chord " + band(style.chordM(), CHORD_BOUNDS_M) + " radius "
+                + number(style.leastRadiusM()) + "-" + number(style.mostRadiusM());
+    }
+
+    private static String band(double value, double[] bounds) {
+        int upper = 1;
+        while (upper < bounds.length - 1 && value > bounds[upper]) {
+            upper++;
+        }
+        return number(bounds[upper - 1]) + "-" + number(bounds[upper]);
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value)
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : String.format(Locale.ROOT, "%.2f", value).replaceAll("0$", "");
+    }
+}

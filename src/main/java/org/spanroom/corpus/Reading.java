@@ -1,0 +1,72 @@
+package org.spanroom.corpus;
+
+import java.util.List;
+import org.spanroom.corpus.DrawnSpan.KnownBend;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+
+/**
+ * How one span was read.
+ *
+ * @param countRight whether as many bends over 10 degrees were found as there are
+ * @param arcs how many arcs show five vertices or more
+ * @param radiiRight how many of these have their radius within 15 %
+ * @param idealWithin2 chance of an ideal reader to have the total within 2 degrees
+ * @param idealRadii how many radii an ideal reader would have within 15 %, on average
+ */
+record Reading(
+        double totalErrorDeg,
+        boolean countRight,
+        int arcs,
+        int radiiRight,
+        double idealWithin2,
+        double idealWithin5,
+        double idealRadii) {
+    static final int ARC_VERTICES = 5;
+    static final double RADIUS_LIMIT_RATIO = 0.15;
+    private static final double COUNTED_DEG = 10;
+
+    static Reading of(DrawnSpan span, Bends found) {
+        var ideal = new IdealReader(span);
+        int arcs = 0;
+        int right = 0;
+        double idealRadii = 0;
+        for (KnownBend known : span.bends()) {
+            if (known.arcVertices() >= ARC_VERTICES) {
+                arcs++;
+                right += isRadiusRight(known, found.list()) ? 1 : 0;
+                idealRadii += ideal.chanceOfRadiusWithin(known.tightestPiece(), RADIUS_LIMIT_RATIO);
+            }
+        }
+        long wanted = span.bends().stream()
+                .filter(bend -> Math.toDegrees(Math.abs(bend.turnRad())) > COUNTED_DEG)
+                .count();
+        long counted = found.list().stream()
+                .filter(bend -> bend.deflection().deg() > COUNTED_DEG)
+                .count();
+        return new Reading(
+                Math.abs(found.total().deg() - span.totalDeg()),
+                wanted == counted,
+                arcs,
+                right,
+                ideal.chanceOfTotalWithin(Math.toRadians(2)),
+                ideal.chanceOfTotalWithin(Math.toRadians(5)),
+                idealRadii);
+    }
+
+    /** Compares with the bend to the same side whose middle is nearest, if it is near. */
+    static boolean isRadiusRight(KnownBend known, List<Bend> found) {
+        Bend.Turn turn = known.turnRad() > 0 ? Bend.Turn.LEFT : Bend.Turn.RIGHT;
+        double reachM = 3 + known.radiusM() * Math.abs(known.turnRad());
+        double bestM = reachM;
+        double radiusM = 0;
+        for (Bend bend : found) {
+            double awayM = Math.abs(bend.middleM() - known.middleAlongM());
+            if (bend.turn() == turn && awayM <= bestM) {
+                bestM = awayM;
+                radiusM = bend.radiusM();
+            }
+        }
+        return Math.abs(radiusM - known.radiusM()) <= RADIUS_LIMIT_RATIO * known.radiusM();
+    }
+}

@@ -1,0 +1,259 @@
+package org.spanroom.network;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.Route;
+import org.spanroom.model.Span;
+import org.spanroom.model.ValueSource;
+import org.spanroom.model.Vault;
+
+/**
+ * Cuts one chain at its vaults. For use by one thread.
+ *
+ * <p>Every metre of the chain goes either into a span or into a remainder that a finding names: before the first vault and
+ * after the last, inside a footprint, or too short between two cuts. A span runs as the first-read of its routes is drawn.
+ */
+final class ChainCutter {
+    private final NetworkSettings settings;
+    private final VaultPlaces places;
+    private final VaultSightings sightings;
+    private final NetworkFindings findings;
+    private final RecordedVaults recorded;
+    private final CloseCuts closeCuts;
+    private final SpanLine line = new SpanLine(new GroundStep());
+    private Chain chain = new Chain(List.of(), false, 0);
+    private List<Span> spans = new ArrayList<>();
+    private double remainderM;
+
+    /**
+     * What a chain gave.
+     *
+     * @param remainderM drawn length that is in no span
+     */
+    record Cutting(List<Span> spans, double remainderM) {
+        static final Cutting NOTHING = new Cutting(List.of(), 0);
+    }
+
+    ChainCutter(CuttingContext context, CloseCuts.Sink tooClose) {
+        settings = context.settings();
+        places = context.places();
+        sightings = context.sightings();
+        findings = context.findings();
+        recorded = context.recorded();
+        closeCuts = new CloseCuts(settings.minimumSpanM(), tooClose);
+    }
+
+    Cutting cut(Chain next) {
+        chain = next;
+        spans = new ArrayList<>();
+        remainderM = 0;
+        List<Pass> passes = chain.passes();
+        if (passes.isEmpty()) {
+            leaveWhole();
+        } else if (chain.closed()) {
+            cutRound(closeCuts.standing(fromLargestGap(passes)));
+        } else {
+            cutOpen(closeCuts.standing(passes));
+        }
+        return new Cutting(spans, remainderM);
+    }
+
+    private void leaveWhole() {
+        chain.round().forEach(piece -> findings.routeWithoutVault(piece, chain.closed()));
+        remainderM = chain.lengthM();
+        recorded.compare(chain, List.of());
+    }
+
+    private void cutOpen(List<Pass> standing) {
+        List<Cut> cuts = Cut.open(standing, chain.lengthM());
+        Cut first = cuts.get(0);
+        if (first.fromM() > 0) {
+            leaveEnd(0, first.fromM(), 0, first);
+        }
+        double reachedM = walk(cuts);
+        if (reachedM < chain.lengthM()) {
+            leaveEnd(reachedM, chain.lengthM(), chain.lengthM(), cuts.get(cuts.size() - 1));
+        }
+        recorded.compare(chain, cuts);
+    }
+
+    private void cutRound(List<Pass> standing) {
+        List<Cut> cuts = Cut.around(standing);
+        List<Cut> round = new ArrayList<>(cuts);
+        Cut again = cuts.get(0).shifted(chain.lengthM());
+        round.add(new Cut(again.vault(), again.fromM(), again.fromM()));
+        walk(round);
+        recorded.compare(chain, cuts);
+    }
+
+    /** Goes from the first cut to the last; returns the place after it. */
+    private double walk(List<Cut> cuts) {
+        double reachedM = cuts.get(0).fromM();
+        Cut before = cuts.get(0);
+        for (Cut cut : cuts) {
+            if (cut.fromM() > reachedM) {
+                between(before, cut, reachedM, cut.fromM());
+            }
+            double fromM = Math.max(reachedM, cut.fromM());
+            if (cut.toM() > fromM) {
+                leaveInside(cut, fromM, cut.toM());
+            }
+            reachedM = Math.max(fromM, cut.toM());
+            before = cut;
+        }
+        return reachedM;
+    }
+
+    /** Turns the passes of a closed chain so that they begin after the longest stretch without one. */
+    private List<Pass> fromLargestGap(List<Pass> passes) {
+        int first = 0;
+        int count = passes.size();
+        double widestM = passes.get(0).cutFromM()
+                + chain.lengthM()
+                - passes.get(count - 1).cutToM();
+        for (int i = 1; i < count; i++) {
+            double gapM = passes.get(i).cutFromM() - passes.get(i - 1).cutToM();
+            if (gapM > widestM) {
+                widestM = gapM;
+                first = i;
+            }
+        }
+        List<Pass> turned = new ArrayList<>(passes.subList(first, count));
+        passes.subList(0, first).forEach(pass -> turned.add(pass.shifted(chain.lengthM())));
+        return turned;
+    }
+
+    private void leaveEnd(double fromM, double toM, double endM, Cut last) {
+        String detail = "the line ends at no vault; " + NetworkFindings.metres(toM - fromM) + " from its end to vault "
+                + vault(last).id() + " in no span";
+        leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
+    }
+
+    private void leaveInside(Cut cut, double fromM, double toM) {
+        boolean whole = toM - fromM >= chain.lengthM();
+        String detail = whole
+                ? "the whole line lies within tolerance of vault " + vault(cut).id()
+                : NetworkFindings.metres(toM - fromM) + " inside vault "
+                        + vault(cut).id();
+        leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
+    }
+
+    private void between(Cut before, Cut after, double fromM, double toM) {
+        if (toM - fromM >= settings.minimumSpanM() - Pass.SAME_PLACE_M) {
+            double turnsM = chain.closed() && fromM >= chain.lengthM() ? chain.lengthM() : 0;
+            span(before, after, fromM - turnsM, toM - turnsM);
+            return;
+        }
+        String detail = NetworkFindings.metres(toM - fromM) + " between vaults "
+                + vault(before).id() + " and " + vault(after).id() + " is less than the least span";
+        leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
+    }
+
+    private void leave(FindingCode code, double fromM, double toM, double placeM, String detail) {
+        remainderM += toM - fromM;
+        double onceM = chain.closed() && placeM > chain.lengthM() ? placeM - chain.lengthM() : placeM;
+        findings.remainder(code, chain.at(onceM), onceM, toM - fromM, detail);
+    }
+
+    private Vault vault(Cut cut) {
+        return places.vault(cut.vault());
+    }
+
+    private void span(Cut before, Cut after, double fromM, double toM) {
+        List<Piece> pieces = chain.between(fromM, toM);
+        Piece lead = pieces.stream().min(Comparator.comparingInt(Piece::number)).orElseThrow();
+        boolean back = lead.reversed();
+        List<Piece> ordered = back ? reversed(pieces) : pieces;
+        line.clear();
+        ordered.forEach(piece -> piece.copy(Math.max(fromM, piece.startM()), Math.min(toM, piece.endM()), back, line));
+        reportJoints(ordered, back);
+        Cut from = back ? after : before;
+        Cut to = back ? before : after;
+        add(from, to, ordered, toM - fromM, lengthM(pieces, fromM, toM));
+    }
+
+    private void add(Cut fromCut, Cut toCut, List<Piece> pieces, double drawnM, double lengthM) {
+        Vault from = vault(fromCut);
+        Vault to = vault(toCut);
+        Route first = pieces.get(0).route();
+        spans.add(new Span(
+                first.duct().id() + ":" + from.id() + "-" + to.id(),
+                first.duct(),
+                routeIds(pieces),
+                from,
+                to,
+                line.lonLat(),
+                line.ground(from.elevationM(), to.elevationM()),
+                lengthM,
+                drawnM,
+                places.distanceM(fromCut.vault(), line.firstLonDeg(), line.firstLatDeg()),
+                places.distanceM(toCut.vault(), line.lastLonDeg(), line.lastLatDeg()),
+                first.positionQuality()));
+        sightings.addEnd(fromCut.vault());
+        sightings.addEnd(toCut.vault());
+        if (fromCut.vault() == toCut.vault()) {
+            findings.route(
+                    FindingCode.LOOP_TO_SAME_VAULT,
+                    first,
+                    NetworkFindings.metres(drawnM) + " from vault " + from.id() + " back to it",
+                    line.firstLonDeg(),
+                    line.firstLatDeg());
+        }
+    }
+
+    private static List<Piece> reversed(List<Piece> pieces) {
+        List<Piece> back = new ArrayList<>(pieces);
+        Collections.reverse(back);
+        return back;
+    }
+
+    private static List<String> routeIds(List<Piece> pieces) {
+        if (pieces.size() == 1) {
+            return List.of(pieces.get(0).route().id());
+        }
+        List<String> ids = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            if (i == 0 || pieces.get(i).number() != pieces.get(i - 1).number()) {
+                ids.add(pieces.get(i).route().id());
+            }
+        }
+        return ids;
+    }
+
+    /** Returns the length that counts: where recorded lengths do, each route's is spread evenly over its drawn length. */
+    private double lengthM(List<Piece> pieces, double fromM, double toM) {
+        if (settings.lengths() == ValueSource.DRAWN) {
+            return toM - fromM;
+        }
+        double lengthM = 0;
+        for (Piece piece : pieces) {
+            double partM = Math.min(toM, piece.endM()) - Math.max(fromM, piece.startM());
+            double recordedM = piece.route().recordedLengthM().orElse(0);
+            lengthM += recordedM > 0 ? partM * (recordedM / piece.lengthM()) : partM;
+        }
+        return lengthM;
+    }
+
+    private void reportJoints(List<Piece> pieces, boolean back) {
+        for (int i = 1; i < pieces.size(); i++) {
+            Route before = pieces.get(i - 1).route();
+            Piece piece = pieces.get(i);
+            double placeM = back ? piece.endM() : piece.startM();
+            for (var difference :
+                    DuctDifferences.between(before.duct(), piece.route().duct())) {
+                findings.field(
+                        FindingCode.ATTRIBUTES_CHANGE_AT_JOINT,
+                        before,
+                        difference.term(),
+                        difference.before() + " becomes " + difference.after() + " on route "
+                                + piece.route().id() + "; the span has the first",
+                        piece.lonAt(placeM),
+                        piece.latAt(placeM));
+            }
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package org.spanroom.network;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Lets one of several cuts stand where they lie so close along a line that what is between them would be no span.
+ *
+ * <p>The vault that the records name goes first where they count, then the one nearest to the line, then the one read
+ * first; each that stands drives out those closer to it than the least span. The span on either side then ends at the
+ * vault that stands, so that the way through stays whole. The choice does not depend on the line's direction.
+ */
+final class CloseCuts {
+    private static final Comparator<Pass> BY_RIGHT = Comparator.comparing((Pass pass) -> !pass.named())
+            .thenComparingDouble(Pass::offsetM)
+            .thenComparingInt(Pass::vault)
+            .thenComparingDouble(Pass::cutFromM);
+
+    /** Told of each cut that gave way to another. */
+    interface Sink {
+        void gaveWay(Pass loser, Pass winner);
+    }
+
+    private final double minimumM;
+    private final Sink sink;
+
+    CloseCuts(double minimumM, Sink sink) {
+        this.minimumM = minimumM - Pass.SAME_PLACE_M;
+        this.sink = sink;
+    }
+
+    /** Returns those of the cuts, given in order along the line, that stand. */
+    List<Pass> standing(List<Pass> inOrder) {
+        List<Pass> standing = new ArrayList<>(inOrder.size());
+        int from = 0;
+        double reachedM = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < inOrder.size(); i++) {
+            if (i > from && inOrder.get(i).cutFromM() - reachedM >= minimumM) {
+                choose(inOrder.subList(from, i), standing);
+                from = i;
+            }
+            reachedM = Math.max(reachedM, inOrder.get(i).cutToM());
+        }
+        choose(inOrder.subList(from, inOrder.size()), standing);
+        return standing;
+    }
+
+    private void choose(List<Pass> cluster, List<Pass> standing) {
+        if (cluster.size() <= 1) {
+            standing.addAll(cluster);
+            return;
+        }
+        List<Pass> chosen = new ArrayList<>();
+        for (Pass candidate : cluster.stream().sorted(BY_RIGHT).toList()) {
+            int rival = nearestRival(candidate, chosen);
+            if (rival < 0) {
+                chosen.add(candidate);
+            } else {
+                Pass winner = chosen.get(rival);
+                chosen.set(rival, winner.instead(candidate));
+                if (winner.vault() != candidate.vault()) {
+                    sink.gaveWay(candidate, winner);
+                }
+            }
+        }
+        chosen.sort(Chain.ALONG);
+        standing.addAll(chosen);
+    }
+
+    private int nearestRival(Pass candidate, List<Pass> chosen) {
+        int nearest = -1;
+        double leastM = minimumM;
+        for (int i = 0; i < chosen.size(); i++) {
+            double gapM = gapM(candidate, chosen.get(i));
+            if (gapM < leastM) {
+                leastM = gapM;
+                nearest = i;
+            }
+        }
+        return nearest;
+    }
+
+    private static double gapM(Pass a, Pass b) {
+        return Math.max(a.cutFromM() - b.cutToM(), b.cutFromM() - a.cutToM());
+    }
+}

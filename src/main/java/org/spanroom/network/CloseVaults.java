@@ -1,0 +1,29 @@
+package org.spanroom.network;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentSkipListMap;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Vault;
+
+/** Collects which vaults gave way to which, so that a bank of many ducts is reported once. Safe for several threads. */
+final class CloseVaults implements CloseCuts.Sink {
+    private final Map<Long, Integer> linesByPair = new ConcurrentSkipListMap<>();
+
+    @Override
+    public void gaveWay(Pass loser, Pass winner) {
+        linesByPair.merge((long) loser.vault() << 32 | winner.vault(), 1, Integer::sum);
+    }
+
+    void report(CuttingContext context) {
+        linesByPair.forEach((pair, lines) -> {
+            Vault loser = context.places().vault((int) (pair >>> 32));
+            Vault winner = context.places().vault((int) (long) pair);
+            context.findings()
+                    .vault(
+                            FindingCode.VAULTS_TOO_CLOSE,
+                            loser,
+                            "on " + lines + (lines == 1 ? " line" : " lines") + " vault " + winner.id()
+                                    + " cuts in its place");
+        });
+    }
+}

@@ -1,0 +1,73 @@
+package org.spanroom.network;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Route;
+import org.spanroom.model.Vault;
+
+/** Words the findings of this stage, each with its place. Safe for several threads. */
+final class NetworkFindings {
+    private static final int MOST_NAMED = 6;
+
+    private final FindingLog log;
+    private final String routesSource;
+    private final String vaultsSource;
+
+    NetworkFindings(FindingLog log, String routesSource, String vaultsSource) {
+        this.log = log;
+        this.routesSource = routesSource;
+        this.vaultsSource = vaultsSource;
+    }
+
+    /** Returns a length for a message: centimetres are enough, and nothing that is there reads as 0. */
+    static String metres(double lengthM) {
+        return lengthM >= 0.01 || lengthM == 0
+                ? String.format(Locale.ROOT, "%.2f m", lengthM)
+                : String.format(Locale.ROOT, "%.2g m", lengthM);
+    }
+
+    private Finding of(FindingCode code, Route route, String detail) {
+        return Finding.of(code, routesSource, route.id(), detail);
+    }
+
+    void route(FindingCode code, Route route, String detail, double lonDeg, double latDeg) {
+        log.add(of(code, route, detail).at(lonDeg, latDeg));
+    }
+
+    void field(FindingCode code, Route route, String field, String detail, double lonDeg, double latDeg) {
+        log.add(of(code, route, detail).inField(field).at(lonDeg, latDeg));
+    }
+
+    /** Reports a stretch of a chain that is in no span. */
+    void remainder(FindingCode code, Piece piece, double placeM, double lengthM, String detail) {
+        log.add(of(code, piece.route(), detail)
+                .at(piece.lonAt(placeM), piece.latAt(placeM))
+                .withLengthM(lengthM));
+    }
+
+    void routeWithoutVault(Piece piece, boolean closed) {
+        String detail = "no vault lies within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
+                + metres(piece.lengthM()) + " in no span";
+        remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);
+    }
+
+    void vault(FindingCode code, Vault vault, String detail) {
+        log.add(Finding.of(code, vaultsSource, vault.id(), detail).at(vault.lonDeg(), vault.latDeg()));
+    }
+
+    void ambiguousJoint(List<OpenEnd> group, List<Route> routes) {
+        OpenEnd first = group.get(0);
+        String names = group.stream()
+                .limit(MOST_NAMED)
+                .map(end -> routes.get(end.route()).id())
+                .collect(Collectors.joining(", "));
+        String whose = first.duct().isEmpty() ? "routes without a recorded duct" : "duct " + first.duct();
+        String detail = group.size() + " ends of " + whose + " meet: " + names
+                + (group.size() > MOST_NAMED ? " and others" : "");
+        route(FindingCode.AMBIGUOUS_JOINT, routes.get(first.route()), detail, first.lonDeg(), first.latDeg());
+    }
+}

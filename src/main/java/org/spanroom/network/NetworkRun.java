@@ -1,0 +1,230 @@
+package org.spanroom.network;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Network;
+import org.spanroom.model.Route;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+
+/**
+ * One cutting of one set of routes, from first to last.
+ *
+ * <p>A route with a vault at both ends is cut as soon as it is measured; the others wait until all their ends are known.
+ */
+final class NetworkRun {
+    private static final double ACCOUNT_TOLERANCE_M = 1e-3;
+
+    private final List<Route> routes;
+    private final CuttingContext context;
+    private final Workers workers;
+    private final CloseVaults closeVaults = new CloseVaults();
+    private final double[] lengthM;
+    private final AtomicReferenceArray<ChainCutter.@Nullable Cutting> cuttings;
+    private final AtomicReferenceArray<@Nullable Waiting> waiting;
+
+    /** A route that has an end at no vault; its track is measured again later, to spare memory. */
+    private record Waiting(List<Pass> passes, List<OpenEnd> ends) {}
+
+    /** A route in a chain under construction. */
+    private record Link(int route, boolean reversed) {}
+
+    NetworkRun(List<Route> routes, CuttingContext context, Workers workers) {
+        this.routes = routes;
+        this.context = context;
+        this.workers = workers;
+        lengthM = new double[routes.size()];
+        cuttings = new AtomicReferenceArray<>(routes.size());
+        waiting = new AtomicReferenceArray<>(routes.size());
+    }
+
+    Network run() {
+        matchAndCutClosed();
+        List<OpenEnd> ends = openEnds();
+        var joiner = new EndJoiner(ends, context.settings());
+        joiner.join().forEach(group -> context.findings().ambiguousJoint(group, routes));
+        reportGaps(ends, joiner);
+        cutChains(chains(ends, joiner));
+        closeVaults.report(context);
+        var vaults = new VaultReport(context);
+        vaults.report();
+        return network(vaults);
+    }
+
+    private void matchAndCutClosed() {
+        workers.run(routes.size(), () -> {
+            var matcher = new RouteMatcher(context);
+            var cutter = new ChainCutter(context, closeVaults);
+            return number -> {
+                Piece piece = matcher.match(number, routes.get(number));
+                lengthM[number] = piece.lengthM();
+                if (piece.lengthM() == 0) {
+                    return;
+                }
+                List<OpenEnd> ends = openEnds(piece);
+                if (ends.isEmpty()) {
+                    cuttings.set(number, cutter.cut(Chain.of(List.of(piece), false)));
+                } else {
+                    waiting.set(number, new Waiting(piece.passes(), ends));
+                }
+            };
+        });
+    }
+
+    /** Returns the ends of a route that no vault holds. */
+    private static List<OpenEnd> openEnds(Piece piece) {
+        Route route = piece.route();
+        String duct =
+                route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
+        List<OpenEnd> ends = new ArrayList<>(2);
+        for (int side = 0; side < 2; side++) {
+            double placeM = side == 0 ? 0 : piece.lengthM();
+            if (piece.passes().stream().noneMatch(pass -> pass.holds(placeM))) {
+                double lonDeg = piece.track().lonAt(placeM);
+                double latDeg = piece.track().latAt(placeM);
+                ends.add(new OpenEnd(piece.number(), side, lonDeg, latDeg, duct, piece.lengthM()));
+            }
+        }
+        return ends;
+    }
+
+    private List<OpenEnd> openEnds() {
+        List<OpenEnd> ends = new ArrayList<>();
+        for (int number = 0; number < routes.size(); number++) {
+            Waiting route = waiting.get(number);
+            if (route != null) {
+                ends.addAll(route.ends());
+            }
+        }
+        return ends;
+    }
+
+    private void reportGaps(List<OpenEnd> ends, EndJoiner joiner) {
+        for (int end = 0; end < ends.size(); end++) {
+            OpenEnd open = ends.get(end);
+            int partner = joiner.partner(end);
+            if (partner < 0) {
+                reportNearVault(open);
+            } else if (partner > end && joiner.gapM(end) > 1e-3) {
+                report(
+                        FindingCode.GAP_BRIDGED,
+                        open,
+                        "joined to route "
+                                + routes.get(ends.get(partner).route()).id() + " over a gap of "
+                                + NetworkFindings.metres(joiner.gapM(end)));
+            }
+        }
+        for (int[] pair : joiner.nearMisses()) {
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    ends.get(pair[0]),
+                    "the end of route "
+                            + routes.get(ends.get(pair[1]).route()).id() + " lies "
+                            + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
+        }
+    }
+
+    private void reportNearVault(OpenEnd end) {
+        int near = context.places()
+                .nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
+        if (near >= 0) {
+            double metres = context.places().distanceM(near, end.lonDeg(), end.latDeg());
+            report(
+                    FindingCode.GAP_BEYOND_TOLERANCE,
+                    end,
+                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.metres(metres)
+                            + " from the line's end");
+        }
+    }
+
+    private void report(FindingCode code, OpenEnd end, String detail) {
+        context.findings().route(code, routes.get(end.route()), detail, end.lonDeg(), end.latDeg());
+    }
+
+    /** Returns the chains of waiting routes; each begins with its first-read route or leads up to it, as that is drawn. */
+    private List<ChainLinks> chains(List<OpenEnd> ends, EndJoiner joiner) {
+        int[] endAt = new int[2 * routes.size()];
+        Arrays.fill(endAt, -1);
+        for (int end = 0; end < ends.size(); end++) {
+            endAt[2 * ends.get(end).route() + ends.get(end).side()] = end;
+        }
+        boolean[] seen = new boolean[routes.size()];
+        List<ChainLinks> chains = new ArrayList<>();
+        for (int number = 0; number < routes.size(); number++) {
+            if (waiting.get(number) != null && !seen[number]) {
+                chains.add(chain(number, endAt, ends, joiner, seen));
+            }
+        }
+        return chains;
+    }
+
+    /** The routes of one chain in order. */
+    private record ChainLinks(int lead, List<Link> links, boolean closed) {}
+
+    private static ChainLinks chain(int lead, int[] endAt, List<OpenEnd> ends, EndJoiner joiner, boolean[] seen) {
+        Deque<Link> links = new ArrayDeque<>(List.of(new Link(lead, false)));
+        seen[lead] = true;
+        for (int outward = 1; outward >= 0; outward--) {
+            int exit = endAt[2 * lead + outward];
+            while (exit >= 0 && joiner.partner(exit) >= 0) {
+                OpenEnd entry = ends.get(joiner.partner(exit));
+                if (seen[entry.route()]) {
+                    return new ChainLinks(lead, List.copyOf(links), true);
+                }
+                seen[entry.route()] = true;
+                if (outward == 1) {
+                    links.addLast(new Link(entry.route(), entry.side() == 1));
+                } else {
+                    links.addFirst(new Link(entry.route(), entry.side() == 0));
+                }
+                exit = endAt[2 * entry.route() + 1 - entry.side()];
+            }
+        }
+        return new ChainLinks(lead, List.copyOf(links), false);
+    }
+
+    private void cutChains(List<ChainLinks> chains) {
+        workers.run(chains.size(), () -> {
+            var matcher = new RouteMatcher(context);
+            var cutter = new ChainCutter(context, closeVaults);
+            return number -> {
+                ChainLinks links = chains.get(number);
+                List<Piece> pieces = new ArrayList<>(links.links().size());
+                for (Link link : links.links()) {
+                    Waiting route = waiting.get(link.route());
+                    List<Pass> passes = route == null ? List.of() : route.passes();
+                    pieces.add(matcher.again(link.route(), routes.get(link.route()), passes, link.reversed()));
+                }
+                cuttings.set(links.lead(), cutter.cut(Chain.of(pieces, links.closed())));
+            };
+        });
+    }
+
+    private Network network(VaultReport vaults) {
+        var routeSum = new CompensatedSum();
+        var spanSum = new CompensatedSum();
+        var remainderSum = new CompensatedSum();
+        List<Span> spans = new ArrayList<>();
+        for (int number = 0; number < routes.size(); number++) {
+            routeSum.add(lengthM[number]);
+            ChainCutter.Cutting cutting = cuttings.get(number);
+            if (cutting != null) {
+                spans.addAll(cutting.spans());
+                cutting.spans().forEach(span -> spanSum.add(span.drawnLengthM()));
+                remainderSum.add(cutting.remainderM());
+            }
+        }
+        double missingM = routeSum.value() - spanSum.value() - remainderSum.value();
+        if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
+            throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
+        }
+        return new Network(
+                SpanIds.distinct(spans), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+    }
+}

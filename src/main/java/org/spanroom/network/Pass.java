@@ -1,0 +1,137 @@
+package org.spanroom.network;
+
+/**
+ * One coming-by of a line at a vault: a stretch over which the line stays within tolerance of it.
+ *
+ * <p>All places are lengths along the line. The line is cut at the place nearest to the vault; where a stretch is equally
+ * near (a line drawn beside a wall), at the middle of it. Where the line runs inside the vault's footprint, it is cut at
+ * both ends of that.
+ *
+ * @param vault number of the vault
+ * @param reachFromM where the line comes within tolerance
+ * @param reachToM where it leaves it
+ * @param nearFromM first place of least distance
+ * @param nearToM last place of least distance
+ * @param offsetM the least distance
+ * @param insideFromM first place inside the footprint; positive infinity where there is none
+ * @param insideToM last place inside the footprint; negative infinity where there is none
+ * @param named true where the records name this vault here and the records count
+ */
+record Pass(
+        int vault,
+        double reachFromM,
+        double reachToM,
+        double nearFromM,
+        double nearToM,
+        double offsetM,
+        double insideFromM,
+        double insideToM,
+        boolean named) {
+    /** Two places of a line nearer than this are one: a micrometre, far below any drawing and far above rounding. */
+    static final double SAME_PLACE_M = 1e-6;
+
+    static Pass beside(int vault, double reachFromM, double reachToM, double nearM, double offsetM) {
+        return beside(vault, reachFromM, reachToM, nearM, nearM, offsetM);
+    }
+
+    static Pass beside(
+            int vault, double reachFromM, double reachToM, double nearFromM, double nearToM, double offsetM) {
+        return new Pass(
+                vault,
+                reachFromM,
+                reachToM,
+                nearFromM,
+                nearToM,
+                offsetM,
+                Double.POSITIVE_INFINITY,
+                Double.NEGATIVE_INFINITY,
+                false);
+    }
+
+    static Pass inside(int vault, double fromM, double toM) {
+        return new Pass(vault, fromM, toM, fromM, toM, 0, fromM, toM, false);
+    }
+
+    boolean isInside() {
+        return insideFromM <= insideToM;
+    }
+
+    double cutFromM() {
+        return isInside() ? insideFromM : (nearFromM + nearToM) / 2;
+    }
+
+    double cutToM() {
+        return isInside() ? insideToM : (nearFromM + nearToM) / 2;
+    }
+
+    /** Returns true where the line is within tolerance at a place. */
+    boolean holds(double placeM) {
+        return placeM >= reachFromM - SAME_PLACE_M && placeM <= reachToM + SAME_PLACE_M;
+    }
+
+    boolean touches(Pass other) {
+        return reachFromM <= other.reachToM + SAME_PLACE_M && other.reachFromM <= reachToM + SAME_PLACE_M;
+    }
+
+    /** Returns the two as one coming-by at one vault. */
+    Pass with(Pass other) {
+        boolean tie = Math.abs(offsetM - other.offsetM) <= SAME_PLACE_M;
+        Pass nearer = other.offsetM < offsetM ? other : this;
+        return new Pass(
+                vault,
+                Math.min(reachFromM, other.reachFromM),
+                Math.max(reachToM, other.reachToM),
+                tie ? Math.min(nearFromM, other.nearFromM) : nearer.nearFromM,
+                tie ? Math.max(nearToM, other.nearToM) : nearer.nearToM,
+                nearer.offsetM,
+                Math.min(insideFromM, other.insideFromM),
+                Math.max(insideToM, other.insideToM),
+                named || other.named);
+    }
+
+    /** Returns this pass as the only cut where another, too close to it, gives way; what is inside either stays inside. */
+    Pass instead(Pass loser) {
+        return new Pass(
+                vault,
+                Math.min(reachFromM, loser.reachFromM),
+                Math.max(reachToM, loser.reachToM),
+                nearFromM,
+                nearToM,
+                offsetM,
+                loser.isInside() ? Math.min(cutFromM(), loser.insideFromM) : insideFromM,
+                loser.isInside() ? Math.max(cutToM(), loser.insideToM) : insideToM,
+                named);
+    }
+
+    Pass asNamed() {
+        return new Pass(vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
+    }
+
+    /** Returns this pass on a line that begins {@code startM} before. */
+    Pass shifted(double startM) {
+        return new Pass(
+                vault,
+                reachFromM + startM,
+                reachToM + startM,
+                nearFromM + startM,
+                nearToM + startM,
+                offsetM,
+                insideFromM + startM,
+                insideToM + startM,
+                named);
+    }
+
+    /** Returns this pass on the same line of a given length, seen from its other end. */
+    Pass reversed(double lengthM) {
+        return new Pass(
+                vault,
+                lengthM - reachToM,
+                lengthM - reachFromM,
+                lengthM - nearToM,
+                lengthM - nearFromM,
+                offsetM,
+                lengthM - insideToM,
+                lengthM - insideFromM,
+                named);
+    }
+}

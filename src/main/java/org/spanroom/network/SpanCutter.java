@@ -1,0 +1,65 @@
+package org.spanroom.network;
+
+import java.util.Comparator;
+import java.util.List;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Network;
+import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.Route;
+import org.spanroom.model.Vault;
+
+/**
+ * Cuts routes into spans at vaults.
+ *
+ * <p>Method: each line is measured on the ellipsoid ({@link GroundStep}), vaults at one place are put together, and every
+ * coming-by of a line at a vault within the tolerance is found ({@link PassFinder}). Ends that are at no vault are joined with
+ * the one other end of their duct that lies there ({@link EndJoiner}). Each chain of joined routes is cut at its vaults ({@link
+ * ChainCutter}); of cuts that lie closer than the least span the nearest vault's stands ({@link CloseCuts}).
+ *
+ * <p>Account: the drawn length of all spans and of all remainders, each of which a finding names with its length, is that of
+ * all routes, to a millimetre. A gap that was bridged has no drawn length; an overlap of two pieces counts as drawn.
+ *
+ * <p>Order: routes and vaults count in the order of their sequence numbers; neither the threads nor the order of the lists
+ * changes the result.
+ */
+public final class SpanCutter {
+    private final NetworkSettings settings;
+    private final Workers workers;
+    private final String routesSource;
+    private final String vaultsSource;
+
+    /** Names the layers plainly "routes" and "vaults" in findings. */
+    public SpanCutter(NetworkSettings settings, int threads) {
+        this(settings, threads, "routes", "vaults");
+    }
+
+    /** Names the two layers in findings by the given sources. */
+    public SpanCutter(NetworkSettings settings, int threads, String routesSource, String vaultsSource) {
+        this.settings = settings;
+        this.workers = new Workers(threads);
+        this.routesSource = routesSource;
+        this.vaultsSource = vaultsSource;
+    }
+
+    /** Returns the network of spans and reports what is wrong with routes and vaults. */
+    public Network cut(List<Route> routes, List<Vault> vaults, FindingLog findings) {
+        var worded = new NetworkFindings(findings, routesSource, vaultsSource);
+        List<Route> ordered = inOrder(routes);
+        var places = new VaultPlaces(vaults, settings.vaultMergeM());
+        var recorded = new RecordedVaults(ordered, settings, places, worded);
+        var sightings = new VaultSightings(places.count());
+        var context = new CuttingContext(settings, places, sightings, worded, recorded);
+        return new NetworkRun(ordered, context, workers).run();
+    }
+
+    private static List<Route> inOrder(List<Route> routes) {
+        for (int i = 1; i < routes.size(); i++) {
+            if (routes.get(i).sequence() < routes.get(i - 1).sequence()) {
+                return routes.stream()
+                        .sorted(Comparator.comparingInt(Route::sequence))
+                        .toList();
+            }
+        }
+        return routes;
+    }
+}

@@ -1,0 +1,125 @@
+package org.spanroom.network;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+import org.spanroom.model.Line;
+
+/**
+ * The line of one span while it is put together.
+ *
+ * <p>Where two pieces meet, their end vertices become one: as drawn if they coincide to a millimetre, else the point midway,
+ * which is right within half the gap whether the pieces leave one or overlap. The span's drawn length stays the sum of the
+ * pieces; the line's own length may differ from it by the gap.
+ */
+final class SpanLine {
+    private static final double SAME_POINT_M = 1e-3;
+
+    private final GroundStep step;
+    private double[] lonDeg = new double[16];
+    private double[] latDeg = new double[16];
+    private double[] zM = new double[16];
+    private int size;
+    private boolean hasZ;
+    private boolean joins;
+
+    SpanLine(GroundStep step) {
+        this.step = step;
+    }
+
+    /** Forgets the last span's line. */
+    void clear() {
+        size = 0;
+        hasZ = true;
+        joins = false;
+    }
+
+    /** Says that the vertices to come are a next piece's. */
+    void begin(boolean pieceHasZ) {
+        hasZ &= pieceHasZ;
+        joins = size > 0;
+    }
+
+    void add(double lon, double lat, double z) {
+        if (joins) {
+            joins = false;
+            meet(lon, lat, z);
+            return;
+        }
+        if (size == lonDeg.length) {
+            lonDeg = Arrays.copyOf(lonDeg, 2 * size);
+            latDeg = Arrays.copyOf(latDeg, 2 * size);
+            zM = Arrays.copyOf(zM, 2 * size);
+        }
+        lonDeg[size] = lon;
+        latDeg[size] = lat;
+        zM[size] = z;
+        size++;
+    }
+
+    private void meet(double lon, double lat, double z) {
+        int last = size - 1;
+        if (step.measure(lonDeg[last], latDeg[last], lon, lat) > SAME_POINT_M) {
+            lonDeg[last] += GroundStep.differenceDeg(lonDeg[last], lon) / 2;
+            latDeg[last] = (latDeg[last] + lat) / 2;
+            zM[last] = (zM[last] + z) / 2;
+        }
+    }
+
+    double firstLonDeg() {
+        return lonDeg[0];
+    }
+
+    double firstLatDeg() {
+        return latDeg[0];
+    }
+
+    double lastLonDeg() {
+        return lonDeg[size - 1];
+    }
+
+    double lastLatDeg() {
+        return latDeg[size - 1];
+    }
+
+    Line lonLat() {
+        double[] packed = new double[size * (hasZ ? 3 : 2)];
+        int at = 0;
+        for (int vertex = 0; vertex < size; vertex++) {
+            packed[at++] = lonDeg[vertex];
+            packed[at++] = latDeg[vertex];
+            if (hasZ) {
+                packed[at++] = zM[vertex];
+            }
+        }
+        return Line.wrap(packed, hasZ);
+    }
+
+    /**
+     * Returns the chain of steps in metres from (0, 0). Heights are those of the line, above its first vertex; or, where it
+     * has none and both vaults' are known, they go evenly from one to the other.
+     */
+    Line ground(OptionalDouble fromElevationM, OptionalDouble toElevationM) {
+        boolean between = !hasZ && fromElevationM.isPresent() && toElevationM.isPresent();
+        boolean withUp = hasZ || between;
+        int dimension = withUp ? 3 : 2;
+        double[] packed = new double[size * dimension];
+        double alongM = 0;
+        for (int vertex = 1; vertex < size; vertex++) {
+            int at = vertex * dimension;
+            double stepM = step.measure(lonDeg[vertex - 1], latDeg[vertex - 1], lonDeg[vertex], latDeg[vertex]);
+            packed[at] = packed[at - dimension] + step.eastM();
+            packed[at + 1] = packed[at - dimension + 1] + step.northM();
+            alongM += stepM;
+            if (withUp) {
+                packed[at + 2] = hasZ ? zM[vertex] - zM[0] : alongM;
+            }
+        }
+        if (between) {
+            double slope = (toElevationM.getAsDouble() - fromElevationM.getAsDouble()) / alongM;
+            for (int at = 2; at < packed.length; at += 3) {
+                packed[at] *= slope;
+            }
+        }
+        return Line.wrap(packed, withUp);
+    }
+}

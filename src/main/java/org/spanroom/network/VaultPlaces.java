@@ -1,0 +1,172 @@
+package org.spanroom.network;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntConsumer;
+import org.spanroom.model.Vault;
+
+/**
+ * All vaults, where they lie, and which of them lie at one place.
+ *
+ * <p>A vault within the merge distance of an earlier one that stands for itself counts as the first such; distance is
+ * measured between their points, or from either's point to the other's footprint. Routes are still matched against both
+ * drawn places, so that nothing in tolerance is lost.
+ */
+final class VaultPlaces {
+    private static final double CELL_M = 100;
+
+    private final List<Vault> vaults;
+    private final double[] lonDeg;
+    private final double[] latDeg;
+    private final double[] eastMPerDeg;
+    private final double[] northMPerDeg;
+    private final Footprint[] footprints;
+    private final boolean[] isFootprint;
+    private final int[] standsFor;
+    private final PlaceGrid grid;
+
+    VaultPlaces(List<Vault> vaultsRead, double mergeM) {
+        vaults = inOrder(vaultsRead);
+        int count = vaults.size();
+        lonDeg = new double[count];
+        latDeg = new double[count];
+        eastMPerDeg = new double[count];
+        northMPerDeg = new double[count];
+        footprints = new Footprint[count];
+        isFootprint = new boolean[count];
+        standsFor = new int[count];
+        grid = new PlaceGrid(CELL_M, count);
+        for (int vault = 0; vault < count; vault++) {
+            place(vault);
+            standsFor[vault] = firstWithin(vault, mergeM);
+            if (standsFor[vault] == vault || isFootprint[vault] || distanceM(standsFor[vault], vault) > 0) {
+                index(vault);
+            }
+        }
+    }
+
+    private static List<Vault> inOrder(List<Vault> vaults) {
+        return vaults.stream().sorted(Comparator.comparingInt(Vault::sequence)).toList();
+    }
+
+    private void place(int number) {
+        Vault vault = vaults.get(number);
+        lonDeg[number] = vault.lonDeg();
+        latDeg[number] = vault.latDeg();
+        eastMPerDeg[number] = GroundStep.eastMPerDeg(vault.latDeg());
+        northMPerDeg[number] = GroundStep.northMPerDeg(vault.latDeg());
+        if (!vault.footprint().isEmpty()) {
+            isFootprint[number] = true;
+            footprints[number] = new Footprint(vault, eastMPerDeg[number], northMPerDeg[number]);
+        }
+    }
+
+    private void index(int number) {
+        if (isFootprint[number]) {
+            double[] box = footprints[number].box();
+            grid.addBox(
+                    number,
+                    lonDeg[number] + box[0] / eastMPerDeg[number],
+                    latDeg[number] + box[1] / northMPerDeg[number],
+                    lonDeg[number] + box[2] / eastMPerDeg[number],
+                    latDeg[number] + box[3] / northMPerDeg[number]);
+        } else {
+            grid.add(number, lonDeg[number], latDeg[number], 0);
+        }
+    }
+
+    private int firstWithin(int number, double mergeM) {
+        int[] first = {number};
+        double radiusM = mergeM + (isFootprint[number] ? halfDiagonalM(number) : 0);
+        grid.visitAround(lonDeg[number], latDeg[number], radiusM, 0, other -> {
+            if (other < first[0] && standsFor[other] == other && betweenM(number, other) <= mergeM) {
+                first[0] = other;
+            }
+        });
+        return first[0];
+    }
+
+    private double halfDiagonalM(int number) {
+        double[] box = footprints[number].box();
+        return Math.max(Math.hypot(box[0], box[1]), Math.hypot(box[2], box[3]));
+    }
+
+    private double betweenM(int a, int b) {
+        return Math.min(distanceM(a, b), distanceM(b, a));
+    }
+
+    private double distanceM(int number, int pointOf) {
+        return distanceM(number, lonDeg[pointOf], latDeg[pointOf]);
+    }
+
+    int count() {
+        return vaults.size();
+    }
+
+    Vault vault(int number) {
+        return vaults.get(number);
+    }
+
+    /** Returns the number of the vault that this one counts as; its own, mostly. */
+    int standsFor(int number) {
+        return standsFor[number];
+    }
+
+    /** Returns the distance on the ground from a point to a vault's point or footprint. */
+    double distanceM(int number, double pointLonDeg, double pointLatDeg) {
+        double x = eastM(number, pointLonDeg);
+        double y = northM(number, pointLatDeg);
+        return isFootprint[number] ? footprints[number].distanceM(x, y) : Math.hypot(x, y);
+    }
+
+    /** Returns metres east of a vault, by the scale at its latitude. */
+    double eastM(int number, double pointLonDeg) {
+        return GroundStep.differenceDeg(lonDeg[number], pointLonDeg) * eastMPerDeg[number];
+    }
+
+    double northM(int number, double pointLatDeg) {
+        return (pointLatDeg - latDeg[number]) * northMPerDeg[number];
+    }
+
+    boolean isFootprint(int number) {
+        return isFootprint[number];
+    }
+
+    Footprint footprint(int number) {
+        return footprints[number];
+    }
+
+    /** Visits vaults that may lie within a distance of a step. */
+    void visitStep(
+            double fromLonDeg, double fromLatDeg, double dLonDeg, double dLatDeg, double radiusM, IntConsumer visitor) {
+        grid.visitStep(fromLonDeg, fromLatDeg, dLonDeg, dLatDeg, radiusM, 0, visitor);
+    }
+
+    /** Returns the nearest vault within a distance of a point, the earlier read of two equally near; -1 for none. */
+    int nearest(double pointLonDeg, double pointLatDeg, double radiusM) {
+        int[] best = {-1};
+        double[] bestM = {radiusM};
+        grid.visitAround(pointLonDeg, pointLatDeg, radiusM, 0, number -> {
+            double metres = distanceM(number, pointLonDeg, pointLatDeg);
+            int candidate = standsFor[number];
+            if (metres < bestM[0] || (metres == bestM[0] && (best[0] < 0 || candidate < best[0]))) {
+                best[0] = candidate;
+                bestM[0] = metres;
+            }
+        });
+        return best[0];
+    }
+
+    /** Returns the vaults of each name, as the numbers that they count as. */
+    Map<String, List<Integer>> numbersById() {
+        Map<String, List<Integer>> numbers = new HashMap<>();
+        for (int number = 0; number < vaults.size(); number++) {
+            numbers.computeIfAbsent(vaults.get(number).id(), id -> new ArrayList<>(1))
+                    .add(standsFor[number]);
+        }
+        return numbers;
+    }
+}

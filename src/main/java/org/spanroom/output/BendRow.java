@@ -1,0 +1,34 @@
+package org.spanroom.output;
+
+import org.spanroom.model.Bend;
+import org.spanroom.model.Line;
+import org.spanroom.model.Span;
+
+/**
+ * One bend of one span, as a row.
+ *
+ * @param number place along the span, from 1
+ */
+record BendRow(Span span, int number, Bend bend) {
+    /** Returns the place of the bend's middle: by ground distance to the step it lies on, then by share of that step. */
+    Shape place() {
+        Line ground = span.ground();
+        Line lonLat = span.lonLat();
+        double restM = bend.middleM();
+        int last = ground.size() - 1;
+        for (int vertex = 0; vertex < last; vertex++) {
+            double stepM = ground.stepLength(vertex);
+            if (restM <= stepM && stepM > 0) {
+                return between(lonLat, vertex, restM / stepM);
+            }
+            restM -= stepM;
+        }
+        return Shape.point(lonLat.x(last), lonLat.y(last));
+    }
+
+    private static Shape between(Line line, int vertex, double shareRatio) {
+        return Shape.point(
+                line.x(vertex) + shareRatio * (line.x(vertex + 1) - line.x(vertex)),
+                line.y(vertex) + shareRatio * (line.y(vertex + 1) - line.y(vertex)));
+    }
+}

@@ -1,0 +1,158 @@
+package org.spanroom.output;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The document that explains every column of the results, made from the columns themselves. */
+final class DataDictionary {
+    /** What the last word of a column's name says of its unit. */
+    private static final Map<String, String> UNITS = new TreeMap<>(Map.of(
+            "m", "m",
+            "mm", "mm",
+            "mm2", "mm²",
+            "n", "N",
+            "deg", "degrees",
+            "pct", "%",
+            "ratio", "-",
+            "unit", "that of the limit",
+            "points", "points of 100",
+            "value", "0 to 1"));
+
+    private static final String OPENING = """
+            # Data dictionary: results
+
+            Made from the code by `DataDictionaryTest`; to make it anew after a change of columns, run
+            `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
+
+            A run writes one folder:
+
+            | file | what |
+            |---|---|
+            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `findings`, each with a spatial index, and the table `pulls` |
+            | `spans.geojson` | the spans, RFC 7946, one feature a line |
+            | `spans.shp` `.shx` `.dbf` `.prj` `.cpg` | the spans as a Shapefile, with the short names below |
+            | `spans.csv` | the spans without geometry |
+            | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
+            | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg` |
+            | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
+
+            ## What holds for all
+
+            - Every format holds the same values, rounded to the decimals given below (half away from zero).
+            - An empty cell means: not known, not recorded, or not applicable. Blank texts and numbers that are not finite count as
+              empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
+            - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
+              output reference system, rounded to 1e-9 degrees or 1e-4 of its unit of length. All are about 0.1 mm or finer.
+              Elevations, where the input has them, are in metres with 4 decimals; in the Shapefile a line without them among
+              lines with them has 0.
+            - Control characters other than tab and line breaks, halves of surrogate pairs and noncharacters become U+FFFD.
+            - CSV: RFC 4180, so lines end with CR LF; UTF-8 without a byte-order mark; flags are `true` and `false`; the decimal mark is a
+              point. A text that a spreadsheet would run as a formula (it begins with `=`, `+`, `-`, `@`, tab or a line break, and
+              is not a plain number) has an apostrophe in front.
+            - Shapefile: names of at most 10 characters, texts of at most 254 bytes of UTF-8 (longer ones are cut after the last
+              whole character, and the run says how many); flags are `T` and `F`. If it would pass 2 GB it is left out, and the run says so.
+            - GeoPackage and GeoJSON flags are Booleans.
+            - Rows of `spans` are in order of rank, the excluded ones last in order of `span_id`.
+            """;
+
+    private static final String STANDARDS = """
+            ## Words of open standards
+
+            INSPIRE: data specification D2.8.III.6 Utility and Government Services, v3.2.0 (31 Jan 2024). MUDDI: OGC 23-024 for the
+            concepts, model file 1.1 (2019) for the names. A dash: no counterpart there.
+
+            | here | INSPIRE Utility Networks | MUDDI |
+            |---|---|---|
+            | a row of `spans` | `UtilityLinkSequence` between two nodes | `NetworkObject` |
+            | `duct` | `Duct`, `inspireId` | `ContainerObject` of `containerType` Duct or Conduit, `assetID` |
+            | `bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` |
+            | innerducts (`innerducts_out`) | `Duct` inside `Duct`, role `ducts` | `ContainerObject` of `containerType` Subduct |
+            | `from_vault`, `to_vault`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault |
+            | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` |
+            | `length_m` | - (geometry of the link) | `insideLength` |
+            | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` |
+            | `condition` | `currentStatus`, which tells use, not the state of the bore | `operationalStatus`, such as Unfit For Service |
+            | `position_quality` | - | `qualityLevel`, QL-A to QL-D |
+            | `year` | `validFrom` | - |
+            """;
+
+    private static final String RUN = """
+            ## run.json
+
+            | member | meaning |
+            |---|---|
+            | `program`, `version`, `started_at` | what ran, and when (UTC) |
+            | `inputs` | for each layer or table read: `role`, `file` as named, `layer`, `crs`, `sha256` of the file, `features_read`, `features_used`, `features_rejected` |
+            | `spans`, `spans_ranked`, `spans_excluded` | how many rows; the excluded ones by reason |
+            | `bends`, `vaults`, `findings` | how many rows |
+            | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are in no span, and `spans_ranked` |
+            | `findings_by_severity`, `findings_by_code` | how many of each |
+            | `output_crs` | name of the reference system of GeoPackage and Shapefile |
+            | `notes` | what was cut or left out in writing |
+            | `config` | the configuration as used, keys in order of the alphabet |
+            """;
+
+    private DataDictionary() {}
+
+    /** Returns the whole document. */
+    static String text() {
+        return String.join(
+                "\n",
+                OPENING,
+                section(SpanColumns.table(SpanColumns.knownCriteria())),
+                section(VaultColumns.TABLE),
+                section(BendColumns.TABLE),
+                section(PullRow.TABLE),
+                section(FindingColumns.TABLE),
+                RUN,
+                STANDARDS);
+    }
+
+    /** Returns the unit that a column's name ends in, or empty. */
+    static String unit(Column<?> column) {
+        if (column.type() != Column.Type.REAL) {
+            return "";
+        }
+        if (column.name().endsWith("_n_per_m")) {
+            return "N/m";
+        }
+        String lastWord = column.name().substring(column.name().lastIndexOf('_') + 1);
+        return UNITS.getOrDefault(lastWord, "");
+    }
+
+    private static String section(Table<?> table) {
+        var text = new StringBuilder("## " + table.name() + "\n\n" + table.meaning() + " Geometry: "
+                + geometry(table.geometry()) + ".\n\n"
+                + "| column | in Shapefiles | type | unit | meaning |\n|---|---|---|---|---|\n");
+        for (Column<?> column : table.columns()) {
+            List<String> cells = List.of(
+                    "`" + column.name() + "`",
+                    "`" + column.shortName() + "`",
+                    type(column),
+                    unit(column),
+                    column.meaning());
+            text.append("| ").append(String.join(" | ", cells)).append(" |\n");
+        }
+        return text.toString().replace("|  |", "| |");
+    }
+
+    private static String geometry(GeometryKind kind) {
+        return switch (kind) {
+            case NONE -> "none";
+            case POINT -> "point, or none where the place is not known";
+            case LINE -> "line";
+            case MULTILINE -> "line of one part or several";
+            case POLYGON -> "polygon";
+        };
+    }
+
+    private static String type(Column<?> column) {
+        return switch (column.type()) {
+            case TEXT -> "text";
+            case INTEGER -> "whole number";
+            case REAL -> "number, " + column.decimals() + (column.decimals() == 1 ? " decimal" : " decimals");
+            case FLAG -> "flag";
+        };
+    }
+}

@@ -1,0 +1,12 @@
+package org.spanroom.output;
+
+import java.nio.file.Path;
+
+/** A layer that is larger than its file format can hold; other formats may hold it. */
+final class FormatLimitException extends OutputException {
+    private static final long serialVersionUID = 1;
+
+    FormatLimitException(Path file, String problem) {
+        super(file, problem, "Use the GeoPackage or the GeoJSON file instead.");
+    }
+}

@@ -1,0 +1,84 @@
+package org.spanroom.output;
+
+import java.util.OptionalInt;
+import org.spanroom.crs.ReferenceSystem;
+
+/**
+ * The reference system of a layer: turns shapes into it and onto its grid of about 0.1 mm, so that every format holds the
+ * same numbers. For one thread, since it counts what it could not place.
+ */
+final class Frame {
+    /** 1e-9 degrees are 0.1 mm along a meridian. */
+    static final int DEGREE_DECIMALS = 9;
+
+    /** 1e-4 m are 0.1 mm; of a foot it is less. */
+    static final int METRE_DECIMALS = 4;
+
+    private static final int WGS_84_CODE = 4326;
+    /** Beyond all EPSG codes; the number that a GeoPackage gives to a system without a code. */
+    private static final int OWN_CODE = 100_000;
+
+    private final ReferenceSystem system;
+    private final OptionalInt epsgCode;
+    private final int decimals;
+    private long shapesWithoutPlace;
+
+    private Frame(ReferenceSystem system) {
+        this.system = system;
+        this.epsgCode = system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
+        this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METRE_DECIMALS;
+    }
+
+    static Frame of(ReferenceSystem system) {
+        return new Frame(system);
+    }
+
+    static Frame lonLat() {
+        return new Frame(ReferenceSystem.crs84());
+    }
+
+    String name() {
+        return system.name();
+    }
+
+    /** Returns the number of the system in a GeoPackage. */
+    int srsId() {
+        return epsgCode.orElse(OWN_CODE);
+    }
+
+    /** Returns who gave the number. */
+    String organization() {
+        return epsgCode.isPresent() ? "EPSG" : "NONE";
+    }
+
+    String wkt() {
+        return system.wkt();
+    }
+
+    String esriWkt() {
+        return system.esriWkt();
+    }
+
+    /** Returns how many shapes had a vertex that has no place in this reference system. */
+    long shapesWithoutPlace() {
+        return shapesWithoutPlace;
+    }
+
+    /** Returns the shape in this reference system, rounded to the grid; empty if a vertex of it has no place there. */
+    Shape place(Shape lonLat) {
+        if (lonLat.isEmpty()) {
+            return lonLat;
+        }
+        double[] ordinates = lonLat.copyOrdinates();
+        int dimension = lonLat.dimension();
+        system.fromLonLat(ordinates, dimension);
+        for (int i = 0; i < ordinates.length; i++) {
+            if (!Double.isFinite(ordinates[i])) {
+                shapesWithoutPlace++;
+                return Shape.EMPTY;
+            }
+            ordinates[i] = Decimals.round(ordinates[i], i % dimension == 2 ? METRE_DECIMALS : decimals);
+        }
+        return lonLat.withOrdinates(ordinates);
+    }
+}

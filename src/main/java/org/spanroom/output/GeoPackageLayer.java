@@ -1,0 +1,199 @@
+package org.spanroom.output;
+
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One layer of a GeoPackage on its way into the file.
+ *
+ * <p>The spatial index is built when the layer closes; until then 24 bytes a row are held for it.
+ */
+final class GeoPackageLayer<R> implements RowWriter<R> {
+    private final Table<R> table;
+    private final Frame frame;
+    private final boolean hasShapes;
+    private final SqliteRecord record = new SqliteRecord();
+    private final Cells cells = new Cells(record);
+    private final Extent extent = new Extent();
+    private final SpatialIndex index = new SpatialIndex();
+    private @Nullable Trees trees;
+    private long fid;
+
+    /** The b-trees behind a layer; those of the index are there only if it has shapes. */
+    private record Trees(SqliteTable rows, List<SqliteTable> index) {}
+
+    GeoPackageLayer(Table<R> table, Frame frame) {
+        this.table = table;
+        this.frame = frame;
+        this.hasShapes = table.geometry() != GeometryKind.NONE;
+    }
+
+    /** Lets SQLite create the layer's tables, which are filled past it afterwards. */
+    void create(Connection connection, SqlitePages pages) throws SQLException {
+        String index = indexName();
+        GeoPackageWriter.execute(connection, List.of(tableSql()));
+        if (hasShapes) {
+            GeoPackageWriter.execute(
+                    connection,
+                    List.of("CREATE VIRTUAL TABLE \"" + index + "\" USING rtree(id, minx, maxx, miny, maxy)"));
+        }
+        trees = new Trees(
+                tree(connection, pages, table.name()),
+                hasShapes
+                        ? List.of(
+                                tree(connection, pages, index + "_node"),
+                                tree(connection, pages, index + "_parent"),
+                                tree(connection, pages, index + "_rowid"))
+                        : List.of());
+    }
+
+    @Override
+    public void write(R row) {
+        fid++;
+        record.clear();
+        record.nothing();
+        if (hasShapes) {
+            putShape(frame.place(table.shape().apply(row)));
+        }
+        table.putCells(row, cells);
+        trees().rows().add(fid, record);
+    }
+
+    @Override
+    public void close() {
+        trees().rows().close();
+        if (!index.isEmpty()) {
+            List<SqliteTable> tables = trees().index();
+            index.write(tables.get(0), tables.get(1), tables.get(2));
+        }
+    }
+
+    /** Tells the GeoPackage of the layer, once its rows are in the file. */
+    void register(Connection connection, Instant lastChange) throws SQLException {
+        try (PreparedStatement contents =
+                connection.prepareStatement("INSERT INTO gpkg_contents VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {
+            contents.setString(1, table.name());
+            contents.setString(2, hasShapes ? "features" : "attributes");
+            contents.setString(3, table.name());
+            contents.setString(4, table.meaning());
+            contents.setString(5, GeoPackageSchema.timestamp(lastChange));
+            if (!extent.isEmpty()) {
+                contents.setDouble(6, extent.minX());
+                contents.setDouble(7, extent.minY());
+                contents.setDouble(8, extent.maxX());
+                contents.setDouble(9, extent.maxY());
+            }
+            if (hasShapes) {
+                contents.setInt(10, frame.srsId());
+            }
+            contents.executeUpdate();
+        }
+        if (hasShapes) {
+            registerShapes(connection);
+        }
+    }
+
+    private void registerShapes(Connection connection) throws SQLException {
+        String name = "'" + table.name() + "', 'geom', ";
+        int z = table.hasZ() ? 2 : 0;
+        GeoPackageWriter.execute(
+                connection,
+                List.of(
+                        "INSERT INTO gpkg_geometry_columns VALUES (" + name + "'" + geometryType() + "', "
+                                + frame.srsId() + ", " + z + ", 0)",
+                        "INSERT INTO gpkg_extensions VALUES (" + name + "'gpkg_rtree_index', "
+                                + "'http://www.geopackage.org/spec120/#extension_rtree', 'write-only')"));
+        GeoPackageWriter.execute(connection, GeoPackageSchema.indexTriggers(table.name()));
+    }
+
+    private void putShape(Shape shape) {
+        if (shape.isEmpty()) {
+            record.nothing();
+            return;
+        }
+        Extent box = Extent.of(shape);
+        extent.add(box);
+        index.add(fid, box);
+        record.blob(GeoPackageBlob.encode(shape, table, box, frame.srsId()));
+    }
+
+    private Trees trees() {
+        if (trees == null) {
+            throw new IllegalStateException("the layer " + table.name() + " has not been created");
+        }
+        return trees;
+    }
+
+    private static SqliteTable tree(Connection connection, SqlitePages pages, String table) throws SQLException {
+        try (PreparedStatement query =
+                connection.prepareStatement("SELECT rootpage FROM sqlite_master WHERE type = 'table' AND name = ?")) {
+            query.setString(1, table);
+            try (var rows = query.executeQuery()) {
+                return new SqliteTable(pages, rows.getInt(1));
+            }
+        }
+    }
+
+    private String indexName() {
+        return "rtree_" + table.name() + "_geom";
+    }
+
+    private String tableSql() {
+        String columns = table.columns().stream()
+                .map(column -> ",\n  \"" + column.name() + "\" " + sqlType(column.type()))
+                .collect(Collectors.joining());
+        String shape = hasShapes ? ",\n  \"geom\" " + geometryType() : "";
+        return "CREATE TABLE \"" + table.name() + "\" (\n  \"fid\" INTEGER PRIMARY KEY NOT NULL" + shape + columns
+                + "\n)";
+    }
+
+    private String geometryType() {
+        return switch (table.geometry()) {
+            case LINE -> "LINESTRING";
+            case MULTILINE -> "MULTILINESTRING";
+            default -> table.geometry().name();
+        };
+    }
+
+    private static String sqlType(Column.Type type) {
+        return switch (type) {
+            case TEXT -> "TEXT";
+            case INTEGER -> "INTEGER";
+            case REAL -> "DOUBLE";
+            case FLAG -> "BOOLEAN";
+        };
+    }
+
+    /** Puts cells into the record. */
+    private record Cells(SqliteRecord record) implements CellSink {
+        @Override
+        public void empty() {
+            record.nothing();
+        }
+
+        @Override
+        public void text(String text) {
+            record.text(text);
+        }
+
+        @Override
+        public void integer(long value) {
+            record.integer(value);
+        }
+
+        @Override
+        public void real(double value, int decimals) {
+            record.real(Decimals.round(value, decimals));
+        }
+
+        @Override
+        public void flag(boolean value) {
+            record.integer(value ? 1 : 0);
+        }
+    }
+}

@@ -1,0 +1,286 @@
+package org.spanroom.output;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Room;
+import org.spanroom.model.Score;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+
+/** The columns of the spans: one line each, the one place that layers, CSV and data dictionary have them from. */
+final class SpanColumns {
+    static final String MEANING = "One row for each duct between two consecutive vaults, the best first.";
+
+    /** Short names of the criteria that a ranking may have; columns of any other are named by number. */
+    private static final Map<String, String> CRITERIA =
+            new TreeMap<>(Map.of("room_gained", "room", "length", "len", "bends", "bend", "ease", "ease"));
+
+    private SpanColumns() {}
+
+    /** Returns the layer of a run whose scores have the given criteria. */
+    static Table<RankedSpan> table(List<String> criteria) {
+        return Table.layer(
+                "spans",
+                MEANING,
+                GeometryKind.LINE,
+                row -> Shape.line(row.span().lonLat()),
+                all(criteria));
+    }
+
+    /** Returns the criteria that the data dictionary knows. */
+    static List<String> knownCriteria() {
+        return List.copyOf(CRITERIA.keySet());
+    }
+
+    /** Returns every column, those of the given criteria after the score. */
+    static List<Column<RankedSpan>> all(List<String> criteria) {
+        var columns = new ArrayList<>(place());
+        for (int i = 0; i < criteria.size(); i++) {
+            columns.addAll(criterion(criteria.get(i), i));
+        }
+        columns.addAll(ends());
+        columns.addAll(way());
+        columns.addAll(room());
+        columns.addAll(PackingColumns.all());
+        columns.addAll(PullColumns.all());
+        columns.addAll(record());
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> place() {
+        return List.of(
+                Column.text(
+                        "span_id",
+                        "span_id",
+                        "Name of the span, the same in every run on the same data.",
+                        span(Span::id)),
+                Column.integer(
+                        "rank", "rank", "Place in the ranking, 1 for the best; empty if excluded.", RankedSpan::rank),
+                Column.real(
+                        "score_points",
+                        "score_pts",
+                        2,
+                        "Score out of 100, the sum of its parts.",
+                        row -> row.score().totalPoints()));
+    }
+
+    private static List<Column<RankedSpan>> criterion(String key, int number) {
+        String stem = CRITERIA.getOrDefault(key, "part" + number);
+        return List.of(
+                Column.real(
+                        key + "_points",
+                        stem + "_pts",
+                        2,
+                        "Part of the score that the criterion " + key + " gives.",
+                        row -> part(row, key, Score.Part::points)),
+                Column.real(
+                        key + "_value",
+                        stem + "_val",
+                        4,
+                        "How good the span is by the criterion " + key + ", 0 to 1, before weighting.",
+                        row -> part(row, key, Score.Part::valueRatio)));
+    }
+
+    private static List<Column<RankedSpan>> ends() {
+        return List.of(
+                Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id)),
+                Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId)),
+                Column.text(
+                        "routes",
+                        "routes",
+                        "The drawn routes that the span is made of, in order, joined by ;.",
+                        span(s -> String.join(";", s.routeIds()))),
+                Column.text(
+                        "from_vault",
+                        "from_vault",
+                        "The vault where the span's line begins.",
+                        span(s -> s.from().id())),
+                Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id())));
+    }
+
+    private static List<Column<RankedSpan>> way() {
+        return List.of(
+                Column.real(
+                        "length_m",
+                        "length_m",
+                        3,
+                        "The length that counts: drawn, or recorded where the config says so.",
+                        span(Span::lengthM)),
+                Column.real(
+                        "drawn_length_m",
+                        "drawn_m",
+                        3,
+                        "Length of the drawn line on the ground.",
+                        span(Span::drawnLengthM)),
+                Column.real(
+                        "bend_total_deg",
+                        "bend_total",
+                        2,
+                        "Sum of all turning between the vaults, left and right alike.",
+                        bends(b -> b.total().deg())),
+                Column.integer(
+                        "bend_count",
+                        "bend_count",
+                        "How many bends the line has.",
+                        bends(b -> b.list().size())),
+                Column.real(
+                        "largest_bend_deg",
+                        "bend_max",
+                        2,
+                        "Turning of the largest bend.",
+                        bends(b -> b.findLargest().map(Bend::deflection).map(Angle::deg))),
+                Column.real(
+                        "smallest_radius_m",
+                        "radius_min",
+                        2,
+                        "Radius of the tightest bend.",
+                        bends(b -> b.findTightest().map(Bend::radiusM))),
+                Column.flag(
+                        "radius_assumed",
+                        "rad_assume",
+                        "Whether the tightest bend's radius is the configured sweep for want of a drawn arc.",
+                        bends(b -> b.findTightest().map(Bend::radiusAssumed))));
+    }
+
+    private static List<Column<RankedSpan>> room() {
+        return List.of(
+                Column.text(
+                        "bore_shape",
+                        "bore_shape",
+                        "Shape of the bore: round or square.",
+                        duct(d -> word(d.boreShape()))),
+                Column.real(
+                        "inside_diameter_mm",
+                        "inside_mm",
+                        2,
+                        "Inside diameter of a round bore, side of a square one.",
+                        duct(Duct::insideDiameterMm)),
+                Column.real("bore_area_mm2", "bore_mm2", 1, "Area of the bore.", room(Room::boreAreaMm2)),
+                Column.real(
+                        "fill_before_pct",
+                        "fill_bef",
+                        2,
+                        "Share of the bore that innerducts, taken as solid, and loose cables close off now.",
+                        room(r -> 100 * r.fillBeforeRatio())),
+                Column.real(
+                        "fill_after_pct",
+                        "fill_aft",
+                        2,
+                        "Share of the bore that the staying cables take once the innerducts are out.",
+                        room(r -> 100 * r.fillAfterRatio())),
+                Column.real(
+                        "free_after_pct",
+                        "free_aft",
+                        2,
+                        "Share of the bore that is free once the innerducts are out.",
+                        room(r -> 100 * r.freeAfterRatio())),
+                Column.real(
+                        "recoverable_mm2",
+                        "recov_mm2",
+                        1,
+                        "Innerduct outside areas less the areas of the cables that stay.",
+                        room(Room::recoverableMm2)),
+                Column.integer(
+                        "innerducts_out",
+                        "innerd_out",
+                        "How many rigid innerducts come out.",
+                        room(Room::innerductsOut)),
+                Column.integer(
+                        "positions_before",
+                        "pos_before",
+                        "Empty innerducts that can take the design cable now.",
+                        room(Room::positionsBefore)),
+                Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
+                Column.integer(
+                        "new_cables",
+                        "new_cables",
+                        "Design cables that find a cell in those sleeves.",
+                        room(Room::newCables)),
+                Column.integer("cables_gained", "gained", "Cable places more than before.", room(Room::cablesGained)),
+                Column.text(
+                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)),
+                Column.text(
+                        "excluded",
+                        "excluded",
+                        "Why the span is not ranked, as a key; empty if it is.",
+                        room(r -> r.exclusion().map(Exclusion::key))),
+                Column.text(
+                        "excluded_why",
+                        "excl_why",
+                        "The same in words.",
+                        room(r -> r.exclusion().map(Exclusion::explanation))));
+    }
+
+    private static List<Column<RankedSpan>> record() {
+        return List.of(
+                Column.flag("flooded", "flooded", "Whether the duct is recorded as flooded.", duct(Duct::flooded)),
+                Column.text(
+                        "condition",
+                        "condition",
+                        "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
+                        duct(d -> word(d.condition()))),
+                Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
+                Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
+                Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
+                Column.text(
+                        "position_quality",
+                        "pos_qual",
+                        "How well the position is known, as recorded.",
+                        span(Span::positionQuality)),
+                Column.text(
+                        "assumed",
+                        "assumed",
+                        "Terms that were not recorded, so that a configured default stands for them, joined by ;.",
+                        duct(d -> terms(d.assumed()))));
+    }
+
+    private static Function<RankedSpan, Object> span(Function<Span, Object> cell) {
+        return row -> cell.apply(row.span());
+    }
+
+    private static Function<RankedSpan, Object> duct(Function<Duct, Object> cell) {
+        return row -> cell.apply(row.span().duct());
+    }
+
+    private static Function<RankedSpan, Object> bends(Function<Bends, Object> cell) {
+        return row -> cell.apply(row.assessment().bends());
+    }
+
+    private static Function<RankedSpan, Object> room(Function<Room, Object> cell) {
+        return row -> cell.apply(row.assessment().room());
+    }
+
+    private static OptionalDouble part(RankedSpan row, String criterion, Function<Score.Part, Double> quantity) {
+        for (Score.Part part : row.score().parts()) {
+            if (part.criterion().equals(criterion)) {
+                return OptionalDouble.of(quantity.apply(part));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String terms(Set<Term> assumed) {
+        return assumed.isEmpty()
+                ? ""
+                : EnumSet.copyOf(assumed).stream().map(Term::key).collect(joining(";"));
+    }
+}

@@ -1,0 +1,60 @@
+package org.spanroom.pipeline;
+
+import java.util.List;
+import java.util.Locale;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Span;
+
+/** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
+final class DataDoubts {
+    private static final String SOURCE = "spans";
+
+    private final RunConfig config;
+
+    DataDoubts(RunConfig config) {
+        this.config = config;
+    }
+
+    void report(List<Assessment> assessed, FindingLog findings) {
+        for (Assessment one : assessed) {
+            if (one.room().fillBeforeRatio() > 1) {
+                String detail = String.format(
+                        Locale.ROOT,
+                        "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
+                        100 * one.room().fillBeforeRatio(),
+                        one.span().duct().insideDiameterMm());
+                findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
+            }
+            if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
+                findings.add(finding(
+                        FindingCode.LONG_SECTION,
+                        one.span(),
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f m between vaults; warned above %.1f m",
+                                one.span().lengthM(),
+                                config.pull().limits().warnLengthM())));
+            }
+            if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
+                findings.add(finding(
+                        FindingCode.MANY_BENDS,
+                        one.span(),
+                        String.format(
+                                Locale.ROOT,
+                                "%.0f degrees between vaults; warned above %.0f",
+                                one.bends().total().deg(),
+                                config.pull().limits().warnTotalDeg())));
+            }
+        }
+    }
+
+    private static Finding finding(FindingCode code, Span span, String detail) {
+        int middle = span.lonLat().size() / 2;
+        return Finding.of(code, SOURCE, span.id(), detail)
+                .at(span.lonLat().x(middle), span.lonLat().y(middle));
+    }
+}

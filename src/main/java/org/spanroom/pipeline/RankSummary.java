@@ -1,0 +1,22 @@
+package org.spanroom.pipeline;
+
+import java.util.List;
+import java.util.Map;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Network;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.output.WrittenResults;
+
+/**
+ * What a run found and where it lies.
+ *
+ * @param ranked all spans, the best first, the excluded last
+ * @param findings how many of each kind
+ * @param findingsToMend how many are more than a note
+ */
+public record RankSummary(
+        Network network,
+        List<RankedSpan> ranked,
+        Map<FindingCode, Long> findings,
+        long findingsToMend,
+        WrittenResults written) {}

@@ -1,0 +1,64 @@
+package org.spanroom.pipeline;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import org.spanroom.config.LayerConfig;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.input.InputData;
+import org.spanroom.input.InputReader;
+import org.spanroom.model.Network;
+import org.spanroom.network.SpanCutter;
+
+/** The first half of every run: inputs, and the spans that they fall into. */
+final class SpanRun {
+    private final RunConfig config;
+    private final FindingLog findings;
+    private final Progress progress;
+
+    SpanRun(RunConfig config, FindingLog findings, Progress progress) {
+        this.config = config;
+        this.findings = findings;
+        this.progress = progress;
+    }
+
+    InputData read() {
+        progress.begin("read inputs", -1);
+        InputData inputs = new InputReader(config, findings).read();
+        progress.end(String.format(
+                Locale.ROOT,
+                "%,d routes, %,d vaults",
+                inputs.routes().size(),
+                inputs.vaults().size()));
+        return inputs;
+    }
+
+    Network cut(InputData inputs) {
+        progress.begin("cut at vaults", inputs.routes().size());
+        Network network = cutter().cut(inputs.routes(), inputs.vaults(), findings);
+        progress.end(String.format(
+                Locale.ROOT,
+                "%,d spans, %.1f km; %.1f km in no span",
+                network.spans().size(),
+                network.spanLengthM() / 1000,
+                network.remainderLengthM() / 1000));
+        return network;
+    }
+
+    private SpanCutter cutter() {
+        return new SpanCutter(
+                config.network(),
+                threads(config),
+                source(config.inputs().routes()),
+                source(config.inputs().vaults()));
+    }
+
+    private static String source(LayerConfig layer) {
+        return layer.file().map(Path::toString).orElse("");
+    }
+
+    /** Returns how many threads to compute on: as configured, or one for each processor. */
+    static int threads(RunConfig config) {
+        return config.threads() > 0 ? config.threads() : Runtime.getRuntime().availableProcessors();
+    }
+}

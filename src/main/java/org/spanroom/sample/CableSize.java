@@ -1,0 +1,39 @@
+package org.spanroom.sample;
+
+import java.util.List;
+
+/**
+ * A size of outdoor fibre cable: outside diameter in inches and mass in pounds per 1000 ft, as published data sheets give
+ * them for loose-tube cables of 12 to 288 fibres and ribbon cables of 12 to 432 (makers not named).
+ */
+record CableSize(double outsideIn, double massLbKft) {
+    static final List<CableSize> ALL = List.of(
+            new CableSize(0.400, 47),
+            new CableSize(0.472, 74),
+            new CableSize(0.490, 69),
+            new CableSize(0.496, 81),
+            new CableSize(0.551, 101),
+            new CableSize(0.620, 112),
+            new CableSize(0.688, 154),
+            new CableSize(0.710, 134),
+            new CableSize(0.727, 131),
+            new CableSize(0.826, 235),
+            new CableSize(0.865, 215),
+            new CableSize(0.963, 268));
+
+    static final CableSize SMALLEST = ALL.get(0);
+    static final CableSize HEAVIEST = ALL.get(ALL.size() - 1);
+
+    double areaIn2() {
+        return Math.PI / 4 * outsideIn * outsideIn;
+    }
+
+    /** Draws a cable that leaves play in a pipe: half of its inside or less for most, three quarters at the very most. */
+    static CableSize drawFor(double insideIn, Chance chance) {
+        double share = chance.happens(0.8) ? 0.55 : 0.75;
+        List<CableSize> fitting = ALL.stream()
+                .filter(cable -> cable.outsideIn <= share * insideIn)
+                .toList();
+        return fitting.isEmpty() ? SMALLEST : chance.pick(fitting);
+    }
+}

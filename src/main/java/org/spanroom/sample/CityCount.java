@@ -1,0 +1,113 @@
+package org.spanroom.sample;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Counts what goes by on its way to a sink. */
+final class CityCount implements CitySink {
+    private final CitySink sink;
+    private final Map<Fault, Integer> faults = new EnumMap<>(Fault.class);
+    private final Map<String, Integer> ducts = new TreeMap<>();
+    private long routes;
+    private long vaults;
+    private long rows;
+    private int banks;
+
+    CityCount(CitySink sink) {
+        this.sink = sink;
+    }
+
+    @Override
+    public void route(RouteFeature route) {
+        routes++;
+        sink.route(route);
+    }
+
+    @Override
+    public void vault(VaultFeature vault) {
+        vaults++;
+        sink.vault(vault);
+    }
+
+    @Override
+    public void contents(ContentsRow row) {
+        rows++;
+        sink.contents(row);
+    }
+
+    @Override
+    public void fault(KnownFault fault) {
+        faults.merge(fault.fault(), 1, Integer::sum);
+        sink.fault(fault);
+    }
+
+    /** Numbers the next bank. */
+    int nextBank() {
+        return ++banks;
+    }
+
+    /** Counts a duct by what lies in it and what is said of it. */
+    void duct(Draft draft) {
+        count("ducts in all");
+        count(contents(draft));
+        if (draft.attributes().text(RouteField.FLOODED).equals("yes")) {
+            count("flooded");
+        }
+        String condition = draft.attributes().text(RouteField.CONDITION);
+        if (!condition.equals("sound")) {
+            count(condition);
+        }
+        if (draft.bank().bore().isSquare()) {
+            count("square clay bore");
+        }
+        if (draft.bank().heavy()) {
+            count("with the heaviest cables");
+        }
+        if (draft.filling().service().equals("dead")
+                || draft.filling().service().equals("unknown")) {
+            count("cables " + draft.filling().service());
+        }
+    }
+
+    private static String contents(Draft draft) {
+        Filling filling = draft.filling();
+        if (draft.bank().direct()) {
+            return "innerduct buried without a duct";
+        }
+        if (!filling.rows().isEmpty()) {
+            return "mixed contents, in the contents table";
+        }
+        if (filling.innerducts() == 0) {
+            return filling.cables() == 0 ? "empty" : "loose cables only";
+        }
+        if (filling.cables() == 0) {
+            return "empty innerducts";
+        }
+        return filling.cables() == filling.innerducts() ? "a cable in every innerduct" : "innerducts partly used";
+    }
+
+    private void count(String word) {
+        ducts.merge(word, 1, Integer::sum);
+    }
+
+    Map<Fault, Integer> faults() {
+        return faults;
+    }
+
+    Map<String, Integer> ducts() {
+        return ducts;
+    }
+
+    long routes() {
+        return routes;
+    }
+
+    long vaults() {
+        return vaults;
+    }
+
+    long rows() {
+        return rows;
+    }
+}

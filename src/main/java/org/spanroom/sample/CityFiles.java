@@ -1,0 +1,47 @@
+package org.spanroom.sample;
+
+import java.nio.file.Path;
+import org.spanroom.output.CsvWriter;
+import org.spanroom.output.RowWriter;
+
+/** The files of one city, written as features come. */
+final class CityFiles implements CitySink, AutoCloseable {
+    private final CityLayers layers;
+    private final RowWriter<ContentsRow> contents;
+    private final RowWriter<KnownFault> faults;
+
+    /** Opens the two tables beside the layers, which it closes in the end. */
+    CityFiles(Path folder, CityLayers layers) {
+        this.layers = layers;
+        contents = new CsvWriter<>(folder.resolve("contents.csv"), CityTables.contents());
+        faults = new CsvWriter<>(folder.resolve("known-faults.csv"), CityTables.faults());
+    }
+
+    @Override
+    public void route(RouteFeature route) {
+        layers.routes().write(route);
+    }
+
+    @Override
+    public void vault(VaultFeature vault) {
+        layers.vaults().write(vault);
+    }
+
+    @Override
+    public void contents(ContentsRow row) {
+        contents.write(row);
+    }
+
+    @Override
+    public void fault(KnownFault fault) {
+        faults.write(fault);
+    }
+
+    @Override
+    public void close() {
+        try (contents;
+                faults) {
+            layers.close();
+        }
+    }
+}

@@ -1,0 +1,12 @@
+package org.spanroom.sample;
+
+/** Takes the city's features one by one; none is kept. */
+interface CitySink {
+    void route(RouteFeature route);
+
+    void vault(VaultFeature vault);
+
+    void contents(ContentsRow row);
+
+    void fault(KnownFault fault);
+}

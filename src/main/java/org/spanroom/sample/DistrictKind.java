@@ -1,0 +1,45 @@
+package org.spanroom.sample;
+
+import java.util.List;
+
+/** The kinds of district that the city is made of, over and over. */
+enum DistrictKind {
+    OLD_QUARTER("Old Quarter", List.of(10, 5, 4, 3, 10, 8, 10, 2)),
+    HARBOUR("Harbour", List.of(20, 10, 12, 12, 6, 12, 1, 8)),
+    RINGS("Rings", List.of(14, 4, 12, 12, 14, 3, 6, 4)),
+    HILLSIDE("Hillside", List.of(20, 10, 6, 14, 3, 2, 0, 18));
+
+    private final String title;
+
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
+    private final List<Integer> boreWeights;
+
+    DistrictKind(String title, List<Integer> boreWeights) {
+        this.title = title;
+        this.boreWeights = boreWeights;
+    }
+
+    String title() {
+        return title;
+    }
+
+    /** Returns how often each type of duct occurs here, in the order of {@link BoreType}. */
+    int[] boreWeights() {
+        return boreWeights.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Returns whether lines and vaults are drawn with elevations. */
+    boolean isDrawnWithHeights() {
+        return this == HILLSIDE;
+    }
+
+    /** Returns the ground's height at metres east and north of the district's centre. */
+    double groundM(double east, double north) {
+        double ripple = 0.8 * StrictMath.sin(east / 210) + 0.6 * StrictMath.sin(north / 170);
+        if (this != HILLSIDE) {
+            return 4.5 + ripple;
+        }
+        // Streets across the hill climb by 3 to 23 in a hundred.
+        return 110 + 0.13 * north + 7 * StrictMath.sin(north / 70) + 5 * StrictMath.sin(east / 130) + ripple;
+    }
+}

@@ -1,0 +1,68 @@
+package org.spanroom.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.spanroom.sample.Street.Rank;
+
+/** Draws the streets that lead from a district to those west and south of it, so that the city holds together. */
+final class LinkPlanner {
+    private static final int PURPOSE = 2;
+    private static final double LONGEST_LEG_M = 285;
+
+    private final CityLayout layout;
+    private final District district;
+    private final StreetPlan plan;
+    private final Chance chance;
+    private final LegShapes shapes;
+    private int nextNode;
+
+    LinkPlanner(CityLayout layout, District district, StreetPlan plan) {
+        this.layout = layout;
+        this.district = district;
+        this.plan = plan;
+        this.chance = district.chance(PURPOSE);
+        this.shapes = new LegShapes(chance);
+        this.nextNode = plan.nodes().size();
+    }
+
+    /** Returns one street to each neighbour that lies before this district in the layout. */
+    List<Street> links() {
+        List<Street> links = new ArrayList<>();
+        Optional<Node> west = layout.findWest(district)
+                .map(other -> StreetPlanner.draw(other).gates().east());
+        west.ifPresent(gate -> links.add(link(gate, plan.gates().west())));
+        Optional<Node> south = layout.findSouth(district)
+                .map(other -> StreetPlanner.draw(other).gates().north());
+        south.ifPresent(gate -> links.add(link(gate, plan.gates().south())));
+        return links;
+    }
+
+    private Street link(Node from, Node to) {
+        Trace rest = shapes.bow(from, to, chance.sign() * chance.between(3, 40));
+        int count = (int) Math.ceil(rest.lengthM() / LONGEST_LEG_M);
+        double legM = rest.lengthM() / count;
+        List<Leg> legs = new ArrayList<>();
+        Node start = from;
+        for (int i = 1; i < count; i++) {
+            Trace[] cut = rest.cutAt(legM);
+            Node end = new Node(district.number(), nextNode++, cut[1].x(0), cut[1].y(0), true);
+            legs.add(leg(start, end, cut[0]));
+            start = end;
+            rest = cut[1];
+        }
+        legs.add(leg(start, to, rest));
+        return new Street(Rank.LINK, legs);
+    }
+
+    /** Some stretches of a link go round obstacles: the longest spans are where bends tell most. */
+    private Leg leg(Node start, Node end, Trace drawn) {
+        if (chance.happens(0.3)) {
+            Optional<Trace> crooked = shapes.findCrooked(start, end);
+            if (crooked.isPresent()) {
+                return new Leg(start, end, crooked.get(), true);
+            }
+        }
+        return new Leg(start, end, drawn, false);
+    }
+}

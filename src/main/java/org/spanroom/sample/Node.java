@@ -1,0 +1,18 @@
+package org.spanroom.sample;
+
+/**
+ * A place where a vault stands, in the city's plane.
+ *
+ * @param district number of the district that it belongs to
+ * @param number place among the district's nodes, from 0
+ * @param link true if it lies between two districts
+ */
+record Node(int district, int number, double x, double y, boolean link) {
+    String vaultId() {
+        return "V" + district + "-" + (1001 + number);
+    }
+
+    double distance(double otherX, double otherY) {
+        return Math.sqrt((x - otherX) * (x - otherX) + (y - otherY) * (y - otherY));
+    }
+}

@@ -1,0 +1,64 @@
+package org.spanroom.sample;
+
+import java.util.Locale;
+import java.util.function.Function;
+import org.spanroom.output.Column;
+
+/** The fields of the routes layer, in the order of its columns. */
+enum RouteField {
+    ROUTE_ID("route_id", 't', "name of the drawn line"),
+    DUCT_ID("duct_id", 't', "name of the duct; pieces of one duct carry the same"),
+    BANK_ID("bank_id", 't', "name of the bank that the duct lies in"),
+    BORE_IN("bore_in", 3, "inside diameter of the duct in inches, or the side of a square bore"),
+    BORE_SHAPE("bore_shape", 't', "round or square"),
+    DUCT_TYPE("duct_type", 't', "type of duct"),
+    MATERIAL("material", 't', "material of the duct"),
+    INNERDUCTS("innerducts", 'i', "number of innerducts"),
+    INNERDUCT_OD_IN("innerd_od", 3, "outside diameter of the innerducts in inches"),
+    INNERDUCT_SDR("innerd_sdr", 1, "outside diameter over wall of the innerducts"),
+    CABLES("cables", 'i', "number of cables"),
+    CABLE_OD_IN("cable_od", 3, "outside diameter of the cables in inches"),
+    CABLE_LB_KFT("cable_lbkf", 1, "mass of one cable in pounds per 1000 feet"),
+    IN_SERVICE("in_service", 't', "live, dead or unknown"),
+    FLOODED("flooded", 't', "yes or no"),
+    SURFACE("surface", 't', "what lies on top"),
+    OWNER("owner", 't', "owner of the duct"),
+    YEAR("year", 'i', "year in which the duct was laid"),
+    CONDITION("condition", 't', "sound, oval, collapsed or blocked"),
+    LENGTH_FT("length_ft", 1, "recorded length in feet"),
+    FROM_VAULT("from_vault", 't', "vault at the first vertex"),
+    TO_VAULT("to_vault", 't', "vault at the last vertex"),
+    QUALITY("quality", 't', "position quality, QL-A (best) to QL-D");
+
+    private final String shortName;
+    private final int form;
+    private final String meaning;
+
+    RouteField(String shortName, int form, String meaning) {
+        this.shortName = shortName;
+        this.form = form;
+        this.meaning = meaning;
+    }
+
+    String field() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns the name in Shapefiles, of at most ten characters. */
+    String shortName() {
+        return shortName;
+    }
+
+    String meaning() {
+        return meaning;
+    }
+
+    Column<RouteFeature> column() {
+        Function<RouteFeature, Object> cell = route -> route.attributes().find(this);
+        return switch (form) {
+            case 't' -> Column.text(field(), shortName, meaning, cell);
+            case 'i' -> Column.integer(field(), shortName, meaning, cell);
+            default -> Column.real(field(), shortName, form, meaning, cell);
+        };
+    }
+}

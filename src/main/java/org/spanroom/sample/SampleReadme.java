@@ -1,0 +1,159 @@
+package org.spanroom.sample;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The text that lies beside a city's files and says what is in them, with the counts of this very city. */
+final class SampleReadme {
+    private static final int MOST_DISTRICTS = 12;
+
+    private static final String BY_HAND = """
+             Change nothing by hand:
+            a test writes this folder anew and compares every file, and with `-Dspanroom.rewrite=true` it replaces them:
+
+            ```
+            mvn -Pquick test -Dtest=SampleGisTest -Dspanroom.rewrite=true
+            ```\
+            """;
+
+    private static final String TEXT = """
+            # Tidemarrow, a city that does not exist
+
+            All of this is invented: the city, its districts, owners, ducts and cables. It lies in the open ocean at about
+            %s N, %s W, where no city is. Written by Spanroom's own generator (package `org.spanroom.sample`)
+            for %s spans and seed %d; the same numbers give the same bytes.%s
+
+            ## Files
+
+            %s
+            ## Districts
+
+            %s
+            ## Ducts
+
+            Sizes are those of real products by published tables (the sources stand in the code: `BoreType`,
+            `InnerductSize`, `CableSize`), and whatever lies in a duct really goes in. A duct is counted in each line
+            that is true of it. Counts are those before faults were put in.
+
+            %s
+            Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbours; vaults lie up
+            to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
+            single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
+            all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. Some 4 in a hundred
+            lines are drawn in two parts.
+
+            ## Fields
+
+            %s
+            ## Faults
+
+            Put in on purpose, each about once in so many ducts or vaults; `known-faults.csv` names every one. A feature has
+            one at most. Two kinds come with streets of their own: loops, and lines that pass under others.
+
+            %s""";
+
+    private final long seed;
+    private final CityCount count;
+    private final List<CityBuilder.Built> districts;
+
+    SampleReadme(long seed, CityCount count, List<CityBuilder.Built> districts) {
+        this.seed = seed;
+        this.count = count;
+        this.districts = districts;
+    }
+
+    /** Returns the text for layers of a format, with or without the two districts that are there in other formats too. */
+    String text(DemoCity.Format format, boolean withDistricts) {
+        return TEXT.formatted(
+                CityPlane.ORIGIN_LAT_DEG,
+                -CityPlane.ORIGIN_LON_DEG,
+                spans(),
+                seed,
+                withDistricts ? BY_HAND : "",
+                files(format, withDistricts),
+                districts(),
+                ducts(),
+                fields(),
+                faults());
+    }
+
+    private String files(DemoCity.Format format, boolean withDistricts) {
+        String crs = switch (format) {
+            case GEOJSON -> "longitude and latitude on WGS 84 (CRS84)";
+            case SHAPEFILE -> "EPSG:2226, US survey feet";
+            case GPKG -> "EPSG:32609, metres";
+        };
+        String all = """
+                | file | rows | what |
+                |---|---:|---|
+                | `%s` | %d | lines, one or two for each duct; %s |
+                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`; the same system |
+                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents |
+                | `known-faults.csv` | %d | the faults that were put in |
+                """.formatted(
+                        format.routes(),
+                        count.routes(),
+                        crs,
+                        format.vaults(),
+                        count.vaults(),
+                        count.rows(),
+                        total(count.faults().values().stream()));
+        return withDistricts ? all + """
+                | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |
+                | `hillside.gpkg` | | the Hillside district once more, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (metres) |
+                """ : all;
+    }
+
+    private String districts() {
+        String rows = districts.stream()
+                .limit(MOST_DISTRICTS)
+                .map(built -> "| " + built.number() + " | " + built.kind().title() + " | " + built.spans() + " |\n")
+                .collect(Collectors.joining());
+        String more = districts.size() > MOST_DISTRICTS ? "| ... | " + districts.size() + " in all | |\n" : "";
+        return "| number | kind | spans |\n|---:|---|---:|\n" + rows + more;
+    }
+
+    private String ducts() {
+        return "| ducts | count |\n|---|---:|\n"
+                + count.ducts().entrySet().stream()
+                        .sorted(Map.Entry.<String, Integer>comparingByValue()
+                                .reversed()
+                                .thenComparing(Map.Entry.comparingByKey()))
+                        .map(entry -> "| " + entry.getKey() + " | " + entry.getValue() + " |\n")
+                        .collect(Collectors.joining());
+    }
+
+    private static String fields() {
+        return "| field | in Shapefiles | meaning |\n|---|---|---|\n"
+                + Stream.of(RouteField.values())
+                        .map(field ->
+                                "| `" + field.field() + "` | `" + field.shortName() + "` | " + field.meaning() + " |\n")
+                        .collect(Collectors.joining());
+    }
+
+    private String faults() {
+        return "| fault | one in | count | what was done |\n|---|---:|---:|---|\n"
+                + Stream.of(Fault.values())
+                        .map(fault -> "| `" + fault.key() + "` | " + rate(fault) + " | "
+                                + count.faults().getOrDefault(fault, 0) + " | " + fault.text() + " |\n")
+                        .collect(Collectors.joining());
+    }
+
+    private static String rate(Fault fault) {
+        return switch (fault.target()) {
+            case ROUTE -> fault.oneIn() + " ducts";
+            case VAULT -> fault.oneIn() + " vaults";
+            case STREET -> "";
+        };
+    }
+
+    private long spans() {
+        return total(districts.stream().map(CityBuilder.Built::spans));
+    }
+
+    private static long total(Stream<Integer> counts) {
+        return counts.mapToLong(Integer::longValue).sum();
+    }
+}

@@ -1,0 +1,41 @@
+package org.spanroom.sample;
+
+import java.util.OptionalDouble;
+import org.spanroom.output.Shape;
+
+/**
+ * One feature of the vaults layer, in the city's plane.
+ *
+ * @param link true where it lies between two districts
+ * @param drawn false for a feature without geometry
+ */
+record VaultFeature(
+        int district,
+        boolean link,
+        String id,
+        String kind,
+        OptionalDouble elevationM,
+        double x,
+        double y,
+        boolean drawn) {
+
+    VaultFeature movedBy(double dx, double dy) {
+        return new VaultFeature(district, link, id, kind, elevationM, x + dx, y + dy, drawn);
+    }
+
+    VaultFeature withId(String otherId) {
+        return new VaultFeature(district, link, otherId, kind, elevationM, x, y, drawn);
+    }
+
+    VaultFeature withoutElevation() {
+        return new VaultFeature(district, link, id, kind, OptionalDouble.empty(), x, y, drawn);
+    }
+
+    VaultFeature notDrawn() {
+        return new VaultFeature(district, link, id, kind, elevationM, x, y, false);
+    }
+
+    Shape shape() {
+        return drawn ? Shape.point(CityPlane.lonDeg(x), CityPlane.latDeg(y)) : Shape.EMPTY;
+    }
+}

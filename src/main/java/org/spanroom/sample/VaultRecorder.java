@@ -1,0 +1,123 @@
+package org.spanroom.sample;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** Records the vaults of one district that ducts were laid to. */
+final class VaultRecorder {
+    private static final int PURPOSE = 4;
+    private static final double FAR_M = 12;
+    private static final int ATTEMPTS = 30;
+    private static final List<String> KINDS = List.of("maintenance hole", "handhole", "vault", "pull box");
+
+    private final District district;
+    private final DistrictBuilder.City city;
+    private final Chance chance;
+    private final List<Leg> laid = new ArrayList<>();
+    private final TreeMap<Integer, Node> used = new TreeMap<>(Comparator.naturalOrder());
+
+    VaultRecorder(District district, DistrictBuilder.City city) {
+        this.district = district;
+        this.city = city;
+        this.chance = district.chance(PURPOSE);
+    }
+
+    void use(List<Leg> legs) {
+        laid.addAll(legs);
+        for (Leg leg : legs) {
+            use(leg.from());
+            use(leg.to());
+        }
+    }
+
+    private void use(Node node) {
+        if (node.district() == district.number()) {
+            used.put(node.number(), node);
+        }
+    }
+
+    /** Hands every used vault to the sink, each with the fault whose turn it is. */
+    void record() {
+        for (Node node : used.values()) {
+            VaultFeature vault = vault(node);
+            long places = chance.next();
+            Optional<Fault> fault = city.faults()
+                    .next(
+                            Fault.Target.VAULT,
+                            kind -> kind != Fault.VAULT_FAR_FROM_ROUTES
+                                    || findFar(vault, places).isPresent());
+            if (fault.isPresent()) {
+                record(vault, fault.get(), places);
+            } else {
+                city.sink().vault(vault);
+            }
+        }
+    }
+
+    private VaultFeature vault(Node node) {
+        double asideM = chance.happens(0.6) ? chance.between(0, 0.05) : chance.between(0.05, 0.3);
+        double bearingRad = chance.between(0, 2 * Math.PI);
+        return new VaultFeature(
+                district.number(),
+                node.link(),
+                node.vaultId(),
+                KINDS.get(chance.pickWeighted(55, 22, 15, 8)),
+                OptionalDouble.of(district.groundM(node.x(), node.y())),
+                node.x() + asideM * StrictMath.cos(bearingRad),
+                node.y() + asideM * StrictMath.sin(bearingRad),
+                true);
+    }
+
+    private void record(VaultFeature vault, Fault fault, long places) {
+        switch (fault) {
+            case DUPLICATE_VAULT -> {
+                double asideM = chance.between(0.05, 0.4);
+                double bearingRad = chance.between(0, 2 * Math.PI);
+                city.sink().vault(vault);
+                VaultFeature twin = vault.withId(vault.id() + "A")
+                        .movedBy(asideM * StrictMath.cos(bearingRad), asideM * StrictMath.sin(bearingRad));
+                city.sink().vault(twin);
+                known(fault, twin, "at " + vault.id());
+            }
+            case VAULT_FAR_FROM_ROUTES -> {
+                VaultFeature far = findFar(vault, places).orElseThrow();
+                city.sink().vault(vault);
+                city.sink().vault(far);
+                known(fault, far, "");
+            }
+            case VAULT_WITHOUT_GEOMETRY -> {
+                city.sink().vault(vault);
+                VaultFeature lost = vault.withId(vault.id() + "N").notDrawn();
+                city.sink().vault(lost);
+                known(fault, lost, "");
+            }
+            default -> {
+                city.sink().vault(vault.withoutElevation());
+                known(fault, vault, "");
+            }
+        }
+    }
+
+    private void known(Fault fault, VaultFeature vault, String detail) {
+        city.sink().fault(new KnownFault(fault, "vaults", vault.id(), detail));
+    }
+
+    /** Finds a place not too near any line of the district; costly, and so only looked for when there is need. */
+    private Optional<VaultFeature> findFar(VaultFeature vault, long seed) {
+        Chance places = new Chance(seed);
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            double bearingRad = places.between(0, 2 * Math.PI);
+            double awayM = places.between(18, 40);
+            VaultFeature far = vault.withId(vault.id() + "F")
+                    .movedBy(awayM * StrictMath.cos(bearingRad), awayM * StrictMath.sin(bearingRad));
+            if (laid.stream().allMatch(leg -> leg.trace().distance(far.x(), far.y()) > FAR_M)) {
+                return Optional.of(far);
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,272 @@
+package org.spanroom.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.Set;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Friction;
+import org.spanroom.model.FrictionSets;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Line;
+import org.spanroom.model.NeighbourSettings;
+import org.spanroom.model.PullLimits;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.PullTrace;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Reckoning;
+import org.spanroom.model.Room;
+import org.spanroom.model.Score;
+import org.spanroom.model.Service;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+import org.spanroom.model.Vault;
+import org.spanroom.pull.PullAssessor;
+
+/**
+ * Reckonings for the tests of what is shown of them. The place is open ocean.
+ *
+ * <p>The worked example is the one of the tests of pulling: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft from
+ * A, 1-1/4 SDR 13.5 of 0.263 lb/ft, a cable of 0.080 lb/ft, friction dry. Forces in lbf: 128.83 and 17.93 when pulled out at B,
+ * 125.69 and 18.65 when pulled out at A.
+ */
+final class ReckoningSample {
+    static final double LBF_N = 4.4482216152605;
+    static final double FT_M = 0.3048;
+
+    private static final double LB_PER_FT_KG_PER_M = 0.45359237 / FT_M;
+
+    private ReckoningSample() {}
+
+    static Reckoning workedExample() {
+        return workedExample(innerduct("i1", 0.5, 0.080));
+    }
+
+    /** Returns the example with these innerducts instead of the one. */
+    static Reckoning workedExample(Innerduct... innerducts) {
+        return of(span("S-7", List.of(innerducts), exampleLine()), exampleBends(), exampleSettings());
+    }
+
+    /** A span that fails: long, of six bends, three innerducts of which one is empty, with the shipped settings. */
+    static Reckoning failing() {
+        var bends = new ArrayList<Bend>();
+        var pen = new Pen();
+        for (int i = 0; i < 6; i++) {
+            pen.ahead(40);
+            double middleM = pen.travelledM + 0.9144 * Math.PI / 3;
+            pen.turn(i % 3 == 2 ? -60 : 60, 0.9144);
+            bends.add(bend(60, i % 3 == 2 ? Bend.Turn.RIGHT : Bend.Turn.LEFT, middleM, i % 2 == 0));
+        }
+        pen.ahead(40);
+        var innerducts = List.of(
+                innerduct("i1", 0.7, 0.15), new Innerduct("i2", 42.16, 3.12, List.of()), innerduct("i3", 0.5, 0.08));
+        return of(span("S-8", innerducts, pen.line()), new Bends(bends), PullSettings.defaults());
+    }
+
+    /** A span with hostile words wherever a text comes from somebody's data. */
+    static Reckoning hostile() {
+        String word =
+                "</text><script>alert('x')</script>&\"]]>\u0000\u001B[2J\u009B\u202Eevil\uD83D " + "w".repeat(150);
+        var innerduct = new Innerduct(
+                word,
+                42.16,
+                3.12,
+                List.of(new Cable(word, 12.7, 0.12, Service.UNKNOWN), new Cable(word, 9, 0.1, Service.DEAD)));
+        Duct duct = duct(word, new Contents(List.of(innerduct), List.of(new Cable(word, 8, 0.1, Service.LIVE)), true));
+        Line ground = exampleLine();
+        var span = new Span(
+                word,
+                duct,
+                List.of(word, word),
+                vault(word),
+                vault(word),
+                lonLat(ground),
+                ground,
+                ground.planeLength(),
+                ground.planeLength(),
+                0.5,
+                0,
+                word);
+        return of(span, exampleBends(), PullSettings.defaults());
+    }
+
+    static Reckoning nothingToPull() {
+        Span span = span("S-9", List.of(), exampleLine());
+        return of(span, Bends.NONE, PullSettings.defaults());
+    }
+
+    /** A span of so many bends at random, some of them close together, with the shipped settings. */
+    static Reckoning random(long seed, int count) {
+        var random = new Random(seed);
+        var bends = new ArrayList<Bend>();
+        var pen = new Pen();
+        pen.headingRad = 2 * Math.PI * random.nextDouble();
+        for (int i = 0; i < count; i++) {
+            pen.ahead(random.nextInt(3) == 0 ? 0.3 + 2 * random.nextDouble() : 2 + 30 * random.nextDouble());
+            double deg = 5 + 40 * random.nextDouble();
+            boolean left = random.nextBoolean();
+            double middleM = pen.travelledM + Math.toRadians(deg) / 2 * 0.9144;
+            pen.turn(left ? deg : -deg, 0.9144);
+            bends.add(bend(deg, left ? Bend.Turn.LEFT : Bend.Turn.RIGHT, middleM, random.nextBoolean()));
+        }
+        pen.ahead(5);
+        String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
+        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
+    }
+
+    static Reckoning of(Span span, Bends bends, PullSettings settings) {
+        var assessor = new PullAssessor(settings);
+        var pull = assessor.assess(span, bends);
+        var room = new Room(8213, 0.51, 0.091, 3456.78, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.empty());
+        var score = new Score(List.of(
+                new Score.Part("room_gained", "cables", 8, 0.75, 0.6),
+                new Score.Part("length", "m", span.lengthM(), 0.5, 0.3),
+                new Score.Part("bends", "degrees", bends.total().deg(), 1, 0.1)));
+        var traces = new ArrayList<PullTrace>();
+        for (int turn = 1; turn <= pull.pulls().size(); turn++) {
+            traces.add(assessor.trace(span, bends, turn, settings.judgedBy()));
+        }
+        return new Reckoning(
+                new RankedSpan(OptionalInt.of(3), new Assessment(span, bends, room, pull), score),
+                12,
+                settings,
+                traces);
+    }
+
+    static Innerduct innerduct(String id, double cableIn, double lbPerFt) {
+        return new Innerduct(
+                id,
+                1.660 * 25.4,
+                0.123 * 25.4,
+                List.of(new Cable(id + "-c", cableIn * 25.4, lbPerFt * LB_PER_FT_KG_PER_M, Service.LIVE)));
+    }
+
+    static Span span(String id, List<Innerduct> innerducts, Line ground) {
+        Duct duct = duct("D-7", new Contents(innerducts, List.of(), true));
+        double lengthM = ground.planeLength();
+        return new Span(
+                id,
+                duct,
+                List.of("R-1", "R-2"),
+                vault("V-1"),
+                vault("V-2"),
+                lonLat(ground),
+                ground,
+                lengthM,
+                lengthM,
+                0.12,
+                0,
+                "QL-B");
+    }
+
+    /** Returns simple capstan, no wander, no breakaway, neighbours' full weight, and the density that makes 0.263 lb/ft. */
+    static PullSettings exampleSettings() {
+        double density = 0.263 * LB_PER_FT_KG_PER_M / innerduct("x", 0.5, 0.08).massKgPerM(1);
+        return new PullSettings(
+                FrictionSets.defaults(),
+                Friction.DRY,
+                0,
+                1,
+                0,
+                true,
+                false,
+                density,
+                0.15,
+                7.6,
+                new NeighbourSettings(1, 2),
+                PullLimits.defaults());
+    }
+
+    /** Returns the example's line: left by 45 degrees, right by 45 degrees, the arcs in chords; 600 ft. */
+    static Line exampleLine() {
+        double arcFt = 3 * Math.PI / 4;
+        var pen = new Pen();
+        pen.ahead((150 - arcFt / 2) * FT_M);
+        pen.turn(45, 3 * FT_M);
+        pen.ahead((350 - arcFt) * FT_M);
+        pen.turn(-45, 3 * FT_M);
+        pen.ahead((100 - arcFt / 2) * FT_M);
+        return pen.line();
+    }
+
+    static Bends exampleBends() {
+        return new Bends(
+                List.of(bend(45, Bend.Turn.LEFT, 150 * FT_M, false), bend(45, Bend.Turn.RIGHT, 500 * FT_M, true)));
+    }
+
+    static Bend bend(double deg, Bend.Turn turn, double middleM, boolean assumed) {
+        double arcM = Math.toRadians(deg) * 0.9144;
+        return new Bend(Angle.ofDeg(deg), turn, middleM - arcM / 2, arcM, 0.9144, assumed);
+    }
+
+    private static Duct duct(String id, Contents contents) {
+        return new Duct(
+                id,
+                "B-1",
+                BoreShape.ROUND,
+                102.26,
+                "pvc40",
+                "pvc",
+                false,
+                contents,
+                false,
+                Condition.SOUND,
+                "asphalt",
+                "OWN",
+                OptionalInt.of(1987),
+                Set.of(Term.CABLE_MASS, Term.INSIDE_DIAMETER));
+    }
+
+    private static Vault vault(String id) {
+        return new Vault(0, id, -30, 40, List.of(), OptionalDouble.empty(), "");
+    }
+
+    private static Line lonLat(Line ground) {
+        double[] xy = new double[2 * ground.size()];
+        for (int i = 0; i < ground.size(); i++) {
+            xy[2 * i] = -30 + ground.x(i) / 85_394;
+            xy[2 * i + 1] = 40 + ground.y(i) / 111_035;
+        }
+        return Line.ofXy(xy);
+    }
+
+    /** Draws a line of straights and arcs, an arc in twelve chords. */
+    private static final class Pen {
+        private static final int CHORDS = 12;
+
+        private final ArrayList<Double> xy = new ArrayList<>(List.of(0.0, 0.0));
+        private double headingRad;
+        private double travelledM;
+
+        void ahead(double lengthM) {
+            int last = xy.size();
+            xy.add(xy.get(last - 2) + lengthM * Math.cos(headingRad));
+            xy.add(xy.get(last - 1) + lengthM * Math.sin(headingRad));
+            travelledM += lengthM;
+        }
+
+        void turn(double deg, double radiusM) {
+            double stepRad = Math.toRadians(deg) / CHORDS;
+            for (int i = 0; i < CHORDS; i++) {
+                headingRad += stepRad / 2;
+                ahead(2 * radiusM * Math.sin(Math.abs(stepRad) / 2));
+                headingRad += stepRad / 2;
+            }
+        }
+
+        Line line() {
+            return Line.ofXy(xy.stream().mapToDouble(Double::doubleValue).toArray());
+        }
+    }
+}

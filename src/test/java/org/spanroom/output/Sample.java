@@ -1,0 +1,60 @@
+package org.spanroom.output;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.spanroom.model.Line;
+
+/** Rows and tables for the tests of formats. The place is open ocean. */
+record Sample(String label, Long count, double lengthM, Boolean flooded, List<Line> lines) {
+    static final Instant WRITTEN = Instant.parse("2026-05-04T03:02:01.987Z");
+
+    /** One row with every kind of cell empty. */
+    static final Sample EMPTY = new Sample("", null, Double.NaN, null, List.of());
+
+    static final List<Column<Sample>> COLUMNS = List.of(
+            Column.text("label", "label", "What the row is called.", Sample::label),
+            Column.integer("count", "count", "How many.", Sample::count),
+            Column.real("length_m", "length_m", 3, "How long.", Sample::lengthM),
+            Column.flag("flooded", "flooded", "Whether under water.", Sample::flooded));
+
+    static final Table<Sample> LINES =
+            Table.layer("routes", "Lines of the test.", GeometryKind.LINE, row -> Shape.lines(row.lines()), COLUMNS);
+
+    static final Table<Sample> MULTILINES = Table.layer(
+            "parts", "Lines of several parts.", GeometryKind.MULTILINE, row -> Shape.lines(row.lines()), COLUMNS);
+
+    static final Table<Sample> POLYGONS = Table.layer(
+            "outlines", "Polygons of the test.", GeometryKind.POLYGON, row -> Shape.polygon(row.lines()), COLUMNS);
+
+    static final Table<Sample> POINTS = Table.layer(
+            "places",
+            "Points of the test.",
+            GeometryKind.POINT,
+            row -> row.lines().isEmpty()
+                    ? Shape.EMPTY
+                    : Shape.point(row.lines().get(0).x(0), row.lines().get(0).y(0)),
+            COLUMNS);
+
+    static Sample of(String label, double... xy) {
+        return new Sample(label, (long) label.length(), 12.3456, true, List.of(Line.ofXy(xy)));
+    }
+
+    /** Returns random walks around 30 W 40 N, some of them without a shape. */
+    static Stream<Sample> many(int rows, long seed) {
+        var random = new Random(seed);
+        return IntStream.range(0, rows).mapToObj(i -> {
+            double[] xy = new double[2 * (2 + random.nextInt(9))];
+            xy[0] = -30 + random.nextDouble();
+            xy[1] = 40 + random.nextDouble();
+            for (int k = 2; k < xy.length; k++) {
+                xy[k] = xy[k - 2] + (random.nextDouble() - 0.5) / 1000;
+            }
+            List<Line> lines = i % 97 == 5 ? List.of() : List.of(Line.ofXy(xy));
+            return new Sample(
+                    "row " + i, (long) random.nextInt(), random.nextGaussian() * 1000, random.nextBoolean(), lines);
+        });
+    }
+}

@@ -1,0 +1,145 @@
+package org.spanroom.output;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Line;
+import org.spanroom.model.Network;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Room;
+import org.spanroom.model.Score;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+import org.spanroom.model.Vault;
+import org.spanroom.model.VaultUse;
+
+/** Results of an invented run: two ranked spans, one excluded, in open ocean. */
+final class SampleResults {
+    static final Instant STARTED = Instant.parse("2026-05-04T03:02:01Z");
+
+    /** 0.001 degrees of latitude at 40 degrees north are 111.035 m on WGS 84. */
+    private static final double STEP_M = 111.035;
+
+    private SampleResults() {}
+
+    static Results of(List<RankedSpan> spans) {
+        List<VaultUse> vaults = List.of(
+                new VaultUse(vault("V-1", 0), List.of("V-1a", "V-1b"), 2), new VaultUse(vault("V-2", 1), List.of(), 1));
+        List<Finding> findings = List.of(
+                Finding.of(FindingCode.MISSING_VALUE, "routes.geojson", "R-1", "no owner")
+                        .inField("owner"),
+                Finding.of(FindingCode.END_WITHOUT_VAULT, "routes.geojson", "R-2", "12.5 m beyond V-2")
+                        .at(-30.0000000004, 40.002)
+                        .withLengthM(12.5));
+        var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
+        return new Results(network, spans, findings, run());
+    }
+
+    /** Returns the spans in an order that is not that of the ranking. */
+    static List<RankedSpan> spans() {
+        return List.of(excluded("S-0"), ranked("S-2", 2), ranked("S-1", 1));
+    }
+
+    static List<RankedSpan> many(int count) {
+        var spans = new ArrayList<RankedSpan>();
+        for (int i = 1; i <= count; i++) {
+            spans.add(ranked("S-" + i, i));
+        }
+        return spans;
+    }
+
+    static RankedSpan ranked(String id, int rank) {
+        return new RankedSpan(OptionalInt.of(rank), assessment(id, "OWN", Optional.empty()), score());
+    }
+
+    static RankedSpan excluded(String id) {
+        return new RankedSpan(
+                OptionalInt.empty(), assessment(id, "OWN", Optional.of(Exclusion.NO_INNERDUCT)), new Score(List.of()));
+    }
+
+    static RankedSpan owned(String id, int rank, String owner) {
+        return new RankedSpan(OptionalInt.of(rank), assessment(id, owner, Optional.empty()), score());
+    }
+
+    /** A span that no column can be made of. */
+    static RankedSpan broken(String id, int rank) {
+        var sound = assessment(id, "OWN", Optional.empty());
+        return new RankedSpan(
+                OptionalInt.of(rank), new Assessment(sound.span(), sound.bends(), null, sound.pull()), score());
+    }
+
+    static RunRecord run() {
+        return new RunRecord(
+                "0.1.0",
+                STARTED,
+                Map.of("snap_tolerance_m", 1.5, "fields", Map.of("route", "ID", "duct", "DUCT_NO"), "strict", false),
+                List.of(new RunRecord.Input("routes", "routes.geojson", "routes", "OGC:CRS84", "ab12", 3, 2, 1)));
+    }
+
+    private static Score score() {
+        return new Score(List.of(
+                new Score.Part("room_gained", "cables", 7, 0.75, 0.6),
+                new Score.Part("length", "m", 222, 0.5, 0.3),
+                new Score.Part("bends", "degrees", 90, 1, 0.1)));
+    }
+
+    private static Assessment assessment(String id, String owner, Optional<Exclusion> exclusion) {
+        Line lonLat = Line.ofXy(-30, 40, -30, 40.001, -29.9987, 40.001);
+        Line ground = Line.ofXy(0, 0, 0, STEP_M, STEP_M, STEP_M);
+        var span = new Span(
+                id,
+                duct(owner),
+                List.of("R-1", "R-2"),
+                vault("V-1", 0),
+                vault("V-2", 1),
+                lonLat,
+                ground,
+                222.0704,
+                2 * STEP_M,
+                0.1,
+                0,
+                "QL-B");
+        var bend = new Bend(Angle.ofDeg(90), Bend.Turn.RIGHT, STEP_M - 1, 2, 0.9144, true);
+        var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves", exclusion);
+        return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Exclusion.NO_INNERDUCT));
+    }
+
+    private static Duct duct(String owner) {
+        return new Duct(
+                "D-7",
+                "B-1",
+                BoreShape.ROUND,
+                100,
+                "",
+                "",
+                false,
+                Contents.UNKNOWN,
+                true,
+                Condition.OVAL,
+                "",
+                owner,
+                OptionalInt.of(1987),
+                Set.of(Term.SURFACE, Term.CABLE_MASS, Term.INNERDUCT_SDR, Term.CONDITION));
+    }
+
+    private static Vault vault(String id, int number) {
+        return new Vault(number, id, -30 + 0.0013 * number, 40 + 0.001 * number, List.of(), OptionalDouble.of(3.5), "");
+    }
+}

@@ -1,0 +1,419 @@
+package org.spanroom.pull;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Contents;
+import org.spanroom.model.EndPull;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Friction;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.LimitUse;
+import org.spanroom.model.NeighbourSettings;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullAssumption;
+import org.spanroom.model.PullLimits;
+import org.spanroom.model.PullOutcome;
+import org.spanroom.model.PullReason;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.PullTrace;
+import org.spanroom.model.Service;
+import org.spanroom.model.Span;
+import org.spanroom.model.SpanEnd;
+import org.spanroom.model.Term;
+
+class PullAssessorTest {
+    private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
+    private static final Bends ONE_BEND = PullCase.bends(30, 45, 0.9144);
+
+    private final PullAssessor assessor = new PullAssessor(PullSettings.defaults());
+
+    @Test
+    void easySpanIsPossibleFromBothEndsAndNamesTheBetter() {
+        PullAssessment assessment = assessor.assess(ONE, ONE_BEND);
+
+        assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromBoth.class);
+        EndPull fromA = assessment.pulls().get(0).fromA();
+        EndPull fromB = assessment.pulls().get(0).fromB();
+        // The bend lies near A: cheap for the innerduct when A is the anchor.
+        assertThat(fromB.forceRatio()).isLessThan(fromA.forceRatio());
+        assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
+        assertThat(assessment.utilisationPercent()).isEqualTo(fromB.tightest().utilisationPercent());
+        assertThat(assessment.outcome().findFailing()).isEmpty();
+    }
+
+    @Test
+    void forcesCountWithTheBreakawayFactorAgainstLimitsOnly() {
+        PullTrace trace = assessor.trace(ONE, ONE_BEND, 1, Friction.DRY);
+
+        assertThat(use(trace.fromB(), LimitKind.INNERDUCT_STRENGTH).foundSi())
+                .isCloseTo(1.3 * trace.pull().fromB().dry().pullN(), within(1e-9));
+        assertThat(use(trace.fromB(), LimitKind.CABLE_HOLD).foundSi())
+                .isCloseTo(1.3 * trace.pull().fromB().dry().holdN(), within(1e-9));
+        assertThat(trace.fromB().fallOff().get(0).forces())
+                .isEqualTo(trace.pull().fromB().dry());
+    }
+
+    /** One limit made strict, at both ends the tightest; where it fails along 150 m with a bend of 45 degrees at 30 m. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("strictLimits")
+    void eachLimitCanBeTheOneThatFails(LimitKind kind, PullLimits limits, double atFromA, double atFromB) {
+        var strict = new PullAssessor(with(limits));
+
+        PullAssessment assessment = strict.assess(ONE, ONE_BEND);
+
+        assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromNeither.class);
+        assertThat(assessment.outcome().isPossible()).isFalse();
+        LimitUse failing = assessment.outcome().findFailing().orElseThrow();
+        assertThat(failing.kind()).isEqualTo(kind);
+        assertThat(failing.utilisationPercent()).isGreaterThan(100);
+        InnerductPull pull = assessment.pulls().get(0);
+        assertThat(pull.fromA().tightest().kind()).isEqualTo(kind);
+        assertThat(pull.fromA().tightest().atM()).isCloseTo(atFromA, within(0.01));
+        assertThat(pull.fromB().tightest().kind()).isEqualTo(kind);
+        assertThat(pull.fromB().tightest().atM()).isCloseTo(atFromB, within(0.01));
+    }
+
+    static Stream<Arguments> strictLimits() {
+        double anywhere = 150;
+        return Stream.of(
+                Arguments.of(LimitKind.MACHINE_PULL, limits(1, 10), 0, anywhere),
+                Arguments.of(LimitKind.CABLE_HOLD, limits(2, 10), anywhere, 0),
+                Arguments.of(LimitKind.INNERDUCT_SIDEWALL, limits(4, 10), 30, 30),
+                Arguments.of(LimitKind.CABLE_SIDEWALL, limits(5, 0.1), 30, 30),
+                Arguments.of(LimitKind.CABLE_BEND_RADIUS, limits(6, 200), 30, 30),
+                Arguments.of(LimitKind.INNERDUCT_BEND_RADIUS, limits(7, 5), 30, 30),
+                Arguments.of(LimitKind.VAULT_EXIT_RADIUS, limits(8, 0.1), 0, anywhere),
+                Arguments.of(LimitKind.TOTAL_BENDS, limits(10, 20), 30, 30),
+                Arguments.of(LimitKind.SECTION_LENGTH, limits(12, 50), 100, 50));
+    }
+
+    @Test
+    void strengthFailsWhereTheTensionFirstPassesIt() {
+        // A wall stress so low that the innerduct bears 100 N.
+        double strengthN = 100;
+        double stress =
+                strengthN / PullCase.exampleInnerduct("x").wallMm() / Math.PI / (1.660 - 0.123) / PullCase.IN_MM;
+        Span straight = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 100);
+        var weak = new PullAssessor(withoutWander(limits(0, stress)));
+
+        EndPull fromB = weak.assess(straight, Bends.NONE).pulls().get(0).fromB();
+
+        // On a level straight the tension rises evenly from the anchor, so it passes 100 N after its share of the
+        // length.
+        assertThat(fromB.tightest().kind()).isEqualTo(LimitKind.INNERDUCT_STRENGTH);
+        assertThat(fromB.tightest().atM())
+                .isCloseTo(100 * strengthN / (1.3 * fromB.dry().pullN()), within(1e-6));
+    }
+
+    @Test
+    void spanMayBePossibleFromOneEndOnly() {
+        Span span = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
+        Bends nearA = PullCase.bends(10, 90, 0.9144, 20, 90, 0.9144);
+        PullAssessment open = assessor.assess(span, nearA);
+        double fromA = open.largestPullN(SpanEnd.A, Friction.DRY);
+        double fromB = open.largestPullN(SpanEnd.B, Friction.DRY);
+        assertThat(fromA).isGreaterThan(1.05 * fromB);
+
+        PullAssessment assessment = new PullAssessor(with(limits(1, 1.3 * (fromA + fromB) / 2))).assess(span, nearA);
+
+        assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromOne.class);
+        assertThat(assessment.outcome().key()).isEqualTo("b");
+        assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
+        assertThat(assessment.outcome().findFailing().orElseThrow().kind()).isEqualTo(LimitKind.MACHINE_PULL);
+        assertThat(assessment.outcome().findTightest().orElseThrow().fails()).isFalse();
+    }
+
+    @Test
+    void mirroredSpanHasItsEndsExchanged() {
+        double[] heights = {0, 4, 3, 5, 1};
+        double[] mirrored = {1, 5, 3, 4, 0};
+        Bends bends = PullCase.bends(20, 60, 2, 100, 30, 7);
+        Bends back = PullCase.bends(50, 30, 7, 130, 60, 2);
+
+        PullAssessment there = assessor.assess(PullCase.span(ONE.duct(), 150, heights), bends);
+        PullAssessment here = assessor.assess(PullCase.span(ONE.duct(), 150, mirrored), back);
+
+        for (Friction friction : Friction.values()) {
+            for (SpanEnd end : SpanEnd.values()) {
+                assertThat(here.largestPullN(end.opposite(), friction))
+                        .isCloseTo(there.largestPullN(end, friction), within(1e-6));
+                assertThat(here.largestHoldN(end.opposite(), friction))
+                        .isCloseTo(there.largestHoldN(end, friction), within(1e-6));
+            }
+        }
+        assertThat(there.largestPullN(SpanEnd.A, Friction.DRY))
+                .isNotCloseTo(there.largestPullN(SpanEnd.B, Friction.DRY), within(1.0));
+    }
+
+    @Test
+    void emptyInnerductsComeFirstThenTheLightestLoaded() {
+        Innerduct heavy = PullCase.innerduct("heavy", 1.660, 0.123, PullCase.cable("c1", 0.9, 0.3));
+        Innerduct light = PullCase.exampleInnerduct("light");
+        Innerduct empty = PullCase.innerduct("empty", 1.660, 0.123);
+
+        List<InnerductPull> pulls = assessor.assess(
+                        PullCase.span(PullCase.ductWith(heavy, light, empty), 100), Bends.NONE)
+                .pulls();
+
+        assertThat(pulls).extracting(pull -> pull.innerduct().id()).containsExactly("empty", "light", "heavy");
+        assertThat(pulls)
+                .extracting(InnerductPull::reason)
+                .containsExactly(PullReason.EMPTY, PullReason.LIGHTEST, PullReason.LAST);
+        assertThat(pulls).extracting(InnerductPull::turn).containsExactly(1, 2, 3);
+        assertThat(pulls.get(0).fromA().dry().holdN()).isZero();
+        assertThat(pulls.get(0).fromA().dry().pullN()).isPositive();
+    }
+
+    @Test
+    void neighboursGetFewerButTheirCablesStay() {
+        Innerduct a = PullCase.exampleInnerduct("a");
+        Innerduct b = PullCase.exampleInnerduct("b");
+        Innerduct c = PullCase.exampleInnerduct("c");
+        Cable loose = PullCase.cable("loose", 0.6, 0.1);
+        Span span = PullCase.span(PullCase.duct(new Contents(List.of(a, b, c), List.of(loose), true)), 100);
+        double innerduct = Weights.GRAVITY_M_PER_S2 * a.massKgPerM(955);
+        double cable = Weights.GRAVITY_M_PER_S2 * a.cables().get(0).massKgPerM();
+        double first = Weights.GRAVITY_M_PER_S2 * loose.massKgPerM();
+
+        List<InnerductPull> pulls = assessor.assess(span, Bends.NONE).pulls();
+
+        assertThat(pulls.get(0).neighbourNPerM()).isCloseTo(0.25 * (first + 2 * (innerduct + cable)), within(1e-9));
+        assertThat(pulls.get(1).neighbourNPerM()).isCloseTo(0.25 * (first + cable + innerduct + cable), within(1e-9));
+        assertThat(pulls.get(2).neighbourNPerM()).isCloseTo(0.25 * (first + 2 * cable), within(1e-9));
+        // Wedged only while two others are in: 1.660 in in 4.026 in, factor 1.40.
+        assertThat(pulls.get(0).wedgeRatio()).isCloseTo(1.40, within(0.005));
+        assertThat(pulls.get(1).wedgeRatio()).isEqualTo(1);
+        assertThat(pulls)
+                .extracting(pull -> pull.fromB().dry().pullN())
+                .isSortedAccordingTo((x, y) -> Double.compare(y, x));
+    }
+
+    @ParameterizedTest(name = "{0} innerducts of {1} in")
+    @CsvSource({"3, 1.660, 1.40", "3, 2.100, 1.667", "4, 1.660, 1.40", "2, 1.660, 1"})
+    void wedgeDependsOnHowManyLieBeside(int count, double outsideIn, double expected) {
+        Innerduct[] innerducts = Stream.iterate(0, i -> i + 1)
+                .limit(count)
+                .map(i -> PullCase.innerduct("i" + i, outsideIn, 0.123))
+                .toArray(Innerduct[]::new);
+
+        List<InnerductPull> pulls = assessor.assess(PullCase.span(PullCase.ductWith(innerducts), 100), Bends.NONE)
+                .pulls();
+
+        assertThat(pulls.get(0).wedgeRatio()).isCloseTo(expected, within(0.005));
+    }
+
+    @Test
+    void cablesOfOneInnerductShareTheHoldByTheirWeight() {
+        Cable heavy = PullCase.cable("heavy", 0.6, 0.12);
+        Cable light = PullCase.cable("light", 0.4, 0.04);
+        Span both = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.9, 0.141, heavy, light)), 150);
+        Span alone = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.9, 0.141, heavy)), 150);
+
+        PullTrace together = assessor.trace(both, ONE_BEND, 1, Friction.DRY);
+        PullTrace single = assessor.trace(alone, ONE_BEND, 1, Friction.DRY);
+
+        // Three quarters of the weight is the heavy one's, and what it feels is what it would feel alone.
+        assertThat(together.pull().fromB().dry().holdN())
+                .isCloseTo(single.pull().fromB().dry().holdN() * 4 / 3, within(1e-9));
+        assertThat(use(together.fromB(), LimitKind.CABLE_HOLD).foundSi())
+                .isCloseTo(use(single.fromB(), LimitKind.CABLE_HOLD).foundSi(), within(1e-9));
+    }
+
+    @Test
+    void deadCableHasNoLimitAndOneOfUnknownServiceCountsAsLive() {
+        Cable dead = new Cable("dead", 12.7, 0.12, Service.DEAD);
+        Cable unknown = new Cable("unknown", 12.7, 0.12, Service.UNKNOWN);
+        Span withDead = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.66, 0.123, dead)), 150);
+        Span withUnknown = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.66, 0.123, unknown)), 150);
+
+        assertThat(assessor.trace(withDead, ONE_BEND, 1, Friction.DRY).fromB().limits())
+                .extracting(LimitUse::kind)
+                .doesNotContain(LimitKind.CABLE_HOLD, LimitKind.CABLE_SIDEWALL, LimitKind.CABLE_BEND_RADIUS);
+        assertThat(assessor.trace(withUnknown, ONE_BEND, 1, Friction.DRY)
+                        .fromB()
+                        .limits())
+                .extracting(LimitUse::kind)
+                .contains(LimitKind.CABLE_HOLD, LimitKind.CABLE_SIDEWALL, LimitKind.CABLE_BEND_RADIUS);
+        assertThat(assessor.assess(withUnknown, ONE_BEND).assumptions()).contains(PullAssumption.CABLE_LIVE);
+    }
+
+    @Test
+    void spansWithNothingToPullSayWhy() {
+        var none =
+                PullCase.span(PullCase.duct(new Contents(List.of(), List.of(PullCase.exampleCable("c")), true)), 100);
+        var unknown = PullCase.span(PullCase.duct(Contents.UNKNOWN), 100);
+
+        assertThat(assessor.assess(none, Bends.NONE).outcome())
+                .isEqualTo(new PullOutcome.NothingToPull(Exclusion.NO_INNERDUCT));
+        assertThat(assessor.assess(unknown, Bends.NONE).outcome())
+                .isEqualTo(new PullOutcome.NothingToPull(Exclusion.CONTENTS_UNKNOWN));
+        assertThat(assessor.assess(none, Bends.NONE).pulls()).isEmpty();
+        assertThat(assessor.assess(none, Bends.NONE).utilisationPercent()).isZero();
+        assertThatThrownBy(() -> assessor.trace(none, Bends.NONE, 1, Friction.DRY))
+                .hasMessageContaining("turn must lie in 1 to 0");
+    }
+
+    @Test
+    void assumptionsAreListedInOneOrder() {
+        Bends assumed = new Bends(List.of(new Bend(Angle.ofDeg(90), Bend.Turn.LEFT, 40, 1.4, 0.9144, true)));
+        var contents =
+                new Contents(List.of(PullCase.exampleInnerduct("a"), PullCase.exampleInnerduct("b")), List.of(), true);
+        var duct = PullCase.duct(contents, true, Term.INNERDUCT_SDR, Term.CABLE_MASS, Term.SURFACE);
+
+        assertThat(assessor.assess(PullCase.span(duct, 100), assumed).assumptions())
+                .containsExactly(
+                        PullAssumption.FRICTION,
+                        PullAssumption.BREAKAWAY,
+                        PullAssumption.INNERDUCT_STRESS,
+                        PullAssumption.MACHINE_AND_VAULT,
+                        PullAssumption.WANDER,
+                        PullAssumption.NEIGHBOUR_SHARE,
+                        PullAssumption.BEND_RADIUS,
+                        PullAssumption.LEVEL,
+                        PullAssumption.FLOODED_SEALED,
+                        PullAssumption.INNERDUCT_SIZE,
+                        PullAssumption.CABLE_MASS);
+    }
+
+    @Test
+    void warningsComeBeforeRefusals() {
+        Span longer = PullCase.span(ONE.duct(), 200);
+        Bends many = PullCase.bends(20, 90, 1, 60, 90, 1, 100, 10, 1);
+
+        assertThat(assessor.assess(longer, many).warnings())
+                .containsExactly(LimitKind.TOTAL_BENDS, LimitKind.SECTION_LENGTH);
+        assertThat(assessor.assess(ONE, ONE_BEND).warnings()).isEmpty();
+    }
+
+    @Test
+    void slitterDragReachesTheAnchorThroughTheBends() {
+        PullSettings d = withoutWander(PullLimits.defaults());
+        var dragging = new PullAssessor(new PullSettings(
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+        var free = new PullAssessor(new PullSettings(
+                d.friction(), d.judgedBy(), 0, 1, 0, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+
+        double with = dragging.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
+        double without = free.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
+
+        assertThat(with - without).isCloseTo(50 * Math.exp(0.30 * Math.PI / 4), within(1e-9));
+    }
+
+    @Test
+    void totalOfBendsFailsAtTheBendThatPassesIt() {
+        Bends three = PullCase.bends(20, 15, 1, 60, 15, 1, 120, 15, 1);
+
+        InnerductPull pull = new PullAssessor(with(limits(10, 20)))
+                .assess(ONE, three)
+                .pulls()
+                .get(0);
+
+        assertThat(pull.fromB().tightest().kind()).isEqualTo(LimitKind.TOTAL_BENDS);
+        assertThat(pull.fromB().tightest().atM()).isCloseTo(60, within(0.01));
+        assertThat(pull.fromA().tightest().foundSi()).isCloseTo(Math.toRadians(45), within(1e-12));
+        assertThat(pull.fromB().tightest().summary())
+                .isEqualTo("total of all bends 45 degrees against 20 (225 %) at 60.0 m");
+    }
+
+    @Test
+    void absurdLinesGiveLargeNumbersAndNoFailure() {
+        Span endless = PullCase.span(ONE.duct(), 1e7);
+        Bends coil = PullCase.bends(500, 1e6, 0.01, 5e6, 1e6, 0.0001);
+
+        PullAssessment assessment = assessor.assess(endless, coil);
+
+        assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromNeither.class);
+        assertThat(assessment.utilisationPercent()).isFinite();
+    }
+
+    /** Straight up from the anchor the cable hangs from the top: its tension is largest there, not at the anchor. */
+    @Test
+    void cableHangsFromTheTopOfASteepRise() {
+        Span steep = PullCase.span(ONE.duct(), 100, 0, 25, 25.5);
+
+        LimitUse hold = use(assessor.trace(steep, Bends.NONE, 1, Friction.DRY).fromB(), LimitKind.CABLE_HOLD);
+
+        assertThat(hold.atM()).isBetween(45.0, 55.0);
+        assertThat(hold.foundSi())
+                .isGreaterThan(1.3 * assessor.assess(steep, Bends.NONE).largestHoldN(SpanEnd.B, Friction.DRY));
+    }
+
+    /** Pulling uphill takes the weight too; without wander and bends the difference of both ways is twice weight times rise. */
+    @Test
+    void uphillTakesTheWeightAndDownhillGivesItBack() {
+        Span hill = PullCase.span(PullCase.ductWith(PullCase.innerduct("empty", 1.660, 0.123)), 100, 0, 10);
+        double weightNPerM =
+                Weights.GRAVITY_M_PER_S2 * PullCase.exampleInnerduct("x").massKgPerM(955);
+
+        InnerductPull pull = new PullAssessor(withoutWander(PullLimits.defaults()))
+                .assess(hill, Bends.NONE)
+                .pulls()
+                .get(0);
+
+        assertThat(pull.fromB().dry().pullN() - pull.fromA().dry().pullN())
+                .isCloseTo(2 * weightNPerM * 10, within(1e-9));
+    }
+
+    private static LimitUse use(PullTrace.Way way, LimitKind kind) {
+        return way.limits().stream()
+                .filter(found -> found.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The shipped limits with one changed, by its place among the numbers of the record. */
+    private static PullLimits limits(int place, double value) {
+        PullLimits d = PullLimits.defaults();
+        double[] v = {
+            d.innerductStressMpa(), d.machinePullN(), d.cableRatingN(), d.holdShareRatio(), d.innerductSidewallNPerM(),
+            d.cableSidewallNPerM(), d.cableRadiusRatio(), 1, d.vaultExitRadiusM(), d.warnTotalDeg(),
+            d.refuseTotalDeg(), d.warnLengthM(), d.refuseLengthM()
+        };
+        v[place] = value;
+        double radiusFactor = v[7];
+        var radii = d.innerductRadii().stream()
+                .map(row -> new PullLimits.SizeRadius(row.outsideDiameterMm(), radiusFactor * row.radiusM()))
+                .toList();
+        // A strict unsupported radius should fail in the bend first, so the way out of the vault is made wide.
+        double exitM = radiusFactor == 1 ? v[8] : 100;
+        return new PullLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], radii, exitM, v[9], v[10], v[11], v[12]);
+    }
+
+    private static PullSettings with(PullLimits limits) {
+        PullSettings d = PullSettings.defaults();
+        return new PullSettings(
+                d.friction(),
+                d.judgedBy(),
+                d.wanderRadPerM(),
+                d.breakawayRatio(),
+                d.slitterDragN(),
+                d.simpleCapstan(),
+                d.sealedWhenFlooded(),
+                d.innerductDensityKgPerM3(),
+                d.gradeToleranceM(),
+                d.gradeRadiusM(),
+                NeighbourSettings.defaults(),
+                limits);
+    }
+
+    private static PullSettings withoutWander(PullLimits limits) {
+        PullSettings d = PullSettings.defaults();
+        return new PullSettings(
+                d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, d.neighbours(), limits);
+    }
+}

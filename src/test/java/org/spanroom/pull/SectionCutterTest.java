@@ -1,0 +1,140 @@
+package org.spanroom.pull;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.Duct;
+import org.spanroom.model.PullSettings;
+import org.spanroom.model.Span;
+
+class SectionCutterTest {
+    private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));
+    private static final PullSettings SETTINGS = PullSettings.defaults();
+
+    @Test
+    void straightsAndBendsAddUpToTheSpan() {
+        Sections way = cut(PullCase.span(DUCT, 150), PullCase.bends(30, 45, 1, 100, 90, 2));
+
+        assertThat(way.count).isEqualTo(5);
+        assertThat(way.totalM()).isCloseTo(150, within(1e-9));
+        assertThat(way.lengthM[0]).isCloseTo(30 - Math.PI / 8, within(1e-9));
+        assertThat(way.turnRad[1]).isCloseTo(Math.PI / 4, within(1e-12));
+        assertThat(way.radiusM[3]).isEqualTo(2);
+    }
+
+    @Test
+    void recordedLengthStretchesStraightsButNoBend() {
+        Sections way = cut(PullCase.span(DUCT, 200, 150, new double[0]), PullCase.bends(50, 90, 2));
+
+        double arc = Math.PI;
+        double stretch = (200 - arc) / (150 - arc);
+        assertThat(way.totalM()).isCloseTo(200, within(1e-9));
+        assertThat(way.lengthM[1]).isCloseTo(arc, within(1e-9));
+        assertThat(way.lengthM[0]).isCloseTo((50 - arc / 2) * stretch, within(1e-9));
+    }
+
+    @Test
+    void bendsThatOverlapFollowOneAnother() {
+        Sections way = cut(PullCase.span(DUCT, 20), PullCase.bends(9, 90, 3, 11, 90, 3));
+
+        assertThat(way.count).isEqualTo(4);
+        assertThat(way.totalM()).isCloseTo(20, within(1e-9));
+        assertThat(way.isPlanBend(1)).isTrue();
+        assertThat(way.isPlanBend(2)).isTrue();
+    }
+
+    @Test
+    void arcsLongerThanTheSpanLeaveNoStraight() {
+        Bends long90 = new Bends(List.of(new Bend(Angle.ofDeg(90), Bend.Turn.LEFT, 0, 1.5 * Math.PI, 3, false)));
+
+        Sections way = cut(PullCase.span(DUCT, 3), long90);
+
+        assertThat(way.count).isEqualTo(1);
+        assertThat(way.totalM()).isCloseTo(1.5 * Math.PI, within(1e-9));
+    }
+
+    @Test
+    void curveThatTurnsLessThanAStraightWandersTurnsAsMuch() {
+        Bends gentle = new Bends(List.of(new Bend(Angle.ofDeg(5), Bend.Turn.LEFT, 20, 100, 1000, false)));
+
+        Sections way = cut(PullCase.span(DUCT, 150), gentle);
+
+        assertThat(way.turnRad[1]).isCloseTo(100 * SETTINGS.wanderRadPerM(), within(1e-12));
+    }
+
+    @Test
+    void steadyGradeIsOneSlope() {
+        Sections way = cut(PullCase.span(DUCT, 100, 0, 1, 2.05, 3, 4), Bends.NONE);
+
+        assertThat(way.count).isEqualTo(1);
+        assertThat(way.sineRatio[0]).isCloseTo(0.04, within(1e-9));
+    }
+
+    @Test
+    void changeOfGradeIsAVerticalBend() {
+        Sections way = cut(PullCase.span(DUCT, 100, 0, 5, 0), Bends.NONE);
+
+        assertThat(way.count).isEqualTo(3);
+        assertThat(way.vertical[1]).isEqualTo(1);
+        assertThat(way.turnRad[1]).isCloseTo(2 * Math.asin(0.1), within(1e-12));
+        assertThat(way.radiusM[1]).isCloseTo(7.6, within(1e-9));
+        assertThat(way.totalM()).isCloseTo(100, within(1e-9));
+        assertThat(way.riseM(0) + way.riseM(1) + way.riseM(2)).isCloseTo(0, within(1e-9));
+        assertThat(way.riseM(0)).isPositive();
+    }
+
+    @Test
+    void dipIsASagAndIsOneTheOtherWayRoundToo() {
+        Sections way = cut(PullCase.span(DUCT, 100, 5, 0, 6), Bends.NONE);
+        Sections back = way.reversed();
+
+        assertThat(way.vertical[1]).isEqualTo(-1);
+        assertThat(back.vertical[1]).isEqualTo(-1);
+        assertThat(back.fromSlopeRad[1]).isEqualTo(-way.toSlopeRad[1]);
+        assertThat(back.riseM(1)).isCloseTo(-way.riseM(1), within(1e-12));
+    }
+
+    @Test
+    void planBendRisesWithTheGround() {
+        Sections way = cut(PullCase.span(DUCT, 100, 0, 10), PullCase.bends(50, 90, 4));
+
+        assertThat(way.count).isEqualTo(3);
+        assertThat(way.sineRatio[1]).isCloseTo(0.1, within(1e-9));
+        assertThat(way.isPlanBend(1)).isTrue();
+    }
+
+    @Test
+    void knotsCloserThanTheirArcsGetTighterVerticalBends() {
+        double[] saw = {0, 1, 0, 1, 0, 1, 0};
+
+        Sections way = cut(PullCase.span(DUCT, 12, saw), Bends.NONE);
+
+        assertThat(way.totalM()).isCloseTo(12, within(1e-9));
+        for (int i = 0; i < way.count; i++) {
+            assertThat(way.lengthM[i]).isPositive();
+            assertThat(way.radiusM[i]).isLessThan(7.6);
+        }
+    }
+
+    @Test
+    void manyVerticesAreCutInOneGo() {
+        double[] hills = new double[5000];
+        for (int i = 0; i < hills.length; i++) {
+            hills[i] = 2 * Math.sin(i / 40.0);
+        }
+
+        Sections way = cut(PullCase.span(DUCT, 5000, hills), PullCase.bends(100, 30, 5, 2000, 60, 5));
+
+        assertThat(way.count).isGreaterThan(50);
+        assertThat(way.totalM()).isCloseTo(5000, within(1e-6));
+    }
+
+    private static Sections cut(Span span, Bends bends) {
+        return SectionCutter.cut(span, bends, SETTINGS);
+    }
+}

@@ -1,0 +1,492 @@
+package org.spanroom.sample;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.index.strtree.STRtree;
+import org.spanroom.sample.CityOnDisk.Route;
+import org.spanroom.sample.CityOnDisk.Vault;
+import org.spanroom.testing.ExternalTool;
+
+/** Holds the committed demo city to its generator and to what its README says of it. */
+class SampleGisTest {
+    private static final Path COMMITTED = Path.of("sample-gis");
+
+    private static CityOnDisk city;
+
+    @BeforeAll
+    static void readCity() throws IOException {
+        if (Boolean.getBoolean("spanroom.rewrite")) {
+            try (Stream<Path> files = Files.list(COMMITTED)) {
+                for (Path file : files.toList()) {
+                    Files.delete(file);
+                }
+            }
+            DemoCity.writeDemo(COMMITTED);
+        }
+        city = CityOnDisk.read(COMMITTED);
+    }
+
+    @Test
+    void committedFilesAreWhatTheGeneratorWrites(@TempDir Path fresh) throws IOException {
+        DemoCity.writeDemo(fresh);
+
+        assertThat(names(COMMITTED)).isEqualTo(names(fresh));
+        for (String name : names(fresh)) {
+            assertThat(Files.mismatch(COMMITTED.resolve(name), fresh.resolve(name)))
+                    .as(name + " differs from what the generator writes, at byte")
+                    .isEqualTo(-1);
+        }
+    }
+
+    @Test
+    void committedFilesAreSmall() throws IOException {
+        try (Stream<Path> files = Files.list(COMMITTED)) {
+            assertThat(files.mapToLong(file -> file.toFile().length()).sum()).isLessThan(4_000_000);
+        }
+    }
+
+    @Test
+    void readmeCountsTheRowsOfEachFile() throws IOException {
+        String readme = Files.readString(COMMITTED.resolve("README.md"));
+
+        assertThat(readme).contains("| `ducts.geojson` | " + city.routes().size() + " |");
+        assertThat(readme).contains("| `vaults.geojson` | " + city.vaultCount() + " |");
+        assertThat(readme).contains("| `contents.csv` | " + city.contents().size() + " |");
+        assertThat(readme).contains("| `known-faults.csv` | " + city.faults().size() + " |");
+        assertThat(readme).contains("| ducts in all | " + ducts() + " |");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Fault.class)
+    void readmeCountsEachFaultAndItsRateIsKept(Fault fault) throws IOException {
+        int count = city.faultsOf(fault).size();
+
+        assertThat(Files.readString(COMMITTED.resolve("README.md")))
+                .containsPattern(Pattern.quote("| `" + fault.key() + "` | ") + "[^|]*\\| " + count + " \\|");
+        assertThat(count).isPositive();
+        double features = fault.target() == Fault.Target.VAULT ? city.vaultCount() : ducts();
+        if (fault.oneIn() > 0) {
+            // The first one comes at a place between 1 and the rate; some wait a little for a feature that suits.
+            assertThat(count).isBetween((int) (features / fault.oneIn()) - 1, (int) (features / fault.oneIn()) + 1);
+        }
+    }
+
+    /** Measured in the files alone; the list of known faults only says where to look. */
+    @ParameterizedTest
+    @EnumSource(Fault.class)
+    void everyKnownFaultIsThere(Fault fault) {
+        BiConsumer<String, String> check = checks().get(fault);
+
+        assertThat(city.faultsOf(fault))
+                .isNotEmpty()
+                .allSatisfy(row -> check.accept(row.get("feature"), row.get("detail")));
+    }
+
+    private static Map<Fault, BiConsumer<String, String>> checks() {
+        Map<Fault, BiConsumer<String, String>> checks = new EnumMap<>(Fault.class);
+        checks.put(
+                Fault.OFFSET,
+                (duct, detail) ->
+                        assertThat(largestDistanceToItsVaults(only(duct))).isBetween(0.2, 0.95));
+        checks.put(Fault.GAP_AT_VAULT, (duct, detail) -> {
+            Route route = only(duct);
+            assertThat(route.last().distance(place(route.text("to_vault")))).isBetween(1.2, 3.0);
+        });
+        checks.put(Fault.PIECES, (duct, detail) -> assertThat(jointM(duct)).isBetween(0.0, 0.15));
+        checks.put(Fault.PIECES_THAT_DIFFER, (duct, detail) -> {
+            assertThat(jointM(duct)).isBetween(0.0, 0.15);
+            assertThat(city.routesOf(duct).get(1).text("surface"))
+                    .isNotEqualTo(city.routesOf(duct).get(0).text("surface"));
+        });
+        checks.put(
+                Fault.PIECES_WITH_A_GAP,
+                (duct, detail) -> assertThat(jointM(duct)).isBetween(1.4, 2.6));
+        checks.put(
+                Fault.PIECES_DRAWN_APART,
+                (duct, detail) -> assertThat(jointM(duct)).isBetween(0.24, 0.7));
+        checks.put(Fault.END_WITHOUT_VAULT, (duct, detail) -> {
+            assertThat(only(duct).text("to_vault")).isEmpty();
+            assertThat(distanceToNextVault(only(duct).last())).isGreaterThan(5);
+        });
+        checks.put(
+                Fault.ZERO_LENGTH_PART,
+                (duct, detail) -> assertThat(only(duct).parts()).anyMatch(SampleGisTest::isDot));
+        checks.put(
+                Fault.DUPLICATE_VERTEX,
+                (duct, detail) -> assertThat(repeats(only(duct))).isEqualTo(1));
+        checks.put(
+                Fault.NULL_GEOMETRY,
+                (duct, detail) -> assertThat(only(duct).parts()).isEmpty());
+        checks.put(
+                Fault.MISSING_ATTRIBUTES,
+                (duct, detail) -> assertThat(detail.split(" ", -1))
+                        .allSatisfy(field -> assertThat(only(duct).text(field)).isEmpty()));
+        checks.put(Fault.MISSING_CONTENTS, (duct, detail) -> {
+            assertThat(only(duct).text("innerducts") + only(duct).text("cables"))
+                    .isEmpty();
+            assertThat(city.rowsOf(duct)).isEmpty();
+        });
+        checks.put(
+                Fault.BORE_IN_MILLIMETRES,
+                (duct, detail) -> assertThat(only(duct).number("bore_in")).isGreaterThan(40));
+        checks.put(
+                Fault.LENGTH_IN_METRES,
+                (duct, detail) -> assertThat(only(duct).number("length_ft"))
+                        .isCloseTo(
+                                only(duct).geodesicM(), within(0.02 * only(duct).geodesicM() + 1)));
+        checks.put(
+                Fault.WRONG_LENGTH,
+                (duct, detail) -> assertThat(Math.abs(only(duct).number("length_ft")
+                                        * 0.3048
+                                        / only(duct).geodesicM()
+                                - 1))
+                        .isBetween(0.13, 0.42));
+        checks.put(
+                Fault.WRONG_VAULT,
+                (duct, detail) -> assertThat(
+                                only(duct).last().distance(place(only(duct).text("to_vault"))))
+                        .isGreaterThan(20));
+        checks.put(
+                Fault.UNKNOWN_VAULT,
+                (duct, detail) ->
+                        assertThat(city.vaults()).doesNotContainKey(only(duct).text("to_vault")));
+        checks.put(
+                Fault.UNUSABLE_WORD,
+                (duct, detail) -> assertThat(only(duct).text("flooded")).isEqualTo("see file"));
+        checks.put(
+                Fault.MORE_CABLES_THAN_INNERDUCTS,
+                (duct, detail) -> assertThat(only(duct).number("cables"))
+                        .isGreaterThan(only(duct).number("innerducts")));
+        checks.put(
+                Fault.DUPLICATE_ROUTE_ID,
+                (duct, detail) -> assertThat(city.routes().stream()
+                                .filter(route ->
+                                        route.text("route_id").equals(only(duct).text("route_id"))))
+                        .hasSize(2));
+        checks.put(Fault.CONTENTS_ONLY_IN_TABLE, (duct, detail) -> {
+            assertThat(only(duct).text("innerducts") + only(duct).text("cables"))
+                    .isEmpty();
+            assertThat(city.rowsOf(duct)).isNotEmpty();
+        });
+        checks.put(Fault.ROW_OF_UNKNOWN_DUCT, (duct, detail) -> {
+            assertThat(city.rowsOf(detail)).hasSize(1);
+            assertThat(city.routesOf(detail)).isEmpty();
+        });
+        checks.put(
+                Fault.UNUSABLE_ROW,
+                (duct, detail) -> assertThat(city.rowsOf(duct))
+                        .anyMatch(row -> row.get("kind").equals("spare")));
+        checks.put(Fault.LOOP_TO_SAME_VAULT, (duct, detail) -> {
+            assertThat(only(duct).text("from_vault")).isEqualTo(only(duct).text("to_vault"));
+            assertThat(only(duct).first().distance(only(duct).last())).isLessThan(0.3);
+        });
+        checks.put(
+                Fault.CROSSING_WITHOUT_VAULT,
+                (duct, detail) -> assertThat(crossingsWithoutVault(only(duct))).isPositive());
+        checks.put(
+                Fault.DUPLICATE_VAULT,
+                (vault, detail) -> assertThat(place(vault).distance(place(vault.substring(0, vault.length() - 1))))
+                        .isBetween(0.04, 0.41));
+        checks.put(
+                Fault.VAULT_FAR_FROM_ROUTES,
+                (vault, detail) -> assertThat(distanceToNextRoute(place(vault))).isGreaterThan(11));
+        checks.put(
+                Fault.VAULT_WITHOUT_GEOMETRY,
+                (vault, detail) -> assertThat(city.vaults().get(vault).place()).isEmpty());
+        checks.put(
+                Fault.MISSING_ELEVATION,
+                (vault, detail) -> assertThat(
+                                city.vaults().get(vault).elevation().isNull())
+                        .isTrue());
+        return checks;
+    }
+
+    @Test
+    void noFaultIsThereThatIsNotKnown() {
+        assertThat(count(route -> route.parts().isEmpty())).isEqualTo(known(Fault.NULL_GEOMETRY));
+        assertThat(count(route -> route.parts().stream().anyMatch(SampleGisTest::isDot)))
+                .isEqualTo(known(Fault.ZERO_LENGTH_PART));
+        assertThat(count(route -> route.parts().stream().noneMatch(SampleGisTest::isDot) && repeats(route) > 0))
+                .isEqualTo(known(Fault.DUPLICATE_VERTEX));
+        assertThat(count(route -> route.number("bore_in") > 10)).isEqualTo(known(Fault.BORE_IN_MILLIMETRES));
+        assertThat(city.routes().stream()
+                        .map(route -> route.text("route_id"))
+                        .distinct()
+                        .count())
+                .isEqualTo(city.routes().size() - known(Fault.DUPLICATE_ROUTE_ID));
+        assertThat(city.routes().size() - ducts())
+                .isEqualTo(known(Fault.PIECES)
+                        + known(Fault.PIECES_THAT_DIFFER)
+                        + known(Fault.PIECES_WITH_A_GAP)
+                        + known(Fault.PIECES_DRAWN_APART));
+    }
+
+    @Test
+    void routesWithoutFaultEndAtTheVaultsThatTheyNameAndAreAsLongAsTheySay() {
+        var faulty = new TreeSet<>(
+                city.faults().stream().map(row -> row.get("feature")).toList());
+        List<Route> sound = city.routes().stream()
+                .filter(route -> !faulty.contains(route.text("duct_id")))
+                .toList();
+
+        assertThat(sound).hasSizeGreaterThan(600).allSatisfy(route -> {
+            assertThat(route.first().distance(place(route.text("from_vault")))).isLessThan(1);
+            assertThat(route.last().distance(place(route.text("to_vault")))).isLessThan(1);
+            assertThat(route.number("length_ft") * 0.3048)
+                    .isCloseTo(route.geodesicM(), within(0.01 * route.geodesicM() + 0.4));
+        });
+    }
+
+    /** Areas in square inches: what lies in a bore has less of them than the bore, what lies in an innerduct less than it. */
+    @Test
+    void everyItemFitsByArea() {
+        int checked = 0;
+        for (Route route : city.routes()) {
+            double boreIn = route.number("bore_in") > 10 ? route.number("bore_in") / 25.4 : route.number("bore_in");
+            List<CSVRecord> rows = city.rowsOf(route.text("duct_id")).stream()
+                    .filter(row -> !row.get("kind").equals("spare"))
+                    .toList();
+            double innerductsIn2 = rows.isEmpty() ? simpleIn2(route) : tableIn2(rows);
+            if (boreIn > 0 && innerductsIn2 > 0) {
+                checked++;
+                double boreIn2 = boreIn * boreIn * (route.text("bore_shape").equals("square") ? 1 : Math.PI / 4);
+                assertThat(innerductsIn2).as(route.fields().toString()).isLessThan(0.8 * boreIn2);
+            }
+        }
+        assertThat(checked).isGreaterThan(600);
+    }
+
+    private static double simpleIn2(Route route) {
+        double sdr = route.number("innerduct_sdr");
+        double outsideIn = route.number("innerduct_od_in");
+        double cableIn = route.number("cable_od_in");
+        if (outsideIn > 0 && cableIn > 0) {
+            assertThat(cableIn).isLessThan(0.8 * outsideIn * (1 - 2 / sdr));
+        }
+        double loose = Math.max(0, route.number("cables") - route.number("innerducts"));
+        return (route.number("innerducts") * outsideIn * outsideIn + loose * cableIn * cableIn) * Math.PI / 4;
+    }
+
+    private static double tableIn2(List<CSVRecord> rows) {
+        double total = 0;
+        for (CSVRecord row : rows) {
+            double outsideIn = Double.parseDouble(row.get("outside_diameter_in"));
+            if (row.get("inside").isEmpty()) {
+                total += outsideIn * outsideIn * Math.PI / 4;
+            }
+            if (row.get("kind").equals("innerduct")) {
+                double wallIn = row.get("sdr").isEmpty()
+                        ? Double.parseDouble(row.get("wall_in"))
+                        : outsideIn / Double.parseDouble(row.get("sdr"));
+                double insideIn = outsideIn - 2 * wallIn;
+                double cablesIn = rows.stream()
+                        .filter(cable -> cable.get("inside").equals(row.get("item")))
+                        .mapToDouble(cable -> Double.parseDouble(cable.get("outside_diameter_in")))
+                        .sum();
+                // Side by side across the bore, which is harsher than by area.
+                assertThat(cablesIn).isLessThan(insideIn);
+            }
+        }
+        return total;
+    }
+
+    @Test
+    void theCityHasWhatADemoMustShow() {
+        assertThat(count(route -> route.text("bore_shape").equals("square"))).isPositive();
+        assertThat(count(route -> route.text("flooded").equals("yes"))).isPositive();
+        assertThat(count(route -> route.text("duct_type").equals("direct buried")))
+                .isPositive();
+        assertThat(count(route -> route.text("innerducts").equals("0")
+                        && route.text("cables").equals("0")))
+                .isPositive();
+        assertThat(count(route -> route.text("innerducts").equals("0") && route.number("cables") > 0))
+                .isPositive();
+        assertThat(count(route -> route.parts().size() > 1)).isPositive();
+        assertThat(city.routes().stream().map(route -> route.text("condition")))
+                .contains("sound", "oval", "collapsed", "blocked");
+        assertThat(city.routes().stream().map(route -> route.text("in_service")))
+                .contains("live", "dead", "unknown");
+        assertThat(city.routes().stream().map(route -> route.text("quality"))).contains("QL-A", "QL-B", "QL-C", "QL-D");
+        assertThat(city.routes().stream().map(route -> route.text("material")))
+                .contains("PVC", "HDPE", "steel", "clay");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "ducts.geojson, ducts, Line String, WGS 84",
+        "vaults.geojson, vaults, Point, WGS 84",
+        "harbour.shp, harbour, Line String, US survey foot",
+        "harbour_vaults.shp, harbour_vaults, Point, US survey foot",
+        "hillside.gpkg, ducts, Multi Line String, UTM zone 9N",
+        "hillside.gpkg, vaults, Point, UTM zone 9N"
+    })
+    void anIndependentReaderOpensEachLayer(String file, String layer, String geometry, String system) {
+        String info =
+                ExternalTool.named("ogrinfo").run("-so", COMMITTED.resolve(file).toString(), layer);
+
+        assertThat(info).contains(system).containsPattern("Geometry: .*(" + geometry + "|Unknown).*");
+        assertThat(info).containsPattern("Feature Count: [1-9]");
+    }
+
+    /** GDAL turns the district back to longitude and latitude; a millimetre is what the city's own digits are worth. */
+    @ParameterizedTest
+    @CsvSource({"harbour.shp, harbour", "hillside.gpkg, ducts"})
+    void aDistrictLiesWhereTheCityHasIt(String file, String layer, @TempDir Path folder) throws IOException {
+        Path geoJson = folder.resolve("back.geojson");
+        ExternalTool.named("ogr2ogr")
+                .run(
+                        "-f",
+                        "GeoJSON",
+                        geoJson.toString(),
+                        COMMITTED.resolve(file).toString(),
+                        layer,
+                        "-t_srs",
+                        "EPSG:4326",
+                        "-lco",
+                        "COORDINATE_PRECISION=9");
+
+        List<Route> district = CityOnDisk.routes(geoJson).stream()
+                .filter(route -> !route.parts().isEmpty())
+                .toList();
+
+        assertThat(district)
+                .hasSizeGreaterThan(100)
+                .allSatisfy(route -> assertThat(city.routesOf(route.text("duct_id")).stream()
+                                .mapToDouble(same -> apartM(same, route))
+                                .min())
+                        .hasValueCloseTo(0.0, within(0.001)));
+    }
+
+    private static double apartM(Route a, Route b) {
+        List<Coordinate> of = a.parts().stream().flatMap(List::stream).toList();
+        List<Coordinate> others = b.parts().stream().flatMap(List::stream).toList();
+        if (of.size() != others.size()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double apartM = 0;
+        for (int i = 0; i < of.size(); i++) {
+            apartM = Math.max(apartM, of.get(i).distance(others.get(i)));
+        }
+        return apartM;
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private static long ducts() {
+        return city.routes().stream()
+                .map(route -> route.text("duct_id"))
+                .distinct()
+                .count();
+    }
+
+    private static long known(Fault fault) {
+        return city.faultsOf(fault).size();
+    }
+
+    private static long count(Predicate<Route> that) {
+        return city.routes().stream().filter(that).count();
+    }
+
+    private static Route only(String duct) {
+        assertThat(city.routesOf(duct)).hasSize(1);
+        return city.routesOf(duct).get(0);
+    }
+
+    private static Coordinate place(String vault) {
+        return city.vaults().get(vault).place().orElseThrow();
+    }
+
+    private static double jointM(String duct) {
+        List<Route> pieces = city.routesOf(duct);
+        assertThat(pieces).hasSize(2);
+        return pieces.get(0).last().distance(pieces.get(1).first());
+    }
+
+    private static double largestDistanceToItsVaults(Route route) {
+        var factory = new GeometryFactory();
+        return Stream.of("from_vault", "to_vault")
+                .mapToDouble(field -> route.shape().distance(factory.createPoint(place(route.text(field)))))
+                .max()
+                .orElseThrow();
+    }
+
+    private static double distanceToNextVault(Coordinate at) {
+        return city.vaults().values().stream()
+                .flatMap(vault -> vault.place().stream())
+                .mapToDouble(at::distance)
+                .min()
+                .orElseThrow();
+    }
+
+    private static double distanceToNextRoute(Coordinate at) {
+        var point = new GeometryFactory().createPoint(at);
+        return city.routes().stream()
+                .filter(route -> !route.parts().isEmpty())
+                .mapToDouble(route -> route.shape().distance(point))
+                .min()
+                .orElseThrow();
+    }
+
+    /** Counts the places where a line crosses another and no vault is within 3 m. */
+    private static int crossingsWithoutVault(Route line) {
+        var vaults = new STRtree();
+        for (Vault vault : city.vaults().values()) {
+            vault.place().ifPresent(at -> vaults.insert(new org.locationtech.jts.geom.Envelope(at), at));
+        }
+        List<Coordinate> crossings = new ArrayList<>();
+        for (Route other : city.routes()) {
+            if (!other.parts().isEmpty() && !other.text("bank_id").equals(line.text("bank_id"))) {
+                crossings.addAll(
+                        Arrays.asList(line.shape().intersection(other.shape()).getCoordinates()));
+            }
+        }
+        return (int) crossings.stream()
+                .filter(at -> {
+                    var around = new org.locationtech.jts.geom.Envelope(at);
+                    around.expandBy(3);
+                    return vaults.query(around).isEmpty();
+                })
+                .count();
+    }
+
+    private static boolean isDot(List<Coordinate> part) {
+        return part.stream().distinct().count() == 1;
+    }
+
+    private static int repeats(Route route) {
+        int repeats = 0;
+        for (List<Coordinate> part : route.parts()) {
+            for (int i = 1; i < part.size(); i++) {
+                repeats += part.get(i).equals2D(part.get(i - 1)) ? 1 : 0;
+            }
+        }
+        return repeats;
+    }
+}
