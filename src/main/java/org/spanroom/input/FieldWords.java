@@ -23,7 +23,7 @@ import org.spanroom.model.Unit;
  * (twice the common words over all words) of its best phrase. The best pairs of field and term are taken first, each once.
  */
 final class FieldWords {
-    private static final double LEAST_SCORE = 0.6;
+    private static final double LEAST_SCORE = 0.7;
 
     private static final Map<Term, String> PHRASES = new EnumMap<>(Map.ofEntries(
             Map.entry(Term.ROUTE, "route, route id, line id, segment id, asset id, facility id, id"),

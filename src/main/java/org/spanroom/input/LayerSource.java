@@ -14,7 +14,7 @@ interface LayerSource extends AutoCloseable {
 
     /**
      * Reads every feature in file order and hands it on; nothing of it is kept. A field that the layer does not have
-     * yields null.
+     * yields null. May be called again, and then reads and reports everything anew.
      *
      * @return how many features were met, those rejected by findings included
      */

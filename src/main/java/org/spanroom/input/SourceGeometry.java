@@ -3,7 +3,10 @@ package org.spanroom.input;
 import java.util.List;
 
 /**
- * A feature's geometry as its file has it: ordinates in the layer's own reference system, x before y.
+ * A feature's geometry as its file has it: ordinates in the layer's own reference system, x before y, all finite.
+ *
+ * <p>A line has two vertices or more, a ring three or more; whether it is closed is the file's word. Heights are there for
+ * every vertex or for none.
  *
  * @param parts one packed array a point, a line or a ring: x, y (and z, where {@code hasZ}) of each vertex in turn;
  *     measures are dropped

@@ -111,6 +111,9 @@ final class DataDictionary {
 
     /** Returns the unit that a column's name ends in, or empty. */
     static String unit(Column<?> column) {
+        if (column.type() != Column.Type.REAL) {
+            return "";
+        }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
         }

@@ -57,6 +57,7 @@ final class SpanColumns {
         columns.addAll(way());
         columns.addAll(bore());
         columns.addAll(gain());
+        columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(record());
         return columns;

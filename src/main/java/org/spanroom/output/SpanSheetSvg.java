@@ -3,12 +3,15 @@ package org.spanroom.output;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
+import java.util.Optional;
 import org.spanroom.model.Bend;
-import org.spanroom.model.Line;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.LimitUse;
+import org.spanroom.model.PullAssessment;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Span;
+import org.spanroom.model.SpanEnd;
 
 /**
  * One sheet of one span: the plan with its bends, and below it the pull on the hardest innerduct and the tension of its cable
@@ -16,10 +19,15 @@ import org.spanroom.model.Span;
  */
 public final class SpanSheetSvg {
     private static final double WIDTH_PX = 1000;
-    private static final double HEIGHT_PX = 760;
-    private static final Svg.Pen WAY = new Svg.Pen("#1f4e79", 2.2, "");
-    private static final Svg.Pen FROM_A = new Svg.Pen("#b3541e", 2.2, "");
-    private static final Svg.Pen FROM_B = new Svg.Pen("#1f6f54", 2.2, "7 4");
+    private static final double HEIGHT_PX = 808;
+    private static final double LEFT_PX = 40;
+    private static final double RIGHT_PX = 960;
+    private static final Box PLAN = new Box(LEFT_PX, 90, 650, 312);
+    private static final Box PULL = new Box(90, 448, RIGHT_PX, 568);
+    private static final Box HOLD = new Box(90, 644, RIGHT_PX, 744);
+    private static final int MOST_BENDS_LISTED = 13;
+    private static final Svg.Pen OUT_AT_A = new Svg.Pen("#8c2d04", 2.4, "");
+    private static final Svg.Pen OUT_AT_B = new Svg.Pen("#08519c", 2.4, "9 4");
 
     private final Reckoning reckoning;
     private final Svg svg;
@@ -36,63 +44,137 @@ public final class SpanSheetSvg {
 
     private String sheet() {
         heading();
-        new Plan(40, 80, 920, 250).draw();
-        var hardest = hardestPull();
-        if (hardest == null) {
-            svg.label(500, 440, "middle", 14, "No innerduct is there to be pulled.");
-        } else {
-            forceDiagrams(hardest);
-        }
+        new PlanView(svg, PLAN, reckoning).draw();
+        bendList();
+        findHardest()
+                .ifPresentOrElse(
+                        this::forces, () -> text(400, 13, pull().outcome().summary()));
         svg.label(
-                40,
-                745,
+                LEFT_PX,
+                HEIGHT_PX - 12,
                 "start",
                 11,
-                "Planning figures, uncertain by a factor of two. They authorise nobody to enter or to "
-                        + "pull: local codes, the owner's rules and licensed practice decide.");
+                "Planning figures, uncertain by a factor of two. They authorise nobody to enter or to pull: "
+                        + "local codes, the owner's rules and licensed practice decide.");
         return svg.finish();
     }
 
     private void heading() {
-        var span = span();
-        svg.label(40, 34, "start", 20, "Span " + span.id());
-        String rank = reckoning.ranked().rank().isPresent()
-                ? "rank " + reckoning.ranked().rank().getAsInt() + " of " + reckoning.spansInRun()
-                : "not ranked";
-        svg.label(
-                40,
+        text(34, 20, "Span " + span().id());
+        text(
                 56,
-                "start",
                 13,
                 String.format(
                         Locale.ROOT,
-                        "%.1f m from %s (A) to %s (B), %d bends, %.0f degrees in all, %s",
-                        span.lengthM(),
-                        span.from().id(),
-                        span.to().id(),
-                        reckoning.ranked().assessment().bends().list().size(),
+                        "%.1f m; %d bends, %.0f degrees in all; %s",
+                        span().lengthM(),
+                        bends().size(),
                         reckoning.ranked().assessment().bends().total().deg(),
-                        rank));
+                        ReckoningText.rank(reckoning)));
+        if (!pull().pulls().isEmpty()) {
+            text(76, 12, pull().outcome().summary());
+        }
     }
 
-    private void forceDiagrams(PullTrace trace) {
-        svg.label(
-                40,
+    private void bendList() {
+        double xPx = PLAN.rightPx() + 24;
+        double yPx = PLAN.topPx() + 12;
+        svg.label(xPx, yPx, "start", 12, bends().isEmpty() ? "No bends" : "Bends, metres from A");
+        int number = 0;
+        for (Bend bend : bends()) {
+            yPx += 16;
+            if (++number == MOST_BENDS_LISTED && bends().size() > MOST_BENDS_LISTED) {
+                String rest = "and " + (bends().size() - number + 1) + " more, as the text lists them";
+                svg.label(xPx, yPx, "start", 12, rest);
+                return;
+            }
+            svg.label(xPx + 16, yPx, "end", 12, Integer.toString(number));
+            svg.label(xPx + 74, yPx, "end", 12, String.format(Locale.ROOT, "%.1f", bend.middleM()));
+            svg.label(
+                    xPx + 84,
+                    yPx,
+                    "start",
+                    12,
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f\u00B0 %s, radius %.2f m%s",
+                            bend.deflection().deg(),
+                            ReckoningText.word(bend.turn()),
+                            bend.radiusM(),
+                            bend.radiusAssumed() ? " assumed" : ""));
+        }
+    }
+
+    private void forces(PullTrace trace) {
+        String count = trace.pull().turn() + " of " + pull().pulls().size() + " in the order of pulling";
+        text(
                 364,
-                "start",
                 13,
-                "Innerduct " + trace.pull().turn() + " in the order of pulling, friction "
-                        + trace.friction().name().toLowerCase(Locale.ROOT)
-                        + ", as the pull begins (breakaway not included)");
-        svg.stroke(640, 360, 675, 360, FROM_A);
-        svg.label(680, 364, "start", 12, "pulled out at A");
-        svg.stroke(800, 360, 835, 360, FROM_B);
-        svg.label(840, 364, "start", 12, "pulled out at B");
-        var pull = new Chart(svg, 90, 385, 870, 140, span().lengthM(), "innerduct, N");
-        pull.draw(List.of(profile(trace.fromA(), false), profile(trace.fromB(), false)), List.of(FROM_A, FROM_B));
-        var hold = new Chart(svg, 90, 570, 870, 110, span().lengthM(), "live cable, N");
-        hold.draw(List.of(profile(trace.fromA(), true), profile(trace.fromB(), true)), List.of(FROM_A, FROM_B));
-        svg.label(525, 722, "middle", 12, "metres from A");
+                "Innerduct " + Svg.fitted(trace.pull().innerduct().id(), 13, 300) + ", " + count
+                        + (pull().pulls().size() > 1 ? ", the hardest" : ""));
+        text(
+                383,
+                12,
+                "Steady forces as the pull begins, friction " + ReckoningText.word(trace.friction())
+                        + ". Dotted verticals: bends.");
+        legend(560, OUT_AT_A, "out at A, cable held at B");
+        legend(770, OUT_AT_B, "out at B, cable held at A");
+        diagram(PULL, trace, "Tension of the innerduct, N", false);
+        if (trace.pull().innerduct().isEmpty()) {
+            svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "No cable lies in it.");
+        } else {
+            diagram(HOLD, trace, "Tension of its cable, N", true);
+        }
+        svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, "metres from A");
+    }
+
+    private void legend(double xPx, Svg.Pen pen, String words) {
+        svg.stroke(xPx, 379, xPx + 34, 379, pen);
+        svg.label(xPx + 40, 383, "start", 12, words);
+    }
+
+    private void diagram(Box frame, PullTrace trace, String name, boolean ofCable) {
+        Optional<LimitUse> use = findLimit(trace, ofCable);
+        var profiles = List.of(profile(trace.fromA(), ofCable), profile(trace.fromB(), ofCable));
+        double steady = use.map(limit -> steadyN(limit, trace, ofCable)).orElse(Double.POSITIVE_INFINITY);
+        var content = new Chart.Content(name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), steady);
+        var chart = new Chart(svg, frame, span().lengthM());
+        chart.draw(content);
+        use.ifPresentOrElse(
+                limit -> chart.limitNote(note(limit, steady, content.showsLimit())),
+                () -> chart.limitNote(ofCable ? "no live cable, so no limit" : ""));
+    }
+
+    private static String note(LimitUse limit, double steadyN, boolean isShown) {
+        String words = String.format(
+                Locale.ROOT,
+                "limit %.0f N for the %s",
+                limit.allowedSi(),
+                limit.kind().meaning());
+        if (Math.abs(steadyN / limit.allowedSi() - 1) > 1e-9) {
+            words += String.format(Locale.ROOT, " at breakaway, reached at %.0f N here", steadyN);
+        }
+        return isShown ? "dotted line: " + words : words + " (above the diagram)";
+    }
+
+    /** Finds the limit of a diagram: the lower one of innerduct and machine, or that of a live cable. */
+    private static Optional<LimitUse> findLimit(PullTrace trace, boolean ofCable) {
+        return trace.fromA().limits().stream()
+                .filter(use -> ofCable
+                        ? use.kind() == LimitKind.CABLE_HOLD
+                        : use.kind() == LimitKind.INNERDUCT_STRENGTH || use.kind() == LimitKind.MACHINE_PULL)
+                .max((one, other) -> Double.compare(other.allowedSi(), one.allowedSi()));
+    }
+
+    /** Returns the steady force that uses the limit up, of all cables together where it is a cable's. */
+    private double steadyN(LimitUse limit, PullTrace trace, boolean ofCable) {
+        double most = profile(trace.fromA(), ofCable).stream()
+                .mapToDouble(point -> point[1])
+                .max()
+                .orElse(0);
+        return limit.foundSi() > 0 && most > 0
+                ? limit.allowedSi() * most / limit.foundSi()
+                : limit.allowedSi() / reckoning.pulling().breakawayRatio();
     }
 
     private static List<double[]> profile(PullTrace.Way way, boolean ofCable) {
@@ -105,123 +187,40 @@ public final class SpanSheetSvg {
         return points;
     }
 
-    private @Nullable PullTrace hardestPull() {
+    private static List<Double> bendPlaces(PullTrace trace) {
+        return trace.fromB().sections().stream()
+                .filter(section -> section.kind() == PullTrace.SectionKind.BEND)
+                .map(section -> (section.near().atM() + section.far().atM()) / 2)
+                .toList();
+    }
+
+    /** Finds the innerduct that asks most of itself, of the machine and of its cable at the better end. */
+    private Optional<PullTrace> findHardest() {
+        SpanEnd end = pull().outcome().findBetterEnd().orElse(SpanEnd.A);
         PullTrace hardest = null;
-        double mostN = -1;
         for (PullTrace trace : reckoning.traces()) {
-            double n = trace.pull().fromA().forces(trace.friction()).pullN();
-            if (n > mostN) {
-                mostN = n;
+            if (hardest == null
+                    || trace.pull().from(end).forceRatio()
+                            > hardest.pull().from(end).forceRatio()) {
                 hardest = trace;
             }
         }
-        return hardest;
+        return Optional.ofNullable(hardest);
+    }
+
+    private void text(double yPx, int sizePx, String words) {
+        svg.label(LEFT_PX, yPx, "start", sizePx, Svg.fitted(words, sizePx, RIGHT_PX - LEFT_PX));
+    }
+
+    private List<Bend> bends() {
+        return reckoning.ranked().assessment().bends().list();
+    }
+
+    private PullAssessment pull() {
+        return reckoning.ranked().assessment().pull();
     }
 
     private Span span() {
         return reckoning.ranked().span();
-    }
-
-    /** The drawn line from above, north up, bends numbered. */
-    private final class Plan {
-        private final Line ground = span().ground();
-        private final double leftPx;
-        private final double topPx;
-        private final double heightPx;
-        private final double widthPx;
-        private double westM = Double.MAX_VALUE;
-        private double northM = -Double.MAX_VALUE;
-        private double pxPerM;
-        private double shiftXPx;
-        private double shiftYPx;
-
-        Plan(double leftPx, double topPx, double widthPx, double heightPx) {
-            this.leftPx = leftPx;
-            this.topPx = topPx;
-            this.widthPx = widthPx;
-            this.heightPx = heightPx;
-        }
-
-        void draw() {
-            fit();
-            var points = new ArrayList<double[]>();
-            for (int vertex = 0; vertex < ground.size(); vertex++) {
-                points.add(place(ground.x(vertex), ground.y(vertex)));
-            }
-            svg.path(points, WAY);
-            end(points.get(0), "A");
-            end(points.get(points.size() - 1), "B");
-            int number = 1;
-            for (Bend bend : reckoning.ranked().assessment().bends().list()) {
-                mark(number++, bend);
-            }
-            scaleBar();
-            svg.stroke(leftPx + widthPx - 10, topPx + 34, leftPx + widthPx - 10, topPx + 8, Svg.Pen.AXIS);
-            svg.label(leftPx + widthPx - 10, topPx + 2, "middle", 12, "N");
-        }
-
-        private void fit() {
-            double eastM = -Double.MAX_VALUE;
-            double southM = Double.MAX_VALUE;
-            for (int vertex = 0; vertex < ground.size(); vertex++) {
-                westM = Math.min(westM, ground.x(vertex));
-                eastM = Math.max(eastM, ground.x(vertex));
-                southM = Math.min(southM, ground.y(vertex));
-                northM = Math.max(northM, ground.y(vertex));
-            }
-            pxPerM = Math.min(
-                    (widthPx - 60) / Math.max(1, eastM - westM), (heightPx - 60) / Math.max(1, northM - southM));
-            shiftXPx = leftPx + (widthPx - pxPerM * (eastM - westM)) / 2;
-            shiftYPx = topPx + (heightPx - pxPerM * (northM - southM)) / 2;
-        }
-
-        private double[] place(double xM, double yM) {
-            return new double[] {shiftXPx + (xM - westM) * pxPerM, shiftYPx + (northM - yM) * pxPerM};
-        }
-
-        private void end(double[] at, String name) {
-            svg.circle(at[0], at[1], 9, "#ffffff", Svg.Pen.AXIS);
-            svg.label(at[0], at[1] + 4, "middle", 12, name);
-        }
-
-        private void mark(int number, Bend bend) {
-            double[] at = placeAlong(bend.middleM());
-            svg.circle(at[0], at[1], 4, "#b3541e", Svg.Pen.NONE);
-            svg.label(
-                    at[0] + 7,
-                    at[1] - 7,
-                    "start",
-                    11,
-                    String.format(
-                            Locale.ROOT,
-                            "%d: %.0f deg %s, R %.1f m%s",
-                            number,
-                            bend.deflection().deg(),
-                            bend.turn().name().toLowerCase(Locale.ROOT),
-                            bend.radiusM(),
-                            bend.radiusAssumed() ? " assumed" : ""));
-        }
-
-        private double[] placeAlong(double atM) {
-            double leftM = atM;
-            for (int vertex = 0; vertex + 1 < ground.size(); vertex++) {
-                double stepM = ground.stepLength(vertex);
-                if (leftM <= stepM && stepM > 0) {
-                    double share = leftM / stepM;
-                    return place(
-                            ground.x(vertex) + share * (ground.x(vertex + 1) - ground.x(vertex)),
-                            ground.y(vertex) + share * (ground.y(vertex + 1) - ground.y(vertex)));
-                }
-                leftM -= stepM;
-            }
-            return place(ground.x(ground.size() - 1), ground.y(ground.size() - 1));
-        }
-
-        private void scaleBar() {
-            double barM = Chart.roundBelow(120 / pxPerM);
-            double yPx = topPx + heightPx - 4;
-            svg.stroke(leftPx, yPx, leftPx + barM * pxPerM, yPx, new Svg.Pen("#404040", 3, ""));
-            svg.label(leftPx + barM * pxPerM + 6, yPx + 4, "start", 11, String.format(Locale.ROOT, "%.0f m", barM));
-        }
     }
 }

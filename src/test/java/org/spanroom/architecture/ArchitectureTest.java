@@ -96,7 +96,7 @@ class ArchitectureTest {
     @Test
     void librariesStayBehindTheirDoors() {
         onlyIn("config", "com.fasterxml.jackson.dataformat..");
-        onlyIn("input output config", "com.fasterxml.jackson..", "org.h2gis..", "org.sqlite..");
+        onlyIn("input output config", "com.fasterxml.jackson..", "org.sqlite..");
         onlyIn("crs", "org.geotools..");
         onlyIn("input output", "java.sql..", "org.apache.commons.csv..");
         onlyIn("cli", "picocli..");

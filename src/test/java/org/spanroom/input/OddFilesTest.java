@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
+import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.testing.OpenData;
 
@@ -48,7 +49,7 @@ class OddFilesTest {
 
     private static String read(Path file, String layer) {
         List<String> fields;
-        try (LayerSource source = LayerSources.open(file, Optional.of(layer), new org.spanroom.finding.FindingLog())) {
+        try (LayerSource source = LayerSources.open(file, Optional.of(layer), new FindingLog())) {
             fields = source.header().fields();
         }
         ReadLayer read = ReadLayer.of(file, Optional.of(layer), fields);

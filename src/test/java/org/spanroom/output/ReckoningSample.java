@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.Set;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Assessment;
@@ -103,6 +104,25 @@ final class ReckoningSample {
     static Reckoning nothingToPull() {
         Span span = span("S-9", List.of(), exampleLine());
         return of(span, Bends.NONE, PullSettings.defaults());
+    }
+
+    /** A span of so many bends at random, some of them close together, with the shipped settings. */
+    static Reckoning random(long seed, int count) {
+        var random = new Random(seed);
+        var bends = new ArrayList<Bend>();
+        var pen = new Pen();
+        pen.headingRad = 2 * Math.PI * random.nextDouble();
+        for (int i = 0; i < count; i++) {
+            pen.ahead(random.nextInt(3) == 0 ? 0.3 + 2 * random.nextDouble() : 2 + 30 * random.nextDouble());
+            double deg = 5 + 40 * random.nextDouble();
+            boolean left = random.nextBoolean();
+            double middleM = pen.travelledM + Math.toRadians(deg) / 2 * 0.9144;
+            pen.turn(left ? deg : -deg, 0.9144);
+            bends.add(bend(deg, left ? Bend.Turn.LEFT : Bend.Turn.RIGHT, middleM, random.nextBoolean()));
+        }
+        pen.ahead(5);
+        String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
+        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
     }
 
     static Reckoning of(Span span, Bends bends, PullSettings settings) {

@@ -63,10 +63,7 @@ record CityOnDisk(
 
     static CityOnDisk read(Path folder) {
         try {
-            List<Route> routes = new ArrayList<>();
-            for (JsonNode feature : features(folder.resolve("ducts.geojson"))) {
-                routes.add(route(feature));
-            }
+            List<Route> routes = routes(folder.resolve("ducts.geojson"));
             Map<String, Vault> vaults = new LinkedHashMap<>();
             JsonNode vaultFeatures = features(folder.resolve("vaults.geojson"));
             for (JsonNode feature : vaultFeatures) {
@@ -84,6 +81,15 @@ record CityOnDisk(
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** Reads a routes layer alone. */
+    static List<Route> routes(Path geoJson) throws IOException {
+        List<Route> routes = new ArrayList<>();
+        for (JsonNode feature : features(geoJson)) {
+            routes.add(route(feature));
+        }
+        return routes;
     }
 
     List<Route> routesOf(String duct) {

@@ -351,6 +351,48 @@ class SampleGisTest {
         assertThat(info).containsPattern("Feature Count: [1-9]");
     }
 
+    /** GDAL turns the district back to longitude and latitude; a millimetre is what the city's own digits are worth. */
+    @ParameterizedTest
+    @CsvSource({"harbour.shp, harbour", "hillside.gpkg, ducts"})
+    void aDistrictLiesWhereTheCityHasIt(String file, String layer, @TempDir Path folder) throws IOException {
+        Path geoJson = folder.resolve("back.geojson");
+        ExternalTool.named("ogr2ogr")
+                .run(
+                        "-f",
+                        "GeoJSON",
+                        geoJson.toString(),
+                        COMMITTED.resolve(file).toString(),
+                        layer,
+                        "-t_srs",
+                        "EPSG:4326",
+                        "-lco",
+                        "COORDINATE_PRECISION=9");
+
+        List<Route> district = CityOnDisk.routes(geoJson).stream()
+                .filter(route -> !route.parts().isEmpty())
+                .toList();
+
+        assertThat(district)
+                .hasSizeGreaterThan(100)
+                .allSatisfy(route -> assertThat(city.routesOf(route.text("duct_id")).stream()
+                                .mapToDouble(same -> apartM(same, route))
+                                .min())
+                        .hasValueCloseTo(0.0, within(0.001)));
+    }
+
+    private static double apartM(Route a, Route b) {
+        List<Coordinate> of = a.parts().stream().flatMap(List::stream).toList();
+        List<Coordinate> others = b.parts().stream().flatMap(List::stream).toList();
+        if (of.size() != others.size()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double apartM = 0;
+        for (int i = 0; i < of.size(); i++) {
+            apartM = Math.max(apartM, of.get(i).distance(others.get(i)));
+        }
+        return apartM;
+    }
+
     private static List<String> names(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();

@@ -1,0 +1,153 @@
+package org.spanroom.output;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.function.Function;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Reckoning;
+import org.spanroom.model.Room;
+import org.spanroom.model.Score;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+import org.spanroom.model.Vault;
+
+/**
+ * The whole reckoning of one span as JSON, RFC 8259: the same as the text, in an order that never changes, the unit of each
+ * number as the last word of its name. What is not known or does not apply is null.
+ */
+public final class ReckoningJson {
+    private final Reckoning reckoning;
+    private final Span span;
+    private final JsonPen json;
+
+    private ReckoningJson(Reckoning reckoning, JsonPen json) {
+        this.reckoning = reckoning;
+        this.span = reckoning.ranked().span();
+        this.json = json;
+    }
+
+    /** Returns the reckoning, ended with a line break. */
+    public static String write(Reckoning reckoning) {
+        var text = new StringWriter();
+        var indenter = new DefaultIndenter("  ", "\n");
+        var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
+        try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
+            generator.setPrettyPrinter(printer);
+            new ReckoningJson(reckoning, new JsonPen(generator)).all();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException("a text in memory cannot fail", impossible);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void all() throws IOException {
+        json.object(() -> {
+            json.text("span_id", span.id());
+            json.whole("rank", reckoning.ranked().rank());
+            json.whole("spans_ranked", reckoning.spansInRun());
+            place();
+            json.object("duct", this::duct);
+            json.objects("bends", reckoning.ranked().assessment().bends().list(), this::bend);
+            json.real(
+                    "bend_total_deg",
+                    reckoning.ranked().assessment().bends().total().deg(),
+                    2);
+            json.object("room", this::room);
+            new PullJson(reckoning, json).write();
+            json.object("score", this::score);
+            json.text("caution", ReckoningText.CAUTION);
+        });
+    }
+
+    private void place() throws IOException {
+        json.object("from", () -> vault(span.from(), span.fromOffsetM()));
+        json.object("to", () -> vault(span.to(), span.toOffsetM()));
+        json.real("length_m", span.lengthM(), 3);
+        json.real("drawn_length_m", span.drawnLengthM(), 3);
+        json.whole("vertices", span.ground().size());
+        json.texts("routes", span.routeIds(), Function.identity());
+        json.text("position_quality", span.positionQuality());
+    }
+
+    private void vault(Vault vault, double offsetM) throws IOException {
+        json.text("vault_id", vault.id());
+        json.real("offset_m", offsetM, 3);
+    }
+
+    private void duct() throws IOException {
+        Duct duct = span.duct();
+        json.text("duct", duct.id());
+        json.text("bank", duct.bankId());
+        json.text("bore_shape", JsonPen.key(duct.boreShape()));
+        json.real("inside_diameter_mm", duct.insideDiameterMm(), 2);
+        json.text("type", duct.type());
+        json.text("material", duct.material());
+        json.text("condition", JsonPen.key(duct.condition()));
+        json.flag("direct_buried", duct.directBuried());
+        json.flag("flooded", duct.flooded());
+        json.flag("contents_known", duct.contents().known());
+        json.objects("innerducts", duct.contents().innerducts(), this::innerduct);
+        json.objects("loose_cables", duct.contents().looseCables(), this::cable);
+        json.texts("assumed", duct.assumed().stream().sorted().toList(), Term::key);
+    }
+
+    private void innerduct(Innerduct innerduct) throws IOException {
+        json.text("innerduct", innerduct.id());
+        json.real("outside_diameter_mm", innerduct.outsideDiameterMm(), 2);
+        json.real("wall_mm", innerduct.wallMm(), 2);
+        json.objects("cables", innerduct.cables(), this::cable);
+    }
+
+    private void cable(Cable cable) throws IOException {
+        json.text("cable", cable.id());
+        json.real("outside_diameter_mm", cable.outsideDiameterMm(), 2);
+        json.real("mass_kg_per_m", cable.massKgPerM(), 4);
+        json.text("service", JsonPen.key(cable.service()));
+    }
+
+    private void bend(Bend bend) throws IOException {
+        json.real("middle_m", bend.middleM(), 2);
+        json.real("start_m", bend.startM(), 2);
+        json.real("deflection_deg", bend.deflection().deg(), 2);
+        json.text("turn", JsonPen.key(bend.turn()));
+        json.real("radius_m", bend.radiusM(), 2);
+        json.flag("radius_assumed", bend.radiusAssumed());
+        json.real("arc_length_m", bend.arcLengthM(), 2);
+    }
+
+    private void room() throws IOException {
+        Room room = reckoning.ranked().assessment().room();
+        json.real("bore_area_mm2", room.boreAreaMm2(), 1);
+        json.real("fill_before_pct", 100 * room.fillBeforeRatio(), 2);
+        json.real("fill_after_pct", 100 * room.fillAfterRatio(), 2);
+        json.real("recoverable_mm2", room.recoverableMm2(), 1);
+        json.whole("innerducts_out", room.innerductsOut());
+        json.whole("positions_before", room.positionsBefore());
+        json.whole("sleeves", room.sleeves());
+        json.whole("new_cables", room.newCables());
+        json.text("binding_rule", room.bindingRule());
+        json.text("excluded", room.exclusion().map(Exclusion::key).orElse(""));
+    }
+
+    private void score() throws IOException {
+        Score score = reckoning.ranked().score();
+        json.real("total_points", score.totalPoints(), 2);
+        json.objects("parts", score.parts(), part -> {
+            json.text("criterion", part.criterion());
+            json.real("quantity_in_unit", part.quantityInUnit(), 3);
+            json.text("unit", part.unit());
+            json.real("value_ratio", part.valueRatio(), 4);
+            json.real("weight_ratio", part.weightRatio(), 4);
+            json.real("points", part.points(), 2);
+        });
+    }
+}
