@@ -19,6 +19,12 @@ final class CommandFactory implements IFactory {
         if (type == CheckCommand.class) {
             return type.cast(new CheckCommand(console));
         }
+        if (type == ExplainCommand.class) {
+            return type.cast(new ExplainCommand(console));
+        }
+        if (type == BendsAccuracyCommand.class) {
+            return type.cast(new BendsAccuracyCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

@@ -39,7 +39,14 @@ import picocli.CommandLine.Spec;
             "Results are planning figures. They clear nobody to enter a vault or to pull:",
             "local codes, the owner's rules and licensed practice decide."
         },
-        subcommands = {RankCommand.class, CheckCommand.class, SampleCommand.class, CommandLine.HelpCommand.class})
+        subcommands = {
+            RankCommand.class,
+            CheckCommand.class,
+            ExplainCommand.class,
+            SampleCommand.class,
+            BendsAccuracyCommand.class,
+            CommandLine.HelpCommand.class
+        })
 final class SpanroomCommand implements Runnable {
     static final String EXIT_HEADING = "%nExit codes:%n";
     static final String EXIT_0 = "0:done";
@@ -67,7 +74,8 @@ final class SpanroomCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(commandLineOf(spec), "Which command? One of rank, check, sample.");
+        throw new ParameterException(
+                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {
@@ -87,11 +95,11 @@ final class SpanroomCommand implements Runnable {
 
     private static int failure(Exception exception, PrintWriter err) {
         if (exception instanceof InputException) {
-            err.println("spanroom: " + exception.getMessage());
+            err.println(Printable.of("spanroom: " + exception.getMessage()));
             return ExitCode.INPUT;
         }
         if (exception instanceof OutputException) {
-            err.println("spanroom: " + exception.getMessage());
+            err.println(Printable.of("spanroom: " + exception.getMessage()));
             return ExitCode.OUTPUT;
         }
         err.println("spanroom: internal error, please report it with what follows");

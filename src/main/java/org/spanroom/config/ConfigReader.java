@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Term;
 
@@ -27,8 +28,29 @@ public final class ConfigReader {
      * @throws InputException naming file, line, key and remedy if anything in it is not understood
      */
     public static RunConfig read(Path file) {
+        return read(file, root -> root);
+    }
+
+    /**
+     * Reads the config that the record of a run holds: the member "config" of a JSON object, JSON being YAML too.
+     *
+     * @throws InputException if the file is no such record
+     */
+    public static RunConfig readRecorded(Path runFile) {
+        return read(runFile, ConfigReader::recorded);
+    }
+
+    private static ConfigNode recorded(ConfigNode root) {
+        if (root instanceof ConfigNode.Mapping members && members.entries().containsKey("config")) {
+            return members.entries().get("config").value();
+        }
+        throw new ConfigProblem(0, "this is no record of a run: it holds no config", "Name the folder of a run.");
+    }
+
+    private static RunConfig read(Path file, UnaryOperator<ConfigNode> section) {
         try {
-            RunConfig config = Binder.bind(YamlParser.parse(text(file)), RunConfig.class, RunConfig.defaults());
+            ConfigNode node = section.apply(YamlParser.parse(text(file)));
+            RunConfig config = Binder.bind(node, RunConfig.class, RunConfig.defaults());
             demandTermsOfTheirLayers(config);
             return config;
         } catch (ConfigProblem e) {

@@ -2,11 +2,12 @@ package org.spanroom.config;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the right word that somebody may have meant by a wrong one. */
-final class NearestWord {
+public final class NearestWord {
     private static final double LARGEST_CHANGE_RATIO = 0.5;
 
     private NearestWord() {}
@@ -17,6 +18,17 @@ final class NearestWord {
                 .min(Comparator.<String>comparingInt(word -> distance(wrong, word))
                         .thenComparing(word -> word))
                 .filter(word -> distance(wrong, word) < LARGEST_CHANGE_RATIO * Math.max(word.length(), wrong.length()));
+    }
+
+    /** Returns so many words that are nearest to a wrong one, the nearest first. */
+    public static List<String> nearest(String wrong, Collection<String> right, int most) {
+        record Candidate(String word, int distance) {}
+        return right.stream()
+                .map(word -> new Candidate(word, distance(wrong, word)))
+                .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
+                .limit(most)
+                .map(Candidate::word)
+                .toList();
     }
 
     /** Returns a remedy: the nearest word, or all there are. */

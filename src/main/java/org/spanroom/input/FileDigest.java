@@ -38,7 +38,8 @@ public record FileDigest(Path file, long sizeBytes, String sha256Hex) {
         return List.copyOf(digests);
     }
 
-    static FileDigest of(Path file) {
+    /** Returns the digest of one file as it is now. */
+    public static FileDigest of(Path file) {
         try (InputStream in = Files.newInputStream(file)) {
             MessageDigest sha = MessageDigest.getInstance("SHA-256");
             byte[] buffer = new byte[BUFFER_BYTES];

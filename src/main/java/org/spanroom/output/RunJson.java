@@ -76,9 +76,21 @@ final class RunJson {
             json.writeStringField("layer", input.layer());
             json.writeStringField("crs", input.crs());
             json.writeStringField("sha256", input.sha256());
+            parts(input.parts());
             json.writeNumberField("features_read", input.featuresRead());
             json.writeNumberField("features_used", input.featuresUsed());
             json.writeNumberField("features_rejected", input.featuresRejected());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private void parts(List<RunRecord.Part> parts) throws IOException {
+        json.writeArrayFieldStart("parts");
+        for (RunRecord.Part part : parts) {
+            json.writeStartObject();
+            json.writeStringField("file", part.file());
+            json.writeStringField("sha256", part.sha256());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -1,6 +1,7 @@
 package org.spanroom.output;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -19,6 +20,7 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
      * @param layer name of the layer, or empty
      * @param crs name or definition of the reference system, or empty
      * @param sha256 hash of the file's bytes, in hexadecimal
+     * @param parts further files that belong to it
      * @param featuresUsed how many had at least a part taken into the run
      */
     public record Input(
@@ -27,9 +29,24 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
             String layer,
             String crs,
             String sha256,
+            List<Part> parts,
             long featuresRead,
             long featuresUsed,
-            long featuresRejected) {}
+            long featuresRejected) {
+        public Input {
+            parts = List.copyOf(parts);
+        }
+
+        /** Returns every file that was read for it, the one that the user named first. */
+        public List<Part> files() {
+            var files = new ArrayList<>(List.of(new Part(file, sha256)));
+            files.addAll(parts);
+            return List.copyOf(files);
+        }
+    }
+
+    /** One file with the hash of its bytes. */
+    public record Part(String file, String sha256) {}
 
     public RunRecord {
         inputs = List.copyOf(inputs);

@@ -12,6 +12,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Network;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
@@ -42,12 +43,9 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
-        var spanRun = new SpanRun(config, findings, progress);
-        InputData inputs = spanRun.read();
-        var network = spanRun.cut(inputs);
-        List<Assessment> assessed = assess(network.spans());
-        new DataDoubts(config).report(assessed, findings);
-        List<RankedSpan> ranked = rank(assessed);
+        InputData inputs = read();
+        Network network = cut(inputs);
+        List<RankedSpan> ranked = rank(network);
         var record = new RunRecord(
                 version,
                 startedAt,
@@ -56,6 +54,21 @@ public final class RankRun {
         var results = new Results(network, ranked, findings.all(), record);
         WrittenResults written = write(results, settings(overwrite, outputCrs(inputs)));
         return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
+    }
+
+    InputData read() {
+        return new SpanRun(config, findings, progress).read();
+    }
+
+    Network cut(InputData inputs) {
+        return new SpanRun(config, findings, progress).cut(inputs);
+    }
+
+    /** Returns all spans, assessed, the best first. */
+    List<RankedSpan> rank(Network network) {
+        List<Assessment> assessed = assess(network.spans());
+        new DataDoubts(config).report(assessed, findings);
+        return rank(assessed);
     }
 
     private List<Assessment> assess(List<org.spanroom.model.Span> spans) {
@@ -86,13 +99,17 @@ public final class RankRun {
         return new OutputSettings(folder, overwrite, crs, SpanRun.threads(config));
     }
 
-    private static RunRecord.Input recordOf(InputRecord input) {
+    static RunRecord.Input recordOf(InputRecord input) {
         return new RunRecord.Input(
                 input.role(),
                 input.file().toString(),
                 input.layer(),
                 input.crsName(),
                 input.digests().isEmpty() ? "" : input.digests().get(0).sha256Hex(),
+                input.digests().stream()
+                        .skip(1)
+                        .map(part -> new RunRecord.Part(part.file().toString(), part.sha256Hex()))
+                        .toList(),
                 input.featuresRead(),
                 input.featuresUsed(),
                 input.featuresRejected());

@@ -29,7 +29,7 @@ class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
     private static final String MAP = """
-            cli      -> pipeline config input output sample crs finding model
+            cli      -> pipeline config input output sample corpus crs finding model
             pipeline -> config input network bend bore pull effort permit rank program output crs finding model
             sample   -> output crs finding model
             config   -> finding model

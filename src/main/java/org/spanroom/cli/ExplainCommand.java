@@ -1,0 +1,85 @@
+package org.spanroom.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Reckoning;
+import org.spanroom.output.ReckoningJson;
+import org.spanroom.output.ReckoningText;
+import org.spanroom.output.SpanSheetSvg;
+import org.spanroom.output.TextFile;
+import org.spanroom.pipeline.ExplainRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code explain}: the whole reckoning of one span of an earlier run. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
+        sortOptions = false,
+        description = {
+            "Print the whole reckoning of one span: pieces and vaults, bends, what was",
+            "assumed, the force at every section both ways, every limit, the score.",
+            "The run is made once more, on the files and with the config that it recorded.",
+            ""
+        },
+        exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
+        exitCodeList = {
+            SpanroomCommand.EXIT_0,
+            SpanroomCommand.EXIT_1,
+            SpanroomCommand.EXIT_2,
+            "3:no such span; or a file of the run is missing or has changed",
+            SpanroomCommand.EXIT_5
+        })
+final class ExplainCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "SPAN_ID", description = "The span, as the column span_id has it.")
+    String spanId = "";
+
+    @Option(names = "--run", paramLabel = "FOLDER", required = true, description = "Results of the run.")
+    Path folder = Path.of("");
+
+    @Option(names = "--json", description = "Print JSON instead of text.")
+    boolean json;
+
+    @Option(
+            names = "--svg",
+            paramLabel = "FILE",
+            description = "Write a sheet as well: the plan with its bends, and the forces along the span.")
+    @Nullable
+    Path svg;
+
+    @Option(names = "--overwrite", description = "Replace that sheet if it exists.")
+    boolean overwrite;
+
+    private final Console console;
+
+    ExplainCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        if (svg != null) {
+            TextFile.check(svg, overwrite);
+        }
+        var run = new ExplainRun(folder, console.progress());
+        Reckoning reckoning = run.run(spanId);
+        warnOfAnotherVersion(run.version());
+        console.out().print(json ? ReckoningJson.write(reckoning) : ReckoningText.write(reckoning));
+        console.out().flush();
+        if (svg != null) {
+            TextFile.write(svg, SpanSheetSvg.draw(reckoning), overwrite);
+        }
+        return ExitCode.OK;
+    }
+
+    private void warnOfAnotherVersion(String version) {
+        if (!version.equals(SpanroomCommand.Version.text())) {
+            console.err()
+                    .println("spanroom: the run was made by version " + Printable.of(version)
+                            + ", so its figures may differ from these");
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package org.spanroom.output;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.spanroom.finding.InputException;
+
+/**
+ * What the record of an earlier run tells of its inputs.
+ *
+ * @param file the record
+ * @param version of the program that made the run
+ * @param inputs in the order of the record
+ */
+public record RecordedRun(Path file, String version, List<RunRecord.Input> inputs) {
+    private static final String NAME_A_RUN = "Name the folder of a run with --run.";
+    private static final String RUN_AGAIN = "Make the run again with this version.";
+
+    public RecordedRun {
+        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * Reads the record in the folder of a run.
+     *
+     * @throws InputException if there is none, or it cannot be used
+     */
+    public static RecordedRun read(Path folder) {
+        Path file = folder.resolve("run.json");
+        if (!Files.isRegularFile(file)) {
+            throw new InputException(folder, "the folder holds no run (no run.json)", NAME_A_RUN);
+        }
+        try {
+            JsonNode root = new ObjectMapper().readTree(Files.readString(file));
+            var inputs = new ArrayList<RunRecord.Input>();
+            for (JsonNode input : root.path("inputs")) {
+                inputs.add(input(file, input));
+            }
+            if (inputs.isEmpty()) {
+                throw new InputException(file, "it names no inputs", RUN_AGAIN);
+            }
+            return new RecordedRun(file, root.path("version").asText(), inputs);
+        } catch (JsonProcessingException failure) {
+            throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);
+        } catch (IOException failure) {
+            throw new InputException(file, "it cannot be read", NAME_A_RUN, failure);
+        }
+    }
+
+    private static RunRecord.Input input(Path file, JsonNode input) {
+        var parts = new ArrayList<RunRecord.Part>();
+        for (JsonNode part : input.path("parts")) {
+            parts.add(new RunRecord.Part(text(file, part, "file"), text(file, part, "sha256")));
+        }
+        return new RunRecord.Input(
+                text(file, input, "role"),
+                text(file, input, "file"),
+                input.path("layer").asText(),
+                input.path("crs").asText(),
+                text(file, input, "sha256"),
+                parts,
+                input.path("features_read").asLong(),
+                input.path("features_used").asLong(),
+                input.path("features_rejected").asLong());
+    }
+
+    private static String text(Path file, JsonNode node, String name) {
+        String text = node.path(name).asText();
+        if (text.isBlank()) {
+            throw new InputException(file, "an input in it lacks its " + name, RUN_AGAIN);
+        }
+        return text;
+    }
+}
