@@ -74,7 +74,8 @@ final class SpanroomCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
+        throw new ParameterException(
+                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

@@ -25,16 +25,21 @@ class ExplainCommandTest {
     @BeforeEach
     void makeARun() throws IOException {
         run = folder.resolve("run-1");
-        Files.writeString(folder.resolve("ducts.geojson"), collection(
-                duct("D-1", 3, 1, "[-30, 40], [-30, 40.001], [-29.9989, 40.001]"),
-                duct("D-2", 2, 1, "[-29.9989, 40.001], [-29.9979, 40.001]"),
-                duct("D-3", 0, 0, "[-29.9979, 40.001], [-29.9979, 40.0018]")));
-        Files.writeString(folder.resolve("vaults.geojson"), collection(
-                vault("V-1", "-30, 40"),
-                vault("V-2", "-29.9989, 40.001"),
-                vault("V-3", "-29.9979, 40.001"),
-                vault("V-4", "-29.9979, 40.0018")));
-        Files.writeString(folder.resolve("config.yaml"), """
+        Files.writeString(
+                folder.resolve("ducts.geojson"),
+                collection(
+                        duct("D-1", 3, 1, "[-30, 40], [-30, 40.001], [-29.9989, 40.001]"),
+                        duct("D-2", 2, 1, "[-29.9989, 40.001], [-29.9979, 40.001]"),
+                        duct("D-3", 0, 0, "[-29.9979, 40.001], [-29.9979, 40.0018]")));
+        Files.writeString(
+                folder.resolve("vaults.geojson"),
+                collection(
+                        vault("V-1", "-30, 40"),
+                        vault("V-2", "-29.9989, 40.001"),
+                        vault("V-3", "-29.9979, 40.001"),
+                        vault("V-4", "-29.9979, 40.0018")));
+        Files.writeString(
+                folder.resolve("config.yaml"), """
                 inputs:
                   routes:
                     file: '%1$s/ducts.geojson'
@@ -49,8 +54,8 @@ class ExplainCommandTest {
                     fields:
                       vault: vault_id
                 """.formatted(folder.toString().replace('\\', '/')));
-        CommandRun ranked = CommandRun.of(
-                "rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString());
+        CommandRun ranked =
+                CommandRun.of("rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
     }
 
@@ -111,7 +116,8 @@ class ExplainCommandTest {
 
     @Test
     void aWrongIdIsAnsweredWithTheNearestOnes() throws IOException {
-        List<String> ids = spans().stream().map(row -> row.get("span_id")).sorted().toList();
+        List<String> ids =
+                spans().stream().map(row -> row.get("span_id")).sorted().toList();
         String wrong = ids.get(1).substring(0, ids.get(1).length() - 1) + "?";
 
         CommandRun explained = explain(wrong);
@@ -188,10 +194,14 @@ class ExplainCommandTest {
         Files.writeString(run.resolve("run.json"), "{\"inputs\": [{\"role\": \"routes\"}]}");
         CommandRun hollow = CommandRun.of("explain", "S-1", "--run", run.toString());
 
-        assertThat(List.of(none.exitCode(), broken.exitCode(), hollow.exitCode())).containsOnly(ExitCode.INPUT);
-        assertThat(none.complaint()).isEqualTo(
-                "spanroom: " + folder + ": the folder holds no run (no run.json). Name the folder of a run with --run.\n");
-        assertThat(broken.complaint()).contains("it is no record of a run (not JSON)").hasLineCount(1);
+        assertThat(List.of(none.exitCode(), broken.exitCode(), hollow.exitCode()))
+                .containsOnly(ExitCode.INPUT);
+        assertThat(none.complaint())
+                .isEqualTo("spanroom: " + folder
+                        + ": the folder holds no run (no run.json). Name the folder of a run with --run.\n");
+        assertThat(broken.complaint())
+                .contains("it is no record of a run (not JSON)")
+                .hasLineCount(1);
         assertThat(hollow.complaint()).contains("an input in it lacks its file").hasLineCount(1);
     }
 
@@ -250,7 +260,6 @@ class ExplainCommandTest {
 
     private static String vault(String id, String place) {
         return """
-                {"type":"Feature","properties":{"vault_id":"%s"},"geometry":{"type":"Point","coordinates":[%s]}}"""
-                .formatted(id, place);
+                {"type":"Feature","properties":{"vault_id":"%s"},"geometry":{"type":"Point","coordinates":[%s]}}""".formatted(id, place);
     }
 }

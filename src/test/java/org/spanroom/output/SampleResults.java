@@ -90,7 +90,8 @@ final class SampleResults {
                 "0.1.0",
                 STARTED,
                 Map.of("snap_tolerance_m", 1.5, "fields", Map.of("route", "ID", "duct", "DUCT_NO"), "strict", false),
-                List.of(new RunRecord.Input("routes", "routes.geojson", "routes", "OGC:CRS84", "ab12", List.of(), 3, 2, 1)));
+                List.of(new RunRecord.Input(
+                        "routes", "routes.geojson", "routes", "OGC:CRS84", "ab12", List.of(), 3, 2, 1)));
     }
 
     private static Score score() {
