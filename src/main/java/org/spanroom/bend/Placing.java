@@ -1,6 +1,7 @@
 package org.spanroom.bend;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
@@ -23,6 +24,10 @@ final class Placing {
 
         Draft(double side) {
             this.side = side;
+        }
+
+        double middleM() {
+            return (startM + endM) / 2;
         }
     }
 
@@ -61,16 +66,10 @@ final class Placing {
     private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
         var draft = new Draft(chain.side[arc]);
         draft.turnRad = turnWithinLine(arc);
-        draft.radiusM = chain.radiusM[arc];
-        double lengthM = draft.radiusM * draft.turnRad;
-        var local = new RadiusReading(chain, arc, sigmaM);
-        draft.assumed = !local.isMeasured();
-        if (draft.assumed) {
-            draft.radiusM = sweepRadiusM;
-            lengthM = draft.radiusM * draft.turnRad;
-        } else {
-            draft.radiusM = Math.min(draft.radiusM, local.smallestRadiusM());
-        }
+        var reading = new RadiusReading(chain, arc, sigmaM);
+        draft.assumed = !reading.isMeasured();
+        draft.radiusM = draft.assumed ? sweepRadiusM : Math.min(chain.radiusM[arc], reading.smallestRadiusM());
+        double lengthM = draft.turnRad * (draft.assumed ? sweepRadiusM : chain.radiusM[arc]);
         double middleM = middleAlongM(arc);
         draft.startM = middleM - lengthM / 2;
         draft.endM = middleM + lengthM / 2;
@@ -131,30 +130,52 @@ final class Placing {
     }
 
     private boolean isNone(Draft draft) {
-        double middleM = (draft.startM + draft.endM) / 2;
+        double middleM = draft.middleM();
         double reachM = draft.assumed ? 0 : (draft.endM - draft.startM) / 2;
         return draft.turnRad < Math.toRadians(settings.minimumDeflectionDeg())
                 || middleM + reachM <= settings.endStubM()
                 || middleM - reachM >= trace.lengthM - settings.endStubM();
     }
 
-    /** Gives each bend a stretch within the line and apart from its neighbours. */
+    /**
+     * Gives each bend a stretch within the line and apart from its neighbours, as near to its place as they leave room: up
+     * to halfway to the next bend's middle. An assumed radius shrinks where its arc finds no room; a measured one stays.
+     */
     private void separate(List<Draft> drafts) {
-        double free = 0;
+        double[] middlesM = middles(drafts);
+        double freeM = 0;
         for (int i = 0; i < drafts.size(); i++) {
             Draft draft = drafts.get(i);
-            double nextMiddleM =
-                    i + 1 < drafts.size() ? (drafts.get(i + 1).startM + drafts.get(i + 1).endM) / 2 : trace.lengthM;
-            double middleM = (draft.startM + draft.endM) / 2;
-            double limitM = i + 1 < drafts.size() ? (middleM + nextMiddleM) / 2 : trace.lengthM;
+            double limitM = i + 1 < drafts.size() ? (middlesM[i] + middlesM[i + 1]) / 2 : trace.lengthM;
             double lengthM = draft.endM - draft.startM;
-            if (lengthM > limitM - free) {
-                draft.radiusM *= (limitM - free) / lengthM;
-                lengthM = limitM - free;
+            double roomM = limitM - freeM;
+            if (lengthM > roomM) {
+                draft.radiusM *= draft.assumed ? roomM / lengthM : 1;
+                lengthM = roomM;
             }
-            draft.startM = Math.max(free, Math.min(draft.startM, limitM - lengthM));
+            draft.startM = Math.max(freeM, Math.min(middlesM[i] - lengthM / 2, limitM - lengthM));
             draft.endM = draft.startM + lengthM;
-            free = draft.endM;
+            freeM = draft.endM;
         }
+    }
+
+    /** Returns the bends' middles, put in strict order within the line; sorts the bends by them. */
+    private double[] middles(List<Draft> drafts) {
+        drafts.sort(Comparator.comparingDouble(Draft::middleM));
+        double[] middlesM = drafts.stream().mapToDouble(Draft::middleM).toArray();
+        double leastM = trace.lengthM / (1000.0 * (middlesM.length + 1));
+        double floorM = 0;
+        for (int i = 0; i < middlesM.length; i++) {
+            floorM += leastM;
+            middlesM[i] = Math.max(floorM, middlesM[i]);
+            floorM = middlesM[i];
+        }
+        double ceilingM = trace.lengthM;
+        for (int i = middlesM.length - 1; i >= 0; i--) {
+            ceilingM -= leastM;
+            middlesM[i] = Math.min(ceilingM, middlesM[i]);
+            ceilingM = middlesM[i];
+        }
+        return middlesM;
     }
 }

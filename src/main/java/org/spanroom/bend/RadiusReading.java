@@ -11,6 +11,11 @@ final class RadiusReading {
     /** What an arc must save over a corner, in variances, for its radius to count as measured. */
     private static final double RADIUS_PRICE = 4;
 
+    /** The same where as many vertices lie on the arc as make a drawn arc of it. */
+    private static final double DRAWN_ARC_PRICE = 1.5;
+
+    private static final int DRAWN_ARC_VERTICES = 5;
+
     /** What two arcs must save over one: two unknowns more. */
     private static final double COMPOUND_PRICE = 12;
 
@@ -29,14 +34,15 @@ final class RadiusReading {
         int to = chain.windowEnd(arc);
         this.round = new TangentChain(trace, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
-        if (chain.radiusM[arc] <= 0 || chain.verticesOn(arc, slackM) < FEWEST_ARC_VERTICES) {
+        int onArc = chain.radiusM[arc] > 0 ? chain.verticesOn(arc, slackM) : 0;
+        if (onArc < FEWEST_ARC_VERTICES) {
             this.measured = false;
             this.smallestRadiusM = chain.radiusM[arc];
             return;
         }
         double one = ChainFit.fit(round, sigmaM);
         double corner = ChainFit.fitCorners(new TangentChain(trace, round.corners, from, to), sigmaM);
-        this.measured = corner - one > RADIUS_PRICE;
+        this.measured = corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
         this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];
     }
 

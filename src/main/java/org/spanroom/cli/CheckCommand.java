@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
+        header = "Tell what is missing or contradictory in the data.",
         description = {
             "Read the inputs and cut them into spans, and tell what is missing or",
             "contradicts itself; write nothing."

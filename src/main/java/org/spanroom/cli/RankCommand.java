@@ -18,6 +18,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
+        header = "Rank spans by the room that recovery gives back.",
         description = {
             "Rank the vault-to-vault spans of a network by the room that recovering",
             "rigid innerducts gives back."

@@ -14,6 +14,7 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
+        header = "Write an invented city to try the tool on.",
         description = {
             "Write an invented city, with the ordinary faults of real data, to try the",
             "tool on or to measure it with. The same size and seed give the same bytes.",

@@ -33,48 +33,36 @@ public final class BendAccuracy {
 
     private void add(DrawnSpan span, Reading reading) {
         all.add(reading);
-        byShape.computeIfAbsent(span.style().shape().name().toLowerCase(Locale.ROOT), name -> new Tally())
-                .add(reading);
+        byShape.computeIfAbsent(name(span.style().shape()), name -> new Tally()).add(reading);
         byClass.computeIfAbsent(className(span.style()), name -> new Tally()).add(reading);
     }
 
-    /** Returns the share of spans whose total deflection is within 2 degrees. */
-    public double totalWithin2Ratio() {
-        return (double) all.totalWithin2 / all.spans;
+    /** Returns the figures over all spans, or over those of one shape. */
+    Tally all() {
+        return all;
     }
 
-    /** Returns the share of spans whose total deflection is within 5 degrees. */
-    public double totalWithin5Ratio() {
-        return (double) all.totalWithin5 / all.spans;
+    Tally ofShape(DrawnSpan.Shape shape) {
+        return byShape.getOrDefault(name(shape), new Tally());
     }
 
-    /** Returns the share of spans with the right number of bends over 10 degrees. */
-    public double countRightRatio() {
-        return (double) all.countRight / all.spans;
-    }
-
-    /** Returns the share of arcs of five vertices or more whose radius is within 15 %. */
-    public double radiusWithinRatio() {
-        return (double) all.radiusWithin / all.arcs;
-    }
-
-    /** Returns the same share for an ideal reader. */
-    public double idealRadiusWithinRatio() {
-        return all.idealRadius / all.arcs;
-    }
-
-    /** Returns all figures as a table. */
+    /** Returns all figures as a table, the targets first. */
     public String toText() {
-        var text = new StringBuilder(Tally.header());
-        text.append(all.row("all"));
+        var text = new StringBuilder(1 << 13);
+        text.append(all.targets());
+        text.append('\n').append(Tally.header()).append(all.row("all"));
         byShape.forEach((name, tally) -> text.append(tally.row(name)));
         byClass.forEach((name, tally) -> text.append(tally.row(name)));
         return text.toString();
     }
 
+    private static String name(DrawnSpan.Shape shape) {
+        return shape.name().toLowerCase(Locale.ROOT);
+    }
+
     private static String className(DrawnSpan.Style style) {
         String noise = style.noiseM() == 0 ? "0" : band(style.noiseM(), NOISE_BOUNDS_M);
-        return "noise " + noise + " chord " + band(style.chordM(), CHORD_BOUNDS_M) + " radius "
+        return "noise " + noise + ", chord " + band(style.chordM(), CHORD_BOUNDS_M) + ", radius "
                 + number(style.leastRadiusM()) + "-" + number(style.mostRadiusM());
     }
 

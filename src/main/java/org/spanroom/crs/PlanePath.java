@@ -19,7 +19,12 @@ record PlanePath(
         double meridianDeg,
         Optional<DatumShift> shift)
         implements ReferenceSystem.Path {
-    private static final double LARGEST_CORRECTION_DEG = 1e-6;
+    /** Metres or feet, whichever the plane has. */
+    private static final double GOOD_ENOUGH_UNITS = 3e-7;
+
+    private static final double LARGEST_CORRECTION_UNITS = 1;
+    private static final double STEP_DEG = 1e-5;
+    private static final int MOST_REPEATS = 2;
 
     @Override
     public void toLonLat(double[] pairs) {
@@ -50,20 +55,54 @@ record PlanePath(
     }
 
     /**
-     * Some inverses are series that miss by up to a millimetre where the projection itself is exact: the place found is projected
-     * again and moved by what is missing.
+     * Some inverses are series that miss by up to a millimetre where the projection itself is exact: the places found are projected
+     * again and moved by what is missing (Newton's method; the derivatives at the first vertex serve for all, since what
+     * is missing is tiny).
      */
     private static void unproject(MathTransform inverse, MathTransform projection, double[] pairs) {
+        double[] wanted = pairs.clone();
         transform(inverse, pairs);
-        double[] again = pairs.clone();
-        transform(projection, again);
-        transform(inverse, again);
-        for (int at = 0; at < pairs.length; at++) {
-            double missing = pairs[at] - again[at];
-            if (Math.abs(missing) < LARGEST_CORRECTION_DEG) {
-                pairs[at] += missing;
+        for (int repeat = 0; repeat < MOST_REPEATS; repeat++) {
+            double[] missing = pairs.clone();
+            transform(projection, missing);
+            double worst = 0;
+            for (int at = 0; at < pairs.length; at++) {
+                missing[at] = wanted[at] - missing[at];
+                worst = Math.abs(missing[at]) > worst ? Math.abs(missing[at]) : worst;
+            }
+            if (worst < GOOD_ENOUGH_UNITS || worst > LARGEST_CORRECTION_UNITS) {
+                return;
+            }
+            move(projection, pairs, missing);
+        }
+    }
+
+    private static void move(MathTransform projection, double[] pairs, double[] missing) {
+        int first = firstFinite(pairs);
+        double[] at = {pairs[first], pairs[first + 1], pairs[first] + STEP_DEG, pairs[first + 1], pairs[first],
+            pairs[first + 1] + STEP_DEG};
+        transform(projection, at);
+        double xByLon = (at[2] - at[0]) / STEP_DEG;
+        double yByLon = (at[3] - at[1]) / STEP_DEG;
+        double xByLat = (at[4] - at[0]) / STEP_DEG;
+        double yByLat = (at[5] - at[1]) / STEP_DEG;
+        double determinant = xByLon * yByLat - xByLat * yByLon;
+        for (int i = 0; i < pairs.length; i += 2) {
+            double lon = (missing[i] * yByLat - missing[i + 1] * xByLat) / determinant;
+            double lat = (missing[i + 1] * xByLon - missing[i] * yByLon) / determinant;
+            if (Double.isFinite(lon) && Double.isFinite(lat)) {
+                pairs[i] += lon;
+                pairs[i + 1] += lat;
             }
         }
+    }
+
+    private static int firstFinite(double[] pairs) {
+        int at = 0;
+        while (at + 2 < pairs.length && !Double.isFinite(pairs[at] + pairs[at + 1])) {
+            at += 2;
+        }
+        return at;
     }
 
     private static void transform(MathTransform transform, double[] pairs) {

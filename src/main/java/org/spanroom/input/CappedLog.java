@@ -1,9 +1,11 @@
 package org.spanroom.input;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
@@ -19,7 +21,7 @@ final class CappedLog {
 
     private final FindingLog findings;
     private final String source;
-    private final Map<String, Kind> kinds = new TreeMap<>();
+    private final Map<FindingCode, Map<String, Kind>> kinds = new EnumMap<>(FindingCode.class);
 
     CappedLog(FindingLog findings, String source) {
         this.findings = findings;
@@ -37,10 +39,15 @@ final class CappedLog {
     }
 
     void add(Finding finding) {
-        Kind kind = kinds.computeIfAbsent(finding.code().key() + " " + finding.field(), key -> new Kind());
+        add(finding.code(), finding.field(), () -> finding);
+    }
+
+    /** Adds a finding whose words are only made if they will be shown: there may be millions of them. */
+    void add(FindingCode code, String field, Supplier<Finding> finding) {
+        Kind kind = kinds.computeIfAbsent(code, key -> new TreeMap<>()).computeIfAbsent(field, key -> new Kind());
         kind.count++;
         if (kind.first.size() < MOST_OF_A_KIND) {
-            kind.first.add(finding);
+            kind.first.add(finding.get());
         }
     }
 
@@ -51,7 +58,7 @@ final class CappedLog {
 
     /** Hands everything on; to be called when the layer has been read. */
     void close(long features) {
-        kinds.values().forEach(kind -> handOn(kind, features));
+        kinds.values().forEach(byField -> byField.values().forEach(kind -> handOn(kind, features)));
         kinds.clear();
     }
 

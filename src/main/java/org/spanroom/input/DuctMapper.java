@@ -99,10 +99,10 @@ final class DuctMapper {
         SimpleContents simple = withInnerducts((int) innerducts);
         simple = withCables(simple, (int) cables);
         if (innerducts > 0 && cables > innerducts) {
-            values.addTo(
-                    Term.CABLE_COUNT,
+            values.add(
                     FindingCode.CABLES_EXCEED_INNERDUCTS,
-                    (int) cables + " cables are recorded in " + (int) innerducts + " innerducts");
+                    Term.CABLE_COUNT,
+                    () -> (int) cables + " cables are recorded in " + (int) innerducts + " innerducts");
         }
         boolean sized = (innerducts == 0 || simple.wallMm() > 0)
                 && (cables == 0 || (simple.cableOutsideMm() > 0 && simple.cableMassKgPerM() >= 0));
@@ -132,10 +132,11 @@ final class DuctMapper {
     private double wallMm(double outsideMm) {
         double wallMm = values.isMapped(Term.INNERDUCT_WALL) ? values.number(Term.INNERDUCT_WALL) : FeatureValues.NONE;
         if (2 * wallMm >= outsideMm) {
-            values.addTo(
-                    Term.INNERDUCT_WALL,
+            double tooThickMm = wallMm;
+            values.add(
                     FindingCode.UNUSABLE_VALUE,
-                    "a wall of " + Quantities.shown(Term.INNERDUCT_WALL, wallMm) + " leaves no bore in "
+                    Term.INNERDUCT_WALL,
+                    () -> "a wall of " + Quantities.shown(Term.INNERDUCT_WALL, tooThickMm) + " leaves no bore in "
                             + Quantities.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
             wallMm = FeatureValues.NONE;
         }
@@ -154,10 +155,12 @@ final class DuctMapper {
         for (Cable cable : duct.contents().looseCables()) {
             areaMm2 += cable.areaMm2();
         }
-        if (areaMm2 > duct.boreAreaMm2()) {
+        double filledMm2 = areaMm2;
+        if (filledMm2 > duct.boreAreaMm2()) {
             values.add(
                     FindingCode.CONTENTS_OVERFILL,
-                    "contents of " + Math.round(areaMm2) + " mm2 in a bore of " + Math.round(duct.boreAreaMm2())
+                    "",
+                    () -> "contents of " + Math.round(filledMm2) + " mm2 in a bore of " + Math.round(duct.boreAreaMm2())
                             + " mm2");
         }
     }

@@ -1,12 +1,13 @@
 package org.spanroom.input;
 
-import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
@@ -29,8 +30,8 @@ final class FeatureValues {
     private final Set<String> missingWords;
     private final Set<String> unknownWords;
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
-    private final Map<Term, Long> recorded = new EnumMap<>(Term.class);
-    private final Map<Set<Term>, Set<Term>> assumedSets = new java.util.HashMap<>();
+    private final Set<Term> recorded = EnumSet.noneOf(Term.class);
+    private final Map<Set<Term>, Set<Term>> assumedSets = new HashMap<>();
 
     private List<@Nullable Object> values = List.of();
     private String featureId = "";
@@ -101,7 +102,7 @@ final class FeatureValues {
         if (text.isEmpty() || missingWords.contains(ValueWords.fold(text))) {
             return "";
         }
-        recorded.merge(term, 1L, Long::sum);
+        recorded.add(term);
         return text;
     }
 
@@ -123,7 +124,10 @@ final class FeatureValues {
             if (unknownWords.contains(word)) {
                 missing(term, column);
             } else {
-                add(FindingCode.UNUSABLE_VALUE, column, "'" + text + "' stands in no list of words for " + term.key());
+                add(
+                        FindingCode.UNUSABLE_VALUE,
+                        column.field(),
+                        () -> "'" + text + "' stands in no list of words for " + term.key());
             }
         }
         T assumedMeaning = ofAssumed.get(assumedWord(term));
@@ -163,7 +167,7 @@ final class FeatureValues {
             missing(term, column);
             return NONE;
         }
-        recorded.merge(term, 1L, Long::sum);
+        recorded.add(term);
         return value instanceof Number number
                 ? kept(term, column, number.doubleValue(), column.unit())
                 : parsed(term, column, SourceNumber.text(value));
@@ -186,8 +190,8 @@ final class FeatureValues {
         if (number.isEmpty()) {
             add(
                     FindingCode.UNUSABLE_VALUE,
-                    column,
-                    "'" + text + "' is not a number that " + term.key() + " can be read from");
+                    column.field(),
+                    () -> "'" + text + "' is not a number that " + term.key() + " can be read from");
             return NONE;
         }
         return kept(term, column, number.get().inUnit(), number.get().unit().or(column::unit));
@@ -198,22 +202,25 @@ final class FeatureValues {
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
             add(
                     FindingCode.UNUSABLE_VALUE,
-                    column,
-                    SourceNumber.canonical(inUnit) + " is not a value for " + term.key());
+                    column.field(),
+                    () -> SourceNumber.canonical(inUnit) + " is not a value for " + term.key());
             return NONE;
         }
         if (!config.plausible().contains(term, kept)) {
             add(
                     FindingCode.IMPLAUSIBLE_VALUE,
-                    column,
-                    Quantities.implausible(term, inUnit, unit, config.plausible()) + assumedInstead(term));
+                    column.field(),
+                    () -> Quantities.implausible(term, inUnit, unit, config.plausible()) + assumedInstead(term));
             return NONE;
         }
         return kept;
     }
 
     private void missing(Term term, LayerFields.Column column) {
-        add(FindingCode.MISSING_VALUE, column, "no " + term.key() + " is recorded" + assumedInstead(term));
+        add(
+                FindingCode.MISSING_VALUE,
+                column.field(),
+                () -> "no " + term.key() + " is recorded" + assumedInstead(term));
     }
 
     private String assumedInstead(Term term) {
@@ -225,18 +232,18 @@ final class FeatureValues {
     }
 
     /** Notes something about the feature at hand. */
-    void add(FindingCode code, LayerFields.Column column, String detail) {
-        log.add(Finding.of(code, log.source(), featureId, detail)
-                .inField(column.field())
-                .at(lonDeg, latDeg));
+    void add(FindingCode code, String field, Supplier<String> detail) {
+        log.add(
+                code,
+                field,
+                () -> Finding.of(code, log.source(), featureId, detail.get())
+                        .inField(field)
+                        .at(lonDeg, latDeg));
     }
 
-    void add(FindingCode code, String detail) {
-        log.add(Finding.of(code, log.source(), featureId, detail).at(lonDeg, latDeg));
-    }
-
-    void addTo(Term term, FindingCode code, String detail) {
-        fields.find(term).ifPresentOrElse(column -> add(code, column, detail), () -> add(code, detail));
+    /** Notes something about a term of the feature at hand, under its field's name where it is mapped. */
+    void add(FindingCode code, Term term, Supplier<String> detail) {
+        add(code, fields.find(term).map(LayerFields.Column::field).orElse(""), detail);
     }
 
     /** Tells of mapped fields that the layer does not have; to be called when it has been read. */
@@ -245,7 +252,7 @@ final class FeatureValues {
         for (Term term : Term.values()) {
             fields.find(term)
                     .filter(column ->
-                            !recorded.containsKey(term) && !header.fields().contains(column.field()))
+                            !recorded.contains(term) && !header.fields().contains(column.field()))
                     .ifPresent(column -> absent.put(column.field(), term.key()));
         }
         absent.forEach((field, term) -> log.layer(

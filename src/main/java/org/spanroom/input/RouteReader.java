@@ -83,7 +83,7 @@ final class RouteReader {
         values.start(feature, Term.ROUTE, first.x(0), first.y(0));
         String id = values.featureId();
         if (!ids.add(id)) {
-            values.addTo(Term.ROUTE, FindingCode.DUPLICATE_ID, "another route before has the id " + id);
+            values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "another route before has the id " + id);
         }
         Duct duct = ducts.map();
         double lengthM = values.number(Term.RECORDED_LENGTH);

@@ -76,7 +76,7 @@ final class VaultReader {
             return;
         }
         add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
-        footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, text));
+        footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, "", () -> text));
     }
 
     private boolean toLonLat(SourceFeature feature, double[] ordinates, int dimension) {
@@ -116,10 +116,10 @@ final class VaultReader {
             number++;
         }
         String given = id + "-" + number;
-        values.addTo(
-                Term.VAULT,
+        values.add(
                 FindingCode.DUPLICATE_ID,
-                "another vault before has the id " + id + "; this one is " + given);
+                Term.VAULT,
+                () -> "another vault before has the id " + id + "; this one is " + given);
         return given;
     }
 

@@ -32,11 +32,10 @@ final class ChainCutter {
     /**
      * What a chain gave.
      *
+     * @param drawnM drawn length of all spans
      * @param remainderM drawn length that is in no span
      */
-    record Cutting(List<Span> spans, double remainderM) {
-        static final Cutting NOTHING = new Cutting(List.of(), 0);
-    }
+    record Cutting(List<Span> spans, double drawnM, double remainderM) {}
 
     ChainCutter(CuttingContext context, CloseCuts.Sink tooClose) {
         settings = context.settings();
@@ -49,7 +48,7 @@ final class ChainCutter {
 
     Cutting cut(Chain next) {
         chain = next;
-        spans = new ArrayList<>();
+        spans = new ArrayList<>(4);
         remainderM = 0;
         List<Pass> passes = chain.passes();
         if (passes.isEmpty()) {
@@ -59,7 +58,9 @@ final class ChainCutter {
         } else {
             cutOpen(closeCuts.standing(passes));
         }
-        return new Cutting(spans, remainderM);
+        var drawn = new CompensatedSum();
+        spans.forEach(span -> drawn.add(span.drawnLengthM()));
+        return new Cutting(spans, drawn.value(), remainderM);
     }
 
     private void leaveWhole() {

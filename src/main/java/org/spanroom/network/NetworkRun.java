@@ -210,13 +210,13 @@ final class NetworkRun {
         var routeSum = new CompensatedSum();
         var spanSum = new CompensatedSum();
         var remainderSum = new CompensatedSum();
-        List<Span> spans = new ArrayList<>();
+        List<Span> spans = new ArrayList<>(spanCount());
         for (int number = 0; number < routes.size(); number++) {
             routeSum.add(lengthM[number]);
             ChainCutter.Cutting cutting = cuttings.get(number);
             if (cutting != null) {
                 spans.addAll(cutting.spans());
-                cutting.spans().forEach(span -> spanSum.add(span.drawnLengthM()));
+                spanSum.add(cutting.drawnM());
                 remainderSum.add(cutting.remainderM());
             }
         }
@@ -224,7 +224,19 @@ final class NetworkRun {
         if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
-        return new Network(
-                SpanIds.distinct(spans), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+        int[] hashes = new int[spans.size()];
+        workers.run(
+                spans.size(), () -> span -> hashes[span] = spans.get(span).id().hashCode());
+        SpanIds.makeDistinct(spans, hashes);
+        return new Network(spans, vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+    }
+
+    private int spanCount() {
+        int count = 0;
+        for (int number = 0; number < routes.size(); number++) {
+            ChainCutter.Cutting cutting = cuttings.get(number);
+            count += cutting == null ? 0 : cutting.spans().size();
+        }
+        return count;
     }
 }

@@ -30,6 +30,7 @@ final class PassFinder implements IntConsumer {
     private double dLat;
     private Track line = Track.NONE;
     private int step;
+    private double skewRatio;
 
     PassFinder(VaultPlaces places, VaultSightings sightings, double toleranceM, double radiusM) {
         this.places = places;
@@ -48,6 +49,7 @@ final class PassFinder implements IntConsumer {
             dLon = GroundStep.differenceDeg(lon0, track.lonDeg(vertex + 1));
             dLat = track.latDeg(vertex + 1) - lat0;
             step = vertex;
+            skewRatio = Double.NaN;
             places.visitStep(lon0, lat0, dLon, dLat, radiusM, this);
         }
         return together();
@@ -60,8 +62,14 @@ final class PassFinder implements IntConsumer {
         double ay = places.northM(vault, lat0);
         double bx = places.eastM(vault, lon0 + dLon);
         double by = places.northM(vault, lat0 + dLat);
-        if (Math.abs(bx - ax) > Math.abs(dLon) * 200_000 + 1) {
-            return; // the step and the vault lie on opposite sides of the globe
+        double reachM = radiusM + places.extentM(vault);
+        boolean far = Math.min(ax, bx) > reachM
+                || Math.max(ax, bx) < -reachM
+                || Math.min(ay, by) > reachM
+                || Math.max(ay, by) < -reachM;
+        // a step that seems wider than it is goes by the side of the globe opposite to the vault
+        if (far || Math.abs(bx - ax) > Math.abs(dLon) * 200_000 + 1) {
+            return;
         }
         if (places.isFootprint(vault)) {
             places.footprint(vault).meet(ax, ay, bx, by, toleranceM, radiusM, hitsAt(places.standsFor(vault)));
@@ -115,7 +123,10 @@ final class PassFinder implements IntConsumer {
     }
 
     private double place(double share) {
-        return line.placeM(step, share);
+        if (Double.isNaN(skewRatio)) {
+            skewRatio = line.skewRatio(step);
+        }
+        return line.placeM(step, share, skewRatio);
     }
 
     private List<Pass> together() {

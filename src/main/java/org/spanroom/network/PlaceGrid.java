@@ -23,9 +23,11 @@ final class PlaceGrid {
     private final double[] padDegPerM = new double[180];
     private final int[] heads;
     private final int mask;
-    private int[] nexts = new int[64];
-    private int[] items = new int[64];
-    private int entries;
+
+    /** Item and next entry by turns. */
+    private int[] chain = new int[128];
+
+    private int used;
     private int[] everywhere = {};
 
     PlaceGrid(double cellM, int expected) {
@@ -44,7 +46,7 @@ final class PlaceGrid {
     /** Adds a thing at a point; things of another kind are not visited when this kind is asked for. */
     void add(int item, double lonDeg, double latDeg, int kind) {
         int row = row(latDeg);
-        addTo(slot(row, column(row, lonDeg), kind), item);
+        addTo(slot(row, firstColumn(row, lonDeg), kind), item);
     }
 
     /** Adds a thing of kind 0 that covers a box; the box may pass the antimeridian. */
@@ -58,7 +60,10 @@ final class PlaceGrid {
             return;
         }
         for (int row = row(southDeg); row <= row(northDeg); row++) {
-            eachColumn(row, westDeg, eastDeg, 0, slot -> addTo(slot, item));
+            int first = firstColumn(row, westDeg);
+            for (int i = columnCount(row, westDeg, eastDeg) - 1; i >= 0; i--) {
+                addTo(slot(row, wrapped(row, first + i), 0), item);
+            }
         }
     }
 
@@ -79,7 +84,6 @@ final class PlaceGrid {
         double padDeg = radiusM / LEAST_M_PER_DEG;
         int firstRow = row(Math.min(latDeg, latDeg + dLatDeg) - padDeg);
         int lastRow = row(Math.max(latDeg, latDeg + dLatDeg) + padDeg);
-        IntConsumer slotVisitor = slot -> visitSlot(slot, visitor);
         for (int row = firstRow; row <= lastRow; row++) {
             double from = 0;
             double to = 1;
@@ -92,43 +96,47 @@ final class PlaceGrid {
             double lonA = lonDeg + from * dLonDeg;
             double lonB = lonDeg + to * dLonDeg;
             double pad = padDegPerM[row / rowsPerDeg] * radiusM;
-            eachColumn(row, Math.min(lonA, lonB) - pad, Math.max(lonA, lonB) + pad, kind, slotVisitor);
+            visitRow(row, Math.min(lonA, lonB) - pad, Math.max(lonA, lonB) + pad, kind, visitor);
         }
         for (int item : everywhere) {
             visitor.accept(item);
         }
     }
 
-    private void eachColumn(int row, double westDeg, double eastDeg, int kind, IntConsumer visitor) {
-        int count = columns[row / rowsPerDeg];
-        double perDeg = count / 360.0;
-        double first = Math.floor((westDeg + 180) * perDeg);
-        double last = Math.floor((eastDeg + 180) * perDeg);
-        if (last - first + 1 >= count) {
-            first = 0;
-            last = count - 1.0;
-        }
-        int wrapped = Math.floorMod((long) first, count);
-        for (int left = (int) (last - first); left >= 0; left--) {
-            visitor.accept(slot(row, wrapped, kind));
-            wrapped = wrapped + 1 == count ? 0 : wrapped + 1;
+    private void visitRow(int row, double westDeg, double eastDeg, int kind, IntConsumer visitor) {
+        int first = firstColumn(row, westDeg);
+        for (int i = columnCount(row, westDeg, eastDeg) - 1; i >= 0; i--) {
+            int slot = slot(row, wrapped(row, first + i), kind);
+            for (int entry = heads[slot]; entry >= 0; entry = chain[entry + 1]) {
+                visitor.accept(chain[entry]);
+            }
         }
     }
 
-    private void visitSlot(int slot, IntConsumer visitor) {
-        for (int entry = heads[slot]; entry >= 0; entry = nexts[entry]) {
-            visitor.accept(items[entry]);
-        }
+    private int firstColumn(int row, double lonDeg) {
+        int count = columns[row / rowsPerDeg];
+        return wrapped(row, (int) Math.floor((lonDeg + 180) * count / 360));
+    }
+
+    private int columnCount(int row, double westDeg, double eastDeg) {
+        int count = columns[row / rowsPerDeg];
+        double cells = Math.floor((eastDeg + 180) * count / 360) - Math.floor((westDeg + 180) * count / 360) + 1;
+        return (int) Math.min(count, cells);
+    }
+
+    private int wrapped(int row, int column) {
+        int count = columns[row / rowsPerDeg];
+        return column >= 0 && column < count ? column : Math.floorMod(column, count);
     }
 
     private void addTo(int slot, int item) {
-        if (entries == items.length) {
-            items = Arrays.copyOf(items, entries * 2);
-            nexts = Arrays.copyOf(nexts, entries * 2);
+        if (used == chain.length) {
+            chain = Arrays.copyOf(chain, used * 2);
         }
-        items[entries] = item;
-        nexts[entries] = heads[slot];
-        heads[slot] = entries++;
+        chain[used] = item;
+        chain[used + 1] = heads[slot];
+        heads[slot] = used;
+        used += 2;
     }
 
     private int row(double latDeg) {
@@ -140,17 +148,17 @@ final class PlaceGrid {
         return (double) row / rowsPerDeg - 90;
     }
 
-    private int column(int row, double lonDeg) {
-        int count = columns[row / rowsPerDeg];
-        return Math.floorMod((long) Math.floor((lonDeg + 180) * (count / 360.0)), count);
-    }
-
-    /** Spreads row, column and kind over the table by multiplication with large odd numbers. */
+    /**
+     * Returns the place of a cell in the table. Blocks of four by four cells are spread by multiplication with large odd
+     * numbers; the cells of a block lie together, so that a route finds its neighbourhood in one line of the cache.
+     */
     private int slot(int row, int column, int kind) {
-        long mixed = row * 0x9E3779B97F4A7C15L + column * 0xC2B2AE3D27D4EB4FL + kind * 0x165667B19E3779F9L;
+        long mixed =
+                (row >> 2) * 0x9E3779B97F4A7C15L + (column >> 2) * 0xC2B2AE3D27D4EB4FL + kind * 0x165667B19E3779F9L;
         mixed ^= mixed >>> 29;
         mixed *= 0xBF58476D1CE4E5B9L;
-        return (int) (mixed >>> 32) & mask;
+        int block = (int) (mixed >>> 32) << 4;
+        return (block | (row & 3) << 2 | (column & 3)) & mask;
     }
 
     private static double clamp(double share) {

@@ -1,36 +1,43 @@
 package org.spanroom.network;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.spanroom.model.Span;
 
 /**
  * Makes the names of spans unique: the first keeps its name, those that repeat it get ":2", ":3" in their order.
  *
- * <p>Only names whose 64-bit hash occurs more than once are looked at as text, which spares a table of millions.
+ * <p>Only names whose hash occurs more than once are looked at as text, which spares a table of millions.
  */
 final class SpanIds {
-    private final long[] hashes;
+    private final int[] hashes;
+    private final int[] repeated;
     private final Map<String, Integer> uses = new TreeMap<>();
     private final Set<String> given = new TreeSet<>();
 
-    private SpanIds(List<Span> spans) {
-        hashes = spans.stream().mapToLong(span -> hash(span.id())).toArray();
-        Arrays.sort(hashes);
+    private SpanIds(int[] hashes) {
+        this.hashes = hashes.clone();
+        Arrays.sort(this.hashes);
+        repeated = IntStream.range(1, hashes.length)
+                .filter(i -> this.hashes[i] == this.hashes[i - 1])
+                .map(i -> this.hashes[i])
+                .distinct()
+                .toArray();
     }
 
-    static List<Span> distinct(List<Span> spans) {
-        var ids = new SpanIds(spans);
-        List<Span> distinct = new ArrayList<>(spans.size());
-        for (Span span : spans) {
-            distinct.add(ids.repeats(span.id()) ? ids.renamed(span) : span);
+    /** Gives each span of the list a name of its own; {@code hashes} are those of the names, in the same order. */
+    static void makeDistinct(List<Span> spans, int[] hashes) {
+        var ids = new SpanIds(hashes);
+        for (int i = 0; i < hashes.length; i++) {
+            if (Arrays.binarySearch(ids.repeated, hashes[i]) >= 0) {
+                spans.set(i, ids.renamed(spans.get(i)));
+            }
         }
-        return distinct;
     }
 
     private Span renamed(Span span) {
@@ -58,22 +65,7 @@ final class SpanIds {
                 span.positionQuality());
     }
 
-    private boolean repeats(String id) {
-        long hash = hash(id);
-        int at = Arrays.binarySearch(hashes, hash);
-        return (at > 0 && hashes[at - 1] == hash) || (at + 1 < hashes.length && hashes[at + 1] == hash);
-    }
-
     private boolean occurs(String id) {
-        return Arrays.binarySearch(hashes, hash(id)) >= 0;
-    }
-
-    private static long hash(String id) {
-        long hash = 1_125_899_906_842_597L;
-        for (int i = 0; i < id.length(); i++) {
-            hash = (hash ^ id.charAt(i)) * 0x9E3779B97F4A7C15L;
-            hash ^= hash >>> 32;
-        }
-        return hash;
+        return Arrays.binarySearch(hashes, id.hashCode()) >= 0;
     }
 }

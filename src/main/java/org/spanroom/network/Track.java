@@ -114,18 +114,24 @@ final class Track {
         int step = stepAt(placeM);
         double share = shareAt(step, placeM);
         double z = hasZ() ? zM[step] + share * (zM[step + 1] - zM[step]) : 0;
-        target.add(lonAt(placeM), latAt(placeM), z);
+        target.add(lonAt(step, share), latAt(step, share), z);
     }
 
     double lonAt(double placeM) {
         int step = stepAt(placeM);
-        double share = shareAt(step, placeM);
-        return share == 0 ? lonDeg[step] : share == 1 ? lonDeg[step + 1] : lonBetween(step, share);
+        return lonAt(step, shareAt(step, placeM));
     }
 
     double latAt(double placeM) {
         int step = stepAt(placeM);
-        double share = shareAt(step, placeM);
+        return latAt(step, shareAt(step, placeM));
+    }
+
+    private double lonAt(int step, double share) {
+        return share == 0 ? lonDeg[step] : share == 1 ? lonDeg[step + 1] : lonBetween(step, share);
+    }
+
+    private double latAt(int step, double share) {
         return share == 1 ? latDeg[step + 1] : latDeg[step] + share * (latDeg[step + 1] - latDeg[step]);
     }
 
@@ -139,13 +145,13 @@ final class Track {
         return hasZ() ? zM[vertex] : 0;
     }
 
-    /** Returns the place at a share of a step's degrees. */
-    double placeM(int step, double share) {
+    /** Returns the place at a share of a step's degrees, given the step's skew. */
+    double placeM(int step, double share, double skewRatio) {
         if (share == 0 || share == 1) {
             return alongM[share == 0 ? step : step + 1];
         }
         double even = (alongM[step + 1] - alongM[step]) * share;
-        return alongM[step] + even * (1 + skewRatio(step) / 2 * (1 - share));
+        return alongM[step] + even * (1 + skewRatio / 2 * (1 - share));
     }
 
     /** Solves {@link #placeM} for the share. */
@@ -159,7 +165,7 @@ final class Track {
         return 2 * even / (b + Math.sqrt(b * b - 2 * skew * even));
     }
 
-    private double skewRatio(int step) {
+    double skewRatio(int step) {
         return GroundStep.skewRatio(lonDeg[step], latDeg[step], lonDeg[step + 1], latDeg[step + 1]);
     }
 

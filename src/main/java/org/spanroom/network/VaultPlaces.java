@@ -19,10 +19,13 @@ final class VaultPlaces {
     private static final double CELL_M = 100;
 
     private final List<Vault> vaults;
-    private final double[] lonDeg;
-    private final double[] latDeg;
-    private final double[] eastMPerDeg;
-    private final double[] northMPerDeg;
+
+    /**
+     * Longitude, latitude, metres per degree east and north, and how far a footprint reaches from the point, of each vault:
+     * together, for the processor's cache.
+     */
+    private final double[] packed;
+
     private final Footprint[] footprints;
     private final boolean[] isFootprint;
     private final int[] standsFor;
@@ -31,10 +34,7 @@ final class VaultPlaces {
     VaultPlaces(List<Vault> vaultsRead, double mergeM) {
         vaults = inOrder(vaultsRead);
         int count = vaults.size();
-        lonDeg = new double[count];
-        latDeg = new double[count];
-        eastMPerDeg = new double[count];
-        northMPerDeg = new double[count];
+        packed = new double[5 * count];
         footprints = new Footprint[count];
         isFootprint = new boolean[count];
         standsFor = new int[count];
@@ -54,13 +54,14 @@ final class VaultPlaces {
 
     private void place(int number) {
         Vault vault = vaults.get(number);
-        lonDeg[number] = vault.lonDeg();
-        latDeg[number] = vault.latDeg();
-        eastMPerDeg[number] = GroundStep.eastMPerDeg(vault.latDeg());
-        northMPerDeg[number] = GroundStep.northMPerDeg(vault.latDeg());
+        packed[5 * number] = vault.lonDeg();
+        packed[5 * number + 1] = vault.latDeg();
+        packed[5 * number + 2] = GroundStep.eastMPerDeg(vault.latDeg());
+        packed[5 * number + 3] = GroundStep.northMPerDeg(vault.latDeg());
         if (!vault.footprint().isEmpty()) {
             isFootprint[number] = true;
-            footprints[number] = new Footprint(vault, eastMPerDeg[number], northMPerDeg[number]);
+            footprints[number] = new Footprint(vault, packed[5 * number + 2], packed[5 * number + 3]);
+            packed[5 * number + 4] = halfDiagonalM(number);
         }
     }
 
@@ -69,19 +70,19 @@ final class VaultPlaces {
             double[] box = footprints[number].box();
             grid.addBox(
                     number,
-                    lonDeg[number] + box[0] / eastMPerDeg[number],
-                    latDeg[number] + box[1] / northMPerDeg[number],
-                    lonDeg[number] + box[2] / eastMPerDeg[number],
-                    latDeg[number] + box[3] / northMPerDeg[number]);
+                    packed[5 * number] + box[0] / packed[5 * number + 2],
+                    packed[5 * number + 1] + box[1] / packed[5 * number + 3],
+                    packed[5 * number] + box[2] / packed[5 * number + 2],
+                    packed[5 * number + 1] + box[3] / packed[5 * number + 3]);
         } else {
-            grid.add(number, lonDeg[number], latDeg[number], 0);
+            grid.add(number, packed[5 * number], packed[5 * number + 1], 0);
         }
     }
 
     private int firstWithin(int number, double mergeM) {
         int[] first = {number};
-        double radiusM = mergeM + (isFootprint[number] ? halfDiagonalM(number) : 0);
-        grid.visitAround(lonDeg[number], latDeg[number], radiusM, 0, other -> {
+        double radiusM = mergeM + extentM(number);
+        grid.visitAround(packed[5 * number], packed[5 * number + 1], radiusM, 0, other -> {
             if (other < first[0] && standsFor[other] == other && betweenM(number, other) <= mergeM) {
                 first[0] = other;
             }
@@ -99,7 +100,7 @@ final class VaultPlaces {
     }
 
     private double distanceM(int number, int pointOf) {
-        return distanceM(number, lonDeg[pointOf], latDeg[pointOf]);
+        return distanceM(number, packed[5 * pointOf], packed[5 * pointOf + 1]);
     }
 
     int count() {
@@ -119,16 +120,21 @@ final class VaultPlaces {
     double distanceM(int number, double pointLonDeg, double pointLatDeg) {
         double x = eastM(number, pointLonDeg);
         double y = northM(number, pointLatDeg);
-        return isFootprint[number] ? footprints[number].distanceM(x, y) : Math.hypot(x, y);
+        return isFootprint[number] ? footprints[number].distanceM(x, y) : Math.sqrt(x * x + y * y);
     }
 
     /** Returns metres east of a vault, by the scale at its latitude. */
     double eastM(int number, double pointLonDeg) {
-        return GroundStep.differenceDeg(lonDeg[number], pointLonDeg) * eastMPerDeg[number];
+        return GroundStep.differenceDeg(packed[5 * number], pointLonDeg) * packed[5 * number + 2];
     }
 
     double northM(int number, double pointLatDeg) {
-        return (pointLatDeg - latDeg[number]) * northMPerDeg[number];
+        return (pointLatDeg - packed[5 * number + 1]) * packed[5 * number + 3];
+    }
+
+    /** Returns the distance from the vault's point within which all of it lies; 0 for a point. */
+    double extentM(int number) {
+        return packed[5 * number + 4];
     }
 
     boolean isFootprint(int number) {

@@ -39,7 +39,8 @@ record PullRow(Span span, InnerductPull pull) {
                         "span_id",
                         "The span that it lies in.",
                         row -> row.span().id()),
-                Column.integer("turn", "turn", "Its place in the order of pulling, from 1.", pulled(InnerductPull::turn)),
+                Column.integer(
+                        "turn", "turn", "Its place in the order of pulling, from 1.", pulled(InnerductPull::turn)),
                 Column.text("innerduct", "innerduct", "Name of the innerduct.", innerduct(Innerduct::id)),
                 Column.text(
                         "reason",
@@ -57,7 +58,11 @@ record PullRow(Span span, InnerductPull pull) {
                         "Its outside diameter.",
                         innerduct(Innerduct::outsideDiameterMm)),
                 Column.real("wall_mm", "wall_mm", 2, "Its wall.", innerduct(Innerduct::wallMm)),
-                Column.integer("cables", "cables", "How many cables lie in it.", innerduct(i -> i.cables().size())),
+                Column.integer(
+                        "cables",
+                        "cables",
+                        "How many cables lie in it.",
+                        innerduct(i -> i.cables().size())),
                 Column.real(
                         "neighbour_n_per_m",
                         "neighb_npm",

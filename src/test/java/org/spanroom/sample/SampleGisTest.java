@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -55,10 +58,35 @@ class SampleGisTest {
 
         assertThat(names(COMMITTED)).isEqualTo(names(fresh));
         for (String name : names(fresh)) {
-            assertThat(Files.mismatch(COMMITTED.resolve(name), fresh.resolve(name)))
-                    .as(name + " differs from what the generator writes, at byte")
-                    .isEqualTo(-1);
+            if (name.endsWith(".gpkg")) {
+                assertThat(rows(COMMITTED.resolve(name))).isEqualTo(rows(fresh.resolve(name)));
+            } else {
+                assertThat(Files.mismatch(COMMITTED.resolve(name), fresh.resolve(name)))
+                        .as(name + " differs from what the generator writes, at byte")
+                        .isEqualTo(-1);
+            }
         }
+    }
+
+    /** Reads all cells of both layers; how pages are laid out inside the file may change with the writer. */
+    private static List<String> rows(Path geoPackage) {
+        List<String> cells = new ArrayList<>();
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + geoPackage);
+                var statement = connection.createStatement()) {
+            for (String layer : List.of("ducts", "vaults")) {
+                var rows = statement.executeQuery("SELECT * FROM " + layer + " ORDER BY fid");
+                while (rows.next()) {
+                    for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
+                        Object cell = rows.getObject(i);
+                        cells.add(
+                                cell instanceof byte[] bytes ? HexFormat.of().formatHex(bytes) : String.valueOf(cell));
+                    }
+                }
+            }
+        } catch (SQLException e) {
+            throw new AssertionError(e);
+        }
+        return cells;
     }
 
     @Test
