@@ -20,9 +20,6 @@ public final class NearestWord {
                 .filter(word -> distance(wrong, word) < LARGEST_CHANGE_RATIO * Math.max(word.length(), wrong.length()));
     }
 
-    /** A word with the number of characters that would have to change. */
-    private record Candidate(String word, int distance) {}
-
     /** Returns so many words that are nearest to a wrong one, the nearest first. */
     public static List<String> nearest(String wrong, Collection<String> right, int most) {
         return right.stream()
