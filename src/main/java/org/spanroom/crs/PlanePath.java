@@ -79,8 +79,14 @@ record PlanePath(
 
     private static void move(MathTransform projection, double[] pairs, double[] missing) {
         int first = firstFinite(pairs);
-        double[] at = {pairs[first], pairs[first + 1], pairs[first] + STEP_DEG, pairs[first + 1], pairs[first],
-            pairs[first + 1] + STEP_DEG};
+        double[] at = {
+            pairs[first],
+            pairs[first + 1],
+            pairs[first] + STEP_DEG,
+            pairs[first + 1],
+            pairs[first],
+            pairs[first + 1] + STEP_DEG
+        };
         transform(projection, at);
         double xByLon = (at[2] - at[0]) / STEP_DEG;
         double yByLon = (at[3] - at[1]) / STEP_DEG;
