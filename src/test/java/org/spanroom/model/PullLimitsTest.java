@@ -94,7 +94,8 @@ class PullLimitsTest {
     @ParameterizedTest(name = "{0} in")
     @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
     void listedSizesNeedNoMoreThanTheirRadius(double outsideIn, double radiusIn) {
-        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM)).isLessThanOrEqualTo(radiusIn * IN_MM / 1000);
+        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM))
+                .isLessThanOrEqualTo(radiusIn * IN_MM / 1000);
     }
 
     @Test
