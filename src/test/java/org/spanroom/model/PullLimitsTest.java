@@ -126,6 +126,15 @@ class PullLimitsTest {
         assertThatThrownBy(() -> withCableRadius(-1)).hasMessageContaining("cableRadiusRatio");
     }
 
+    @Test
+    void tightKindsOfVaultsHaveARadiusOfTheirOwnWhateverTheCase() {
+        PullLimits limits = PullLimits.defaults();
+
+        assertThat(limits.vaultExitRadiusM("Handhole")).isEqualTo(0.48);
+        assertThat(limits.vaultExitRadiusM("maintenance hole")).isEqualTo(0.75);
+        assertThat(limits.vaultExitRadiusM("")).isEqualTo(0.75);
+    }
+
     private static Innerduct pipe(double outsideIn, double wallIn) {
         return new Innerduct("pipe", outsideIn * IN_MM, wallIn * IN_MM, List.of());
     }
@@ -145,16 +154,18 @@ class PullLimitsTest {
                 d.warnTotalDeg(),
                 d.refuseTotalDeg(),
                 d.warnLengthM(),
-                d.refuseLengthM());
+                d.refuseLengthM(),
+                d.tightVaults());
         return limits.innerductStrengthN(innerduct) / LBF_N;
     }
 
     private static PullLimits withCableRadius(double ratio) {
-        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366);
+        return new PullLimits(
+                7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366, List.of());
     }
 
     private static PullLimits withRadii(List<PullLimits.SizeRadius> radii) {
-        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366);
+        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366, List.of());
     }
 
     private static List<PullLimits.SizeRadius> defaultRadii() {
