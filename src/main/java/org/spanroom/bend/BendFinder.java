@@ -50,7 +50,7 @@ public final class BendFinder {
     }
 
     private TangentChain fit(Trace trace, double sigmaM) {
-        int[] joints = CornerSearch.cut(trace, sigmaM, CORNER_PRICE);
+        int[] joints = CornerSearch.cut(trace, sigmaM, CORNER_PRICE, 2 * settings.drawingToleranceM());
         Corners corners = new TurnSelection(trace, settings, sigmaM).select(joints);
         var chain = new TangentChain(trace, corners, 0, trace.size() - 1);
         ChainFit.fit(chain, sigmaM);

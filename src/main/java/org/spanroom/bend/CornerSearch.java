@@ -16,22 +16,26 @@ final class CornerSearch {
     /** Excess of squares, in variances, from which no longer piece can pay. */
     private static final double HOPELESS = 150;
 
+    /** What a squared distance and a piece cost, and how far a straight piece may go back on itself. */
+    private record Terms(double weight, double price, double foldM) {}
+
     private CornerSearch() {}
 
     /** Returns the vertices where pieces meet, in order, with the line's first and last vertex. */
-    static int[] cut(Trace trace, double sigmaM, double price) {
+    static int[] cut(Trace trace, double sigmaM, double price, double foldM) {
         int size = trace.size();
         double weight = 1 / (sigmaM * sigmaM);
         double[] cost = new double[size];
         int[] previous = new int[size];
+        var terms = new Terms(weight, price, foldM);
         for (int end = 1; end < size; end++) {
-            extendBackwards(trace, end, weight, price, cost, previous);
+            extendBackwards(trace, end, terms, cost, previous);
         }
         return backtrack(previous);
     }
 
     private static void extendBackwards(
-            Trace trace, int end, double weight, double price, double[] cost, int[] previous) {
+            Trace trace, int end, Terms terms, double[] cost, int[] previous) {
         double endX = trace.xM[end];
         double endY = trace.yM[end];
         double sumX = 0;
@@ -40,20 +44,26 @@ final class CornerSearch {
         double xy = 0;
         double yy = 0;
         double best = Double.POSITIVE_INFINITY;
+        double farthestM = 0;
         int earliest = Math.max(0, end - LONGEST_PIECE);
         for (int start = end - 1; start >= earliest; start--) {
             double dx = trace.xM[start] - endX;
             double dy = trace.yM[start] - endY;
+            double awayM = Math.sqrt(dx * dx + dy * dy);
+            if (awayM < farthestM - terms.foldM()) {
+                break;
+            }
+            farthestM = Math.max(farthestM, awayM);
             sumX += dx;
             sumY += dy;
             xx += dx * dx;
             xy += dx * dy;
             yy += dy * dy;
             int count = end - start + 1;
-            double squares = weight
+            double squares = terms.weight()
                     * Straight.smallerEigenvalue(
                             xx - sumX * sumX / count, xy - sumX * sumY / count, yy - sumY * sumY / count);
-            double total = cost[start] + price + squares;
+            double total = cost[start] + terms.price() + squares;
             if (total < best) {
                 best = total;
                 previous[end] = start;

@@ -61,4 +61,19 @@ final class Straight {
         }
         return farthestM;
     }
+
+    /** Returns whether the run goes back along this straight by more than a distance. */
+    boolean foldsBack(Trace trace, int from, int to, double allowedM) {
+        double forwardX = Math.cos(directionRad);
+        double forwardY = Math.sin(directionRad);
+        double farthestM = Double.NEGATIVE_INFINITY;
+        for (int vertex = from; vertex <= to; vertex++) {
+            double alongM = forwardX * (trace.xM[vertex] - midX) + forwardY * (trace.yM[vertex] - midY);
+            farthestM = Math.max(farthestM, alongM);
+            if (alongM < farthestM - allowedM) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -12,8 +12,8 @@ package org.spanroom.bend;
  * <p>Valid for deflections between {@value #LEAST_TURN_RAD} and {@value #MOST_TURN_RAD} radians.
  */
 final class TangentChain {
-    static final double LEAST_TURN_RAD = 0.004;
-    static final double MOST_TURN_RAD = 2.8;
+    static final double LEAST_TURN_RAD = 2e-4;
+    static final double MOST_TURN_RAD = 3.14;
 
     final Trace trace;
     final Corners corners;
@@ -93,8 +93,9 @@ final class TangentChain {
             phiRad[line] = straight.directionRad;
             if (line > 0) {
                 double turn = Math.IEEEremainder(phiRad[line] - phiRad[line - 1], 2 * Math.PI);
-                phiRad[line] = phiRad[line - 1] + turn;
                 side[line - 1] = turn < 0 ? -1 : 1;
+                double valid = Math.min(0.999 * MOST_TURN_RAD, Math.max(1.001 * LEAST_TURN_RAD, Math.abs(turn)));
+                phiRad[line] = phiRad[line - 1] + side[line - 1] * valid;
             }
         }
     }

@@ -25,6 +25,9 @@ final class TurnSelection {
 
     private static final int WITNESSES = 4;
 
+    /** More than this is not fitted as one arc, since its straights no longer meet in front of it. */
+    private static final double MOST_JOINED_RAD = 2.8;
+
     private final Trace trace;
     private final BendSettings settings;
     private final double sigmaM;
@@ -89,7 +92,7 @@ final class TurnSelection {
             int start = end;
             double total = Math.abs(turns[end]);
             double stretch = 0;
-            while (start > 0 && total + Math.abs(turns[start - 1]) < TangentChain.MOST_TURN_RAD) {
+            while (start > 0 && total + Math.abs(turns[start - 1]) < MOST_JOINED_RAD) {
                 double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
                 if (next > MOST_STRETCH) {
                     break;
@@ -115,7 +118,7 @@ final class TurnSelection {
         if (oneRad * otherRad < 0) {
             return chordM / settings.longestChordM();
         }
-        if (sumRad > TangentChain.MOST_TURN_RAD) {
+        if (sumRad > MOST_JOINED_RAD) {
             return Double.POSITIVE_INFINITY;
         }
         double cutM = 0.25 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
@@ -183,27 +186,14 @@ final class TurnSelection {
         Corners apart = question.corners();
         double price = BEND_PRICE * (apart.count() - 1);
         var separate = new TangentChain(trace, apart, question.from(), question.to());
-        boolean separable = separate.settle();
-        double bound = separable
-                ? separate.squares() / (sigmaM * sigmaM)
-                : straightsAlone(apart, question.from(), question.to());
+        separate.settle();
+        double bound = separate.squares() / (sigmaM * sigmaM);
         var joined = new TangentChain(trace, apart.merged(0, apart.count() - 1), question.from(), question.to());
         double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
         if (one > bound + price || (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES)) {
             return -1;
         }
-        return price - one + (separable ? ChainFit.fit(separate, sigmaM) : bound);
-    }
-
-    /** Returns the cost of straights that need not meet: what stands in where some turn is too small for a fit. */
-    private double straightsAlone(Corners apart, int from, int to) {
-        double squares = 0;
-        for (int line = 0; line <= apart.count(); line++) {
-            int start = line == 0 ? from : apart.last[line - 1];
-            int end = line == apart.count() ? to : apart.first[line];
-            squares += Straight.through(trace, start, end).squaresM2;
-        }
-        return squares / (sigmaM * sigmaM);
+        return price - one + ChainFit.fit(separate, sigmaM);
     }
 
     private void dropNoise() {
@@ -218,6 +208,9 @@ final class TurnSelection {
         int from = windowStart(group);
         int to = windowEnd(group);
         Straight straight = Straight.through(trace, from, to);
+        if (straight.foldsBack(trace, from, to, 2 * settings.drawingToleranceM())) {
+            return false;
+        }
         if (straight.farthestM(trace, from, to) <= settings.drawingToleranceM()) {
             return true;
         }
@@ -226,9 +219,7 @@ final class TurnSelection {
             return true;
         }
         var bent = new TangentChain(trace, corners.slice(group, group + 1), from, to);
-        if (!bent.settle()) {
-            return bent.turnRad(0) < TangentChain.LEAST_TURN_RAD;
-        }
+        bent.settle();
         double asCorner = bent.squares() / (sigmaM * sigmaM);
         return without - asCorner < BEND_PRICE && without - ChainFit.fit(bent, sigmaM) < BEND_PRICE;
     }

@@ -1,9 +1,14 @@
 package org.spanroom.model;
 
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
 /**
  * One innerduct pulled out at one end of its span.
  *
  * @param tightest the limit that is used most, breakaway included, in the state by which spans are judged
+ * @param failing every limit that is passed, in the order of {@link LimitKind}
  * @param forceRatio the larger of pull over what innerduct and machine bear and hold over what a live cable bears, breakaway
  *     included: what the better end is chosen by
  */
@@ -13,7 +18,11 @@ public record EndPull(
         PullForces dry,
         PullForces bad,
         LimitUse tightest,
+        Set<LimitKind> failing,
         double forceRatio) {
+    public EndPull {
+        failing = failing.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(failing));
+    }
 
     public PullForces forces(Friction friction) {
         return switch (friction) {

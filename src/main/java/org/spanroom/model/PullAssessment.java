@@ -50,6 +50,15 @@ public record PullAssessment(
         return outcome.findTightest().map(LimitUse::utilisationPercent).orElse(0.0);
     }
 
+    /** Returns every limit that any innerduct passes when it comes out at the better end. */
+    public Set<LimitKind> failingLimits() {
+        var failing = EnumSet.noneOf(LimitKind.class);
+        outcome.findBetterEnd()
+                .ifPresent(end ->
+                        pulls.forEach(pull -> failing.addAll(pull.from(end).failing())));
+        return failing;
+    }
+
     private static <E extends Enum<E>> Set<E> ordered(Set<E> set, Class<E> type) {
         var copy = EnumSet.noneOf(type);
         copy.addAll(set);

@@ -14,7 +14,8 @@ import java.util.List;
  * @param cableSidewallNPerM force per metre of bend with which the cable may press on the innerduct's wall
  * @param cableRadiusRatio smallest bend radius of a loaded cable, in outside diameters
  * @param innerductRadii smallest unsupported bend radius of innerducts by size, smallest first
- * @param vaultExitRadiusM radius on which the innerduct turns out of the vault
+ * @param vaultExitRadiusM radius on which the innerduct turns out of a vault
+ * @param tightVaults kinds of vaults where it turns out on another radius, such as handholes
  * @param warnTotalDeg total of bends to warn above
  * @param refuseTotalDeg total of bends to refuse above
  * @param warnLengthM section length to warn above
@@ -33,7 +34,12 @@ public record PullLimits(
         double warnTotalDeg,
         double refuseTotalDeg,
         double warnLengthM,
-        double refuseLengthM) {
+        double refuseLengthM,
+        List<KindRadius> tightVaults) {
+
+    /** Illustrative: what an opening of three by four feet leaves to turn in. */
+    private static final List<KindRadius> TIGHT_VAULTS =
+            List.of(new KindRadius("handhole", 0.48), new KindRadius("pull box", 0.48));
 
     /** The smallest unsupported bend radius of one size of innerduct. */
     public record SizeRadius(double outsideDiameterMm, double radiusM) {
@@ -43,7 +49,20 @@ public record PullLimits(
         }
     }
 
+    /**
+     * The radius on which an innerduct turns out of vaults of one kind.
+     *
+     * @param vaultKind the kind as the vaults layer has it; upper and lower case are alike
+     */
+    public record KindRadius(String vaultKind, double radiusM) {
+        public KindRadius {
+            Check.notBlank("vaultKind", vaultKind);
+            Check.positive("radiusM", radiusM);
+        }
+    }
+
     public PullLimits {
+        tightVaults = List.copyOf(tightVaults);
         Check.positive("innerductStressMpa", innerductStressMpa);
         Check.positive("machinePullN", machinePullN);
         Check.positive("cableRatingN", cableRatingN);
@@ -81,11 +100,22 @@ public record PullLimits(
     public static PullLimits defaults() {
         var radii = List.of(
                 new SizeRadius(26.67, 0.3048),
-                new SizeRadius(33.40, 0.3556),
-                new SizeRadius(42.16, 0.4572),
+                new SizeRadius(33.401, 0.3556),
+                new SizeRadius(42.164, 0.4572),
                 new SizeRadius(48.26, 0.5080),
-                new SizeRadius(60.32, 0.6604));
-        return new PullLimits(7.584, 8900, 2670, 0.30, 7300, 11_000, 20, radii, 0.75, 180, 360, 182.88, 365.76);
+                new SizeRadius(60.325, 0.6604));
+        return new PullLimits(
+                7.584, 8900, 2670, 0.30, 7300, 11_000, 20, radii, 0.75, 180, 360, 182.88, 365.76, TIGHT_VAULTS);
+    }
+
+    /** Returns the radius on which an innerduct turns out of a vault of this kind. */
+    public double vaultExitRadiusM(String vaultKind) {
+        for (KindRadius tight : tightVaults) {
+            if (tight.vaultKind().equalsIgnoreCase(vaultKind)) {
+                return tight.radiusM();
+            }
+        }
+        return vaultExitRadiusM;
     }
 
     /** Returns the force that a cable in service may be held with. */
@@ -117,7 +147,7 @@ public record PullLimits(
             if (outsideDiameterMm <= above.outsideDiameterMm()) {
                 double share = (outsideDiameterMm - below.outsideDiameterMm())
                         / (above.outsideDiameterMm() - below.outsideDiameterMm());
-                return below.radiusM() + share * (above.radiusM() - below.radiusM());
+                return (1 - share) * below.radiusM() + share * above.radiusM();
             }
             below = above;
         }

@@ -84,6 +84,11 @@ final class PullColumns {
                         "The limit that says no: to the better end where neither is possible, else to the other end.",
                         failing(use -> use.kind().key())),
                 Column.text(
+                        "pull_failing_limits",
+                        "fail_all",
+                        "Every limit that any innerduct passes at the better end, joined by ;.",
+                        pull(p -> p.failingLimits().stream().map(LimitKind::key).collect(joining(";")))),
+                Column.text(
                         "pull_failing_end",
                         "fail_end",
                         "The end at which that innerduct would come out: a or b.",

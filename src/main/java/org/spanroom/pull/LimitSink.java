@@ -2,7 +2,9 @@ package org.spanroom.pull;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.LimitUse;
 
@@ -10,17 +12,21 @@ import org.spanroom.model.LimitUse;
 interface LimitSink {
     void offer(LimitKind kind, double found, double allowed, double atM);
 
-    /** Keeps the limit that is used most; the first of equals. Makes no object until it is asked. */
+    /** Keeps the limit that is used most, the first of equals, and which fail. Makes no object until it is asked. */
     final class Tightest implements LimitSink {
         private LimitKind mostKind = LimitKind.SECTION_LENGTH;
         private double mostRatio = -1;
         private double mostFound;
         private double mostAllowed;
         private double mostAtM;
+        private final EnumSet<LimitKind> failing = EnumSet.noneOf(LimitKind.class);
 
         @Override
         public void offer(LimitKind kind, double found, double allowed, double atM) {
             double ratio = kind.isMinimum() ? allowed / found : found / allowed;
+            if (ratio > 1) {
+                failing.add(kind);
+            }
             if (ratio > mostRatio) {
                 mostKind = kind;
                 mostRatio = ratio;
@@ -28,6 +34,11 @@ interface LimitSink {
                 mostAllowed = allowed;
                 mostAtM = atM;
             }
+        }
+
+        /** Returns every limit that fails. */
+        Set<LimitKind> failing() {
+            return failing;
         }
 
         LimitUse use() {

@@ -91,7 +91,7 @@ final class SpanPull {
         var tightest = new LimitSink.Tightest();
         way.offerLimits(turn.innerduct(), turn.load(), tightest);
         double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
-        return new EndPull(way.pullingEnd(), lubricated, dry, bad, tightest.use(), forceRatio);
+        return new EndPull(way.pullingEnd(), lubricated, dry, bad, tightest.use(), tightest.failing(), forceRatio);
     }
 
     private PullForces forces(Way way, PullOrder.Turn turn, Friction friction) {

@@ -25,6 +25,7 @@ final class Way {
     private final double boreRadiusM;
     private final double lengthM;
     private final double turnRad;
+    private final double exitRadiusM;
 
     Way(SpanEnd pullingEnd, Sections sections, Span span, PullSettings settings, double turnRad) {
         this.pullingEnd = pullingEnd;
@@ -35,6 +36,7 @@ final class Way {
         this.boreRadiusM = span.duct().insideDiameterMm() / 2000;
         this.lengthM = span.lengthM();
         this.turnRad = turnRad;
+        this.exitRadiusM = limits.vaultExitRadiusM(pullingEnd.vaultOf(span).kind());
     }
 
     static TwoPasses.Passing passing(PullSettings settings) {
@@ -78,7 +80,7 @@ final class Way {
         }
         offerBends(innerduct, load, sink);
         double radiusM = limits.innerductRadiusM(innerduct.outsideDiameterMm());
-        sink.offer(LimitKind.VAULT_EXIT_RADIUS, limits.vaultExitRadiusM(), radiusM, endM);
+        sink.offer(LimitKind.VAULT_EXIT_RADIUS, exitRadiusM, radiusM, endM);
         double passedM = Math.min(sections.totalM(), limits.refuseLengthM());
         sink.offer(LimitKind.SECTION_LENGTH, lengthM, limits.refuseLengthM(), fromA(passedM));
         sink.offer(LimitKind.TOTAL_BENDS, turnRad, Math.toRadians(limits.refuseTotalDeg()), totalPassedAtM());

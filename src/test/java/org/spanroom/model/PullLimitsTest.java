@@ -90,13 +90,21 @@ class PullLimitsTest {
                 .isCloseTo(radiusIn, within(0.01));
     }
 
+    /** A 1-1/4 in innerduct in a sweep of 18 in: a rounded diameter in the list would refuse it by a hair. */
+    @ParameterizedTest(name = "{0} in")
+    @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
+    void listedSizesNeedNoMoreThanTheirRadius(double outsideIn, double radiusIn) {
+        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM))
+                .isLessThanOrEqualTo(radiusIn * IN_MM / 1000);
+    }
+
     @Test
     void unsupportedRadiusOfOtherSizesFollowsTheNearest() {
         PullLimits limits = PullLimits.defaults();
 
         assertThat(limits.innerductRadiusM(26.67 / 2)).isCloseTo(0.3048 / 2, within(1e-12));
-        assertThat(limits.innerductRadiusM((26.67 + 33.40) / 2)).isCloseTo((0.3048 + 0.3556) / 2, within(1e-12));
-        assertThat(limits.innerductRadiusM(2 * 60.32)).isCloseTo(2 * 0.6604, within(1e-12));
+        assertThat(limits.innerductRadiusM((26.67 + 33.401) / 2)).isCloseTo((0.3048 + 0.3556) / 2, within(1e-12));
+        assertThat(limits.innerductRadiusM(2 * 60.325)).isCloseTo(2 * 0.6604, within(1e-12));
     }
 
     /**
@@ -118,6 +126,15 @@ class PullLimitsTest {
         assertThatThrownBy(() -> withCableRadius(-1)).hasMessageContaining("cableRadiusRatio");
     }
 
+    @Test
+    void tightKindsOfVaultsHaveARadiusOfTheirOwnWhateverTheCase() {
+        PullLimits limits = PullLimits.defaults();
+
+        assertThat(limits.vaultExitRadiusM("Handhole")).isEqualTo(0.48);
+        assertThat(limits.vaultExitRadiusM("maintenance hole")).isEqualTo(0.75);
+        assertThat(limits.vaultExitRadiusM("")).isEqualTo(0.75);
+    }
+
     private static Innerduct pipe(double outsideIn, double wallIn) {
         return new Innerduct("pipe", outsideIn * IN_MM, wallIn * IN_MM, List.of());
     }
@@ -137,16 +154,18 @@ class PullLimitsTest {
                 d.warnTotalDeg(),
                 d.refuseTotalDeg(),
                 d.warnLengthM(),
-                d.refuseLengthM());
+                d.refuseLengthM(),
+                d.tightVaults());
         return limits.innerductStrengthN(innerduct) / LBF_N;
     }
 
     private static PullLimits withCableRadius(double ratio) {
-        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366);
+        return new PullLimits(
+                7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366, List.of());
     }
 
     private static PullLimits withRadii(List<PullLimits.SizeRadius> radii) {
-        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366);
+        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366, List.of());
     }
 
     private static List<PullLimits.SizeRadius> defaultRadii() {

@@ -58,7 +58,7 @@ class CrossSectionSvgTest {
         String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()))
                 .orElseThrow();
 
-        assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50 \"");
+        assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50\"");
     }
 
     @Test

@@ -81,6 +81,7 @@ class PullAssessorTest {
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
         assertThat(failing.utilisationPercent()).isGreaterThan(100);
+        assertThat(assessment.failingLimits()).containsExactly(kind);
         InnerductPull pull = assessment.pulls().get(0);
         assertThat(pull.fromA().tightest().kind()).isEqualTo(kind);
         assertThat(pull.fromA().tightest().atM()).isCloseTo(atFromA, within(0.01));
@@ -391,7 +392,8 @@ class PullAssessorTest {
                 .toList();
         // A strict unsupported radius should fail in the bend first, so the way out of the vault is made wide.
         double exitM = radiusFactor == 1 ? v[8] : 100;
-        return new PullLimits(v[0], v[1], v[2], v[3], v[4], v[5], v[6], radii, exitM, v[9], v[10], v[11], v[12]);
+        return new PullLimits(
+                v[0], v[1], v[2], v[3], v[4], v[5], v[6], radii, exitM, v[9], v[10], v[11], v[12], List.of());
     }
 
     private static PullSettings with(PullLimits limits) {
