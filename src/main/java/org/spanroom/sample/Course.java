@@ -9,6 +9,8 @@ enum Course {
     WINDING,
     /** Has elbows tighter than a loaded cable of some thickness bears. */
     TIGHT,
+    /** Climbs or falls so that a cable wants to slide. */
+    STEEP,
     /** Longer than ducts are laid between vaults. */
     LONG;
 

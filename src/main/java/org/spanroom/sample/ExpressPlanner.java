@@ -55,7 +55,7 @@ final class ExpressPlanner {
         for (int i = 1; i <= legs; i++) {
             Trace[] cut = i < legs ? rest.cutAt(legM) : new Trace[] {rest, rest};
             int last = cut[0].size() - 1;
-            Node to = new Node(district.number(), nodes.size() + i, cut[0].x(last), cut[0].y(last), false);
+            Node to = Node.in(district, nodes.size() + i, cut[0].x(last), cut[0].y(last));
             Leg leg = new Leg(from, to, cut[0], Course.PLAIN);
             if (!isClear(leg, nodes, others)) {
                 return Optional.empty();
@@ -83,6 +83,6 @@ final class ExpressPlanner {
     }
 
     private Node node(int number, double east, double north) {
-        return new Node(district.number(), number, district.centreX() + east, district.centreY() + north, false);
+        return Node.in(district, number, district.centreX() + east, district.centreY() + north);
     }
 }

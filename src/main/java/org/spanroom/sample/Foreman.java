@@ -56,6 +56,9 @@ final class Foreman {
         if (has(Course.TIGHT, legs)) {
             return Bank.Load.THICK;
         }
+        if (has(Course.STEEP, legs)) {
+            return Bank.Load.HEAVY;
+        }
         double heavyShare = has(Course.CROOKED, legs) ? 0.5 : rank == Street.Rank.LINK ? 0.35 : 0.04;
         return chance.happens(heavyShare) ? Bank.Load.HEAVY : Bank.Load.ORDINARY;
     }

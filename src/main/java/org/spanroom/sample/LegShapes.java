@@ -16,22 +16,23 @@ final class LegShapes {
     /** Long sweep: 25 ft (UFGS 16525A, 3.5.1). */
     static final double LONG_SWEEP_M = 25 * 0.3048;
 
-    private static final List<double[]> CROOKED_DEG = List.of(
-            new double[] {45, -45},
-            new double[] {60, -60},
-            new double[] {90, -90},
-            new double[] {60, -120, 60},
-            new double[] {90, -135, 45},
-            new double[] {90, -90, -90, 90},
-            new double[] {90, -90, -90, 135, -45});
+    private static final List<List<Integer>> CROOKED_DEG = List.of(
+            List.of(45, -45),
+            List.of(60, -60),
+            List.of(90, -90),
+            List.of(60, -120, 60),
+            List.of(90, -135, 45),
+            List.of(90, -90, -90, 90),
+            List.of(90, -90, -90, 135, -45));
 
-    private static final double[] LEAST_CROOKED_DEG = CROOKED_DEG.get(0);
-    private static final double[] MOST_CROOKED_DEG = CROOKED_DEG.get(CROOKED_DEG.size() - 1);
+    private static final List<Integer> ELBOWS_DEG = List.of(90, -90);
+    private static final List<Integer> MOST_CROOKED_DEG = CROOKED_DEG.get(CROOKED_DEG.size() - 1);
 
     /** An elbow below the 0.49 m (20 outside diameters) that the thickest cable here wants under load. */
     private static final double ELBOW_M = 0.42;
 
     private static final double LEAST_LEAD_M = 4;
+    private static final double LEAST_CHORD_M = 0.12;
     private static final double LONGEST_WINDING_M = 150;
 
     /** Longer ways would have had a vault built into them. */
@@ -78,37 +79,49 @@ final class LegShapes {
         double radiusM = chance.happens(0.3) ? LONG_SWEEP_M : chance.between(12, 60);
         double betweenM = chance.happens(0.5) ? 0 : chance.between(3, 15);
         double chordM = Math.min(chance.between(0.8, 6), radiusM * Math.abs(turnRad) / 3);
-        return fitted(a, b, List.of(new Turn(turnRad, radiusM, betweenM), new Turn(-turnRad, radiusM, 0)), chordM)
+        return fitted(a, b, List.of(new Turn(turnRad, radiusM, betweenM), new Turn(-turnRad, radiusM, 0)), chordM, 0.2)
                 .orElseGet(() -> straight(a, b));
     }
 
-    /** Returns a path that turns 90 to 450 degrees in all; empty where that would be too long or the nodes are too near. */
+    /** Returns a way that turns 90 to 450 degrees in all; empty where that would be too long or the nodes are too near. */
     Optional<Leg> findCrooked(Node a, Node b) {
-        return switch (chance.pickWeighted(74, 13, 13)) {
-            case 0 ->
-                crooked(a, b, chance.pick(CROOKED_DEG), drawnRadiusM()).map(way -> leg(a, b, way, Course.CROOKED));
-            case 1 ->
-                crooked(a, b, MOST_CROOKED_DEG, SWEEP_M)
-                        .filter(way -> way.lengthM() <= LONGEST_WINDING_M)
-                        .map(way -> leg(a, b, way, Course.WINDING));
-            default -> crooked(a, b, LEAST_CROOKED_DEG, ELBOW_M).map(way -> leg(a, b, way, Course.TIGHT));
-        };
+        return crooked(a, b, new Corners(chance.pick(CROOKED_DEG), drawnRadiusM(), chance.between(8, 22), 0.2))
+                .map(way -> new Leg(a, b, way, Course.CROOKED));
     }
 
-    private static Leg leg(Node a, Node b, Trace way, Course course) {
-        return new Leg(a, b, way, course);
+    /** Returns a short way of 450 degrees, all near one end; empty where it does not fit. */
+    Optional<Leg> findWinding(Node a, Node b) {
+        return crooked(a, b, new Corners(MOST_CROOKED_DEG, SWEEP_M, chance.between(5, 7), 0))
+                .filter(way -> way.lengthM() <= LONGEST_WINDING_M)
+                .map(way -> new Leg(a, b, way, Course.WINDING));
     }
 
-    private Optional<Trace> crooked(Node a, Node b, double[] turnsDeg, double radiusM) {
+    /** Returns a short way with two tight elbows; empty where it does not fit. */
+    Optional<Leg> findTight(Node a, Node b) {
+        return crooked(a, b, new Corners(ELBOWS_DEG, ELBOW_M, chance.between(8, 22), 0.2))
+                .filter(way -> way.lengthM() <= LONGEST_WINDING_M)
+                .map(way -> new Leg(a, b, way, Course.TIGHT));
+    }
+
+    /**
+     * Corners of a way.
+     *
+     * @param radiusM 0 for corners drawn as one vertex
+     * @param betweenM straight from each corner to the next
+     * @param leadRatio how much of the straights at both ends lies before the first corner, at least; 0 for as little as can be
+     */
+    private record Corners(List<Integer> turnsDeg, double radiusM, double betweenM, double leadRatio) {}
+
+    private Optional<Trace> crooked(Node a, Node b, Corners corners) {
         int sign = chance.sign();
-        double jogM = chance.between(8, 22);
         List<Turn> turns = new ArrayList<>();
-        for (int i = 0; i < turnsDeg.length; i++) {
-            boolean last = i == turnsDeg.length - 1;
-            turns.add(new Turn(sign * StrictMath.toRadians(turnsDeg[i]), radiusM, last ? 0 : jogM));
+        for (int i = 0; i < corners.turnsDeg().size(); i++) {
+            boolean last = i == corners.turnsDeg().size() - 1;
+            double turnRad = sign * StrictMath.toRadians(corners.turnsDeg().get(i));
+            turns.add(new Turn(turnRad, corners.radiusM(), last ? 0 : corners.betweenM()));
         }
-        return fitted(a, b, turns, Math.max(0.15, radiusM / chance.between(2, 5)))
-                .filter(way -> way.lengthM() <= LONGEST_CROOKED_M);
+        double chordM = Math.max(LEAST_CHORD_M, corners.radiusM() / chance.between(3, 6));
+        return fitted(a, b, turns, chordM, corners.leadRatio()).filter(way -> way.lengthM() <= LONGEST_CROOKED_M);
     }
 
     /** Returns the way out of a vault and back to it, three sides of equal length. */
@@ -136,7 +149,7 @@ final class LegShapes {
     }
 
     /** Turns that cancel out, with straights at both ends just long enough to lead from one node to the other. */
-    private Optional<Trace> fitted(Node a, Node b, List<Turn> turns, double chordM) {
+    private Optional<Trace> fitted(Node a, Node b, List<Turn> turns, double chordM, double leadRatio) {
         Function<Pen, Pen> draw = pen -> {
             for (Turn turn : turns) {
                 Pen turned = turn.radiusM() == 0
@@ -152,7 +165,7 @@ final class LegShapes {
         if (leadsM < 2 * LEAST_LEAD_M) {
             return Optional.empty();
         }
-        double firstM = leadsM * chance.between(0.2, 0.8);
+        double firstM = leadRatio == 0 ? LEAST_LEAD_M : leadsM * chance.between(leadRatio, 1 - leadRatio);
         double headingRad =
                 StrictMath.atan2(b.y() - a.y(), b.x() - a.x()) - StrictMath.atan2(trial.y(), leadsM + trial.x());
         Pen pen = new Pen(a.x(), a.y(), headingRad).straight(firstM);

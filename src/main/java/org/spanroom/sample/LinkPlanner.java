@@ -10,6 +10,7 @@ final class LinkPlanner {
     private static final int PURPOSE = 2;
     private static final double LONGEST_LEG_M = 285;
     private static final double LONG_LEG_M = 378;
+    private static final double STEEP_RATIO = 0.12;
 
     private final CityLayout layout;
     private final District district;
@@ -41,16 +42,18 @@ final class LinkPlanner {
 
     private Street link(Node from, Node to) {
         Trace rest = shapes.bow(from, to, chance.sign() * chance.between(3, 40));
-        int count = (int) Math.ceil(rest.lengthM() / LONGEST_LEG_M);
-        double evenM = rest.lengthM() / count;
+        double wholeM = rest.lengthM();
+        int count = (int) Math.ceil(wholeM / LONGEST_LEG_M);
         // Here and there the vaults were put where the ground allowed, farther apart than 1200 ft.
-        boolean uneven = count == 2 && rest.lengthM() > LONG_LEG_M + 60 && chance.happens(0.35);
-        double legM = uneven ? LONG_LEG_M : evenM;
+        boolean uneven = count == 2 && wholeM > LONG_LEG_M + 60 && chance.happens(0.35);
+        double legM = uneven ? LONG_LEG_M : wholeM / count;
         List<Leg> legs = new ArrayList<>();
         Node start = from;
         for (int i = 1; i < count; i++) {
             Trace[] cut = rest.cutAt(legM);
-            Node end = new Node(district.number(), nextNode++, cut[1].x(0), cut[1].y(0), true);
+            double share = 1 - cut[1].lengthM() / wholeM;
+            double groundM = from.groundM() + share * (to.groundM() - from.groundM());
+            Node end = new Node(district.number(), nextNode++, cut[1].x(0), cut[1].y(0), groundM, true);
             legs.add(leg(start, end, cut[0]));
             start = end;
             rest = cut[1];
@@ -61,6 +64,9 @@ final class LinkPlanner {
 
     /** Some stretches of a link go round obstacles: the longest spans are where bends tell most. */
     private Leg leg(Node start, Node end, Trace drawn) {
+        if (Math.abs(end.groundM() - start.groundM()) > STEEP_RATIO * drawn.lengthM()) {
+            return new Leg(start, end, drawn, Course.STEEP);
+        }
         if (chance.happens(0.3)) {
             Optional<Leg> crooked = shapes.findCrooked(start, end);
             if (crooked.isPresent()) {

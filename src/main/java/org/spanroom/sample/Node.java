@@ -5,9 +5,15 @@ package org.spanroom.sample;
  *
  * @param district number of the district that it belongs to
  * @param number place among the district's nodes, from 0
+ * @param groundM height of the ground there
  * @param link true if it lies between two districts
  */
-record Node(int district, int number, double x, double y, boolean link) {
+record Node(int district, int number, double x, double y, double groundM, boolean link) {
+    /** Returns a crossing or block vault of a district. */
+    static Node in(District district, int number, double x, double y) {
+        return new Node(district.number(), number, x, y, district.groundM(x, y), false);
+    }
+
     String vaultId() {
         return "V" + district + "-" + (1001 + number);
     }

@@ -42,7 +42,8 @@ final class SampleReadme {
             to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
             single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
             all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. A few meet one limit
-            each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m between districts.
+            each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m
+            between districts; links up the hill hold the heaviest cables.
             Some 4 in a hundred lines are drawn in two parts.
 
             ## Fields

@@ -3,6 +3,7 @@ package org.spanroom.sample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import org.spanroom.sample.Street.Rank;
 
 /**
@@ -20,6 +21,7 @@ final class StreetPlanner {
 
     private static final double SPARE_RATIO = 1.15;
     private static final int SPOKES = 12;
+    private static final double LONGEST_TO_REPLACE_M = 125;
 
     private final District district;
     private final Chance chance;
@@ -115,6 +117,9 @@ final class StreetPlanner {
 
     private StreetPlan finished(StreetPlan.Gates gates) {
         List<Street> streets = new ArrayList<>(main);
+        // In two streets, so that no bank runs through both.
+        replaceOne(streets.subList(streets.size() - 2, streets.size() - 1), shapes::findTight);
+        replaceOne(streets.subList(streets.size() - 1, streets.size()), shapes::findWinding);
         if (district.kind() == DistrictKind.OLD_QUARTER) {
             new ExpressPlanner(district, chance, shapes).find(nodes, main, side).ifPresent(streets::add);
         }
@@ -123,6 +128,23 @@ final class StreetPlanner {
         side.stream().filter(street -> street.rank() == Rank.LOOP).forEach(streets::add);
         side.stream().filter(street -> street.rank() == Rank.SIDE).forEach(streets::add);
         return new StreetPlan(nodes, streets, gates);
+    }
+
+    /** Every district has a leg of each hard course, in the streets that get their ducts first. */
+    private static void replaceOne(List<Street> streets, BiFunction<Node, Node, Optional<Leg>> course) {
+        for (int i = 0; i < streets.size(); i++) {
+            List<Leg> legs = new ArrayList<>(streets.get(i).legs());
+            for (int at = 0; at < legs.size(); at++) {
+                Leg leg = legs.get(at);
+                boolean fits = leg.course() == Course.PLAIN && leg.lengthM() < LONGEST_TO_REPLACE_M;
+                Optional<Leg> hard = fits ? course.apply(leg.from(), leg.to()) : Optional.empty();
+                if (hard.isPresent()) {
+                    legs.set(at, hard.get());
+                    streets.set(i, new Street(streets.get(i).rank(), legs));
+                    return;
+                }
+            }
+        }
     }
 
     private Node[][] grid(double[] us, double[] vs) {
@@ -136,8 +158,7 @@ final class StreetPlanner {
     }
 
     private Node addNode(double east, double north) {
-        Node node =
-                new Node(district.number(), nodes.size(), district.centreX() + east, district.centreY() + north, false);
+        Node node = Node.in(district, nodes.size(), district.centreX() + east, district.centreY() + north);
         nodes.add(node);
         return node;
     }

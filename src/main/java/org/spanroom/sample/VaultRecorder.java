@@ -66,7 +66,7 @@ final class VaultRecorder {
                 node.link(),
                 node.vaultId(),
                 KINDS.get(chance.pickWeighted(55, 22, 15, 8)),
-                OptionalDouble.of(district.groundM(node.x(), node.y())),
+                OptionalDouble.of(node.groundM()),
                 node.x() + asideM * StrictMath.cos(bearingRad),
                 node.y() + asideM * StrictMath.sin(bearingRad),
                 true);

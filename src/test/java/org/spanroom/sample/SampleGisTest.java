@@ -301,7 +301,8 @@ class SampleGisTest {
             if (boreIn > 0 && innerductsIn2 > 0) {
                 checked++;
                 double boreIn2 = boreIn * boreIn * (route.text("bore_shape").equals("square") ? 1 : Math.PI / 4);
-                assertThat(innerductsIn2).as(route.fields().toString()).isLessThan(0.8 * boreIn2);
+                double share = route.number("innerducts") == 1 ? 1 : 0.8;
+                assertThat(innerductsIn2).as(route.fields().toString()).isLessThan(share * boreIn2);
             }
         }
         assertThat(checked).isGreaterThan(600);
