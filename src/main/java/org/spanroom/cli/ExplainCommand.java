@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
+        header = "Show why: the whole reckoning of one span.",
         description = {
             "Print the whole reckoning of one span: pieces and vaults, bends, what was",
             "assumed, the force at every section both ways, every limit, the score.",

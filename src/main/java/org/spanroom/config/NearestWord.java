@@ -22,12 +22,10 @@ public final class NearestWord {
 
     /** Returns so many words that are nearest to a wrong one, the nearest first. */
     public static List<String> nearest(String wrong, Collection<String> right, int most) {
-        record Candidate(String word, int distance) {}
         return right.stream()
-                .map(word -> new Candidate(word, distance(wrong, word)))
-                .sorted(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))
+                .sorted(Comparator.<String>comparingInt(word -> distance(wrong, word))
+                        .thenComparing(word -> word))
                 .limit(most)
-                .map(Candidate::word)
                 .toList();
     }
 

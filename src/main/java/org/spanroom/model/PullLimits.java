@@ -81,10 +81,10 @@ public record PullLimits(
     public static PullLimits defaults() {
         var radii = List.of(
                 new SizeRadius(26.67, 0.3048),
-                new SizeRadius(33.40, 0.3556),
-                new SizeRadius(42.16, 0.4572),
+                new SizeRadius(33.401, 0.3556),
+                new SizeRadius(42.164, 0.4572),
                 new SizeRadius(48.26, 0.5080),
-                new SizeRadius(60.32, 0.6604));
+                new SizeRadius(60.325, 0.6604));
         return new PullLimits(7.584, 8900, 2670, 0.30, 7300, 11_000, 20, radii, 0.75, 180, 360, 182.88, 365.76);
     }
 
@@ -117,7 +117,7 @@ public record PullLimits(
             if (outsideDiameterMm <= above.outsideDiameterMm()) {
                 double share = (outsideDiameterMm - below.outsideDiameterMm())
                         / (above.outsideDiameterMm() - below.outsideDiameterMm());
-                return below.radiusM() + share * (above.radiusM() - below.radiusM());
+                return (1 - share) * below.radiusM() + share * above.radiusM();
             }
             below = above;
         }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import org.spanroom.model.EndPull;
 import org.spanroom.model.Friction;
+import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.PullForces;
 import org.spanroom.model.Span;
@@ -20,7 +21,8 @@ record PullRow(Span span, InnerductPull pull) {
             columns());
 
     private static List<Column<PullRow>> columns() {
-        var columns = new ArrayList<>(innerduct());
+        var columns = new ArrayList<>(turn());
+        columns.addAll(load());
         for (SpanEnd end : SpanEnd.values()) {
             for (Friction friction : Friction.values()) {
                 columns.addAll(forces(end, friction));
@@ -30,7 +32,7 @@ record PullRow(Span span, InnerductPull pull) {
         return columns;
     }
 
-    private static List<Column<PullRow>> innerduct() {
+    private static List<Column<PullRow>> turn() {
         return List.of(
                 Column.text(
                         "span_id",
@@ -38,49 +40,41 @@ record PullRow(Span span, InnerductPull pull) {
                         "The span that it lies in.",
                         row -> row.span().id()),
                 Column.integer(
-                        "turn",
-                        "turn",
-                        "Its place in the order of pulling, from 1.",
-                        row -> row.pull().turn()),
-                Column.text(
-                        "innerduct",
-                        "innerduct",
-                        "Name of the innerduct.",
-                        row -> row.pull().innerduct().id()),
+                        "turn", "turn", "Its place in the order of pulling, from 1.", pulled(InnerductPull::turn)),
+                Column.text("innerduct", "innerduct", "Name of the innerduct.", innerduct(Innerduct::id)),
                 Column.text(
                         "reason",
                         "reason",
                         "Why it has this turn: only_one, empty, lightest or last.",
-                        row -> row.pull().reason().key()),
+                        pulled(pull -> pull.reason().key())));
+    }
+
+    private static List<Column<PullRow>> load() {
+        return List.of(
                 Column.real(
                         "outside_diameter_mm",
                         "outside_mm",
                         2,
                         "Its outside diameter.",
-                        row -> row.pull().innerduct().outsideDiameterMm()),
-                Column.real(
-                        "wall_mm",
-                        "wall_mm",
-                        2,
-                        "Its wall.",
-                        row -> row.pull().innerduct().wallMm()),
+                        innerduct(Innerduct::outsideDiameterMm)),
+                Column.real("wall_mm", "wall_mm", 2, "Its wall.", innerduct(Innerduct::wallMm)),
                 Column.integer(
                         "cables",
                         "cables",
                         "How many cables lie in it.",
-                        row -> row.pull().innerduct().cables().size()),
+                        innerduct(i -> i.cables().size())),
                 Column.real(
                         "neighbour_n_per_m",
                         "neighb_npm",
                         3,
                         "Weight of the duct's other contents that lies on it in its turn.",
-                        row -> row.pull().neighbourNPerM()),
+                        pulled(InnerductPull::neighbourNPerM)),
                 Column.real(
                         "wedge_ratio",
                         "wedge",
                         3,
                         "Factor on its friction where it is wedged; 1 where it lies free.",
-                        row -> row.pull().wedgeRatio()));
+                        pulled(InnerductPull::wedgeRatio)));
     }
 
     private static List<Column<PullRow>> forces(SpanEnd end, Friction friction) {
@@ -127,6 +121,14 @@ record PullRow(Span span, InnerductPull pull) {
                         2,
                         "Where, as distance along the span from from_vault.",
                         use(end, pull -> pull.tightest().atM())));
+    }
+
+    private static Function<PullRow, Object> pulled(Function<InnerductPull, Object> quantity) {
+        return row -> quantity.apply(row.pull());
+    }
+
+    private static Function<PullRow, Object> innerduct(Function<Innerduct, Object> quantity) {
+        return row -> quantity.apply(row.pull().innerduct());
     }
 
     private static Function<PullRow, Object> force(

@@ -67,10 +67,10 @@ public final class ReckoningText {
         page.line("Duct %s%s", duct.id(), duct.bankId().isEmpty() ? "" : " in bank " + duct.bankId());
         page.item(
                 "bore",
-                "%.1f mm %s, type %s, condition %s",
+                "%.1f mm %s, %s, condition %s",
                 duct.insideDiameterMm(),
                 word(duct.boreShape()),
-                orUnknown(duct.type()),
+                duct.type().isEmpty() ? "type unknown" : duct.type(),
                 word(duct.condition()));
         for (Innerduct innerduct : duct.contents().innerducts()) {
             page.item(
@@ -177,9 +177,5 @@ public final class ReckoningText {
                 cable.outsideDiameterMm(),
                 cable.massKgPerM(),
                 cable.service() == Service.UNKNOWN ? "service unknown" : word(cable.service()));
-    }
-
-    private static String orUnknown(String word) {
-        return word.isEmpty() ? "unknown" : word;
     }
 }

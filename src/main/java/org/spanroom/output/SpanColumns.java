@@ -55,7 +55,8 @@ final class SpanColumns {
         }
         columns.addAll(ends());
         columns.addAll(way());
-        columns.addAll(room());
+        columns.addAll(bore());
+        columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(record());
@@ -157,7 +158,7 @@ final class SpanColumns {
                         bends(b -> b.findTightest().map(Bend::radiusAssumed))));
     }
 
-    private static List<Column<RankedSpan>> room() {
+    private static List<Column<RankedSpan>> bore() {
         return List.of(
                 Column.text(
                         "bore_shape",
@@ -188,7 +189,11 @@ final class SpanColumns {
                         "free_aft",
                         2,
                         "Share of the bore that is free once the innerducts are out.",
-                        room(r -> 100 * r.freeAfterRatio())),
+                        room(r -> 100 * r.freeAfterRatio())));
+    }
+
+    private static List<Column<RankedSpan>> gain() {
+        return List.of(
                 Column.real(
                         "recoverable_mm2",
                         "recov_mm2",

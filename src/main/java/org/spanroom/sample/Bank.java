@@ -6,7 +6,7 @@ package org.spanroom.sample;
  * @param direct true where the pipes lie in the ground without a duct around them
  * @param spacingM sideways distance at which one duct is drawn from the next; 0 where all are drawn on one line
  * @param shakeM standard deviation of the draughtsman's hand, for each vertex
- * @param heavy true where every duct holds the heaviest cables
+ * @param load what its ducts hold, where that is not left to chance
  */
 record Bank(
         String id,
@@ -20,7 +20,18 @@ record Bank(
         String quality,
         double spacingM,
         double shakeM,
-        boolean heavy) {
+        Load load) {
+    /** What a bank's ducts hold. */
+    enum Load {
+        ORDINARY,
+        /** As many innerducts as go in, each with the heaviest cable. */
+        HEAVY,
+        /** One innerduct with the lightest cable. */
+        LIGHT,
+        /** One innerduct with the thickest cable. */
+        THICK
+    }
+
     /** Returns how far to the left of the bank's middle a duct is drawn, by its number from 0. */
     double asideM(int duct) {
         return spacingM * (duct - (ducts - 1) / 2.0);

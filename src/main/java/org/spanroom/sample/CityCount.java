@@ -61,7 +61,7 @@ final class CityCount implements CitySink {
         if (draft.bank().bore().isSquare()) {
             count("square clay bore");
         }
-        if (draft.bank().heavy()) {
+        if (draft.bank().load() == Bank.Load.HEAVY) {
             count("with the heaviest cables");
         }
         if (draft.filling().service().equals("dead")

@@ -41,10 +41,10 @@ final class CityTables {
                         Column.text("item", "item", "name of the item in its duct", ContentsRow::item),
                         Column.text("kind", "kind", "innerduct or cable", ContentsRow::kind),
                         Column.text("inside", "inside", "the innerduct that a cable lies in", ContentsRow::inside),
-                        Column.real("outside_diameter_in", "od_in", 3, "in inches", ContentsRow::outsideIn),
+                        Column.real("outside_diameter", "od", 3, "in inches", ContentsRow::outsideIn),
                         Column.real("sdr", "sdr", 1, "outside diameter over wall", ContentsRow::sdr),
-                        Column.real("wall_in", "wall_in", 3, "wall in inches", ContentsRow::wallIn),
-                        Column.real("mass_lb_kft", "mass", 1, "pounds per 1000 feet", ContentsRow::massLbKft),
+                        Column.real("wall", "wall", 3, "wall in inches", ContentsRow::wallIn),
+                        Column.real("mass", "mass", 1, "pounds per 1000 feet", ContentsRow::massLbKft),
                         Column.text("in_service", "in_service", "live, dead or unknown", ContentsRow::service)));
     }
 

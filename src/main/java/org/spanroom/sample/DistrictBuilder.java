@@ -108,9 +108,7 @@ final class DistrictBuilder {
     }
 
     private Draft draft(Street.Rank rank, Bank bank, int duct, List<Leg> legs, Trace forwards) {
-        Filling filling = bank.direct()
-                ? filler.buriedDirectly()
-                : bank.heavy() ? filler.fillHeavily(bank.bore()) : filler.fill(bank.bore());
+        Filling filling = bank.direct() ? filler.buriedDirectly() : filler.fill(bank.bore(), bank.load());
         boolean backwards = chance.happens(0.3);
         List<Double> legsM = new ArrayList<>(legs.stream().map(Leg::lengthM).toList());
         Node from = legs.get(0).from();
@@ -125,9 +123,10 @@ final class DistrictBuilder {
                 .with(RouteField.LENGTH_FT, Math.rint(Draft.feet(trace) * (1 + chance.wobble(0.002))))
                 .with(RouteField.FROM_VAULT, first.vaultId())
                 .with(RouteField.TO_VAULT, last.vaultId());
-        boolean crooked = legs.stream().anyMatch(Leg::crooked) || rank == Street.Rank.LOOP;
+        boolean cornered = rank == Street.Rank.LOOP
+                || legs.stream().anyMatch(leg -> leg.course().hasCorners());
         return new Draft(
-                district, rank, bank, first, last, other(from, to), legsM, crooked, trace, attributes, filling);
+                district, rank, bank, first, last, other(from, to), legsM, cornered, trace, attributes, filling);
     }
 
     private Attributes attributes(Bank bank, int duct, Filling filling) {
@@ -163,7 +162,7 @@ final class DistrictBuilder {
     }
 
     private String condition(Bank bank) {
-        return switch (chance.pickWeighted(bank.heavy() ? 990 : 920, 40, 15, 25)) {
+        return switch (chance.pickWeighted(bank.load() == Bank.Load.ORDINARY ? 920 : 3000, 40, 15, 25)) {
             case 0 -> "sound";
             case 1 -> "oval";
             case 2 -> "collapsed";

@@ -8,6 +8,7 @@ import java.util.List;
  * @param legsM lengths of its spans, in the order in which it is drawn
  * @param trace from the first vault to the last, heights included
  * @param other a vault of the district that is neither the first nor the last
+ * @param cornered true where sharp turns leave no room for a fault of the line
  */
 record Draft(
         District district,
@@ -17,7 +18,7 @@ record Draft(
         Node to,
         Node other,
         List<Double> legsM,
-        boolean crooked,
+        boolean cornered,
         Trace trace,
         Attributes attributes,
         Filling filling) {

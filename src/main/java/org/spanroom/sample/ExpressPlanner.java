@@ -56,7 +56,7 @@ final class ExpressPlanner {
             Trace[] cut = i < legs ? rest.cutAt(legM) : new Trace[] {rest, rest};
             int last = cut[0].size() - 1;
             Node to = new Node(district.number(), nodes.size() + i, cut[0].x(last), cut[0].y(last), false);
-            Leg leg = new Leg(from, to, cut[0], false);
+            Leg leg = new Leg(from, to, cut[0], Course.PLAIN);
             if (!isClear(leg, nodes, others)) {
                 return Optional.empty();
             }

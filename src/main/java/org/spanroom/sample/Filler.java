@@ -50,6 +50,23 @@ final class Filler {
                     3.936778,
                     List.of(InnerductSize.ONE_AND_HALF, InnerductSize.ONE_AND_HALF, InnerductSize.ONE_AND_QUARTER)));
 
+    /** Draws contents that suit a load. */
+    Filling fill(Bore bore, Bank.Load load) {
+        return switch (load) {
+            case ORDINARY -> fill(bore);
+            case HEAVY -> fillHeavily(bore);
+            case LIGHT -> chance.happens(0.2) ? fill(bore) : single(bore, CableSize.SMALLEST);
+            case THICK -> chance.happens(0.2) ? fill(bore) : single(bore, CableSize.HEAVIEST);
+        };
+    }
+
+    /** One innerduct of a size that goes into every bore here. */
+    private static Filling single(Bore bore, CableSize cable) {
+        boolean large = bore.roomFor(InnerductSize.ONE_AND_HALF.outsideIn()) > 0 && cable.equals(CableSize.SMALLEST);
+        InnerductSize size = large ? InnerductSize.ONE_AND_HALF_11 : InnerductSize.ONE_AND_QUARTER;
+        return new Filling(1, Optional.of(size), 1, Optional.of(cable), "live", List.of());
+    }
+
     /** Draws ordinary contents. */
     Filling fill(Bore bore) {
         return switch (chance.pickWeighted(14, 6, 34, 30, 9, 7)) {
@@ -63,7 +80,7 @@ final class Filler {
     }
 
     /** Draws as many innerducts as go in, each with the heaviest cable that it takes. */
-    Filling fillHeavily(Bore bore) {
+    private Filling fillHeavily(Bore bore) {
         InnerductSize size = bore.roomFor(InnerductSize.ONE_AND_HALF.outsideIn()) >= 2
                 ? InnerductSize.ONE_AND_HALF
                 : InnerductSize.ONE_AND_QUARTER;

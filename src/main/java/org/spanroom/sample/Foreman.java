@@ -26,11 +26,11 @@ final class Foreman {
     }
 
     Bank bank(String id, Street.Rank rank, List<Leg> legs) {
-        boolean crooked = legs.stream().anyMatch(Leg::crooked);
+        boolean cornered = legs.stream().anyMatch(leg -> leg.course().hasCorners());
         boolean direct = rank == Street.Rank.SIDE && chance.happens(0.02);
         BoreType type = direct ? BoreType.HDPE : BORE_TYPES.get(chance.pickWeighted(kind.boreWeights()));
-        boolean heavy = !direct && chance.happens(crooked ? 0.5 : rank == Street.Rank.LINK ? 0.35 : 0.04);
-        Bore bore = heavy ? type.largeBore(chance) : type.bore(chance);
+        Bank.Load load = direct ? Bank.Load.ORDINARY : load(rank, legs);
+        Bore bore = load == Bank.Load.HEAVY ? type.largeBore(chance) : type.bore(chance);
         int quality = chance.pickWeighted(15, 40, 25, 20);
         int ducts = ducts(rank, direct);
         return new Bank(
@@ -43,9 +43,25 @@ final class Foreman {
                 SURFACES.get(chance.pickWeighted(52, 20, 8, 6, 14)),
                 type.year(chance),
                 QUALITIES.get(quality),
-                crooked || chance.happens(0.45) ? 0 : Math.min(0.15, 0.8 / (ducts - 1 + 1e-9)),
+                cornered || chance.happens(0.45) ? 0 : Math.min(0.15, 0.8 / (ducts - 1 + 1e-9)),
                 SHAKE_M[quality],
-                heavy);
+                load);
+    }
+
+    /** Each hard course gets the load that shows what is hard about it, so that every kind of limit is met somewhere. */
+    private Bank.Load load(Street.Rank rank, List<Leg> legs) {
+        if (has(Course.WINDING, legs) || has(Course.LONG, legs)) {
+            return Bank.Load.LIGHT;
+        }
+        if (has(Course.TIGHT, legs)) {
+            return Bank.Load.THICK;
+        }
+        double heavyShare = has(Course.CROOKED, legs) ? 0.5 : rank == Street.Rank.LINK ? 0.35 : 0.04;
+        return chance.happens(heavyShare) ? Bank.Load.HEAVY : Bank.Load.ORDINARY;
+    }
+
+    private static boolean has(Course course, List<Leg> legs) {
+        return legs.stream().anyMatch(leg -> leg.course() == course);
     }
 
     /** Draws the number of spans that one bank of ducts passes. */

@@ -25,7 +25,14 @@ final class LegShapes {
             new double[] {90, -90, -90, 90},
             new double[] {90, -90, -90, 135, -45});
 
+    private static final double[] LEAST_CROOKED_DEG = CROOKED_DEG.get(0);
+    private static final double[] MOST_CROOKED_DEG = CROOKED_DEG.get(CROOKED_DEG.size() - 1);
+
+    /** An elbow below the 0.49 m (20 outside diameters) that the thickest cable here wants under load. */
+    private static final double ELBOW_M = 0.42;
+
     private static final double LEAST_LEAD_M = 4;
+    private static final double LONGEST_WINDING_M = 150;
 
     /** Longer ways would have had a vault built into them. */
     private static final double LONGEST_CROOKED_M = 300;
@@ -76,10 +83,24 @@ final class LegShapes {
     }
 
     /** Returns a path that turns 90 to 450 degrees in all; empty where that would be too long or the nodes are too near. */
-    Optional<Trace> findCrooked(Node a, Node b) {
-        double[] turnsDeg = chance.pick(CROOKED_DEG);
+    Optional<Leg> findCrooked(Node a, Node b) {
+        return switch (chance.pickWeighted(74, 13, 13)) {
+            case 0 ->
+                crooked(a, b, chance.pick(CROOKED_DEG), drawnRadiusM()).map(way -> leg(a, b, way, Course.CROOKED));
+            case 1 ->
+                crooked(a, b, MOST_CROOKED_DEG, SWEEP_M)
+                        .filter(way -> way.lengthM() <= LONGEST_WINDING_M)
+                        .map(way -> leg(a, b, way, Course.WINDING));
+            default -> crooked(a, b, LEAST_CROOKED_DEG, ELBOW_M).map(way -> leg(a, b, way, Course.TIGHT));
+        };
+    }
+
+    private static Leg leg(Node a, Node b, Trace way, Course course) {
+        return new Leg(a, b, way, course);
+    }
+
+    private Optional<Trace> crooked(Node a, Node b, double[] turnsDeg, double radiusM) {
         int sign = chance.sign();
-        double radiusM = drawnRadiusM();
         double jogM = chance.between(8, 22);
         List<Turn> turns = new ArrayList<>();
         for (int i = 0; i < turnsDeg.length; i++) {

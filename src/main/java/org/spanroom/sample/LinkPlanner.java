@@ -9,6 +9,7 @@ import org.spanroom.sample.Street.Rank;
 final class LinkPlanner {
     private static final int PURPOSE = 2;
     private static final double LONGEST_LEG_M = 285;
+    private static final double LONG_LEG_M = 378;
 
     private final CityLayout layout;
     private final District district;
@@ -41,7 +42,10 @@ final class LinkPlanner {
     private Street link(Node from, Node to) {
         Trace rest = shapes.bow(from, to, chance.sign() * chance.between(3, 40));
         int count = (int) Math.ceil(rest.lengthM() / LONGEST_LEG_M);
-        double legM = rest.lengthM() / count;
+        double evenM = rest.lengthM() / count;
+        // Here and there the vaults were put where the ground allowed, farther apart than 1200 ft.
+        boolean uneven = count == 2 && rest.lengthM() > LONG_LEG_M + 60 && chance.happens(0.35);
+        double legM = uneven ? LONG_LEG_M : evenM;
         List<Leg> legs = new ArrayList<>();
         Node start = from;
         for (int i = 1; i < count; i++) {
@@ -58,11 +62,11 @@ final class LinkPlanner {
     /** Some stretches of a link go round obstacles: the longest spans are where bends tell most. */
     private Leg leg(Node start, Node end, Trace drawn) {
         if (chance.happens(0.3)) {
-            Optional<Trace> crooked = shapes.findCrooked(start, end);
+            Optional<Leg> crooked = shapes.findCrooked(start, end);
             if (crooked.isPresent()) {
-                return new Leg(start, end, crooked.get(), true);
+                return crooked.get();
             }
         }
-        return new Leg(start, end, drawn, false);
+        return new Leg(start, end, drawn, drawn.lengthM() > LONGEST_LEG_M ? Course.LONG : Course.PLAIN);
     }
 }

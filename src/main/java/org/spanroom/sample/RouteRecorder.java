@@ -54,7 +54,7 @@ final class RouteRecorder {
     }
 
     private static boolean isPlain(Draft draft) {
-        return !draft.crooked() && draft.legsM().stream().allMatch(legM -> legM > SHORTEST_TO_SPOIL_M);
+        return !draft.cornered() && draft.legsM().stream().allMatch(legM -> legM > SHORTEST_TO_SPOIL_M);
     }
 
     /** Records a draft that is as it should be; a few are drawn as multi-lines. */

@@ -41,8 +41,9 @@ final class SampleReadme {
             Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbours; vaults lie up
             to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
             single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
-            all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. Some 4 in a hundred
-            lines are drawn in two parts.
+            all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. A few meet one limit
+            each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m between districts.
+            Some 4 in a hundred lines are drawn in two parts.
 
             ## Fields
 
@@ -90,7 +91,7 @@ final class SampleReadme {
                 |---|---:|---|
                 | `%s` | %d | lines, one or two for each duct; %s |
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`; the same system |
-                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents |
+                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft |
                 | `known-faults.csv` | %d | the faults that were put in |
                 """.formatted(
                         format.routes(),

@@ -149,7 +149,7 @@ final class StreetPlanner {
     private void addLoop(Node corner, Node opposite) {
         double headingRad = StrictMath.atan2(opposite.y() - corner.y(), opposite.x() - corner.x());
         Trace loop = shapes.loop(corner, headingRad, chance.between(16, 24));
-        side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, loop, false))));
+        side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, loop, Course.PLAIN))));
     }
 
     /** Returns the leg between two crossings, or two legs where a vault stands in the middle of the block. */
@@ -157,29 +157,29 @@ final class StreetPlanner {
         Leg leg = shaped(a, b, bent);
         double lengthM = leg.lengthM();
         boolean split = lengthM > 290 || (lengthM > 240 ? chance.happens(0.8) : lengthM > 150 && chance.happens(0.3));
-        if (!split || leg.crooked()) {
+        if (!split || leg.course().hasCorners()) {
             return List.of(leg);
         }
         Trace[] halves = leg.trace().cutAt(lengthM * chance.between(0.42, 0.58));
         Node middle = addNode(halves[1].x(0) - district.centreX(), halves[1].y(0) - district.centreY());
-        return List.of(new Leg(a, middle, halves[0], false), new Leg(middle, b, halves[1], false));
+        return List.of(new Leg(a, middle, halves[0], Course.PLAIN), new Leg(middle, b, halves[1], Course.PLAIN));
     }
 
     private Leg shaped(Node a, Node b, Trace bent) {
         if (chance.happens(0.055)) {
-            Optional<Trace> crooked = shapes.findCrooked(a, b);
+            Optional<Leg> crooked = shapes.findCrooked(a, b);
             if (crooked.isPresent()) {
-                return new Leg(a, b, crooked.get(), true);
+                return crooked.get();
             }
         }
         boolean isStraight = bent.size() == 2;
         if (isStraight && chance.happens(0.12)) {
-            return new Leg(a, b, shapes.sBend(a, b), false);
+            return new Leg(a, b, shapes.sBend(a, b), Course.PLAIN);
         }
         if (isStraight && chance.happens(0.1)) {
-            return new Leg(a, b, shapes.bow(a, b, chance.sign() * chance.between(0.5, 9)), false);
+            return new Leg(a, b, shapes.bow(a, b, chance.sign() * chance.between(0.5, 9)), Course.PLAIN);
         }
-        return new Leg(a, b, isStraight ? shapes.straight(a, b) : bent, false);
+        return new Leg(a, b, isStraight ? shapes.straight(a, b) : bent, Course.PLAIN);
     }
 
     /** Returns the bent way between two places of the lattice, as chords; its two ends only where it is straight. */

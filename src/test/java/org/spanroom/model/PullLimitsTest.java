@@ -90,13 +90,21 @@ class PullLimitsTest {
                 .isCloseTo(radiusIn, within(0.01));
     }
 
+    /** A 1-1/4 in innerduct in a sweep of 18 in: a rounded diameter in the list would refuse it by a hair. */
+    @ParameterizedTest(name = "{0} in")
+    @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
+    void listedSizesNeedNoMoreThanTheirRadius(double outsideIn, double radiusIn) {
+        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM))
+                .isLessThanOrEqualTo(radiusIn * IN_MM / 1000);
+    }
+
     @Test
     void unsupportedRadiusOfOtherSizesFollowsTheNearest() {
         PullLimits limits = PullLimits.defaults();
 
         assertThat(limits.innerductRadiusM(26.67 / 2)).isCloseTo(0.3048 / 2, within(1e-12));
-        assertThat(limits.innerductRadiusM((26.67 + 33.40) / 2)).isCloseTo((0.3048 + 0.3556) / 2, within(1e-12));
-        assertThat(limits.innerductRadiusM(2 * 60.32)).isCloseTo(2 * 0.6604, within(1e-12));
+        assertThat(limits.innerductRadiusM((26.67 + 33.401) / 2)).isCloseTo((0.3048 + 0.3556) / 2, within(1e-12));
+        assertThat(limits.innerductRadiusM(2 * 60.325)).isCloseTo(2 * 0.6604, within(1e-12));
     }
 
     /**

@@ -101,7 +101,7 @@ class ReckoningTextTest {
         assertThat(ReckoningText.write(ReckoningSample.workedExample()))
                 .startsWith("Span S-7\n")
                 .contains("vault V-1 (A), 0.12 m beside the line", "pieces  R-1, R-2")
-                .contains("102.3 mm round, type pvc40", "cable i1-c, 12.7 mm, 0.119 kg/m, live")
+                .contains("102.3 mm round, pvc40, condition sound", "cable i1-c, 12.7 mm, 0.119 kg/m, live")
                 .contains("assumed inside diameter, cable mass")
                 .contains("Bends: 2, 90.0 degrees in all")
                 .containsPattern("1 +45\\.72 +45\\.0  left +0\\.91  measured +0\\.72\n")

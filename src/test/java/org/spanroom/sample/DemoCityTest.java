@@ -96,7 +96,7 @@ class DemoCityTest {
         assertThat(legs).allSatisfy(leg -> assertThat(leg.lengthM()).isBetween(20.0, 300.0));
         // 183 m (600 ft) is the section length to warn at.
         assertThat(legs).anySatisfy(leg -> assertThat(leg.lengthM()).isGreaterThan(183));
-        assertThat(legs).anySatisfy(leg -> assertThat(leg.crooked()).isTrue());
+        assertThat(legs).anySatisfy(leg -> assertThat(leg.course().hasCorners()).isTrue());
     }
 
     @ParameterizedTest

@@ -321,18 +321,18 @@ class SampleGisTest {
     private static double tableIn2(List<CSVRecord> rows) {
         double total = 0;
         for (CSVRecord row : rows) {
-            double outsideIn = Double.parseDouble(row.get("outside_diameter_in"));
+            double outsideIn = Double.parseDouble(row.get("outside_diameter"));
             if (row.get("inside").isEmpty()) {
                 total += outsideIn * outsideIn * Math.PI / 4;
             }
             if (row.get("kind").equals("innerduct")) {
                 double wallIn = row.get("sdr").isEmpty()
-                        ? Double.parseDouble(row.get("wall_in"))
+                        ? Double.parseDouble(row.get("wall"))
                         : outsideIn / Double.parseDouble(row.get("sdr"));
                 double insideIn = outsideIn - 2 * wallIn;
                 double cablesIn = rows.stream()
                         .filter(cable -> cable.get("inside").equals(row.get("item")))
-                        .mapToDouble(cable -> Double.parseDouble(cable.get("outside_diameter_in")))
+                        .mapToDouble(cable -> Double.parseDouble(cable.get("outside_diameter")))
                         .sum();
                 // Side by side across the bore, which is harsher than by area.
                 assertThat(cablesIn).isLessThan(insideIn);
