@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.spanroom.model.Arrangement;
@@ -55,13 +54,11 @@ class CrossSectionSvgTest {
     }
 
     @Test
-    void aSquareBoreIsDrawnSquare() throws Exception {
-        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()))
-                .orElseThrow());
+    void aSquareBoreIsDrawnSquare() {
+        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()))
+                .orElseThrow();
 
-        String points = ((Element) drawing.getElementsByTagName("polyline").item(0)).getAttribute("points");
-        assertThat(Stream.of(points.strip().split("[ ,]+", -1)).map(Double::valueOf))
-                .containsExactly(57.5, 92.5, 422.5, 92.5, 422.5, 457.5, 57.5, 457.5, 57.5, 92.5);
+        assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50\"");
     }
 
     @Test
