@@ -2,6 +2,7 @@ package org.spanroom.input;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What was read from one file: for the run's record.
@@ -23,6 +24,13 @@ public record InputRecord(
         List<FileDigest> digests) {
     public InputRecord {
         digests = List.copyOf(digests);
+    }
+
+    /** Returns the words that findings use for this file or layer. */
+    public String source() {
+        return role.equals("contents")
+                ? String.valueOf(file.getFileName())
+                : new LayerHeader(file, layer, List.of(), Optional.empty(), -1).source();
     }
 
     /** Returns how many features, or rows, are not in the results; findings say why. */

@@ -21,6 +21,9 @@ final class DataDoubts {
 
     void report(List<Assessment> assessed, FindingLog findings) {
         for (Assessment one : assessed) {
+            one.room()
+                    .findContradiction()
+                    .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
             if (one.room().fillBeforeRatio() > 1) {
                 String detail = String.format(
                         Locale.ROOT,

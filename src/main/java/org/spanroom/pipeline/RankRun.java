@@ -9,6 +9,7 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.model.Assessment;
@@ -42,6 +43,7 @@ public final class RankRun {
      * @throws org.spanroom.output.OutputException if results cannot be written
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
+        Optional<ReferenceSystem> askedCrs = askedCrs();
         ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
         InputData inputs = read();
         Network network = cut(inputs);
@@ -52,7 +54,7 @@ public final class RankRun {
                 ConfigReader.asMap(config),
                 inputs.records().stream().map(RankRun::recordOf).toList());
         var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, outputCrs(inputs)));
+        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(inputs.crs())));
         return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
     }
 
@@ -115,8 +117,17 @@ public final class RankRun {
                 input.featuresRejected());
     }
 
-    private ReferenceSystem outputCrs(InputData inputs) {
-        Optional<String> asked = config.output().crs();
-        return asked.map(ReferenceSystem::parse).orElse(inputs.crs());
+    /** Returns the reference system that results are asked in, before any work is done for them. */
+    private Optional<ReferenceSystem> askedCrs() {
+        try {
+            return config.output().crs().map(ReferenceSystem::parse);
+        } catch (IllegalArgumentException e) {
+            String asked = config.output().crs().orElse("");
+            throw new InputException(
+                    Path.of(asked.replaceAll("\\W", "_")),
+                    "this reference system for the results is not known: " + e.getMessage(),
+                    "Name one such as EPSG:2263 with --output-crs or output.crs.",
+                    e);
+        }
     }
 }

@@ -1,12 +1,11 @@
 package org.spanroom.pipeline;
 
-import java.nio.file.Path;
 import java.util.Locale;
-import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
+import org.spanroom.input.InputRecord;
 import org.spanroom.model.Network;
 import org.spanroom.network.SpanCutter;
 
@@ -35,7 +34,7 @@ final class SpanRun {
 
     Network cut(InputData inputs) {
         progress.begin("cut at vaults", inputs.routes().size());
-        Network network = cutter().cut(inputs.routes(), inputs.vaults(), findings);
+        Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings);
         progress.end(String.format(
                 Locale.ROOT,
                 "%,d spans, %.1f km; %.1f km in no span",
@@ -45,16 +44,20 @@ final class SpanRun {
         return network;
     }
 
-    private SpanCutter cutter() {
+    private SpanCutter cutter(InputData inputs) {
         return new SpanCutter(
                 config.network(),
                 threads(config),
-                source(config.inputs().routes()),
-                source(config.inputs().vaults()));
+                source(inputs, "routes"),
+                source(inputs, "vaults"));
     }
 
-    private static String source(LayerConfig layer) {
-        return layer.file().map(Path::toString).orElse("");
+    private static String source(InputData inputs, String role) {
+        return inputs.records().stream()
+                .filter(input -> input.role().equals(role))
+                .map(InputRecord::source)
+                .findFirst()
+                .orElse(role);
     }
 
     /** Returns how many threads to compute on: as configured, or one for each processor. */

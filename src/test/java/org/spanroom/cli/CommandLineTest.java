@@ -21,7 +21,7 @@ class CommandLineTest {
     Path folder;
 
     @ParameterizedTest(name = "spanroom {0} --help")
-    @ValueSource(strings = {"", "rank", "check", "sample"})
+    @ValueSource(strings = {"", "rank", "check", "explain", "bends-accuracy", "sample"})
     void helpFitsAnOldTerminalAndListsExitCodes(String command) {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 
@@ -111,6 +111,15 @@ class CommandLineTest {
 
         assertThat(code).isEqualTo(ExitCode.INPUT);
         assertThat(messages()).hasSize(1).first().asString().contains("EPSG:nonsense");
+    }
+
+    @Test
+    void unknownReferenceSystemForResultsIsSaidBeforeAnyWork() throws IOException {
+        Path config = city(60);
+
+        assertThat(rank(config, folder.resolve("results"), "--output-crs", "EPSG:nonsense")).isEqualTo(ExitCode.INPUT);
+        assertThat(messages()).hasSize(1).first().asString().contains("--output-crs");
+        assertThat(err.toString()).doesNotContain("read inputs");
     }
 
     /** Writes a small city and a config for it. */
