@@ -153,9 +153,8 @@ final class TurnSelection {
         boolean joined = false;
         int untouched = corners.count();
         for (int place = places - 1; place >= 0; place--) {
-            boolean best = saves[place] > 0
-                    && place + more < untouched
-                    && (place == 0 || saves[place] >= saves[place - 1]);
+            boolean best =
+                    saves[place] > 0 && place + more < untouched && (place == 0 || saves[place] >= saves[place - 1]);
             if (best) {
                 corners = corners.merged(place, place + more);
                 joined = true;
@@ -179,8 +178,7 @@ final class TurnSelection {
         if (stretch > MOST_STRETCH) {
             return -1;
         }
-        var question = new Question(
-                windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
+        var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
         return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
     }
 

@@ -42,18 +42,18 @@ final class Tally {
 
     String row(String name) {
         return String.format(
-                        Locale.ROOT,
-                        "%-34s %6d  %s %s  %s %s  %s  %6d  %s %s\n",
-                        name,
-                        spans,
-                        percent(totalWithin2, spans),
-                        percent(idealWithin2, spans),
-                        percent(totalWithin5, spans),
-                        percent(idealWithin5, spans),
-                        percent(countRight, spans),
-                        arcs,
-                        percent(radiusWithin, arcs),
-                        percent(idealRadius, arcs));
+                Locale.ROOT,
+                "%-34s %6d  %s %s  %s %s  %s  %6d  %s %s\n",
+                name,
+                spans,
+                percent(totalWithin2, spans),
+                percent(idealWithin2, spans),
+                percent(totalWithin5, spans),
+                percent(idealWithin5, spans),
+                percent(countRight, spans),
+                arcs,
+                percent(radiusWithin, arcs),
+                percent(idealRadius, arcs));
     }
 
     /**
@@ -61,7 +61,8 @@ final class Tally {
      * arcs alone where an ideal reader's own chance is as high as the target.
      */
     String targets() {
-        return String.format(Locale.ROOT, "%-52s %6s %6s %6s %9s %6s\n", "", "target", "all", "ideal", "knowable", "right")
+        return String.format(
+                        Locale.ROOT, "%-52s %6s %6s %6s %9s %6s\n", "", "target", "all", "ideal", "knowable", "right")
                 + target("total deflection within 2 degrees, % of spans", Reading.TARGET_WITHIN_2)
                 + percent(totalWithin2, spans) + percent(idealWithin2, spans)
                 + knowable(knowable2, knowable2Right)
@@ -85,18 +86,18 @@ final class Tally {
 
     static String header() {
         return String.format(
-                        Locale.ROOT,
-                        "%-34s %6s  %6s %6s  %6s %6s  %6s  %6s  %6s %6s\n",
-                        "class",
-                        "spans",
-                        "<=2dg",
-                        "ideal",
-                        "<=5dg",
-                        "ideal",
-                        "count",
-                        "arcs",
-                        "r15%",
-                        "ideal");
+                Locale.ROOT,
+                "%-34s %6s  %6s %6s  %6s %6s  %6s  %6s  %6s %6s\n",
+                "class",
+                "spans",
+                "<=2dg",
+                "ideal",
+                "<=5dg",
+                "ideal",
+                "count",
+                "arcs",
+                "r15%",
+                "ideal");
     }
 
     static String percent(double part, int whole) {

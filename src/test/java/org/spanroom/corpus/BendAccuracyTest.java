@@ -53,8 +53,10 @@ class BendAccuracyTest {
     void theSameSeedGivesTheSameFigures() {
         String once = BendAccuracy.measure(7, 40, BendSettings.defaults()).toText();
 
-        assertThat(BendAccuracy.measure(7, 40, BendSettings.defaults()).toText()).isEqualTo(once);
-        assertThat(BendAccuracy.measure(8, 40, BendSettings.defaults()).toText()).isNotEqualTo(once);
+        assertThat(BendAccuracy.measure(7, 40, BendSettings.defaults()).toText())
+                .isEqualTo(once);
+        assertThat(BendAccuracy.measure(8, 40, BendSettings.defaults()).toText())
+                .isNotEqualTo(once);
     }
 
     /** Abramowitz and Stegun, table 7.1 (from memory). */
