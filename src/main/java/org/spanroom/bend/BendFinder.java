@@ -32,7 +32,10 @@ public final class BendFinder {
      * @param insideDiameterMm bore of the duct, by which the sweep radius is assumed where the line shows none
      */
     public Bends find(Line ground, double insideDiameterMm) {
-        Trace trace = Trace.of(ground);
+        return find(Trace.of(ground), settings.sweepRadiusM(insideDiameterMm));
+    }
+
+    Bends find(Trace trace, double sweepRadiusM) {
         if (trace.size() < 3 || trace.isStraight(0, trace.size() - 1, settings.drawingToleranceM())) {
             return Bends.NONE;
         }
@@ -46,7 +49,7 @@ public final class BendFinder {
             sigmaM = leftM;
             chain = fit(trace, sigmaM);
         }
-        return new Placing(chain, settings, sigmaM).place(settings.sweepRadiusM(insideDiameterMm));
+        return new Placing(chain, settings, sigmaM).place(sweepRadiusM);
     }
 
     private TangentChain fit(Trace trace, double sigmaM) {

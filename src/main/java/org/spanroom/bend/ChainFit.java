@@ -94,7 +94,7 @@ final class ChainFit {
         double before = first > chain.from ? trace.distanceM(first - 1, first) : 0;
         double after = last < chain.to ? trace.distanceM(last, last + 1) : 0;
         double withinM = trace.alongM[last] - trace.alongM[first];
-        return 0.5 * withinM + 0.5 * Math.min(before, after) + 0.05;
+        return 0.5 * withinM + 0.5 * Math.min(before, after) + 1 / Math.sqrt(weight);
     }
 
     private double run() {

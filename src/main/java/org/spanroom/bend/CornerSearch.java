@@ -34,8 +34,7 @@ final class CornerSearch {
         return backtrack(previous);
     }
 
-    private static void extendBackwards(
-            Trace trace, int end, Terms terms, double[] cost, int[] previous) {
+    private static void extendBackwards(Trace trace, int end, Terms terms, double[] cost, int[] previous) {
         double endX = trace.xM[end];
         double endY = trace.yM[end];
         double sumX = 0;
@@ -47,6 +46,7 @@ final class CornerSearch {
         double farthestM = 0;
         int earliest = Math.max(0, end - LONGEST_PIECE);
         for (int start = end - 1; start >= earliest; start--) {
+            trace.countVisits(1);
             double dx = trace.xM[start] - endX;
             double dy = trace.yM[start] - endY;
             double awayM = Math.sqrt(dx * dx + dy * dy);

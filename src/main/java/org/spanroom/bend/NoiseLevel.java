@@ -8,7 +8,7 @@ import org.spanroom.model.BendSettings;
  *
  * <p>Method: on a straight, the distance of a vertex from the chord of its neighbours is noise times a factor that follows
  * from their spacing; on an arc, the difference of two such distances nearly is. The smaller of the two robust estimates
- * (median absolute value over 0.6745, the quartile of the normal distribution) is pulled toward a third of the drawing
+ * (median absolute value over 0.6745, the quartile of the normal distribution) is pulled toward a quarter of the drawing
  * tolerance in proportion to how few vertices speak, and kept between a sixtieth and two thirds of that tolerance.
  */
 final class NoiseLevel {

@@ -21,6 +21,9 @@ final class RadiusReading {
 
     private static final int FEWEST_ARC_VERTICES = 3;
 
+    /** No duct is bent tighter; a smaller radius is a corner's rounding by the fit. */
+    private static final double LEAST_RADIUS_M = 0.1;
+
     private final Trace trace;
     private final double sigmaM;
     private final TangentChain round;
@@ -34,7 +37,7 @@ final class RadiusReading {
         int to = chain.windowEnd(arc);
         this.round = new TangentChain(trace, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
-        int onArc = chain.radiusM[arc] > 0 ? chain.verticesOn(arc, slackM) : 0;
+        int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? chain.verticesOn(arc, slackM) : 0;
         if (onArc < FEWEST_ARC_VERTICES) {
             this.measured = false;
             this.smallestRadiusM = chain.radiusM[arc];
@@ -42,7 +45,8 @@ final class RadiusReading {
         }
         double one = ChainFit.fit(round, sigmaM);
         double corner = ChainFit.fitCorners(new TangentChain(trace, round.corners, from, to), sigmaM);
-        this.measured = corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
+        this.measured = round.radiusM[0] > LEAST_RADIUS_M
+                && corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
         this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];
     }
 
@@ -73,6 +77,7 @@ final class RadiusReading {
         TangentChain two = round.halved(new Corners(at, at.clone()));
         double costOfTwo = ChainFit.refine(two, sigmaM);
         boolean compound = costOfOne - costOfTwo > COMPOUND_PRICE
+                && Math.min(two.radiusM[0], two.radiusM[1]) > LEAST_RADIUS_M
                 && two.gapM(0) > -0.2 * (two.tangentM(0) + two.tangentM(1))
                 && two.verticesOn(0, 0) >= FEWEST_ARC_VERTICES
                 && two.verticesOn(1, 0) >= FEWEST_ARC_VERTICES;

@@ -178,6 +178,7 @@ final class TangentChain {
     }
 
     private double squares(int first, int last, int firstGroup) {
+        trace.countVisits(last - first + 1L);
         double sum = 0;
         int group = firstGroup;
         for (int vertex = first; vertex <= last; vertex++) {
@@ -194,6 +195,7 @@ final class TangentChain {
     /** Fills the normal equations in metres. */
     void linearise(BandedSystem system) {
         system.clear();
+        trace.countVisits(to - from + 1L);
         int group = 0;
         for (int vertex = from; vertex <= to; vertex++) {
             while (group < arcs && vertex > corners.last[group]) {

@@ -13,6 +13,9 @@ final class Trace {
     final double[] alongM;
     final double lengthM;
 
+    /** How often a vertex was looked at: what the work on a line is measured by. */
+    private long visits;
+
     private Trace(double[] xM, double[] yM, double[] alongM, double lengthM) {
         this.xM = xM;
         this.yM = yM;
@@ -46,6 +49,14 @@ final class Trace {
 
     int size() {
         return xM.length;
+    }
+
+    void countVisits(long more) {
+        visits += more;
+    }
+
+    long visits() {
+        return visits;
     }
 
     double distanceM(int one, int other) {

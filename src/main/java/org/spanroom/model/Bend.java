@@ -5,8 +5,10 @@ package org.spanroom.model;
  *
  * @param deflection size of the turn, more than 0
  * @param startM distance along the span's drawn line where the turn begins
- * @param arcLengthM length along the line over which it turns; radius times deflection
- * @param radiusM radius of the centre line: measured from the drawn arc, or the configured sweep where none is drawn
+ * @param arcLengthM length along the line over which it turns; radius times deflection, but more for a compound curve,
+ *     whose radius is its smallest
+ * @param radiusM radius of the centre line: measured from the drawn arc, or the configured sweep where none is drawn,
+ *     or less than that where the drawn line has no room for it
  * @param radiusAssumed true where the configured sweep radius stands for one that the line does not show
  */
 public record Bend(

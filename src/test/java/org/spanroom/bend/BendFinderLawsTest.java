@@ -151,8 +151,7 @@ class BendFinderLawsTest {
 
     private static Bend withOtherSide(Bend bend, double startM) {
         Bend.Turn turn = bend.turn() == Bend.Turn.LEFT ? Bend.Turn.RIGHT : Bend.Turn.LEFT;
-        return new Bend(
-                bend.deflection(), turn, startM, bend.arcLengthM(), bend.radiusM(), bend.radiusAssumed());
+        return new Bend(bend.deflection(), turn, startM, bend.arcLengthM(), bend.radiusM(), bend.radiusAssumed());
     }
 
     private static void same(Bends found, List<Bend> expected, double scaleRatio) {

@@ -41,7 +41,9 @@ class BendFinderTest {
 
     @Test
     void theAssumedSweepFollowsTheBore() {
-        Bend bend = finder.find(Line.ofXy(0, 0, 100, 0, 100, -80), TWO_INCH_MM).list().get(0);
+        Bend bend = finder.find(Line.ofXy(0, 0, 100, 0, 100, -80), TWO_INCH_MM)
+                .list()
+                .get(0);
 
         assertThat(bend.radiusM()).isCloseTo(SMALL_SWEEP_M, within(1e-9));
         assertThat(bend.turn()).isEqualTo(Turn.RIGHT);
@@ -49,7 +51,14 @@ class BendFinderTest {
 
     @ParameterizedTest(name = "{0} degrees of {1} m radius in {2} chords")
     @CsvSource({
-        "90, 0.9, 6", "45, 3, 5", "22.5, 10, 6", "-60, 20, 9", "90, 25, 40", "-15, 60, 6", "120, 8, 20", "30, 60, 100"
+        "90, 0.9, 6",
+        "45, 3, 5",
+        "22.5, 10, 6",
+        "-60, 20, 9",
+        "90, 25, 40",
+        "-15, 60, 6",
+        "120, 8, 20",
+        "30, 60, 100"
     })
     void anArcDrawnAsChordsShowsItsRadius(double turnDeg, double radiusM, int chords) {
         Line line = Drawing.heading(17)
@@ -124,7 +133,11 @@ class BendFinderTest {
 
     @Test
     void aGentleCurveOfManyCornersIsOneBend() {
-        Line line = Drawing.heading(30).straight(40, 2).arc(12, 600, 8).straight(40, 2).line();
+        Line line = Drawing.heading(30)
+                .straight(40, 2)
+                .arc(12, 600, 8)
+                .straight(40, 2)
+                .line();
 
         List<Bend> bends = find(line);
 
@@ -146,8 +159,11 @@ class BendFinderTest {
 
     @Test
     void aHalfTurnAndMoreIsOneBend() {
-        List<Bend> bends = find(
-                Drawing.heading(0).straight(50, 3).arc(200, 20, 30).straight(60, 3).line());
+        List<Bend> bends = find(Drawing.heading(0)
+                .straight(50, 3)
+                .arc(200, 20, 30)
+                .straight(60, 3)
+                .line());
 
         assertThat(bends).hasSize(1);
         assertThat(bends.get(0).deflection().deg()).isCloseTo(200, within(1.0));
@@ -159,20 +175,20 @@ class BendFinderTest {
         List<Bend> bends = find(Line.ofXy(0, 0, 60, 0, 60, 40, 0, 40));
 
         assertThat(bends).hasSize(2);
-        assertThat(bends)
-                .allSatisfy(bend -> assertThat(bend.deflection().deg()).isCloseTo(90, within(1e-6)));
+        assertThat(bends).allSatisfy(bend -> assertThat(bend.deflection().deg()).isCloseTo(90, within(1e-6)));
     }
 
     @Test
     void duplicatesAndCollinearVerticesChangeNothing() {
         List<Bend> plain = find(Line.ofXy(0, 0, 60, 0, 60, 40, 90, 55));
 
-        List<Bend> cluttered = find(Line.ofXy(
-                0, 0, 0, 0, 20, 0, 35, 0, 60, 0, 60, 0, 60, 0, 60, 10, 60, 40, 70, 45, 90, 55, 90, 55));
+        List<Bend> cluttered =
+                find(Line.ofXy(0, 0, 0, 0, 20, 0, 35, 0, 60, 0, 60, 0, 60, 0, 60, 10, 60, 40, 70, 45, 90, 55, 90, 55));
 
         assertThat(cluttered).hasSameSizeAs(plain);
         for (int i = 0; i < plain.size(); i++) {
-            assertThat(cluttered.get(i).deflection().deg()).isCloseTo(plain.get(i).deflection().deg(), within(1e-3));
+            assertThat(cluttered.get(i).deflection().deg())
+                    .isCloseTo(plain.get(i).deflection().deg(), within(1e-3));
             assertThat(cluttered.get(i).middleM()).isCloseTo(plain.get(i).middleM(), within(1e-3));
         }
     }
@@ -229,9 +245,9 @@ class BendFinderTest {
     void aLineThatTurnsBackOnItselfIsRead() {
         List<Bend> bends = find(Line.ofXy(0, 0, 50, 0, 0, 0.5));
 
-        assertThat(bends).singleElement().satisfies(bend -> assertThat(
-                        bend.deflection().deg())
-                .isCloseTo(180, within(1.0)));
+        assertThat(bends)
+                .singleElement()
+                .satisfies(bend -> assertThat(bend.deflection().deg()).isCloseTo(180, within(1.0)));
     }
 
     @Test
@@ -248,6 +264,24 @@ class BendFinderTest {
                 .allSatisfy(bend -> assertThat(bend.deflection().deg()).isCloseTo(30, within(1.0)))
                 .allSatisfy(bend -> assertThat(bend.radiusM()).isCloseTo(20, within(3.0)));
         liesInOrder(bends, Double.POSITIVE_INFINITY);
+    }
+
+    /** Counted, not timed: four times the vertices must cost little more than four times the visits. */
+    @ParameterizedTest(name = "bends every {0} m")
+    @ValueSource(doubles = {40, 160, 2000})
+    void workGrowsInProportionToTheVertices(double straightM) {
+        assertThat((double) visits(straightM, 3000) / visits(straightM, 750)).isLessThan(5.5);
+    }
+
+    private long visits(double straightM, int vertices) {
+        Drawing drawing = Drawing.heading(0);
+        int steps = (int) (straightM / 2);
+        for (int drawn = 0, bend = 0; drawn < vertices; drawn += steps + 10, bend++) {
+            drawing.straight(straightM, steps).arc(bend % 2 == 0 ? 30 : -30, 20, 10);
+        }
+        Trace trace = Trace.of(drawing.line(0.04, 5));
+        finder.find(trace, LARGE_SWEEP_M);
+        return trace.visits() * vertices / trace.size();
     }
 
     static void liesInOrder(List<Bend> bends, double lineLengthM) {

@@ -44,9 +44,7 @@ final class Drawing {
 
     private void go(double lengthM) {
         double[] last = vertices.get(vertices.size() - 1);
-        vertices.add(new double[] {
-            last[0] + lengthM * Math.cos(headingRad), last[1] + lengthM * Math.sin(headingRad)
-        });
+        vertices.add(new double[] {last[0] + lengthM * Math.cos(headingRad), last[1] + lengthM * Math.sin(headingRad)});
     }
 
     Line line() {
