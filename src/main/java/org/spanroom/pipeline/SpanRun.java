@@ -45,11 +45,7 @@ final class SpanRun {
     }
 
     private SpanCutter cutter(InputData inputs) {
-        return new SpanCutter(
-                config.network(),
-                threads(config),
-                source(inputs, "routes"),
-                source(inputs, "vaults"));
+        return new SpanCutter(config.network(), threads(config), source(inputs, "routes"), source(inputs, "vaults"));
     }
 
     private static String source(InputData inputs, String role) {

@@ -117,7 +117,8 @@ class CommandLineTest {
     void unknownReferenceSystemForResultsIsSaidBeforeAnyWork() throws IOException {
         Path config = city(60);
 
-        assertThat(rank(config, folder.resolve("results"), "--output-crs", "EPSG:nonsense")).isEqualTo(ExitCode.INPUT);
+        assertThat(rank(config, folder.resolve("results"), "--output-crs", "EPSG:nonsense"))
+                .isEqualTo(ExitCode.INPUT);
         assertThat(messages()).hasSize(1).first().asString().contains("--output-crs");
         assertThat(err.toString()).doesNotContain("read inputs");
     }
