@@ -67,7 +67,7 @@ public record ValueWords(
                 words("oval, deformed, flattened, squashed"),
                 words("collapsed, crushed, broken"),
                 words("blocked, obstructed, plugged"),
-                words("direct buried, direct-buried, direct_buried, buried, db"));
+                words("direct buried, direct-buried, direct_buried, buried"));
     }
 
     /** Returns the word as it is compared: without blanks around it, in lower case. */

@@ -22,7 +22,7 @@ import org.spanroom.finding.InputException;
  * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
- * itself), outside_diameter, sdr or wall, mass, in_service; others are ignored. Separators may be commas, semicolons or tabs.
+ * itself), outside_diameter, sdr or wall, mass, in_service; others are named in a finding and left. Separators may be commas, semicolons or tabs.
  */
 final class ContentsTableReader {
     private static final List<String> COLUMNS =
@@ -89,6 +89,18 @@ final class ContentsTableReader {
             if (COLUMNS.contains(name)) {
                 columns.putIfAbsent(name, i);
             }
+        }
+        List<String> others = header.toList().stream()
+                .filter(name ->
+                        !COLUMNS.contains(name.strip().toLowerCase(Locale.ROOT).replace(' ', '_')))
+                .toList();
+        if (!others.isEmpty()) {
+            findings.add(Finding.of(
+                    FindingCode.LAYER_ISSUE,
+                    log.source(),
+                    "",
+                    "columns that are not read: " + String.join(", ", others) + "; those that are: "
+                            + String.join(", ", COLUMNS)));
         }
         if (!columns.keySet().containsAll(NEEDED)) {
             throw new InputException(

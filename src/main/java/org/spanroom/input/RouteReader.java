@@ -91,9 +91,38 @@ final class RouteReader {
         Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
-        for (Line line : lines) {
-            routes.add(new Route(routes.size(), id, duct, line, recordedLengthM, from, to, quality));
+        double wholeDeg = lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
+        for (int part = 0; part < lines.size(); part++) {
+            Line line = lines.get(part);
+            double shareRatio = wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;
+            routes.add(new Route(
+                    routes.size(),
+                    id,
+                    duct,
+                    line,
+                    ofPart(recordedLengthM, lines.size() == 1 ? 1 : shareRatio),
+                    part == 0 ? from : Optional.empty(),
+                    part == lines.size() - 1 ? to : Optional.empty(),
+                    quality));
         }
+    }
+
+    /** What is recorded of a whole feature says of one of its parts only its share. */
+    private static OptionalDouble ofPart(OptionalDouble wholeM, double shareRatio) {
+        return wholeM.isPresent() && shareRatio > 0
+                ? OptionalDouble.of(wholeM.getAsDouble() * shareRatio)
+                : OptionalDouble.empty();
+    }
+
+    /** Returns a line's length in degrees of latitude; good to compare parts of one feature with. */
+    private static double evenDegrees(Line line) {
+        double degrees = 0;
+        for (int vertex = 0; vertex + 1 < line.size(); vertex++) {
+            double shrink = Math.cos(Math.toRadians(line.y(vertex)));
+            double east = Math.IEEEremainder(line.x(vertex + 1) - line.x(vertex), 360) * shrink;
+            degrees += Math.hypot(east, line.y(vertex + 1) - line.y(vertex));
+        }
+        return degrees;
     }
 
     private static Optional<String> nonEmpty(String text) {

@@ -96,6 +96,18 @@ class ContentsTableTest {
     }
 
     @Test
+    void columnsThatAreNotReadAreNamed() throws IOException {
+        read("duct,kind,outside_diameter_in,mass\nD1,innerduct,1.66,\n");
+
+        assertThat(findings.all()).anySatisfy(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.LAYER_ISSUE);
+            assertThat(finding.detail())
+                    .contains("not read: outside_diameter_in;")
+                    .contains("outside_diameter, sdr");
+        });
+    }
+
+    @Test
     void everyRowThatCannotBeUsedIsTold() throws IOException {
         ContentsTable table = read(HEADER
                 + ",i1,innerduct,,1.66,11,,,\n"

@@ -391,6 +391,33 @@ class InputReaderTest {
                 .satisfies(finding -> assertThat(finding.detail()).startsWith("4999 features: no flooded is recorded"));
     }
 
+    /** Two parts of 1 and 3 thousandths of a degree; the record is of both. */
+    @Test
+    void partsOfOneFeatureShareWhatIsRecordedOfTheWhole() throws IOException {
+        var layer = new FakeLayer("OGC:CRS84", "R", "L", "A", "B")
+                .geometry(
+                        Kind.LINES,
+                        List.of(new double[] {0, 0, 0, 0.001}, new double[] {1, 0, 1, 0.003}),
+                        false,
+                        "R1",
+                        444.0,
+                        "V1",
+                        "V2");
+
+        List<Route> routes = routes(layer, "route: R, recorded_length: L, from_vault: A, to_vault: B", "");
+
+        assertThat(routes)
+                .extracting(route -> route.recordedLengthM().orElseThrow())
+                .satisfies(lengths -> {
+                    assertThat(lengths.get(0)).isCloseTo(111, within(1e-6));
+                    assertThat(lengths.get(1)).isCloseTo(333, within(1e-6));
+                });
+        assertThat(routes.get(0).fromVaultId()).contains("V1");
+        assertThat(routes.get(0).toVaultId()).isEmpty();
+        assertThat(routes.get(1).fromVaultId()).isEmpty();
+        assertThat(routes.get(1).toVaultId()).contains("V2");
+    }
+
     @Test
     void vaultsComeFromPointsAndMultiPoints() throws IOException {
         var layer = new FakeLayer("OGC:CRS84", "V", "K", "E")
