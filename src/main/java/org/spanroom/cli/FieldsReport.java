@@ -1,6 +1,5 @@
 package org.spanroom.cli;
 
-import java.nio.file.Path;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingLog;
@@ -21,8 +20,9 @@ final class FieldsReport {
         if (layer.file().isEmpty()) {
             return;
         }
-        Path file = layer.file().get();
-        text.append(FieldProposal.of(file, layer.layer(), config.plausible(), new FindingLog())
-                .text());
+        String proposal = FieldProposal.of(layer.file().get(), layer.layer(), config.plausible(), new FindingLog())
+                .text();
+        // Both layers stand under one key, so that the whole can be pasted.
+        text.append(text.isEmpty() ? proposal : proposal.replaceFirst("(?m)^inputs:\n", ""));
     }
 }

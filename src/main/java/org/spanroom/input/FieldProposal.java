@@ -83,6 +83,9 @@ public record FieldProposal(Path file, String layer, String role, long features,
         lines.add("inputs:");
         lines.add("  " + role + ":");
         lines.add("    file: " + quoted(file.toString()));
+        if (!layer.equals(LayerFormat.stem(file))) {
+            lines.add("    layer: " + quoted(layer));
+        }
         lines.add("    fields:");
         for (Term term : Term.values()) {
             Field field = byTerm.get(term);

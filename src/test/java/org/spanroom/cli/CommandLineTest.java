@@ -100,7 +100,12 @@ class CommandLineTest {
 
         assertThat(run("check", "--fields", "--config", config.toString())).isZero();
 
-        assertThat(out.toString()).contains("innerduct_outside_diameter: {field: innerduct_od_in, unit: in}");
+        String proposal = out.toString().substring(out.toString().indexOf("# ducts.geojson"));
+        assertThat(proposal).contains("innerduct_outside_diameter: {field: innerduct_od_in, unit: in}");
+
+        Path pasted = folder.resolve("pasted.yaml");
+        Files.writeString(pasted, proposal);
+        assertThat(rank(pasted, folder.resolve("results"))).as(err.toString()).isZero();
     }
 
     @Test
