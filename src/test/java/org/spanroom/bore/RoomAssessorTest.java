@@ -31,7 +31,7 @@ class RoomAssessorTest {
     private final RoomAssessor assessor = new RoomAssessor(RoomSettings.defaults());
 
     /**
-     * NEC Chapter 9 Table 4, area of 100 % in square inches, by a public transcription. Inside diameters are printed to
+     * NEC Chapter 9 Table 4, area of 100 % in square inches, as reprinted in public. Inside diameters are printed to
      * 0.001 in, which moves an area by up to 0.01 in2 in the largest.
      */
     @ParameterizedTest(name = "{0} in inside: {1} in2")
