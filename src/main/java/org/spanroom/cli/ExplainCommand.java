@@ -47,7 +47,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(
             names = "--svg",
             paramLabel = "FILE",
-            description = "Write a sheet as well: the plan with its bends, and the forces along the span.")
+            description =
+                    "Write a sheet as well: the plan with its bends, the forces along the span, the cross-section before and after.")
     @Nullable
     Path svg;
 

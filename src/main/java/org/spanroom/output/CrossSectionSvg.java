@@ -18,7 +18,7 @@ import org.spanroom.model.Room;
  */
 public final class CrossSectionSvg {
     private static final double WIDTH_PX = 940;
-    private static final double HEIGHT_PX = 560;
+    static final double HEIGHT_PX = 560;
     private static final double BORE_PX = 360;
     private static final double MIDDLE_Y_PX = 275;
     private static final double BEFORE_X_PX = 240;

@@ -15,7 +15,7 @@ import org.spanroom.model.SpanEnd;
 
 /**
  * One sheet of one span: the plan with its bends, and below it the pull on the hardest innerduct and the tension of its cable
- * along the span, pulled from either end.
+ * along the span, pulled from either end; at the foot the duct's cross-section before and after, where its contents are known.
  */
 public final class SpanSheetSvg {
     private static final double WIDTH_PX = 1000;
@@ -30,11 +30,17 @@ public final class SpanSheetSvg {
     private static final Svg.Pen OUT_AT_B = new Svg.Pen("#08519c", 2.4, "9 4");
 
     private final Reckoning reckoning;
+    private final Optional<String> crossSection;
+    private final double heightPx;
     private final Svg svg;
 
     private SpanSheetSvg(Reckoning reckoning) {
         this.reckoning = reckoning;
-        this.svg = new Svg(WIDTH_PX, HEIGHT_PX, "Span " + span().id());
+        this.crossSection = CrossSectionSvg.draw(
+                "Cross-section of duct " + span().duct().id(),
+                reckoning.ranked().assessment().room());
+        this.heightPx = HEIGHT_PX + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0);
+        this.svg = new Svg(WIDTH_PX, heightPx, "Span " + span().id());
     }
 
     /** Returns the sheet as SVG text. */
@@ -49,9 +55,10 @@ public final class SpanSheetSvg {
         findHardest()
                 .ifPresentOrElse(
                         this::forces, () -> text(400, 13, pull().outcome().summary()));
+        crossSection.ifPresent(drawing -> svg.inset(LEFT_PX - 10, HEIGHT_PX - 30, drawing));
         svg.label(
                 LEFT_PX,
-                HEIGHT_PX - 12,
+                heightPx - 12,
                 "start",
                 11,
                 "Planning figures, uncertain by a factor of two. They authorise nobody to enter or to pull: "

@@ -51,6 +51,16 @@ final class Svg {
         text.append(escaped(words)).append("</text>\n");
     }
 
+    /** Puts another finished drawing in, its upper left corner at the point. */
+    void inset(double x, double y, String drawing) {
+        text.append("<svg x=\"")
+                .append(number(x))
+                .append("\" y=\"")
+                .append(number(y))
+                .append('"');
+        text.append(drawing, "<svg".length(), drawing.length());
+    }
+
     String finish() {
         return text + "</svg>\n";
     }
