@@ -12,6 +12,7 @@ final class RunOptions {
     @Option(
             names = "--threads",
             paramLabel = "N",
+            converter = WholeNumber.OfThreads.class,
             description =
                     "Threads to compute on; results are the same for any number. By default one for each processor.")
     @Nullable

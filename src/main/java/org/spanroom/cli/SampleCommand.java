@@ -23,7 +23,11 @@ import picocli.CommandLine.Option;
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {SpanroomCommand.EXIT_0, SpanroomCommand.EXIT_1, SpanroomCommand.EXIT_2, SpanroomCommand.EXIT_5})
 final class SampleCommand implements Callable<Integer> {
-    @Option(names = "--spans", paramLabel = "N", description = "About how many spans; ${DEFAULT-VALUE} by default.")
+    @Option(
+            names = "--spans",
+            paramLabel = "N",
+            converter = WholeNumber.OfSpans.class,
+            description = "About how many spans; ${DEFAULT-VALUE} by default.")
     int spans = DemoCity.DEMO_SPANS;
 
     @Option(names = "--seed", paramLabel = "S", description = "Which city; ${DEFAULT-VALUE} by default.")

@@ -1,8 +1,10 @@
 package org.spanroom.pipeline;
 
+import java.nio.file.Path;
 import java.util.Locale;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
 import org.spanroom.input.InputRecord;
@@ -22,6 +24,12 @@ final class SpanRun {
     }
 
     InputData read() {
+        if (config.inputs().vaults().file().isEmpty()) {
+            throw new InputException(
+                    Path.of("vaults"),
+                    "no vaults are given, and a span lies between two",
+                    "Name a file with --vaults or inputs.vaults.file.");
+        }
         progress.begin("read inputs", -1);
         InputData inputs = new InputReader(config, findings).read();
         progress.end(String.format(

@@ -38,6 +38,34 @@ class CommandLineTest {
         assertThat(err.toString()).contains("--outptu", "Try 'spanroom rank --help'.");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "rank --threads -3",
+                "check --threads 0x",
+                "sample --spans -5 --output x",
+                "sample --spans 0 --output x"
+            })
+    void numbersOutOfRangeAreWrongOptions(String line) {
+        assertThat(run(line.split(" ", -1))).isEqualTo(ExitCode.USAGE);
+        assertThat(err.toString().lines()).hasSize(2);
+        assertThat(err.toString()).contains("is no whole number from 1 to");
+    }
+
+    @Test
+    void routesWithoutVaultsAndNothingAtAllAreSaid() {
+        assertThat(run("rank", "--output", folder.resolve("r").toString())).isEqualTo(ExitCode.INPUT);
+        assertThat(messages()).hasSize(1).last().asString().contains("--vaults");
+        assertThat(run(
+                        "rank",
+                        "--vaults",
+                        "v.shp",
+                        "--output",
+                        folder.resolve("r").toString()))
+                .isEqualTo(ExitCode.INPUT);
+        assertThat(messages()).hasSize(2).last().asString().contains("--routes");
+    }
+
     @Test
     void withoutACommandTheUserIsToldWhatThereIs() {
         assertThat(run()).isEqualTo(ExitCode.USAGE);

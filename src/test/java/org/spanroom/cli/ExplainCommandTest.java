@@ -167,7 +167,13 @@ class ExplainCommandTest {
         }
         Path shapes = folder.resolve("run-2");
         CommandRun ranked = CommandRun.of(
-                "rank", "--routes", folder.resolve("harbour.shp").toString(), "--output", shapes.toString());
+                "rank",
+                "--routes",
+                folder.resolve("harbour.shp").toString(),
+                "--vaults",
+                Path.of("sample-gis", "harbour_vaults.shp").toString(),
+                "--output",
+                shapes.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         Path table = folder.resolve("harbour.dbf");
         byte[] before = Files.readAllBytes(table);

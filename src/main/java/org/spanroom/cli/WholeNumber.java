@@ -1,0 +1,36 @@
+package org.spanroom.cli;
+
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads a whole number within a range; anything else is a wrong option, not a failure of the program. */
+class WholeNumber implements ITypeConverter<Integer> {
+    private final int most;
+
+    private WholeNumber(int most) {
+        this.most = most;
+    }
+
+    @Override
+    public Integer convert(String text) {
+        int number = text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
+        if (number < 1 || number > most) {
+            throw new TypeConversionException("'" + text + "' is no whole number from 1 to " + most);
+        }
+        return number;
+    }
+
+    /** How many threads. */
+    static final class OfThreads extends WholeNumber {
+        OfThreads() {
+            super(1024);
+        }
+    }
+
+    /** How many spans. */
+    static final class OfSpans extends WholeNumber {
+        OfSpans() {
+            super(100_000_000);
+        }
+    }
+}
