@@ -1,5 +1,6 @@
 package org.spanroom.model;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ public record Contents(List<Innerduct> innerducts, List<Cable> looseCables, bool
 
     /** Returns every cable, those in innerducts first. */
     public List<Cable> cables() {
-        var all = new java.util.ArrayList<Cable>();
+        var all = new ArrayList<Cable>();
         innerducts.forEach(innerduct -> all.addAll(innerduct.cables()));
         all.addAll(looseCables);
         return List.copyOf(all);

@@ -1,5 +1,6 @@
 package org.spanroom.model;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -24,7 +25,7 @@ public record ScoringSettings(Map<String, Criterion> criteria) {
     public record Criterion(double weightRatio, SortedMap<Double, Double> curve) {
         public Criterion {
             Check.notNegative("weightRatio", weightRatio);
-            curve = java.util.Collections.unmodifiableSortedMap(new TreeMap<>(curve));
+            curve = Collections.unmodifiableSortedMap(new TreeMap<>(curve));
             if (curve.isEmpty()) {
                 throw new IllegalArgumentException("curve must have at least one point");
             }
@@ -33,7 +34,7 @@ public record ScoringSettings(Map<String, Criterion> criteria) {
     }
 
     public ScoringSettings {
-        criteria = java.util.Collections.unmodifiableMap(new TreeMap<>(criteria));
+        criteria = Collections.unmodifiableMap(new TreeMap<>(criteria));
         if (!(criteria.values().stream().mapToDouble(Criterion::weightRatio).sum() > 0)) {
             throw new IllegalArgumentException("at least one criterion must have a weightRatio above 0");
         }

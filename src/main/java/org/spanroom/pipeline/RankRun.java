@@ -15,6 +15,7 @@ import org.spanroom.input.InputRecord;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Network;
 import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Span;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
@@ -73,7 +74,7 @@ public final class RankRun {
         return rank(assessed);
     }
 
-    private List<Assessment> assess(List<org.spanroom.model.Span> spans) {
+    private List<Assessment> assess(List<Span> spans) {
         progress.begin("assess spans", spans.size());
         var assessor = new SpanAssessor(config);
         List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
@@ -124,8 +125,8 @@ public final class RankRun {
         } catch (IllegalArgumentException e) {
             String asked = config.output().crs().orElse("");
             throw new InputException(
-                    Path.of(asked.replaceAll("\\W", "_")),
-                    "this reference system for the results is not known: " + e.getMessage(),
+                    Path.of("output.crs"),
+                    "the reference system '" + asked + "' for the results is not known: " + e.getMessage(),
                     "Name one such as EPSG:2263 with --output-crs or output.crs.",
                     e);
         }
