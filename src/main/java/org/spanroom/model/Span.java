@@ -6,7 +6,7 @@ import java.util.List;
  * One duct between two consecutive vaults: the unit of work, of scoring and of cost.
  *
  * @param id stable from run to run on the same data, unique within a run
- * @param duct attributes of the span's first piece
+ * @param duct attributes of the piece of which least had to be assumed; of equals the first
  * @param routeIds the routes that the span is made of, in order from {@code from} to {@code to}
  * @param from the vault where {@code lonLat} begins
  * @param lonLat the drawn line between the vaults, degrees on WGS 84

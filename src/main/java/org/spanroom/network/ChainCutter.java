@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Duct;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
@@ -177,13 +178,21 @@ final class ChainCutter {
         add(from, to, ordered, toM - fromM, lengthM(pieces, fromM, toM));
     }
 
+    /** Returns the duct as the piece has it of which least had to be assumed; of equals the first. */
+    private static Duct bestRecorded(List<Piece> pieces) {
+        return pieces.stream()
+                .map(piece -> piece.route().duct())
+                .min(Comparator.comparingInt(duct -> duct.assumed().size()))
+                .orElseThrow();
+    }
+
     private void add(Cut fromCut, Cut toCut, List<Piece> pieces, double drawnM, double lengthM) {
         Vault from = vault(fromCut);
         Vault to = vault(toCut);
         Route first = pieces.get(0).route();
         spans.add(new Span(
                 first.duct().id() + ":" + from.id() + "-" + to.id(),
-                first.duct(),
+                bestRecorded(pieces),
                 routeIds(pieces),
                 from,
                 to,

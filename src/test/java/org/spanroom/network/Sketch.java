@@ -30,7 +30,7 @@ import org.spanroom.model.Vault;
  * vault A 0,0                     a point, with z=3 for its elevation
  * vault B 98,-1 102,-1 102,1      an outline
  * route r1 d1 0,0 100,0           a line of duct d1; "-" for a duct that is not recorded; three ordinates give heights
- * route r2 d1 0,0 9,9 from=A to=B length=12.5 material=PVC
+ * route r2 d1 0,0 9,9 from=A to=B length=12.5 material=PVC     (material=PVC? where it was assumed)
  * </pre>
  *
  * Metres become degrees by GeographicLib's geodesics from the origin, so that lengths near it are true.
@@ -122,13 +122,16 @@ final class Sketch {
         if (assumed) {
             missing.add(Term.DUCT);
         }
+        if (material.endsWith("?")) {
+            missing.add(Term.DUCT_MATERIAL);
+        }
         return new Duct(
                 id,
                 "",
                 BoreShape.ROUND,
                 100,
                 "",
-                material,
+                material.replace("?", ""),
                 false,
                 Contents.UNKNOWN,
                 false,

@@ -207,6 +207,19 @@ class SpanCutterTest {
     }
 
     @Test
+    void whatIsRecordedOfOnePieceCountsBeforeWhatIsAssumedOfAnother() {
+        var result = Sketch.of("""
+                vault A 0,0
+                vault B 100,0
+                route p1 d1 0,0 40,0 material=HDPE?
+                route p2 d1 40,0 100,0 material=clay
+                """).cut();
+
+        assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2");
+        assertThat(result.network().spans().get(0).duct().material()).isEqualTo("clay");
+    }
+
+    @Test
     void threeEndsOfADuctAreNotJoined() {
         var result = Sketch.of("""
                 vault A 0,0
