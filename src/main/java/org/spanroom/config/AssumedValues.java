@@ -24,6 +24,8 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.RECORDED_LENGTH,
             Term.FROM_VAULT,
             Term.TO_VAULT,
+            Term.EMBARGO_UNTIL,
+            Term.JOINT_OWNERS,
             Term.VAULT,
             Term.VAULT_ELEVATION);
 

@@ -11,7 +11,14 @@ import org.spanroom.model.Term;
 /** Which field of a source layer stands for which of our terms. */
 public record FieldMap(Map<Term, FieldSource> byTerm) {
     /** The terms that a vaults layer is read for; all others belong to routes. */
-    public static final Set<Term> VAULT_TERMS = Set.of(Term.VAULT, Term.VAULT_KIND, Term.VAULT_ELEVATION);
+    public static final Set<Term> VAULT_TERMS = Set.of(
+            Term.VAULT,
+            Term.VAULT_KIND,
+            Term.VAULT_ELEVATION,
+            Term.VAULT_VOLUME,
+            Term.VAULT_WATER,
+            Term.VAULT_SURFACE,
+            Term.CABLE_HOLD);
 
     public static final FieldMap EMPTY = new FieldMap(Map.of());
 

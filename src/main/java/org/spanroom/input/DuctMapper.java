@@ -7,8 +7,10 @@ import java.util.OptionalInt;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Answer;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Cable;
+import org.spanroom.model.Circumstances;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
@@ -26,6 +28,7 @@ final class DuctMapper {
     private final WordMeanings words;
     private final ContentsTable table;
     private final Map<SimpleContents, Contents> distinctContents = new HashMap<>();
+    private final Map<Circumstances, Circumstances> distinctCircumstances = new HashMap<>();
     private final Map<String, String> distinctWords = new HashMap<>();
 
     DuctMapper(RunConfig config, FeatureValues values, ContentsTable table) {
@@ -64,6 +67,7 @@ final class DuctMapper {
                 surface,
                 owner,
                 year(),
+                circumstances(),
                 values.assumedTerms());
         tellOverfill(duct);
         return duct;
@@ -76,6 +80,23 @@ final class DuctMapper {
     private OptionalInt year() {
         double year = values.number(Term.YEAR);
         return Double.isNaN(year) ? OptionalInt.empty() : OptionalInt.of((int) year);
+    }
+
+    private Circumstances circumstances() {
+        double circuits = values.numberOrAssumed(Term.CIRCUITS_AT_RISK);
+        var found = new Circumstances(
+                answer(Term.OWNER_CONSENT),
+                answer(Term.LOOSE_CABLE_ALLOWED),
+                answer(Term.SPLICE_INSIDE),
+                answer(Term.INNERDUCT_FIXED),
+                Double.isNaN(circuits) ? OptionalInt.empty() : OptionalInt.of((int) circuits),
+                shared(values.textQuietly(Term.JOINT_OWNERS)),
+                values.dateQuietly(Term.EMBARGO_UNTIL));
+        return distinctCircumstances.computeIfAbsent(found, key -> key);
+    }
+
+    private Answer answer(Term term) {
+        return values.meaning(term, words.answer(), WordMeanings.OUR_ANSWER, Answer.UNKNOWN);
     }
 
     private Contents contents(String ductId) {

@@ -1,5 +1,7 @@
 package org.spanroom.input;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -23,6 +25,9 @@ import org.spanroom.model.Unit;
 final class FeatureValues {
     /** What {@link #number} returns where nothing usable is recorded; package-internal, to spare millions of objects. */
     static final double NONE = Double.NaN;
+
+    /** Length of a day in ISO 8601; a time may follow. */
+    private static final int ISO_DAY = 10;
 
     private final RunConfig config;
     private final LayerFields fields;
@@ -104,6 +109,20 @@ final class FeatureValues {
         }
         recorded.add(term);
         return text;
+    }
+
+    /** Returns the recorded day, or nothing; a text that is no day of the calendar is a finding. */
+    Optional<LocalDate> dateQuietly(Term term) {
+        String text = textQuietly(term);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(text.length() > ISO_DAY ? text.substring(0, ISO_DAY) : text));
+        } catch (DateTimeParseException e) {
+            add(FindingCode.UNUSABLE_VALUE, term, () -> "'" + text + "' is no day written as 2027-03-31");
+            return Optional.empty();
+        }
     }
 
     String textOrAssumed(Term term) {

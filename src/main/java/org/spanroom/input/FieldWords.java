@@ -53,9 +53,20 @@ final class FieldWords {
             Map.entry(Term.FROM_VAULT, "from vault, from node, start vault, from, upstream node, upstream vault"),
             Map.entry(Term.TO_VAULT, "to vault, to node, end vault, to, downstream node, downstream vault"),
             Map.entry(Term.POSITION_QUALITY, "quality, position quality, accuracy, quality level"),
+            Map.entry(Term.OWNER_CONSENT, "consent, owner consent"),
+            Map.entry(Term.LOOSE_CABLE_ALLOWED, "loose cable allowed, loose cable, loose allowed"),
+            Map.entry(Term.SPLICE_INSIDE, "splice inside, splice, spliced"),
+            Map.entry(Term.INNERDUCT_FIXED, "innerduct fixed, grouted, innerduct grouted"),
+            Map.entry(Term.CIRCUITS_AT_RISK, "circuit, circuit count, circuit at risk"),
+            Map.entry(Term.JOINT_OWNERS, "joint owner, co owner"),
+            Map.entry(Term.EMBARGO_UNTIL, "embargo, embargo until, embargo date"),
             Map.entry(Term.VAULT, "vault, vault id, vault name, vault number, asset id, facility id, id"),
             Map.entry(Term.VAULT_KIND, "kind, vault kind, vault type, type"),
-            Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation")));
+            Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation"),
+            Map.entry(Term.VAULT_VOLUME, "volume, vault volume"),
+            Map.entry(Term.VAULT_WATER, "water, flooded, wet, vault water"),
+            Map.entry(Term.VAULT_SURFACE, "surface, cover surface, vault surface"),
+            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
             Map.entry("dia", "diameter"),
@@ -102,7 +113,10 @@ final class FieldWords {
             Map.entry("kgkm", Unit.KG_PER_KM),
             Map.entry("lbft", Unit.LB_PER_FT),
             Map.entry("lbkft", Unit.LB_PER_1000_FT),
-            Map.entry("lbkf", Unit.LB_PER_1000_FT));
+            Map.entry("lbkf", Unit.LB_PER_1000_FT),
+            Map.entry("m3", Unit.M3),
+            Map.entry("ft3", Unit.FT3),
+            Map.entry("cuft", Unit.FT3));
 
     private final Set<Term> terms;
 
@@ -219,6 +233,7 @@ final class FieldWords {
         return switch (term.kind()) {
             case DIAMETER, LENGTH -> Optional.of(Unit.Dimension.LENGTH);
             case MASS_PER_LENGTH -> Optional.of(Unit.Dimension.MASS_PER_LENGTH);
+            case VOLUME -> Optional.of(Unit.Dimension.VOLUME);
             default -> Optional.empty();
         };
     }

@@ -10,6 +10,7 @@ import java.util.Set;
  * @param bankId the bank that the duct belongs to, or empty
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param directBuried true where no outer duct surrounds the innerducts
+ * @param circumstances what else decides whether it may be worked on
  * @param assumed the terms whose values were not recorded, so that the default stands here
  */
 public record Duct(
@@ -26,11 +27,46 @@ public record Duct(
         String surface,
         String owner,
         OptionalInt installedYear,
+        Circumstances circumstances,
         Set<Term> assumed) {
     public Duct {
         Check.notBlank("id", id);
         Check.positive("insideDiameterMm", insideDiameterMm);
         assumed = Set.copyOf(assumed);
+    }
+
+    /** A duct of whose circumstances nothing is recorded. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Set<Term> assumed) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                Circumstances.UNKNOWN,
+                assumed);
     }
 
     /** Returns the area of the bore, round or square. */
