@@ -179,7 +179,7 @@ final class Binder {
         };
     }
 
-    private static Path path(ConfigNode.Scalar node, String key) {
+    static Path path(ConfigNode.Scalar node, String key) {
         try {
             if (!node.text().isBlank()) {
                 return Path.of(node.text().strip());
@@ -200,8 +200,7 @@ final class Binder {
                                 Arrays.stream(Unit.values()).map(Unit::symbol).toList())));
     }
 
-    private static Object construct(
-            ConfigNode.Mapping section, Class<?> type, RecordComponent[] components, Object[] values) {
+    static Object construct(ConfigNode.Mapping section, Class<?> type, RecordComponent[] components, Object[] values) {
         Class<?>[] types =
                 Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new);
         try {

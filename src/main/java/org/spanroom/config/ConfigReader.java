@@ -15,7 +15,8 @@ import org.spanroom.model.Term;
  * Reads the run's configuration from YAML.
  *
  * <p>Every key may be left out and then has the value of {@link RunConfig#defaults()}. File names in it are relative to the directory
- * that the program is started in, not to the config's own, so that they read the same as on the command line.
+ * that the program is started in, not to the config's own, so that they read the same as on the command line. Some sections may
+ * stand in a file of their own, whose name is then the section's value.
  */
 public final class ConfigReader {
     private static final long LARGEST_BYTES = 1_000_000;
@@ -50,7 +51,8 @@ public final class ConfigReader {
     private static RunConfig read(Path file, UnaryOperator<ConfigNode> section) {
         try {
             ConfigNode node = section.apply(YamlParser.parse(text(file)));
-            RunConfig config = Binder.bind(node, RunConfig.class, RunConfig.defaults());
+            RunConfig filed = FiledSections.read(node, RunConfig.defaults());
+            RunConfig config = Binder.bind(FiledSections.without(node), RunConfig.class, filed);
             demandTermsOfTheirLayers(config);
             return config;
         } catch (ConfigProblem e) {
@@ -59,7 +61,7 @@ public final class ConfigReader {
         }
     }
 
-    private static String text(Path file) {
+    static String text(Path file) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");

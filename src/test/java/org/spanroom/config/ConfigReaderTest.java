@@ -227,10 +227,39 @@ class ConfigReaderTest {
         assertThat(config.assumed()).isEqualTo(RunConfig.defaults().assumed());
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
-        String text = Files.readString(shipped);
+        assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
+        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml"));
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
+    }
+
+    @Test
+    void aSectionMayStandInAFileOfItsOwn(@TempDir Path folder) throws IOException {
+        Path scoring = folder.resolve("scoring.yaml");
+        Files.writeString(scoring, "criteria:\n  length: {weight_ratio: 7}\n");
+        Path main = folder.resolve("main.yaml");
+        Files.writeString(main, "threads: 3\nscoring: '" + scoring + "'\n");
+
+        RunConfig config = ConfigReader.read(main);
+
+        assertThat(config.threads()).isEqualTo(3);
+        assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
+        assertThat(config.scoring().criteria().get("bends"))
+                .isEqualTo(RunConfig.defaults().scoring().criteria().get("bends"));
+    }
+
+    @Test
+    void aProblemInASectionsFileNamesThatFile(@TempDir Path folder) throws IOException {
+        Path scoring = folder.resolve("scoring.yaml");
+        Files.writeString(scoring, "criteria:\n  lenght: {weight_ratio: 7}\n");
+        Path main = folder.resolve("main.yaml");
+        Files.writeString(main, "scoring: '" + scoring + "'\n");
+
+        assertThatThrownBy(() -> ConfigReader.read(main))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("scoring.yaml")
+                .hasMessageContaining("lenght");
     }
 
     private static List<String> keys(Class<?> type) {
