@@ -1,6 +1,7 @@
 package org.spanroom.config;
 
 import org.spanroom.model.BendSettings;
+import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.RoomSettings;
@@ -13,6 +14,7 @@ import org.spanroom.model.ScoringSettings;
  * @param assumed values that stand in where the data has none
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
+ * @param catalog sizes by name; empty unless the config names a file or holds rows
  * @param threads how many threads compute; 0 for as many as the machine has
  * @param strict whether findings beyond notes make the run fail
  */
@@ -21,6 +23,7 @@ public record RunConfig(
         AssumedValues assumed,
         ValueWords values,
         PlausibleRanges plausible,
+        Catalog catalog,
         NetworkSettings network,
         BendSettings bend,
         RoomSettings room,
@@ -43,6 +46,7 @@ public record RunConfig(
                 AssumedValues.defaults(),
                 ValueWords.defaults(),
                 PlausibleRanges.defaults(),
+                Catalog.EMPTY,
                 NetworkSettings.defaults(),
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
@@ -55,21 +59,24 @@ public record RunConfig(
 
     public RunConfig withInputs(InputConfig other) {
         return new RunConfig(
-                other, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, strict);
+                other, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
+                strict);
     }
 
     public RunConfig withOutput(OutputConfig other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, other, threads, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, other, threads,
+                strict);
     }
 
     public RunConfig withThreads(int other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, other, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, other, strict);
     }
 
     public RunConfig withStrict(boolean other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, other);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
+                other);
     }
 }
