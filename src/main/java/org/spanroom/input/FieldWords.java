@@ -66,7 +66,11 @@ final class FieldWords {
             Map.entry(Term.VAULT_VOLUME, "volume, vault volume"),
             Map.entry(Term.VAULT_WATER, "water, flooded, wet, vault water"),
             Map.entry(Term.VAULT_SURFACE, "surface, cover surface, vault surface"),
-            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor")));
+            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor"),
+            Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
+            Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
+            Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
             Map.entry("dia", "diameter"),
@@ -120,10 +124,8 @@ final class FieldWords {
 
     private final Set<Term> terms;
 
-    FieldWords(boolean ofVaults) {
-        terms = ofVaults
-                ? EnumSet.copyOf(FieldMap.VAULT_TERMS)
-                : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
+    FieldWords(Set<Term> terms) {
+        this.terms = EnumSet.copyOf(terms);
     }
 
     /** A field that may stand for a term. */

@@ -42,7 +42,12 @@ public enum Term {
     VAULT_VOLUME(Kind.VOLUME),
     VAULT_WATER(Kind.FLAG),
     VAULT_SURFACE(Kind.TEXT),
-    CABLE_HOLD(Kind.FLAG);
+    CABLE_HOLD(Kind.FLAG),
+    ZONE(Kind.TEXT),
+    ZONE_KIND(Kind.TEXT),
+    ZONE_NAME(Kind.TEXT),
+    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    ZONE_UNTIL(Kind.TEXT);
 
     /** What a term's values look like. */
     public enum Kind {
