@@ -3,6 +3,7 @@ package org.spanroom.config;
 import org.spanroom.model.BendSettings;
 import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.PermitSettings;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
@@ -28,6 +29,7 @@ public record RunConfig(
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        PermitSettings permit,
         ScoringSettings scoring,
         OutputConfig output,
         int threads,
@@ -51,6 +53,7 @@ public record RunConfig(
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                PermitSettings.defaults(),
                 ScoringSettings.defaults(),
                 OutputConfig.defaults(),
                 0,
@@ -58,25 +61,22 @@ public record RunConfig(
     }
 
     public RunConfig withInputs(InputConfig other) {
-        return new RunConfig(
-                other, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
-                strict);
+        return FiledSections.replaced(this, "inputs", other);
     }
 
     public RunConfig withOutput(OutputConfig other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, other, threads,
-                strict);
+        return FiledSections.replaced(this, "output", other);
     }
 
     public RunConfig withThreads(int other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, other, strict);
+        return FiledSections.replaced(this, "threads", other);
     }
 
     public RunConfig withStrict(boolean other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
-                other);
+        return FiledSections.replaced(this, "strict", other);
+    }
+
+    public RunConfig withPermit(PermitSettings other) {
+        return FiledSections.replaced(this, "permit", other);
     }
 }

@@ -229,9 +229,11 @@ class ConfigReaderTest {
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
         assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
         String text = Files.readString(shipped)
                 + Files.readString(Path.of("config", "scoring.yaml"))
-                + Files.readString(Path.of("config", "catalog.yaml"));
+                + Files.readString(Path.of("config", "catalog.yaml"))
+                + Files.readString(Path.of("config", "permits.yaml"));
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
