@@ -118,7 +118,7 @@ class PermitLawsTest {
             double jitterM = 25;
             corners[i] = new double[] {
                 -700 + 200.0 * (i % side) + between(random, -jitterM, jitterM),
-                -700 + 200.0 * (i / side) + between(random, -jitterM, jitterM)
+                -700 + 200.0 * Math.floorDiv(i, side) + between(random, -jitterM, jitterM)
             };
         }
         return corners;
