@@ -101,6 +101,8 @@ public final class ReckoningJson {
         json.flag("contents_known", duct.contents().known());
         json.objects("innerducts", duct.contents().innerducts(), this::innerduct);
         json.objects("loose_cables", duct.contents().looseCables(), this::cable);
+        json.texts("catalogue_rows", duct.catalogUse().rows(), row -> row);
+        json.texts("from_catalogue", duct.catalogUse().terms().stream().sorted().toList(), Term::key);
         json.texts("assumed", duct.assumed().stream().sorted().toList(), Term::key);
     }
 

@@ -56,6 +56,7 @@ final class SpanColumns {
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());
+        columns.addAll(SizeColumns.all());
         columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
