@@ -3,6 +3,7 @@ package org.spanroom.config;
 import org.spanroom.model.BendSettings;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.PullSettings;
+import org.spanroom.model.RateSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
 
@@ -25,6 +26,7 @@ public record RunConfig(
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        RateSettings rates,
         ScoringSettings scoring,
         OutputConfig output,
         int threads,
@@ -47,6 +49,7 @@ public record RunConfig(
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                RateSettings.defaults(),
                 ScoringSettings.defaults(),
                 OutputConfig.defaults(),
                 0,
@@ -55,21 +58,21 @@ public record RunConfig(
 
     public RunConfig withInputs(InputConfig other) {
         return new RunConfig(
-                other, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, strict);
+                other, assumed, values, plausible, network, bend, room, pull, rates, scoring, output, threads, strict);
     }
 
     public RunConfig withOutput(OutputConfig other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, other, threads, strict);
+                inputs, assumed, values, plausible, network, bend, room, pull, rates, scoring, other, threads, strict);
     }
 
     public RunConfig withThreads(int other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, other, strict);
+                inputs, assumed, values, plausible, network, bend, room, pull, rates, scoring, output, other, strict);
     }
 
     public RunConfig withStrict(boolean other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, other);
+                inputs, assumed, values, plausible, network, bend, room, pull, rates, scoring, output, threads, other);
     }
 }

@@ -63,6 +63,7 @@ public final class ReckoningJson {
                     2);
             json.object("room", this::room);
             new PullJson(reckoning, json).write();
+            new EffortJson(reckoning, json).write();
             json.object("score", this::score);
             json.text("caution", ReckoningText.CAUTION);
         });

@@ -39,6 +39,7 @@ public final class ReckoningText {
         bends();
         room();
         new PullText(reckoning, page).write();
+        new EffortText(reckoning, page).write();
         score();
         page.gap();
         page.hanging(0, "%s", CAUTION);

@@ -59,6 +59,7 @@ final class SpanColumns {
         columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
+        columns.addAll(EffortColumns.all());
         columns.addAll(record());
         return columns;
     }

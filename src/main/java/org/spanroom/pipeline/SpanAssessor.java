@@ -3,8 +3,11 @@ package org.spanroom.pipeline;
 import org.spanroom.bend.BendFinder;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bends;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
 import org.spanroom.pull.PullAssessor;
@@ -14,16 +17,19 @@ final class SpanAssessor {
     private final BendFinder bendFinder;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
+    private final EffortAssessor effortAssessor;
 
     SpanAssessor(RunConfig config) {
         bendFinder = new BendFinder(config.bend());
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
+        effortAssessor = new EffortAssessor(config.rates());
     }
 
     Assessment assess(Span span) {
         Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
         Room room = roomAssessor.assess(span.duct());
-        return new Assessment(span, bends, room, pullAssessor.assess(span, bends));
+        PullAssessment pull = pullAssessor.assess(span, bends);
+        return new Assessment(span, bends, room, pull, effortAssessor.assess(span, room, pull, Permits.NONE));
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.RateKey;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -228,7 +229,11 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
-        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml"));
+        assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
+        String rates = Files.readString(Path.of("config", "rates.yaml"));
+        assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
+                .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
+        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml")) + rates;
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
