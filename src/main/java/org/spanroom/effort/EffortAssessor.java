@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.spanroom.model.BuildMethod;
 import org.spanroom.model.CarbonItem;
 import org.spanroom.model.Effort;
 import org.spanroom.model.EffortLine;
@@ -152,8 +151,7 @@ public final class EffortAssessor {
                 span.nightOnly(),
                 work.dailyAt(SpanEnd.A, 1),
                 work.dailyAt(SpanEnd.B, 1),
-                plan.fitsWindow(),
-                account.rate(RateKey.RECOVERY_LEAD_DAYS, span.rows()));
+                plan.fitsWindow());
     }
 
     private static NewBuild build(EffortQuantities span, Account account, Totals totals) {
@@ -161,9 +159,7 @@ public final class EffortAssessor {
         BuildCost.Laying laying = build.cheapest();
         build.book(laying);
         double carbonKg = build.bookCarbonKg(laying);
-        double leadDays =
-                laying.method() == BuildMethod.NONE ? 0 : account.rate(RateKey.BUILD_LEAD_DAYS, span.rows());
         return new NewBuild(
-                laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), leadDays, carbonKg);
+                laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), carbonKg);
     }
 }

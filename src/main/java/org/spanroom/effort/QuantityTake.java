@@ -54,6 +54,7 @@ final class QuantityTake {
                 permits.nightOnly(),
                 Math.max(1, permits.recoveryNeeds().size()),
                 Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
+                Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
                 permits.cutBannedM(),

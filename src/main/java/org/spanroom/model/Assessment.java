@@ -7,9 +7,15 @@ import java.util.Optional;
  *
  * @param effort hours, money, material and new build; empty where nothing comes out
  */
-public record Assessment(Span span, Bends bends, Room room, PullAssessment pull, Optional<Effort> effort) {
-    /** A span of which no effort is reckoned. */
+public record Assessment(
+        Span span, Bends bends, Room room, PullAssessment pull, Permits permits, Optional<Effort> effort) {
+    /** An assessment without effort. */
+    public Assessment(Span span, Bends bends, Room room, PullAssessment pull, Permits permits) {
+        this(span, bends, room, pull, permits, Optional.empty());
+    }
+
+    /** An assessment without permit zones and effort. */
     public Assessment(Span span, Bends bends, Room room, PullAssessment pull) {
-        this(span, bends, room, pull, Optional.empty());
+        this(span, bends, room, pull, Permits.NONE);
     }
 }

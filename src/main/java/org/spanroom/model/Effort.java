@@ -47,11 +47,6 @@ public record Effort(
         return perCableM(newBuildMoney());
     }
 
-    /** Returns by how many days recovery can begin sooner. */
-    public double leadDaysAvoided() {
-        return newBuild.leadDays() - time.leadDays();
-    }
-
     private OptionalDouble perCableM(double money) {
         double cableM = quantities.cablesGained() * quantities.lengthM();
         return cableM > 0 ? OptionalDouble.of(money / cableM) : OptionalDouble.empty();

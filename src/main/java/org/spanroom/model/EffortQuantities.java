@@ -11,6 +11,7 @@ package org.spanroom.model;
  * @param ductWaterM3 water that stands in the duct
  * @param recoveryPermits permits that recovery needs, one at least
  * @param buildPermits permits that new build would need, one at least
+ * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
  * @param surfaceAssumed whether the records do not say what the surface is
  * @param cutBannedM metres on which no trench may be cut
  * @param rows the rates that hold along the span
@@ -29,6 +30,7 @@ public record EffortQuantities(
         boolean nightOnly,
         int recoveryPermits,
         int buildPermits,
+        int leadDaysAvoided,
         Surface surface,
         boolean surfaceAssumed,
         double cutBannedM,

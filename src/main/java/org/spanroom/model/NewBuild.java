@@ -14,5 +14,4 @@ public record NewBuild(
         double trenchM,
         double boreM,
         Amounts<BuildItem> costMoney,
-        double leadDays,
         double co2eIceKg) {}

@@ -79,8 +79,6 @@ public enum RateKey {
     OFFICE_MONEY_PER_HOUR,
     /** On all costs of recovery; prices of new build are as tendered and hold it. */
     OVERHEAD_RATIO,
-    /** From application to work, recovery. */
-    RECOVERY_LEAD_DAYS,
     /** Fabric sleeve with its pull tapes. */
     SLEEVE_MONEY_PER_M,
     /** Sleeve left over at each end. */
@@ -136,8 +134,6 @@ public enum RateKey {
     BUILD_PERMIT_OFFICE_HOURS,
     /** Survey, utility locates, design. */
     BUILD_ENGINEERING_MONEY_PER_M,
-    /** From application to work, new build. */
-    BUILD_LEAD_DAYS,
     /** New duct in a trench. */
     PVC_DUCT_KG_PER_M,
     /** PVC pipe. */

@@ -62,11 +62,10 @@ final class ShippedRates {
         put(RateKey.TRAFFIC_CONTROL_MONEY_PER_HOUR, 120, 60, 220);
         put(RateKey.EQUIPMENT_MONEY_PER_HOUR, 160, 100, 260);
         put(RateKey.ENGINEERING_MONEY, 600, 300, 1500);
-        put(RateKey.PERMIT_MONEY, 250, 0, 900);
-        put(RateKey.PERMIT_OFFICE_HOURS, 3, 1, 10);
+        put(RateKey.PERMIT_MONEY, 150, 0, 600);
+        put(RateKey.PERMIT_OFFICE_HOURS, 2, 0.5, 6);
         put(RateKey.OFFICE_MONEY_PER_HOUR, 85, 60, 120);
         put(RateKey.OVERHEAD_RATIO, 0.15, 0.1, 0.25);
-        rates.put(RateKey.RECOVERY_LEAD_DAYS, new Rate(14, 3, 30, "low: traffic plan 72 h before, Arvada CO; else illustrative", SET));
     }
 
     private void material() {
@@ -102,10 +101,9 @@ final class ShippedRates {
         put(RateKey.FURTHER_DUCT_MONEY_PER_M, 14, 8, 30);
         rates.put(RateKey.NEW_DUCT_CABLES, new Rate(9, 3, 9, "three 3-cell sleeves in a 4-in duct: common practice, no source", SET));
         put(RateKey.VAULT_ENTRY_MONEY, 900, 400, 2000);
-        put(RateKey.BUILD_PERMIT_MONEY, 1200, 300, 5000);
-        put(RateKey.BUILD_PERMIT_OFFICE_HOURS, 16, 6, 60);
+        put(RateKey.BUILD_PERMIT_MONEY, 600, 150, 2500);
+        put(RateKey.BUILD_PERMIT_OFFICE_HOURS, 8, 3, 30);
         put(RateKey.BUILD_ENGINEERING_MONEY_PER_M, 12, 6, 25);
-        rates.put(RateKey.BUILD_LEAD_DAYS, new Rate(60, 30, 150, "60 days: California Streets and Highways Code 671.5; high: over five months in one city, association fact sheet of Nov 2025", SET));
     }
 
     private void carbon() {
@@ -145,11 +143,8 @@ final class ShippedRates {
         return List.of(
                 new RateOverride("heritage", RateKey.RESTORATION_ROADWAY_MONEY_PER_M2, 280, 150, 500, ILLUSTRATIVE, SET),
                 new RateOverride("heritage", RateKey.RESTORATION_SIDEWALK_MONEY_PER_M2, 240, 150, 450, ILLUSTRATIVE, SET),
-                new RateOverride("environmental", RateKey.BUILD_LEAD_DAYS, 180, 90, 365, ILLUSTRATIVE, SET),
                 new RateOverride("environmental", RateKey.WATER_MONEY_PER_M3, 60, 20, 150, ILLUSTRATIVE, SET),
                 new RateOverride("rail", RateKey.PERMIT_MONEY, 2500, 800, 8000, ILLUSTRATIVE, SET),
-                new RateOverride("rail", RateKey.RECOVERY_LEAD_DAYS, 60, 30, 120, ILLUSTRATIVE, SET),
-                new RateOverride("rail", RateKey.BUILD_LEAD_DAYS, 240, 120, 500, ILLUSTRATIVE, SET),
                 new RateOverride("cut_ban", RateKey.CUT_FEE_MONEY_PER_M2, 35.88, 23.92, 71.76, "30 $/yd2 up to about 3 years: El Mirage AZ, appendix A; range illustrative", SET),
                 new RateOverride("school", RateKey.DAY_WINDOW_HOURS, 6, 5, 7, ILLUSTRATIVE, SET));
     }

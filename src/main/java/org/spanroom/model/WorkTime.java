@@ -9,7 +9,6 @@ package org.spanroom.model;
  * @param sharedAtFromHours site hours saved if the neighbour at vault A is done in the same shift
  * @param sharedAtToHours likewise at vault B
  * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
- * @param leadDays from application to work
  */
 public record WorkTime(
         double siteHours,
@@ -18,8 +17,7 @@ public record WorkTime(
         boolean night,
         double sharedAtFromHours,
         double sharedAtToHours,
-        boolean fitsWindow,
-        double leadDays) {
+        boolean fitsWindow) {
     /** Returns how many of the shifts are nights. */
     public int nights() {
         return night ? shifts : 0;

@@ -186,12 +186,11 @@ final class EffortColumns {
                         2,
                         "Cost of new build per metre of place gained for a cable.",
                         effort(Effort::newBuildMoneyPerCableM)),
-                Column.real(
+                Column.integer(
                         "lead_avoided_days",
                         "lead_days",
-                        1,
-                        "By how many days recovery can begin sooner than new build.",
-                        effort(Effort::leadDaysAvoided)));
+                        "By how many days the permits of recovery are there sooner than those of new build.",
+                        effort(effort -> effort.quantities().leadDaysAvoided())));
     }
 
     private static String steps(Amounts<EffortStep> hours) {

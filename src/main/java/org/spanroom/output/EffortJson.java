@@ -42,7 +42,7 @@ final class EffortJson {
         json.real("bore_avoided_m", effort.newBuild().boreM(), 1);
         json.real("saving_money", effort.savingMoney(), 2);
         json.real("saving_ratio", effort.savingRatio(), 3);
-        json.real("lead_avoided_days", effort.leadDaysAvoided(), 1);
+        json.whole("lead_avoided_days", effort.quantities().leadDaysAvoided());
         json.real("co2e_ice_kg", effort.newBuild().co2eIceKg(), 1);
         json.real("co2e_warm_kg", effort.material().co2eWarmKg(), 1);
         json.objects("lines", reckoning.effortLines(), this::line);

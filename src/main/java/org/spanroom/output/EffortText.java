@@ -88,7 +88,7 @@ final class EffortText {
         }
         page.item(
                 "instead",
-                "%d new duct(s) in the %s%s: %s %s (%s; %.1f m trench, %.1f m bored), %.0f days later",
+                "%d new duct(s) in the %s%s: %s %s (%s; %.1f m trench, %.1f m bored), %d days later",
                 build.ducts(),
                 effort.quantities().surface().key(),
                 effort.quantities().surfaceAssumed() ? ", which is assumed" : "",
@@ -97,7 +97,7 @@ final class EffortText {
                 build.method().key().replace('_', ' '),
                 build.trenchM(),
                 build.boreM(),
-                effort.leadDaysAvoided());
+                effort.quantities().leadDaysAvoided());
         page.item(
                 "CO2e",
                 "%.0f kg avoided by materials (ICE v2.0); %.0f kg by recycling (EPA WARM v16); not to be added",

@@ -10,6 +10,7 @@ import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
 /** Everything that is found out about one span by looking at that span alone. Safe for use by several threads. */
@@ -17,9 +18,11 @@ final class SpanAssessor {
     private final BendFinder bendFinder;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
+    private final PermitAssessor permitAssessor;
     private final EffortAssessor effortAssessor;
 
-    SpanAssessor(RunConfig config) {
+    SpanAssessor(RunConfig config, PermitAssessor permitAssessor) {
+        this.permitAssessor = permitAssessor;
         bendFinder = new BendFinder(config.bend());
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
@@ -30,6 +33,7 @@ final class SpanAssessor {
         Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
         Room room = roomAssessor.assess(span.duct());
         PullAssessment pull = pullAssessor.assess(span, bends);
-        return new Assessment(span, bends, room, pull, effortAssessor.assess(span, room, pull, Permits.NONE));
+        Permits permits = permitAssessor.assess(span);
+        return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
     }
 }

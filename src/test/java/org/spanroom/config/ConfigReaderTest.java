@@ -170,7 +170,7 @@ class ConfigReaderTest {
                 .extracting(Throwable::getMessage)
                 .asString()
                 .doesNotContain("\n")
-                .hasSizeLessThan(600);
+                .hasSizeLessThan(900);
     }
 
     /** Ten lines of aliases that would stand for ten thousand million words. */
@@ -229,11 +229,17 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
+        assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
         assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
         String rates = Files.readString(Path.of("config", "rates.yaml"));
         assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
                 .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
-        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml")) + rates;
+        String text = Files.readString(shipped)
+                + Files.readString(Path.of("config", "scoring.yaml"))
+                + Files.readString(Path.of("config", "catalog.yaml"))
+                + Files.readString(Path.of("config", "permits.yaml"))
+                + rates;
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));

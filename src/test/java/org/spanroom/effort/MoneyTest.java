@@ -88,7 +88,7 @@ class MoneyTest {
 
         assertThat(effort.time().crewHours()).isCloseTo(5 * (siteHours + 1), within(1e-9));
         assertThat(effort.costMoney().of(CostItem.LABOUR)).isCloseTo(5 * (siteHours + 1) * 95, within(1e-6));
-        assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(250 + 3 * 85, within(1e-6));
+        assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(150 + 2 * 85, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.SEALS)).isCloseTo(120, within(1e-6));
         double beforeOverhead =
                 effort.recoveryMoney() - effort.costMoney().of(CostItem.OVERHEAD) - effort.costMoney().of(CostItem.RECYCLING);
@@ -175,22 +175,19 @@ class MoneyTest {
         Effort rail = EffortCase.span().permits(in("rail")).effort();
         Effort both = EffortCase.span().permits(in("environmental", "rail")).effort();
 
-        assertThat(rail.costMoney().of(CostItem.PERMITS)).isCloseTo(2500 + 3 * 85, within(1e-6));
-        assertThat(rail.newBuild().leadDays()).isEqualTo(240);
-        assertThat(both.newBuild().leadDays()).isEqualTo(240);
-        assertThat(EffortCase.span().permits(in("environmental")).effort().newBuild().leadDays())
-                .isEqualTo(180);
-        assertThat(rail.leadDaysAvoided()).isEqualTo(180);
+        assertThat(rail.costMoney().of(CostItem.PERMITS)).isCloseTo(2500 + 2 * 85, within(1e-6));
+        assertThat(both.costMoney().of(CostItem.PERMITS)).isEqualTo(rail.costMoney().of(CostItem.PERMITS));
     }
 
     @Test
     void permitsThatAreAvoidedCostOnlyNewBuild() {
-        var permits = new Permits(List.of(), List.of("lane"), List.of("cut", "review"), false, 0);
+        var permits = new Permits(List.of(), List.of("lane"), List.of("cut", "review"), false, 0, 5, 60);
         Effort more = EffortCase.span().permits(permits).effort();
         Effort one = EffortCase.span().effort();
 
         assertThat(more.recoveryMoney()).isEqualTo(one.recoveryMoney());
-        assertThat(more.newBuildMoney() - one.newBuildMoney()).isCloseTo(2 * (1200 + 16 * 85), within(1e-6));
+        assertThat(more.quantities().leadDaysAvoided()).isEqualTo(55);
+        assertThat(more.newBuildMoney() - one.newBuildMoney()).isCloseTo(2 * (600 + 8 * 85), within(1e-6));
     }
 
     static LongStream seeds() {
