@@ -8,9 +8,17 @@ import java.util.List;
  * @param spansInRun how many spans have a rank in the same run
  * @param pulling the settings that the forces were reckoned with
  * @param traces the forces of each innerduct's pull, in the order of pulling
+ * @param gates what every gate says
  */
-public record Reckoning(RankedSpan ranked, int spansInRun, PullSettings pulling, List<PullTrace> traces) {
+public record Reckoning(
+        RankedSpan ranked, int spansInRun, PullSettings pulling, List<PullTrace> traces, List<GateAnswer> gates) {
     public Reckoning {
         traces = List.copyOf(traces);
+        gates = List.copyOf(gates);
+    }
+
+    /** A reckoning without the gates. */
+    public Reckoning(RankedSpan ranked, int spansInRun, PullSettings pulling, List<PullTrace> traces) {
+        this(ranked, spansInRun, pulling, traces, List.of());
     }
 }

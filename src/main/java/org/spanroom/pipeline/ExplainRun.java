@@ -68,7 +68,12 @@ public final class ExplainRun {
                 .filter(candidate -> candidate.span().id().equals(spanId))
                 .findFirst()
                 .orElseThrow();
-        return new Reckoning(row, inRun, config.pull(), traces(row.assessment(), config));
+        return new Reckoning(
+                row,
+                inRun,
+                config.pull(),
+                traces(row.assessment(), config),
+                RankRun.ranking(config).gates(row.assessment(), network.spans()));
     }
 
     private void demandUnchanged(RunRecord.Part part) {
