@@ -44,7 +44,7 @@ class CautionsTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void aCautionIsToldAndExcludesNothing(Caution caution, SpanCase one) {
+    void aCautionIsToldAndExcludesNothing(Caution caution, HandMade one) {
         var row = ranking().rank(List.of(one.assessed())).get(0);
 
         assertThat(row.verdict().cautions()).containsExactly(caution);
@@ -53,7 +53,7 @@ class CautionsTest {
 
     @Test
     void noCircuitsAreNoRisk() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.circuits = OptionalInt.of(0);
 
         assertThat(cautions(one)).isEmpty();
@@ -63,7 +63,7 @@ class CautionsTest {
     @ParameterizedTest(name = "bad friction {0} times: {1}")
     @CsvSource({"1.99, false", "2.01, true"})
     void badFrictionIsToldWhereItWouldPassALimit(double ratio, boolean told) {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.badFrictionRatio = ratio;
 
         assertThat(cautions(one).contains(Caution.BAD_FRICTION)).isEqualTo(told);
@@ -72,7 +72,7 @@ class CautionsTest {
     @ParameterizedTest(name = "on {0}: {1}")
     @CsvSource({"2027-03-30, true", "2027-03-31, true", "2027-04-01, false"})
     void anEmbargoIsToldUpToItsLastDay(LocalDate onDate, boolean told) {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
         var ranking = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults(), onDate);
 
@@ -80,13 +80,13 @@ class CautionsTest {
                 .isEqualTo(told);
     }
 
-    private static Arguments with(Caution caution, Consumer<SpanCase> change) {
-        var one = SpanCase.sound();
+    private static Arguments with(Caution caution, Consumer<HandMade> change) {
+        var one = HandMade.sound();
         change.accept(one);
         return arguments(caution, one);
     }
 
-    private static Set<Caution> cautions(SpanCase one) {
+    private static Set<Caution> cautions(HandMade one) {
         return ranking().rank(List.of(one.assessed())).get(0).verdict().cautions();
     }
 

@@ -34,18 +34,18 @@ class GatesTest {
     static Stream<Arguments> cases() {
         return Stream.of(
                 with(Exclusion.CONTENTS_UNKNOWN, one -> one.contents = Contents.UNKNOWN),
-                with(Exclusion.NO_INNERDUCT, SpanCase::empty),
+                with(Exclusion.NO_INNERDUCT, HandMade::empty),
                 with(Exclusion.NO_OUTER_DUCT, one -> one.directBuried = true),
                 with(Exclusion.DUCT_COLLAPSED, one -> one.condition = Condition.COLLAPSED),
                 with(Exclusion.DUCT_BLOCKED, one -> one.condition = Condition.BLOCKED),
                 with(Exclusion.INNERDUCT_FIXED, one -> one.fixed = Answer.YES),
                 with(Exclusion.SPLICE_INSIDE, one -> one.splice = Answer.YES),
                 with(Exclusion.NO_CABLE_HOLD, one -> {
-                    one.fromSite = SpanCase.hold(Answer.NO);
-                    one.toSite = SpanCase.hold(Answer.NO);
+                    one.fromSite = HandMade.hold(Answer.NO);
+                    one.toSite = HandMade.hold(Answer.NO);
                 }),
-                with(Exclusion.SERVICE_UNKNOWN, one -> one.contents = SpanCase.holding(Service.UNKNOWN)),
-                with(Exclusion.ALL_CABLES_DEAD, one -> one.contents = SpanCase.holding(Service.DEAD)),
+                with(Exclusion.SERVICE_UNKNOWN, one -> one.contents = HandMade.holding(Service.UNKNOWN)),
+                with(Exclusion.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
                 with(Exclusion.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
                 with(Exclusion.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
                 with(Exclusion.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
@@ -58,7 +58,7 @@ class GatesTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void aShutGateExcludesForItsReasonAlone(Exclusion reason, SpanCase one) {
+    void aShutGateExcludesForItsReasonAlone(Exclusion reason, HandMade one) {
         RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(reason, true)));
 
         assertThat(row.rank()).isEmpty();
@@ -69,7 +69,7 @@ class GatesTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void anOpenGateRanksTheSpanAndTellsTheReasonAsACaution(Exclusion reason, SpanCase one) {
+    void anOpenGateRanksTheSpanAndTellsTheReasonAsACaution(Exclusion reason, HandMade one) {
         RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(reason, false)));
 
         assertThat(row.rank()).isPresent();
@@ -87,7 +87,7 @@ class GatesTest {
 
     @Test
     void aSoundSpanPassesEveryGate() {
-        RankedSpan row = ranked(SpanCase.sound(), SHIPPED);
+        RankedSpan row = ranked(HandMade.sound(), SHIPPED);
 
         assertThat(row.rank()).hasValue(1);
         assertThat(row.verdict().exclusions()).isEmpty();
@@ -96,11 +96,11 @@ class GatesTest {
 
     @Test
     void allReasonsAreListedTheMostBasicFirst() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.consent = Answer.NO;
         one.splice = Answer.YES;
         one.condition = Condition.COLLAPSED;
-        one.contents = SpanCase.holding(Service.UNKNOWN);
+        one.contents = HandMade.holding(Service.UNKNOWN);
 
         RankedSpan row = ranked(one, SHIPPED);
 
@@ -114,7 +114,7 @@ class GatesTest {
 
     @Test
     void whereNothingCanLeaveADuctNothingThatFollowsIsToldBesides() {
-        var one = SpanCase.sound().empty();
+        var one = HandMade.sound().empty();
         one.contents = new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.DEAD)), true);
         one.splice = Answer.YES;
         one.looseCable = Answer.NO;
@@ -134,7 +134,7 @@ class GatesTest {
     void aSettingSaysWhetherUnknownConsentExcludes(Answer consent, boolean unknownExcludes, boolean excluded) {
         var settings = new ScoringSettings(
                 SHIPPED.criteria(), Map.of(), unknownExcludes, List.of(), List.of(), SHIPPED.knowledge());
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.consent = consent;
 
         assertThat(ranked(one, settings).verdict().exclusions().contains(Exclusion.OWNER_CONSENT_MISSING))
@@ -143,7 +143,7 @@ class GatesTest {
 
     @Test
     void theRuleAgainstLooseCablesIsMetWhereTheOldCablesGetCells() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.looseCable = Answer.NO;
         var d = RoomSettings.defaults();
         var cells = new RoomSettings(
@@ -184,11 +184,11 @@ class GatesTest {
     })
     void whereTheBetterEndsAnchorHoldsNoCableTheOtherEndMayServe(
             double percentAtA, double percentAtB, Answer atA, Answer atB, String expected) {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.percentAtA = percentAtA;
         one.percentAtB = percentAtB;
-        one.fromSite = SpanCase.hold(atA);
-        one.toSite = SpanCase.hold(atB);
+        one.fromSite = HandMade.hold(atA);
+        one.toSite = HandMade.hold(atB);
 
         var verdict = ranked(one, SHIPPED).verdict();
 
@@ -200,10 +200,10 @@ class GatesTest {
 
     @Test
     void whereNoInnerductHoldsACableNothingNeedsHolding() {
-        var one = SpanCase.sound();
-        one.contents = new Contents(List.of(SpanCase.innerduct(List.of())), List.of(), true);
-        one.fromSite = SpanCase.hold(Answer.NO);
-        one.toSite = SpanCase.hold(Answer.NO);
+        var one = HandMade.sound();
+        one.contents = new Contents(List.of(HandMade.innerduct(List.of())), List.of(), true);
+        one.fromSite = HandMade.hold(Answer.NO);
+        one.toSite = HandMade.hold(Answer.NO);
 
         assertThat(ranked(one, SHIPPED).rank()).isPresent();
     }
@@ -228,8 +228,8 @@ class GatesTest {
 
     @ParameterizedTest(name = "{0}: {1}")
     @MethodSource("neighbours")
-    void anEmptyDuctBesideIsUsedFirst(String what, boolean excludes, SpanCase neighbour) {
-        var one = SpanCase.named("one").in("B", "V1", "V2");
+    void anEmptyDuctBesideIsUsedFirst(String what, boolean excludes, HandMade neighbour) {
+        var one = HandMade.named("one").in("B", "V1", "V2");
         one.owner = "City";
 
         var verdict = verdictOf("one", one.assessed(), neighbour.assessed());
@@ -241,16 +241,16 @@ class GatesTest {
 
     @Test
     void theEmptyDuctItselfIsNoReasonBesides() {
-        var empty = SpanCase.named("empty").empty().in("B", "V1", "V2");
+        var empty = HandMade.named("empty").empty().in("B", "V1", "V2");
 
         assertThat(verdictOf("empty", empty.assessed()).exclusions()).containsExactly(Exclusion.NO_INNERDUCT);
     }
 
     @Test
     void anAnswerOfEveryGateCarriesItsEvidence() {
-        var one = SpanCase.named("one").in("B", "V1", "V2");
+        var one = HandMade.named("one").in("B", "V1", "V2");
         one.consent = Answer.NO;
-        var empty = SpanCase.named("empty").empty().in("B", "V2", "V1");
+        var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         empty.ductId = "D-9";
         var ranking = new Ranking(SHIPPED, RoomSettings.defaults());
         Assessment assessed = one.assessed();
@@ -268,21 +268,21 @@ class GatesTest {
                         org.assertj.core.groups.Tuple.tuple("excluded", "duct D-9 is empty and sound"));
     }
 
-    private static Arguments with(Exclusion reason, Consumer<SpanCase> change) {
-        var one = SpanCase.named("one");
+    private static Arguments with(Exclusion reason, Consumer<HandMade> change) {
+        var one = HandMade.named("one");
         change.accept(one);
         return arguments(reason, one);
     }
 
-    private static Arguments neighbour(String what, boolean excludes, Consumer<SpanCase> change) {
-        var one = SpanCase.named("neighbour").empty().in("B", "V1", "V2");
+    private static Arguments neighbour(String what, boolean excludes, Consumer<HandMade> change) {
+        var one = HandMade.named("neighbour").empty().in("B", "V1", "V2");
         change.accept(one);
         return arguments(what, excludes, one);
     }
 
     /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
-    private static RankedSpan ranked(SpanCase one, ScoringSettings settings) {
-        var empty = SpanCase.named("empty").empty().in("B", "V2", "V1");
+    private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
+        var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(
                 one.id, new Ranking(settings, RoomSettings.defaults()).rank(List.of(one.assessed(), empty.assessed())));
     }
@@ -301,7 +301,7 @@ class GatesTest {
         var open = new java.util.EnumMap<Exclusion, Boolean>(Exclusion.class);
         EnumSet.allOf(Exclusion.class).forEach(reason -> open.put(reason, false));
 
-        assertThat(cases().map(arguments -> ranked((SpanCase) arguments.get()[1], SHIPPED.withGates(open)).rank()))
+        assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open)).rank()))
                 .allSatisfy(rank -> assertThat(rank).isPresent());
     }
 }

@@ -24,7 +24,7 @@ class QuantitiesTest {
 
     @Test
     void roomShortagePullBendsAndLengthAreThoseOfTheStages() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.positionsBefore = 2;
         one.turnDeg = 45;
 
@@ -37,7 +37,7 @@ class QuantitiesTest {
 
     @Test
     void wetPlacesAreTheDuctAndEachVault() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         assertThat(of(Criterion.EASE_WATER, one)).isZero();
         one.flooded = true;
         one.toSite = site(Answer.YES, "");
@@ -48,7 +48,7 @@ class QuantitiesTest {
 
     @Test
     void drawbacksAreHardKindsAndHardSurfacesAtEachVault() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.fromKind = " Handhole";
         one.fromSite = site(Answer.NO, "ROADWAY");
         one.toSite = site(Answer.NO, "verge");
@@ -58,7 +58,7 @@ class QuantitiesTest {
 
     @Test
     void avoidedPermitsAreCounted() {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.permits = new Permits(List.of(), List.of("lane"), List.of("cut", "heritage"), false, 0);
 
         assertThat(of(Criterion.PERMITS_AVOIDED, one)).isEqualTo(2);
@@ -77,12 +77,12 @@ class QuantitiesTest {
         "all, , surveyed, 20"
     })
     void knowledgeIsTheWeightedShareThatIsRecorded(String what, Integer year, String quality, double of23) {
-        var one = SpanCase.sound();
+        var one = HandMade.sound();
         one.positionQuality = quality == null ? "" : quality;
         one.year = year == null ? OptionalInt.empty() : OptionalInt.of(year);
         switch (what) {
             case "sizes" -> one.assumed = EnumSet.of(Term.CABLE_OUTSIDE_DIAMETER);
-            case "service" -> one.contents = SpanCase.holding(Service.UNKNOWN);
+            case "service" -> one.contents = HandMade.holding(Service.UNKNOWN);
             case "condition" -> one.condition = Condition.UNKNOWN;
             case "contents" -> one.contents = Contents.UNKNOWN;
             default -> {}
@@ -91,7 +91,7 @@ class QuantitiesTest {
         assertThat(of(Criterion.KNOWLEDGE, one)).isCloseTo(100 * of23 / 23, within(1e-9));
     }
 
-    private double of(Criterion criterion, SpanCase one) {
+    private double of(Criterion criterion, HandMade one) {
         return quantities.of(criterion, one.assessed());
     }
 

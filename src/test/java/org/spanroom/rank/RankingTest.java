@@ -55,7 +55,7 @@ class RankingTest {
 
     @Test
     void equalScoresAreOrderedByIdAndExcludedSpansComeLastWithoutARank() {
-        var collapsed = SpanCase.named("a");
+        var collapsed = HandMade.named("a");
         collapsed.condition = Condition.COLLAPSED;
 
         var ranked = ranking.rank(
@@ -152,7 +152,7 @@ class RankingTest {
     }
 
     private static Assessment random(Random random, int number) {
-        var one = SpanCase.named("s" + number);
+        var one = HandMade.named("s" + number);
         one.newCables = random.nextInt(10);
         one.positionsBefore = random.nextInt(3);
         one.lengthM = 1 + random.nextInt(3) * 50;
@@ -160,8 +160,8 @@ class RankingTest {
         one.percentAtA = random.nextInt(3) * 60;
         one.percentAtB = random.nextInt(3) * 60;
         one.flooded = random.nextInt(4) == 0;
-        one.fromSite = SpanCase.hold(Answer.values()[random.nextInt(3)]);
-        one.toSite = SpanCase.hold(Answer.values()[random.nextInt(3)]);
+        one.fromSite = HandMade.hold(random.nextBoolean() ? Answer.NO : Answer.YES);
+        one.toSite = HandMade.hold(random.nextBoolean() ? Answer.NO : Answer.YES);
         one.consent = random.nextInt(8) == 0 ? Answer.NO : Answer.UNKNOWN;
         one.positionQuality = "QL-" + (char) ('A' + random.nextInt(5));
         one.in("B" + random.nextInt(20), "V" + random.nextInt(2), "V" + random.nextInt(2));
@@ -182,7 +182,7 @@ class RankingTest {
     }
 
     private static Assessment assessment(String id, int newCables, double lengthM, double turnDeg) {
-        var one = SpanCase.named(id);
+        var one = HandMade.named(id);
         one.newCables = newCables;
         one.lengthM = lengthM;
         one.turnDeg = turnDeg;

@@ -43,7 +43,7 @@ import org.spanroom.model.VaultSite;
  * A hand-made assessment: a sound duct of 100 m with one innerduct round a live cable, nine places gained, better pulled out at
  * B (50 % of the tightest limit used, 80 % at A). Each method changes one thing.
  */
-final class SpanCase {
+final class HandMade {
     String id = "s";
     String ductId = "d";
     String bank = "";
@@ -76,24 +76,24 @@ final class SpanCase {
     double badFrictionRatio = 1.2;
     Permits permits = Permits.NONE;
 
-    static SpanCase sound() {
-        return new SpanCase();
+    static HandMade sound() {
+        return new HandMade();
     }
 
-    static SpanCase named(String id) {
-        var one = new SpanCase();
+    static HandMade named(String id) {
+        var one = new HandMade();
         one.id = id;
         return one;
     }
 
     /** Nothing lies in the duct. */
-    SpanCase empty() {
+    HandMade empty() {
         contents = new Contents(List.of(), List.of(), true);
         newCables = 0;
         return this;
     }
 
-    SpanCase in(String bankId, String fromVault, String toVault) {
+    HandMade in(String bankId, String fromVault, String toVault) {
         bank = bankId;
         from = fromVault;
         to = toVault;
