@@ -169,7 +169,7 @@ class ConfigReaderTest {
                 .extracting(Throwable::getMessage)
                 .asString()
                 .doesNotContain("\n")
-                .hasSizeLessThan(600);
+                .hasSizeLessThan(900);
     }
 
     /** Ten lines of aliases that would stand for ten thousand million words. */
@@ -228,7 +228,12 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
-        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml"));
+        assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
+        String text = Files.readString(shipped)
+                + Files.readString(Path.of("config", "scoring.yaml"))
+                + Files.readString(Path.of("config", "catalog.yaml"))
+                + Files.readString(Path.of("config", "permits.yaml"));
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
