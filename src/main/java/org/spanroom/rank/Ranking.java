@@ -120,7 +120,7 @@ public final class Ranking {
     }
 
     /** Returns the quantity of each criterion that has a weight, in the order of the score's parts. */
-    double[] quantities(Assessment assessment) {
+    public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {
             found[i] = quantities.of(criteria.get(i), assessment);
@@ -129,12 +129,22 @@ public final class Ranking {
     }
 
     /** Returns the points that such quantities give, the very total of {@link #score}, without making a score of them. */
-    double points(double[] quantitiesByCriterion) {
+    public double points(double[] quantitiesByCriterion) {
         double total = 0;
         for (int i = 0; i < quantitiesByCriterion.length; i++) {
             total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
         }
         return total;
+    }
+
+    /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */
+    public int placeOf(String criterion) {
+        for (int i = 0; i < yardsticks.size(); i++) {
+            if (yardsticks.get(i).criterion().equals(criterion)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Returns what gates and cautions say of one span. */
