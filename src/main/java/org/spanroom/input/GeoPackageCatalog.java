@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.finding.InputException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -45,6 +46,7 @@ final class GeoPackageCatalog {
      * log is not there is declared immutable, because SQLite would create one.
      */
     static Connection connect(Path file) throws IOException {
+        PrivateDirectory.nameIn("org.sqlite.tmpdir", "sqlite");
         var config = new SQLiteConfig();
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_TIMEOUT_MS);
