@@ -26,8 +26,9 @@ final class Console {
         return err;
     }
 
-    /** Returns the progress of a run that begins. */
+    /** Returns the progress of a run that begins; there must be memory for the smallest. */
     Progress progress() {
+        MemoryShortage.demandLeast(Runtime.getRuntime().maxMemory());
         var begun = new TerminalProgress(err, onTerminal, System::nanoTime);
         begun.keepAlive();
         progress = begun;

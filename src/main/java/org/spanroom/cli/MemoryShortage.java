@@ -10,7 +10,17 @@ final class MemoryShortage {
     private static final int DEEPEST_CAUSE = 20;
     private static final String NAME = OutOfMemoryError.class.getName();
 
+    /** With less, libraries fail in their own ways, and their failures look like faults of the input. */
+    private static final long LEAST_MIB = 30;
+
     private MemoryShortage() {}
+
+    /** Ends a run that cannot succeed before it begins. */
+    static void demandLeast(long heapBytes) {
+        if (heapBytes < LEAST_MIB * MEBIBYTE) {
+            throw new OutOfMemoryError("less than any run needs");
+        }
+    }
 
     /**
      * Returns what the system said of the lack of memory that a failure is or came from; empty if it came from something else. A
@@ -46,6 +56,6 @@ final class MemoryShortage {
                         + "Give it more: java -Xmx%dm -jar spanroom.jar ...",
                 during,
                 heapMib,
-                2 * heapMib);
+                Math.max(2 * LEAST_MIB, 2 * heapMib));
     }
 }

@@ -48,6 +48,7 @@ import picocli.CommandLine.Spec;
             RankCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            CompareCommand.class,
             SampleCommand.class,
             BendsAccuracyCommand.class,
             CommandLine.HelpCommand.class
@@ -102,7 +103,7 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
+                commandLineOf(spec), "Which command? One of rank, check, explain, compare, sample, bends-accuracy.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Cable;
+import org.spanroom.model.CatalogUse;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Reckoning;
@@ -39,6 +40,8 @@ public final class ReckoningText {
         bends();
         room();
         new PullText(reckoning, page).write();
+        new PermitText(reckoning, page).write();
+        new EffortText(reckoning, page).write();
         score();
         page.gap();
         page.hanging(0, "%s", CAUTION);
@@ -90,6 +93,9 @@ public final class ReckoningText {
             page.item("holds", "nobody knows what: the records do not say");
         }
         page.item("water", duct.flooded() ? "flooded" : "not recorded as flooded");
+        if (!duct.catalogUse().equals(CatalogUse.NONE)) {
+            page.item("catalogue", "%s", String.join(", ", duct.catalogUse().rows()));
+        }
         if (!duct.assumed().isEmpty()) {
             page.item(
                     "assumed",

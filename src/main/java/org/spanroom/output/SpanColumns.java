@@ -56,9 +56,12 @@ final class SpanColumns {
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());
+        columns.addAll(SizeColumns.all());
         columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
+        columns.addAll(PermitColumns.all());
+        columns.addAll(EffortColumns.all());
         columns.addAll(record());
         return columns;
     }

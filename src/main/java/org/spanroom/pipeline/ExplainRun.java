@@ -7,10 +7,12 @@ import java.util.List;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.FileDigest;
 import org.spanroom.input.InputData;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.EffortLine;
 import org.spanroom.model.Network;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
@@ -19,6 +21,7 @@ import org.spanroom.model.Span;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.Text;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
 /**
@@ -63,13 +66,19 @@ public final class ExplainRun {
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
         String wanted = idInRun(network, spanId);
-        List<RankedSpan> ranked = run.rank(network);
+        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
         int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
         RankedSpan row = ranked.stream()
                 .filter(candidate -> candidate.span().id().equals(wanted))
                 .findFirst()
                 .orElseThrow();
-        return new Reckoning(row, inRun, config.pull(), traces(row.assessment(), config));
+        return new Reckoning(
+                row,
+                inRun,
+                config.pull(),
+                traces(row.assessment(), config),
+                effortLines(row.assessment(), config),
+                config.rates().currency());
     }
 
     private void demandUnchanged(RunRecord.Part part) {
@@ -122,6 +131,12 @@ public final class ExplainRun {
                 nearest.isEmpty()
                         ? "The run has no spans at all."
                         : "The nearest are: " + String.join(", ", nearest) + ".");
+    }
+
+    private static List<EffortLine> effortLines(Assessment assessed, RunConfig config) {
+        return assessed.effort()
+                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
+                .orElse(List.of());
     }
 
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {

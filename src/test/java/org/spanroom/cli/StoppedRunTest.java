@@ -118,18 +118,21 @@ class StoppedRunTest {
         assertThat(FolderState.names(results)).contains("run.json", "spans.csv", "spanroom.gpkg");
     }
 
-    @ParameterizedTest(name = "-Xmx{0}")
-    @ValueSource(strings = {"10m", "18m"})
-    void tooLittleMemoryIsOneLineAndACodeOfItsOwn(String heap) throws IOException {
+    @ParameterizedTest(name = "-Xmx{0} for {1} spans")
+    @CsvSource({"12m, 600, no results", "40m, 20000, during"})
+    void tooLittleMemoryIsOneLineAndACodeOfItsOwn(String heap, int spans, String said) throws IOException {
         Path results = earlierResults();
         Map<String, String> before = FolderState.of(results);
+        Path big = shared.resolve("city-of-" + spans);
+        DemoCity.write(spans, 3, big);
 
-        try (ForkedRun run = start(List.of("-Xmx" + heap, "-XX:+UseSerialGC"), results)) {
+        try (ForkedRun run = start(List.of("-Xmx" + heap, "-XX:+UseSerialGC"), big, results)) {
             assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.MEMORY);
             assertThat(run.err().lines().filter(line -> line.startsWith("spanroom: ")))
                     .singleElement()
                     .asString()
-                    .contains("not enough memory during '", "MiB", "java -Xmx", "earlier ones are as they were");
+                    .containsIgnoringCase(said)
+                    .contains("not enough memory", "MiB", "java -Xmx", "earlier ones are as they were");
             assertThat(run.err()).doesNotContain("Exception", "\tat ", "java.lang");
         }
         assertThat(FolderState.of(results)).isEqualTo(before);
@@ -145,26 +148,34 @@ class StoppedRunTest {
     }
 
     private ForkedRun start(List<String> java, Path results) {
+        return start(java, city, results);
+    }
+
+    private ForkedRun start(List<String> java, Path layers, Path results) {
         var options = new ArrayList<>(java);
         try {
             options.add("-Djava.io.tmpdir=" + Files.createDirectories(folder.resolve("tmp")));
         } catch (IOException e) {
             throw new AssertionError(e);
         }
-        return ForkedRun.start(List.of(), options, Main.class, folder, arguments(results));
+        return ForkedRun.start(List.of(), options, Main.class, folder, arguments(layers, results));
     }
 
     private static List<String> arguments(Path results) {
+        return arguments(city, results);
+    }
+
+    private static List<String> arguments(Path layers, Path results) {
         return List.of(
                 "rank",
                 "--config",
                 "config/spanroom.yaml",
                 "--routes",
-                city.resolve("ducts.geojson").toString(),
+                layers.resolve("ducts.geojson").toString(),
                 "--vaults",
-                city.resolve("vaults.geojson").toString(),
+                layers.resolve("vaults.geojson").toString(),
                 "--contents",
-                city.resolve("contents.csv").toString(),
+                layers.resolve("contents.csv").toString(),
                 "--output",
                 results.toString(),
                 "--overwrite",
