@@ -21,7 +21,8 @@ final class EpsgDataset {
 
     static {
         Quiet.install();
-        PrivateDirectory.nameIn(DIRECTORY_PROPERTY, "epsg");
+        PrivateDirectory.unpack(
+                DIRECTORY_PROPERTY, "epsg", () -> CRS.decode("EPSG:" + KnownSystems.WEB_MERCATOR_CODE, true));
     }
 
     private EpsgDataset() {}

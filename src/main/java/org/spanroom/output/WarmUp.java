@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Properties;
 import org.spanroom.crs.PrivateDirectory;
 import org.sqlite.JDBC;
+import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * Loads, beside other work, what writing results needs: the database's native library and the tables' columns take a good part
@@ -13,8 +14,6 @@ import org.sqlite.JDBC;
  * <p>Nothing depends on it, so that its failures do not matter: whoever needs the same thing will fail by himself.
  */
 public final class WarmUp {
-    private static final String SQLITE_PLACE = "org.sqlite.tmpdir";
-
     private WarmUp() {}
 
     /** Begins, and returns at once. */
@@ -27,7 +26,7 @@ public final class WarmUp {
 
     private static void load() {
         try {
-            placeForSqlite();
+            loadSqlite();
             JDBC.createConnection("jdbc:sqlite::memory:", new Properties()).close();
         } catch (SQLException failure) {
             // The writer will meet it too, and tell it.
@@ -38,8 +37,8 @@ public final class WarmUp {
         }
     }
 
-    /** Lets the database unpack its library into a directory of this run's own. */
-    static void placeForSqlite() {
-        PrivateDirectory.nameIn(SQLITE_PLACE, "sqlite");
+    /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */
+    static void loadSqlite() {
+        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
     }
 }

@@ -123,7 +123,7 @@ class PrivateRunTest {
                 "/dev/",
                 city.toString(),
                 folder.toString(),
-                "config/spanroom.yaml"));
+                "config/"));
         return roots.stream().anyMatch(file::startsWith);
     }
 
