@@ -52,7 +52,10 @@ class ResultWriterTest {
                         "spans.shp",
                         "spans.shx");
         assertThat(written.notes()).isEmpty();
-        assertThat(contents(folder).keySet()).containsExactlyElementsOf(written.files());
+        assertThat(contents(folder).keySet())
+                .contains(".results")
+                .containsAll(written.files())
+                .hasSize(1 + written.files().size());
         assertThat(names(parent)).containsExactly("run-1");
     }
 
