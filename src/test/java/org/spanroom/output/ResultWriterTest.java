@@ -41,6 +41,8 @@ class ResultWriterTest {
         assertThat(written.files())
                 .containsExactly(
                         "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
                         "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
