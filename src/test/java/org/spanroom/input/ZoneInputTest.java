@@ -40,8 +40,10 @@ class ZoneInputTest {
 
     private InputData read(FakeLayer layer, String more) throws IOException {
         Path yaml = folder.resolve("c.yaml");
-        Files.writeString(yaml, "inputs:\n  routes: {file: " + routes + "}\n  zones:\n    file: " + zones
-                + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U}\n" + more);
+        Files.writeString(
+                yaml,
+                "inputs:\n  routes: {file: " + routes + "}\n  zones:\n    file: " + zones
+                        + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U}\n" + more);
         RunConfig config = ConfigReader.read(yaml);
         var empty = new FakeLayer("OGC:CRS84");
         return new InputReader(config, findings, (path, name, log) -> path.equals(zones) ? layer : empty).read();
@@ -52,9 +54,8 @@ class ZoneInputTest {
     }
 
     private static SourceGeometry polygon(double[]... rings) {
-        List<Boolean> starts = IntStream.range(0, rings.length)
-                .mapToObj(i -> i == 0)
-                .toList();
+        List<Boolean> starts =
+                IntStream.range(0, rings.length).mapToObj(i -> i == 0).toList();
         return new SourceGeometry(Kind.POLYGONS, List.of(rings), false, starts);
     }
 
@@ -71,13 +72,14 @@ class ZoneInputTest {
 
     @Test
     void attributesBecomeKindNameAndLastDay() throws IOException {
-        var layer = layer()
-                .geometry(polygon(SQUARE), "Z1", "Moratorium", "Main street", "2028-06-30")
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "Moratorium", "Main street", "2028-06-30")
                 .geometry(polygon(SQUARE), "Z2", "NIGHT ONLY", null, null)
                 .geometry(polygon(SQUARE), "Z3", "parade", "", "2028-07-04T12:00:00Z");
 
-        List<Zone> read = read(layer, "permit:\n  kinds:\n    parade_route: {words: [parade], recovery_at_vault: [parade_permit],"
-                        + " recovery_lead_days: 3, new_build_lead_days: 3}\n")
+        List<Zone> read = read(
+                        layer,
+                        "permit:\n  kinds:\n    parade_route: {words: [parade], recovery_at_vault: [parade_permit],"
+                                + " recovery_lead_days: 3, new_build_lead_days: 3}\n")
                 .zones();
 
         assertThat(read).extracting(Zone::kind).containsExactly("cut_ban", "night_only", "parade_route");
@@ -85,7 +87,9 @@ class ZoneInputTest {
         assertThat(read)
                 .extracting(Zone::until)
                 .containsExactly(
-                        Optional.of(LocalDate.of(2028, 6, 30)), Optional.empty(), Optional.of(LocalDate.of(2028, 7, 4)));
+                        Optional.of(LocalDate.of(2028, 6, 30)),
+                        Optional.empty(),
+                        Optional.of(LocalDate.of(2028, 7, 4)));
         assertThat(findings.all()).isEmpty();
     }
 
@@ -136,17 +140,16 @@ class ZoneInputTest {
         double[] hole = {-29.996, 40.004, -29.994, 40.004, -29.994, 40.006, -29.996, 40.004};
         var layer = layer().geometry(polygon(SQUARE, hole), "Z1", "rail");
 
-        assertThat(read(layer, "").zones().get(0).outlines()).singleElement().satisfies(outline -> assertThat(
-                        outline.holes())
-                .hasSize(1));
+        assertThat(read(layer, "").zones().get(0).outlines())
+                .singleElement()
+                .satisfies(outline -> assertThat(outline.holes()).hasSize(1));
     }
 
     @Test
     void everyFeatureIsUsedOrRejectedWithAFinding() throws IOException {
         double[] flat = {-30, 40, -29.99, 40.01, -30, 40};
         double[] wide = {-30, 40, 20, 40, 20, 50, -30, 40};
-        var layer = layer()
-                .geometry(polygon(SQUARE), "Z1", "rail")
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail")
                 .geometry(polygon(flat), "Z2", "rail")
                 .geometry(polygon(wide), "Z3", "rail")
                 .point(-30, 40, "Z4", "rail")
@@ -166,8 +169,7 @@ class ZoneInputTest {
 
     @Test
     void zonesPastTheirLastDayAreTold() throws IOException {
-        var layer = layer()
-                .geometry(polygon(SQUARE), "Z1", "rail", "", "2027-01-14")
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail", "", "2027-01-14")
                 .geometry(polygon(SQUARE), "Z2", "rail", "", "2027-01-15");
 
         assertThat(read(layer, "permit: {on_date: 2027-01-15}\n").zones()).hasSize(2);

@@ -15,9 +15,9 @@ import java.util.Random;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.spanroom.config.InputConfig;
 import org.spanroom.config.FieldMap;
 import org.spanroom.config.FieldSource;
+import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingCode;
@@ -100,8 +100,7 @@ class PermitsInGeosTest {
             String mark = number + "-";
             List<Zone> ofCase =
                     zones.stream().filter(zone -> zone.id().startsWith(mark)).toList();
-            Permits permits =
-                    new PermitAssessor(ofCase, GridMap.settings("", false, 0)).assess(spans.get(number));
+            Permits permits = new PermitAssessor(ofCase, GridMap.settings("", false, 0)).assess(spans.get(number));
             for (Zone zone : ofCase) {
                 double foundM = permits.touches().stream()
                         .filter(touch -> touch.zone().id().equals(zone.id()))
@@ -172,8 +171,11 @@ class PermitsInGeosTest {
                 Term.ZONE_KIND, new FieldSource("kind", Optional.empty())));
         InputConfig inputs = InputConfig.NONE
                 .withRoutes(LayerConfig.NONE.withFile(routes))
-                .withZones(LayerConfig.NONE.withFile(zones).withCrs("EPSG:32626").withFields(fields));
-        return new InputReader(RunConfig.defaults().withInputs(inputs), log).read().zones();
+                .withZones(
+                        LayerConfig.NONE.withFile(zones).withCrs("EPSG:32626").withFields(fields));
+        return new InputReader(RunConfig.defaults().withInputs(inputs), log)
+                .read()
+                .zones();
     }
 
     private static String json(double[] way, List<Drawn> zones) {
@@ -186,7 +188,9 @@ class PermitsInGeosTest {
     private static String coordinates(Drawn zone) {
         var polygons = new ArrayList<String>();
         for (List<double[]> rings : zone.polygons()) {
-            polygons.add("[" + String.join(", ", rings.stream().map(ring -> ring(ring, true)).toList()) + "]");
+            polygons.add("["
+                    + String.join(
+                            ", ", rings.stream().map(ring -> ring(ring, true)).toList()) + "]");
         }
         return "[" + String.join(", ", polygons) + "]";
     }
@@ -203,7 +207,6 @@ class PermitsInGeosTest {
     }
 
     private static String point(double[] xy, int at) {
-        return String.format(
-                Locale.ROOT, "[%.9f, %.9f]", GridMap.EAST_M + xy[at], GridMap.NORTH_M + xy[at + 1]);
+        return String.format(Locale.ROOT, "[%.9f, %.9f]", GridMap.EAST_M + xy[at], GridMap.NORTH_M + xy[at + 1]);
     }
 }
