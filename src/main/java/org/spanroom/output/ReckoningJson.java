@@ -67,6 +67,7 @@ public final class ReckoningJson {
             json.object("room", this::room);
             new PullJson(reckoning, json).write();
             json.object("permits", this::permits);
+            new EffortJson(reckoning, json).write();
             json.object("score", this::score);
             json.text("caution", ReckoningText.CAUTION);
         });

@@ -41,6 +41,7 @@ public final class ReckoningText {
         room();
         new PullText(reckoning, page).write();
         new PermitText(reckoning, page).write();
+        new EffortText(reckoning, page).write();
         score();
         page.gap();
         page.hanging(0, "%s", CAUTION);
