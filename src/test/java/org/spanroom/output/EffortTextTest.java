@@ -26,6 +26,7 @@ class EffortTextTest {
                 before.bends(),
                 before.room(),
                 before.pull(),
+                Permits.NONE,
                 Optional.of(assessor.effort(quantities)));
         var ranked = new RankedSpan(plain.ranked().rank(), assessment, plain.ranked().score());
         List<EffortLine> lines = assessor.lines(quantities);
