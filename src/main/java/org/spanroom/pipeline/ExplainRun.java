@@ -77,7 +77,8 @@ public final class ExplainRun {
                 config.pull(),
                 traces(row.assessment(), config),
                 effortLines(row.assessment(), config),
-                config.rates().currency());
+                config.rates().currency(),
+                RankRun.ranking(config).gates(row.assessment(), network.spans()));
     }
 
     private void demandUnchanged(RunRecord.Part part) {
