@@ -120,8 +120,13 @@ public final class Ranking {
         return new Score(yardsticks, found, values);
     }
 
-    /** Returns the quantity of each criterion that has a weight, in the order of the score's parts. */
-    double[] quantities(Assessment assessment) {
+    /** Returns the names of the criteria that have a weight, in the order of the score's parts. */
+    public List<String> weighted() {
+        return yardsticks.stream().map(Score.Yardstick::criterion).toList();
+    }
+
+    /** Returns the quantity of each criterion that has a weight, in the order of {@link #weighted}. */
+    public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {
             found[i] = quantities.of(criteria.get(i), assessment);
@@ -130,7 +135,7 @@ public final class Ranking {
     }
 
     /** Returns the points that such quantities give, the very total of {@link #score}, without making a score of them. */
-    double points(double[] quantitiesByCriterion) {
+    public double points(double[] quantitiesByCriterion) {
         double total = 0;
         for (int i = 0; i < quantitiesByCriterion.length; i++) {
             total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
