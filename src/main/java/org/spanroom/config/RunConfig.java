@@ -5,6 +5,7 @@ import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.PermitSettings;
 import org.spanroom.model.PullSettings;
+import org.spanroom.model.RateSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
 
@@ -29,6 +30,7 @@ public record RunConfig(
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        RateSettings rates,
         PermitSettings permit,
         ScoringSettings scoring,
         OutputConfig output,
@@ -53,6 +55,7 @@ public record RunConfig(
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                RateSettings.defaults(),
                 PermitSettings.defaults(),
                 ScoringSettings.defaults(),
                 OutputConfig.defaults(),

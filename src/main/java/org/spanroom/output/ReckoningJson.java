@@ -65,6 +65,7 @@ public final class ReckoningJson {
             json.object("room", this::room);
             new PullJson(reckoning, json).write();
             json.object("permits", this::permits);
+            new EffortJson(reckoning, json).write();
             new VerdictJson(reckoning, json).write();
             json.text("caution", ReckoningText.CAUTION);
         });

@@ -40,6 +40,7 @@ public final class ReckoningText {
         room();
         new PullText(reckoning, page).write();
         new PermitText(reckoning, page).write();
+        new EffortText(reckoning, page).write();
         new VerdictText(reckoning, page).write();
         page.gap();
         page.hanging(0, "%s", CAUTION);

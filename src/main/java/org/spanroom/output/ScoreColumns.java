@@ -47,13 +47,7 @@ final class ScoreColumns {
                     "eacc_n",
                     0,
                     "What makes work at the vaults hard: a hard kind and a hard surface, at each end."),
-            own(
-                    "saving",
-                    "save",
-                    "saving_ratio",
-                    "save_ratio",
-                    3,
-                    "Money saved over new build on the same path for each unit of money spent on recovering."),
+            elsewhere("saving", "save", "saving_ratio"),
             elsewhere("permits_avoided", "pavo", "permits_avoided_count"),
             own(
                     "knowledge",

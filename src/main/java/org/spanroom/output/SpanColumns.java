@@ -51,6 +51,7 @@ final class SpanColumns {
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(PermitColumns.all());
+        columns.addAll(EffortColumns.all());
         columns.addAll(record());
         return columns;
     }

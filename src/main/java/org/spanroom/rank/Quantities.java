@@ -4,17 +4,14 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.ToDoubleFunction;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Effort;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Vault;
 
 /** Finds the absolute quantity of each criterion in an assessment; nothing but the span itself enters. */
 final class Quantities {
-    /** Where the saving per money spent comes from; no assessment carries money yet, so that it is 0 for every span. */
-    private static final ToDoubleFunction<Assessment> SAVING_RATIO = assessment -> 0;
-
     private final Set<String> hardKinds;
     private final Set<String> hardSurfaces;
     private final Knowledge knowledge;
@@ -34,7 +31,7 @@ final class Quantities {
             case EASE_WATER -> wetPlaces(assessment);
             case EASE_ACCESS ->
                 drawbacks(assessment.span().from()) + drawbacks(assessment.span().to());
-            case SAVING -> SAVING_RATIO.applyAsDouble(assessment);
+            case SAVING -> assessment.effort().map(Effort::savingRatio).orElse(0.0);
             case PERMITS_AVOIDED -> assessment.permits().avoided().size();
             case KNOWLEDGE -> knowledge.percent(assessment.span());
             case LENGTH -> assessment.span().lengthM();

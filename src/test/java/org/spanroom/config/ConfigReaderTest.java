@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.RateKey;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -236,10 +237,15 @@ class ConfigReaderTest {
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
         assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
         assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
+        assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
+        String rates = Files.readString(Path.of("config", "rates.yaml"));
+        assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
+                .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
         String text = Files.readString(shipped)
                 + Files.readString(Path.of("config", "scoring.yaml"))
                 + Files.readString(Path.of("config", "catalog.yaml"))
-                + Files.readString(Path.of("config", "permits.yaml"));
+                + Files.readString(Path.of("config", "permits.yaml"))
+                + rates;
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));

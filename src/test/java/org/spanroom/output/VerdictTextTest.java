@@ -62,6 +62,8 @@ class VerdictTextTest {
                 sample.spansInRun(),
                 sample.pulling(),
                 sample.traces(),
+                List.of(),
+                "",
                 List.of(
                         new GateAnswer(Exclusion.DUCT_BLOCKED, false, true, "recorded as blocked"),
                         new GateAnswer(Exclusion.SPLICE_INSIDE, false, false, "not recorded"),
