@@ -26,19 +26,8 @@ public record Reckoning(
         gates = List.copyOf(gates);
     }
 
-    /** A reckoning without the gates. */
-    public Reckoning(
-            RankedSpan ranked,
-            int spansInRun,
-            PullSettings pulling,
-            List<PullTrace> traces,
-            List<EffortLine> effortLines,
-            String currency) {
-        this(ranked, spansInRun, pulling, traces, effortLines, currency, List.of());
-    }
-
-    /** A reckoning without an account of effort. */
+    /** A reckoning without an account of effort and without the gates. */
     public Reckoning(RankedSpan ranked, int spansInRun, PullSettings pulling, List<PullTrace> traces) {
-        this(ranked, spansInRun, pulling, traces, List.of(), "");
+        this(ranked, spansInRun, pulling, traces, List.of(), "", List.of());
     }
 }

@@ -131,8 +131,7 @@ final class ScoreColumns {
         return new Shown(key, stem, quantity, Optional.empty());
     }
 
-    private static Shown own(
-            String key, String stem, String quantity, String shortName, int decimals, String meaning) {
+    private static Shown own(String key, String stem, String quantity, String shortName, int decimals, String meaning) {
         return new Shown(key, stem, quantity, Optional.of(new Own(shortName, decimals, meaning)));
     }
 }

@@ -83,9 +83,7 @@ final class Gates {
             case LOOSE_CABLE_FORBIDDEN -> recorded.looseCableAllowed() == Answer.NO && !oldCablesGetCells;
             case SERVICE_UNKNOWN -> hasService(duct, Service.UNKNOWN);
             case ALL_CABLES_DEAD ->
-                hasService(duct, Service.DEAD)
-                        && !hasService(duct, Service.LIVE)
-                        && !hasService(duct, Service.UNKNOWN);
+                hasService(duct, Service.DEAD) && !hasService(duct, Service.LIVE) && !hasService(duct, Service.UNKNOWN);
             default -> throw new IllegalArgumentException(reason.key());
         };
     }

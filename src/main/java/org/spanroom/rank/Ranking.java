@@ -86,9 +86,8 @@ public final class Ranking {
 
     /** Returns all spans, the best first, the excluded last. */
     public List<RankedSpan> rank(List<Assessment> assessments) {
-        EmptyDucts emptyDucts = EmptyDucts.of(assessments.stream()
-                .map(Assessment::span)
-                .toList());
+        EmptyDucts emptyDucts =
+                EmptyDucts.of(assessments.stream().map(Assessment::span).toList());
         List<Scored> inOrder = assessments.stream()
                 .map(assessment -> scored(assessment, emptyDucts))
                 .sorted(BEST_FIRST)

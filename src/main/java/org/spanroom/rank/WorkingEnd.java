@@ -57,8 +57,7 @@ final class WorkingEnd {
     }
 
     private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {
-        Answer hold =
-                pullingEnd.opposite().vaultOf(assessment.span()).site().cableHold();
+        Answer hold = pullingEnd.opposite().vaultOf(assessment.span()).site().cableHold();
         return hold != Answer.NO
                 || assessment.span().duct().contents().innerducts().stream().allMatch(Innerduct::isEmpty);
     }

@@ -76,7 +76,11 @@ class CautionsTest {
         one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
         var ranking = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults(), onDate);
 
-        assertThat(ranking.rank(List.of(one.assessed())).get(0).verdict().cautions().contains(Caution.EMBARGO))
+        assertThat(ranking.rank(List.of(one.assessed()))
+                        .get(0)
+                        .verdict()
+                        .cautions()
+                        .contains(Caution.EMBARGO))
                 .isEqualTo(told);
     }
 

@@ -165,7 +165,10 @@ class GatesTest {
                 d.oldCablesMayMove(),
                 d.deadCablesComeOut());
 
-        assertThat(new Ranking(SHIPPED, cells).rank(List.of(one.assessed())).get(0).rank())
+        assertThat(new Ranking(SHIPPED, cells)
+                        .rank(List.of(one.assessed()))
+                        .get(0)
+                        .rank())
                 .isPresent();
         assertThat(ranked(one, SHIPPED).rank()).isEmpty();
     }
@@ -226,8 +229,11 @@ class GatesTest {
                 neighbour("of unknown condition", false, one -> one.condition = Condition.UNKNOWN),
                 neighbour("of unknown contents", false, one -> one.contents = Contents.UNKNOWN),
                 neighbour("refused by its owner", false, one -> one.consent = Answer.NO),
-                neighbour("with a loose cable", false, one -> one.contents =
-                        new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.LIVE)), true)));
+                neighbour(
+                        "with a loose cable",
+                        false,
+                        one -> one.contents =
+                                new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.LIVE)), true)));
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -259,8 +265,8 @@ class GatesTest {
         var ranking = new Ranking(SHIPPED, RoomSettings.defaults());
         Assessment assessed = one.assessed();
 
-        List<GateAnswer> answers =
-                ranking.gates(assessed, List.of(assessed.span(), empty.assessed().span()));
+        List<GateAnswer> answers = ranking.gates(
+                assessed, List.of(assessed.span(), empty.assessed().span()));
 
         assertThat(answers).extracting(GateAnswer::gate).containsExactly(Exclusion.values());
         assertThat(answers).allSatisfy(answer -> assertThat(answer.evidence()).isNotBlank());
@@ -297,7 +303,10 @@ class GatesTest {
     }
 
     private static RankedSpan find(String id, List<RankedSpan> all) {
-        return all.stream().filter(row -> row.span().id().equals(id)).findFirst().orElseThrow();
+        return all.stream()
+                .filter(row -> row.span().id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -305,7 +314,8 @@ class GatesTest {
         var open = new EnumMap<Exclusion, Boolean>(Exclusion.class);
         EnumSet.allOf(Exclusion.class).forEach(reason -> open.put(reason, false));
 
-        assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open)).rank()))
+        assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open))
+                        .rank()))
                 .allSatisfy(rank -> assertThat(rank).isPresent());
     }
 }

@@ -163,8 +163,8 @@ final class HandMade {
             return PullAssessment.nothing(Exclusion.NO_INNERDUCT);
         }
         var pulls = contents.innerducts().stream()
-                .map(innerduct -> new InnerductPull(
-                        1, innerduct, PullReason.ONLY_ONE, 0, 1, from(SpanEnd.A), from(SpanEnd.B)))
+                .map(innerduct ->
+                        new InnerductPull(1, innerduct, PullReason.ONLY_ONE, 0, 1, from(SpanEnd.A), from(SpanEnd.B)))
                 .toList();
         return new PullAssessment(outcome(), Friction.DRY, pulls, Set.of(), Set.of());
     }

@@ -58,8 +58,7 @@ class RankingTest {
         var collapsed = HandMade.named("a");
         collapsed.condition = Condition.COLLAPSED;
 
-        var ranked = ranking.rank(
-                List.of(collapsed.assessed(), assessment("c", 3, 60, 0), assessment("b", 3, 60, 0)));
+        var ranked = ranking.rank(List.of(collapsed.assessed(), assessment("c", 3, 60, 0), assessment("b", 3, 60, 0)));
 
         assertThat(ids(ranked)).containsExactly("b", "c", "a");
         assertThat(ranked)
@@ -87,8 +86,8 @@ class RankingTest {
         var criteria = new TreeMap<>(SETTINGS.criteria());
         criteria.put("length", criterion(0, Map.of(0.0, 1.0)));
 
-        Score score = new Ranking(new ScoringSettings(criteria), RoomSettings.defaults())
-                .score(assessment("a", 3, 60, 45));
+        Score score =
+                new Ranking(new ScoringSettings(criteria), RoomSettings.defaults()).score(assessment("a", 3, 60, 45));
 
         assertThat(score.parts()).extracting(Score.Part::criterion).containsExactly("room_gained", "ease_bends");
         // Worked by hand: 0.6 x 0.5 and 0.2 x 0.85, of weights that add up to 0.8.
@@ -106,8 +105,7 @@ class RankingTest {
         var scaled = new Ranking(new ScoringSettings(sevenfold), RoomSettings.defaults());
         Assessment one = random(new Random(seed), 0);
 
-        assertThat(scaled.score(one).totalPoints())
-                .isCloseTo(shipped.score(one).totalPoints(), within(1e-9));
+        assertThat(scaled.score(one).totalPoints()).isCloseTo(shipped.score(one).totalPoints(), within(1e-9));
     }
 
     @ParameterizedTest(name = "seed {0}")
