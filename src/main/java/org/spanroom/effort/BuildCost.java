@@ -64,8 +64,7 @@ final class BuildCost {
         double officeHours = span.buildPermits() * account.rate(RateKey.BUILD_PERMIT_OFFICE_HOURS, rows);
         return placing(laying, account)
                 + surface(laying, account)
-                + account.book(
-                        BuildItem.FURTHER_DUCTS, (ducts - 1) * lengthM, RateKey.FURTHER_DUCT_MONEY_PER_M, rows)
+                + account.book(BuildItem.FURTHER_DUCTS, (ducts - 1) * lengthM, RateKey.FURTHER_DUCT_MONEY_PER_M, rows)
                 + account.book(BuildItem.VAULT_ENTRIES, 2 * ducts, RateKey.VAULT_ENTRY_MONEY, rows)
                 + account.book(BuildItem.SLEEVES, sleeveM, RateKey.SLEEVE_MONEY_PER_M, rows)
                 + account.book(BuildItem.PERMITS, span.buildPermits(), RateKey.BUILD_PERMIT_MONEY, rows)
@@ -133,13 +132,14 @@ final class BuildCost {
     private double bookSurfaceKg(Laying laying) {
         double cutM2 = cutM2(laying);
         return switch (span.surface()) {
-            case ROADWAY -> kg(CarbonItem.SURFACE_AVOIDED, cutM2, RateKey.ASPHALT_KG_PER_M2, RateKey.ASPHALT_CO2E_KG_PER_KG)
-                    + kg(CarbonItem.SURFACE_AVOIDED, cutM2, RateKey.BASE_KG_PER_M2, RateKey.BASE_CO2E_KG_PER_KG)
-                    + kg(
-                            CarbonItem.ENCASEMENT_AVOIDED,
-                            laying.trenchM(),
-                            RateKey.ENCASEMENT_KG_PER_M,
-                            RateKey.ENCASEMENT_CO2E_KG_PER_KG);
+            case ROADWAY ->
+                kg(CarbonItem.SURFACE_AVOIDED, cutM2, RateKey.ASPHALT_KG_PER_M2, RateKey.ASPHALT_CO2E_KG_PER_KG)
+                        + kg(CarbonItem.SURFACE_AVOIDED, cutM2, RateKey.BASE_KG_PER_M2, RateKey.BASE_CO2E_KG_PER_KG)
+                        + kg(
+                                CarbonItem.ENCASEMENT_AVOIDED,
+                                laying.trenchM(),
+                                RateKey.ENCASEMENT_KG_PER_M,
+                                RateKey.ENCASEMENT_CO2E_KG_PER_KG);
             case SIDEWALK -> kg(CarbonItem.SURFACE_AVOIDED, cutM2, RateKey.SLAB_KG_PER_M2, RateKey.SLAB_CO2E_KG_PER_KG);
             case VERGE -> 0;
         };
@@ -150,8 +150,7 @@ final class BuildCost {
     }
 
     private double sleeves(CarbonItem item, int count, double sign) {
-        double massKg =
-                RecoveryCost.sleeveM(count, span, account) * account.rate(RateKey.SLEEVE_KG_PER_M, rows);
+        double massKg = RecoveryCost.sleeveM(count, span, account) * account.rate(RateKey.SLEEVE_KG_PER_M, rows);
         return account.book(item, "", massKg, RateKey.SLEEVE_CO2E_KG_PER_KG, rows, sign);
     }
 }

@@ -45,7 +45,9 @@ public final class EffortAssessor {
 
     /** Finds what a span takes and saves; empty where no innerduct comes out. */
     public Optional<Effort> assess(Span span, Room room, PullAssessment pull, Permits permits) {
-        return room.innerductsOut() == 0 ? Optional.empty() : Optional.of(effort(quantities(span, room, pull, permits)));
+        return room.innerductsOut() == 0
+                ? Optional.empty()
+                : Optional.of(effort(quantities(span, room, pull, permits)));
     }
 
     /** Returns what hours and money of a span go by. */
@@ -55,8 +57,8 @@ public final class EffortAssessor {
 
     /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
     public double siteHours(Span span, int innerductsOut, int sleeves) {
-        var room = new Room(
-                span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "", Optional.empty());
+        var room =
+                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "", Optional.empty());
         var anyOrder = PullAssessment.nothing(Exclusion.NO_INNERDUCT);
         return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
     }
@@ -136,7 +138,9 @@ public final class EffortAssessor {
             }
         }
         double onceHours = longestTalkHours
-                + longestByVault.values().stream().mapToDouble(Double::doubleValue).sum();
+                + longestByVault.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum();
         double savedHours = Math.max(0, sharedHours - onceHours);
         double siteHours = aloneHours - savedHours;
         return new SharedShift(siteHours, savedHours, siteHours <= windowHours);
@@ -159,7 +163,6 @@ public final class EffortAssessor {
         BuildCost.Laying laying = build.cheapest();
         build.book(laying);
         double carbonKg = build.bookCarbonKg(laying);
-        return new NewBuild(
-                laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), carbonKg);
+        return new NewBuild(laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), carbonKg);
     }
 }

@@ -8,12 +8,5 @@ import org.spanroom.model.RateRows;
 interface Ledger {
     Ledger NONE = (part, place, quantity, key, at, factor, amount) -> {};
 
-    void note(
-            EffortPart part,
-            String place,
-            double quantity,
-            RateKey key,
-            RateRows at,
-            double factor,
-            double amount);
+    void note(EffortPart part, String place, double quantity, RateKey key, RateRows at, double factor, double amount);
 }

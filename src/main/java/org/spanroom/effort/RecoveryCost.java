@@ -35,8 +35,7 @@ final class RecoveryCost {
                 + account.book(CostItem.SEALS, 2, RateKey.SEAL_MONEY, rows)
                 + disposal(plan);
         double overhead = account.book(CostItem.OVERHEAD, money, RateKey.OVERHEAD_RATIO, rows);
-        double credit =
-                account.book(CostItem.RECYCLING, "", recycledKg(), RateKey.RECYCLING_MONEY_PER_KG, rows, -1);
+        double credit = account.book(CostItem.RECYCLING, "", recycledKg(), RateKey.RECYCLING_MONEY_PER_KG, rows, -1);
         return money + overhead + credit;
     }
 
@@ -60,8 +59,7 @@ final class RecoveryCost {
 
     private double labour(SiteWork.Plan plan) {
         double premiumRatio = span.nightOnly() ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
-        return account.book(
-                CostItem.LABOUR, "", crewHours(plan), RateKey.LABOUR_MONEY_PER_HOUR, rows, premiumRatio);
+        return account.book(CostItem.LABOUR, "", crewHours(plan), RateKey.LABOUR_MONEY_PER_HOUR, rows, premiumRatio);
     }
 
     private double permits() {

@@ -53,11 +53,8 @@ final class SiteWork {
         }
         fill.whole(sleeveHours);
         fill.broken(afterHours);
-        double siteHours = fill.shifts() * dailyHours
-                + beforeHours
-                + span.innerductsOut() * pullHours
-                + sleeveHours
-                + afterHours;
+        double siteHours =
+                fill.shifts() * dailyHours + beforeHours + span.innerductsOut() * pullHours + sleeveHours + afterHours;
         return new Plan(siteHours, fill.shifts(), leftHours >= Math.max(pullHours, sleeveHours));
     }
 

@@ -19,13 +19,7 @@ final class Totals implements Ledger {
     @Override
     @SuppressWarnings("EnumOrdinal") // packed in the order of the constants, in memory only
     public void note(
-            EffortPart part,
-            String place,
-            double quantity,
-            RateKey key,
-            RateRows at,
-            double factor,
-            double amount) {
+            EffortPart part, String place, double quantity, RateKey key, RateRows at, double factor, double amount) {
         of(part.kind())[part.ordinal()] += amount;
     }
 

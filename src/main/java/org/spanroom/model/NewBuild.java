@@ -9,9 +9,4 @@ package org.spanroom.model;
  *     WARM
  */
 public record NewBuild(
-        BuildMethod method,
-        int ducts,
-        double trenchM,
-        double boreM,
-        Amounts<BuildItem> costMoney,
-        double co2eIceKg) {}
+        BuildMethod method, int ducts, double trenchM, double boreM, Amounts<BuildItem> costMoney, double co2eIceKg) {}

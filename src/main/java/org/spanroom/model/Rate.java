@@ -18,7 +18,8 @@ public record Rate(double value, double low, double high, String source, String 
         Check.notNegative("high", high);
         Check.notBlank("source", source);
         if (!DATE.matcher(date).matches()) {
-            throw new IllegalArgumentException("date must be a year, such as 2026, or 2026-05 or 2026-05-31, was " + date);
+            throw new IllegalArgumentException(
+                    "date must be a year, such as 2026, or 2026-05 or 2026-05-31, was " + date);
         }
     }
 

@@ -91,7 +91,11 @@ final class EffortColumns {
                         cost(CostItem.DISPOSAL, CostItem.RECYCLING)),
                 Column.real("overhead_money", "overhead", 2, "Overhead on the costs.", cost(CostItem.OVERHEAD)),
                 Column.real(
-                        "recovery_money", "recov_mon", 2, "Cost of recovery, all items.", effort(Effort::recoveryMoney)));
+                        "recovery_money",
+                        "recov_mon",
+                        2,
+                        "Cost of recovery, all items.",
+                        effort(Effort::recoveryMoney)));
     }
 
     private static List<Column<RankedSpan>> material() {
@@ -111,9 +115,17 @@ final class EffortColumns {
                 Column.integer("bags", "bags", "Bags of chips.", material(MaterialFlow::bags)),
                 Column.integer("loads", "loads", "Trips to the recycler.", material(MaterialFlow::loads)),
                 Column.real(
-                        "water_m3", "water_m3", 2, "Water to be pumped, over all shifts.", material(MaterialFlow::waterM3)),
+                        "water_m3",
+                        "water_m3",
+                        2,
+                        "Water to be pumped, over all shifts.",
+                        material(MaterialFlow::waterM3)),
                 Column.real(
-                        "sleeve_m", "sleeve_m", 1, "Sleeve that goes in, with its ends.", material(MaterialFlow::sleeveM)),
+                        "sleeve_m",
+                        "sleeve_m",
+                        1,
+                        "Sleeve that goes in, with its ends.",
+                        material(MaterialFlow::sleeveM)),
                 Column.real("lubricant_l", "lubric_l", 1, "Lubricant.", material(MaterialFlow::lubricantLitres)));
     }
 
@@ -134,16 +146,14 @@ final class EffortColumns {
                         "surf_assum",
                         "Whether the recorded surface means none of these, so that one is assumed.",
                         effort(effort -> effort.quantities().surfaceAssumed())),
-                Column.integer(
-                        "build_ducts", "bld_ducts", "New ducts for the places gained.", build(NewBuild::ducts)),
+                Column.integer("build_ducts", "bld_ducts", "New ducts for the places gained.", build(NewBuild::ducts)),
                 Column.real(
                         "build_money",
                         "bld_money",
                         2,
                         "Cost of new build for as many places as recovery gains.",
                         effort(Effort::newBuildMoney)),
-                Column.real(
-                        "trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
+                Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
                 Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)),
                 Column.real(
                         "co2e_ice_kg",
@@ -198,7 +208,10 @@ final class EffortColumns {
         for (EffortStep step : EffortStep.values()) {
             long hundredths = Math.round(100 * hours.of(step));
             if (hundredths > 0) {
-                text.append(text.isEmpty() ? "" : ";").append(step.key()).append(' ').append(hundredths / 100.0);
+                text.append(text.isEmpty() ? "" : ";")
+                        .append(step.key())
+                        .append(' ')
+                        .append(hundredths / 100.0);
             }
         }
         return text.toString();

@@ -31,7 +31,8 @@ final class SafetyCautions {
                     + " pass neither the hold force nor the bend radius of 20 outside diameters under load.");
         }
         if (isWet(span)) {
-            cautions.add("Water is recorded here: pump it where it may lawfully go, and test the air again when it is out.");
+            cautions.add(
+                    "Water is recorded here: pump it where it may lawfully go, and test the air again when it is out.");
         }
         if (night) {
             cautions.add("Work is allowed at night only: light the site, and have first aid at hand.");
@@ -46,7 +47,9 @@ final class SafetyCautions {
     }
 
     private static boolean isLive(Span span) {
-        return span.duct().contents().cables().stream().map(Cable::service).anyMatch(service -> service != Service.DEAD);
+        return span.duct().contents().cables().stream()
+                .map(Cable::service)
+                .anyMatch(service -> service != Service.DEAD);
     }
 
     private static boolean isWet(Span span) {

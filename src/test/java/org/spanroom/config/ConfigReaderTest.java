@@ -256,8 +256,8 @@ class ConfigReaderTest {
 
         assertThat(config.threads()).isEqualTo(3);
         assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
-        assertThat(config.scoring().criteria().get("bends"))
-                .isEqualTo(RunConfig.defaults().scoring().criteria().get("bends"));
+        assertThat(config.scoring().criteria().get("ease_bends"))
+                .isEqualTo(RunConfig.defaults().scoring().criteria().get("ease_bends"));
     }
 
     @Test

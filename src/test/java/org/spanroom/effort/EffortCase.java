@@ -135,8 +135,7 @@ final class EffortCase {
     }
 
     Room room() {
-        return new Room(
-                8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "", Optional.empty());
+        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "", Optional.empty());
     }
 
     private static PullAssessment pull() {

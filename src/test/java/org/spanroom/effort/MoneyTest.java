@@ -50,7 +50,8 @@ class MoneyTest {
         assertThat(effort.material().innerductKg()).isCloseTo(215.5, within(0.5));
         assertThat(effort.material().bags()).isEqualTo(11);
         assertThat(effort.material().loads()).isEqualTo(1);
-        assertThat(effort.material().recycledKg()).isCloseTo(0.8 * effort.material().innerductKg(), within(1e-9));
+        assertThat(effort.material().recycledKg())
+                .isCloseTo(0.8 * effort.material().innerductKg(), within(1e-9));
         assertThat(effort.material().sleeveM()).isCloseTo(3 * (182.88 + 4), within(1e-9));
         assertThat(effort.material().lubricantLitres()).isCloseTo(3 * 182.88 * 0.02, within(1e-9));
     }
@@ -76,8 +77,7 @@ class MoneyTest {
                 .effort();
 
         assertThat(effort.newBuild().method()).isEqualTo(BuildMethod.OPEN_TRENCH);
-        assertThat(effort.newBuild().co2eIceKg() / 182.88)
-                .isCloseTo(1.79 * 3.23 + 9.798 + 0.9 + 31.968, within(1e-6));
+        assertThat(effort.newBuild().co2eIceKg() / 182.88).isCloseTo(1.79 * 3.23 + 9.798 + 0.9 + 31.968, within(1e-6));
     }
 
     /** By hand with the shipped rates. */
@@ -90,8 +90,9 @@ class MoneyTest {
         assertThat(effort.costMoney().of(CostItem.LABOUR)).isCloseTo(5 * (siteHours + 1) * 95, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(150 + 2 * 85, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.SEALS)).isCloseTo(120, within(1e-6));
-        double beforeOverhead =
-                effort.recoveryMoney() - effort.costMoney().of(CostItem.OVERHEAD) - effort.costMoney().of(CostItem.RECYCLING);
+        double beforeOverhead = effort.recoveryMoney()
+                - effort.costMoney().of(CostItem.OVERHEAD)
+                - effort.costMoney().of(CostItem.RECYCLING);
         assertThat(effort.costMoney().of(CostItem.OVERHEAD)).isCloseTo(0.15 * beforeOverhead, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.RECYCLING)).isNegative();
     }
@@ -157,7 +158,12 @@ class MoneyTest {
     void whereNothingComesOutThereIsNoEffort() {
         EffortCase none = EffortCase.span().out(0);
 
-        assertThat(none.assessor().assess(none.record(), none.room(), PullAssessment.nothing(Exclusion.NO_INNERDUCT), Permits.NONE))
+        assertThat(none.assessor()
+                        .assess(
+                                none.record(),
+                                none.room(),
+                                PullAssessment.nothing(Exclusion.NO_INNERDUCT),
+                                Permits.NONE))
                 .isEqualTo(Optional.empty());
     }
 
@@ -166,7 +172,8 @@ class MoneyTest {
         double handholes = EffortCase.span().vaultKind("Handhole").siteHours();
         double others = EffortCase.span().vaultKind("maintenance hole").siteHours();
 
-        // Nobody climbs in, so the ten minutes of blowing at each of two vaults are saved, three quarters of them elapsed.
+        // Nobody climbs in, so the ten minutes of blowing at each of two vaults are saved, three quarters of them
+        // elapsed.
         assertThat(others - handholes).isCloseTo(0.75 * 2 * 0.16667, within(1e-9));
     }
 
@@ -176,7 +183,8 @@ class MoneyTest {
         Effort both = EffortCase.span().permits(in("environmental", "rail")).effort();
 
         assertThat(rail.costMoney().of(CostItem.PERMITS)).isCloseTo(2500 + 2 * 85, within(1e-6));
-        assertThat(both.costMoney().of(CostItem.PERMITS)).isEqualTo(rail.costMoney().of(CostItem.PERMITS));
+        assertThat(both.costMoney().of(CostItem.PERMITS))
+                .isEqualTo(rail.costMoney().of(CostItem.PERMITS));
     }
 
     @Test
@@ -201,8 +209,11 @@ class MoneyTest {
         String surface = List.of("asphalt", "footway", "grass").get(random.nextInt(3));
         var banned = new Permits(List.of(), List.of(), List.of(), random.nextBoolean(), 150 * random.nextDouble());
         double lengthM = 5 + 500 * random.nextDouble();
-        Effort shorter =
-                EffortCase.span().surface(surface).permits(banned).lengthM(lengthM).effort();
+        Effort shorter = EffortCase.span()
+                .surface(surface)
+                .permits(banned)
+                .lengthM(lengthM)
+                .effort();
         Effort longer = EffortCase.span()
                 .surface(surface)
                 .permits(banned)
@@ -217,7 +228,8 @@ class MoneyTest {
     @Test
     void costIsLinearInARateOfMoney() {
         Effort once = EffortCase.span().effort();
-        Effort twice = EffortCase.span().rate(RateKey.LABOUR_MONEY_PER_HOUR, 190).effort();
+        Effort twice =
+                EffortCase.span().rate(RateKey.LABOUR_MONEY_PER_HOUR, 190).effort();
 
         double more = once.costMoney().of(CostItem.LABOUR);
         assertThat(twice.costMoney().of(CostItem.LABOUR)).isCloseTo(2 * more, within(1e-6));
@@ -260,7 +272,8 @@ class MoneyTest {
         Rates rates = span.assessor().rates();
         Effort effort = span.effort();
 
-        assertThat(EffortAssessor.siteHours(span.quantities(), rates)).isEqualTo(effort.time().siteHours());
+        assertThat(EffortAssessor.siteHours(span.quantities(), rates))
+                .isEqualTo(effort.time().siteHours());
         assertThat(EffortAssessor.costMoney(span.quantities(), rates)).isCloseTo(effort.recoveryMoney(), within(1e-9));
         assertThat(EffortAssessor.newBuildMoney(span.quantities(), rates))
                 .isCloseTo(effort.newBuildMoney(), within(1e-9));

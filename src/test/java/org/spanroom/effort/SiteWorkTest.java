@@ -100,7 +100,8 @@ class SiteWorkTest {
         assertThat(more.time().shifts()).isGreaterThan(1);
         assertThat(more.stepHours().of(EffortStep.SET_UP))
                 .isCloseTo(more.time().shifts() * one.stepHours().of(EffortStep.SET_UP), within(1e-9));
-        assertThat(more.stepHours().of(EffortStep.PULLING)).isEqualTo(one.stepHours().of(EffortStep.PULLING));
+        assertThat(more.stepHours().of(EffortStep.PULLING))
+                .isEqualTo(one.stepHours().of(EffortStep.PULLING));
     }
 
     @Test
@@ -124,7 +125,8 @@ class SiteWorkTest {
                 .effort();
 
         assertThat(night.time().nights()).isEqualTo(night.time().shifts()).isGreaterThan(1);
-        assertThat(night.recoveryMoney()).isGreaterThan(EffortCase.span().effort().recoveryMoney());
+        assertThat(night.recoveryMoney())
+                .isGreaterThan(EffortCase.span().effort().recoveryMoney());
     }
 
     /** Works 2 h, 3 h, 3 h, 1 h in shifts of 5 h by hand: 2 + 3 fill the first, 3 + 1 the second. */
@@ -175,7 +177,8 @@ class SiteWorkTest {
         double lengthM = 10 + 600 * random.nextDouble();
         int out = 1 + random.nextInt(3);
         EffortCase shorter = EffortCase.span().lengthM(lengthM).out(out);
-        EffortCase longer = EffortCase.span().lengthM(lengthM + 40 * random.nextDouble()).out(out);
+        EffortCase longer =
+                EffortCase.span().lengthM(lengthM + 40 * random.nextDouble()).out(out);
         EffortCase more = EffortCase.span().lengthM(lengthM).out(out + 1);
         more.innerducts = 4;
         shorter.innerducts = 4;
@@ -193,8 +196,7 @@ class SiteWorkTest {
 
         double expectedSaved = second.effort().time().sharedAtFromHours() + 0.25;
         assertThat(both.savedHours()).isCloseTo(expectedSaved, within(1e-9));
-        assertThat(both.siteHours())
-                .isCloseTo(first.siteHours() + second.siteHours() - expectedSaved, within(1e-9));
+        assertThat(both.siteHours()).isCloseTo(first.siteHours() + second.siteHours() - expectedSaved, within(1e-9));
         assertThat(first.effort().time().sharedAtToHours())
                 .isEqualTo(second.effort().time().sharedAtFromHours());
     }

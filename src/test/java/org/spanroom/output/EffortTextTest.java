@@ -28,9 +28,10 @@ class EffortTextTest {
                 before.pull(),
                 Permits.NONE,
                 Optional.of(assessor.effort(quantities)));
-        var ranked = new RankedSpan(plain.ranked().rank(), assessment, plain.ranked().score());
+        var ranked =
+                new RankedSpan(plain.ranked().rank(), assessment, plain.ranked().score());
         List<EffortLine> lines = assessor.lines(quantities);
-        return new Reckoning(ranked, plain.spansInRun(), plain.pulling(), plain.traces(), lines, "crowns");
+        return new Reckoning(ranked, plain.spansInRun(), plain.pulling(), plain.traces(), lines, "crowns", List.of());
     }
 
     @Test
@@ -66,7 +67,8 @@ class EffortTextTest {
         JsonNode json = new ObjectMapper().readTree(ReckoningJson.write(reckoning));
 
         assertThat(json.get("effort").get("currency").asText()).isEqualTo("crowns");
-        assertThat(json.get("effort").get("lines")).hasSize(reckoning.effortLines().size());
+        assertThat(json.get("effort").get("lines"))
+                .hasSize(reckoning.effortLines().size());
         JsonNode first = json.get("effort").get("lines").get(0);
         assertThat(first.get("rate").asText()).isEqualTo("briefing_hours");
         assertThat(first.get("source").asText()).isEqualTo("illustrative");
