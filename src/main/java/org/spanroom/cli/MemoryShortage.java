@@ -29,7 +29,8 @@ final class MemoryShortage {
     static Optional<String> find(Throwable failure) {
         @Nullable Throwable cause = failure;
         for (int depth = 0; cause != null && depth < DEEPEST_CAUSE; depth++) {
-            if (cause instanceof OutOfMemoryError || String.valueOf(cause.getMessage()).contains(NAME)) {
+            if (cause instanceof OutOfMemoryError
+                    || String.valueOf(cause.getMessage()).contains(NAME)) {
                 return Optional.of(String.valueOf(cause.getMessage()));
             }
             cause = cause.getCause();

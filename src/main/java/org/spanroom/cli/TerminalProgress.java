@@ -132,7 +132,9 @@ final class TerminalProgress implements Progress {
         if (done > 0 && seconds >= FIRST_RATE_S) {
             line.append(String.format(Locale.ROOT, "  %,.0f/s", done / seconds));
             if (expected > done) {
-                line.append("  ").append(duration(seconds * (expected - done) / done)).append(" left");
+                line.append("  ")
+                        .append(duration(seconds * (expected - done) / done))
+                        .append(" left");
             }
         }
         return line.length() <= WIDTH ? line.toString() : line.substring(0, WIDTH);

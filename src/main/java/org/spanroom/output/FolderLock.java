@@ -97,7 +97,8 @@ final class FolderLock {
                 channel.close();
                 throw busy(named, text);
             }
-            // A file so marked is about to be removed or was already, and a lock on it would keep nobody else out. If it
+            // A file so marked is about to be removed or was already, and a lock on it would keep nobody else out. If
+            // it
             // stays, its owner was killed in that instant, and it serves like any other.
             if (!text.endsWith(ENDED + "\n") || attempt == MOST_ATTEMPTS) {
                 return new FolderLock(file, channel, locked.get(), text);

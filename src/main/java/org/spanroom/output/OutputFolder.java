@@ -179,8 +179,9 @@ public final class OutputFolder implements AutoCloseable {
 
     /** Returns the path with links followed, after making the folders above it; those made are added, the lowest first. */
     private static Path wholePath(Path target, Deque<Path> made) throws IOException {
-        Path whole =
-                Files.exists(target) ? target.toRealPath() : target.toAbsolutePath().normalize();
+        Path whole = Files.exists(target)
+                ? target.toRealPath()
+                : target.toAbsolutePath().normalize();
         Path parent = whole.getParent();
         if (parent == null) {
             throw new OutputException(target, "is the root of a disk", "Choose another folder.");
@@ -280,7 +281,8 @@ public final class OutputFolder implements AutoCloseable {
 
     /** Puts right what a run that was killed left: results that were moved away come back, its unfinished ones go. */
     private static void mend(Path whole, List<String> left) throws IOException {
-        Pattern ours = Pattern.compile(Pattern.quote("." + whole.getFileName()) + "\\.(?:writing|dropped|old)-\\d{1,4}");
+        Pattern ours =
+                Pattern.compile(Pattern.quote("." + whole.getFileName()) + "\\.(?:writing|dropped|old)-\\d{1,4}");
         for (String name : left) {
             Path beside = whole.resolveSibling(name);
             if (!ours.matcher(name).matches() || !Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {

@@ -102,7 +102,10 @@ public final class RankRun {
     }
 
     static Ranking ranking(RunConfig config) {
-        return new Ranking(config.scoring(), config.room());
+        return config.permit()
+                .findOnDate()
+                .map(day -> new Ranking(config.scoring(), config.room(), day))
+                .orElseGet(() -> new Ranking(config.scoring(), config.room()));
     }
 
     private List<RankedSpan> rank(List<Assessment> assessed) {

@@ -119,7 +119,12 @@ public final class Ranking {
         return new Score(yardsticks, found, values);
     }
 
-    /** Returns the quantity of each criterion that has a weight, in the order of the score's parts. */
+    /** Returns the names of the criteria that have a weight, in the order of the score's parts. */
+    public List<String> weighted() {
+        return yardsticks.stream().map(Score.Yardstick::criterion).toList();
+    }
+
+    /** Returns the quantity of each criterion that has a weight, in the order of {@link #weighted}. */
     public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {

@@ -101,15 +101,15 @@ class HostileValuesTest {
         writeLayers();
         Files.writeString(folder.resolve("config.yaml"), config(), StandardCharsets.UTF_8);
         run = folder.resolve("run");
-        ranked = CommandRun.of("rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString());
+        ranked =
+                CommandRun.of("rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
     }
 
     @Test
     void everyDuctBecomesASpanAndNoFileIsWrittenElsewhere() throws IOException {
         assertThat(csv("spans.csv")).hasSizeGreaterThanOrEqualTo(NASTY.size() - 2);
-        assertThat(FolderState.names(folder))
-                .containsExactly("config.yaml", "ducts.geojson", "run", "vaults.geojson");
+        assertThat(FolderState.names(folder)).containsExactly("config.yaml", "ducts.geojson", "run", "vaults.geojson");
         assertThat(FolderState.names(run)).allMatch(name -> name.matches("[.a-z]+"));
     }
 
@@ -146,10 +146,10 @@ class HostileValuesTest {
 
     @Test
     void nothingActsOnTheTerminal() {
-        CommandRun check =
-                CommandRun.of("check", "--all", "--config", folder.resolve("config.yaml").toString());
-        CommandRun fields =
-                CommandRun.of("check", "--fields", "--config", folder.resolve("config.yaml").toString());
+        CommandRun check = CommandRun.of(
+                "check", "--all", "--config", folder.resolve("config.yaml").toString());
+        CommandRun fields = CommandRun.of(
+                "check", "--fields", "--config", folder.resolve("config.yaml").toString());
 
         assertThat(check.exitCode()).as(check.err()).isZero();
         assertThat(fields.exitCode()).as(fields.err()).isZero();
@@ -168,7 +168,8 @@ class HostileValuesTest {
                 folder.resolve("ducts.geojson").toString(),
                 "--vaults",
                 folder.resolve("vaults.geojson").toString());
-        String proposal = fields.out().lines()
+        String proposal = fields.out()
+                .lines()
                 .dropWhile(line -> !line.startsWith("inputs:"))
                 .reduce("", (all, line) -> all + line + "\n");
 
@@ -178,8 +179,7 @@ class HostileValuesTest {
     }
 
     @Test
-    void explanationsAreHarmlessAsTextJsonAndDrawing()
-            throws IOException, ParserConfigurationException, SAXException {
+    void explanationsAreHarmlessAsTextJsonAndDrawing() throws IOException, ParserConfigurationException, SAXException {
         for (String spanId : spanIds()) {
             Path svg = folder.resolve("sheet.svg");
             CommandRun text = CommandRun.of("explain", "--run", run.toString(), "--svg", svg.toString(), "--", spanId);
@@ -189,7 +189,8 @@ class HostileValuesTest {
             assertPlain(text.out());
             assertPlain(text.err());
             assertThat(json.exitCode()).as(json.err()).isZero();
-            assertThat(new ObjectMapper().readTree(json.out()).path("span_id").asText(spanId)).isEqualTo(spanId);
+            assertThat(new ObjectMapper().readTree(json.out()).path("span_id").asText(spanId))
+                    .isEqualTo(spanId);
             assertOnlyDrawn(Files.readString(svg));
             Files.delete(svg);
         }
@@ -208,8 +209,9 @@ class HostileValuesTest {
     private static void assertOnlyDrawn(String svg) throws IOException, ParserConfigurationException, SAXException {
         var factory = DocumentBuilderFactory.newInstance();
         factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-        Element root =
-                factory.newDocumentBuilder().parse(new InputSource(new StringReader(svg))).getDocumentElement();
+        Element root = factory.newDocumentBuilder()
+                .parse(new InputSource(new StringReader(svg)))
+                .getDocumentElement();
         var elements = root.getElementsByTagName("*");
         for (int i = 0; i < elements.getLength(); i++) {
             Node element = elements.item(i);
@@ -223,12 +225,17 @@ class HostileValuesTest {
     private static Set<String> spanIds() throws IOException {
         JsonNode json = new ObjectMapper().readTree(run.resolve("spans.geojson").toFile());
         var ids = new TreeSet<String>();
-        json.path("features").forEach(span -> ids.add(span.path("properties").path("span_id").asText()));
+        json.path("features")
+                .forEach(span -> ids.add(span.path("properties").path("span_id").asText()));
         return ids;
     }
 
     private static List<CSVRecord> csv(String file) throws IOException {
-        try (var parser = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
+        try (var parser = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get()
                 .parse(Files.newBufferedReader(run.resolve(file)))) {
             return parser.getRecords();
         }
@@ -256,13 +263,17 @@ class HostileValuesTest {
             ObjectNode duct = ductFeatures.addObject().put("type", "Feature");
             ObjectNode line = duct.putObject("geometry").put("type", "LineString");
             line.putArray("coordinates").add(pair(mapper, -30, lat)).add(pair(mapper, -29.999, lat));
-            ObjectNode properties = duct.putObject("properties").put("innerducts", 3).put("cables", 1).put("live", "yes");
+            ObjectNode properties = duct.putObject("properties")
+                    .put("innerducts", 3)
+                    .put("cables", 1)
+                    .put("live", "yes");
             for (String field : List.of("route", "duct", "bank", "own\"er'; --", "material", "kind", "<surface>")) {
                 properties.put(field, NASTY.get(i));
             }
             for (String end : List.of("A", "B")) {
                 ObjectNode vault = vaultFeatures.addObject().put("type", "Feature");
-                vault.putObject("geometry").put("type", "Point")
+                vault.putObject("geometry")
+                        .put("type", "Point")
                         .set("coordinates", pair(mapper, end.equals("A") ? -30 : -29.999, lat));
                 vault.putObject("properties").put("vault", NASTY.get(i) + (end.equals("A") ? "" : end));
             }

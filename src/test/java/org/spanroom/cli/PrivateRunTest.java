@@ -95,7 +95,8 @@ class PrivateRunTest {
     @Test
     void nothingIsReadThatWasNotNamed() throws IOException {
         Path log = folder.resolve("calls.txt");
-        List<String> traced = List.of("strace", "-f", "-qq", "-e", "trace=open,openat,connect,bind", "-o", log.toString());
+        List<String> traced =
+                List.of("strace", "-f", "-qq", "-e", "trace=open,openat,connect,bind", "-o", log.toString());
         assumeTrue(succeeds("strace", "-V"), "strace is not on the PATH; test skipped");
         assumeTrue(succeeds("strace", "true"), "no leave to trace; test skipped");
         try (ForkedRun run = start(traced, Main.class, "a")) {
@@ -111,7 +112,8 @@ class PrivateRunTest {
     }
 
     private boolean isExpected(String file) {
-        List<String> roots = new ArrayList<>(List.of(System.getProperty("java.class.path").split(":", -1)));
+        List<String> roots =
+                new ArrayList<>(List.of(System.getProperty("java.class.path").split(":", -1)));
         roots.addAll(List.of(
                 System.getProperty("java.home"),
                 "/lib/",
@@ -154,24 +156,29 @@ class PrivateRunTest {
 
     private ForkedRun start(List<String> before, Class<?> main, String output) throws IOException {
         Path tmp = Files.createDirectories(folder.resolve("tmp"));
-        return ForkedRun.start(before, List.of("-XX:-UsePerfData", "-Djava.io.tmpdir=" + tmp), main, folder, List.of(
-                "rank",
-                "--config",
-                "config/spanroom.yaml",
-                "--routes",
-                city.resolve("city.gpkg").toString(),
-                "--routes-layer",
-                "ducts",
-                "--vaults",
-                city.resolve("city.gpkg").toString(),
-                "--vaults-layer",
-                "vaults",
-                "--contents",
-                city.resolve("contents.csv").toString(),
-                "--output-crs",
-                "EPSG:3857",
-                "--output",
-                folder.resolve(output).toString()));
+        return ForkedRun.start(
+                before,
+                List.of("-XX:-UsePerfData", "-Djava.io.tmpdir=" + tmp),
+                main,
+                folder,
+                List.of(
+                        "rank",
+                        "--config",
+                        "config/spanroom.yaml",
+                        "--routes",
+                        city.resolve("city.gpkg").toString(),
+                        "--routes-layer",
+                        "ducts",
+                        "--vaults",
+                        city.resolve("city.gpkg").toString(),
+                        "--vaults-layer",
+                        "vaults",
+                        "--contents",
+                        city.resolve("contents.csv").toString(),
+                        "--output-crs",
+                        "EPSG:3857",
+                        "--output",
+                        folder.resolve(output).toString()));
     }
 
     private static boolean succeeds(String... command) {

@@ -189,6 +189,7 @@ class StoppedRunTest {
         return Files.exists(status)
                 && Files.readAllLines(status).stream()
                         .filter(line -> line.startsWith("SigIgn:"))
-                        .anyMatch(line -> (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
+                        .anyMatch(line ->
+                                (Long.parseUnsignedLong(line.substring(7).strip(), 16) & 2) != 0);
     }
 }

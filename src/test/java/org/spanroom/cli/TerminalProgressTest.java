@@ -62,7 +62,8 @@ class TerminalProgressTest {
         progress.advance(13_000_000_000L);
 
         assertThat(text.toString().split("\r"))
-                .allSatisfy(line -> assertThat(line.replace("\u001b[K", "").length()).isLessThan(80));
+                .allSatisfy(line ->
+                        assertThat(line.replace("\u001b[K", "").length()).isLessThan(80));
     }
 
     @Test
@@ -76,7 +77,14 @@ class TerminalProgressTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.4, 0 s", "59.4, 59 s", "59.6, 1 min 00 s", "200, 3 min 20 s", "3599.7, 1 h 00 min", "3900, 1 h 05 min"})
+    @CsvSource({
+        "0.4, 0 s",
+        "59.4, 59 s",
+        "59.6, 1 min 00 s",
+        "200, 3 min 20 s",
+        "3599.7, 1 h 00 min",
+        "3900, 1 h 05 min"
+    })
     void timeLeftIsSaidAsPeopleSayIt(double seconds, String expected) {
         assertThat(TerminalProgress.duration(seconds)).isEqualTo(expected);
     }

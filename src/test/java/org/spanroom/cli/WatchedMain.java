@@ -36,7 +36,8 @@ final class WatchedMain {
         if (Arrays.equals(args, new String[] {"attempts"})) {
             attempt(() -> new URL("http://example.org/").openStream().close());
             attempt(() -> new Socket("127.0.0.1", 9).close());
-            attempt(() -> SocketChannel.open(new InetSocketAddress("127.0.0.1", 9)).close());
+            attempt(() ->
+                    SocketChannel.open(new InetSocketAddress("127.0.0.1", 9)).close());
             return;
         }
         Main.main(args);

@@ -75,7 +75,9 @@ public final class ForkedRun implements AutoCloseable {
     /** Sends a signal by its name. */
     public void signal(String name) {
         try {
-            new ProcessBuilder("kill", "-" + name, Long.toString(process.pid())).start().waitFor();
+            new ProcessBuilder("kill", "-" + name, Long.toString(process.pid()))
+                    .start()
+                    .waitFor();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (InterruptedException e) {
