@@ -30,7 +30,8 @@ final class Quantities {
             case EASE_BENDS -> assessment.bends().total().deg();
             case EASE_WATER -> wetPlaces(assessment);
             case EASE_ACCESS ->
-                drawbacks(assessment.span().from()) + drawbacks(assessment.span().to());
+                drawbacks(assessment.span().from())
+                        + drawbacks(assessment.span().to());
             case SAVING -> assessment.effort().map(Effort::savingRatio).orElse(0.0);
             case PERMITS_AVOIDED -> assessment.permits().avoided().size();
             case KNOWLEDGE -> knowledge.percent(assessment.span());

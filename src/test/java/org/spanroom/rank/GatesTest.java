@@ -273,9 +273,7 @@ class GatesTest {
         assertThat(answers)
                 .filteredOn(GateAnswer::holds)
                 .extracting(GateAnswer::word, GateAnswer::evidence)
-                .containsExactly(
-                        tuple("excluded", "consent: no"),
-                        tuple("excluded", "duct D-9 is empty and sound"));
+                .containsExactly(tuple("excluded", "consent: no"), tuple("excluded", "duct D-9 is empty and sound"));
     }
 
     private static Arguments with(Exclusion reason, Consumer<HandMade> change) {
