@@ -32,7 +32,8 @@ import picocli.CommandLine.Option;
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
             SpanroomCommand.EXIT_4,
-            SpanroomCommand.EXIT_5
+            SpanroomCommand.EXIT_5,
+            SpanroomCommand.EXIT_6
         })
 final class RankCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)

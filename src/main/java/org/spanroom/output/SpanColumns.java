@@ -43,6 +43,7 @@ final class SpanColumns {
         var columns = new ArrayList<>(place());
         columns.addAll(VerdictColumns.all());
         columns.addAll(ScoreColumns.all(criteria));
+        columns.addAll(SurenessColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());

@@ -16,6 +16,7 @@ import org.spanroom.model.Assessment;
 import org.spanroom.model.Network;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Span;
+import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
@@ -46,18 +47,27 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
-        ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
+        try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
+            return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
+        }
+    }
+
+    /** What a run begins with. */
+    private record RunStart(String version, Instant startedAt, boolean overwrite, OutputFolder folder) {}
+
+    private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit());
         Network network = located(cut(inputs), permits);
         List<RankedSpan> ranked = rank(network, permits);
         var record = new RunRecord(
-                version,
-                startedAt,
+                start.version(),
+                start.startedAt(),
                 ConfigReader.asMap(config),
                 inputs.records().stream().map(RankRun::recordOf).toList());
         var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(inputs.crs())));
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(inputs.crs()));
+        WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
     }
 
@@ -106,9 +116,9 @@ public final class RankRun {
         return ranked;
     }
 
-    private WrittenResults write(Results results, OutputSettings settings) {
+    private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
         progress.begin("write results", -1);
-        WrittenResults written = ResultWriter.write(results, settings);
+        WrittenResults written = ResultWriter.write(results, settings, folder);
         progress.end(written.files().size() + " files in " + written.folder());
         return written;
     }

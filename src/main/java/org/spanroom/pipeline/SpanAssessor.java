@@ -6,8 +6,10 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bends;
+import org.spanroom.model.Duct;
 import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
+import org.spanroom.model.Rates;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
 import org.spanroom.permit.PermitAssessor;
@@ -27,6 +29,24 @@ final class SpanAssessor {
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
         effortAssessor = new EffortAssessor(config.rates());
+    }
+
+    /** Returns the rates at their values. */
+    Rates rates() {
+        return effortAssessor.rates();
+    }
+
+    /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
+    Assessment withDuct(Assessment assessed, Duct duct) {
+        Span span = assessed.span();
+        Room room = roomAssessor.assess(duct);
+        return new Assessment(
+                span,
+                assessed.bends(),
+                room,
+                assessed.pull(),
+                assessed.permits(),
+                effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
     }
 
     Assessment assess(Span span) {

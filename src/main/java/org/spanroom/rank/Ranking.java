@@ -142,6 +142,16 @@ public final class Ranking {
         return total;
     }
 
+    /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */
+    public int placeOf(String criterion) {
+        for (int i = 0; i < yardsticks.size(); i++) {
+            if (yardsticks.get(i).criterion().equals(criterion)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     /** Returns what gates and cautions say of one span. */
     Verdict verdict(Assessment assessment, EmptyDucts emptyDucts) {
         var exclusions = new TreeSet<Exclusion>();

@@ -181,8 +181,7 @@ class CommandLineTest {
     }
 
     private int run(String... args) {
-        return SpanroomCommand.commandLine(new PrintWriter(out), new PrintWriter(err), false)
-                .execute(args);
+        return SpanroomCommand.execute(new Console(new PrintWriter(out), new PrintWriter(err), false), args);
     }
 
     /** Returns what was said on the error stream besides the lines of finished stages. */

@@ -41,6 +41,8 @@ class ResultWriterTest {
         assertThat(written.files())
                 .containsExactly(
                         "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
                         "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
@@ -52,7 +54,10 @@ class ResultWriterTest {
                         "spans.shp",
                         "spans.shx");
         assertThat(written.notes()).isEmpty();
-        assertThat(contents(folder).keySet()).containsExactlyElementsOf(written.files());
+        assertThat(contents(folder).keySet())
+                .contains(".results")
+                .containsAll(written.files())
+                .hasSize(1 + written.files().size());
         assertThat(names(parent)).containsExactly("run-1");
     }
 
@@ -247,7 +252,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(11);
+        assertThat(written.files()).hasSize(13);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");
