@@ -62,13 +62,9 @@ public final class ExplainRun {
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
         demandSpan(network, spanId);
-        List<RankedSpan> ranked = run.rank(network);
-        int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
-        RankedSpan row = ranked.stream()
-                .filter(candidate -> candidate.span().id().equals(spanId))
-                .findFirst()
-                .orElseThrow();
-        return new Reckoning(row, inRun, config.pull(), traces(row.assessment(), config));
+        AssessedSpans ranked = run.rank(network);
+        RankedSpan row = ranked.withId(spanId);
+        return new Reckoning(row, ranked.countRanked(), config.pull(), traces(row.assessment(), config));
     }
 
     private void demandUnchanged(RunRecord.Part part) {

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -12,19 +13,18 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
-import org.spanroom.model.Assessment;
 import org.spanroom.model.Network;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Span;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
-import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
+    /** How many of the best spans a summary shows. */
+    private static final int BEST = 5;
+
     private final RunConfig config;
     private final Progress progress;
     private final FindingLog findings = new FindingLog();
@@ -46,17 +46,29 @@ public final class RankRun {
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
         ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
-        InputData inputs = read();
-        Network network = cut(inputs);
-        List<RankedSpan> ranked = rank(network);
-        var record = new RunRecord(
-                version,
-                startedAt,
-                ConfigReader.asMap(config),
-                inputs.records().stream().map(RankRun::recordOf).toList());
+        Spans spans = readAndCut();
+        Network network = spans.network();
+        AssessedSpans ranked = rank(network);
+        var record = new RunRecord(version, startedAt, ConfigReader.asMap(config), spans.inputs());
         var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(inputs.crs())));
-        return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
+        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(spans.crs())));
+        return new RankSummary(
+                network, ranked.first(BEST), written.totals(), findings.countByCode(), findings.countToMend(), written);
+    }
+
+    /**
+     * What is needed of the inputs once they are cut: not the routes, which take as much memory as their spans.
+     *
+     * @param crs the reference system of the routes
+     */
+    private record Spans(Network network, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+
+    private Spans readAndCut() {
+        InputData inputs = read();
+        return new Spans(
+                cut(inputs),
+                inputs.crs(),
+                inputs.records().stream().map(RankRun::recordOf).toList());
     }
 
     InputData read() {
@@ -68,38 +80,28 @@ public final class RankRun {
     }
 
     /** Returns all spans, assessed, the best first. */
-    List<RankedSpan> rank(Network network) {
-        List<Assessment> assessed = assess(network.spans());
-        new DataDoubts(config).report(assessed, findings);
-        return rank(assessed);
-    }
-
-    private List<Assessment> assess(List<Span> spans) {
-        progress.begin("assess spans", spans.size());
-        var assessor = new SpanAssessor(config);
-        List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
-        progress.end(String.format(Locale.ROOT, "%,d spans: bends, room, pull", assessed.size()));
-        return assessed;
-    }
-
-    private List<RankedSpan> rank(List<Assessment> assessed) {
-        progress.begin("rank spans", assessed.size());
-        List<RankedSpan> ranked = new Ranking(config.scoring()).rank(assessed);
-        long excluded = ranked.stream().filter(span -> span.rank().isEmpty()).count();
-        progress.end(String.format(Locale.ROOT, "%,d ranked, %,d excluded", ranked.size() - excluded, excluded));
+    AssessedSpans rank(Network network) {
+        progress.begin("assess spans", network.spans().size());
+        AssessedSpans ranked = AssessedSpans.of(network.spans(), config, findings, progress);
+        progress.end(String.format(
+                Locale.ROOT,
+                "%,d ranked, %,d excluded: bends, room, pull",
+                ranked.countRanked(),
+                ranked.size() - ranked.countRanked()));
         return ranked;
     }
 
     private WrittenResults write(Results results, OutputSettings settings) {
-        progress.begin("write results", -1);
-        WrittenResults written = ResultWriter.write(results, settings);
+        progress.begin("write results", results.spans().size());
+        WrittenResults written = ResultWriter.write(results, settings, progress::advance);
         progress.end(written.files().size() + " files in " + written.folder());
         return written;
     }
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
         Path folder = config.output().folder().orElse(Path.of("output", "run"));
-        return new OutputSettings(folder, overwrite, crs, SpanRun.threads(config));
+        return new OutputSettings(
+                folder, overwrite, crs, Set.copyOf(config.output().formats()), SpanRun.threads(config));
     }
 
     static RunRecord.Input recordOf(InputRecord input) {

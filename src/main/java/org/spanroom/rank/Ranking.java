@@ -1,16 +1,12 @@
 package org.spanroom.rank;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.spanroom.model.Assessment;
-import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Score;
 import org.spanroom.model.ScoringSettings;
 
@@ -23,11 +19,6 @@ import org.spanroom.model.ScoringSettings;
  * given, so that one can see what the reason for exclusion costs.
  */
 public final class Ranking {
-    private static final Comparator<Scored> BEST_FIRST = Comparator.comparing(
-                    (Scored scored) -> scored.assessment().room().exclusion().isPresent())
-            .thenComparing(Comparator.comparingDouble(Scored::orderingPoints).reversed())
-            .thenComparing(scored -> scored.assessment().span().id());
-
     private final Map<Criterion, ValueCurve> curves = new EnumMap<>(Criterion.class);
     private final Map<Criterion, Double> weights = new EnumMap<>(Criterion.class);
 
@@ -57,17 +48,13 @@ public final class Ranking {
         return keys;
     }
 
-    /** Returns all spans, the best first, the excluded last. */
-    public List<RankedSpan> rank(List<Assessment> assessments) {
-        List<Scored> inOrder =
-                assessments.stream().map(this::scored).sorted(BEST_FIRST).toList();
-        var ranked = new ArrayList<RankedSpan>(inOrder.size());
-        for (Scored scored : inOrder) {
-            boolean excluded = scored.assessment().room().exclusion().isPresent();
-            var rank = excluded ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1);
-            ranked.add(new RankedSpan(rank, scored.assessment(), scored.score()));
+    /** Notes where a span stands; the order of all follows from the standings alone. */
+    public void stand(int span, Assessment assessment, Standings standings) {
+        if (assessment.room().exclusion().isPresent()) {
+            standings.excluded(span);
+        } else {
+            standings.ranked(span, score(assessment).totalPoints());
         }
-        return List.copyOf(ranked);
     }
 
     /** Returns the score of one span, which depends on nothing but that span. */
@@ -81,12 +68,6 @@ public final class Ranking {
         return new Score(parts);
     }
 
-    private Scored scored(Assessment assessment) {
-        Score score = score(assessment);
-        boolean excluded = assessment.room().exclusion().isPresent();
-        return new Scored(assessment, score, excluded ? 0 : score.totalPoints());
-    }
-
     private static void requireKnown(Set<String> keys) {
         for (String key : keys) {
             if (!criteria().contains(key)) {
@@ -95,6 +76,4 @@ public final class Ranking {
             }
         }
     }
-
-    private record Scored(Assessment assessment, Score score, double orderingPoints) {}
 }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +16,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +33,6 @@ import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Line;
 import org.spanroom.model.PullAssessment;
-import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Span;
@@ -68,12 +70,10 @@ class RankingTest {
     void equalScoresAreOrderedByIdAndExcludedSpansComeLastWithoutARank() {
         var excluded = excluded(assessment("a", 9, 180, 0));
 
-        var ranked = ranking.rank(List.of(excluded, assessment("c", 3, 60, 0), assessment("b", 3, 60, 0)));
+        var all = List.of(excluded, assessment("c", 3, 60, 0), assessment("b", 3, 60, 0));
 
-        assertThat(ids(ranked)).containsExactly("b", "c", "a");
-        assertThat(ranked)
-                .extracting(RankedSpan::rank)
-                .containsExactly(OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty());
+        assertThat(ranked(all)).containsExactly("b", "c", "a");
+        assertThat(standings(all).countRanked()).isEqualTo(2);
     }
 
     @Test
@@ -100,14 +100,41 @@ class RankingTest {
             var one = assessment("s" + i, random.nextInt(10), 1 + random.nextInt(3) * 50, random.nextInt(4) * 45);
             all.add(random.nextInt(5) == 0 ? excluded(one) : one);
         }
-        List<String> before = ids(ranking.rank(all));
+        List<String> before = ranked(all);
 
         Collections.shuffle(all, random);
         var fewer = all.subList(0, 30);
-        var kept = ids(ranking.rank(fewer));
+        var kept = ranked(fewer);
 
-        assertThat(ids(ranking.rank(all))).isEqualTo(before);
+        assertThat(ranked(all)).isEqualTo(before);
         assertThat(before.stream().filter(kept::contains)).isEqualTo(kept);
+    }
+
+    /** Against sorting by definition; many points are equal or differ in their last bits only. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void standingsAreInTheOrderOfPointsThenIds(long seed) {
+        var random = new Random(seed);
+        int count = random.nextInt(3000);
+        var standings = new Standings(count);
+        double[] points = new double[count];
+        for (int span = 0; span < count; span++) {
+            points[span] = random.nextInt(40) + (random.nextBoolean() ? 0 : random.nextInt(4) * 0x1p-47);
+            if (random.nextInt(5) == 0) {
+                points[span] = -1;
+                standings.excluded(span);
+            } else {
+                standings.ranked(span, points[span]);
+            }
+        }
+        List<Integer> expected = IntStream.range(0, count)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(span -> -points[span])
+                        .thenComparing(span -> "id" + span))
+                .toList();
+
+        assertThat(standings.bestFirst(span -> "id" + span))
+                .containsExactly(expected.stream().mapToInt(Integer::intValue).toArray());
     }
 
     static LongStream seeds() {
@@ -118,8 +145,18 @@ class RankingTest {
         return new ScoringSettings.Criterion(weightRatio, new TreeMap<>(curve));
     }
 
-    private static List<String> ids(List<RankedSpan> ranked) {
-        return ranked.stream().map(one -> one.span().id()).toList();
+    private List<String> ranked(List<Assessment> all) {
+        return Arrays.stream(standings(all).bestFirst(i -> all.get(i).span().id()))
+                .mapToObj(i -> all.get(i).span().id())
+                .toList();
+    }
+
+    private Standings standings(List<Assessment> all) {
+        var standings = new Standings(all.size());
+        for (int i = 0; i < all.size(); i++) {
+            ranking.stand(i, all.get(i), standings);
+        }
+        return standings;
     }
 
     private static Assessment excluded(Assessment one) {
