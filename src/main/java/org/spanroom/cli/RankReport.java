@@ -51,7 +51,7 @@ final class RankReport {
                 room(span).positionsBefore(),
                 room(span).newCables(),
                 span.assessment().pull().outcome().key(),
-                span.span().id()));
+                Printable.line(span.span().id())));
     }
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {
@@ -83,7 +83,7 @@ final class RankReport {
     }
 
     private void line(String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format.replace("%n", "\n"), values))
-                .append('\n');
+        String line = String.format(Locale.ROOT, format.replace("%n", "\n"), values);
+        text.append(Printable.of(line)).append('\n');
     }
 }

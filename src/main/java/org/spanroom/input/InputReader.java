@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
@@ -14,9 +13,10 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Vault;
+import org.spanroom.model.Zone;
 
 /**
- * Reads what a run is about: routes, vaults and contents, each from the file that the config names.
+ * Reads what a run is about: routes, vaults, contents and permit zones, each from the file that the config names.
  *
  * <p>Places come out in degrees on WGS 84, quantities in our units, gaps filled with the assumed values. What cannot be used, and what
  * cannot be believed, goes to the findings.
@@ -43,7 +43,7 @@ public final class InputReader {
     }
 
     /**
-     * Reads everything. Vaults and contents may be left out of the config; routes may not.
+     * Reads everything. Vaults, contents and zones may be left out of the config; routes may not.
      *
      * @throws InputException if a file cannot be used at all
      */
@@ -53,14 +53,15 @@ public final class InputReader {
                 .file()
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
-        Future<VaultsRead> vaults = beside(this::readVaults);
+        FutureTask<VaultsRead> vaults = beside(this::readVaults);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         var routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
+        List<Zone> zones = config.inputs().zones().file().map(this::readZones).orElse(List.of());
         VaultsRead read = await(vaults);
         records.addAll(read.records());
-        return new InputData(routes.reader().routes(), read.vaults(), routes.crs(), ordered());
+        return new InputData(routes.reader().routes(), read.vaults(), zones, routes.crs(), ordered());
     }
 
     /** What was read of the vaults, with the record of it. */
@@ -71,7 +72,7 @@ public final class InputReader {
 
     private RoutesRead readRoutes(Path file, ContentsTable table) {
         LayerConfig layer = config.inputs().routes();
-        Future<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         try (LayerSource source = opener.open(file, layer.layer(), findings)) {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "routes");
@@ -91,7 +92,7 @@ public final class InputReader {
 
     private VaultsRead readVaults(Path file) {
         LayerConfig layer = config.inputs().vaults();
-        Future<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         try (LayerSource source = opener.open(file, layer.layer(), findings)) {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "vaults");
@@ -105,6 +106,22 @@ public final class InputReader {
         }
     }
 
+    private List<Zone> readZones(Path file) {
+        LayerConfig layer = config.inputs().zones();
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
+        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+            LayerHeader header = source.header();
+            ReferenceSystem crs = crs(header, layer, "zones");
+            var fields = new LayerFields(layer.fields(), header);
+            var reader = new ZoneReader(config, crs, fields, new CappedLog(findings, header.source()));
+            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
+            reader.close(header, features);
+            records.add(new InputRecord(
+                    "zones", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+            return reader.zones();
+        }
+    }
+
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
@@ -113,9 +130,9 @@ public final class InputReader {
         return table;
     }
 
-    /** Routes, vaults, contents, whatever was read first. */
+    /** Routes, vaults, contents, zones, whatever was read first. */
     private List<InputRecord> ordered() {
-        List<String> roles = List.of("routes", "vaults", "contents");
+        List<String> roles = List.of("routes", "vaults", "contents", "zones");
         return roles.stream()
                 .flatMap(role -> records.stream().filter(record -> record.role().equals(role)))
                 .toList();
@@ -139,12 +156,10 @@ public final class InputReader {
         return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
     }
 
-    /** Begins work on a thread of its own, unless one is all there is: then it is done here and now. */
-    private <T> Future<T> beside(Callable<T> work) {
+    /** Begins work on a thread of its own, unless one is all there is: then it waits until it is asked for. */
+    private <T> FutureTask<T> beside(Callable<T> work) {
         var task = new FutureTask<>(work);
-        if (config.threads() == 1) {
-            task.run();
-        } else {
+        if (config.threads() != 1) {
             var thread = new Thread(task, "reader");
             thread.setDaemon(true);
             thread.start();
@@ -152,7 +167,8 @@ public final class InputReader {
         return task;
     }
 
-    private static <T> T await(Future<T> work) {
+    private static <T> T await(FutureTask<T> work) {
+        work.run(); // does nothing if it has begun
         try {
             return work.get();
         } catch (InterruptedException e) {

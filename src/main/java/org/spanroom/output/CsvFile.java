@@ -9,11 +9,13 @@ import java.util.regex.Pattern;
  * A table as comma-separated values: RFC 4180 with its line ends CR LF, UTF-8 without a byte-order mark, one header line, points
  * as decimal marks whatever the locale. Shapes are left out.
  *
- * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, tab or a line break) gets an
+ * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, also as full-width signs, tab or a line break) gets an
  * apostrophe in front, unless it is a plain number. A cell is quoted only where RFC 4180 asks for it.
  */
 final class CsvFile implements TableFile {
     private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d{1,30}(\\.\\d{1,30})?");
+
+    private static final String FULL_WIDTH = "\uFF1D\uFF0B\uFF0D\uFF20";
 
     private final ByteSink out;
 
@@ -97,6 +99,8 @@ final class CsvFile implements TableFile {
     private static boolean isFormula(byte[] utf8, int start, int length) {
         return switch (utf8[start]) {
             case '=', '@', '\t', '\r', '\n' -> true;
+            // the first byte of full-width signs, and of much else
+            case (byte) 0xEF -> FULL_WIDTH.indexOf(new String(utf8, start, length, StandardCharsets.UTF_8).charAt(0)) >= 0;
             case '+', '-' ->
                 !PLAIN_NUMBER
                         .matcher(new String(utf8, start, length, StandardCharsets.UTF_8))

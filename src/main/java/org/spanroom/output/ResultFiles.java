@@ -37,6 +37,7 @@ final class ResultFiles implements AutoCloseable {
     private final Section<RankedSpan> spans;
     private final Section<VaultUse> vaults;
     private final Section<BendRow> bends;
+    private final Section<PermitRow> permits;
     private final Section<PullRow> pulls;
     private final Section<Finding> findings;
     private RankTotals totals = RankTotals.NONE;
@@ -53,6 +54,7 @@ final class ResultFiles implements AutoCloseable {
     private final class SpanChunk {
         private final TableBatch<RankedSpan> ofSpans = spans.newBatch();
         private final TableBatch<BendRow> ofBends = bends.newBatch();
+        private final TableBatch<PermitRow> ofPermits = permits.newBatch();
         private final TableBatch<PullRow> ofPulls = pulls.newBatch();
         private final SpanTally tally = new SpanTally();
 
@@ -69,6 +71,7 @@ final class ResultFiles implements AutoCloseable {
             for (Bend bend : row.assessment().bends().list()) {
                 ofBends.add(new BendRow(row.span(), ++number, bend));
             }
+            PermitRow.of(row).forEach(ofPermits::add);
             for (InnerductPull pull : row.assessment().pull().pulls()) {
                 ofPulls.add(new PullRow(row.span(), pull));
             }
@@ -78,6 +81,7 @@ final class ResultFiles implements AutoCloseable {
         void append() {
             ofSpans.append();
             ofBends.append();
+            ofPermits.append();
             ofPulls.append();
             totals = totals.plus(tally.take());
         }
@@ -95,11 +99,13 @@ final class ResultFiles implements AutoCloseable {
         spans = section(table);
         vaults = section(VaultColumns.TABLE);
         bends = section(BendColumns.TABLE);
+        permits = section(PermitRow.TABLE);
         pulls = section(PullRow.TABLE);
         findings = section(FindingColumns.TABLE);
         geoPackage.ifPresent(ofGeoPackage::add);
         if (writes(OutputFormat.GEOJSON)) {
             add(spans, new GeoJsonFile(folder.resolve("spans.geojson"), table));
+            add(permits, new GeoJsonFile(folder.resolve("permits.geojson"), permits.table()));
         }
         shapefile = writes(OutputFormat.SHAPEFILE)
                 ? Optional.of(new OptionalShapefile(
@@ -108,6 +114,7 @@ final class ResultFiles implements AutoCloseable {
         shapefile.ifPresent(file -> add(spans, file));
         if (writes(OutputFormat.CSV)) {
             add(spans, new CsvFile(folder.resolve("spans.csv"), table));
+            add(permits, new CsvFile(folder.resolve("permits.csv"), permits.table()));
             add(pulls, new CsvFile(folder.resolve("pulls.csv"), pulls.table()));
         }
         if (writes(OutputFormat.CSV) || !writes(OutputFormat.GEOPACKAGE)) {

@@ -22,22 +22,38 @@ public final class ResultWriter {
         OutputFolder.check(settings.folder(), settings.overwrite(), MARKER);
     }
 
-    /** Writes the results as {@link #write(Results, OutputSettings, LongConsumer)} does, and tells nobody how far it has come. */
-    public static WrittenResults write(Results results, OutputSettings settings) {
-        return write(results, settings, rows -> {
-            // nobody listens
-        });
-    }
-
     /**
      * Writes the results.
      *
-     * @param progress told how many more spans are written
      * @throws OutputException if the folder exists and may not be replaced, or cannot be written
      */
-    public static WrittenResults write(Results results, OutputSettings settings, LongConsumer progress) {
-        try (var folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER);
-                var files = new ResultFiles(results, settings, folder.path())) {
+    public static WrittenResults write(Results results, OutputSettings settings) {
+        try (var folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER)) {
+            return write(results, settings, folder, rows -> {
+                // nobody asks how far it has come
+            });
+        }
+    }
+
+    /**
+     * Begins, before the work of a run, the folder that its results will fill: from now on no other run may write it.
+     *
+     * @throws OutputException if the folder exists and may not be replaced, or cannot be written
+     */
+    public static OutputFolder begin(OutputSettings settings) {
+        OutputFolder folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER);
+        WarmUp.begin();
+        return folder;
+    }
+
+    /**
+     * Writes the results into a folder that was begun for them, and puts it in its place.
+     *
+     * @param progress told how many more spans are written
+     */
+    public static WrittenResults write(
+            Results results, OutputSettings settings, OutputFolder folder, LongConsumer progress) {
+        try (var files = new ResultFiles(results, settings, folder.path())) {
             files.write(progress);
             List<String> notes = files.notes();
             RunJson.write(folder.path().resolve(MARKER), results, files.totals(), settings, notes);

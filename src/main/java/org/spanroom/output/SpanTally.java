@@ -21,7 +21,7 @@ final class SpanTally {
         Room room = row.assessment().room();
         spans++;
         bends += row.assessment().bends().list().size();
-        room.exclusion().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
+        row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
         if (row.rank().isPresent()) {
             ranked++;
             cablesGained += room.cablesGained();

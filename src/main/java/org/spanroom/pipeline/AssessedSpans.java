@@ -1,14 +1,12 @@
 package org.spanroom.pipeline;
 
 import java.util.List;
-import java.util.OptionalInt;
-import org.spanroom.config.RunConfig;
-import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RankedSpans;
 import org.spanroom.model.Span;
 import org.spanroom.rank.Ranking;
+import org.spanroom.rank.RunRanking;
 import org.spanroom.rank.Standings;
 
 /**
@@ -20,34 +18,35 @@ import org.spanroom.rank.Standings;
 final class AssessedSpans implements RankedSpans {
     private final List<Span> spans;
     private final SpanAssessor assessor;
-    private final Ranking ranking;
+    private final RunRanking ranking;
+    private final Standings standings;
     private final int[] order;
-    private final int ranked;
 
-    private AssessedSpans(List<Span> spans, SpanAssessor assessor, Ranking ranking, Standings standings) {
+    private AssessedSpans(List<Span> spans, SpanAssessor assessor, RunRanking ranking, Standings standings) {
         this.spans = spans;
         this.assessor = assessor;
         this.ranking = ranking;
+        this.standings = standings;
         this.order = standings.bestFirst(span -> spans.get(span).id());
-        this.ranked = standings.countRanked();
     }
 
     /** Assesses all spans for their order, and reports what is doubtful about their data. */
-    static AssessedSpans of(List<Span> spans, RunConfig config, FindingLog findings, Progress progress) {
-        var assessor = new SpanAssessor(config, spans.size());
-        var ranking = new Ranking(config.scoring());
-        var doubts = new DataDoubts(config, findings);
+    static AssessedSpans of(List<Span> spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
+        RunRanking run = ranking.among(spans);
         var standings = new Standings(spans.size());
         Parallel.Work work = (from, to) -> {
             for (int number = from; number < to; number++) {
                 Assessment assessment = assessor.assess(number, spans.get(number));
-                doubts.report(assessment);
-                ranking.stand(number, assessment, standings);
+                look.doubts().report(assessment);
+                run.stand(number, assessment, standings);
             }
         };
-        new Parallel(SpanRun.threads(config)).run(spans.size(), work, progress);
-        return new AssessedSpans(spans, assessor, ranking, standings);
+        new Parallel(look.threads()).run(spans.size(), work, look.progress());
+        return new AssessedSpans(spans, assessor, run, standings);
     }
+
+    /** Who is told what of all spans' first assessment, and on how many threads it is made. */
+    record FirstLook(DataDoubts doubts, Progress progress, int threads) {}
 
     @Override
     public int size() {
@@ -57,14 +56,12 @@ final class AssessedSpans implements RankedSpans {
     @Override
     public RankedSpan at(int place) {
         int number = order[place];
-        Assessment assessment = assessor.assess(number, spans.get(number));
-        var rank = place < ranked ? OptionalInt.of(place + 1) : OptionalInt.empty();
-        return new RankedSpan(rank, assessment, ranking.score(assessment));
+        return ranking.ranked(place, standings, assessor.assess(number, spans.get(number)));
     }
 
     /** Returns how many spans have a rank. */
     int countRanked() {
-        return ranked;
+        return standings.countRanked();
     }
 
     /** Returns the span of an id, which must be there. */

@@ -14,11 +14,14 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.model.Network;
+import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.permit.PermitAssessor;
+import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
@@ -45,13 +48,23 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
-        ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
+        try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
+            return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
+        }
+    }
+
+    /** What a run begins with. */
+    private record RunStart(String version, Instant startedAt, boolean overwrite, OutputFolder folder) {}
+
+    private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
         Network network = spans.network();
-        AssessedSpans ranked = rank(network);
-        var record = new RunRecord(version, startedAt, ConfigReader.asMap(config), spans.inputs());
+        AssessedSpans ranked = rank(network, spans.permits());
+        var record =
+                new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(spans.crs())));
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
+        WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
                 network, ranked.first(BEST), written.totals(), findings.countByCode(), findings.countToMend(), written);
     }
@@ -61,12 +74,15 @@ public final class RankRun {
      *
      * @param crs the reference system of the routes
      */
-    private record Spans(Network network, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+    private record Spans(
+            Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
+        var permits = new PermitAssessor(inputs.zones(), config.permit());
         return new Spans(
-                cut(inputs),
+                located(cut(inputs), permits),
+                permits,
                 inputs.crs(),
                 inputs.records().stream().map(RankRun::recordOf).toList());
     }
@@ -80,20 +96,37 @@ public final class RankRun {
     }
 
     /** Returns all spans, assessed, the best first. */
-    AssessedSpans rank(Network network) {
+    AssessedSpans rank(Network network, PermitAssessor permits) {
         progress.begin("assess spans", network.spans().size());
-        AssessedSpans ranked = AssessedSpans.of(network.spans(), config, findings, progress);
+        var assessor = new SpanAssessor(config, permits, network.spans().size());
+        var look = new AssessedSpans.FirstLook(
+                new DataDoubts(config, findings), progress, SpanRun.threads(config));
+        AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d ranked, %,d excluded: bends, room, pull",
+                "%,d ranked, %,d excluded",
                 ranked.countRanked(),
                 ranked.size() - ranked.countRanked()));
         return ranked;
     }
 
-    private WrittenResults write(Results results, OutputSettings settings) {
+    /** Returns the network with the zones that its vaults lie in. */
+    private static Network located(Network network, PermitAssessor permits) {
+        return network.withVaults(network.vaults().stream()
+                .map(use -> use.withZones(permits.zonesAt(use.vault())))
+                .toList());
+    }
+
+    static Ranking ranking(RunConfig config) {
+        return config.permit()
+                .findOnDate()
+                .map(day -> new Ranking(config.scoring(), config.room(), day))
+                .orElseGet(() -> new Ranking(config.scoring(), config.room()));
+    }
+
+    private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
         progress.begin("write results", results.spans().size());
-        WrittenResults written = ResultWriter.write(results, settings, progress::advance);
+        WrittenResults written = ResultWriter.write(results, settings, folder, progress::advance);
         progress.end(written.files().size() + " files in " + written.folder());
         return written;
     }

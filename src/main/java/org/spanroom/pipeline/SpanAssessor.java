@@ -2,10 +2,16 @@ package org.spanroom.pipeline;
 
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bends;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.Rates;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
 /**
@@ -16,18 +22,42 @@ final class SpanAssessor {
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
+    private final PermitAssessor permitAssessor;
+    private final EffortAssessor effortAssessor;
 
     /** Prepares for so many spans. */
-    SpanAssessor(RunConfig config, int spans) {
+    SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
+        this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
+        effortAssessor = new EffortAssessor(config.rates());
+    }
+
+    /** Returns the rates at their values. */
+    Rates rates() {
+        return effortAssessor.rates();
+    }
+
+    /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
+    Assessment withDuct(Assessment assessed, Duct duct) {
+        Span span = assessed.span();
+        Room room = roomAssessor.assess(duct);
+        return new Assessment(
+                span,
+                assessed.bends(),
+                room,
+                assessed.pull(),
+                assessed.permits(),
+                effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
     }
 
     /** Assesses the span of the given number; each number stands for one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
         Room room = roomAssessor.assess(span.duct());
-        return new Assessment(span, bends, room, pullAssessor.assess(span, bends));
+        PullAssessment pull = pullAssessor.assess(span, bends);
+        Permits permits = permitAssessor.assess(span);
+        return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
     }
 }

@@ -2,15 +2,17 @@ package org.spanroom.rank;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
  * What decides the order of many spans, and nothing else of them: whether each is ranked, and its points. Two threads may note two
- * spans at the same time.
+ * spans at the same time, each once.
  */
 public final class Standings {
     private final double[] points;
+    private final AtomicInteger ranked = new AtomicInteger();
 
     /** Begins standings of so many spans. */
     public Standings(int spans) {
@@ -27,6 +29,7 @@ public final class Standings {
             throw new IllegalArgumentException("points must be >= 0, were " + scorePoints);
         }
         points[span] = scorePoints;
+        ranked.incrementAndGet();
     }
 
     /** Notes an excluded span. */
@@ -40,7 +43,7 @@ public final class Standings {
 
     /** Returns how many spans are ranked. */
     public int countRanked() {
-        return (int) Arrays.stream(points).filter(value -> !Double.isNaN(value)).count();
+        return ranked.get();
     }
 
     /**

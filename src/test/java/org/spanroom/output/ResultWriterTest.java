@@ -46,6 +46,8 @@ class ResultWriterTest {
         assertThat(written.files())
                 .containsExactly(
                         "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
                         "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
@@ -57,7 +59,10 @@ class ResultWriterTest {
                         "spans.shp",
                         "spans.shx");
         assertThat(written.notes()).isEmpty();
-        assertThat(contents(folder).keySet()).containsExactlyElementsOf(written.files());
+        assertThat(contents(folder).keySet())
+                .contains(".results")
+                .containsAll(written.files())
+                .hasSize(1 + written.files().size());
         assertThat(names(parent)).containsExactly("run-1");
     }
 
@@ -69,7 +74,10 @@ class ResultWriterTest {
 
         assertThat(rows).extracting(row -> row.get("span_id")).containsExactly("S-1", "S-2", "S-0");
         assertThat(rows).extracting(row -> row.get("rank")).containsExactly("1", "2", "");
-        assertThat(rows).extracting(row -> row.get("excluded")).containsExactly("", "", "no_innerduct");
+        assertThat(rows).extracting(row -> row.get("exclusion")).containsExactly("", "", "no_innerduct");
+        assertThat(rows.get(2).toMap())
+                .containsEntry("exclusions", "no_innerduct;owner_consent_missing")
+                .containsEntry("cautions", "joint_owners;water");
     }
 
     /** Values worked by hand from the sample. */
@@ -83,7 +91,7 @@ class ResultWriterTest {
                 .containsEntry("score_points", "70.00")
                 .containsEntry("room_gained_points", "45.00")
                 .containsEntry("length_points", "15.00")
-                .containsEntry("bends_points", "10.00")
+                .containsEntry("ease_bends_points", "10.00")
                 .containsEntry("length_value", "0.5000")
                 .containsEntry("routes", "R-1;R-2")
                 .containsEntry("from_vault", "V-1")
@@ -190,8 +198,8 @@ class ResultWriterTest {
             delimiter = '|',
             value = {
                 "GEOPACKAGE | run.json spanroom.gpkg",
-                "CSV        | findings.csv pulls.csv run.json spans.csv",
-                "GEOJSON    | findings.csv run.json spans.geojson",
+                "CSV        | findings.csv permits.csv pulls.csv run.json spans.csv",
+                "GEOJSON    | findings.csv permits.geojson run.json spans.geojson",
                 "SHAPEFILE  | findings.csv run.json spans.cpg spans.dbf spans.prj spans.shp spans.shx"
             })
     void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format, String files) {
@@ -268,7 +276,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(11);
+        assertThat(written.files()).hasSize(13);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");
