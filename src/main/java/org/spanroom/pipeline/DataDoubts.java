@@ -1,6 +1,5 @@
 package org.spanroom.pipeline;
 
-import java.util.List;
 import java.util.Locale;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
@@ -14,44 +13,44 @@ final class DataDoubts {
     private static final String SOURCE = "spans";
 
     private final RunConfig config;
+    private final FindingLog findings;
 
-    DataDoubts(RunConfig config) {
+    DataDoubts(RunConfig config, FindingLog findings) {
         this.config = config;
+        this.findings = findings;
     }
 
-    void report(List<Assessment> assessed, FindingLog findings) {
-        for (Assessment one : assessed) {
-            one.room()
-                    .findContradiction()
-                    .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
-            if (one.room().fillBeforeRatio() > 1) {
-                String detail = String.format(
-                        Locale.ROOT,
-                        "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
-                        100 * one.room().fillBeforeRatio(),
-                        one.span().duct().insideDiameterMm());
-                findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
-            }
-            if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
-                findings.add(finding(
-                        FindingCode.LONG_SECTION,
-                        one.span(),
-                        String.format(
-                                Locale.ROOT,
-                                "%.1f m between vaults; warned above %.1f m",
-                                one.span().lengthM(),
-                                config.pull().limits().warnLengthM())));
-            }
-            if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
-                findings.add(finding(
-                        FindingCode.MANY_BENDS,
-                        one.span(),
-                        String.format(
-                                Locale.ROOT,
-                                "%.0f degrees between vaults; warned above %.0f",
-                                one.bends().total().deg(),
-                                config.pull().limits().warnTotalDeg())));
-            }
+    void report(Assessment one) {
+        one.room()
+                .findContradiction()
+                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
+        if (one.room().fillBeforeRatio() > 1) {
+            String detail = String.format(
+                    Locale.ROOT,
+                    "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
+                    100 * one.room().fillBeforeRatio(),
+                    one.span().duct().insideDiameterMm());
+            findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
+        }
+        if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
+            findings.add(finding(
+                    FindingCode.LONG_SECTION,
+                    one.span(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f m between vaults; warned above %.1f m",
+                            one.span().lengthM(),
+                            config.pull().limits().warnLengthM())));
+        }
+        if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
+            findings.add(finding(
+                    FindingCode.MANY_BENDS,
+                    one.span(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f degrees between vaults; warned above %.0f",
+                            one.bends().total().deg(),
+                            config.pull().limits().warnTotalDeg())));
         }
     }
 

@@ -66,15 +66,11 @@ public final class ExplainRun {
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
         String wanted = idInRun(network, spanId);
-        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
-        int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
-        RankedSpan row = ranked.stream()
-                .filter(candidate -> candidate.span().id().equals(wanted))
-                .findFirst()
-                .orElseThrow();
+        AssessedSpans ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
+        RankedSpan row = ranked.withId(wanted);
         return new Reckoning(
                 row,
-                inRun,
+                ranked.countRanked(),
                 config.pull(),
                 traces(row.assessment(), config),
                 effortLines(row.assessment(), config),

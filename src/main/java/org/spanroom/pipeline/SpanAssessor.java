@@ -1,6 +1,5 @@
 package org.spanroom.pipeline;
 
-import org.spanroom.bend.BendFinder;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
@@ -15,17 +14,21 @@ import org.spanroom.model.Span;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
-/** Everything that is found out about one span by looking at that span alone. Safe for use by several threads. */
+/**
+ * Everything that is found out about one span by looking at that span alone. Asked for a span again, it finds the same. Safe for use
+ * by several threads.
+ */
 final class SpanAssessor {
-    private final BendFinder bendFinder;
+    private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
     private final PermitAssessor permitAssessor;
     private final EffortAssessor effortAssessor;
 
-    SpanAssessor(RunConfig config, PermitAssessor permitAssessor) {
+    /** Prepares for so many spans. */
+    SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
         this.permitAssessor = permitAssessor;
-        bendFinder = new BendFinder(config.bend());
+        bendStore = new BendStore(config.bend(), spans);
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
         effortAssessor = new EffortAssessor(config.rates());
@@ -49,8 +52,9 @@ final class SpanAssessor {
                 effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
     }
 
-    Assessment assess(Span span) {
-        Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
+    /** Assesses the span of the given number; each number stands for one span. */
+    Assessment assess(int number, Span span) {
+        Bends bends = bendStore.of(number, span);
         Room room = roomAssessor.assess(span.duct());
         PullAssessment pull = pullAssessor.assess(span, bends);
         Permits permits = permitAssessor.assess(span);
