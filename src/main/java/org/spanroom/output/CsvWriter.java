@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
  * Writes a table as comma-separated values: RFC 4180 with its line ends CR LF, UTF-8 without a byte-order mark, one header
  * line, points as decimal marks whatever the locale. Shapes are left out.
  *
- * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, also as full-width signs, tab or a line break) gets an
- * apostrophe in front, unless it is a plain number. A cell is quoted only where RFC 4180 asks for it.
+ * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, also as full-width signs, or with tab or a
+ * line break) gets an apostrophe in front, unless it is a plain number. A cell is quoted only where RFC 4180 asks for it.
  */
 public final class CsvWriter<R> implements RowWriter<R> {
     private static final Pattern PLAIN_NUMBER = Pattern.compile("[+-]?\\d{1,30}(\\.\\d{1,30})?");
