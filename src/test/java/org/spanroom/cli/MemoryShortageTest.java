@@ -14,8 +14,9 @@ class MemoryShortageTest {
     @Test
     void theLineTellsStageHeapAndRemedy() {
         assertThat(MemoryShortage.message("Java heap space", "assess spans", 512 * MEBIBYTE))
-                .isEqualTo("not enough memory during 'assess spans': the 512 MiB that Java may use are full. No results"
-                        + " were written; earlier ones are as they were. Give it more: java -Xmx1024m -jar spanroom.jar ...");
+                .isEqualTo(
+                        "not enough memory during 'assess spans': the 512 MiB that Java may use are full. No results"
+                                + " were written; earlier ones are as they were. Give it more: java -Xmx1024m -jar spanroom.jar ...");
     }
 
     @Test
@@ -37,7 +38,8 @@ class MemoryShortageTest {
                         .initCause(new ExceptionInInitializerError(
                                 "Exception java.lang.OutOfMemoryError: Java heap space [in thread \"main\"]"))))
                 .isPresent();
-        assertThat(MemoryShortage.find(new IllegalStateException("something else"))).isEmpty();
+        assertThat(MemoryShortage.find(new IllegalStateException("something else")))
+                .isEmpty();
     }
 
     @Test
