@@ -19,16 +19,19 @@ import org.spanroom.model.Service;
  * thread asks first, and the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
+    private final boolean movingMatters;
+    private final Packer packer = new Packer();
     private final RoomCount count;
     private final ConcurrentMap<Section, Once> rooms = new ConcurrentHashMap<>();
 
     public RoomAssessor(RoomSettings settings) {
-        count = new RoomCount(settings);
+        movingMatters = settings.oldCablesNeedCells();
+        count = new RoomCount(settings, packer);
     }
 
-    /** Returns the room in a duct; where nothing is recovered, with the reason and without new cables. */
+    /** Returns the room in a duct with all innerducts out; where nothing is recovered, with the reason and without new cables. */
     public Room assess(Duct duct) {
-        var section = Section.of(duct);
+        var section = Section.of(duct, movingMatters);
         Room room = rooms.computeIfAbsent(section, key -> new Once(() -> count.count(key)))
                 .get();
         return findExclusion(duct).map(room::excluded).orElseGet(() -> withoutGainExcluded(room));

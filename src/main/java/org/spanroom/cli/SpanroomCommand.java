@@ -45,6 +45,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             SampleCommand.class,
             BendsAccuracyCommand.class,
+            PackingQualityCommand.class,
             CommandLine.HelpCommand.class
         })
 final class SpanroomCommand implements Runnable {
@@ -75,7 +76,7 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
+                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy, packing-quality.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

@@ -182,7 +182,7 @@ final class SpanColumns {
                         "fill_after_pct",
                         "fill_aft",
                         2,
-                        "Share of the bore that the staying cables take once the innerducts are out.",
+                        "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
                         room(r -> 100 * r.fillAfterRatio())),
                 Column.real(
                         "free_after_pct",
@@ -198,7 +198,7 @@ final class SpanColumns {
                         "recoverable_mm2",
                         "recov_mm2",
                         1,
-                        "Innerduct outside areas less the areas of the cables that stay.",
+                        "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
                         room(Room::recoverableMm2)),
                 Column.integer(
                         "innerducts_out",
@@ -216,7 +216,11 @@ final class SpanColumns {
                         "new_cables",
                         "Design cables that find a cell in those sleeves.",
                         room(Room::newCables)),
-                Column.integer("cables_gained", "gained", "Cable places more than before.", room(Room::cablesGained)),
+                Column.integer(
+                        "cables_gained",
+                        "gained",
+                        "Cable places more than before, new ones and innerducts left.",
+                        room(Room::cablesGained)),
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)),
                 Column.text(
