@@ -1,8 +1,15 @@
 package org.spanroom.bore;
 
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.spanroom.model.KnownPacking;
+import org.spanroom.model.PackingOutcome;
 
 /**
  * Decides whether circles go side by side into a bore: they do and here is how, they do not and this proves it, or neither
@@ -84,6 +91,64 @@ final class Packer {
         return undecided(task, search);
     }
 
+    /** Returns what was searched for, in a fixed order; what a bound proves is quickly proved again. */
+    List<KnownPacking> known() {
+        return Stream.concat(narrowest.entrySet().stream(), decided.entrySet().stream())
+                .filter(entry -> entry.getValue().outcome() != PackingOutcome.DOES_NOT_FIT)
+                .map(entry -> known(entry.getKey(), entry.getValue()))
+                .sorted(Comparator.comparing(KnownPacking::shape)
+                        .thenComparing(known -> known.diametersMm().toString())
+                        .thenComparingDouble(KnownPacking::boreMm))
+                .toList();
+    }
+
+    /**
+     * Takes over what an earlier packer of the same kind found, each arrangement only after looking at it again.
+     *
+     * @return how many were taken over
+     */
+    int recall(List<KnownPacking> packings) {
+        int taken = 0;
+        for (KnownPacking packing : packings) {
+            taken += recall(packing) ? 1 : 0;
+        }
+        return taken;
+    }
+
+    private boolean recall(KnownPacking packing) {
+        double[] diametersMm = array(packing.diametersMm());
+        PackingTask task = PackingTask.of(packing.shape(), packing.boreMm(), diametersMm);
+        double[] centres = array(packing.centresMm());
+        if (packing.outcome() == PackingOutcome.UNDECIDED) {
+            if (task.overlapMm(centres) <= PackingTask.VERIFIED_MM || packing.leastBoreMm() <= task.boreMm()) {
+                return false;
+            }
+            decided.putIfAbsent(task, Packed.undecided(packing.leastBoreMm(), centres));
+            return true;
+        }
+        PackingTask least = task.in(packing.leastBoreMm());
+        if (packing.outcome() != PackingOutcome.FITS || least.overlapMm(centres) > PackingTask.VERIFIED_MM) {
+            return false;
+        }
+        boolean isNarrow = task.filling(DENSE_RATIO).equals(task);
+        (isNarrow ? narrowest : decided).putIfAbsent(task, Packed.fits(packing.leastBoreMm(), centres));
+        return true;
+    }
+
+    private static KnownPacking known(PackingTask task, Packed packed) {
+        List<Double> diametersMm = IntStream.range(0, task.size())
+                .mapToObj(i -> 2 * task.radiusMm(i))
+                .toList();
+        List<Double> centresMm =
+                Arrays.stream(packed.centresMm()).boxed().toList();
+        return new KnownPacking(
+                task.shape(), task.boreMm(), diametersMm, packed.outcome(), packed.leastBoreMm(), centresMm);
+    }
+
+    private static double[] array(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
     /** Whoever comes second has worked out the same. */
     private static Packed keep(ConcurrentMap<PackingTask, Packed> known, PackingTask task, Packed packed) {
         Packed first = known.putIfAbsent(task, packed);
@@ -92,7 +157,7 @@ final class Packer {
 
     private static Packed fits(PackingTask task, PackingSearch search) {
         double[] centres = search.best();
-        return Packed.fits(2 * Squeeze.of(task).leastHalfMm(centres), centres);
+        return Packed.fits(2 * Squeeze.of(task).narrow(centres), centres);
     }
 
     /** The best arrangement, once more with care: as drawn, and in the bore that it would need. */

@@ -1,5 +1,6 @@
 package org.spanroom.bore;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
@@ -8,6 +9,7 @@ import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
+import org.spanroom.model.KnownPacking;
 import org.spanroom.model.Room;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Service;
@@ -19,6 +21,9 @@ import org.spanroom.model.Service;
  * thread asks first, and the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
+    /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
+    public static final String METHOD = "1";
+
     private final boolean movingMatters;
     private final Packer packer = new Packer();
     private final RoomCount count;
@@ -35,6 +40,21 @@ public final class RoomAssessor {
         Room room = rooms.computeIfAbsent(section, key -> new Once(() -> count.count(key)))
                 .get();
         return findExclusion(duct).map(room::excluded).orElseGet(() -> withoutGainExcluded(room));
+    }
+
+    /** Returns what was searched for so far, for {@link #recall} of a later run. */
+    public List<KnownPacking> known() {
+        return packer.known();
+    }
+
+    /**
+     * Takes over what an earlier run of the same {@link #METHOD} searched for; an arrangement that does not fit when looked at
+     * again is not taken.
+     *
+     * @return how many were taken over
+     */
+    public int recall(List<KnownPacking> packings) {
+        return packer.recall(packings);
     }
 
     /** Returns how many distinct cross-sections were asked for so far. */

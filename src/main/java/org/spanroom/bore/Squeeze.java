@@ -37,15 +37,6 @@ final class Squeeze {
         return halfMm;
     }
 
-    /**
-     * Returns the least half size for an arrangement that lies clear in the task's bore; not more than the bore's.
-     *
-     * @param centres left as they are
-     */
-    double leastHalfMm(double[] centres) {
-        return narrow(centres.clone());
-    }
-
     /** Closes the bore in on an arrangement that lies clear in it as far as it goes; moves the centres; returns the half size. */
     double narrow(double[] centres) {
         double clearMm = energy.task().halfMm();

@@ -16,6 +16,7 @@ import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.Score;
@@ -210,6 +211,11 @@ final class SpanColumns {
                         "pos_before",
                         "Empty innerducts that can take the design cable now.",
                         room(Room::positionsBefore)),
+                Column.integer(
+                        "positions_after",
+                        "pos_after",
+                        "Places for a design cable afterwards: new ones, and innerducts left.",
+                        room(r -> r.proposal().map(PullChoice::positionsAfter).orElse(r.positionsBefore()))),
                 Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
                 Column.integer(
                         "new_cables",

@@ -45,6 +45,7 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
+        PackingMemory.check(config.output());
         ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
         InputData inputs = read();
         Network network = cut(inputs);
@@ -77,7 +78,10 @@ public final class RankRun {
     private List<Assessment> assess(List<Span> spans) {
         progress.begin("assess spans", spans.size());
         var assessor = new SpanAssessor(config);
+        var memory = new PackingMemory(config.output(), findings);
+        memory.recall(assessor.rooms());
         List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
+        memory.keep(assessor.rooms());
         progress.end(String.format(Locale.ROOT, "%,d spans: bends, room, pull", assessed.size()));
         return assessed;
     }

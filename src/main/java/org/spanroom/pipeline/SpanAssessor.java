@@ -33,6 +33,11 @@ final class SpanAssessor {
         pullAssessor = new PullAssessor(config.pull());
     }
 
+    /** Returns the assessor of room, whose packings are worth keeping. */
+    RoomAssessor rooms() {
+        return roomAssessor;
+    }
+
     Assessment assess(Span span) {
         Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
         Room room = roomAssessor.assess(span.duct()).propose(choice -> hours.of(span, choice));
