@@ -139,8 +139,7 @@ final class Packer {
         List<Double> diametersMm = IntStream.range(0, task.size())
                 .mapToObj(i -> 2 * task.radiusMm(i))
                 .toList();
-        List<Double> centresMm =
-                Arrays.stream(packed.centresMm()).boxed().toList();
+        List<Double> centresMm = Arrays.stream(packed.centresMm()).boxed().toList();
         return new KnownPacking(
                 task.shape(), task.boreMm(), diametersMm, packed.outcome(), packed.leastBoreMm(), centresMm);
     }

@@ -3,7 +3,6 @@ package org.spanroom.bore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.spanroom.bore.Section.Pipe;
 import org.spanroom.bore.Section.Wire;
 import org.spanroom.model.Packing;
@@ -39,12 +38,7 @@ final class SleeveRule {
      * @param left the innerducts left
      */
     record Held(List<Wire> loose, List<Pipe> left) {
-        /** Returns every cable, those in the innerducts that are left too. */
-        List<Wire> wires() {
-            return Stream.concat(loose.stream(), left.stream().flatMap(pipe -> pipe.wires().stream()))
-                    .toList();
-        }
-
+        /** Returns the area that what is held closes off, innerducts taken as solid. */
         double closedMm2() {
             return left.stream().mapToDouble(Pipe::areaMm2).sum() + Section.areaMm2(loose);
         }
@@ -94,12 +88,12 @@ final class SleeveRule {
 
     private boolean fillAllows(Section section, Held held, int sleeves) {
         int added = newCables(held, sleeves);
-        List<Wire> wires = held.wires();
-        double filledMm2 = Section.areaMm2(wires);
+        double filledMm2 = held.closedMm2();
         for (int i = 0; i < added; i++) {
             filledMm2 += Section.disc(designCableMm(i));
         }
-        return filledMm2 <= settings.fillLimitRatio(wires.size() + added) * section.boreAreaMm2();
+        return filledMm2
+                <= settings.fillLimitRatio(held.loose().size() + held.left().size() + added) * section.boreAreaMm2();
     }
 
     private double designCableMm(int newCable) {

@@ -24,8 +24,13 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.RECORDED_LENGTH,
             Term.FROM_VAULT,
             Term.TO_VAULT,
+            Term.EMBARGO_UNTIL,
+            Term.JOINT_OWNERS,
             Term.VAULT,
-            Term.VAULT_ELEVATION);
+            Term.VAULT_ELEVATION,
+            Term.ZONE,
+            Term.ZONE_NAME,
+            Term.ZONE_UNTIL);
 
     public AssumedValues {
         numbers = sorted(numbers);

@@ -4,18 +4,23 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.Catalog;
 import org.spanroom.model.Term;
 
 /**
  * Reads the run's configuration from YAML.
  *
  * <p>Every key may be left out and then has the value of {@link RunConfig#defaults()}. File names in it are relative to the directory
- * that the program is started in, not to the config's own, so that they read the same as on the command line.
+ * that the program is started in, not to the config's own, so that they read the same as on the command line. Some sections may
+ * stand in a file of their own, whose name is then the section's value.
  */
 public final class ConfigReader {
     private static final long LARGEST_BYTES = 1_000_000;
@@ -50,8 +55,13 @@ public final class ConfigReader {
     private static RunConfig read(Path file, UnaryOperator<ConfigNode> section) {
         try {
             ConfigNode node = section.apply(YamlParser.parse(text(file)));
-            RunConfig config = Binder.bind(node, RunConfig.class, RunConfig.defaults());
+            RunConfig filed = FiledSections.read(node, RunConfig.defaults());
+            ConfigNode main = FiledSections.without(node);
+            var rows = new NamedRoom(main, catalog(main, filed));
+            RunConfig config = Binder.bind(rows.resolved(), RunConfig.class, filed);
+            rows.demandThatTheCableFits(config.room());
             demandTermsOfTheirLayers(config);
+            demandRowsOfTheCatalog(config);
             return config;
         } catch (ConfigProblem e) {
             String place = e.line() > 0 ? "line " + e.line() + ": " : "";
@@ -59,7 +69,16 @@ public final class ConfigReader {
         }
     }
 
-    private static String text(Path file) {
+    /** The catalogue must be known before the sections that may name its rows. */
+    private static Catalog catalog(ConfigNode main, RunConfig filed) {
+        if (main instanceof ConfigNode.Mapping sections && sections.entries().containsKey("catalog")) {
+            ConfigNode rows = sections.entries().get("catalog").value();
+            return (Catalog) Binder.value(rows, Catalog.class, Optional.of(filed.catalog()), "catalog");
+        }
+        return filed.catalog();
+    }
+
+    static String text(Path file) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
@@ -74,14 +93,34 @@ public final class ConfigReader {
     }
 
     private static void demandTermsOfTheirLayers(RunConfig config) {
-        demandTerms("routes", config.inputs().routes().fields(), false);
-        demandTerms("vaults", config.inputs().vaults().fields(), true);
+        demandTerms("routes", config.inputs().routes().fields(), FieldMap.routeTerms());
+        demandTerms("vaults", config.inputs().vaults().fields(), FieldMap.VAULT_TERMS);
+        demandTerms("zones", config.inputs().zones().fields(), FieldMap.ZONE_TERMS);
     }
 
-    private static void demandTerms(String layer, FieldMap fields, boolean ofVaults) {
+    private static void demandRowsOfTheCatalog(RunConfig config) {
+        Catalog catalog = config.catalog();
+        demandRow(config, Term.DUCT_SIZE, catalog.outerDucts().stream().map(Catalog.OuterDuct::name));
+        demandRow(config, Term.INNERDUCT_SIZE, catalog.innerducts().stream().map(Catalog.InnerductSize::name));
+        demandRow(config, Term.CABLE_TYPE, catalog.designCables().stream().map(Catalog.DesignCable::name));
+    }
+
+    private static void demandRow(RunConfig config, Term term, Stream<String> rows) {
+        List<String> names = rows.toList();
+        config.assumed().findWord(term).ifPresent(word -> {
+            if (names.stream().noneMatch(word.strip()::equalsIgnoreCase)) {
+                throw new ConfigProblem(
+                        0,
+                        "assumed." + term.key() + ": the catalogue has no row '" + word + "'",
+                        NamedRoom.remedy(word, names));
+            }
+        });
+    }
+
+    private static void demandTerms(String layer, FieldMap fields, Set<Term> ofLayer) {
         Set<String> wrong = new TreeSet<>();
         for (Term term : fields.byTerm().keySet()) {
-            if (FieldMap.VAULT_TERMS.contains(term) != ofVaults) {
+            if (!ofLayer.contains(term)) {
                 wrong.add(term.key());
             }
         }

@@ -8,7 +8,7 @@ import org.spanroom.model.Term;
 /**
  * The range in which each quantity is believed; a value outside is more likely in a wrong unit than true.
  *
- * @param least by term, in the unit that is kept: mm, m, kg/m, or a bare number
+ * @param least by term, in the unit that is kept: mm, m, kg/m, m3, or a bare number
  * @param most likewise
  */
 public record PlausibleRanges(Map<Term, Double> least, Map<Term, Double> most) {
@@ -40,6 +40,8 @@ public record PlausibleRanges(Map<Term, Double> least, Map<Term, Double> most) {
             {Term.YEAR, 1850.0, 2100.0},
             {Term.RECORDED_LENGTH, 0.0, 20_000.0},
             {Term.VAULT_ELEVATION, -450.0, 6000.0},
+            {Term.VAULT_VOLUME, 0.05, 500.0},
+            {Term.CIRCUITS_AT_RISK, 0.0, 1_000_000.0},
         };
         for (Object[] row : table) {
             least.put((Term) row[0], (Double) row[1]);

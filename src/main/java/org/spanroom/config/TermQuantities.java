@@ -19,8 +19,9 @@ final class TermQuantities {
     private static final Map<Term, List<String>> WORDS = Map.of(
             Term.BORE_SHAPE, List.of("round", "square"),
             Term.IN_SERVICE, List.of("live", "dead", "unknown"),
-            Term.FLOODED, List.of("yes", "no"),
             Term.CONDITION, List.of("sound", "oval", "collapsed", "blocked", "unknown"));
+
+    private static final List<String> YES_OR_NO = List.of("yes", "no");
 
     /** So that 1.66 in is kept as 42.164 mm and not as 42.163999999999994. */
     private static final MathContext WITHOUT_NOISE = new MathContext(14);
@@ -36,6 +37,7 @@ final class TermQuantities {
         return switch (term.kind()) {
             case DIAMETER, LENGTH -> Optional.of(Unit.Dimension.LENGTH);
             case MASS_PER_LENGTH -> Optional.of(Unit.Dimension.MASS_PER_LENGTH);
+            case VOLUME -> Optional.of(Unit.Dimension.VOLUME);
             default -> Optional.empty();
         };
     }
@@ -46,6 +48,7 @@ final class TermQuantities {
             case DIAMETER -> Optional.of(Unit.MM);
             case LENGTH -> Optional.of(Unit.M);
             case MASS_PER_LENGTH -> Optional.of(Unit.KG_PER_M);
+            case VOLUME -> Optional.of(Unit.M3);
             default -> Optional.empty();
         };
     }
@@ -105,7 +108,7 @@ final class TermQuantities {
 
     static String readWord(Term term, ConfigNode node) {
         String text = Binder.scalar(node, term.key()).text().strip();
-        List<String> possible = WORDS.getOrDefault(term, List.of());
+        List<String> possible = term.kind() == Term.Kind.FLAG ? YES_OR_NO : WORDS.getOrDefault(term, List.of());
         if (possible.isEmpty()) {
             return text;
         }
@@ -125,6 +128,7 @@ final class TermQuantities {
             case DIAMETER -> "a number with a unit, such as 4 in or 100 mm";
             case LENGTH -> "a number with a unit, such as 30 m or 100 ft";
             case MASS_PER_LENGTH -> "a number with a unit, such as 0.25 kg/m or 170 lb/1000ft";
+            case VOLUME -> "a number with a unit, such as 13 m3 or 480 ft3";
             case COUNT -> "a whole number";
             default -> "a number";
         };

@@ -15,6 +15,8 @@ import java.util.TreeMap;
  * @param serviceUnknown words for a cable of which nobody knows
  * @param flooded words for a duct with water in it
  * @param notFlooded words for a dry duct
+ * @param yes words that affirm any other question
+ * @param no words that deny it
  * @param squareBore shapes that mean a square bore
  * @param directBuried duct types that mean that no outer duct surrounds the innerducts
  */
@@ -25,6 +27,8 @@ public record ValueWords(
         List<String> serviceUnknown,
         List<String> flooded,
         List<String> notFlooded,
+        List<String> yes,
+        List<String> no,
         List<String> roundBore,
         List<String> squareBore,
         List<String> sound,
@@ -39,6 +43,8 @@ public record ValueWords(
         serviceUnknown = folded(serviceUnknown);
         flooded = folded(flooded);
         notFlooded = folded(notFlooded);
+        yes = folded(yes);
+        no = folded(no);
         roundBore = folded(roundBore);
         squareBore = folded(squareBore);
         sound = folded(sound);
@@ -48,6 +54,7 @@ public record ValueWords(
         directBuried = folded(directBuried);
         demandApart(Map.of("live", live, "dead", dead, "service_unknown", serviceUnknown));
         demandApart(Map.of("flooded", flooded, "not_flooded", notFlooded));
+        demandApart(Map.of("yes", yes, "no", no));
         demandApart(Map.of("round_bore", roundBore, "square_bore", squareBore));
         demandApart(Map.of("sound", sound, "oval", oval, "collapsed", collapsed, "blocked", blocked));
     }
@@ -61,6 +68,8 @@ public record ValueWords(
                 words("unknown, unk"),
                 words("yes, y, true, 1, flooded, wet, water, full of water"),
                 words("no, n, false, 0, dry, not flooded"),
+                words("yes, y, true, 1, given, allowed"),
+                words("no, n, false, 0, refused, forbidden"),
                 words("round, circular, circle"),
                 words("square, rectangular"),
                 words("sound, good, ok, fair, intact"),

@@ -93,7 +93,8 @@ public final class PackingQuality {
         for (double[] set : PublishedPackings.oneToN()) {
             int n = (int) set[0];
             double allowed = 1 + (n <= SMALL_SETS ? OFF_RATIO : LARGE_SETS_OFF_RATIO);
-            List<Double> circles = IntStream.rangeClosed(1, n).mapToObj(r -> 2.0 * r).toList();
+            List<Double> circles =
+                    IntStream.rangeClosed(1, n).mapToObj(r -> 2.0 * r).toList();
             Packing wider = pack(BoreShape.ROUND, 2 * set[1] * allowed, circles);
             double foundMm = 2 * set[1] * allowed - wider.marginMm();
             rows.add(String.format(
@@ -112,9 +113,8 @@ public final class PackingQuality {
 
     private String crowded(int sections, long seed) {
         var random = new SplittableRandom(seed);
-        List<Duct> ducts = IntStream.range(0, sections)
-                .mapToObj(k -> crowdedDuct(random))
-                .toList();
+        List<Duct> ducts =
+                IntStream.range(0, sections).mapToObj(k -> crowdedDuct(random)).toList();
         long from = System.nanoTime();
         Map<PackingOutcome, Long> outcomes = ducts.parallelStream()
                 .map(duct -> before(duct).outcome())
@@ -150,10 +150,7 @@ public final class PackingQuality {
     }
 
     private Packing before(Duct duct) {
-        return assessor.assess(duct)
-                .crossSection()
-                .map(CrossSection::before)
-                .orElseThrow();
+        return assessor.assess(duct).crossSection().map(CrossSection::before).orElseThrow();
     }
 
     private static String words(Packing packing) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.spanroom.config.FieldMap;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
@@ -53,9 +52,28 @@ final class FieldWords {
             Map.entry(Term.FROM_VAULT, "from vault, from node, start vault, from, upstream node, upstream vault"),
             Map.entry(Term.TO_VAULT, "to vault, to node, end vault, to, downstream node, downstream vault"),
             Map.entry(Term.POSITION_QUALITY, "quality, position quality, accuracy, quality level"),
+            Map.entry(Term.OWNER_CONSENT, "consent, owner consent"),
+            Map.entry(Term.LOOSE_CABLE_ALLOWED, "loose cable allowed, loose cable, loose allowed"),
+            Map.entry(Term.SPLICE_INSIDE, "splice inside, splice, spliced"),
+            Map.entry(Term.INNERDUCT_FIXED, "innerduct fixed, grouted, innerduct grouted"),
+            Map.entry(Term.CIRCUITS_AT_RISK, "circuit, circuit count, circuit at risk"),
+            Map.entry(Term.JOINT_OWNERS, "joint owner, co owner"),
+            Map.entry(Term.EMBARGO_UNTIL, "embargo, embargo until, embargo date"),
             Map.entry(Term.VAULT, "vault, vault id, vault name, vault number, asset id, facility id, id"),
             Map.entry(Term.VAULT_KIND, "kind, vault kind, vault type, type"),
-            Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation")));
+            Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation"),
+            Map.entry(Term.VAULT_VOLUME, "volume, vault volume"),
+            Map.entry(Term.VAULT_WATER, "water, flooded, wet, vault water"),
+            Map.entry(Term.VAULT_SURFACE, "surface, cover surface, vault surface"),
+            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor"),
+            Map.entry(Term.DUCT_SIZE, "duct size, trade size, nominal size, duct catalogue, duct catalog"),
+            Map.entry(Term.INNERDUCT_SIZE, "innerduct size, innerduct type, innerduct catalogue, innerduct catalog"),
+            Map.entry(Term.CABLE_TYPE, "cable type, cable size, cable catalogue, cable catalog"),
+            Map.entry(Term.CABLE_MAY_MOVE, "cable may move, may move, movable"),
+            Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
+            Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
+            Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
             Map.entry("dia", "diameter"),
@@ -102,14 +120,15 @@ final class FieldWords {
             Map.entry("kgkm", Unit.KG_PER_KM),
             Map.entry("lbft", Unit.LB_PER_FT),
             Map.entry("lbkft", Unit.LB_PER_1000_FT),
-            Map.entry("lbkf", Unit.LB_PER_1000_FT));
+            Map.entry("lbkf", Unit.LB_PER_1000_FT),
+            Map.entry("m3", Unit.M3),
+            Map.entry("ft3", Unit.FT3),
+            Map.entry("cuft", Unit.FT3));
 
     private final Set<Term> terms;
 
-    FieldWords(boolean ofVaults) {
-        terms = ofVaults
-                ? EnumSet.copyOf(FieldMap.VAULT_TERMS)
-                : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
+    FieldWords(Set<Term> terms) {
+        this.terms = EnumSet.copyOf(terms);
     }
 
     /** A field that may stand for a term. */
@@ -219,6 +238,7 @@ final class FieldWords {
         return switch (term.kind()) {
             case DIAMETER, LENGTH -> Optional.of(Unit.Dimension.LENGTH);
             case MASS_PER_LENGTH -> Optional.of(Unit.Dimension.MASS_PER_LENGTH);
+            case VOLUME -> Optional.of(Unit.Dimension.VOLUME);
             default -> Optional.empty();
         };
     }

@@ -20,11 +20,13 @@ final class Quantities {
             Unit.LB_PER_1000_FT,
             Unit.KG_PER_KM,
             Unit.KG_PER_M,
-            Unit.LB_PER_FT);
+            Unit.LB_PER_FT,
+            Unit.M3,
+            Unit.FT3);
 
     private Quantities() {}
 
-    /** Returns a number in the unit that is kept for the term: mm, m, kg/m, or as it is. */
+    /** Returns a number in the unit that is kept for the term: mm, m, kg/m, m3, or as it is. */
     static double kept(Term term, double inUnit, Optional<Unit> unit) {
         if (unit.isEmpty()) {
             return inUnit;
@@ -66,6 +68,7 @@ final class Quantities {
             case DIAMETER -> number + " mm";
             case LENGTH -> number + " m";
             case MASS_PER_LENGTH -> number + " kg/m";
+            case VOLUME -> number + " m3";
             default -> number;
         };
     }

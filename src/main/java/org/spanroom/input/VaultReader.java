@@ -9,9 +9,11 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
+import org.spanroom.model.VaultSite;
 
 /**
  * Makes vaults of the features of a layer of points or outlines.
@@ -23,6 +25,7 @@ final class VaultReader {
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
+    private final WordMeanings words;
     private final OrdinateSuspicion suspicion;
     private final List<Vault> vaults = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
@@ -32,6 +35,7 @@ final class VaultReader {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
+        this.words = WordMeanings.of(config.values());
         this.suspicion = new OrdinateSuspicion(crs.isGeographic());
     }
 
@@ -104,7 +108,21 @@ final class VaultReader {
         double recordedM = values.number(Term.VAULT_ELEVATION);
         OptionalDouble elevationM = Double.isNaN(recordedM) ? z : OptionalDouble.of(recordedM);
         String kind = values.textOrAssumed(Term.VAULT_KIND);
-        vaults.add(new Vault(vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern()));
+        vaults.add(new Vault(vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site()));
+    }
+
+    private VaultSite site() {
+        double volumeM3 = values.numberOrAssumed(Term.VAULT_VOLUME);
+        var site = new VaultSite(
+                Double.isNaN(volumeM3) ? OptionalDouble.empty() : OptionalDouble.of(volumeM3),
+                answer(Term.VAULT_WATER),
+                values.textOrAssumed(Term.VAULT_SURFACE).intern(),
+                answer(Term.CABLE_HOLD));
+        return site.equals(VaultSite.UNKNOWN) ? VaultSite.UNKNOWN : site;
+    }
+
+    private Answer answer(Term term) {
+        return values.meaning(term, words.answer(), WordMeanings.OUR_ANSWER, Answer.UNKNOWN);
     }
 
     private String unusedId(String id) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.config.ValueWords;
+import org.spanroom.model.Answer;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Service;
@@ -12,12 +13,14 @@ import org.spanroom.model.Service;
 record WordMeanings(
         Map<String, Service> service,
         Map<String, Boolean> flooded,
+        Map<String, Answer> answer,
         Map<String, BoreShape> shape,
         Map<String, Condition> condition,
         List<String> directBuried) {
     static final Map<String, Service> OUR_SERVICE =
             Map.of("live", Service.LIVE, "dead", Service.DEAD, "unknown", Service.UNKNOWN);
     static final Map<String, Boolean> OUR_FLOODED = Map.of("yes", true, "no", false);
+    static final Map<String, Answer> OUR_ANSWER = Map.of("yes", Answer.YES, "no", Answer.NO);
     static final Map<String, BoreShape> OUR_SHAPE = Map.of("round", BoreShape.ROUND, "square", BoreShape.SQUARE);
     static final Map<String, Condition> OUR_CONDITION = Map.of(
             "sound", Condition.SOUND,
@@ -36,6 +39,7 @@ record WordMeanings(
                         Service.UNKNOWN,
                         words.serviceUnknown())),
                 meanings(Map.of(true, words.flooded(), false, words.notFlooded())),
+                meanings(Map.of(Answer.YES, words.yes(), Answer.NO, words.no())),
                 meanings(Map.of(BoreShape.ROUND, words.roundBore(), BoreShape.SQUARE, words.squareBore())),
                 meanings(Map.of(
                         Condition.SOUND, words.sound(),

@@ -121,13 +121,12 @@ public record Room(
     /**
      * Returns this room with the figures of the choice that gains most cables an hour; of equal ones that with more cable
      * places, then with fewer pulls, then with fewer dead cables. The other choices stay in the cross-section. A duct from
-     * which nothing can be recovered stays as it is.
+     * which nothing can be recovered stays as it is; any other reason not to recover it stays.
      *
      * @param hoursOf the work that a choice takes, more than 0
      */
     public Room propose(ToDoubleFunction<PullChoice> hoursOf) {
-        boolean open = exclusion.isEmpty() || exclusion.get() == Exclusion.NO_ROOM_GAINED;
-        if (!open || crossSection.isEmpty()) {
+        if (proposal.isEmpty() || crossSection.isEmpty()) {
             return this;
         }
         var best = Comparator.<PullChoice>comparingDouble(choice -> gainedPerHour(choice, hoursOf))
@@ -157,6 +156,11 @@ public record Room(
                 .isPresent();
     }
 
+    private Optional<Exclusion> exclusion(PullChoice choice) {
+        Optional<Exclusion> other = exclusion.filter(reason -> reason != Exclusion.NO_ROOM_GAINED);
+        return other.isPresent() || choice.cablesGained() > 0 ? other : Optional.of(Exclusion.NO_ROOM_GAINED);
+    }
+
     private Room as(PullChoice choice) {
         return new Room(
                 boreAreaMm2,
@@ -168,7 +172,7 @@ public record Room(
                 choice.sleeves(),
                 choice.newCables(),
                 choice.bindingRule(),
-                choice.cablesGained() > 0 ? Optional.empty() : Optional.of(Exclusion.NO_ROOM_GAINED),
+                exclusion(choice),
                 crossSection.map(section -> section.after(choice)),
                 Optional.of(choice));
     }

@@ -28,9 +28,34 @@ public enum Term {
     FROM_VAULT(Kind.TEXT),
     TO_VAULT(Kind.TEXT),
     POSITION_QUALITY(Kind.TEXT),
+    OWNER_CONSENT(Kind.FLAG),
+    LOOSE_CABLE_ALLOWED(Kind.FLAG),
+    SPLICE_INSIDE(Kind.FLAG),
+    INNERDUCT_FIXED(Kind.FLAG),
+    CIRCUITS_AT_RISK(Kind.COUNT),
+    JOINT_OWNERS(Kind.TEXT),
+    /** A day, as 2027-03-31. */
+    EMBARGO_UNTIL(Kind.TEXT),
     VAULT(Kind.TEXT),
     VAULT_KIND(Kind.TEXT),
-    VAULT_ELEVATION(Kind.LENGTH);
+    VAULT_ELEVATION(Kind.LENGTH),
+    VAULT_VOLUME(Kind.VOLUME),
+    VAULT_WATER(Kind.FLAG),
+    VAULT_SURFACE(Kind.TEXT),
+    CABLE_HOLD(Kind.FLAG),
+    /** A row of the catalogue's outer ducts: its name, or type and trade size. */
+    DUCT_SIZE(Kind.TEXT),
+    /** A row of the catalogue's innerducts. */
+    INNERDUCT_SIZE(Kind.TEXT),
+    /** A row of the catalogue's cables. */
+    CABLE_TYPE(Kind.TEXT),
+    /** Whether the cables may be laid into sleeves. */
+    CABLE_MAY_MOVE(Kind.FLAG),
+    ZONE(Kind.TEXT),
+    ZONE_KIND(Kind.TEXT),
+    ZONE_NAME(Kind.TEXT),
+    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    ZONE_UNTIL(Kind.TEXT);
 
     /** What a term's values look like. */
     public enum Kind {
@@ -45,7 +70,9 @@ public enum Term {
         /** A length of ground size, kept in metres. */
         LENGTH,
         /** Kept in kilograms per metre. */
-        MASS_PER_LENGTH
+        MASS_PER_LENGTH,
+        /** Kept in cubic metres. */
+        VOLUME
     }
 
     private final Kind kind;

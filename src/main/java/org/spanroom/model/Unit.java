@@ -18,12 +18,15 @@ public enum Unit {
     KG_PER_M("kg/m", Dimension.MASS_PER_LENGTH, 1),
     KG_PER_KM("kg/km", Dimension.MASS_PER_LENGTH, 0.001),
     LB_PER_FT("lb/ft", Dimension.MASS_PER_LENGTH, 0.45359237 / 0.3048),
-    LB_PER_1000_FT("lb/1000ft", Dimension.MASS_PER_LENGTH, 0.45359237 / 304.8);
+    LB_PER_1000_FT("lb/1000ft", Dimension.MASS_PER_LENGTH, 0.45359237 / 304.8),
+    M3("m3", Dimension.VOLUME, 1),
+    FT3("ft3", Dimension.VOLUME, 0.3048 * 0.3048 * 0.3048);
 
     /** What a unit measures. */
     public enum Dimension {
         LENGTH,
-        MASS_PER_LENGTH
+        MASS_PER_LENGTH,
+        VOLUME
     }
 
     private final String symbol;
@@ -55,7 +58,7 @@ public enum Unit {
         return dimension;
     }
 
-    /** Returns a value of this unit in metres, or in kilograms per metre. */
+    /** Returns a value of this unit in metres, kilograms per metre or cubic metres. */
     public double toSi(double value) {
         return value * toSiRatio;
     }

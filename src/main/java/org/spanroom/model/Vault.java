@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param latDeg latitude on WGS 84, likewise
  * @param footprint the outer rings of the drawn outline, closed, longitude and latitude in degrees; empty for a point
  * @param kind the recorded kind, or empty
+ * @param site what the records say of the work there
  */
 public record Vault(
         int sequence,
@@ -19,11 +20,24 @@ public record Vault(
         double latDeg,
         List<Line> footprint,
         OptionalDouble elevationM,
-        String kind) {
+        String kind,
+        VaultSite site) {
     public Vault {
         Check.notBlank("id", id);
         Check.finite("lonDeg", lonDeg);
         Check.within("latDeg", latDeg, -90, 90);
         footprint = List.copyOf(footprint);
+    }
+
+    /** A vault of whose site nothing is recorded. */
+    public Vault(
+            int sequence,
+            String id,
+            double lonDeg,
+            double latDeg,
+            List<Line> footprint,
+            OptionalDouble elevationM,
+            String kind) {
+        this(sequence, id, lonDeg, latDeg, footprint, elevationM, kind, VaultSite.UNKNOWN);
     }
 }

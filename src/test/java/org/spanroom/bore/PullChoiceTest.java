@@ -96,6 +96,16 @@ class PullChoiceTest {
         });
     }
 
+    /** Three of 1.660 in close off 50.4 % of a 4.05-in bore, two 33.6 % (3 cables of 0.5 in: 4.6 % more), one 16.8 %. */
+    @Test
+    void innerductsLeftCountAsSolidInBoreFill() {
+        List<PullChoice> choices = choices(assessor.assess(round(4.05, holding(List.of(0.5, 0.5, 0.5, 0.5), 0))));
+
+        assertThat(choices).extracting(PullChoice::newCables).containsExactly(0, 3, 9, 9);
+        assertThat(choices.get(0).bindingRule()).isEqualTo(Room.BORE_FILL);
+        assertThat(choices.get(1).bindingRule()).isEqualTo(Room.BORE_FILL);
+    }
+
     @Test
     void aPlaceThatIsPulledOutIsNoGain() {
         Room room = assessor.assess(round(4.05, holding(List.of(0.5), 2)));
@@ -137,11 +147,13 @@ class PullChoiceTest {
     }
 
     @Test
-    void aBlockedDuctIsProposedNothing() {
+    void aReasonNotToRecoverADuctStaysWhateverIsProposed() {
         Room blocked = assessor.assess(duct(4.05, holding(List.of(0.5, 0.5), 0), false, Condition.BLOCKED));
+        Room buried = assessor.assess(duct(4.05, holding(List.of(0.5, 0.5), 0), true, Condition.SOUND));
 
-        assertThat(blocked.propose(PullChoiceTest::byPulls)).isEqualTo(blocked);
-        assertThat(blocked.proposal()).isEmpty();
+        assertThat(blocked.propose(PullChoiceTest::byPulls).exclusion()).contains(Exclusion.DUCT_BLOCKED);
+        assertThat(buried.proposal()).isEmpty();
+        assertThat(buried.propose(PullChoiceTest::byPulls)).isEqualTo(buried);
     }
 
     @Test

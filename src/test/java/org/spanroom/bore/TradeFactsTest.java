@@ -73,8 +73,9 @@ class TradeFactsTest {
     }
 
     static Stream<Arguments> usualContents() {
-        return Stream.of(1, 2, 3).flatMap(count -> ducts(count + 1 + " in")
-                .map(size -> Arguments.of(size.name(), size, count, 3 * count)));
+        return Stream.of(1, 2, 3)
+                .flatMap(count ->
+                        ducts(count + 1 + " in").map(size -> Arguments.of(size.name(), size, count, 3 * count)));
     }
 
     private static Stream<OuterDuct> ducts(String tradeSize) {
@@ -87,8 +88,7 @@ class TradeFactsTest {
                 .findFirst()
                 .orElseThrow();
         var cable = new Cable("c", cableIn * IN, 0.1, Service.LIVE);
-        var innerduct =
-                new Innerduct("i", pipe.outsideDiameterMm(), pipe.minimumWallMm(), List.of(cable));
+        var innerduct = new Innerduct("i", pipe.outsideDiameterMm(), pipe.minimumWallMm(), List.of(cable));
         var contents = new Contents(Collections.nCopies(count, innerduct), List.of(), true);
         return new RoomAssessor(RoomSettings.defaults()).assess(duct(size, contents));
     }

@@ -30,7 +30,8 @@ class PackingFileTest {
         file.write(PACKINGS);
 
         assertThat(file.read()).isEqualTo(PACKINGS);
-        assertThat(folder).isDirectoryContaining(path -> path.getFileName().toString().equals("packings.txt"));
+        assertThat(folder)
+                .isDirectoryContaining(path -> path.getFileName().toString().equals("packings.txt"));
         assertThat(Files.list(folder)).hasSize(1);
     }
 
@@ -40,9 +41,13 @@ class PackingFileTest {
         Path path = folder.resolve("packings.txt");
         Files.writeString(path, Files.readString(path).replace("10.1", "10.2"));
 
-        assertThatThrownBy(() -> file("1").read()).isInstanceOf(IOException.class).hasMessage("it is damaged");
+        assertThatThrownBy(() -> file("1").read())
+                .isInstanceOf(IOException.class)
+                .hasMessage("it is damaged");
         Files.writeString(path, "");
-        assertThatThrownBy(() -> file("1").read()).isInstanceOf(IOException.class).hasMessage("it is damaged");
+        assertThatThrownBy(() -> file("1").read())
+                .isInstanceOf(IOException.class)
+                .hasMessage("it is damaged");
     }
 
     @Test

@@ -68,7 +68,8 @@ class PackingMemoryTest {
 
     @Test
     void aFileAmongTheResultsIsRefused() {
-        assertThatThrownBy(() -> PackingMemory.check(output(folder.resolve("run").resolve("packings.txt"))))
+        assertThatThrownBy(
+                        () -> PackingMemory.check(output(folder.resolve("run").resolve("packings.txt"))))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("output.packing_file");
         PackingMemory.check(output(folder.resolve("packings.txt")));

@@ -1,0 +1,84 @@
+package org.spanroom.config;
+
+import java.lang.reflect.RecordComponent;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.finding.InputException;
+
+/** Sections of a config that stand in files of their own, named where the section would stand. */
+final class FiledSections {
+    /** Keys of the sections that may be a file's name: those that an owner keeps and dates by themselves. */
+    static final List<String> KEYS = List.of("catalog", "rates", "scoring", "permit");
+
+    private FiledSections() {}
+
+    /**
+     * Returns the given config with every section that is a file's name read from that file.
+     *
+     * @throws InputException naming the section's own file if anything in it is not understood
+     */
+    static RunConfig read(ConfigNode root, RunConfig given) {
+        RunConfig config = given;
+        for (Map.Entry<String, Path> filed : files(root).entrySet()) {
+            config = withSection(config, filed.getKey(), filed.getValue());
+        }
+        return config;
+    }
+
+    /** Returns the nodes without the sections that are files' names. */
+    static ConfigNode without(ConfigNode root) {
+        Map<String, Path> files = files(root);
+        if (!(root instanceof ConfigNode.Mapping mapping) || files.isEmpty()) {
+            return root;
+        }
+        var entries = new LinkedHashMap<>(mapping.entries());
+        entries.keySet().removeAll(files.keySet());
+        return new ConfigNode.Mapping(entries, mapping.line());
+    }
+
+    private static Map<String, Path> files(ConfigNode root) {
+        var files = new LinkedHashMap<String, Path>();
+        if (root instanceof ConfigNode.Mapping mapping) {
+            mapping.entries().forEach((key, entry) -> {
+                if (KEYS.contains(key) && entry.value() instanceof ConfigNode.Scalar name && !name.isNull()) {
+                    files.put(key, Binder.path(name, key));
+                }
+            });
+        }
+        return files;
+    }
+
+    /** Reads one section's file on top of the values that the config has for it. */
+    static RunConfig withSection(RunConfig config, String key, Path file) {
+        try {
+            RecordComponent section = component(key);
+            Object given = Binder.valueOf(section, config);
+            ConfigNode node = YamlParser.parse(ConfigReader.text(file));
+            return replaced(config, key, Binder.value(node, section.getGenericType(), Optional.of(given), key));
+        } catch (ConfigProblem e) {
+            String place = e.line() > 0 ? "line " + e.line() + ": " : "";
+            throw new InputException(file, place + e.problem(), e.remedy(), e);
+        }
+    }
+
+    /** Returns the config with another value for one of its components. */
+    static RunConfig replaced(RunConfig config, String key, Object value) {
+        RecordComponent[] components = RunConfig.class.getRecordComponents();
+        Object[] values = Arrays.stream(components)
+                .map(component ->
+                        Binder.key(component.getName()).equals(key) ? value : Binder.valueOf(component, config))
+                .toArray();
+        return (RunConfig) Binder.construct(new ConfigNode.Mapping(Map.of(), 0), RunConfig.class, components, values);
+    }
+
+    private static RecordComponent component(String key) {
+        return Arrays.stream(RunConfig.class.getRecordComponents())
+                .filter(component -> Binder.key(component.getName()).equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the config has no section " + key));
+    }
+}
