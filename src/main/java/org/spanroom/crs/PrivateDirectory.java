@@ -59,11 +59,14 @@ public final class PrivateDirectory {
 
         @Override
         public void run() {
-            synchronized (PrivateDirectory.class) {
-                if (directory != null) {
-                    remove(directory);
-                }
-            }
+            removeWhatThereIs(this);
+        }
+    }
+
+    /** Waits until a directory that is being made has its name. */
+    private static synchronized void removeWhatThereIs(Removal removal) {
+        if (removal.directory != null) {
+            remove(removal.directory);
         }
     }
 
