@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.LongConsumer;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.Bend;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RankTotals;
@@ -40,6 +41,7 @@ final class ResultFiles implements AutoCloseable {
     private final Section<PermitRow> permits;
     private final Section<PullRow> pulls;
     private final Section<Finding> findings;
+    private final Section<FieldCheck> fieldChecks;
     private RankTotals totals = RankTotals.NONE;
     private boolean finished;
 
@@ -102,6 +104,7 @@ final class ResultFiles implements AutoCloseable {
         permits = section(PermitRow.TABLE);
         pulls = section(PullRow.TABLE);
         findings = section(FindingColumns.TABLE);
+        fieldChecks = section(FieldCheckColumns.TABLE);
         geoPackage.ifPresent(ofGeoPackage::add);
         if (writes(OutputFormat.GEOJSON)) {
             add(spans, new GeoJsonFile(folder.resolve("spans.geojson"), table));
@@ -109,13 +112,17 @@ final class ResultFiles implements AutoCloseable {
         }
         shapefile = writes(OutputFormat.SHAPEFILE)
                 ? Optional.of(new OptionalShapefile(
-                        folder.resolve("spans.shp"), table, options, results.spans().size()))
+                        folder.resolve("spans.shp"),
+                        table,
+                        options,
+                        results.spans().size()))
                 : Optional.empty();
         shapefile.ifPresent(file -> add(spans, file));
         if (writes(OutputFormat.CSV)) {
             add(spans, new CsvFile(folder.resolve("spans.csv"), table));
             add(permits, new CsvFile(folder.resolve("permits.csv"), permits.table()));
             add(pulls, new CsvFile(folder.resolve("pulls.csv"), pulls.table()));
+            add(fieldChecks, new CsvFile(folder.resolve("field_checks.csv"), fieldChecks.table()));
         }
         if (writes(OutputFormat.CSV) || !writes(OutputFormat.GEOPACKAGE)) {
             add(findings, new CsvFile(folder.resolve("findings.csv"), findings.table()));
@@ -156,6 +163,7 @@ final class ResultFiles implements AutoCloseable {
                 .run();
         rows(vaults, results.network().vaults());
         rows(findings, results.findings());
+        rows(fieldChecks, results.fieldChecks());
         finish();
     }
 
@@ -174,14 +182,9 @@ final class ResultFiles implements AutoCloseable {
     private void finish() {
         finished = true;
         List<List<AutoCloseable>> groups = List.of(ofGeoPackage, others);
-        new Conveyor<>(
-                        groups.size(),
-                        threads,
-                        () -> groups,
-                        (all, number) -> closeAll(all.get(number)),
-                        all -> {
-                            // nothing is left to be done in order
-                        })
+        new Conveyor<>(groups.size(), threads, () -> groups, (all, number) -> closeAll(all.get(number)), all -> {
+                    // nothing is left to be done in order
+                })
                 .run();
     }
 
@@ -234,8 +237,8 @@ final class ResultFiles implements AutoCloseable {
                 .map(Score.Part::criterion)
                 .toList();
         Table<RankedSpan> plane = SpanColumns.table(criteria);
-        boolean hasZ =
-                results.network().spans().stream().anyMatch(span -> span.lonLat().hasZ());
+        boolean hasZ = results.network().spans().stream()
+                .anyMatch(span -> span.lonLat().hasZ());
         return hasZ ? plane.withZ() : plane;
     }
 }

@@ -13,6 +13,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.Network;
 import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
@@ -61,9 +62,9 @@ public final class RankRun {
         Spans spans = readAndCut();
         Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits());
-        var record =
-                new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
-        var results = new Results(network, ranked, findings.all(), record);
+        var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
+        List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
+        var results = new Results(network, ranked, findings.all(), checks, record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
@@ -75,8 +76,7 @@ public final class RankRun {
      *
      * @param crs the reference system of the routes
      */
-    private record Spans(
-            Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+    private record Spans(Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
@@ -101,16 +101,17 @@ public final class RankRun {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
         var look = new AssessedSpans.FirstLook(
-                new DataDoubts(config, findings), progress, SpanRun.threads(config));
+                new DataDoubts(config, findings),
+                SurenessRun.of(
+                        config, assessor, ranking(config), network.spans().size()),
+                progress,
+                SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);
         memory.recall(assessor.rooms());
         AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
         memory.keep(assessor.rooms());
         progress.end(String.format(
-                Locale.ROOT,
-                "%,d ranked, %,d excluded",
-                ranked.countRanked(),
-                ranked.size() - ranked.countRanked()));
+                Locale.ROOT, "%,d ranked, %,d excluded", ranked.countRanked(), ranked.size() - ranked.countRanked()));
         return ranked;
     }
 
