@@ -66,15 +66,11 @@ public final class ExplainRun {
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
         String wanted = idInRun(network, spanId);
-        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
-        int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
-        RankedSpan row = ranked.stream()
-                .filter(candidate -> candidate.span().id().equals(wanted))
-                .findFirst()
-                .orElseThrow();
+        AssessedSpans ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
+        RankedSpan row = ranked.withId(wanted);
         return new Reckoning(
                 row,
-                inRun,
+                ranked.countRanked(),
                 config.pull(),
                 traces(row.assessment(), config),
                 effortLines(row.assessment(), config),
@@ -143,9 +139,10 @@ public final class ExplainRun {
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {
         var assessor = new PullAssessor(config.pull());
         var traces = new ArrayList<PullTrace>();
-        for (int turn = 1; turn <= assessed.pull().pulls().size(); turn++) {
+        int out = assessed.pull().pulls().size();
+        for (int turn = 1; turn <= out; turn++) {
             traces.add(assessor.trace(
-                    assessed.span(), assessed.bends(), turn, config.pull().judgedBy()));
+                    assessed.span(), assessed.bends(), out, turn, config.pull().judgedBy()));
         }
         return traces;
     }

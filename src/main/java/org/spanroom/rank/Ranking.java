@@ -2,10 +2,8 @@ package org.spanroom.rank;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -29,10 +27,6 @@ import org.spanroom.model.Verdict;
  * given, so that one can see what the reason for exclusion costs.
  */
 public final class Ranking {
-    private static final Comparator<Scored> BEST_FIRST = Comparator.comparing(Scored::isExcluded)
-            .thenComparing(Comparator.comparingDouble(Scored::orderingPoints).reversed())
-            .thenComparing(scored -> scored.assessment().span().id());
-
     private final ScoringSettings settings;
     private final Quantities quantities;
     private final Gates gates;
@@ -84,18 +78,22 @@ public final class Ranking {
         return keys;
     }
 
-    /** Returns all spans, the best first, the excluded last. */
+    /** Returns this ranking for the spans of one run. */
+    public RunRanking among(List<Span> all) {
+        return new RunRanking(this, EmptyDucts.of(all));
+    }
+
+    /** Returns all spans, the best first, the excluded last; for spans so few that all of them may be held. */
     public List<RankedSpan> rank(List<Assessment> assessments) {
-        EmptyDucts emptyDucts =
-                EmptyDucts.of(assessments.stream().map(Assessment::span).toList());
-        List<Scored> inOrder = assessments.stream()
-                .map(assessment -> scored(assessment, emptyDucts))
-                .sorted(BEST_FIRST)
-                .toList();
-        var ranked = new ArrayList<RankedSpan>(inOrder.size());
-        for (Scored scored : inOrder) {
-            var rank = scored.isExcluded() ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1);
-            ranked.add(new RankedSpan(rank, scored.assessment(), scored.score(), scored.verdict()));
+        RunRanking run = among(assessments.stream().map(Assessment::span).toList());
+        var standings = new Standings(assessments.size());
+        for (int i = 0; i < assessments.size(); i++) {
+            run.stand(i, assessments.get(i), standings);
+        }
+        var ranked = new ArrayList<RankedSpan>(assessments.size());
+        for (int number :
+                standings.bestFirst(i -> assessments.get(i).span().id())) {
+            ranked.add(run.ranked(ranked.size(), standings, assessments.get(number)));
         }
         return List.copyOf(ranked);
     }
@@ -162,24 +160,12 @@ public final class Ranking {
         return new Verdict(exclusions, waived, cautions.of(assessment, emptyDucts));
     }
 
-    private Scored scored(Assessment assessment, EmptyDucts emptyDucts) {
-        Score score = score(assessment);
-        Verdict verdict = verdict(assessment, emptyDucts);
-        return new Scored(assessment, score, verdict, verdict.isExcluded() ? 0 : score.totalPoints());
-    }
-
     private static void requireKnown(Set<String> keys) {
         for (String key : keys) {
             if (!criteria().contains(key)) {
                 throw new IllegalArgumentException(
                         "scoring has no criterion '" + key + "'; there are " + String.join(", ", criteria()));
             }
-        }
-    }
-
-    private record Scored(Assessment assessment, Score score, Verdict verdict, double orderingPoints) {
-        boolean isExcluded() {
-            return verdict.isExcluded();
         }
     }
 }
