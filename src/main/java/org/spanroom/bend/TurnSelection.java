@@ -182,10 +182,9 @@ final class TurnSelection {
         boolean joined = false;
         int untouched = corners.count();
         for (int place = places - 1; place >= 0; place--) {
-            boolean best =
-                    place + more < untouched
-                            && saves[place].isPositive()
-                            && (place == 0 || saves[place].isNoLessThan(saves[place - 1]));
+            boolean best = place + more < untouched
+                    && saves[place].isPositive()
+                    && (place == 0 || saves[place].isNoLessThan(saves[place - 1]));
             if (best) {
                 corners = corners.merged(place, place + more);
                 joined = true;

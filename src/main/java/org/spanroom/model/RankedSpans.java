@@ -17,9 +17,7 @@ public interface RankedSpans {
 
     /** Returns the first spans of the order, or all if there are fewer. */
     default List<RankedSpan> first(int most) {
-        return IntStream.range(0, Math.min(most, size()))
-                .mapToObj(this::at)
-                .toList();
+        return IntStream.range(0, Math.min(most, size())).mapToObj(this::at).toList();
     }
 
     /** Returns spans that are held already, given in the order of the ranking. */

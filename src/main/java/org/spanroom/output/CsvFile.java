@@ -100,7 +100,8 @@ final class CsvFile implements TableFile {
         return switch (utf8[start]) {
             case '=', '@', '\t', '\r', '\n' -> true;
             // the first byte of full-width signs, and of much else
-            case (byte) 0xEF -> FULL_WIDTH.indexOf(new String(utf8, start, length, StandardCharsets.UTF_8).charAt(0)) >= 0;
+            case (byte) 0xEF ->
+                FULL_WIDTH.indexOf(new String(utf8, start, length, StandardCharsets.UTF_8).charAt(0)) >= 0;
             case '+', '-' ->
                 !PLAIN_NUMBER
                         .matcher(new String(utf8, start, length, StandardCharsets.UTF_8))

@@ -44,7 +44,8 @@ final class OptionalShapefile implements TableFile {
         }
         return files.cutTexts() == 0
                 ? Optional.empty()
-                : Optional.of(files.cutTexts() + " texts in spans.dbf are cut to the 254 bytes that the format allows.");
+                : Optional.of(
+                        files.cutTexts() + " texts in spans.dbf are cut to the 254 bytes that the format allows.");
     }
 
     @Override

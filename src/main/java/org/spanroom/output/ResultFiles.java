@@ -109,7 +109,10 @@ final class ResultFiles implements AutoCloseable {
         }
         shapefile = writes(OutputFormat.SHAPEFILE)
                 ? Optional.of(new OptionalShapefile(
-                        folder.resolve("spans.shp"), table, options, results.spans().size()))
+                        folder.resolve("spans.shp"),
+                        table,
+                        options,
+                        results.spans().size()))
                 : Optional.empty();
         shapefile.ifPresent(file -> add(spans, file));
         if (writes(OutputFormat.CSV)) {
@@ -174,14 +177,9 @@ final class ResultFiles implements AutoCloseable {
     private void finish() {
         finished = true;
         List<List<AutoCloseable>> groups = List.of(ofGeoPackage, others);
-        new Conveyor<>(
-                        groups.size(),
-                        threads,
-                        () -> groups,
-                        (all, number) -> closeAll(all.get(number)),
-                        all -> {
-                            // nothing is left to be done in order
-                        })
+        new Conveyor<>(groups.size(), threads, () -> groups, (all, number) -> closeAll(all.get(number)), all -> {
+                    // nothing is left to be done in order
+                })
                 .run();
     }
 
@@ -234,8 +232,8 @@ final class ResultFiles implements AutoCloseable {
                 .map(Score.Part::criterion)
                 .toList();
         Table<RankedSpan> plane = SpanColumns.table(criteria);
-        boolean hasZ =
-                results.network().spans().stream().anyMatch(span -> span.lonLat().hasZ());
+        boolean hasZ = results.network().spans().stream()
+                .anyMatch(span -> span.lonLat().hasZ());
         return hasZ ? plane.withZ() : plane;
     }
 }

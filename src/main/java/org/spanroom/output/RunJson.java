@@ -33,8 +33,7 @@ final class RunJson {
         this.json = json;
     }
 
-    static void write(
-            Path file, Results results, RankTotals totals, OutputSettings settings, List<String> notes) {
+    static void write(Path file, Results results, RankTotals totals, OutputSettings settings, List<String> notes) {
         var indenter = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (JsonGenerator json = new JsonFactory(MAPPER).createGenerator(file.toFile(), JsonEncoding.UTF8)) {
@@ -46,7 +45,8 @@ final class RunJson {
         }
     }
 
-    private void all(Results results, RankTotals totals, OutputSettings settings, List<String> notes) throws IOException {
+    private void all(Results results, RankTotals totals, OutputSettings settings, List<String> notes)
+            throws IOException {
         json.writeStartObject();
         json.writeStringField("program", "Spanroom");
         json.writeStringField("version", results.run().version());

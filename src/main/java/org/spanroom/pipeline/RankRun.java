@@ -60,8 +60,7 @@ public final class RankRun {
         Spans spans = readAndCut();
         Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits());
-        var record =
-                new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
+        var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         var results = new Results(network, ranked, findings.all(), record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
@@ -74,8 +73,7 @@ public final class RankRun {
      *
      * @param crs the reference system of the routes
      */
-    private record Spans(
-            Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+    private record Spans(Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
@@ -99,14 +97,10 @@ public final class RankRun {
     AssessedSpans rank(Network network, PermitAssessor permits) {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
-        var look = new AssessedSpans.FirstLook(
-                new DataDoubts(config, findings), progress, SpanRun.threads(config));
+        var look = new AssessedSpans.FirstLook(new DataDoubts(config, findings), progress, SpanRun.threads(config));
         AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
         progress.end(String.format(
-                Locale.ROOT,
-                "%,d ranked, %,d excluded",
-                ranked.countRanked(),
-                ranked.size() - ranked.countRanked()));
+                Locale.ROOT, "%,d ranked, %,d excluded", ranked.countRanked(), ranked.size() - ranked.countRanked()));
         return ranked;
     }
 

@@ -91,8 +91,7 @@ public final class Ranking {
             run.stand(i, assessments.get(i), standings);
         }
         var ranked = new ArrayList<RankedSpan>(assessments.size());
-        for (int number :
-                standings.bestFirst(i -> assessments.get(i).span().id())) {
+        for (int number : standings.bestFirst(i -> assessments.get(i).span().id())) {
             ranked.add(run.ranked(ranked.size(), standings, assessments.get(number)));
         }
         return List.copyOf(ranked);

@@ -58,7 +58,8 @@ public final class Standings {
         Arrays.parallelSetAll(keys, span -> leading(points[span]) >>> bits << bits | span);
         Arrays.parallelSort(keys);
         long ofNumber = (1L << bits) - 1;
-        int[] order = Arrays.stream(keys).mapToInt(key -> (int) (key & ofNumber)).toArray();
+        int[] order =
+                Arrays.stream(keys).mapToInt(key -> (int) (key & ofNumber)).toArray();
         Comparator<Integer> exact = Comparator.comparing((Integer span) -> isExcluded(span))
                 .thenComparingDouble(span -> isExcluded(span) ? 0 : -points[span])
                 .thenComparing(id::apply);

@@ -37,7 +37,9 @@ class StandingsTest {
         assertThat(standings.bestFirst(span -> "id" + span))
                 .containsExactly(expected.stream().mapToInt(Integer::intValue).toArray());
         assertThat(standings.countRanked())
-                .isEqualTo(IntStream.range(0, count).filter(span -> points[span] >= 0).count());
+                .isEqualTo(IntStream.range(0, count)
+                        .filter(span -> points[span] >= 0)
+                        .count());
     }
 
     static LongStream seeds() {
