@@ -51,6 +51,7 @@ import picocli.CommandLine.Spec;
             CompareCommand.class,
             SampleCommand.class,
             BendsAccuracyCommand.class,
+            PackingQualityCommand.class,
             CommandLine.HelpCommand.class
         })
 final class SpanroomCommand implements Runnable {
@@ -103,7 +104,8 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "Which command? One of rank, check, explain, compare, sample, bends-accuracy.");
+                commandLineOf(spec),
+                "Which command? One of rank, check, explain, compare, sample, bends-accuracy, packing-quality.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

@@ -11,8 +11,11 @@ import org.spanroom.model.OutputFormat;
  * @param folder the folder of this run; relative to the directory that the program is started in
  * @param crs the reference system of the layers; that of the routes where none is given
  * @param formats the formats that the results are written in; the record of the run comes with any of them
+ * @param packingFile a file outside that folder which carries packings of cross-sections to the next run; none where none is
+ *     given
  */
-public record OutputConfig(Optional<Path> folder, Optional<String> crs, List<OutputFormat> formats) {
+public record OutputConfig(
+        Optional<Path> folder, Optional<String> crs, List<OutputFormat> formats, Optional<Path> packingFile) {
     public OutputConfig {
         if (formats.isEmpty()) {
             throw new IllegalArgumentException("formats must name at least one format");
@@ -21,18 +24,19 @@ public record OutputConfig(Optional<Path> folder, Optional<String> crs, List<Out
     }
 
     public static OutputConfig defaults() {
-        return new OutputConfig(Optional.empty(), Optional.empty(), List.of(OutputFormat.values()));
+        return new OutputConfig(
+                Optional.empty(), Optional.empty(), List.of(OutputFormat.values()), Optional.empty());
     }
 
     public OutputConfig withFormats(List<OutputFormat> otherFormats) {
-        return new OutputConfig(folder, crs, otherFormats);
+        return new OutputConfig(folder, crs, otherFormats, packingFile);
     }
 
     public OutputConfig withFolder(Path otherFolder) {
-        return new OutputConfig(Optional.of(otherFolder), crs, formats);
+        return new OutputConfig(Optional.of(otherFolder), crs, formats, packingFile);
     }
 
     public OutputConfig withCrs(String otherCrs) {
-        return new OutputConfig(folder, Optional.of(otherCrs), formats);
+        return new OutputConfig(folder, Optional.of(otherCrs), formats, packingFile);
     }
 }

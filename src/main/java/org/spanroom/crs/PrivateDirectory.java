@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
  * place itself is shared by all users of a machine, and another could have laid files in wait there.
  */
 public final class PrivateDirectory {
+    private static final Object UNPACKING = new Object();
+
     private PrivateDirectory() {}
 
     /** Something that a library does when it is first used, and that unpacks files. */
@@ -29,7 +31,7 @@ public final class PrivateDirectory {
      * <p>A failure of the library is left to show when the library is used.
      */
     public static void unpack(String property, String purpose, Unpacking work) {
-        synchronized (PrivateDirectory.class) {
+        synchronized (UNPACKING) {
             if (System.getProperty(property) == null) {
                 System.setProperty(property, make(purpose).toString());
             }
@@ -59,7 +61,7 @@ public final class PrivateDirectory {
 
         @Override
         public void run() {
-            synchronized (PrivateDirectory.class) {
+            synchronized (UNPACKING) {
                 if (directory != null) {
                     remove(directory);
                 }

@@ -84,9 +84,15 @@ final class PlacedZone {
         boolean atFrom = false;
         boolean atTo = false;
         for (Area area : in(plane)) {
-            stretches.addAll(way.inside(area));
-            atFrom |= way.beginsIn(area);
-            atTo |= way.endsIn(area);
+            if (way.mayMeetBoundary(area)) {
+                stretches.addAll(way.inside(area));
+                atFrom |= way.beginsIn(area);
+                atTo |= way.endsIn(area);
+            } else if (way.beginsIn(area)) {
+                stretches.add(way.whole());
+                atFrom = true;
+                atTo = true;
+            }
         }
         List<Stretch> counted = Stretch.union(stretches).stream()
                 .filter(stretch -> stretch.lengthM() > 0 && stretch.lengthM() >= sliverM)

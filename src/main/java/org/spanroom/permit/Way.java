@@ -42,6 +42,26 @@ final class Way {
         return xy;
     }
 
+    /** Returns whether an area's boundary comes near; if not, the way and both vaults lie on one side of it. */
+    boolean mayMeetBoundary(Area area) {
+        double leastX = xy[0];
+        double leastY = xy[1];
+        double mostX = xy[0];
+        double mostY = xy[1];
+        for (int at = 2; at < xy.length; at += 2) {
+            leastX = Math.min(leastX, xy[at]);
+            leastY = Math.min(leastY, xy[at + 1]);
+            mostX = Math.max(mostX, xy[at]);
+            mostY = Math.max(mostY, xy[at + 1]);
+        }
+        return area.boundaryMayMeet(leastX, leastY, mostX, mostY);
+    }
+
+    /** Returns the whole way as one stretch. */
+    Stretch whole() {
+        return new Stretch(0, alongM[alongM.length - 1]);
+    }
+
     boolean beginsIn(Area area) {
         return area.holds(xy[xy.length - 4], xy[xy.length - 3]);
     }

@@ -6,6 +6,7 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.Span;
 
 /** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
@@ -32,6 +33,10 @@ final class DataDoubts {
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
         }
+        one.room()
+                .proposal()
+                .filter(PullChoice::mayJam)
+                .ifPresent(choice -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(choice))));
         if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
             findings.add(finding(
                     FindingCode.LONG_SECTION,
@@ -52,6 +57,13 @@ final class DataDoubts {
                             one.bends().total().deg(),
                             config.pull().limits().warnTotalDeg())));
         }
+    }
+
+    private static String jam(PullChoice choice) {
+        return String.format(
+                Locale.ROOT,
+                "three equal innerducts of those that come out have a jam ratio of %.2f",
+                choice.jamRatio().orElse(0));
     }
 
     private static Finding finding(FindingCode code, Span span, String detail) {

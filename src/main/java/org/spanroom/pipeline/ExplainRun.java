@@ -139,9 +139,10 @@ public final class ExplainRun {
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {
         var assessor = new PullAssessor(config.pull());
         var traces = new ArrayList<PullTrace>();
-        for (int turn = 1; turn <= assessed.pull().pulls().size(); turn++) {
+        int out = assessed.pull().pulls().size();
+        for (int turn = 1; turn <= out; turn++) {
             traces.add(assessor.trace(
-                    assessed.span(), assessed.bends(), turn, config.pull().judgedBy()));
+                    assessed.span(), assessed.bends(), out, turn, config.pull().judgedBy()));
         }
         return traces;
     }

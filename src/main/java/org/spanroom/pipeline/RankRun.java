@@ -48,6 +48,7 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
+        PackingMemory.check(config.output());
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
         }
@@ -98,7 +99,10 @@ public final class RankRun {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
         var look = new AssessedSpans.FirstLook(new DataDoubts(config, findings), progress, SpanRun.threads(config));
+        var memory = new PackingMemory(config.output(), findings);
+        memory.recall(assessor.rooms());
         AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
+        memory.keep(assessor.rooms());
         progress.end(String.format(
                 Locale.ROOT, "%,d ranked, %,d excluded", ranked.countRanked(), ranked.size() - ranked.countRanked()));
         return ranked;

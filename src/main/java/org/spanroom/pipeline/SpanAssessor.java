@@ -8,6 +8,7 @@ import org.spanroom.model.Bends;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.Rates;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
@@ -19,6 +20,9 @@ import org.spanroom.pull.PullAssessor;
  * by several threads.
  */
 final class SpanAssessor {
+    /** Hours on site for each dead cable that is taken out besides; illustrative. */
+    private static final double DEAD_CABLE_HOURS = 0.5;
+
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
@@ -42,7 +46,7 @@ final class SpanAssessor {
     /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
     Assessment withDuct(Assessment assessed, Duct duct) {
         Span span = assessed.span();
-        Room room = roomAssessor.assess(duct);
+        Room room = propose(span, duct);
         return new Assessment(
                 span,
                 assessed.bends(),
@@ -52,12 +56,34 @@ final class SpanAssessor {
                 effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
     }
 
+    /** Returns the assessor of room, whose packings are worth keeping. */
+    RoomAssessor rooms() {
+        return roomAssessor;
+    }
+
     /** Assesses the span of the given number; each number stands for one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
-        Room room = roomAssessor.assess(span.duct());
-        PullAssessment pull = pullAssessor.assess(span, bends);
+        Room room = propose(span, span.duct());
+        PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
+    }
+
+    /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
+    private Room propose(Span span, Duct duct) {
+        return roomAssessor.assess(duct).propose(choice -> hours(span, choice));
+    }
+
+    private double hours(Span span, PullChoice choice) {
+        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
+                + DEAD_CABLE_HOURS * choice.deadCablesOut();
+    }
+
+    /** Where nothing is proposed the forces are those for all innerducts. */
+    private PullAssessment pull(Span span, Bends bends, Room room) {
+        return room.proposal()
+                .map(choice -> pullAssessor.assess(span, bends, choice.innerductsOut()))
+                .orElseGet(() -> pullAssessor.assess(span, bends));
     }
 }

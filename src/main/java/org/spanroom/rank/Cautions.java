@@ -9,11 +9,11 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Caution;
 import org.spanroom.model.Circumstances;
-import org.spanroom.model.CrossSection;
 import org.spanroom.model.Duct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Term;
@@ -60,8 +60,8 @@ final class Cautions {
     }
 
     private static void ofCrossSection(Assessment assessment, Set<Caution> cautions) {
-        Optional<CrossSection> section = assessment.room().crossSection();
-        when(section.filter(CrossSection::mayJam).isPresent(), Caution.MAY_JAM, cautions);
+        boolean mayJam = assessment.room().proposal().filter(PullChoice::mayJam).isPresent();
+        when(mayJam, Caution.MAY_JAM, cautions);
         when(assessment.room().findContradiction().isPresent(), Caution.CONTENTS_CANNOT_FIT, cautions);
     }
 

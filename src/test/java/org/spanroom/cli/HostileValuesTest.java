@@ -140,7 +140,8 @@ class HostileValuesTest {
             List<String> owners = strings(statement, "SELECT owner FROM spans ORDER BY fid");
             assertThat(owners).contains("'; DROP TABLE spans; --", "<script>alert(1)</script>", "%n%s%d%x");
             assertThat(strings(statement, "SELECT table_name FROM gpkg_contents ORDER BY 1"))
-                    .containsExactly("bends", "findings", "pulls", "spans", "vaults");
+                    .contains("bends", "findings", "pulls", "spans", "vaults")
+                    .allMatch(layer -> layer.matches("[a-z_]+"));
         }
     }
 

@@ -25,7 +25,7 @@ final class WatchedMain {
 
     private WatchedMain() {}
 
-    @SuppressWarnings("deprecation")
+    @SuppressWarnings({"deprecation", "AddressSelection"}) // an address of this machine, never reached
     public static void main(String[] args) throws Exception {
         System.setProperty("java.nio.channels.spi.SelectorProvider", WatchedChannels.class.getName());
         System.setProperty("jdk.net.hosts.file", "/nonexistent");
@@ -44,6 +44,7 @@ final class WatchedMain {
     }
 
     /** Says so and fails. */
+    @SuppressWarnings("TypeParameterUnusedInFormals") // nothing is ever returned
     static <T> T refuse(String what) {
         ERR.println("NETWORK: " + what);
         throw new IllegalStateException("no network: " + what);

@@ -39,23 +39,31 @@ final class PermitTiming {
         var pool = new ForkJoinPool(threads);
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
+            double startCpuS = cpuS();
             var assessor = new PermitAssessor(zones, GridMap.settings("", false, 0.5));
-            double builtS = (System.nanoTime() - start) / 1e9;
             List<Permits> permits = pool.submit(
                             () -> spans.parallelStream().map(assessor::assess).toList())
                     .get();
             System.out.printf(
                     Locale.ROOT,
-                    "%d spans by %d zones, %d threads: %.2f s, %.2f s of it to make the zones ready; %d touches, %.0f m%n",
+                    "%d spans by %d zones, %d threads: %.2f s, %.2f s of processor; %d touches, %.0f m%n",
                     spanCount,
                     zoneCount,
                     threads,
                     (System.nanoTime() - start) / 1e9,
-                    builtS,
+                    cpuS() - startCpuS,
                     permits.stream().mapToInt(one -> one.touches().size()).sum(),
                     permits.stream().mapToDouble(Permits::lengthM).sum());
         }
         pool.shutdown();
+    }
+
+    private static double cpuS() {
+        return ProcessHandle.current()
+                .info()
+                .totalCpuDuration()
+                .map(spent -> spent.toNanos() / 1e9)
+                .orElse(Double.NaN);
     }
 
     private static List<Zone> zones(Random random, int count) {

@@ -118,7 +118,7 @@ class PermitsInGeosTest {
         assertThat(log.countByCode()).containsKey(FindingCode.ZONE_OUTLINE_INVALID);
     }
 
-    private static int compare(String what, double foundM, TreeMap<String, Double> expected) {
+    private static int compare(String what, double foundM, Map<String, Double> expected) {
         double expectedM = expected.get(what);
         assertThat(foundM).as(what).isCloseTo(expectedM, within(MILLIMETRE_M));
         return expectedM > 0 ? 1 : 0;
