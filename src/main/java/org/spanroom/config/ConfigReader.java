@@ -45,6 +45,15 @@ public final class ConfigReader {
         return read(runFile, ConfigReader::recorded);
     }
 
+    /**
+     * Returns a config with one section read from a file of its own, on top of what the config has for it.
+     *
+     * @throws InputException naming file, line, key and remedy if anything in it is not understood
+     */
+    public static RunConfig withSection(RunConfig config, String key, Path file) {
+        return FiledSections.withSection(config, key, file);
+    }
+
     private static ConfigNode recorded(ConfigNode root) {
         if (root instanceof ConfigNode.Mapping members && members.entries().containsKey("config")) {
             return members.entries().get("config").value();
