@@ -93,8 +93,9 @@ public final class ConfigReader {
     }
 
     private static void demandTermsOfTheirLayers(RunConfig config) {
-        demandTerms("routes", config.inputs().routes().fields(), false);
-        demandTerms("vaults", config.inputs().vaults().fields(), true);
+        demandTerms("routes", config.inputs().routes().fields(), FieldMap.routeTerms());
+        demandTerms("vaults", config.inputs().vaults().fields(), FieldMap.VAULT_TERMS);
+        demandTerms("zones", config.inputs().zones().fields(), FieldMap.ZONE_TERMS);
     }
 
     private static void demandRowsOfTheCatalog(RunConfig config) {
@@ -116,10 +117,10 @@ public final class ConfigReader {
         });
     }
 
-    private static void demandTerms(String layer, FieldMap fields, boolean ofVaults) {
+    private static void demandTerms(String layer, FieldMap fields, Set<Term> ofLayer) {
         Set<String> wrong = new TreeSet<>();
         for (Term term : fields.byTerm().keySet()) {
-            if (FieldMap.VAULT_TERMS.contains(term) != ofVaults) {
+            if (!ofLayer.contains(term)) {
                 wrong.add(term.key());
             }
         }

@@ -12,7 +12,7 @@ import org.spanroom.finding.InputException;
 /** Sections of a config that stand in files of their own, named where the section would stand. */
 final class FiledSections {
     /** Keys of the sections that may be a file's name: those that an owner keeps and dates by themselves. */
-    static final List<String> KEYS = List.of("catalog", "scoring");
+    static final List<String> KEYS = List.of("catalog", "scoring", "permit");
 
     private FiledSections() {}
 

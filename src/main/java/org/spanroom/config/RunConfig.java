@@ -3,6 +3,7 @@ package org.spanroom.config;
 import org.spanroom.model.BendSettings;
 import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.PermitSettings;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
@@ -28,6 +29,7 @@ public record RunConfig(
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        PermitSettings permit,
         ScoringSettings scoring,
         OutputConfig output,
         int threads,
@@ -51,6 +53,7 @@ public record RunConfig(
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                PermitSettings.defaults(),
                 ScoringSettings.defaults(),
                 OutputConfig.defaults(),
                 0,
@@ -59,24 +62,26 @@ public record RunConfig(
 
     public RunConfig withInputs(InputConfig other) {
         return new RunConfig(
-                other, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
-                strict);
+                other, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads, strict);
     }
 
     public RunConfig withOutput(OutputConfig other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, other, threads,
-                strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, other, threads, strict);
     }
 
     public RunConfig withThreads(int other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, other, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, other, strict);
     }
 
     public RunConfig withStrict(boolean other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, scoring, output, threads,
-                other);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads, other);
+    }
+
+    public RunConfig withPermit(PermitSettings other) {
+        return new RunConfig(
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, other, scoring, output, threads, strict);
     }
 }

@@ -33,6 +33,12 @@ public enum FindingCode {
     VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults lie so close along a line that the nearer one alone cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route comes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
+    // Permit zones
+    ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
+    ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone is wider or higher than ten degrees and was skipped"),
+    ZONE_OUTLINE_INVALID(Severity.SUSPECT, "a permit zone's outline crosses itself or is not closed; it was repaired"),
+    ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it counts as a zone of another kind"),
+    ZONE_EXPIRED(Severity.NOTE, "a permit zone's last day lies before the day that the run is made for"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),

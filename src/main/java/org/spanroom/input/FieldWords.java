@@ -70,7 +70,11 @@ final class FieldWords {
             Map.entry(Term.DUCT_SIZE, "duct size, trade size, nominal size, duct catalogue, duct catalog"),
             Map.entry(Term.INNERDUCT_SIZE, "innerduct size, innerduct type, innerduct catalogue, innerduct catalog"),
             Map.entry(Term.CABLE_TYPE, "cable type, cable size, cable catalogue, cable catalog"),
-            Map.entry(Term.CABLE_MAY_MOVE, "cable may move, may move, movable")));
+            Map.entry(Term.CABLE_MAY_MOVE, "cable may move, may move, movable"),
+            Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
+            Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
+            Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
             Map.entry("dia", "diameter"),
@@ -124,10 +128,8 @@ final class FieldWords {
 
     private final Set<Term> terms;
 
-    FieldWords(boolean ofVaults) {
-        terms = ofVaults
-                ? EnumSet.copyOf(FieldMap.VAULT_TERMS)
-                : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
+    FieldWords(Set<Term> terms) {
+        this.terms = EnumSet.copyOf(terms);
     }
 
     /** A field that may stand for a term. */

@@ -43,6 +43,11 @@ public enum Term {
     VAULT_WATER(Kind.FLAG),
     VAULT_SURFACE(Kind.TEXT),
     CABLE_HOLD(Kind.FLAG),
+    ZONE(Kind.TEXT),
+    ZONE_KIND(Kind.TEXT),
+    ZONE_NAME(Kind.TEXT),
+    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    ZONE_UNTIL(Kind.TEXT),
     /** A row of the catalogue's outer ducts: its name, or type and trade size. */
     DUCT_SIZE(Kind.TEXT),
     /** A row of the catalogue's innerducts. */

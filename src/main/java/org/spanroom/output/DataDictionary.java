@@ -29,11 +29,12 @@ final class DataDictionary {
 
             | file | what |
             |---|---|
-            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `findings`, each with a spatial index, and the table `pulls` |
+            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `permits`, `findings`, each with a spatial index, and the table `pulls` |
             | `spans.geojson` | the spans, RFC 7946, one feature a line |
             | `spans.shp` `.shx` `.dbf` `.prj` `.cpg` | the spans as a Shapefile, with the short names below |
             | `spans.csv` | the spans without geometry |
             | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
+            | `permits.csv`, `permits.geojson` | the stretches of spans inside permit zones, as in the layer `permits` |
             | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg` |
             | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
 
@@ -103,6 +104,7 @@ final class DataDictionary {
                 section(SpanColumns.table(SpanColumns.knownCriteria())),
                 section(VaultColumns.TABLE),
                 section(BendColumns.TABLE),
+                section(PermitRow.TABLE),
                 section(PullRow.TABLE),
                 section(FindingColumns.TABLE),
                 RUN,

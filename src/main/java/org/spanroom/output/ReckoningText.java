@@ -40,6 +40,7 @@ public final class ReckoningText {
         bends();
         room();
         new PullText(reckoning, page).write();
+        new PermitText(reckoning, page).write();
         score();
         page.gap();
         page.hanging(0, "%s", CAUTION);

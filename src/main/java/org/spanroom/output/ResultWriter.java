@@ -121,6 +121,9 @@ public final class ResultWriter {
                 try (var layer = file.layer(BendColumns.TABLE)) {
                     spans.forEach(row -> writeBends(row, layer));
                 }
+                try (var layer = file.layer(PermitRow.TABLE)) {
+                    spans.forEach(row -> PermitRow.of(row).forEach(layer::write));
+                }
                 try (var layer = file.layer(PullRow.TABLE)) {
                     spans.forEach(row -> writePulls(row, layer));
                 }
@@ -137,12 +140,18 @@ public final class ResultWriter {
             try (var file = new GeoJsonWriter<>(folder.resolve("spans.geojson"), table)) {
                 spans.forEach(file::write);
             }
+            try (var file = new GeoJsonWriter<>(folder.resolve("permits.geojson"), PermitRow.TABLE)) {
+                spans.forEach(row -> PermitRow.of(row).forEach(file::write));
+            }
             return Optional.empty();
         }
 
         private Optional<String> csv() {
             try (var file = new CsvWriter<>(folder.resolve("spans.csv"), table)) {
                 spans.forEach(file::write);
+            }
+            try (var file = new CsvWriter<>(folder.resolve("permits.csv"), PermitRow.TABLE)) {
+                spans.forEach(row -> PermitRow.of(row).forEach(file::write));
             }
             try (var file = new CsvWriter<>(folder.resolve("pulls.csv"), PullRow.TABLE)) {
                 spans.forEach(row -> writePulls(row, file));

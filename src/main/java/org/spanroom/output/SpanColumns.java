@@ -60,6 +60,7 @@ final class SpanColumns {
         columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
+        columns.addAll(PermitColumns.all());
         columns.addAll(record());
         return columns;
     }

@@ -1,5 +1,6 @@
 package org.spanroom.output;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.spanroom.model.VaultUse;
 
@@ -10,7 +11,12 @@ final class VaultColumns {
             "One row for each vault that counts, in the order of reading; a footprint is shown by a point inside it.",
             GeometryKind.POINT,
             row -> Shape.point(row.vault().lonDeg(), row.vault().latDeg()),
-            List.of(
+            columns());
+
+    private VaultColumns() {}
+
+    private static List<Column<VaultUse>> columns() {
+        var columns = new ArrayList<>(List.<Column<VaultUse>>of(
                     Column.text(
                             "vault_id",
                             "vault_id",
@@ -39,6 +45,7 @@ final class VaultColumns {
                             "merged",
                             "Other vaults at the same place that count as this one, joined by ;.",
                             row -> String.join(";", row.mergedIds()))));
-
-    private VaultColumns() {}
+        columns.addAll(PermitColumns.ofVaults());
+        return columns;
+    }
 }

@@ -18,6 +18,7 @@ import org.spanroom.model.Reckoning;
 import org.spanroom.model.Span;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
 /**
@@ -62,7 +63,7 @@ public final class ExplainRun {
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
         demandSpan(network, spanId);
-        List<RankedSpan> ranked = run.rank(network);
+        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
         int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
         RankedSpan row = ranked.stream()
                 .filter(candidate -> candidate.span().id().equals(spanId))

@@ -21,6 +21,7 @@ import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
@@ -47,8 +48,9 @@ public final class RankRun {
         Optional<ReferenceSystem> askedCrs = askedCrs();
         ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
         InputData inputs = read();
-        Network network = cut(inputs);
-        List<RankedSpan> ranked = rank(network);
+        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        Network network = located(cut(inputs), permits);
+        List<RankedSpan> ranked = rank(network, permits);
         var record = new RunRecord(
                 version,
                 startedAt,
@@ -68,15 +70,22 @@ public final class RankRun {
     }
 
     /** Returns all spans, assessed, the best first. */
-    List<RankedSpan> rank(Network network) {
-        List<Assessment> assessed = assess(network.spans());
+    List<RankedSpan> rank(Network network, PermitAssessor permits) {
+        List<Assessment> assessed = assess(network.spans(), permits);
         new DataDoubts(config).report(assessed, findings);
         return rank(assessed);
     }
 
-    private List<Assessment> assess(List<Span> spans) {
+    /** Returns the network with the zones that its vaults lie in. */
+    private static Network located(Network network, PermitAssessor permits) {
+        return network.withVaults(network.vaults().stream()
+                .map(use -> use.withZones(permits.zonesAt(use.vault())))
+                .toList());
+    }
+
+    private List<Assessment> assess(List<Span> spans, PermitAssessor permits) {
         progress.begin("assess spans", spans.size());
-        var assessor = new SpanAssessor(config);
+        var assessor = new SpanAssessor(config, permits);
         List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
         progress.end(String.format(Locale.ROOT, "%,d spans: bends, room, pull", assessed.size()));
         return assessed;

@@ -228,10 +228,12 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
         assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
         String text = Files.readString(shipped)
                 + Files.readString(Path.of("config", "scoring.yaml"))
-                + Files.readString(Path.of("config", "catalog.yaml"));
+                + Files.readString(Path.of("config", "catalog.yaml"))
+                + Files.readString(Path.of("config", "permits.yaml"));
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
