@@ -53,10 +53,7 @@ final class InputOptions {
     @Nullable
     Path zones;
 
-    @Option(
-            names = "--zones-layer",
-            paramLabel = "NAME",
-            description = "Layer of the zones, where a file has several.")
+    @Option(names = "--zones-layer", paramLabel = "NAME", description = "Layer of the zones, where a file has several.")
     @Nullable
     String zonesLayer;
 

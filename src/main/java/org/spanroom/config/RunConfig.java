@@ -62,26 +62,31 @@ public record RunConfig(
 
     public RunConfig withInputs(InputConfig other) {
         return new RunConfig(
-                other, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads, strict);
+                other, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads,
+                strict);
     }
 
     public RunConfig withOutput(OutputConfig other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, other, threads, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, other, threads,
+                strict);
     }
 
     public RunConfig withThreads(int other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, other, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, other,
+                strict);
     }
 
     public RunConfig withStrict(boolean other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads, other);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output,
+                threads, other);
     }
 
     public RunConfig withPermit(PermitSettings other) {
         return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, other, scoring, output, threads, strict);
+                inputs, assumed, values, plausible, catalog, network, bend, room, pull, other, scoring, output, threads,
+                strict);
     }
 }

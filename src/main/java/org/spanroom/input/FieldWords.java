@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.spanroom.config.FieldMap;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;

@@ -71,7 +71,8 @@ final class ZoneReader {
             reject(feature, FindingCode.ZONE_WITHOUT_AREA, "no ring of the zone encloses an area");
             return;
         }
-        List<List<double[]>> rings = outlines.polygons().stream().map(this::rings).toList();
+        List<List<double[]>> rings =
+                outlines.polygons().stream().map(this::rings).toList();
         if (isUsable(feature, rings)) {
             add(feature, rings.stream().map(ZoneReader::outline).toList());
             outlines.repair().ifPresent(text -> values.add(FindingCode.ZONE_OUTLINE_INVALID, "", () -> text));
@@ -104,10 +105,7 @@ final class ZoneReader {
         for (List<double[]> rings : polygons) {
             for (double[] ring : rings) {
                 if (!Geometries.isFinite(ring)) {
-                    reject(
-                            feature,
-                            FindingCode.BAD_COORDINATE,
-                            "the zone leaves the reference system " + crs.name());
+                    reject(feature, FindingCode.BAD_COORDINATE, "the zone leaves the reference system " + crs.name());
                     return false;
                 }
                 if (!isNear(ring, first[0], first[1])) {

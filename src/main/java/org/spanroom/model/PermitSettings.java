@@ -29,14 +29,13 @@ public record PermitSettings(
     public static final String OTHER = "other";
 
     /** The kinds that the program comes with, in the order in which people list them. */
-    public static final List<String> SHIPPED_KINDS = List.of(
-            "cut_ban", "night_only", "environmental", "heritage", "rail", "water", "school", "event", OTHER);
+    public static final List<String> SHIPPED_KINDS =
+            List.of("cut_ban", "night_only", "environmental", "heritage", "rail", "water", "school", "event", OTHER);
 
     private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9_]*");
 
     /** What work needs wherever it is done. */
-    public record Base(
-            List<String> recovery, List<String> newBuild, int recoveryLeadDays, int newBuildLeadDays) {
+    public record Base(List<String> recovery, List<String> newBuild, int recoveryLeadDays, int newBuildLeadDays) {
         public Base {
             recovery = keys("recovery", recovery);
             newBuild = keys("newBuild", newBuild);
@@ -70,16 +69,36 @@ public record PermitSettings(
                 "cut_ban",
                 kind("no-cut, no cut, moratorium, street cut ban, pavement moratorium", "", "", "ban_exception", 0, 90)
                         .banning());
-        kinds.put("night_only", kind("night, night work only", "night_work", "", "night_work", 10, 10).atNight());
+        kinds.put(
+                "night_only",
+                kind("night, night work only", "night_work", "", "night_work", 10, 10)
+                        .atNight());
         kinds.put(
                 "environmental",
-                kind("environment, habitat, contaminated", "", "", "environmental_review, soil_disposal", 0, 60).kind());
-        kinds.put("heritage", kind("historic, conservation", "", "", "heritage_review, archaeology_watch", 0, 60).kind());
-        kinds.put("rail", kind("railway, tram", "track_access", "", "rail_crossing", 30, 120).kind());
-        kinds.put("water", kind("waterway, watercourse, wetland", "dewatering", "", "water_crossing", 15, 90).kind());
-        kinds.put("school", kind("school zone", "school_hours", "", "school_hours", 5, 5).kind());
-        kinds.put("event", kind("event window, embargo", "event_clearance", "", "event_clearance", 10, 10).kind());
-        kinds.put(OTHER, kind("", "zone_review", "zone_review", "zone_review", 20, 20).kind());
+                kind("environment, habitat, contaminated", "", "", "environmental_review, soil_disposal", 0, 60)
+                        .kind());
+        kinds.put(
+                "heritage",
+                kind("historic, conservation", "", "", "heritage_review, archaeology_watch", 0, 60)
+                        .kind());
+        kinds.put(
+                "rail",
+                kind("railway, tram", "track_access", "", "rail_crossing", 30, 120)
+                        .kind());
+        kinds.put(
+                "water",
+                kind("waterway, watercourse, wetland", "dewatering", "", "water_crossing", 15, 90)
+                        .kind());
+        kinds.put(
+                "school",
+                kind("school zone", "school_hours", "", "school_hours", 5, 5).kind());
+        kinds.put(
+                "event",
+                kind("event window, embargo", "event_clearance", "", "event_clearance", 10, 10)
+                        .kind());
+        kinds.put(
+                OTHER,
+                kind("", "zone_review", "zone_review", "zone_review", 20, 20).kind());
         return new PermitSettings(
                 "",
                 false,

@@ -24,8 +24,7 @@ public record ZoneKind(
         int recoveryLeadDays,
         int newBuildLeadDays) {
     /** A kind without any rule. */
-    public static final ZoneKind NONE =
-            new ZoneKind(List.of(), List.of(), List.of(), List.of(), false, false, 0, 0);
+    public static final ZoneKind NONE = new ZoneKind(List.of(), List.of(), List.of(), List.of(), false, false, 0, 0);
 
     public ZoneKind {
         words = List.copyOf(words);

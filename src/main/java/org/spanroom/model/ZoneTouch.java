@@ -21,13 +21,7 @@ public record ZoneTouch(
 
     /** A touch from the span's beginning by a zone of no known rule. */
     public ZoneTouch(Zone zone, double lengthM, boolean atFrom, boolean atTo) {
-        this(
-                zone,
-                lengthM,
-                atFrom,
-                atTo,
-                lengthM > 0 ? List.of(new Stretch(0, lengthM)) : List.of(),
-                ZoneKind.NONE);
+        this(zone, lengthM, atFrom, atTo, lengthM > 0 ? List.of(new Stretch(0, lengthM)) : List.of(), ZoneKind.NONE);
     }
 
     public boolean atVault() {

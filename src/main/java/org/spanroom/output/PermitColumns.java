@@ -47,8 +47,9 @@ final class PermitColumns {
                         "zones",
                         "zones",
                         "Permit zones that the span or one of its vaults touches, joined by ;.",
-                        permits(p ->
-                                p.touches().stream().map(touch -> touch.zone().id()).collect(joining(";")))),
+                        permits(p -> p.touches().stream()
+                                .map(touch -> touch.zone().id())
+                                .collect(joining(";")))),
                 Column.text(
                         "zone_kinds",
                         "zone_kinds",

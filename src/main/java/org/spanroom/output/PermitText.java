@@ -23,10 +23,16 @@ final class PermitText {
             return;
         }
         page.gap();
-        page.line("Permits: %d zones touched, %.2f m inside them", permits.touches().size(), permits.lengthM());
+        page.line(
+                "Permits: %d zones touched, %.2f m inside them",
+                permits.touches().size(), permits.lengthM());
         permits.touches().forEach(this::zone);
         page.item("needs", "%s; they take %d days", words(permits.recoveryNeeds()), permits.recoveryLeadDays());
-        page.item("avoids", "%s; a new build would wait %d days for its permits", words(permits.avoided()), permits.newBuildLeadDays());
+        page.item(
+                "avoids",
+                "%s; a new build would wait %d days for its permits",
+                words(permits.avoided()),
+                permits.newBuildLeadDays());
         if (permits.nightOnly()) {
             page.item("night", "work is allowed at night only");
         }

@@ -17,34 +17,33 @@ final class VaultColumns {
 
     private static List<Column<VaultUse>> columns() {
         var columns = new ArrayList<>(List.<Column<VaultUse>>of(
-                    Column.text(
-                            "vault_id",
-                            "vault_id",
-                            "The owner's name of the vault.",
-                            row -> row.vault().id()),
-                    Column.text(
-                            "kind",
-                            "kind",
-                            "The recorded kind of vault.",
-                            row -> row.vault().kind()),
-                    Column.real(
-                            "elevation_m",
-                            "elev_m",
-                            3,
-                            "Recorded elevation.",
-                            row -> row.vault().elevationM()),
-                    Column.integer(
-                            "span_ends", "span_ends", "How many span ends lie at the vault.", VaultUse::spanCount),
-                    Column.flag(
-                            "footprint",
-                            "footprint",
-                            "Whether the vault is drawn as an outline.",
-                            row -> !row.vault().footprint().isEmpty()),
-                    Column.text(
-                            "merged_vaults",
-                            "merged",
-                            "Other vaults at the same place that count as this one, joined by ;.",
-                            row -> String.join(";", row.mergedIds()))));
+                Column.text(
+                        "vault_id",
+                        "vault_id",
+                        "The owner's name of the vault.",
+                        row -> row.vault().id()),
+                Column.text(
+                        "kind",
+                        "kind",
+                        "The recorded kind of vault.",
+                        row -> row.vault().kind()),
+                Column.real(
+                        "elevation_m",
+                        "elev_m",
+                        3,
+                        "Recorded elevation.",
+                        row -> row.vault().elevationM()),
+                Column.integer("span_ends", "span_ends", "How many span ends lie at the vault.", VaultUse::spanCount),
+                Column.flag(
+                        "footprint",
+                        "footprint",
+                        "Whether the vault is drawn as an outline.",
+                        row -> !row.vault().footprint().isEmpty()),
+                Column.text(
+                        "merged_vaults",
+                        "merged",
+                        "Other vaults at the same place that count as this one, joined by ;.",
+                        row -> String.join(";", row.mergedIds()))));
         columns.addAll(PermitColumns.ofVaults());
         return columns;
     }

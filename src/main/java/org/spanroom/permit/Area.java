@@ -72,7 +72,8 @@ final class Area {
         boolean inside = false;
         for (int block = 0; 4 * block < boxes.length; block++) {
             int box = 4 * block;
-            boolean beside = boxes[box + 1] > y + REACH_M || boxes[box + 3] < y - REACH_M || boxes[box + 2] < x - REACH_M;
+            boolean beside =
+                    boxes[box + 1] > y + REACH_M || boxes[box + 3] < y - REACH_M || boxes[box + 2] < x - REACH_M;
             for (int at = first(block); !beside && at < end(block); at += 4) {
                 if (isNear(at, x, y)) {
                     return true;

@@ -28,8 +28,9 @@ record PlacedZone(int order, Zone zone, ZoneKind rule, Plane plane, List<Area> a
         Envelope extent = new Envelope();
         zone.outlines().forEach(outline -> include(outline.shell(), extent));
         Plane plane = Plane.about(extent.isNull() ? 0 : extent.centre().x);
-        List<Area> areas =
-                zone.outlines().stream().map(outline -> new Area(outline, plane)).toList();
+        List<Area> areas = zone.outlines().stream()
+                .map(outline -> new Area(outline, plane))
+                .toList();
         return new PlacedZone(order, zone, rule, plane, areas, bowed(extent));
     }
 

@@ -21,8 +21,7 @@ final class Plane {
     private static final double FLATTENING_RATIO = 1 / 298.257223563;
     private static final double ECCENTRICITY = Math.sqrt(FLATTENING_RATIO * (2 - FLATTENING_RATIO));
     private static final double N = FLATTENING_RATIO / (2 - FLATTENING_RATIO);
-    private static final double RADIUS_M =
-            EQUATOR_RADIUS_M / (1 + N) * (1 + N * N / 4 + N * N * N * N / 64);
+    private static final double RADIUS_M = EQUATOR_RADIUS_M / (1 + N) * (1 + N * N / 4 + N * N * N * N / 64);
     private static final double[] H = {
         N / 2 - 2.0 / 3 * N * N + 5.0 / 16 * N * N * N + 41.0 / 180 * N * N * N * N,
         13.0 / 48 * N * N - 3.0 / 5 * N * N * N + 557.0 / 1440 * N * N * N * N,

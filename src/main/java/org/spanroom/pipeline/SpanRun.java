@@ -39,7 +39,8 @@ final class SpanRun {
                 inputs.vaults().size(),
                 inputs.zones().isEmpty()
                         ? ""
-                        : String.format(Locale.ROOT, ", %,d zones", inputs.zones().size())));
+                        : String.format(
+                                Locale.ROOT, ", %,d zones", inputs.zones().size())));
         return inputs;
     }
 

@@ -37,7 +37,8 @@ final class GridMap {
     /** Returns a span through x0, y0, x1, y1, ..., with a vault at each end. */
     static Span span(double... xy) {
         Line ground = Line.ofXy(xy);
-        return span(ground.planeLength(), vault("A", xy[0], xy[1]), vault("B", xy[xy.length - 2], xy[xy.length - 1]), xy);
+        return span(
+                ground.planeLength(), vault("A", xy[0], xy[1]), vault("B", xy[xy.length - 2], xy[xy.length - 1]), xy);
     }
 
     static Span span(double lengthM, Vault from, Vault to, double... xy) {

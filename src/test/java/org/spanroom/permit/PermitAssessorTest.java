@@ -31,7 +31,8 @@ class PermitAssessorTest {
 
     @Test
     void metresInsideAreThoseBetweenTheCrossings() {
-        Permits permits = assessor(0.5, zone("Z", "heritage", box(40, -10, 60, 10))).assess(straight);
+        Permits permits =
+                assessor(0.5, zone("Z", "heritage", box(40, -10, 60, 10))).assess(straight);
 
         ZoneTouch touch = only(permits);
         assertThat(touch.zone().id()).isEqualTo("Z");
@@ -58,13 +59,12 @@ class PermitAssessorTest {
 
     @Test
     void aZoneAroundEverythingHoldsTheWholeLength() {
-        ZoneTouch touch = only(assessor(0.5, zone("Z", "event", box(-50, -50, 150, 50)))
-                .assess(span(0, 0, 33, 1, 70, -2, 100, 0)));
+        ZoneTouch touch = only(
+                assessor(0.5, zone("Z", "event", box(-50, -50, 150, 50))).assess(span(0, 0, 33, 1, 70, -2, 100, 0)));
 
         assertThat(touch.stretches()).hasSize(1);
         assertThat(touch.atFrom() && touch.atTo()).isTrue();
-        assertThat(touch.lengthM())
-                .isEqualTo(span(0, 0, 33, 1, 70, -2, 100, 0).lengthM(), within(1e-9));
+        assertThat(touch.lengthM()).isEqualTo(span(0, 0, 33, 1, 70, -2, 100, 0).lengthM(), within(1e-9));
     }
 
     /** The duct lies in the drawn place, but the length that counts may be the recorded one. */
@@ -72,7 +72,8 @@ class PermitAssessorTest {
     void metresAreOfTheLengthThatCounts() {
         Span recorded = span(250, vault("A", 0, 0), vault("B", 100, 0), 0, 0, 100, 0);
 
-        assertThat(only(assessor(0.5, zone("Z", "rail", box(40, -10, 60, 10))).assess(recorded)).lengthM())
+        assertThat(only(assessor(0.5, zone("Z", "rail", box(40, -10, 60, 10))).assess(recorded))
+                        .lengthM())
                 .isCloseTo(50, TENTH_MM);
     }
 
@@ -110,7 +111,8 @@ class PermitAssessorTest {
     void aVaultBesideTheLineBringsItsZoneIn() {
         Span offset = span(100, vault("A", -3, 4), vault("B", 100, 0), 0, 0, 100, 0);
 
-        Permits permits = assessor(0.5, zone("Z", "night_only", box(-10, 2, -1, 9))).assess(offset);
+        Permits permits =
+                assessor(0.5, zone("Z", "night_only", box(-10, 2, -1, 9))).assess(offset);
 
         ZoneTouch touch = only(permits);
         assertThat(touch.lengthM()).isZero();
@@ -131,11 +133,15 @@ class PermitAssessorTest {
 
         assertThat(permits.touches()).extracting(touch -> touch.zone().id()).containsExactly("H", "N", "R");
         assertThat(permits.nightOnly()).isFalse();
-        assertThat(permits.recoveryNeeds())
-                .containsExactly("confined_space_entry", "lane_closure", "traffic_control");
+        assertThat(permits.recoveryNeeds()).containsExactly("confined_space_entry", "lane_closure", "traffic_control");
         assertThat(permits.avoided())
                 .containsExactly(
-                        "archaeology_watch", "heritage_review", "night_work", "rail_crossing", "restoration", "street_cut");
+                        "archaeology_watch",
+                        "heritage_review",
+                        "night_work",
+                        "rail_crossing",
+                        "restoration",
+                        "street_cut");
         assertThat(permits.recoveryLeadDays()).isEqualTo(5);
         assertThat(permits.newBuildLeadDays()).isEqualTo(120);
     }
@@ -159,10 +165,12 @@ class PermitAssessorTest {
                         zone("H", "heritage", box(45, -10, 65, 10)))
                 .assess(straight);
 
-        assertThat(permits.touches()).extracting(ZoneTouch::lengthM).satisfiesExactly(
-                m -> assertThat(m).isCloseTo(40, TENTH_MM),
-                m -> assertThat(m).isCloseTo(30, TENTH_MM),
-                m -> assertThat(m).isCloseTo(20, TENTH_MM));
+        assertThat(permits.touches())
+                .extracting(ZoneTouch::lengthM)
+                .satisfiesExactly(
+                        m -> assertThat(m).isCloseTo(40, TENTH_MM),
+                        m -> assertThat(m).isCloseTo(30, TENTH_MM),
+                        m -> assertThat(m).isCloseTo(20, TENTH_MM));
         assertThat(permits.lengthM("cut_ban")).isCloseTo(60, TENTH_MM);
         assertThat(permits.cutBannedM()).isCloseTo(60, TENTH_MM);
         assertThat(permits.lengthM("heritage")).isCloseTo(20, TENTH_MM);
@@ -186,11 +194,17 @@ class PermitAssessorTest {
     void aZoneCountsOnItsLastDayAndNotOnTheNext() {
         List<Zone> ban = List.of(zone("C", "cut_ban", "2027-01-15", box(10, -10, 50, 10)));
 
-        assertThat(new PermitAssessor(ban, settings("2027-01-15", false, 0.5)).assess(straight).cutBannedM())
+        assertThat(new PermitAssessor(ban, settings("2027-01-15", false, 0.5))
+                        .assess(straight)
+                        .cutBannedM())
                 .isCloseTo(40, TENTH_MM);
-        assertThat(new PermitAssessor(ban, settings("2027-01-16", false, 0.5)).assess(straight).touches())
+        assertThat(new PermitAssessor(ban, settings("2027-01-16", false, 0.5))
+                        .assess(straight)
+                        .touches())
                 .isEmpty();
-        assertThat(new PermitAssessor(ban, settings("2027-01-16", true, 0.5)).assess(straight).cutBannedM())
+        assertThat(new PermitAssessor(ban, settings("2027-01-16", true, 0.5))
+                        .assess(straight)
+                        .cutBannedM())
                 .isCloseTo(40, TENTH_MM);
     }
 
@@ -200,8 +214,7 @@ class PermitAssessorTest {
                 assessor(0.5, zone("Z", "rail", box(500, 500, 600, 600))).assess(straight);
 
         assertThat(permits.touches()).isEmpty();
-        assertThat(permits.recoveryNeeds())
-                .containsExactly("confined_space_entry", "lane_closure", "traffic_control");
+        assertThat(permits.recoveryNeeds()).containsExactly("confined_space_entry", "lane_closure", "traffic_control");
         assertThat(permits.avoided()).containsExactly("restoration", "street_cut");
     }
 

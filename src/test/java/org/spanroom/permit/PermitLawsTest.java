@@ -75,7 +75,9 @@ class PermitLawsTest {
         double[] left = {-150, -150, bottom, -150, top, 400, -150, 400};
         double[] right = {bottom, -150, 450, -150, 450, 400, top, 400};
 
-        double uncutM = GridMap.assessor(0, GridMap.zone("W", "rail", whole)).assess(span).lengthM("rail");
+        double uncutM = GridMap.assessor(0, GridMap.zone("W", "rail", whole))
+                .assess(span)
+                .lengthM("rail");
         Permits cut = GridMap.assessor(0, GridMap.zone("L", "rail", left), GridMap.zone("R", "rail", right))
                 .assess(span);
 
@@ -98,9 +100,7 @@ class PermitLawsTest {
                 double[] c = corners[9 * row + column + 10];
                 double[] d = corners[9 * row + column + 9];
                 cells.add(GridMap.zone(
-                        "C" + cells.size(),
-                        "school",
-                        new double[] {a[0], a[1], b[0], b[1], c[0], c[1], d[0], d[1]}));
+                        "C" + cells.size(), "school", new double[] {a[0], a[1], b[0], b[1], c[0], c[1], d[0], d[1]}));
             }
         }
         Collections.shuffle(cells, random);
