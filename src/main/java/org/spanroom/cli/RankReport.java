@@ -39,7 +39,7 @@ final class RankReport {
                 "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
                 ranked.size(), all.size(), cables, lengthM / 1000);
         var excluded = new TreeMap<Exclusion, Integer>();
-        all.forEach(span -> room(span).exclusion().ifPresent(why -> excluded.merge(why, 1, Integer::sum)));
+        all.forEach(span -> span.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1, Integer::sum)));
         excluded.forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 

@@ -5,6 +5,7 @@ import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.PermitSettings;
 import org.spanroom.model.PullSettings;
+import org.spanroom.model.RateSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
 
@@ -29,6 +30,7 @@ public record RunConfig(
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        RateSettings rates,
         PermitSettings permit,
         ScoringSettings scoring,
         OutputConfig output,
@@ -53,6 +55,7 @@ public record RunConfig(
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                RateSettings.defaults(),
                 PermitSettings.defaults(),
                 ScoringSettings.defaults(),
                 OutputConfig.defaults(),
@@ -61,32 +64,22 @@ public record RunConfig(
     }
 
     public RunConfig withInputs(InputConfig other) {
-        return new RunConfig(
-                other, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, threads,
-                strict);
+        return FiledSections.replaced(this, "inputs", other);
     }
 
     public RunConfig withOutput(OutputConfig other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, other, threads,
-                strict);
+        return FiledSections.replaced(this, "output", other);
     }
 
     public RunConfig withThreads(int other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output, other,
-                strict);
+        return FiledSections.replaced(this, "threads", other);
     }
 
     public RunConfig withStrict(boolean other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, permit, scoring, output,
-                threads, other);
+        return FiledSections.replaced(this, "strict", other);
     }
 
     public RunConfig withPermit(PermitSettings other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, catalog, network, bend, room, pull, other, scoring, output, threads,
-                strict);
+        return FiledSections.replaced(this, "permit", other);
     }
 }

@@ -17,6 +17,11 @@ public record Cable(String id, double outsideDiameterMm, double massKgPerM, Serv
         this(id, outsideDiameterMm, massKgPerM, service, true);
     }
 
+    /** Returns the same cable of another width. */
+    public Cable withOutsideDiameterMm(double otherMm) {
+        return new Cable(id, otherMm, massKgPerM, service, mayMove);
+    }
+
     public double areaMm2() {
         return Math.PI / 4 * outsideDiameterMm * outsideDiameterMm;
     }

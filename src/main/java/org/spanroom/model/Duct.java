@@ -117,6 +117,27 @@ public record Duct(
         return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOGUE : SizeSource.MEASURED;
     }
 
+    /** Returns the same duct with another bore and other contents. */
+    public Duct withSizes(double otherInsideMm, Contents otherContents) {
+        return new Duct(
+                id,
+                bankId,
+                boreShape,
+                otherInsideMm,
+                type,
+                material,
+                directBuried,
+                otherContents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse);
+    }
+
     /** Returns the area of the bore, round or square. */
     public double boreAreaMm2() {
         double square = insideDiameterMm * insideDiameterMm;

@@ -55,7 +55,7 @@ public record PermitSettings(
         if (!kinds.containsKey(OTHER)) {
             throw new IllegalArgumentException("kinds must have the key " + OTHER + ", for zones of no known kind");
         }
-        kindByWord();
+        words(kinds);
     }
 
     /**
@@ -137,6 +137,10 @@ public record PermitSettings(
      * for it; all in lower case without blanks around.
      */
     public Map<String, String> kindByWord() {
+        return words(kinds);
+    }
+
+    private static Map<String, String> words(SortedMap<String, ZoneKind> kinds) {
         var kindByWord = new TreeMap<String, String>();
         kinds.forEach((key, kind) -> Stream.concat(Stream.of(key, key.replace('_', ' ')), kind.words().stream())
                 .map(word -> word.strip().toLowerCase(Locale.ROOT))

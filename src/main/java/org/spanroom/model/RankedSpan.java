@@ -6,8 +6,14 @@ import java.util.OptionalInt;
  * A span with its place in the ranking.
  *
  * @param rank 1 for the best; empty for an excluded span
+ * @param verdict why it is excluded, and what to bear in mind
  */
-public record RankedSpan(OptionalInt rank, Assessment assessment, Score score) {
+public record RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
+    /** A span that nothing speaks against. */
+    public RankedSpan(OptionalInt rank, Assessment assessment, Score score) {
+        this(rank, assessment, score, Verdict.CLEAR);
+    }
+
     public Span span() {
         return assessment.span();
     }

@@ -7,17 +7,23 @@ import java.util.TreeMap;
 /** The document that explains every column of the results, made from the columns themselves. */
 final class DataDictionary {
     /** What the last word of a column's name says of its unit. */
-    private static final Map<String, String> UNITS = new TreeMap<>(Map.of(
-            "m", "m",
-            "mm", "mm",
-            "mm2", "mm²",
-            "n", "N",
-            "deg", "degrees",
-            "pct", "%",
-            "ratio", "-",
-            "unit", "that of the limit",
-            "points", "points of 100",
-            "value", "0 to 1"));
+    private static final Map<String, String> UNITS = new TreeMap<>(Map.ofEntries(
+            Map.entry("m", "m"),
+            Map.entry("mm", "mm"),
+            Map.entry("mm2", "mm²"),
+            Map.entry("m3", "m³"),
+            Map.entry("l", "l"),
+            Map.entry("kg", "kg"),
+            Map.entry("n", "N"),
+            Map.entry("deg", "degrees"),
+            Map.entry("hours", "h"),
+            Map.entry("days", "days"),
+            Map.entry("money", "currency of the rates"),
+            Map.entry("pct", "%"),
+            Map.entry("ratio", "-"),
+            Map.entry("unit", "that of the limit"),
+            Map.entry("points", "points of 100"),
+            Map.entry("value", "0 to 1")));
 
     private static final String OPENING = """
             # Data dictionary: results
@@ -118,6 +124,9 @@ final class DataDictionary {
         }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
+        }
+        if (column.name().endsWith("_money_per_cable_m")) {
+            return "currency of the rates per metre and cable";
         }
         String lastWord = column.name().substring(column.name().lastIndexOf('_') + 1);
         return UNITS.getOrDefault(lastWord, "");

@@ -12,12 +12,10 @@ import java.util.function.Function;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Permits;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Room;
-import org.spanroom.model.Score;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
@@ -67,7 +65,8 @@ public final class ReckoningJson {
             json.object("room", this::room);
             new PullJson(reckoning, json).write();
             json.object("permits", this::permits);
-            json.object("score", this::score);
+            new EffortJson(reckoning, json).write();
+            new VerdictJson(reckoning, json).write();
             json.text("caution", ReckoningText.CAUTION);
         });
     }
@@ -141,7 +140,6 @@ public final class ReckoningJson {
         json.whole("sleeves", room.sleeves());
         json.whole("new_cables", room.newCables());
         json.text("binding_rule", room.bindingRule());
-        json.text("excluded", room.exclusion().map(Exclusion::key).orElse(""));
     }
 
     private void permits() throws IOException {
@@ -170,18 +168,5 @@ public final class ReckoningJson {
         });
         json.texts("recovery_needs", touch.recoveryNeeds(), Function.identity());
         json.texts("new_build_needs", touch.rule().newBuild(), Function.identity());
-    }
-
-    private void score() throws IOException {
-        Score score = reckoning.ranked().score();
-        json.real("total_points", score.totalPoints(), 2);
-        json.objects("parts", score.parts(), part -> {
-            json.text("criterion", part.criterion());
-            json.real("quantity_in_unit", part.quantityInUnit(), 3);
-            json.text("unit", part.unit());
-            json.real("value_ratio", part.valueRatio(), 4);
-            json.real("weight_ratio", part.weightRatio(), 4);
-            json.real("points", part.points(), 2);
-        });
     }
 }

@@ -10,7 +10,6 @@ import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Room;
-import org.spanroom.model.Score;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
 
@@ -41,7 +40,8 @@ public final class ReckoningText {
         room();
         new PullText(reckoning, page).write();
         new PermitText(reckoning, page).write();
-        score();
+        new EffortText(reckoning, page).write();
+        new VerdictText(reckoning, page).write();
         page.gap();
         page.hanging(0, "%s", CAUTION);
         return page.text();
@@ -148,18 +148,6 @@ public final class ReckoningText {
                 room.sleeves());
         if (!room.bindingRule().isEmpty()) {
             page.item("bound", "by %s", room.bindingRule().replace('_', ' '));
-        }
-        room.exclusion().ifPresent(why -> page.item("out", "of the ranking: %s", why.explanation()));
-    }
-
-    private void score() {
-        Score score = reckoning.ranked().score();
-        page.gap();
-        page.line("Score %.1f of 100, %s", score.totalPoints(), rank(reckoning));
-        for (Score.Part part : score.parts()) {
-            page.line(
-                    "  %-14s %16s  value %.2f x weight %.2f = %5.1f points",
-                    part.criterion(), part.quantityText(), part.valueRatio(), part.weightRatio(), part.points());
         }
     }
 

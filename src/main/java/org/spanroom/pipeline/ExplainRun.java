@@ -7,10 +7,12 @@ import java.util.List;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.FileDigest;
 import org.spanroom.input.InputData;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.EffortLine;
 import org.spanroom.model.Network;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
@@ -69,7 +71,14 @@ public final class ExplainRun {
                 .filter(candidate -> candidate.span().id().equals(spanId))
                 .findFirst()
                 .orElseThrow();
-        return new Reckoning(row, inRun, config.pull(), traces(row.assessment(), config));
+        return new Reckoning(
+                row,
+                inRun,
+                config.pull(),
+                traces(row.assessment(), config),
+                effortLines(row.assessment(), config),
+                config.rates().currency(),
+                RankRun.ranking(config).gates(row.assessment(), network.spans()));
     }
 
     private void demandUnchanged(RunRecord.Part part) {
@@ -113,6 +122,12 @@ public final class ExplainRun {
                             ? "The run has no spans at all."
                             : "The nearest are: " + String.join(", ", nearest) + ".");
         }
+    }
+
+    private static List<EffortLine> effortLines(Assessment assessed, RunConfig config) {
+        return assessed.effort()
+                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
+                .orElse(List.of());
     }
 
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {

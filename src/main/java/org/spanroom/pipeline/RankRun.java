@@ -91,9 +91,13 @@ public final class RankRun {
         return assessed;
     }
 
+    static Ranking ranking(RunConfig config) {
+        return new Ranking(config.scoring(), config.room());
+    }
+
     private List<RankedSpan> rank(List<Assessment> assessed) {
         progress.begin("rank spans", assessed.size());
-        List<RankedSpan> ranked = new Ranking(config.scoring()).rank(assessed);
+        List<RankedSpan> ranked = ranking(config).rank(assessed);
         long excluded = ranked.stream().filter(span -> span.rank().isEmpty()).count();
         progress.end(String.format(Locale.ROOT, "%,d ranked, %,d excluded", ranked.size() - excluded, excluded));
         return ranked;

@@ -3,8 +3,11 @@ package org.spanroom.pipeline;
 import org.spanroom.bend.BendFinder;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bends;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
 import org.spanroom.permit.PermitAssessor;
@@ -16,17 +19,21 @@ final class SpanAssessor {
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
     private final PermitAssessor permitAssessor;
+    private final EffortAssessor effortAssessor;
 
     SpanAssessor(RunConfig config, PermitAssessor permitAssessor) {
         this.permitAssessor = permitAssessor;
         bendFinder = new BendFinder(config.bend());
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
+        effortAssessor = new EffortAssessor(config.rates());
     }
 
     Assessment assess(Span span) {
         Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
         Room room = roomAssessor.assess(span.duct());
-        return new Assessment(span, bends, room, pullAssessor.assess(span, bends), permitAssessor.assess(span));
+        PullAssessment pull = pullAssessor.assess(span, bends);
+        Permits permits = permitAssessor.assess(span);
+        return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
     }
 }

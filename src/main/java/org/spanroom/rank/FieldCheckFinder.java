@@ -72,7 +72,7 @@ public final class FieldCheckFinder {
     }
 
     /** Returns the checks worth making on one ranked span. */
-    public List<FieldCheck> find(RankedSpan ranked, SpanCase span) {
+    public List<FieldCheck> find(RankedSpan ranked, SpanOutlook span) {
         Map<Unknown, Counts> counts = new EnumMap<>(Unknown.class);
         for (Unknown unknown : Unknown.values()) {
             counts.put(unknown, new Counts());

@@ -29,8 +29,8 @@ public final class Simulation {
      * Prepares a simulation.
      *
      * @param points from the criteria's quantities to a score
-     * @param easePlace which of the quantities is the utilisation of the pull in percent
-     * @param savingPlace which of them is the saving per money spent
+     * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
+     * @param savingPlace which of them is the saving per money spent; likewise
      */
     public Simulation(UncertaintySettings settings, ToDoubleFunction<double[]> points, int easePlace, int savingPlace) {
         this.settings = settings;
@@ -49,7 +49,7 @@ public final class Simulation {
      *
      * @param frictionRatio share of all states of friction that are better
      */
-    record Drawn(double frictionRatio, SpanCase.Situation situation, boolean blocked) {}
+    record Drawn(double frictionRatio, SpanOutlook.Situation situation, boolean blocked) {}
 
     /** The scores of one span over all samples. */
     public static final class Scores {
@@ -88,7 +88,7 @@ public final class Simulation {
     }
 
     /** Returns a span's scores in all samples. */
-    public Scores scores(SpanCase span) {
+    public Scores scores(SpanOutlook span) {
         double[] bySample = new double[settings.samples()];
         int[] feasible = new int[1];
         draw(span, settings.samples(), (sample, scorePoints, isFeasible, drawn) -> {
@@ -98,11 +98,11 @@ public final class Simulation {
         return new Scores(bySample, feasible[0] / (double) bySample.length);
     }
 
-    void draw(SpanCase span, int samples, Sink sink) {
+    void draw(SpanOutlook span, int samples, Sink sink) {
         var draws = new Draws(settings.seed(), span.spanId());
         double[] quantities = new double[span.situations().get(0).quantities().length];
         for (int sample = 0; sample < samples; sample++) {
-            SpanCase.Situation situation = situation(span.situations(), draws.at(SITUATION, sample));
+            SpanOutlook.Situation situation = situation(span.situations(), draws.at(SITUATION, sample));
             double better = draws.at(FRICTION, sample);
             double usedPercent = utilisationPercent(span.utilisationPercents(), triangular(better));
             boolean blocked = draws.at(CONDITION, sample) < span.blockedRatio();
@@ -110,9 +110,11 @@ public final class Simulation {
             double scorePoints = 0;
             if (!none) {
                 System.arraycopy(situation.quantities(), 0, quantities, 0, quantities.length);
-                quantities[easePlace] = usedPercent;
+                if (easePlace >= 0) {
+                    quantities[easePlace] = usedPercent;
+                }
                 double[] savings = situation.savingRatios();
-                if (savings.length > 0) {
+                if (savingPlace >= 0 && savings.length > 0) {
                     quantities[savingPlace] = savings[sample % savings.length];
                 }
                 scorePoints = points.applyAsDouble(quantities);
@@ -121,9 +123,9 @@ public final class Simulation {
         }
     }
 
-    private static SpanCase.Situation situation(List<SpanCase.Situation> situations, double drawn) {
+    private static SpanOutlook.Situation situation(List<SpanOutlook.Situation> situations, double drawn) {
         double sum = 0;
-        for (SpanCase.Situation situation : situations) {
+        for (SpanOutlook.Situation situation : situations) {
             sum += situation.chanceRatio();
             if (drawn < sum) {
                 return situation;

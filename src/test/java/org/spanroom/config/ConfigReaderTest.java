@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.RateKey;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -228,12 +229,17 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
-        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
         assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
+        assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
+        String rates = Files.readString(Path.of("config", "rates.yaml"));
+        assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
+                .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
         String text = Files.readString(shipped)
                 + Files.readString(Path.of("config", "scoring.yaml"))
                 + Files.readString(Path.of("config", "catalog.yaml"))
-                + Files.readString(Path.of("config", "permits.yaml"));
+                + Files.readString(Path.of("config", "permits.yaml"))
+                + rates;
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
@@ -250,8 +256,8 @@ class ConfigReaderTest {
 
         assertThat(config.threads()).isEqualTo(3);
         assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
-        assertThat(config.scoring().criteria().get("bends"))
-                .isEqualTo(RunConfig.defaults().scoring().criteria().get("bends"));
+        assertThat(config.scoring().criteria().get("ease_bends"))
+                .isEqualTo(RunConfig.defaults().scoring().criteria().get("ease_bends"));
     }
 
     @Test

@@ -64,7 +64,10 @@ class ResultWriterTest {
 
         assertThat(rows).extracting(row -> row.get("span_id")).containsExactly("S-1", "S-2", "S-0");
         assertThat(rows).extracting(row -> row.get("rank")).containsExactly("1", "2", "");
-        assertThat(rows).extracting(row -> row.get("excluded")).containsExactly("", "", "no_innerduct");
+        assertThat(rows).extracting(row -> row.get("exclusion")).containsExactly("", "", "no_innerduct");
+        assertThat(rows.get(2).toMap())
+                .containsEntry("exclusions", "no_innerduct;owner_consent_missing")
+                .containsEntry("cautions", "joint_owners;water");
     }
 
     /** Values worked by hand from the sample. */
@@ -78,7 +81,7 @@ class ResultWriterTest {
                 .containsEntry("score_points", "70.00")
                 .containsEntry("room_gained_points", "45.00")
                 .containsEntry("length_points", "15.00")
-                .containsEntry("bends_points", "10.00")
+                .containsEntry("ease_bends_points", "10.00")
                 .containsEntry("length_value", "0.5000")
                 .containsEntry("routes", "R-1;R-2")
                 .containsEntry("from_vault", "V-1")

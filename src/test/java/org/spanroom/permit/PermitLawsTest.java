@@ -114,11 +114,12 @@ class PermitLawsTest {
 
     private static double[][] corners(Random random, int side) {
         double[][] corners = new double[side * side][];
+        double jitterM = 25;
         for (int i = 0; i < corners.length; i++) {
-            double jitterM = 25;
+            int row = i / side;
             corners[i] = new double[] {
                 -700 + 200.0 * (i % side) + between(random, -jitterM, jitterM),
-                -700 + 200.0 * (i / side) + between(random, -jitterM, jitterM)
+                -700 + 200.0 * row + between(random, -jitterM, jitterM)
             };
         }
         return corners;

@@ -21,7 +21,7 @@ class SimulationTest {
     @Test
     void theMeanOfATriangularFrictionIsItsMiddle() {
         Simulation simulation = simulation(4096, quantities -> quantities[1]);
-        SpanCase flat = span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3));
+        SpanOutlook flat = span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3));
 
         double[] used = simulation.scores(flat).bySample();
 
@@ -40,7 +40,7 @@ class SimulationTest {
     @Test
     void chancesOfSituationsAndOfABlockedDuctComeOutAsGiven() {
         Simulation simulation = simulation(8192, quantities -> quantities[0]);
-        SpanCase span = span("s", 0.1, List.of(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
+        SpanOutlook span = span("s", 0.1, List.of(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
 
         Simulation.Scores scores = simulation.scores(span);
 
@@ -82,7 +82,7 @@ class SimulationTest {
 
     @Test
     void theSameSpanDrawsTheSameWhateverWasDrawnBefore() {
-        SpanCase span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
+        SpanOutlook span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
         Simulation simulation = simulation(64, quantities -> quantities[0] + quantities[1]);
         double[] alone = simulation.scores(span).bySample();
 
@@ -130,12 +130,12 @@ class SimulationTest {
     }
 
     /** A situation whose first quantity is given; the second is the utilisation, the third the saving. */
-    private static SpanCase.Situation situation(double chance, double quantity) {
-        return new SpanCase.Situation(0, 0, chance, new double[] {quantity, 0, 0}, true, NO_SAVINGS);
+    private static SpanOutlook.Situation situation(double chance, double quantity) {
+        return new SpanOutlook.Situation(0, 0, chance, new double[] {quantity, 0, 0}, true, NO_SAVINGS);
     }
 
-    private static SpanCase span(
-            String id, double blocked, List<Double> utilisation, SpanCase.Situation... situations) {
-        return new SpanCase(id, List.of(situations), utilisation, blocked);
+    private static SpanOutlook span(
+            String id, double blocked, List<Double> utilisation, SpanOutlook.Situation... situations) {
+        return new SpanOutlook(id, List.of(situations), utilisation, blocked);
     }
 }

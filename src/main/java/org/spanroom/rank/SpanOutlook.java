@@ -9,7 +9,7 @@ import java.util.List;
  * @param utilisationPercents how far the tightest limit of the pull is used when lubricated, dry and bad, in this order
  * @param blockedRatio chance that the duct turns out blocked
  */
-public record SpanCase(
+public record SpanOutlook(
         String spanId, List<Situation> situations, List<Double> utilisationPercents, double blockedRatio) {
     private static final double ROUNDING_RATIO = 1e-9;
 
@@ -72,7 +72,7 @@ public record SpanCase(
         }
     }
 
-    public SpanCase {
+    public SpanOutlook {
         situations = List.copyOf(situations);
         utilisationPercents = List.copyOf(utilisationPercents);
         double sumRatio =
