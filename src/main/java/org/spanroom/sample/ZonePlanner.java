@@ -42,7 +42,7 @@ final class ZonePlanner {
 
     /** What restricts the work in a zone, with the words for it and the last word of its name. */
     private enum Kind {
-        CUT_BAN("no-cut|moratorium|cut ban", "resurfacing"),
+        CUT_BAN("no-cut|moratorium|street cut ban", "resurfacing"),
         NIGHT("night work only|night", "night works"),
         ENVIRONMENT("habitat|environmental", "reed beds"),
         HERITAGE("heritage|historic", "old walls"),

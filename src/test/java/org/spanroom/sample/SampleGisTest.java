@@ -302,7 +302,7 @@ class SampleGisTest {
                 .anyMatch(zone ->
                         zone.until().compareTo("2026") < 0 && !zone.until().isEmpty());
         for (String kind : List.of(
-                "no-cut|moratorium|cut ban",
+                "no-cut|moratorium|street cut ban",
                 "night.*",
                 "habitat|environmental",
                 "heritage|historic",
