@@ -1,25 +1,34 @@
 #!/bin/bash
-# Time and memory of a whole run beside a general tool's plain copy of the same routes file.
+# Time and memory of a whole run beside what a general tool needs to copy the same data.
 #
 #   src/bench/rank-vs-ogr2ogr.sh [ROUTES] [ROUNDS]      (default: 100000 routes, 3 rounds)
 #
 # Writes an invented city of about so many routes, then by turns runs
-#   java -jar target/spanroom.jar rank      reads routes, vaults and contents, cuts, assesses, ranks, writes all results
-#   ogr2ogr -f GPKG                         converts the routes file, from GeoJSON to GeoPackage, and nothing else
-# and prints the medians of wall time, the largest memory, and the ratio of the times. A run counts only if its run.json
-# says that it found the spans and the length of the first one; figures of a run that lost data would be worth nothing.
+#   java -jar target/spanroom.jar rank      reads routes, vaults and contents, cuts, assesses, ranks, writes the results
+#   ogr2ogr, three copies one after another: the routes file to GeoPackage; the spans layer that rank wrote, GeoPackage to
+#                                           GeoPackage; the same layer to CSV
+# and prints the medians of wall time, the largest memory, and the ratio of the times. At the end rank runs once more on one
+# thread, and the gain of two threads is printed stage by stage. A run counts only if its run.json says that it found the spans and
+# the length of the first one; figures of a run that lost data would be worth nothing.
 #
-# Needs: target/spanroom.jar (mvn package), gdal-bin, python3; GNU time at /usr/bin/time for memory (without it: wall time
-# only). JAVA_OPTS is handed to java. KEEP=1 keeps the work folder, WORK names it.
+# Settings, as environment variables:
+#   INPUT    geojson (default), shapefile or geopackage: the format that routes and vaults are read from
+#   FORMATS  of the results, joined by commas; default geopackage,csv; "all" for every format
+#   JAVA_OPTS is handed to java; KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one thread out
+#
+# Needs: target/spanroom.jar (mvn package), gdal-bin, python3, and GNU time at /usr/bin/time.
 set -euo pipefail
 
 routes=${1:-100000}
 rounds=${2:-3}
 # An average route of the invented city passes this many spans, in hundredths.
 spans=$((routes * 265 / 100))
+input=${INPUT:-geojson}
+formats=${FORMATS:-geopackage,csv}
+[ "$formats" = all ] && formats=geopackage,csv,geojson,shapefile
 here=$(cd "$(dirname "$0")/../.." && pwd)
 jar=$here/target/spanroom.jar
-config=$here/config/spanroom.yaml
+config=config/spanroom.yaml
 work=${WORK:-$(mktemp -d)}
 city=$work/city
 read -r -a java_opts <<<"${JAVA_OPTS:-}"
@@ -29,24 +38,21 @@ fail() {
     exit 1
 }
 [ -f "$jar" ] || fail "$jar is missing: run 'mvn -DskipTests package' first"
-for tool in java ogr2ogr python3; do
+for tool in java ogr2ogr python3 /usr/bin/time; do
     command -v "$tool" >/dev/null || fail "$tool is not installed"
 done
+# The config names files relative to the folder that the program is started in.
+cd "$here"
 mkdir -p "$work"
 [ "${KEEP:-0}" = 1 ] || [ -n "${WORK:-}" ] || trap 'rm -rf "$work"' EXIT
 
-# timed LOG COMMAND...: appends "seconds kilobytes" to LOG; kilobytes are 0 where GNU time is absent.
+# timed LOG COMMAND...: appends "wall-seconds cpu-seconds kilobytes" to LOG; the command's output stays in out and err.
 timed() {
     local log=$1
     shift
-    if [ -x /usr/bin/time ]; then
-        /usr/bin/time -f '%e %M' -o "$work/time" "$@" >"$work/out" 2>&1 || { cat "$work/out" >&2; fail "failed: $*"; }
-        cat "$work/time" >>"$log"
-    else
-        local begin=$EPOCHREALTIME
-        "$@" >"$work/out" 2>&1 || { cat "$work/out" >&2; fail "failed: $*"; }
-        echo "$(python3 -c "print($EPOCHREALTIME - $begin)") 0" >>"$log"
-    fi
+    /usr/bin/time -f '%e %U %S %M' -o "$work/time" "$@" >"$work/out" 2>"$work/err" ||
+        { cat "$work/out" "$work/err" >&2; fail "failed: $*"; }
+    awk '{ print $1, $2 + $3, $4 }' "$work/time" >>"$log"
 }
 
 # Prints the counts and lengths of a run, after checking that they are what the city was laid out with.
@@ -70,36 +76,90 @@ print(f"{spans} spans of {lengths['spans']} m, remainders {lengths['remainders']
 PY
 }
 
-echo "writing a city of about $routes routes ($spans spans) to $city"
-rm -rf "$city"
-java "${java_opts[@]}" -jar "$jar" sample --spans "$spans" --seed 1 --output "$city" >"$work/out" 2>&1 ||
-    { cat "$work/out" >&2; fail "sample failed"; }
-input=$city/ducts.geojson
-echo "$(wc -l <"$input") lines, $(($(wc -c <"$input") / 1000000)) MB; $(nproc) cores; $(ogr2ogr --version)"
+if [ -n "${WORK:-}" ] && [ -f "$city/ducts.geojson" ]; then
+    echo "taking the city that is in $city"
+else
+    echo "writing a city of about $routes routes ($spans spans) to $city"
+    rm -rf "$city"
+    java "${java_opts[@]}" -jar "$jar" sample --spans "$spans" --seed 1 --output "$city" >"$work/out" 2>&1 ||
+        { cat "$work/out" >&2; fail "sample failed"; }
+fi
+case $input in
+    geojson) ending=geojson driver=GeoJSON ;;
+    shapefile) ending=shp driver="ESRI Shapefile" ;;
+    geopackage) ending=gpkg driver=GPKG ;;
+    *) fail "INPUT must be geojson, shapefile or geopackage, is $input" ;;
+esac
+for layer in ducts vaults; do
+    [ -f "$city/$layer.$ending" ] || ogr2ogr -f "$driver" "$city/$layer.$ending" "$city/$layer.geojson" -nln "$layer" \
+        2>"$work/err" || { cat "$work/err" >&2; fail "cannot convert the city to $driver"; }
+done
+routes_file=$city/ducts.$ending
+echo "$(wc -l <"$city/ducts.geojson") lines of GeoJSON; $routes_file: $(($(wc -c <"$routes_file") / 1000000)) MB"
+echo "$(nproc) cores, $(awk '/MemTotal/ { printf "%.0f GiB", $2 / 1048576 }' /proc/meminfo); $(ogr2ogr --version);" \
+    "$(java -version 2>&1 | sed -n 2p)"
+echo "results in $formats"
 
-: >"$work/rank.log"
-: >"$work/ogr.log"
+# ranked LOG ARGUMENT...: one run into $work/run.
+ranked() {
+    local log=$1
+    shift
+    rm -rf "$work/run"
+    timed "$log" java "${java_opts[@]}" -jar "$jar" rank --config "$config" --routes "$routes_file" \
+        --vaults "$city/vaults.$ending" --contents "$city/contents.csv" --output "$work/run" --formats "$formats" "$@"
+}
+
+rm -f "$work"/*.log
 first=""
 for round in $(seq "$rounds"); do
-    rm -rf "$work/run" "$work/copy.gpkg"
-    timed "$work/rank.log" java "${java_opts[@]}" -jar "$jar" rank --config "$config" --routes "$input" \
-        --vaults "$city/vaults.geojson" --contents "$city/contents.csv" --output "$work/run" --overwrite
+    ranked "$work/rank.log"
+    grep -E ' s  ' "$work/err" >"$work/stages" || true
     seen=$(gate "$work/run") || fail "round $round: the results cannot be trusted"
     [ -z "$first" ] && first=$seen && echo "gate: $seen"
     [ "$seen" = "$first" ] || fail "round $round found $seen, the first round $first"
-    timed "$work/ogr.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$input"
-    echo "round $round: rank $(tail -1 "$work/rank.log"), ogr2ogr $(tail -1 "$work/ogr.log") (s, kB)"
+    rm -f "$work"/copy.*
+    timed "$work/routes.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$routes_file"
+    if [ -f "$work/run/spanroom.gpkg" ]; then
+        rm -f "$work"/copy.*
+        timed "$work/spans.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$work/run/spanroom.gpkg" spans
+        timed "$work/csv.log" ogr2ogr -f CSV "$work/copy.csv" "$work/run/spanroom.gpkg" spans
+    fi
+    rm -f "$work"/copy.*
+    echo "round $round: $(tail -qn 1 "$work"/{rank,routes,spans,csv}.log 2>/dev/null | tr '\n' ';') (wall s, CPU s, kB)"
 done
+cat "$work/stages"
 
-python3 - "$work/rank.log" "$work/ogr.log" <<'PY'
-import statistics, sys
+python3 - "$work" <<'PY'
+import os, statistics, sys
 
-def read(name):
-    rows = [line.split() for line in open(name)]
-    return statistics.median(float(r[0]) for r in rows), max(int(r[1]) for r in rows) / 1024
+def row(name, title):
+    path = os.path.join(sys.argv[1], name + ".log")
+    if not os.path.exists(path):
+        return 0
+    rows = [[float(x) for x in line.split()] for line in open(path)]
+    wall, cpu = (statistics.median(r[i] for r in rows) for i in (0, 1))
+    print(f"{title:32s} {wall:8.2f} s wall {cpu:8.2f} s CPU {max(r[2] for r in rows) / 1024:7.0f} MiB")
+    return wall
 
-(rank_s, rank_mb), (ogr_s, ogr_mb) = read(sys.argv[1]), read(sys.argv[2])
-print(f"rank     median {rank_s:8.2f} s   peak {rank_mb:7.0f} MiB")
-print(f"ogr2ogr  median {ogr_s:8.2f} s   peak {ogr_mb:7.0f} MiB")
-print(f"ratio    {rank_s / ogr_s:.2f} times the time of ogr2ogr")
+rank = row("rank", "rank")
+copies = row("routes", "ogr2ogr, routes to GeoPackage")
+copies += row("spans", "ogr2ogr, spans to GeoPackage")
+copies += row("csv", "ogr2ogr, spans to CSV")
+print(f"rank takes {rank / copies:.2f} times as long as the copies together ({copies:.2f} s)")
 PY
+
+if [ "${SINGLE:-1}" = 1 ]; then
+    ranked "$work/single.log" --threads 1
+    [ "$(gate "$work/run")" = "$first" ] || fail "one thread finds something else"
+    grep -E ' s  ' "$work/err" >"$work/single"
+    python3 - "$work/stages" "$work/single" <<'PY'
+import re, sys
+
+def stages(name):
+    return {m[1]: float(m[2]) for m in (re.match(r"(.*?) +([0-9.]+) s  ", line) for line in open(name)) if m}
+
+many, one = stages(sys.argv[1]), stages(sys.argv[2])
+for stage in one:
+    print(f"{stage:16s} {one[stage]:7.1f} s on one thread, {many[stage]:7.1f} s on all: {one[stage] / max(many[stage], 0.05):.2f} times")
+PY
+fi

@@ -133,7 +133,9 @@ final class TangentChain {
     }
 
     private double offsetFromArc(int arc, double placeX, double placeY) {
-        return side[arc] * (radiusM[arc] - Math.hypot(placeX - centreX[arc], placeY - centreY[arc]));
+        double awayX = placeX - centreX[arc];
+        double awayY = placeY - centreY[arc];
+        return side[arc] * (radiusM[arc] - Math.sqrt(awayX * awayX + awayY * awayY));
     }
 
     /** Finds centres and points of contact; returns false where the directions leave the valid range. */
@@ -291,7 +293,7 @@ final class TangentChain {
         int next = arc + 1;
         double awayX = placeX - centreX[arc];
         double awayY = placeY - centreY[arc];
-        double away = Math.hypot(awayX, awayY);
+        double away = Math.sqrt(awayX * awayX + awayY * awayY);
         double unitX = away > 1e-9 ? awayX / away : 0;
         double unitY = away > 1e-9 ? awayY / away : 0;
         double sinTurn = side[arc] * Math.sin(turnRad(arc));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.spanroom.model.BendSettings;
 
 /**
@@ -31,7 +32,8 @@ final class TurnSelection {
     private final Trace trace;
     private final BendSettings settings;
     private final double sigmaM;
-    private final Map<List<Integer>, Double> answers = new LinkedHashMap<>();
+    private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
+    private final Saving nothing = new Saving(-1, Optional.empty());
     private Corners corners = Corners.NONE;
 
     /** What joining some groups saves; asked again in every round, answered once. */
@@ -45,6 +47,33 @@ final class TurnSelection {
                 key.add(corners.last[group]);
             }
             return key;
+        }
+    }
+
+    /** What joining saves: a lower bound at once; the exact value takes one fit more, and is worked out when it is asked for. */
+    private final class Saving {
+        private final double least;
+        private final Optional<TangentChain> separate;
+        private double exact = Double.NaN;
+
+        Saving(double least, Optional<TangentChain> separate) {
+            this.least = least;
+            this.separate = separate;
+        }
+
+        boolean isPositive() {
+            return least > 0 || exact() > 0;
+        }
+
+        boolean isNoLessThan(Saving other) {
+            return exact() >= other.exact();
+        }
+
+        private double exact() {
+            if (Double.isNaN(exact)) {
+                exact = separate.isPresent() ? least + ChainFit.fit(separate.get(), sigmaM) : least;
+            }
+            return exact;
         }
     }
 
@@ -101,7 +130,7 @@ final class TurnSelection {
                 start--;
                 total += Math.abs(turns[start]);
             }
-            if (start < end && joiningSaves(start, end, stretch) > 0) {
+            if (start < end && joiningSaves(start, end, stretch).isPositive()) {
                 corners = corners.merged(start, end);
             }
             end = start - 1;
@@ -145,7 +174,7 @@ final class TurnSelection {
         for (int pair = 0; pair < stretch.length; pair++) {
             stretch[pair] = pairStretch(pair);
         }
-        double[] saves = new double[places];
+        Saving[] saves = new Saving[places];
         for (int place = 0; place < places; place++) {
             double most = Math.max(stretch[place], stretch[place + more - 1]);
             saves[place] = joiningSaves(place, place + more, most);
@@ -153,8 +182,9 @@ final class TurnSelection {
         boolean joined = false;
         int untouched = corners.count();
         for (int place = places - 1; place >= 0; place--) {
-            boolean best =
-                    saves[place] > 0 && place + more < untouched && (place == 0 || saves[place] >= saves[place - 1]);
+            boolean best = place + more < untouched
+                    && saves[place].isPositive()
+                    && (place == 0 || saves[place].isNoLessThan(saves[place - 1]));
             if (best) {
                 corners = corners.merged(place, place + more);
                 joined = true;
@@ -173,16 +203,16 @@ final class TurnSelection {
         return stretch(one, other, oneRad, otherRad);
     }
 
-    /** Returns by how much one bend in place of several is cheaper, or -1 where they cannot be one. */
-    private double joiningSaves(int fromGroup, int toGroup, double stretch) {
+    /** Returns by how much one bend in place of several is cheaper, or {@link #nothing} where they cannot be one. */
+    private Saving joiningSaves(int fromGroup, int toGroup, double stretch) {
         if (stretch > MOST_STRETCH) {
-            return -1;
+            return nothing;
         }
         var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
         return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
     }
 
-    private double saves(Question question, double stretch) {
+    private Saving saves(Question question, double stretch) {
         Corners apart = question.corners();
         double price = BEND_PRICE * (apart.count() - 1);
         var separate = new TangentChain(trace, apart, question.from(), question.to());
@@ -191,9 +221,9 @@ final class TurnSelection {
         var joined = new TangentChain(trace, apart.merged(0, apart.count() - 1), question.from(), question.to());
         double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
         if (one > bound + price || (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES)) {
-            return -1;
+            return nothing;
         }
-        return price - one + ChainFit.fit(separate, sigmaM);
+        return new Saving(price - one, Optional.of(separate));
     }
 
     private void dropNoise() {

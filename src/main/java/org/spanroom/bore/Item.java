@@ -5,7 +5,6 @@ import java.util.List;
 import org.spanroom.bore.Section.Pipe;
 import org.spanroom.bore.Section.Wire;
 import org.spanroom.model.PlacedCircle.Kind;
-import org.spanroom.model.Service;
 
 /**
  * One thing that lies in a bore, with what lies in it.
@@ -26,8 +25,11 @@ record Item(Kind kind, double outsideDiameterMm, double insideDiameterMm, List<W
     }
 
     static Item of(Wire wire) {
-        Kind kind = wire.service() == Service.DEAD ? Kind.DEAD_CABLE : Kind.CABLE;
-        return new Item(kind, wire.outsideDiameterMm(), 0, List.of());
+        return new Item(kind(wire), wire.outsideDiameterMm(), 0, List.of());
+    }
+
+    static Kind kind(Wire wire) {
+        return wire.dead() ? Kind.DEAD_CABLE : Kind.CABLE;
     }
 
     /** A cable in a cell of a sleeve, whose fabric goes round it. */

@@ -2,7 +2,7 @@ package org.spanroom.bore;
 
 import org.spanroom.model.PackingOutcome;
 
-/** The answer to a {@link PackingTask}. Immutable. */
+/** The answer to a {@link PackingTask}. Immutable: nobody writes to the centres, which answers share. */
 final class Packed {
     private final PackingOutcome outcome;
     private final double leastBoreMm;
@@ -48,6 +48,6 @@ final class Packed {
 
     /** Returns x and y of each circle in turn, from the largest; none where a bound spared the search. */
     double[] centresMm() {
-        return centresMm.clone();
+        return centresMm;
     }
 }

@@ -2,6 +2,7 @@ package org.spanroom.bore;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Proofs that circles do not go into a bore, the plain ones first.
@@ -16,9 +17,9 @@ final class PackingBound {
 
     /** Finds a proof by widths, areas, and equal circles as small as the smallest of a group; takes microseconds. */
     static Optional<Proof> findPlain(PackingTask task) {
-        return refuted(task, widest(task))
-                .or(() -> refuted(task, pair(task)))
-                .or(() -> refuted(task, area(task)))
+        return refuted(task, () -> "width of the largest, " + mm(2 * task.radiusMm(0)), 2 * task.radiusMm(0))
+                .or(() -> refuted(task, () -> "width of the two largest side by side", pairBoreMm(task)))
+                .or(() -> refuted(task, () -> "area of all " + task.size(), areaBoreMm(task)))
                 .or(() -> findEqual(task));
     }
 
@@ -38,61 +39,57 @@ final class PackingBound {
         return Optional.empty();
     }
 
-    private static Optional<Proof> refuted(PackingTask task, Proof proof) {
-        return proof.leastBoreMm() > task.boreMm() + 2 * SLACK_MM ? Optional.of(proof) : Optional.empty();
-    }
-
-    private static Proof widest(PackingTask task) {
-        return new Proof(
-                String.format(Locale.ROOT, "width of the largest, %.2f mm", 2 * task.radiusMm(0)),
-                2 * task.radiusMm(0));
+    private static Optional<Proof> refuted(PackingTask task, Supplier<String> bound, double leastBoreMm) {
+        return leastBoreMm > task.boreMm() + 2 * SLACK_MM
+                ? Optional.of(new Proof(bound.get(), leastBoreMm))
+                : Optional.empty();
     }
 
     /** Two circles side by side along the diameter, or the diagonal of the square. */
-    private static Proof pair(PackingTask task) {
+    private static double pairBoreMm(PackingTask task) {
         if (task.size() < 2) {
-            return widest(task);
+            return 0;
         }
         double sumMm = task.radiusMm(0) + task.radiusMm(1);
-        double boreMm = task.isSquare() ? sumMm * (1 + Math.sqrt(0.5)) : 2 * sumMm;
-        return new Proof("width of the two largest side by side", boreMm);
+        return task.isSquare() ? sumMm * (1 + Math.sqrt(0.5)) : 2 * sumMm;
     }
 
-    private static Proof area(PackingTask task) {
-        double boreMm = task.isSquare() ? Math.sqrt(Math.PI * task.squaresMm2()) : 2 * Math.sqrt(task.squaresMm2());
-        return new Proof("area of all " + task.size(), boreMm);
+    private static double areaBoreMm(PackingTask task) {
+        return task.isSquare() ? Math.sqrt(Math.PI * task.squaresMm2()) : 2 * Math.sqrt(task.squaresMm2());
     }
 
     /** The largest k, each taken to be as small as the smallest of them, must go in. */
     private static Optional<Proof> findEqual(PackingTask task) {
-        Optional<Proof> strongest = Optional.empty();
-        for (int count = 1; count <= task.size(); count++) {
-            Proof proof = equal(task, count);
-            if (strongest.isEmpty() || proof.leastBoreMm() > strongest.get().leastBoreMm()) {
-                strongest = Optional.of(proof);
+        int strongest = 1;
+        for (int count = 2; count <= task.size(); count++) {
+            if (equalBoreMm(task, count) > equalBoreMm(task, strongest)) {
+                strongest = count;
             }
         }
-        return strongest.flatMap(proof -> refuted(task, proof));
+        double boreMm = equalBoreMm(task, strongest);
+        if (boreMm <= task.boreMm() + 2 * SLACK_MM) {
+            return Optional.empty();
+        }
+        boolean proved = EqualCircles.isProved(task.isSquare(), strongest);
+        String bound = proved ? "proved least bore of equal circles, " : "Oler's inequality for equal circles, ";
+        return Optional.of(new Proof(bound + group(task, strongest), boreMm));
     }
 
-    private static Proof equal(PackingTask task, int count) {
+    private static double equalBoreMm(PackingTask task, int count) {
         double diameterMm = 2 * task.radiusMm(count - 1);
-        if (EqualCircles.isProved(task.isSquare(), count)) {
-            return new Proof(
-                    "proved least bore of equal circles, " + group(task, count),
-                    diameterMm * EqualCircles.provedHalfRatio(task.isSquare(), count));
-        }
-        return new Proof(
-                "Oler's inequality for equal circles, " + group(task, count),
-                diameterMm * EqualCircles.olerHalfRatio(task.isSquare(), count));
+        boolean proved = EqualCircles.isProved(task.isSquare(), count);
+        return diameterMm
+                * (proved
+                        ? EqualCircles.provedHalfRatio(task.isSquare(), count)
+                        : EqualCircles.olerHalfRatio(task.isSquare(), count));
     }
 
     private static String group(PackingTask task, int count) {
-        return String.format(
-                Locale.ROOT,
-                "%s%d of %.2f mm and more",
-                count < task.size() ? "the largest " : "",
-                count,
-                2 * task.radiusMm(count - 1));
+        String largest = count < task.size() ? "the largest " : "";
+        return largest + count + " of " + mm(2 * task.radiusMm(count - 1)) + " and more";
+    }
+
+    private static String mm(double lengthMm) {
+        return String.format(Locale.ROOT, "%.2f mm", lengthMm);
     }
 }

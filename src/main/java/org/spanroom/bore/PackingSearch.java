@@ -53,6 +53,13 @@ final class PackingSearch {
         return bestFreeHalfMm <= task.halfMm() && task.overlapMm(best) <= PackingTask.VERIFIED_MM;
     }
 
+    /** Tries the nearest to an arrangement that is already known; returns whether it fits. */
+    boolean tryFrom(double... centres) {
+        System.arraycopy(centres, 0, current, 0, current.length);
+        currentMm2 = settle(current);
+        return found();
+    }
+
     /** Tries so many starts without moves from one to the next; ends as soon as one fits. */
     boolean tryStarts(int starts) {
         for (int start = 0; start < starts && !found(); start++) {

@@ -6,7 +6,7 @@ import org.spanroom.model.BoreShape;
 /**
  * The question whether circles go side by side into a bore.
  *
- * <p>Immutable; the circles are kept from the largest to the smallest.
+ * <p>Immutable; the circles are kept from the largest to the smallest. Equal where shape, bore and circles are.
  */
 final class PackingTask {
     /** Overlap that an arrangement may show and still be called one that fits: a nanometre, far below any tolerance of pipe. */
@@ -39,6 +39,17 @@ final class PackingTask {
             }
         }
         return new PackingTask(shape, boreMm, radiiMm);
+    }
+
+    /** Returns the same circles in a bore of another size. */
+    PackingTask in(double otherBoreMm) {
+        return new PackingTask(shape, otherBoreMm, radiiMm);
+    }
+
+    /** Returns the same circles in the bore of which they fill such a share. */
+    PackingTask filling(double fillRatio) {
+        double boreMm2 = Math.PI * squaresMm2() / fillRatio;
+        return in(isSquare() ? Math.sqrt(boreMm2) : 2 * Math.sqrt(boreMm2 / Math.PI));
     }
 
     BoreShape shape() {
@@ -99,5 +110,18 @@ final class PackingTask {
         double y = Math.abs(centresMm[2 * i + 1]);
         double out = isSquare() ? Math.max(x, y) : Math.hypot(x, y);
         return out + radiiMm[i] - halfMm();
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof PackingTask task
+                && shape == task.shape
+                && Double.compare(boreMm, task.boreMm) == 0
+                && Arrays.equals(radiiMm, task.radiiMm);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * Arrays.hashCode(radiiMm) + Double.hashCode(boreMm)) + Boolean.hashCode(isSquare());
     }
 }

@@ -1,5 +1,6 @@
 package org.spanroom.bore;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
@@ -8,6 +9,7 @@ import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
+import org.spanroom.model.KnownPacking;
 import org.spanroom.model.Room;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Service;
@@ -19,19 +21,25 @@ import org.spanroom.model.Service;
  * thread asks first, and the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
+    /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
+    public static final String METHOD = "1";
+
+    private final boolean movingMatters;
+    private final Packer packer = new Packer();
     private final RoomCount count;
     private final ConcurrentMap<Section, Once> rooms = new ConcurrentHashMap<>();
 
     public RoomAssessor(RoomSettings settings) {
-        count = new RoomCount(settings);
+        movingMatters = settings.oldCablesNeedCells();
+        count = new RoomCount(settings, packer);
     }
 
     /**
-     * Returns the room in a duct; where it is not to be recovered, with the reason. New cables are counted all the same, for
-     * whoever opens that gate, except where no known innerduct can leave a duct.
+     * Returns the room in a duct with all innerducts out; where it is not to be recovered, with the reason. New cables are
+     * counted all the same, for whoever opens that gate, except where no known innerduct can leave a duct.
      */
     public Room assess(Duct duct) {
-        var section = Section.of(duct);
+        var section = Section.of(duct, movingMatters);
         Room room = rooms.computeIfAbsent(section, key -> new Once(() -> count.count(key)))
                 .get();
         return findExclusion(duct).map(reason -> because(room, reason)).orElseGet(() -> withoutGainExcluded(room));
@@ -42,6 +50,21 @@ public final class RoomAssessor {
             case CONTENTS_UNKNOWN, NO_INNERDUCT, NO_OUTER_DUCT -> room.excluded(reason);
             default -> room.withExclusion(reason);
         };
+    }
+
+    /** Returns what was searched for so far, for {@link #recall} of a later run. */
+    public List<KnownPacking> known() {
+        return packer.known();
+    }
+
+    /**
+     * Takes over what an earlier run of the same {@link #METHOD} searched for; an arrangement that does not fit when looked at
+     * again is not taken.
+     *
+     * @return how many were taken over
+     */
+    public int recall(List<KnownPacking> packings) {
+        return packer.recall(packings);
     }
 
     /** Returns how many distinct cross-sections were asked for so far. */

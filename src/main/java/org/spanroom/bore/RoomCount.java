@@ -1,12 +1,12 @@
 package org.spanroom.bore;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.spanroom.bore.Section.Pipe;
+import org.spanroom.bore.Section.Wire;
 import org.spanroom.bore.SleeveRule.Held;
 import org.spanroom.bore.SleeveRule.Sleeves;
 import org.spanroom.model.CrossSection;
@@ -16,56 +16,42 @@ import org.spanroom.model.PullChoice;
 import org.spanroom.model.Room;
 import org.spanroom.model.RoomSettings;
 
-/** Counts the room of one cross-section: areas, positions before, the new cables that every rule allows, and choices. */
+/** Counts the room of one cross-section: areas, positions before, and for each choice of pulls what every rule allows. */
 final class RoomCount {
     /** Allowance for ovality in bends when three equal items might lock across the bore: an engineering note, not named. */
     private static final double JAM_OVALITY_RATIO = 1.05;
 
-    /** Sets with innerducts left in are crowded and only one choice among others: less search for them. */
-    private static final int CHOICE_EFFORT = 3;
-
-    /** Empty innerducts come out first: no cable is touched. Then the widest, which give most room for one pull. */
-    private static final Comparator<Pipe> PULL_ORDER =
-            Comparator.<Pipe, Boolean>comparing(pipe -> !pipe.wires().isEmpty()).thenComparing(pipe -> pipe);
-
     private final RoomSettings settings;
     private final SectionPacker packer;
     private final SleeveRule rule;
-    private final SleeveRule quickRule;
 
-    RoomCount(RoomSettings settings) {
+    RoomCount(RoomSettings settings, Packer circles) {
         this.settings = settings;
-        packer = new SectionPacker(new Packer(), settings.cellsPerSleeve());
+        packer = new SectionPacker(circles, settings.cellsPerSleeve());
         rule = new SleeveRule(settings, packer);
-        var quickPacker = new SectionPacker(new Packer(CHOICE_EFFORT), settings.cellsPerSleeve());
-        quickRule = new SleeveRule(settings, quickPacker);
     }
 
+    /** Returns the room with all innerducts out; the choices in its cross-section hold what fewer pulls would give. */
     Room count(Section section) {
-        Held held = rule.held(section, section.pipes(), List.of());
-        Sleeves sleeves = rule.most(section, held);
+        int pipes = section.pipes().size();
+        PullChoice all = choice(section, pipes, settings.deadCablesComeOut());
         double boreMm2 = section.boreAreaMm2();
         return new Room(
                 boreMm2,
                 section.closedBeforeMm2() / boreMm2,
-                Section.areaMm2(held.loose()) / boreMm2,
-                recoverableMm2(section),
-                section.pipes().size(),
+                all.fillAfterRatio(),
+                all.recoverableMm2(),
+                pipes,
                 positions(section.pipes()),
-                sleeves.count(),
-                rule.newCables(held, sleeves.count()),
-                sleeves.bindingRule(),
+                all.sleeves(),
+                all.newCables(),
+                all.bindingRule(),
                 Optional.empty(),
-                Optional.of(crossSection(section, held, sleeves)));
+                Optional.of(crossSection(section, all)),
+                pipes > 0 ? Optional.of(all) : Optional.empty());
     }
 
-    private double recoverableMm2(Section section) {
-        return section.pipes().stream()
-                .mapToDouble(pipe -> pipe.areaMm2() - Section.areaMm2(rule.staysOf(pipe.wires())))
-                .sum();
-    }
-
-    private CrossSection crossSection(Section section, Held held, Sleeves sleeves) {
+    private CrossSection crossSection(Section section, PullChoice all) {
         var inDuct = new ArrayList<Item>();
         section.pipes().forEach(pipe -> inDuct.add(Item.of(pipe)));
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
@@ -73,39 +59,77 @@ final class RoomCount {
         Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct);
         return new CrossSection(
                 before,
-                rule.pack(section, held, sleeves.count()),
-                sleeves.next(),
+                all.after(),
+                all.nextSleeve(),
                 contradiction(section, before),
-                jamRatio(section),
-                choices(section, rule.newCables(held, sleeves.count()), sleeves.count()));
+                jamRatio(section, section.pipes()),
+                choices(section));
     }
 
     private int positions(List<Pipe> pipes) {
-        double neededMm = settings.innerductToCableRatio() * settings.designCableOutsideDiameterMm();
+        double neededMm = settings.innerductToCableRatio() * settings.widestDesignCableMm();
         return (int) pipes.stream()
                 .filter(pipe -> pipe.wires().isEmpty() && pipe.insideDiameterMm() >= neededMm)
                 .count();
     }
 
-    /** From the fewest pulls to all; the last is the one that the room is counted by. */
-    private List<PullChoice> choices(Section section, int newCables, int sleeves) {
-        List<Pipe> order = section.pipes().stream().sorted(PULL_ORDER).toList();
+    /** From the fewest pulls to all; where dead cables can be reached, once with them in and once with them out. */
+    private List<PullChoice> choices(Section section) {
         var choices = new ArrayList<PullChoice>();
-        for (int pulls = 1; pulls < order.size(); pulls++) {
-            List<Pipe> out = order.subList(0, pulls);
-            Held held = quickRule.held(section, out, order.subList(pulls, order.size()));
-            int count = quickRule.most(section, held).count();
-            choices.add(choice(out, held.left(), count, quickRule.newCables(held, count)));
-        }
-        if (!order.isEmpty()) {
-            choices.add(choice(order, List.of(), sleeves, newCables));
+        for (int pulls = 1; pulls <= section.pipes().size(); pulls++) {
+            choices.add(choice(section, pulls, false));
+            PullChoice withDead = choice(section, pulls, true);
+            if (withDead.deadCablesOut() > 0) {
+                choices.add(withDead);
+            }
         }
         return choices;
     }
 
-    private PullChoice choice(List<Pipe> out, List<Pipe> left, int sleeves, int newCables) {
-        int emptyOut = (int) out.stream().filter(pipe -> pipe.wires().isEmpty()).count();
-        return new PullChoice(out.size(), emptyOut, left.size(), positions(left), sleeves, newCables);
+    private PullChoice choice(Section section, int pulls, boolean deadComeOut) {
+        List<Pipe> out = section.pipes().subList(0, pulls);
+        List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
+        List<Wire> freed = freed(section, out);
+        List<Wire> loose =
+                freed.stream().filter(wire -> !deadComeOut || !wire.dead()).toList();
+        var held = new Held(loose, left);
+        Sleeves sleeves = rule.most(section, held);
+        int newCables = rule.newCables(held, sleeves.count());
+        int deadOut = freed.size() - loose.size();
+        return new PullChoice(
+                pulls,
+                (int) out.stream().filter(pipe -> pipe.wires().isEmpty()).count(),
+                deadOut,
+                deadOut == 0 || settings.deadCablesComeOut(),
+                left.size(),
+                positions(left),
+                sleeves.count(),
+                newCables,
+                Math.max(0, positions(left) + newCables - positions(section.pipes())),
+                sleeves.bindingRule(),
+                sleeves.next(),
+                held.closedMm2() / section.boreAreaMm2(),
+                recoverableMm2(out, deadComeOut),
+                jamRatio(section, out),
+                rule.pack(section, held, sleeves.count()));
+    }
+
+    /** Returns the cables that lie in the bore itself once some innerducts are out. */
+    private static List<Wire> freed(Section section, List<Pipe> out) {
+        var loose = new ArrayList<>(section.looseWires());
+        out.forEach(pipe -> loose.addAll(pipe.wires()));
+        return loose.stream().sorted().toList();
+    }
+
+    private static double recoverableMm2(List<Pipe> out, boolean deadComeOut) {
+        double sumMm2 = 0;
+        for (Pipe pipe : out) {
+            sumMm2 += pipe.areaMm2();
+            for (Wire wire : pipe.wires()) {
+                sumMm2 -= deadComeOut && wire.dead() ? 0 : wire.areaMm2();
+            }
+        }
+        return sumMm2;
     }
 
     private static Optional<String> contradiction(Section section, Packing before) {
@@ -122,15 +146,20 @@ final class RoomCount {
                 before.bound()));
     }
 
-    /** The widest size of which there are three or more. */
-    private static OptionalDouble jamRatio(Section section) {
-        List<Pipe> pipes = section.pipes();
-        for (int i = 0; i + 2 < pipes.size(); i++) {
-            double outsideMm = pipes.get(i).outsideDiameterMm();
-            if (outsideMm == pipes.get(i + 2).outsideDiameterMm()) {
-                return OptionalDouble.of(JAM_OVALITY_RATIO * section.insideDiameterMm() / outsideMm);
+    /** Returns the jam ratio of the widest size of which there are three or more. */
+    private static OptionalDouble jamRatio(Section section, List<Pipe> pipes) {
+        double widestMm = 0;
+        for (Pipe pipe : pipes) {
+            double outsideMm = pipe.outsideDiameterMm();
+            long equal = pipes.stream()
+                    .filter(other -> other.outsideDiameterMm() == outsideMm)
+                    .count();
+            if (equal >= 3) {
+                widestMm = Math.max(widestMm, outsideMm);
             }
         }
-        return OptionalDouble.empty();
+        return widestMm > 0
+                ? OptionalDouble.of(JAM_OVALITY_RATIO * section.insideDiameterMm() / widestMm)
+                : OptionalDouble.empty();
     }
 }

@@ -1,6 +1,5 @@
 package org.spanroom.bore;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.model.BoreShape;
@@ -11,17 +10,25 @@ import org.spanroom.model.Innerduct;
 import org.spanroom.model.Service;
 
 /**
- * A cross-section of a duct by its sizes alone, its contents sorted: what many ducts share, and the key under which the
+ * A cross-section of a duct by its sizes alone, its contents in order: what many ducts share, and the key under which the
  * answer is kept.
  *
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param oval true where the duct is recorded as oval
+ * @param pipes the rigid innerducts in the order in which they are chosen to come out
  */
 record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe> pipes, List<Wire> looseWires) {
-    /** A cable by size and service. */
-    record Wire(double outsideDiameterMm, Service service) implements Comparable<Wire> {
-        private static final Comparator<Wire> ORDER =
-                Comparator.comparingDouble(Wire::outsideDiameterMm).reversed().thenComparing(Wire::service);
+    /**
+     * A cable by its size.
+     *
+     * @param dead true where it is recorded as dead
+     * @param mayMove false where it may not be laid into a cell, and that matters
+     */
+    record Wire(double outsideDiameterMm, boolean dead, boolean mayMove) implements Comparable<Wire> {
+        private static final Comparator<Wire> ORDER = Comparator.comparingDouble(Wire::outsideDiameterMm)
+                .reversed()
+                .thenComparing(Wire::dead)
+                .thenComparing(wire -> !wire.mayMove());
 
         double areaMm2() {
             return disc(outsideDiameterMm);
@@ -34,12 +41,7 @@ record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe
     }
 
     /** A rigid innerduct by size, with its cables sorted. */
-    record Pipe(double outsideDiameterMm, double wallMm, List<Wire> wires) implements Comparable<Pipe> {
-        private static final Comparator<Pipe> ORDER = Comparator.comparingDouble(Pipe::outsideDiameterMm)
-                .reversed()
-                .thenComparingDouble(Pipe::wallMm)
-                .thenComparing(pipe -> pipe.wires().toString());
-
+    record Pipe(double outsideDiameterMm, double wallMm, List<Wire> wires) {
         double insideDiameterMm() {
             return outsideDiameterMm - 2 * wallMm;
         }
@@ -47,45 +49,38 @@ record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe
         double areaMm2() {
             return disc(outsideDiameterMm);
         }
-
-        @Override
-        public int compareTo(Pipe other) {
-            return ORDER.compare(this, other);
-        }
     }
 
-    static Section of(Duct duct) {
+    /**
+     * Returns the cross-section of a duct.
+     *
+     * @param movingMatters whether cables that may not be moved make a difference by the rules in force
+     */
+    static Section of(Duct duct, boolean movingMatters) {
         return new Section(
                 duct.boreShape(),
                 duct.insideDiameterMm(),
                 duct.condition() == Condition.OVAL,
-                duct.contents().innerducts().stream()
-                        .map(Section::pipe)
-                        .sorted()
+                duct.contents().innerductsByOrderOut().stream()
+                        .map(innerduct -> pipe(innerduct, movingMatters))
                         .toList(),
-                wires(duct.contents().looseCables()));
+                wires(duct.contents().looseCables(), movingMatters));
     }
 
-    private static Pipe pipe(Innerduct innerduct) {
-        return new Pipe(innerduct.outsideDiameterMm(), innerduct.wallMm(), wires(innerduct.cables()));
+    private static Pipe pipe(Innerduct innerduct, boolean movingMatters) {
+        return new Pipe(innerduct.outsideDiameterMm(), innerduct.wallMm(), wires(innerduct.cables(), movingMatters));
     }
 
-    private static List<Wire> wires(List<Cable> cables) {
+    private static List<Wire> wires(List<Cable> cables, boolean movingMatters) {
         return cables.stream()
-                .map(cable -> new Wire(cable.outsideDiameterMm(), cable.service()))
+                .map(cable -> new Wire(
+                        cable.outsideDiameterMm(), cable.service() == Service.DEAD, cable.mayMove() || !movingMatters))
                 .sorted()
                 .toList();
     }
 
     double boreAreaMm2() {
         return shape == BoreShape.SQUARE ? insideDiameterMm * insideDiameterMm : disc(insideDiameterMm);
-    }
-
-    /** Returns every cable, largest first. */
-    List<Wire> wires() {
-        var all = new ArrayList<>(looseWires);
-        pipes.forEach(pipe -> all.addAll(pipe.wires()));
-        return all.stream().sorted().toList();
     }
 
     /** Returns the area that innerducts, taken as solid, and loose cables close off. */
@@ -97,7 +92,7 @@ record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe
         return wires.stream().mapToDouble(Wire::areaMm2).sum();
     }
 
-    private static double disc(double diameterMm) {
+    static double disc(double diameterMm) {
         return Math.PI / 4 * diameterMm * diameterMm;
     }
 }

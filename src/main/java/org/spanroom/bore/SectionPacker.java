@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentMap;
 import java.util.stream.IntStream;
 import org.spanroom.model.Arrangement;
 import org.spanroom.model.BoreShape;
@@ -16,11 +18,19 @@ import org.spanroom.model.PlacedCircle.Kind;
 final class SectionPacker {
     private final Packer packer;
     private final int cellsPerSleeve;
+    private final ConcurrentMap<Question, Packing> answered = new ConcurrentHashMap<>();
+    private final ConcurrentMap<Resting, double[]> resting = new ConcurrentHashMap<>();
 
     SectionPacker(Packer packer, int cellsPerSleeve) {
         this.packer = packer;
         this.cellsPerSleeve = cellsPerSleeve;
     }
+
+    /** What many cross-sections ask: whether things, from the widest, go into so much of a bore. */
+    private record Question(BoreShape shape, double boreMm, double usableMm, List<Item> items) {}
+
+    /** Circles at rest in a bore, as they lie after packing into so much of it. */
+    private record Resting(PackingTask task, double usableMm) {}
 
     /** Returns whether things go into a bore, without what lies in them. */
     PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items) {
@@ -38,15 +48,33 @@ final class SectionPacker {
             return new Packing(
                     PackingOutcome.DOES_NOT_FIT, usableMm, "no bore is left by the allowance", Optional.empty());
         }
-        List<Item> ordered = items.stream().sorted(Item.WIDEST_FIRST).toList();
-        Packed packed = packer.pack(task(shape, usableMm, ordered));
-        List<Packed> nested = ordered.stream().map(this::packWithin).toList();
+        var question = new Question(
+                shape,
+                boreMm,
+                usableMm,
+                items.stream().sorted(Item.WIDEST_FIRST).toList());
+        Packing known = answered.get(question);
+        if (known != null) {
+            return known;
+        }
+        Packing answer = answer(question);
+        Packing first = answered.putIfAbsent(question, answer);
+        return first == null ? answer : first;
+    }
+
+    private Packing answer(Question question) {
+        List<Item> items = question.items();
+        Packed packed = packer.pack(task(question.shape(), question.usableMm(), items));
+        List<Packed> nested = items.stream().map(this::packWithin).toList();
         PackingOutcome outcome = worst(packed, nested);
         Optional<Arrangement> arrangement = outcome == PackingOutcome.DOES_NOT_FIT
                 ? Optional.empty()
-                : Optional.of(new Arrangement(shape, boreMm, place(shape, boreMm, ordered, packed, nested)));
+                : Optional.of(new Arrangement(question.shape(), question.boreMm(), place(question, packed, nested)));
         return new Packing(
-                outcome, marginMm(usableMm, ordered, packed, nested), bound(ordered, packed, nested), arrangement);
+                outcome,
+                marginMm(question.usableMm(), items, packed, nested),
+                bound(items, packed, nested),
+                arrangement);
     }
 
     private static PackingTask task(BoreShape shape, double boreMm, List<Item> items) {
@@ -101,9 +129,9 @@ final class SectionPacker {
         return "";
     }
 
-    private List<PlacedCircle> place(
-            BoreShape shape, double boreMm, List<Item> items, Packed packed, List<Packed> nested) {
-        double[] centres = atRest(task(shape, boreMm, items), packed);
+    private List<PlacedCircle> place(Question question, Packed packed, List<Packed> nested) {
+        List<Item> items = question.items();
+        double[] centres = atRest(task(question.shape(), question.boreMm(), items), question.usableMm(), packed);
         int[] sleeves = sleeves(items, centres);
         var circles = new ArrayList<PlacedCircle>();
         for (int i = 0; i < items.size(); i++) {
@@ -113,7 +141,7 @@ final class SectionPacker {
             int at = circles.size();
             circles.add(new PlacedCircle(
                     item.kind(), x, y, item.outsideDiameterMm(), item.insideDiameterMm(), -1, sleeves[i]));
-            double[] inner = atRest(taskWithin(item), nested.get(i));
+            double[] inner = atRest(taskWithin(item), item.insideDiameterMm(), nested.get(i));
             for (int k = 0; k < item.within().size(); k++) {
                 Item wire = Item.of(item.within().get(k));
                 circles.add(new PlacedCircle(
@@ -123,8 +151,18 @@ final class SectionPacker {
         return circles;
     }
 
-    private static double[] atRest(PackingTask task, Packed packed) {
-        return packed.isFit() && task.size() > 0 ? Settling.settle(task, packed.centresMm()) : packed.centresMm();
+    private double[] atRest(PackingTask task, double usableMm, Packed packed) {
+        if (!packed.isFit() || task.size() == 0) {
+            return packed.centresMm();
+        }
+        var key = new Resting(task, usableMm);
+        double[] known = resting.get(key);
+        if (known != null) {
+            return known;
+        }
+        double[] settled = Settling.settle(task, packed.centresMm());
+        double[] first = resting.putIfAbsent(key, settled);
+        return first == null ? settled : first;
     }
 
     /** Cells that lie side by side make one sleeve: new cables are numbered from left to right. */

@@ -1,9 +1,9 @@
 package org.spanroom.bore;
 
 /**
- * Lets circles that lie clear in a bore sink to rest at its bottom, as cables and innerducts do.
+ * Lets circles that lie clear in a bore come to rest at its bottom, as cables and innerducts do.
  *
- * <p>Method: the overlap energy with a weight on each circle that fades away, so that little by little they sink without
+ * <p>Method: {@link Laying}, one after another at the lowest place. Where that leaves some over: the overlap energy with a weight on each circle that fades away, so that little by little they sink without
  * pushing into one another; for the drawing, not for the answer. Where the end is not as clear as the beginning, they stay
  * where they were.
  */
@@ -14,6 +14,10 @@ final class Settling {
 
     /** Returns centres at rest; those given where a way down was not found. */
     static double[] settle(PackingTask task, double[] centres) {
+        double[] laid = Laying.lay(task);
+        if (laid.length > 0 && task.overlapMm(laid) <= PackingTask.VERIFIED_MM) {
+            return laid;
+        }
         double[] sunk = sink(task, centres, 0);
         if (task.overlapMm(sunk) <= PackingTask.VERIFIED_MM) {
             return sunk;

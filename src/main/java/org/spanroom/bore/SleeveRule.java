@@ -1,10 +1,8 @@
 package org.spanroom.bore;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.spanroom.bore.Section.Pipe;
 import org.spanroom.bore.Section.Wire;
 import org.spanroom.model.Packing;
@@ -12,16 +10,17 @@ import org.spanroom.model.PackingOutcome;
 import org.spanroom.model.PlacedCircle.Kind;
 import org.spanroom.model.Room;
 import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Service;
 
 /** The most whole sleeves that a duct takes beside what stays in it: by its size, by bore fill and by packing. */
 final class SleeveRule {
     private final RoomSettings settings;
     private final SectionPacker packer;
+    private final List<Double> roundMm;
 
     SleeveRule(RoomSettings settings, SectionPacker packer) {
         this.settings = settings;
         this.packer = packer;
+        this.roundMm = settings.designRoundMm();
     }
 
     /**
@@ -32,33 +31,22 @@ final class SleeveRule {
      */
     record Sleeves(int count, String bindingRule, Optional<PackingOutcome> next) {}
 
-    /** What a duct holds once some innerducts are out: cables that lie in the bore, and the innerducts left. */
+    /**
+     * What a duct holds once some innerducts are out.
+     *
+     * @param loose cables that then lie in the bore, sorted
+     * @param left the innerducts left
+     */
     record Held(List<Wire> loose, List<Pipe> left) {
-        /** Returns every cable, those in the innerducts that are left too. */
-        List<Wire> wires() {
-            return Stream.concat(loose.stream(), left.stream().flatMap(pipe -> pipe.wires().stream()))
-                    .toList();
+        /** Returns the area that what is held closes off, innerducts taken as solid. */
+        double closedMm2() {
+            return left.stream().mapToDouble(Pipe::areaMm2).sum() + Section.areaMm2(loose);
         }
-    }
-
-    /** Returns what is held when some innerducts come out and others stay. */
-    Held held(Section section, List<Pipe> out, List<Pipe> left) {
-        var loose = new ArrayList<>(section.looseWires());
-        out.forEach(pipe -> loose.addAll(pipe.wires()));
-        return new Held(staysOf(loose).stream().sorted().toList(), left);
-    }
-
-    List<Wire> staysOf(List<Wire> wires) {
-        return wires.stream()
-                .filter(wire -> !settings.deadCablesComeOut() || wire.service() != Service.DEAD)
-                .toList();
     }
 
     /** Goes down from what size and fill allow to what goes in side by side. */
     Sleeves most(Section section, Held held) {
-        if (settings.oldCablesNeedCells()
-                && !settings.oldCablesMayMove()
-                && !held.loose().isEmpty()) {
+        if (settings.oldCablesNeedCells() && held.loose().stream().anyMatch(this::mayNotMove)) {
             return new Sleeves(0, Room.OLD_CABLES_MAY_NOT_MOVE, Optional.empty());
         }
         int bySize = settings.sleevesFor(section.insideDiameterMm());
@@ -89,6 +77,10 @@ final class SleeveRule {
         return settings.oldCablesNeedCells() ? Math.max(0, cells - held.loose().size()) : cells;
     }
 
+    private boolean mayNotMove(Wire wire) {
+        return !wire.mayMove() || !settings.oldCablesMayMove();
+    }
+
     private double usableMm(Section section) {
         double ovalMm = section.oval() ? settings.ovalAllowanceRatio() * section.insideDiameterMm() : 0;
         return section.insideDiameterMm() - settings.boreAllowanceMm() - ovalMm;
@@ -96,10 +88,16 @@ final class SleeveRule {
 
     private boolean fillAllows(Section section, Held held, int sleeves) {
         int added = newCables(held, sleeves);
-        List<Wire> wires = held.wires();
-        double cableMm2 = Math.PI / 4 * Math.pow(settings.designCableOutsideDiameterMm(), 2);
-        double filledMm2 = Section.areaMm2(wires) + added * cableMm2;
-        return filledMm2 <= settings.fillLimitRatio(wires.size() + added) * section.boreAreaMm2();
+        double filledMm2 = held.closedMm2();
+        for (int i = 0; i < added; i++) {
+            filledMm2 += Section.disc(designCableMm(i));
+        }
+        return filledMm2
+                <= settings.fillLimitRatio(held.loose().size() + held.left().size() + added) * section.boreAreaMm2();
+    }
+
+    private double designCableMm(int newCable) {
+        return roundMm.get(newCable % roundMm.size());
     }
 
     private List<Item> items(Held held, int sleeves) {
@@ -107,10 +105,12 @@ final class SleeveRule {
         held.left().forEach(pipe -> items.add(Item.of(pipe)));
         double oldFabricMm = settings.oldCablesNeedCells() ? settings.sleeveFabricMm() : 0;
         for (Wire wire : held.loose()) {
-            items.add(Item.inCell(Item.of(wire).kind(), wire.outsideDiameterMm(), oldFabricMm));
+            items.add(Item.inCell(Item.kind(wire), wire.outsideDiameterMm(), oldFabricMm));
         }
-        Item cell = Item.inCell(Kind.NEW_CABLE, settings.designCableOutsideDiameterMm(), settings.sleeveFabricMm());
-        items.addAll(Collections.nCopies(newCables(held, sleeves), cell));
+        int added = newCables(held, sleeves);
+        for (int i = 0; i < added; i++) {
+            items.add(Item.inCell(Kind.NEW_CABLE, designCableMm(i), settings.sleeveFabricMm()));
+        }
         return items;
     }
 }

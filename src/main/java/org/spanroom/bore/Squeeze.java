@@ -37,19 +37,19 @@ final class Squeeze {
         return halfMm;
     }
 
-    /**
-     * Returns the least half size for an arrangement that lies clear in the task's bore; not more than the bore's.
-     *
-     * @param centres left as they are
-     */
-    double leastHalfMm(double[] centres) {
-        double[] moving = centres.clone();
+    /** Closes the bore in on an arrangement that lies clear in it as far as it goes; moves the centres; returns the half size. */
+    double narrow(double[] centres) {
         double clearMm = energy.task().halfMm();
         for (int size = 0; size < MOST_SIZES; size++) {
+            double[] clear = centres.clone();
             double narrowMm = clearMm * STEP_RATIO;
-            double value = descent.descend(moving, narrowMm, Descent.FINE);
+            double value = descent.descend(centres, narrowMm, Descent.FINE);
             if (!descent.hasVanished(value)) {
-                return Math.min(clearMm, grow(moving, narrowMm));
+                double grownMm = grow(centres, narrowMm);
+                if (grownMm > clearMm) {
+                    System.arraycopy(clear, 0, centres, 0, centres.length);
+                }
+                return Math.min(clearMm, grownMm);
             }
             clearMm = narrowMm;
         }

@@ -28,6 +28,9 @@ final class CommandFactory implements IFactory {
         if (type == BendsAccuracyCommand.class) {
             return type.cast(new BendsAccuracyCommand(console));
         }
+        if (type == PackingQualityCommand.class) {
+            return type.cast(new PackingQualityCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

@@ -4,10 +4,12 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.OutputFormat;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
 import picocli.CommandLine.ArgGroup;
@@ -32,7 +34,8 @@ import picocli.CommandLine.Option;
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
             SpanroomCommand.EXIT_4,
-            SpanroomCommand.EXIT_5
+            SpanroomCommand.EXIT_5,
+            SpanroomCommand.EXIT_6
         })
 final class RankCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
@@ -66,8 +69,17 @@ final class RankCommand implements Callable<Integer> {
         @Nullable
         String crs;
 
+        @Option(
+                names = "--formats",
+                paramLabel = "FORMAT",
+                split = ",",
+                description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}. All by default.")
+        @Nullable
+        List<OutputFormat> formats;
+
         RunConfig apply(RunConfig base) {
             OutputConfig output = folder == null ? base.output() : base.output().withFolder(folder);
+            output = formats == null ? output : output.withFormats(formats);
             return base.withOutput(crs == null ? output : output.withCrs(crs));
         }
     }

@@ -5,14 +5,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Exclusion;
+import org.spanroom.model.RankTotals;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.pipeline.RankSummary;
 
 /** What {@code rank} says at its end: what was found, the best spans, and where everything lies. */
 final class RankReport {
-    private static final int BEST = 5;
     private static final int KINDS = 6;
 
     private final StringBuilder text = new StringBuilder();
@@ -21,31 +20,23 @@ final class RankReport {
 
     static String text(RankSummary summary) {
         var report = new RankReport();
-        report.spans(summary.ranked());
-        report.best(summary.ranked());
+        report.spans(summary.totals());
+        report.best(summary.best());
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
     }
 
-    private void spans(List<RankedSpan> all) {
-        List<RankedSpan> ranked =
-                all.stream().filter(span -> span.rank().isPresent()).toList();
-        long cables =
-                ranked.stream().mapToLong(span -> room(span).cablesGained()).sum();
-        double lengthM =
-                ranked.stream().mapToDouble(span -> span.span().lengthM()).sum();
+    private void spans(RankTotals totals) {
         line(
                 "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
-                ranked.size(), all.size(), cables, lengthM / 1000);
-        var excluded = new TreeMap<Exclusion, Integer>();
-        all.forEach(span -> span.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1, Integer::sum)));
-        excluded.forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
+                totals.ranked(), totals.spans(), totals.cablesGained(), totals.rankedLengthM() / 1000);
+        new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 
-    private void best(List<RankedSpan> all) {
+    private void best(List<RankedSpan> first) {
         List<RankedSpan> best =
-                all.stream().filter(span -> span.rank().isPresent()).limit(BEST).toList();
+                first.stream().filter(span -> span.rank().isPresent()).toList();
         if (best.isEmpty()) {
             return;
         }
@@ -60,7 +51,7 @@ final class RankReport {
                 room(span).positionsBefore(),
                 room(span).newCables(),
                 span.assessment().pull().outcome().key(),
-                span.span().id()));
+                Printable.line(span.span().id())));
     }
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {
@@ -92,7 +83,7 @@ final class RankReport {
     }
 
     private void line(String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format.replace("%n", "\n"), values))
-                .append('\n');
+        String line = String.format(Locale.ROOT, format.replace("%n", "\n"), values);
+        text.append(Printable.of(line)).append('\n');
     }
 }

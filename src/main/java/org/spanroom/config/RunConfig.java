@@ -8,6 +8,7 @@ import org.spanroom.model.PullSettings;
 import org.spanroom.model.RateSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.UncertaintySettings;
 
 /**
  * Everything that a run is told from outside the data. One component is one section of the file; a further section is one
@@ -33,6 +34,7 @@ public record RunConfig(
         RateSettings rates,
         PermitSettings permit,
         ScoringSettings scoring,
+        UncertaintySettings uncertainty,
         OutputConfig output,
         int threads,
         boolean strict) {
@@ -58,6 +60,7 @@ public record RunConfig(
                 RateSettings.defaults(),
                 PermitSettings.defaults(),
                 ScoringSettings.defaults(),
+                UncertaintySettings.defaults(),
                 OutputConfig.defaults(),
                 0,
                 false);
@@ -81,5 +84,9 @@ public record RunConfig(
 
     public RunConfig withPermit(PermitSettings other) {
         return FiledSections.replaced(this, "permit", other);
+    }
+
+    public RunConfig withUncertainty(UncertaintySettings other) {
+        return FiledSections.replaced(this, "uncertainty", other);
     }
 }

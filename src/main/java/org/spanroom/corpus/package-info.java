@@ -1,4 +1,4 @@
-/** Spans drawn at random with known bends, and how well the finder reads them. */
+/** What stages are measured on: spans drawn at random with known bends, and published packings. */
 @NullMarked
 package org.spanroom.corpus;
 

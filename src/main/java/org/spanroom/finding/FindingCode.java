@@ -51,6 +51,8 @@ public enum FindingCode {
     RECORDED_LENGTH_DIFFERS(Severity.SUSPECT, "the recorded length disagrees with the drawn one"),
     RECORDED_VAULT_DIFFERS(Severity.SUSPECT, "the recorded vault is not the one where the line ends"),
     RECORDED_VAULT_UNKNOWN(Severity.SUSPECT, "the recorded vault is not in the vaults layer"),
+    // Files of the program's own
+    PACKING_FILE_UNUSABLE(Severity.NOTE, "the file of packings from earlier runs was not used, or not written"),
     // Limits
     LONG_SECTION(Severity.NOTE, "the span is longer than the section length to warn at"),
     JAM_RATIO(Severity.NOTE, "three equal innerducts may lock side by side as they are pulled"),

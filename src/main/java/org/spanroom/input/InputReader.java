@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
-import java.util.function.Supplier;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -53,28 +53,32 @@ public final class InputReader {
                 .file()
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
+        FutureTask<VaultsRead> vaults = beside(this::readVaults);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         var routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
-        List<Vault> vaults =
-                config.inputs().vaults().file().map(this::readVaults).orElse(List.of());
         List<Zone> zones = config.inputs().zones().file().map(this::readZones).orElse(List.of());
-        return new InputData(routes.reader().routes(), vaults, zones, routes.crs(), ordered());
+        VaultsRead read = await(vaults);
+        records.addAll(read.records());
+        return new InputData(routes.reader().routes(), read.vaults(), zones, routes.crs(), ordered());
     }
+
+    /** What was read of the vaults, with the record of it. */
+    private record VaultsRead(List<Vault> vaults, List<InputRecord> records) {}
 
     /** A layer's reader after it has read, with the system that it read in. */
     private record RoutesRead(RouteReader reader, ReferenceSystem crs) {}
 
     private RoutesRead readRoutes(Path file, ContentsTable table) {
         LayerConfig layer = config.inputs().routes();
-        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         try (LayerSource source = opener.open(file, layer.layer(), findings)) {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "routes");
             var fields = new LayerFields(layer.fields(), header);
             var reader = new RouteReader(config, crs, fields, new CappedLog(findings, header.source()), table);
-            long features = source.read(fields.wanted(), reader::accept);
+            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
             records.add(new InputRecord(
                     "routes", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
@@ -82,31 +86,35 @@ public final class InputReader {
         }
     }
 
-    private List<Vault> readVaults(Path file) {
+    private VaultsRead readVaults() {
+        return config.inputs().vaults().file().map(this::readVaults).orElse(new VaultsRead(List.of(), List.of()));
+    }
+
+    private VaultsRead readVaults(Path file) {
         LayerConfig layer = config.inputs().vaults();
-        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         try (LayerSource source = opener.open(file, layer.layer(), findings)) {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "vaults");
             var fields = new LayerFields(layer.fields(), header);
             var reader = new VaultReader(config, crs, fields, new CappedLog(findings, header.source()));
-            long features = source.read(fields.wanted(), reader::accept);
+            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
-            records.add(new InputRecord(
-                    "vaults", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
-            return reader.vaults();
+            var record = new InputRecord(
+                    "vaults", file, header.layerName(), crs.name(), features, reader.used(), await(digests));
+            return new VaultsRead(reader.vaults(), List.of(record));
         }
     }
 
     private List<Zone> readZones(Path file) {
         LayerConfig layer = config.inputs().zones();
-        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         try (LayerSource source = opener.open(file, layer.layer(), findings)) {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "zones");
             var fields = new LayerFields(layer.fields(), header);
             var reader = new ZoneReader(config, crs, fields, new CappedLog(findings, header.source()));
-            long features = source.read(fields.wanted(), reader::accept);
+            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
             records.add(new InputRecord(
                     "zones", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
@@ -148,19 +156,32 @@ public final class InputReader {
         return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
     }
 
-    /** Digests take a pass of their own over the file, beside the reading. */
-    private static CompletableFuture<List<FileDigest>> inBackground(Supplier<List<FileDigest>> work) {
-        return CompletableFuture.supplyAsync(work);
+    /** Begins work on a thread of its own, unless one is all there is: then it waits until it is asked for. */
+    private <T> FutureTask<T> beside(Callable<T> work) {
+        var task = new FutureTask<>(work);
+        if (config.threads() != 1) {
+            var thread = new Thread(task, "reader");
+            thread.setDaemon(true);
+            thread.start();
+        }
+        return task;
     }
 
-    private static List<FileDigest> await(CompletableFuture<List<FileDigest>> digests) {
+    private static <T> T await(FutureTask<T> work) {
+        work.run(); // does nothing if it has begun
         try {
-            return digests.join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof InputException problem) {
-                throw problem;
+            return work.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while reading", e);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
             }
-            throw e;
+            if (e.getCause() instanceof Error cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
         }
     }
 }

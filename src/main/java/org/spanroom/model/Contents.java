@@ -1,6 +1,7 @@
 package org.spanroom.model;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -11,6 +12,18 @@ import java.util.List;
  */
 public record Contents(List<Innerduct> innerducts, List<Cable> looseCables, boolean known) {
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);
+
+    private static final Comparator<Cable> BY_SIZE = Comparator.comparingDouble(Cable::outsideDiameterMm)
+            .reversed()
+            .thenComparing(cable -> cable.service() == Service.DEAD)
+            .thenComparing(cable -> !cable.mayMove());
+
+    private static final Comparator<Innerduct> ORDER_OUT = Comparator.<Innerduct, Boolean>comparing(
+                    innerduct -> !innerduct.isEmpty())
+            .thenComparing(
+                    Comparator.comparingDouble(Innerduct::outsideDiameterMm).reversed())
+            .thenComparingDouble(Innerduct::wallMm)
+            .thenComparing(Contents::byCables);
 
     public Contents {
         innerducts = List.copyOf(innerducts);
@@ -23,5 +36,25 @@ public record Contents(List<Innerduct> innerducts, List<Cable> looseCables, bool
         innerducts.forEach(innerduct -> all.addAll(innerduct.cables()));
         all.addAll(looseCables);
         return List.copyOf(all);
+    }
+
+    /**
+     * Returns the innerducts in the order in which they are chosen to come out: the empty ones, which touch no cable; then
+     * the widest, which give most room for one pull. Equal ones keep the order of the records.
+     */
+    public List<Innerduct> innerductsByOrderOut() {
+        return innerducts.stream().sorted(ORDER_OUT).toList();
+    }
+
+    private static int byCables(Innerduct a, Innerduct b) {
+        List<Cable> inA = a.cables().stream().sorted(BY_SIZE).toList();
+        List<Cable> inB = b.cables().stream().sorted(BY_SIZE).toList();
+        for (int i = 0; i < Math.min(inA.size(), inB.size()); i++) {
+            int order = BY_SIZE.compare(inA.get(i), inB.get(i));
+            if (order != 0) {
+                return order;
+            }
+        }
+        return Integer.compare(inA.size(), inB.size());
     }
 }

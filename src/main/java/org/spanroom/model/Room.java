@@ -1,14 +1,16 @@
 package org.spanroom.model;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
- * What recovering the rigid innerducts of one span's duct would give.
+ * What recovering rigid innerducts of one span's duct would give: all of them, until a choice is proposed.
  *
  * @param boreAreaMm2 area of the bore
  * @param fillBeforeRatio area that innerducts (taken as solid) and loose cables close off now, over bore area
- * @param fillAfterRatio area of the cables that stay, over bore area
- * @param recoverableMm2 innerduct outside areas less the areas of the cables that stay
+ * @param fillAfterRatio area that innerducts left and the cables that stay close off, over bore area
+ * @param recoverableMm2 outside areas of the innerducts that come out less the areas of the cables in them that stay
  * @param innerductsOut how many rigid innerducts come out
  * @param positionsBefore empty innerducts that can take the design cable now
  * @param sleeves whole sleeves that go in afterwards
@@ -16,6 +18,7 @@ import java.util.Optional;
  * @param bindingRule the rule that allows no further sleeve
  * @param exclusion why nothing is recovered here; empty where something is
  * @param crossSection the arrangements before and after; empty where the contents are unknown
+ * @param proposal the choice that these figures are of; empty where nothing is recovered
  */
 public record Room(
         double boreAreaMm2,
@@ -28,7 +31,8 @@ public record Room(
         int newCables,
         String bindingRule,
         Optional<Exclusion> exclusion,
-        Optional<CrossSection> crossSection) {
+        Optional<CrossSection> crossSection,
+        Optional<PullChoice> proposal) {
     /** Binding rule: the number of sleeves that a duct of this size takes. */
     public static final String SLEEVES_PER_DUCT = "sleeves_per_duct";
 
@@ -73,6 +77,7 @@ public record Room(
                 newCables,
                 bindingRule,
                 exclusion,
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -92,7 +97,8 @@ public record Room(
                 0,
                 "",
                 Optional.of(reason),
-                reason == Exclusion.CONTENTS_UNKNOWN ? Optional.empty() : crossSection);
+                reason == Exclusion.CONTENTS_UNKNOWN ? Optional.empty() : crossSection,
+                Optional.empty());
     }
 
     /** Returns this room with its counts as they are and a reason why it is not worth recovering. */
@@ -108,10 +114,70 @@ public record Room(
                 newCables,
                 bindingRule,
                 Optional.of(reason),
-                crossSection);
+                crossSection,
+                proposal);
     }
 
-    /** Returns the share of the bore that is free once all rigid innerducts are out. */
+    /**
+     * Returns this room with the figures of the choice that gains most cables an hour; of equal ones that with more cable
+     * places, then with fewer pulls, then with fewer dead cables. The other choices stay in the cross-section. A duct from
+     * which nothing can be recovered stays as it is; any other reason not to recover it stays.
+     *
+     * @param hoursOf the work that a choice takes, more than 0
+     */
+    public Room propose(ToDoubleFunction<PullChoice> hoursOf) {
+        if (proposal.isEmpty() || crossSection.isEmpty()) {
+            return this;
+        }
+        var best = Comparator.<PullChoice>comparingDouble(choice -> gainedPerHour(choice, hoursOf))
+                .thenComparingInt(PullChoice::positionsAfter)
+                .thenComparing(
+                        Comparator.comparingInt(PullChoice::innerductsOut).reversed())
+                .thenComparing(
+                        Comparator.comparingInt(PullChoice::deadCablesOut).reversed());
+        return crossSection.get().choices().stream()
+                .filter(PullChoice::allowed)
+                .max(best)
+                .filter(choice -> !isProposed(choice))
+                .map(this::as)
+                .orElse(this);
+    }
+
+    private static double gainedPerHour(PullChoice choice, ToDoubleFunction<PullChoice> hoursOf) {
+        double hours = hoursOf.applyAsDouble(choice);
+        Check.positive("hours", hours);
+        return choice.cablesGained() / hours;
+    }
+
+    /** A duct has one choice of so many pulls and so many dead cables. */
+    private boolean isProposed(PullChoice choice) {
+        return proposal.filter(one -> one.innerductsOut() == choice.innerductsOut())
+                .filter(one -> one.deadCablesOut() == choice.deadCablesOut())
+                .isPresent();
+    }
+
+    private Optional<Exclusion> exclusion(PullChoice choice) {
+        Optional<Exclusion> other = exclusion.filter(reason -> reason != Exclusion.NO_ROOM_GAINED);
+        return other.isPresent() || choice.cablesGained() > 0 ? other : Optional.of(Exclusion.NO_ROOM_GAINED);
+    }
+
+    private Room as(PullChoice choice) {
+        return new Room(
+                boreAreaMm2,
+                fillBeforeRatio,
+                choice.fillAfterRatio(),
+                choice.recoverableMm2(),
+                choice.innerductsOut(),
+                positionsBefore,
+                choice.sleeves(),
+                choice.newCables(),
+                choice.bindingRule(),
+                exclusion(choice),
+                crossSection.map(section -> section.after(choice)),
+                Optional.of(choice));
+    }
+
+    /** Returns the share of the bore that is free once the innerducts are out. */
     public double freeAfterRatio() {
         return 1 - fillAfterRatio;
     }
@@ -123,6 +189,6 @@ public record Room(
 
     /** Returns how many more cables there is a place for than before; never negative. */
     public int cablesGained() {
-        return Math.max(0, newCables - positionsBefore);
+        return proposal.map(PullChoice::cablesGained).orElse(Math.max(0, newCables - positionsBefore));
     }
 }

@@ -1,11 +1,14 @@
 package org.spanroom.model;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
  * The rules by which a duct's room is counted.
  *
- * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for
+ * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for, where no mix is given
+ * @param designCables a mix of cables that room is counted for, in the order in which they would be pulled in; over and over
  * @param innerductToCableRatio an empty innerduct is a position where its inside is at least so many design cables wide
  * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
  * @param sleeveFabricMm thickness of the sleeve's fabric round each new cable
@@ -17,10 +20,11 @@ import java.util.List;
  * @param ovalAllowanceRatio what they must leave besides, as a share of it, in a duct recorded as oval
  * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
- * @param deadCablesComeOut whether cables recorded as dead leave the duct with the innerducts
+ * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed
  */
 public record RoomSettings(
         double designCableOutsideDiameterMm,
+        List<DesignCable> designCables,
         double innerductToCableRatio,
         int cellsPerSleeve,
         double sleeveFabricMm,
@@ -45,6 +49,20 @@ public record RoomSettings(
         }
     }
 
+    /**
+     * One kind of cable of a mix.
+     *
+     * @param count how many of it come one after another before the next kind
+     */
+    public record DesignCable(double outsideDiameterMm, int count) {
+        public DesignCable {
+            Check.positive("outsideDiameterMm", outsideDiameterMm);
+            Check.within("count", count, 1, MOST_OF_A_KIND);
+        }
+    }
+
+    private static final int MOST_OF_A_KIND = 1_000;
+
     public RoomSettings {
         Check.positive("designCableOutsideDiameterMm", designCableOutsideDiameterMm);
         Check.positive("innerductToCableRatio", innerductToCableRatio);
@@ -55,7 +73,40 @@ public record RoomSettings(
         Check.within("fillLimitMoreRatio", fillLimitMoreRatio, 0, 1);
         Check.notNegative("boreAllowanceMm", boreAllowanceMm);
         Check.within("ovalAllowanceRatio", ovalAllowanceRatio, 0, 0.5);
+        designCables = List.copyOf(designCables);
         sleevesByDuct = List.copyOf(sleevesByDuct);
+    }
+
+    /** Rules for one design cable. */
+    public RoomSettings(
+            double designCableOutsideDiameterMm,
+            double innerductToCableRatio,
+            int cellsPerSleeve,
+            double sleeveFabricMm,
+            List<SleeveCount> sleevesByDuct,
+            double fillLimitOneRatio,
+            double fillLimitTwoRatio,
+            double fillLimitMoreRatio,
+            double boreAllowanceMm,
+            double ovalAllowanceRatio,
+            boolean oldCablesNeedCells,
+            boolean oldCablesMayMove,
+            boolean deadCablesComeOut) {
+        this(
+                designCableOutsideDiameterMm,
+                List.of(),
+                innerductToCableRatio,
+                cellsPerSleeve,
+                sleeveFabricMm,
+                sleevesByDuct,
+                fillLimitOneRatio,
+                fillLimitTwoRatio,
+                fillLimitMoreRatio,
+                boreAllowanceMm,
+                ovalAllowanceRatio,
+                oldCablesNeedCells,
+                oldCablesMayMove,
+                deadCablesComeOut);
     }
 
     /**
@@ -81,6 +132,40 @@ public record RoomSettings(
                 false,
                 true,
                 false);
+    }
+
+    /** Returns these rules for a mix of design cables. */
+    public RoomSettings withDesignCables(List<DesignCable> mix) {
+        return new RoomSettings(
+                designCableOutsideDiameterMm,
+                mix,
+                innerductToCableRatio,
+                cellsPerSleeve,
+                sleeveFabricMm,
+                sleevesByDuct,
+                fillLimitOneRatio,
+                fillLimitTwoRatio,
+                fillLimitMoreRatio,
+                boreAllowanceMm,
+                ovalAllowanceRatio,
+                oldCablesNeedCells,
+                oldCablesMayMove,
+                deadCablesComeOut);
+    }
+
+    /** Returns the outside diameters of one round of design cables, in order: new cables repeat it over and over. */
+    public List<Double> designRoundMm() {
+        if (designCables.isEmpty()) {
+            return List.of(designCableOutsideDiameterMm);
+        }
+        var round = new ArrayList<Double>();
+        designCables.forEach(kind -> round.addAll(Collections.nCopies(kind.count(), kind.outsideDiameterMm())));
+        return List.copyOf(round);
+    }
+
+    /** Returns the outside diameter of the widest design cable, which a position must take. */
+    public double widestDesignCableMm() {
+        return Collections.max(designRoundMm());
     }
 
     /** Returns the share of the bore that so many cables may fill; 1 for none. */

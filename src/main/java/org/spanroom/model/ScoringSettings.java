@@ -89,9 +89,10 @@ public record ScoringSettings(
         criteria.put("ease_bends", criterion(0.05, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0)));
         criteria.put("ease_water", criterion(0.05, List.of(0.0, 1.0, 1.0, 0.5, 3.0, 0.0)));
         criteria.put("ease_access", criterion(0.05, List.of(0.0, 1.0, 2.0, 0.5, 4.0, 0.0)));
+        criteria.put("saving", criterion(0.15, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 0.8, 10.0, 1.0)));
         criteria.put("permits_avoided", criterion(0.05, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 1.0)));
-        criteria.put("knowledge", criterion(0.10, List.of(0.0, 0.0, 50.0, 0.3, 100.0, 1.0)));
-        criteria.put("length", criterion(0.10, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)));
+        criteria.put("knowledge", criterion(0.05, List.of(0.0, 0.0, 50.0, 0.3, 100.0, 1.0)));
+        criteria.put("length", criterion(0, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)));
         return new ScoringSettings(criteria);
     }
 

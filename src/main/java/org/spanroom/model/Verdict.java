@@ -24,11 +24,6 @@ public record Verdict(Set<Exclusion> exclusions, Set<Exclusion> waived, Set<Caut
         cautions = ordered(cautions, Caution.class);
     }
 
-    /** Returns the verdict that excludes for one reason alone. */
-    public static Verdict excluded(Exclusion reason) {
-        return new Verdict(Set.of(reason), Set.of(), Set.of());
-    }
-
     public boolean isExcluded() {
         return !exclusions.isEmpty();
     }

@@ -26,6 +26,7 @@ final class ChainCutter {
     private final RecordedVaults recorded;
     private final CloseCuts closeCuts;
     private final SpanLine line = new SpanLine(new GroundStep());
+    private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
     private List<Span> spans = new ArrayList<>();
     private double remainderM;
@@ -190,14 +191,15 @@ final class ChainCutter {
         Vault from = vault(fromCut);
         Vault to = vault(toCut);
         Route first = pieces.get(0).route();
+        RecentLines.Drawn drawn = recent.of(line, from.elevationM(), to.elevationM());
         spans.add(new Span(
                 first.duct().id() + ":" + from.id() + "-" + to.id(),
                 bestRecorded(pieces),
                 routeIds(pieces),
                 from,
                 to,
-                line.lonLat(),
-                line.ground(from.elevationM(), to.elevationM()),
+                drawn.lonLat(),
+                drawn.ground(),
                 lengthM,
                 drawnM,
                 places.distanceM(fromCut.vault(), line.firstLonDeg(), line.firstLatDeg()),

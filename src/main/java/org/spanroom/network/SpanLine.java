@@ -81,6 +81,31 @@ final class SpanLine {
         return latDeg[size - 1];
     }
 
+    /** Returns whether a line has the very same vertices. */
+    boolean isDrawnAs(Line other) {
+        if (other.size() != size || other.hasZ() != hasZ) {
+            return false;
+        }
+        for (int vertex = 0; vertex < size; vertex++) {
+            if (lonDeg[vertex] != other.x(vertex)
+                    || latDeg[vertex] != other.y(vertex)
+                    || (hasZ && zM[vertex] != other.z(vertex))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Returns a number that lines drawn alike have in common. */
+    int hash() {
+        long bits = 31 * Double.doubleToRawLongBits(firstLonDeg() + 0.0)
+                + 17 * Double.doubleToRawLongBits(lastLatDeg() + 0.0)
+                + 13 * Double.doubleToRawLongBits(latDeg[size / 2] + 0.0)
+                + size;
+        bits *= 0x9E3779B97F4A7C15L;
+        return (int) (bits >>> 40);
+    }
+
     Line lonLat() {
         double[] packed = new double[size * (hasZ ? 3 : 2)];
         int at = 0;

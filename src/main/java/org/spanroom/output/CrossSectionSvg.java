@@ -161,7 +161,8 @@ public final class CrossSectionSvg {
     private String afterWords() {
         return String.format(
                 Locale.ROOT,
-                "%d sleeves, %d new cables; limit: %s",
+                "%s%d sleeves, %d new cables; limit: %s",
+                room.proposal().map(choice -> choice.words() + "; ").orElse(""),
                 room.sleeves(),
                 room.newCables(),
                 room.bindingRule().replace('_', ' '));

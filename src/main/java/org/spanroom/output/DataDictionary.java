@@ -31,7 +31,7 @@ final class DataDictionary {
             Made from the code by `DataDictionaryTest`; to make it anew after a change of columns, run
             `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
 
-            A run writes one folder:
+            A run writes one folder, with the files of the formats that it was asked for (all unless told otherwise):
 
             | file | what |
             |---|---|
@@ -41,7 +41,7 @@ final class DataDictionary {
             | `spans.csv` | the spans without geometry |
             | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
             | `permits.csv`, `permits.geojson` | the stretches of spans inside permit zones, as in the layer `permits` |
-            | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg` |
+            | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg`. Written with CSV, and where no GeoPackage holds them |
             | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
 
             ## What holds for all
@@ -113,6 +113,7 @@ final class DataDictionary {
                 section(PermitRow.TABLE),
                 section(PullRow.TABLE),
                 section(FindingColumns.TABLE),
+                section(FieldCheckColumns.TABLE),
                 RUN,
                 STANDARDS);
     }

@@ -19,7 +19,7 @@ import java.util.List;
  * <p>Layout: dBASE III field descriptors of 32 bytes (name, type, width, decimals); types C for text, N for numbers, L for
  * flags; blanks are empty cells.
  */
-final class DbfFile implements CellSink, AutoCloseable {
+final class DbfFile implements TableFile {
     private static final int MOST_TEXT_BYTES = 254;
     /** Readers take whole numbers of up to nine digits for 32-bit ones; a fixed least width keeps the type stable. */
     private static final int LEAST_INTEGER_BYTES = 9;
@@ -32,8 +32,8 @@ final class DbfFile implements CellSink, AutoCloseable {
     private final List<Field> fields;
     private final LocalDate writtenOn;
     private final long mostBytes;
-    private final byte[] digits = new byte[Decimals.MOST_BYTES];
-    private int next;
+    private final int expectedRows;
+    private final byte[] cell = new byte[MOST_TEXT_BYTES];
     private int rows;
     private long cutTexts;
 
@@ -60,7 +60,7 @@ final class DbfFile implements CellSink, AutoCloseable {
         }
     }
 
-    DbfFile(Path file, Table<?> table, LocalDate writtenOn, long mostBytes) {
+    DbfFile(Path file, Table<?> table, LocalDate writtenOn, long mostBytes, int expectedRows) {
         if (table.columns().size() > MOST_FIELDS) {
             throw new FormatLimitException(file, "a Shapefile holds at most " + MOST_FIELDS + " columns");
         }
@@ -70,12 +70,7 @@ final class DbfFile implements CellSink, AutoCloseable {
         this.fields = table.columns().stream().map(Field::new).toList();
         this.writtenOn = writtenOn;
         this.mostBytes = mostBytes;
-    }
-
-    /** Counts a row whose cells have all been put. */
-    void endRow() {
-        rows++;
-        next = 0;
+        this.expectedRows = expectedRows;
     }
 
     /** Returns how many texts did not fit. */
@@ -84,78 +79,53 @@ final class DbfFile implements CellSink, AutoCloseable {
     }
 
     @Override
-    public void empty() {
-        next++;
-        spool.octet(0);
+    public RowBatch newBatch() {
+        return new Cells();
     }
 
-    @Override
-    public void text(String text) {
-        byte[] encoded = text.getBytes(StandardCharsets.UTF_8);
-        int length = encoded.length;
-        if (length > MOST_TEXT_BYTES) {
-            cutTexts++;
-            length = MOST_TEXT_BYTES;
-            while ((encoded[length] & 0xC0) == 0x80) {
-                length--;
-            }
+    private int recordBytes() {
+        return 1 + fields.stream().mapToInt(field -> field.width).sum();
+    }
+
+    private int headerBytes() {
+        return 32 + 32 * fields.size() + 1;
+    }
+
+    private void demandRoom() {
+        if (headerBytes() + (long) Math.max(rows, expectedRows) * recordBytes() > mostBytes) {
+            throw new FormatLimitException(file, "a Shapefile holds at most 2 GB of attributes");
         }
-        cell(encoded, length);
-    }
-
-    @Override
-    public void integer(long value) {
-        cell(digits, Decimals.format(value, digits, 0));
-    }
-
-    @Override
-    public void real(double value, int decimals) {
-        cell(digits, Decimals.format(value, decimals, digits, 0));
-    }
-
-    @Override
-    public void flag(boolean value) {
-        digits[0] = (byte) (value ? 'T' : 'F');
-        cell(digits, 1);
-    }
-
-    private void cell(byte[] bytes, int length) {
-        Field field = fields.get(next++);
-        field.width = Math.max(field.width, length);
-        spool.octet(length);
-        spool.bytes(bytes, 0, length);
     }
 
     @Override
     public void close() {
         spool.close();
-        int recordBytes = 1 + fields.stream().mapToInt(field -> field.width).sum();
-        int headerBytes = 32 + 32 * fields.size() + 1;
-        if (headerBytes + (long) rows * recordBytes > mostBytes) {
-            throw new FormatLimitException(file, "a Shapefile holds at most 2 GB of attributes");
-        }
+        demandRoom();
         try (var cells = new DataInputStream(new BufferedInputStream(Files.newInputStream(spoolFile), 1 << 16));
                 var out = new ByteSink(file)) {
-            header(out, headerBytes, recordBytes);
+            var block = new ByteBlock(1 << 16);
+            header(block);
             for (int row = 0; row < rows; row++) {
-                record(cells, out);
+                record(cells, block);
+                out.take(block);
             }
-            out.octet(0x1A);
+            block.octet(0x1A);
+            out.take(block);
         } catch (IOException failure) {
             throw OutputException.of(file, failure);
         }
         deleteSpool();
     }
 
-    private void header(ByteSink out, int headerBytes, int recordBytes) {
+    private void header(ByteBlock out) {
         out.octet(3);
         out.octet(writtenOn.getYear() - 1900);
         out.octet(writtenOn.getMonthValue());
         out.octet(writtenOn.getDayOfMonth());
         out.littleInt(rows);
-        out.littleShort(headerBytes);
-        out.littleShort(recordBytes);
-        out.bytes(new byte[20], 0, 20);
+        out.littleShort(headerBytes());
+        out.littleShort(recordBytes());
+        out.bytes(new byte[20]);
         for (Field field : fields) {
             byte[] descriptor = new byte[32];
             byte[] name = field.name.getBytes(StandardCharsets.US_ASCII);
@@ -163,16 +133,14 @@ final class DbfFile implements CellSink, AutoCloseable {
             descriptor[11] = (byte) field.code();
             descriptor[16] = (byte) field.width;
             descriptor[17] = (byte) field.decimals;
-            out.bytes(descriptor, 0, descriptor.length);
+            out.bytes(descriptor);
         }
         out.octet(0x0D);
     }
 
-    private void record(DataInputStream cells, ByteSink out) throws IOException {
-        byte[] cell = new byte[MOST_TEXT_BYTES];
+    private void record(DataInputStream cells, ByteBlock out) throws IOException {
         out.octet(' ');
-        for (int i = 0; i < fields.size(); i++) {
-            Field field = fields.get(i);
+        for (Field field : fields) {
             int length = cells.readUnsignedByte();
             cells.readFully(cell, 0, length);
             int blanks = field.width - length;
@@ -188,6 +156,70 @@ final class DbfFile implements CellSink, AutoCloseable {
             Files.deleteIfExists(spoolFile);
         } catch (IOException failure) {
             throw OutputException.of(spoolFile, failure);
+        }
+    }
+
+    /** Cells of rows, each behind its length. */
+    private final class Cells implements RowBatch {
+        private final ByteBlock block = new ByteBlock(1 << 16);
+        private final int[] widths = new int[fields.size()];
+        private int batchRows;
+        private int cut;
+
+        @Override
+        public void add(Row<?> row) {
+            batchRows++;
+            for (int column = 0; column < row.size(); column++) {
+                switch (row.cell(column)) {
+                    case EMPTY -> block.octet(0);
+                    case TEXT -> {
+                        int start = row.start(column);
+                        put(column, row.bytes(), start, fitting(row.bytes(), start, row.length(column)));
+                    }
+                    case INTEGER, REAL -> {
+                        int start = row.start(column);
+                        put(column, row.bytes(), start, row.length(column));
+                    }
+                    case FLAG -> {
+                        block.octet(1);
+                        block.octet(row.flag(column) ? 'T' : 'F');
+                    }
+                }
+            }
+        }
+
+        @Override
+        public void append() {
+            for (int column = 0; column < widths.length; column++) {
+                Field field = fields.get(column);
+                field.width = Math.max(field.width, widths[column]);
+                widths[column] = 0;
+            }
+            rows += batchRows;
+            cutTexts += cut;
+            batchRows = 0;
+            cut = 0;
+            demandRoom();
+            spool.take(block);
+        }
+
+        /** Returns how many bytes of a text fit into a field. */
+        private int fitting(byte[] utf8, int start, int length) {
+            if (length <= MOST_TEXT_BYTES) {
+                return length;
+            }
+            cut++;
+            int fitting = MOST_TEXT_BYTES;
+            while ((utf8[start + fitting] & 0xC0) == 0x80) {
+                fitting--;
+            }
+            return fitting;
+        }
+
+        private void put(int column, byte[] bytes, int start, int length) {
+            widths[column] = Math.max(widths[column], length);
+            block.octet(length);
+            block.bytes(bytes, start, length);
         }
     }
 }

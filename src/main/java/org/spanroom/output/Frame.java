@@ -5,7 +5,7 @@ import org.spanroom.crs.ReferenceSystem;
 
 /**
  * The reference system of a layer: turns shapes into it and onto its grid of about 0.1 mm, so that every format holds the
- * same numbers. For one thread, since it counts what it could not place.
+ * same numbers. Safe for use by several threads.
  */
 final class Frame {
     /** 1e-9 degrees are 0.1 mm along a meridian. */
@@ -21,7 +21,6 @@ final class Frame {
     private final ReferenceSystem system;
     private final OptionalInt epsgCode;
     private final int decimals;
-    private long shapesWithoutPlace;
 
     private Frame(ReferenceSystem system) {
         this.system = system;
@@ -59,9 +58,9 @@ final class Frame {
         return system.esriWkt();
     }
 
-    /** Returns how many shapes had a vertex that has no place in this reference system. */
-    long shapesWithoutPlace() {
-        return shapesWithoutPlace;
+    /** Returns whether shapes stay as they are but for the rounding. */
+    boolean isLonLat() {
+        return system.equals(ReferenceSystem.crs84());
     }
 
     /** Returns the shape in this reference system, rounded to the grid; empty if a vertex of it has no place there. */
@@ -74,7 +73,6 @@ final class Frame {
         system.fromLonLat(ordinates, dimension);
         for (int i = 0; i < ordinates.length; i++) {
             if (!Double.isFinite(ordinates[i])) {
-                shapesWithoutPlace++;
                 return Shape.EMPTY;
             }
             ordinates[i] = Decimals.round(ordinates[i], i % dimension == 2 ? METRE_DECIMALS : decimals);

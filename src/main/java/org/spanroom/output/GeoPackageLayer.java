@@ -4,6 +4,8 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -11,23 +13,23 @@ import org.jspecify.annotations.Nullable;
 /**
  * One layer of a GeoPackage on its way into the file.
  *
- * <p>The spatial index is built when the layer closes; until then 24 bytes a row are held for it.
+ * <p>The spatial index is built when the layer closes; until then 24 bytes a row are held for it. Rows of several layers may come
+ * in between one another.
  */
-final class GeoPackageLayer<R> implements RowWriter<R> {
-    private final Table<R> table;
+final class GeoPackageLayer implements TableFile {
+    private final Table<?> table;
     private final Frame frame;
     private final boolean hasShapes;
-    private final SqliteRecord record = new SqliteRecord();
-    private final Cells cells = new Cells(record);
     private final Extent extent = new Extent();
     private final SpatialIndex index = new SpatialIndex();
     private @Nullable Trees trees;
     private long fid;
+    private long shapesWithoutPlace;
 
     /** The b-trees behind a layer; those of the index are there only if it has shapes. */
     private record Trees(SqliteTable rows, List<SqliteTable> index) {}
 
-    GeoPackageLayer(Table<R> table, Frame frame) {
+    GeoPackageLayer(Table<?> table, Frame frame) {
         this.table = table;
         this.frame = frame;
         this.hasShapes = table.geometry() != GeometryKind.NONE;
@@ -53,15 +55,13 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
     }
 
     @Override
-    public void write(R row) {
-        fid++;
-        record.clear();
-        record.nothing();
-        if (hasShapes) {
-            putShape(frame.place(table.shape().apply(row)));
-        }
-        table.putCells(row, cells);
-        trees().rows().add(fid, record);
+    public RowBatch newBatch() {
+        return new Records();
+    }
+
+    /** Returns how many shapes have no place in the frame; their rows have no geometry. */
+    long shapesWithoutPlace() {
+        return shapesWithoutPlace;
     }
 
     @Override
@@ -111,17 +111,6 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
         GeoPackageWriter.execute(connection, GeoPackageSchema.indexTriggers(table.name()));
     }
 
-    private void putShape(Shape shape) {
-        if (shape.isEmpty()) {
-            record.nothing();
-            return;
-        }
-        Extent box = Extent.of(shape);
-        extent.add(box);
-        index.add(fid, box);
-        record.blob(GeoPackageBlob.encode(shape, table, box, frame.srsId()));
-    }
-
     private Trees trees() {
         if (trees == null) {
             throw new IllegalStateException("the layer " + table.name() + " has not been created");
@@ -169,31 +158,73 @@ final class GeoPackageLayer<R> implements RowWriter<R> {
         };
     }
 
-    /** Puts cells into the record. */
-    private record Cells(SqliteRecord record) implements CellSink {
+    /** Records of rows, which get their numbers when they are appended. */
+    private final class Records implements RowBatch {
+        private final SqliteRecord record = new SqliteRecord();
+        private final ByteBlock block = new ByteBlock(1 << 16);
+        private final List<Extent> boxes = new ArrayList<>();
+        private int[] ends = new int[64];
+        private int rows;
+        private int withoutPlace;
+
         @Override
-        public void empty() {
-            record.nothing();
+        public void add(Row<?> row) {
+            record.clear();
+            record.nothing(); // stands for the row's number
+            if (hasShapes) {
+                shape(row);
+            }
+            for (int column = 0; column < row.size(); column++) {
+                cell(row, column);
+            }
+            record.copyTo(block);
+            if (rows == ends.length) {
+                ends = Arrays.copyOf(ends, 2 * rows);
+            }
+            ends[rows++] = block.size();
         }
 
         @Override
-        public void text(String text) {
-            record.text(text);
+        public void append() {
+            int start = 0;
+            for (int i = 0; i < rows; i++) {
+                fid++;
+                trees().rows().add(fid, block.array(), start, ends[i] - start);
+                start = ends[i];
+                if (hasShapes && !boxes.get(i).isEmpty()) {
+                    extent.add(boxes.get(i));
+                    index.add(fid, boxes.get(i));
+                }
+            }
+            shapesWithoutPlace += withoutPlace;
+            withoutPlace = 0;
+            rows = 0;
+            boxes.clear();
+            block.clear();
         }
 
-        @Override
-        public void integer(long value) {
-            record.integer(value);
+        private void shape(Row<?> row) {
+            Shape shape = row.placed();
+            Extent box = Extent.of(shape);
+            boxes.add(box);
+            if (shape.isEmpty()) {
+                withoutPlace += row.isWithoutPlace() ? 1 : 0;
+                record.nothing();
+            } else {
+                record.blob(GeoPackageBlob.encode(shape, table, box, frame.srsId()));
+            }
         }
 
-        @Override
-        public void real(double value, int decimals) {
-            record.real(Decimals.round(value, decimals));
-        }
-
-        @Override
-        public void flag(boolean value) {
-            record.integer(value ? 1 : 0);
+        private void cell(Row<?> row, int column) {
+            switch (row.cell(column)) {
+                case EMPTY -> record.nothing();
+                case TEXT -> {
+                    int start = row.start(column);
+                    record.text(row.bytes(), start, row.length(column));
+                }
+                case INTEGER, FLAG -> record.integer(row.whole(column));
+                case REAL -> record.real(row.rounded(column));
+            }
         }
     }
 }

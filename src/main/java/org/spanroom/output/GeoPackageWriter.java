@@ -26,7 +26,7 @@ public final class GeoPackageWriter implements AutoCloseable {
     private final LayerOptions options;
     private final Frame frame;
     private final SqlitePages pages;
-    private final List<GeoPackageLayer<?>> layers = new ArrayList<>();
+    private final List<GeoPackageLayer> layers = new ArrayList<>();
 
     /** A piece of work in the database, while SQLite has it open. */
     private interface Work {
@@ -43,8 +43,13 @@ public final class GeoPackageWriter implements AutoCloseable {
 
     /** Begins a layer, or a plain table if it has no shapes. */
     public <R> RowWriter<R> layer(Table<R> table) {
+        return new OneFileWriter<>(begin(table), table, frame);
+    }
+
+    /** Begins a layer whose rows come in batches. */
+    TableFile begin(Table<?> table) {
         pages.settle();
-        var layer = new GeoPackageLayer<>(table, frame);
+        var layer = new GeoPackageLayer(table, frame);
         withSqlite(connection -> layer.create(connection, pages));
         pages.recount();
         layers.add(layer);
@@ -53,7 +58,7 @@ public final class GeoPackageWriter implements AutoCloseable {
 
     /** Returns how many shapes have no place in the reference system of the layers; their rows have no geometry. */
     public long shapesWithoutPlace() {
-        return frame.shapesWithoutPlace();
+        return layers.stream().mapToLong(GeoPackageLayer::shapesWithoutPlace).sum();
     }
 
     @Override
@@ -62,7 +67,7 @@ public final class GeoPackageWriter implements AutoCloseable {
             pages.settle();
         }
         withSqlite(connection -> {
-            for (GeoPackageLayer<?> layer : layers) {
+            for (GeoPackageLayer layer : layers) {
                 layer.register(connection, options.writtenAt());
             }
         });
@@ -78,6 +83,7 @@ public final class GeoPackageWriter implements AutoCloseable {
     }
 
     private Connection open() throws SQLException {
+        WarmUp.loadSqlite();
         var config = new SQLiteConfig();
         config.setPageSize(SqlitePages.PAGE_BYTES);
         config.setJournalMode(SQLiteConfig.JournalMode.OFF);

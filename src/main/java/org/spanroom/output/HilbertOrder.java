@@ -27,7 +27,7 @@ final class HilbertOrder {
             int row = cell(centre(boxes, 4 * i + 2), rangeY);
             keys[i] = (long) distance(column, row) << 32 | i;
         }
-        Arrays.sort(keys);
+        Arrays.parallelSort(keys);
         return Arrays.stream(keys).mapToInt(key -> (int) key).toArray();
     }
 

@@ -1,7 +1,10 @@
 package org.spanroom.output;
 
 import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.Set;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.model.OutputFormat;
 
 /**
  * Where and how results are written.
@@ -9,12 +12,20 @@ import org.spanroom.crs.ReferenceSystem;
  * @param folder made for the run
  * @param overwrite whether results of an earlier run in that folder may be replaced
  * @param crs reference system of the GeoPackage and the Shapefile
- * @param threads how many files may be written at the same time, 1 or more
+ * @param formats the formats to write
+ * @param threads how many threads may work out rows at the same time, 1 or more
  */
-public record OutputSettings(Path folder, boolean overwrite, ReferenceSystem crs, int threads) {
+public record OutputSettings(
+        Path folder, boolean overwrite, ReferenceSystem crs, Set<OutputFormat> formats, int threads) {
     public OutputSettings {
+        formats = Set.copyOf(formats);
         if (threads < 1) {
             throw new IllegalArgumentException("threads must be >= 1, was " + threads);
         }
+    }
+
+    /** Settings for every format. */
+    public OutputSettings(Path folder, boolean overwrite, ReferenceSystem crs, int threads) {
+        this(folder, overwrite, crs, EnumSet.allOf(OutputFormat.class), threads);
     }
 }

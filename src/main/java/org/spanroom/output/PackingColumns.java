@@ -1,11 +1,14 @@
 package org.spanroom.output;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.spanroom.model.CrossSection;
 import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 
@@ -15,6 +18,18 @@ final class PackingColumns {
 
     static List<Column<RankedSpan>> all() {
         return List.of(
+                Column.text(
+                        "pull_choice",
+                        "choice",
+                        "Which innerducts come out, empty and then widest first, and whether dead cables do: the choice "
+                                + "that gains most cables an hour. Counts of room and forces are of this one.",
+                        row -> room(row).proposal().map(PullChoice::words)),
+                Column.text(
+                        "other_choices",
+                        "choices",
+                        "What the other choices would give: cables gained, new cables, and innerducts left that are "
+                                + "places; in brackets where the rules do not let it be proposed.",
+                        PackingColumns::otherChoices),
                 Column.text(
                         "packing_before",
                         "pack_bef",
@@ -46,13 +61,29 @@ final class PackingColumns {
                         "jam_ratio",
                         "jam_ratio",
                         2,
-                        "1.05 times the bore over the width of three or more equal innerducts; 2.8 to 3.2 may jam.",
+                        "1.05 times the bore over the width of three or more equal innerducts in it; 2.8 to 3.2 may jam.",
                         PackingColumns::jamRatio),
                 Column.text(
                         "contradiction",
                         "contradict",
                         "Why the recorded contents cannot be true; empty where they can.",
                         row -> room(row).findContradiction()));
+    }
+
+    /** Nothing where none is proposed: the reason for that stands elsewhere. */
+    private static Optional<String> otherChoices(RankedSpan row) {
+        Optional<PullChoice> proposal = room(row).proposal();
+        return proposal.flatMap(chosen -> room(row).crossSection())
+                .map(section -> section.choices().stream()
+                        .filter(choice -> !choice.words().equals(proposal.get().words()))
+                        .map(PackingColumns::inShort)
+                        .collect(joining("; ")));
+    }
+
+    private static String inShort(PullChoice choice) {
+        String text = choice.words() + ": +" + choice.cablesGained() + " (" + choice.newCables() + " new, "
+                + choice.positionsLeft() + " left)";
+        return choice.allowed() ? text : "[" + text + "]";
     }
 
     private static OptionalDouble jamRatio(RankedSpan row) {

@@ -18,9 +18,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Network;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.RankTotals;
 
 /** The record of a run, {@code run.json}: what went in, how, and what came out, in an order that never changes. */
 final class RunJson {
@@ -34,26 +33,27 @@ final class RunJson {
         this.json = json;
     }
 
-    static void write(Path file, Results results, OutputSettings settings, List<String> notes) {
+    static void write(Path file, Results results, RankTotals totals, OutputSettings settings, List<String> notes) {
         var indenter = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (JsonGenerator json = new JsonFactory(MAPPER).createGenerator(file.toFile(), JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer);
-            new RunJson(json).all(results, settings, notes);
+            new RunJson(json).all(results, totals, settings, notes);
             json.writeRaw('\n');
         } catch (IOException failure) {
             throw OutputException.of(file, failure);
         }
     }
 
-    private void all(Results results, OutputSettings settings, List<String> notes) throws IOException {
+    private void all(Results results, RankTotals totals, OutputSettings settings, List<String> notes)
+            throws IOException {
         json.writeStartObject();
         json.writeStringField("program", "Spanroom");
         json.writeStringField("version", results.run().version());
         json.writeStringField("started_at", results.run().startedAt().toString());
         inputs(results.run().inputs());
-        spans(results.spans());
-        lengths(results);
+        spans(totals);
+        lengths(results.network(), totals);
         json.writeNumberField("vaults", results.network().vaults().size());
         findings(results.findings());
         json.writeStringField("output_crs", settings.crs().name());
@@ -96,35 +96,21 @@ final class RunJson {
         json.writeEndArray();
     }
 
-    private void spans(List<RankedSpan> spans) throws IOException {
-        var excluded = new EnumMap<Exclusion, Long>(Exclusion.class);
-        long bends = 0;
-        for (RankedSpan row : spans) {
-            row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
-            bends += row.assessment().bends().list().size();
-        }
-        json.writeNumberField("spans", spans.size());
-        json.writeNumberField(
-                "spans_ranked",
-                spans.stream().filter(row -> row.rank().isPresent()).count());
+    private void spans(RankTotals totals) throws IOException {
+        json.writeNumberField("spans", totals.spans());
+        json.writeNumberField("spans_ranked", totals.ranked());
         var byKey = new TreeMap<String, Long>();
-        excluded.forEach((why, count) -> byKey.put(why.key(), count));
+        totals.excluded().forEach((why, count) -> byKey.put(why.key(), count));
         counts("spans_excluded", byKey);
-        json.writeNumberField("bends", bends);
+        json.writeNumberField("bends", totals.bends());
     }
 
-    private void lengths(Results results) throws IOException {
-        Network network = results.network();
+    private void lengths(Network network, RankTotals totals) throws IOException {
         json.writeObjectFieldStart("lengths_m");
         metres("routes", network.routeLengthM());
         metres("spans", network.spanLengthM());
         metres("remainders", network.remainderLengthM());
-        metres(
-                "spans_ranked",
-                results.spans().stream()
-                        .filter(row -> row.rank().isPresent())
-                        .mapToDouble(row -> row.span().drawnLengthM())
-                        .sum());
+        metres("spans_ranked", totals.rankedDrawnLengthM());
         json.writeEndObject();
     }
 

@@ -47,13 +47,8 @@ final class ScoreColumns {
                     "eacc_n",
                     0,
                     "What makes work at the vaults hard: a hard kind and a hard surface, at each end."),
-            own(
-                    "permits_avoided",
-                    "pavo",
-                    "permits_avoided_count",
-                    "pavo_n",
-                    0,
-                    "Permits that a new build on the same path would need and recovering does not."),
+            elsewhere("saving", "save", "saving_ratio"),
+            elsewhere("permits_avoided", "pavo", "permits_avoided_count"),
             own(
                     "knowledge",
                     "know",

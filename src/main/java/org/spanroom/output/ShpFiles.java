@@ -3,6 +3,9 @@ package org.spanroom.output;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 
 /**
  * The geometry half of a Shapefile, .shp and .shx, as laid out in the ESRI Shapefile Technical Description (July 1998).
@@ -11,7 +14,7 @@ import java.nio.file.Path;
  * layer with heights uses the Z types; where one of its shapes has no heights, they are written as 0, since the format knows
  * no missing one.
  */
-final class ShpFiles implements AutoCloseable {
+final class ShpFiles implements TableFile {
     private static final int HEADER_BYTES = 100;
     private static final int RECORD_HEADER_BYTES = 8;
     /** Any number below -1e38 says that there is no measure. */
@@ -40,17 +43,9 @@ final class ShpFiles implements AutoCloseable {
         shx.bytes(room, 0, room.length);
     }
 
-    void write(Shape shape) {
-        int contentBytes = contentBytes(shape);
-        long position = shp.position();
-        if (position + RECORD_HEADER_BYTES + contentBytes > mostBytes) {
-            throw new FormatLimitException(shpFile, "a Shapefile holds at most 2 GB of geometry");
-        }
-        shx.bigInt((int) (position / 2));
-        shx.bigInt(contentBytes / 2);
-        shp.bigInt(++records);
-        shp.bigInt(contentBytes / 2);
-        content(shape);
+    @Override
+    public RowBatch newBatch() {
+        return new Records();
     }
 
     @Override
@@ -62,63 +57,6 @@ final class ShpFiles implements AutoCloseable {
         }
         ByteSink.patch(shpFile, header(shpBytes));
         ByteSink.patch(shxFile, header(shxBytes));
-    }
-
-    private int contentBytes(Shape shape) {
-        if (shape.isEmpty()) {
-            return 4;
-        }
-        if (kind == GeometryKind.POINT) {
-            return 4 + 16 + (hasZ ? 16 : 0);
-        }
-        return 4 + 32 + 8 + 4 * shape.parts() + 16 * shape.size() + (hasZ ? 16 + 8 * shape.size() : 0);
-    }
-
-    private void content(Shape shape) {
-        if (shape.isEmpty()) {
-            shp.littleInt(0);
-            return;
-        }
-        shp.littleInt(typeCode());
-        if (kind == GeometryKind.POINT) {
-            extent.add(shape);
-            vertices(shape);
-            if (hasZ) {
-                shp.littleDouble(shape.hasZ() ? shape.z(0) : 0);
-                shp.littleDouble(NO_MEASURE);
-            }
-        } else {
-            parts(kind == GeometryKind.POLYGON ? shape.oriented(false) : shape);
-        }
-    }
-
-    private void parts(Shape shape) {
-        Extent box = Extent.of(shape);
-        extent.add(box);
-        shp.littleDouble(box.minX());
-        shp.littleDouble(box.minY());
-        shp.littleDouble(box.maxX());
-        shp.littleDouble(box.maxY());
-        shp.littleInt(shape.parts());
-        shp.littleInt(shape.size());
-        for (int part = 0; part < shape.parts(); part++) {
-            shp.littleInt(shape.partStart(part));
-        }
-        vertices(shape);
-        if (hasZ) {
-            shp.littleDouble(box.minZ());
-            shp.littleDouble(box.maxZ());
-            for (int vertex = 0; vertex < shape.size(); vertex++) {
-                shp.littleDouble(shape.hasZ() ? shape.z(vertex) : 0);
-            }
-        }
-    }
-
-    private void vertices(Shape shape) {
-        for (int vertex = 0; vertex < shape.size(); vertex++) {
-            shp.littleDouble(shape.x(vertex));
-            shp.littleDouble(shape.y(vertex));
-        }
     }
 
     private byte[] header(long fileBytes) {
@@ -141,5 +79,97 @@ final class ShpFiles implements AutoCloseable {
             case POLYGON -> 5;
         };
         return hasZ && plane != 0 ? plane + 10 : plane;
+    }
+
+    /** Contents of records, which get their numbers when they are appended. */
+    private final class Records implements RowBatch {
+        private final ByteBlock block = new ByteBlock(1 << 14);
+        private final ByteBlock headers = new ByteBlock();
+        private final List<Extent> boxes = new ArrayList<>();
+        private int[] ends = new int[64];
+        private int rows;
+
+        @Override
+        public void add(Row<?> row) {
+            Shape shape = row.placed();
+            Extent box = Extent.of(shape);
+            boxes.add(box);
+            content(shape, box);
+            if (rows == ends.length) {
+                ends = Arrays.copyOf(ends, 2 * rows);
+            }
+            ends[rows++] = block.size();
+        }
+
+        @Override
+        public void append() {
+            int start = 0;
+            for (int i = 0; i < rows; i++) {
+                append(start, ends[i] - start);
+                start = ends[i];
+                extent.add(boxes.get(i));
+            }
+            rows = 0;
+            boxes.clear();
+            block.clear();
+        }
+
+        private void append(int start, int contentBytes) {
+            long position = shp.position();
+            if (position + RECORD_HEADER_BYTES + contentBytes > mostBytes) {
+                throw new FormatLimitException(shpFile, "a Shapefile holds at most 2 GB of geometry");
+            }
+            headers.bigInt((int) (position / 2));
+            headers.bigInt(contentBytes / 2);
+            shx.take(headers);
+            headers.bigInt(++records);
+            headers.bigInt(contentBytes / 2);
+            shp.take(headers);
+            shp.bytes(block.array(), start, contentBytes);
+        }
+
+        private void content(Shape shape, Extent box) {
+            if (shape.isEmpty()) {
+                block.littleInt(0);
+                return;
+            }
+            block.littleInt(typeCode());
+            if (kind == GeometryKind.POINT) {
+                vertices(shape);
+                if (hasZ) {
+                    block.littleDouble(shape.hasZ() ? shape.z(0) : 0);
+                    block.littleDouble(NO_MEASURE);
+                }
+            } else {
+                parts(kind == GeometryKind.POLYGON ? shape.oriented(false) : shape, box);
+            }
+        }
+
+        private void parts(Shape shape, Extent box) {
+            block.littleDouble(box.minX());
+            block.littleDouble(box.minY());
+            block.littleDouble(box.maxX());
+            block.littleDouble(box.maxY());
+            block.littleInt(shape.parts());
+            block.littleInt(shape.size());
+            for (int part = 0; part < shape.parts(); part++) {
+                block.littleInt(shape.partStart(part));
+            }
+            vertices(shape);
+            if (hasZ) {
+                block.littleDouble(box.minZ());
+                block.littleDouble(box.maxZ());
+                for (int vertex = 0; vertex < shape.size(); vertex++) {
+                    block.littleDouble(shape.hasZ() ? shape.z(vertex) : 0);
+                }
+            }
+        }
+
+        private void vertices(Shape shape) {
+            for (int vertex = 0; vertex < shape.size(); vertex++) {
+                block.littleDouble(shape.x(vertex));
+                block.littleDouble(shape.y(vertex));
+            }
+        }
     }
 }

@@ -12,6 +12,7 @@ import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Duct;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
@@ -43,6 +44,7 @@ final class SpanColumns {
         var columns = new ArrayList<>(place());
         columns.addAll(VerdictColumns.all());
         columns.addAll(ScoreColumns.all(criteria));
+        columns.addAll(SurenessColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());
@@ -158,7 +160,7 @@ final class SpanColumns {
                         "fill_after_pct",
                         "fill_aft",
                         2,
-                        "Share of the bore that the staying cables take once the innerducts are out.",
+                        "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
                         room(r -> 100 * r.fillAfterRatio())),
                 Column.real(
                         "free_after_pct",
@@ -174,7 +176,7 @@ final class SpanColumns {
                         "recoverable_mm2",
                         "recov_mm2",
                         1,
-                        "Innerduct outside areas less the areas of the cables that stay.",
+                        "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
                         room(Room::recoverableMm2)),
                 Column.integer(
                         "innerducts_out",
@@ -186,13 +188,22 @@ final class SpanColumns {
                         "pos_before",
                         "Empty innerducts that can take the design cable now.",
                         room(Room::positionsBefore)),
+                Column.integer(
+                        "positions_after",
+                        "pos_after",
+                        "Places for a design cable afterwards: new ones, and innerducts left.",
+                        room(r -> r.proposal().map(PullChoice::positionsAfter).orElse(r.positionsBefore()))),
                 Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
                 Column.integer(
                         "new_cables",
                         "new_cables",
                         "Design cables that find a cell in those sleeves.",
                         room(Room::newCables)),
-                Column.integer("cables_gained", "gained", "Cable places more than before.", room(Room::cablesGained)),
+                Column.integer(
+                        "cables_gained",
+                        "gained",
+                        "Cable places more than before, new ones and innerducts left.",
+                        room(Room::cablesGained)),
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }

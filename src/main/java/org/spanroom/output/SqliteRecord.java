@@ -12,6 +12,7 @@ final class SqliteRecord {
     private static final int REAL = 7;
     private static final long MOST_WHOLE = 1L << 47;
 
+    private final byte[] header = new byte[MOST_VARINT_BYTES];
     private byte[] types = new byte[256];
     private int typesUsed;
     private byte[] values = new byte[4096];
@@ -63,33 +64,27 @@ final class SqliteRecord {
         } else {
             byte[] encoded = text.getBytes(StandardCharsets.UTF_8);
             type(13 + 2L * encoded.length);
-            bytes(encoded);
+            bytes(encoded, 0, encoded.length);
         }
+    }
+
+    /** Adds a text that is in UTF-8 already. */
+    void text(byte[] utf8, int from, int length) {
+        type(13 + 2L * length);
+        bytes(utf8, from, length);
     }
 
     void blob(byte[] blob) {
         type(12 + 2L * blob.length);
-        bytes(blob);
+        bytes(blob, 0, blob.length);
     }
 
-    /** Returns how many bytes the record takes. */
-    int size() {
-        return headerBytes() + valuesUsed;
-    }
-
-    /** Copies a part of the record. */
-    void copy(int from, int length, byte[] into, int at) {
-        int header = headerBytes();
-        if (from >= header) {
-            System.arraycopy(values, from - header, into, at, length);
-            return;
-        }
-        byte[] whole = new byte[header];
-        int end = varint(header, whole, 0);
-        System.arraycopy(types, 0, whole, end, typesUsed);
-        int inHeader = Math.min(length, header - from);
-        System.arraycopy(whole, from, into, at, inHeader);
-        System.arraycopy(values, 0, into, at + inHeader, length - inHeader);
+    /** Adds the record to a block, as it stands in a file. */
+    void copyTo(ByteBlock block) {
+        int end = varint(headerBytes(), header, 0);
+        block.bytes(header, 0, end);
+        block.bytes(types, 0, typesUsed);
+        block.bytes(values, 0, valuesUsed);
     }
 
     /**
@@ -136,10 +131,10 @@ final class SqliteRecord {
         }
     }
 
-    private void bytes(byte[] source) {
-        needValues(source.length);
-        System.arraycopy(source, 0, values, valuesUsed, source.length);
-        valuesUsed += source.length;
+    private void bytes(byte[] source, int from, int length) {
+        needValues(length);
+        System.arraycopy(source, from, values, valuesUsed, length);
+        valuesUsed += length;
     }
 
     private void needValues(int bytes) {

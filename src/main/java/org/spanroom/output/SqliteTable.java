@@ -27,6 +27,7 @@ final class SqliteTable {
     private final SqlitePages pages;
     private final int rootPage;
     private final int mostChildren;
+    private final ByteBlock scratch = new ByteBlock();
     private Children leaves = new Children();
     private byte[] leaf = new byte[USABLE];
     private int cells;
@@ -63,10 +64,16 @@ final class SqliteTable {
 
     /** Adds a row, whose number must be larger than that of the one before. */
     void add(long row, SqliteRecord record) {
+        scratch.clear();
+        record.copyTo(scratch);
+        add(row, scratch.array(), 0, scratch.size());
+    }
+
+    /** Adds a row whose record stands in an array. */
+    void add(long row, byte[] source, int from, int size) {
         if (row <= lastRow || row < 0) {
             throw new IllegalArgumentException("row numbers must ascend, was " + row + " after " + lastRow);
         }
-        int size = record.size();
         int local = localBytes(size);
         int cellBytes = SqliteRecord.varintBytes(size) + SqliteRecord.varintBytes(row) + local + (local < size ? 4 : 0);
         if (LEAF_HEADER_BYTES + 2 * (cells + 1) + cellBytes > contentStart) {
@@ -74,9 +81,9 @@ final class SqliteTable {
         }
         contentStart -= cellBytes;
         int at = SqliteRecord.varint(row, leaf, SqliteRecord.varint(size, leaf, contentStart));
-        record.copy(0, local, leaf, at);
+        System.arraycopy(source, from, leaf, at, local);
         if (local < size) {
-            putInt(leaf, at + local, overflow(record, local, size));
+            putInt(leaf, at + local, overflow(source, from + local, from + size));
         }
         putShort(leaf, LEAF_HEADER_BYTES + 2 * cells, contentStart);
         cells++;
@@ -107,13 +114,13 @@ final class SqliteTable {
     }
 
     /** Appends the rest of a record in a chain of pages and returns the number of the first. */
-    private int overflow(SqliteRecord record, int from, int size) {
+    private int overflow(byte[] source, int from, int to) {
         int first = pages.nextNumber();
-        for (int at = from; at < size; at += USABLE - 4) {
+        for (int at = from; at < to; at += USABLE - 4) {
             byte[] page = new byte[USABLE];
-            int length = Math.min(USABLE - 4, size - at);
-            putInt(page, 0, at + length < size ? SqlitePages.numberAfter(pages.nextNumber()) : 0);
-            record.copy(at, length, page, 4);
+            int length = Math.min(USABLE - 4, to - at);
+            putInt(page, 0, at + length < to ? SqlitePages.numberAfter(pages.nextNumber()) : 0);
+            System.arraycopy(source, at, page, 4, length);
             pages.append(page);
         }
         return first;

@@ -2,14 +2,16 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.List;
+import org.spanroom.model.RankTotals;
 
 /**
  * What a run left on the disk.
  *
  * @param files names in the folder, in order
  * @param notes what the user should know of them, one sentence each: texts cut, a layer left out
+ * @param totals counts and sums over the spans that were written
  */
-public record WrittenResults(Path folder, List<String> files, List<String> notes) {
+public record WrittenResults(Path folder, List<String> files, List<String> notes, RankTotals totals) {
     public WrittenResults {
         files = List.copyOf(files);
         notes = List.copyOf(notes);

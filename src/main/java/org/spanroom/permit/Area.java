@@ -67,6 +67,19 @@ final class Area {
         return boxes;
     }
 
+    /** Returns whether the boundary may come into a box; if not, all of the box lies on one side of it. */
+    boolean boundaryMayMeet(double leastX, double leastY, double mostX, double mostY) {
+        for (int box = 0; box < boxes.length; box += 4) {
+            if (boxes[box] <= mostX + REACH_M
+                    && boxes[box + 2] >= leastX - REACH_M
+                    && boxes[box + 1] <= mostY + REACH_M
+                    && boxes[box + 3] >= leastY - REACH_M) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Returns whether a place lies inside, or on the boundary. */
     boolean holds(double x, double y) {
         boolean inside = false;

@@ -48,7 +48,7 @@ public final class PermitAssessor {
                 .toList();
         for (int order = 0; order < counting.size(); order++) {
             Zone zone = counting.get(order);
-            put(PlacedZone.of(order, zone, settings.kind(zone.kind())));
+            put(new PlacedZone(order, zone, settings.kind(zone.kind())));
         }
         index.build();
         outside = permits(List.of());
@@ -78,9 +78,10 @@ public final class PermitAssessor {
         if (near.isEmpty()) {
             return outside;
         }
-        var way = new Way(span);
+        Plane plane = Plane.about(extent.centre().x);
+        var way = new Way(span, plane);
         var touches = new ArrayList<ZoneTouch>();
-        near.forEach(zone -> zone.touch(way, settings.sliverM()).ifPresent(touches::add));
+        near.forEach(zone -> zone.touch(way, plane, settings.sliverM()).ifPresent(touches::add));
         return touches.isEmpty() ? outside : permits(touches);
     }
 

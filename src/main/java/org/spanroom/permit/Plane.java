@@ -12,9 +12,11 @@ package org.spanroom.permit;
  * <p>The projection is conformal, so that a straight edge departs from the geodesic between its ends by no more than
  * {@code L^2 x / (8 R^2)}, 0.4 mm for 1 km at 110 km from the meridian; every projected system of surveying draws its edges as
  * straight to about as much. Only shares of steps are taken from the plane, never lengths.
+ *
+ * @param meridianDeg longitude of the central meridian
  */
-final class Plane {
-    /** Meridians are this far apart, so that neighbouring zones share a plane and one edge is the same for both. */
+record Plane(double meridianDeg) {
+    /** Meridians are this far apart: spans of a city share one plane or two, and so do the zones made ready for them. */
     private static final double MERIDIANS_DEG = 2;
 
     private static final double EQUATOR_RADIUS_M = 6_378_137.0;
@@ -29,19 +31,9 @@ final class Plane {
         49561.0 / 161280 * N * N * N * N
     };
 
-    private final double meridianDeg;
-
-    private Plane(double meridianDeg) {
-        this.meridianDeg = meridianDeg;
-    }
-
     /** Returns the plane for what lies about a longitude. */
     static Plane about(double lonDeg) {
         return new Plane(MERIDIANS_DEG * Math.rint(lonDeg / MERIDIANS_DEG));
-    }
-
-    boolean isSameAs(Plane other) {
-        return meridianDeg == other.meridianDeg;
     }
 
     /** Puts a place into {@code xy} at an index: metres east and north. */

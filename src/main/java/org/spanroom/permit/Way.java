@@ -2,28 +2,22 @@ package org.spanroom.permit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
 import org.spanroom.model.Span;
 import org.spanroom.model.Stretch;
-import org.spanroom.model.Vault;
 
 /**
- * The way of one span, and of its two vaults, in the plane of the zones that it meets. One object serves one span in one
- * thread.
+ * The way of one span, and the places of its two vaults, in a plane.
  *
  * <p>A share of a step in the plane is the same share of its length on the ground: within a step of 1 km the plane's scale
  * changes by less than 3e-6 (at 110 km from its meridian), which moves a cut by less than 0.4 mm. All steps together make the
  * length that counts, so that what lies inside and what lies outside always add up to it.
  */
 final class Way {
-    private final Span span;
     private final double[] alongM;
     private final double[] xy;
-    private @Nullable Plane plane;
 
-    Way(Span span) {
-        this.span = span;
+    Way(Span span, Plane plane) {
         Line ground = span.ground();
         alongM = new double[ground.size()];
         double drawnM = ground.planeLength();
@@ -33,25 +27,39 @@ final class Way {
             sumM += ground.stepLength(i - 1);
             alongM[i] = sumM * scaleRatio;
         }
-        xy = new double[2 * ground.size() + 4];
+        xy = project(span, plane);
     }
 
-    /** Turns to the plane of the next zone. */
-    void in(Plane next) {
-        if (plane != null && plane.isSameAs(next)) {
-            return;
-        }
-        plane = next;
+    /** Returns the vertices of the span's line, and its two vaults. */
+    private static double[] project(Span span, Plane plane) {
         Line line = span.lonLat();
+        double[] xy = new double[2 * line.size() + 4];
         for (int i = 0; i < line.size(); i++) {
-            next.project(line.x(i), line.y(i), xy, 2 * i);
+            plane.project(line.x(i), line.y(i), xy, 2 * i);
         }
-        project(next, span.from(), 2 * line.size());
-        project(next, span.to(), 2 * line.size() + 2);
+        plane.project(span.from().lonDeg(), span.from().latDeg(), xy, 2 * line.size());
+        plane.project(span.to().lonDeg(), span.to().latDeg(), xy, 2 * line.size() + 2);
+        return xy;
     }
 
-    private void project(Plane next, Vault vault, int at) {
-        next.project(vault.lonDeg(), vault.latDeg(), xy, at);
+    /** Returns whether an area's boundary comes near; if not, the way and both vaults lie on one side of it. */
+    boolean mayMeetBoundary(Area area) {
+        double leastX = xy[0];
+        double leastY = xy[1];
+        double mostX = xy[0];
+        double mostY = xy[1];
+        for (int at = 2; at < xy.length; at += 2) {
+            leastX = Math.min(leastX, xy[at]);
+            leastY = Math.min(leastY, xy[at + 1]);
+            mostX = Math.max(mostX, xy[at]);
+            mostY = Math.max(mostY, xy[at + 1]);
+        }
+        return area.boundaryMayMeet(leastX, leastY, mostX, mostY);
+    }
+
+    /** Returns the whole way as one stretch. */
+    Stretch whole() {
+        return new Stretch(0, alongM[alongM.length - 1]);
     }
 
     boolean beginsIn(Area area) {

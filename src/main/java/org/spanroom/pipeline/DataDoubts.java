@@ -1,12 +1,12 @@
 package org.spanroom.pipeline;
 
-import java.util.List;
 import java.util.Locale;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.Span;
 
 /** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
@@ -14,45 +14,56 @@ final class DataDoubts {
     private static final String SOURCE = "spans";
 
     private final RunConfig config;
+    private final FindingLog findings;
 
-    DataDoubts(RunConfig config) {
+    DataDoubts(RunConfig config, FindingLog findings) {
         this.config = config;
+        this.findings = findings;
     }
 
-    void report(List<Assessment> assessed, FindingLog findings) {
-        for (Assessment one : assessed) {
-            one.room()
-                    .findContradiction()
-                    .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
-            if (one.room().fillBeforeRatio() > 1) {
-                String detail = String.format(
-                        Locale.ROOT,
-                        "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
-                        100 * one.room().fillBeforeRatio(),
-                        one.span().duct().insideDiameterMm());
-                findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
-            }
-            if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
-                findings.add(finding(
-                        FindingCode.LONG_SECTION,
-                        one.span(),
-                        String.format(
-                                Locale.ROOT,
-                                "%.1f m between vaults; warned above %.1f m",
-                                one.span().lengthM(),
-                                config.pull().limits().warnLengthM())));
-            }
-            if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
-                findings.add(finding(
-                        FindingCode.MANY_BENDS,
-                        one.span(),
-                        String.format(
-                                Locale.ROOT,
-                                "%.0f degrees between vaults; warned above %.0f",
-                                one.bends().total().deg(),
-                                config.pull().limits().warnTotalDeg())));
-            }
+    void report(Assessment one) {
+        one.room()
+                .findContradiction()
+                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
+        if (one.room().fillBeforeRatio() > 1) {
+            String detail = String.format(
+                    Locale.ROOT,
+                    "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
+                    100 * one.room().fillBeforeRatio(),
+                    one.span().duct().insideDiameterMm());
+            findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
         }
+        one.room()
+                .proposal()
+                .filter(PullChoice::mayJam)
+                .ifPresent(choice -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(choice))));
+        if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
+            findings.add(finding(
+                    FindingCode.LONG_SECTION,
+                    one.span(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f m between vaults; warned above %.1f m",
+                            one.span().lengthM(),
+                            config.pull().limits().warnLengthM())));
+        }
+        if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
+            findings.add(finding(
+                    FindingCode.MANY_BENDS,
+                    one.span(),
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f degrees between vaults; warned above %.0f",
+                            one.bends().total().deg(),
+                            config.pull().limits().warnTotalDeg())));
+        }
+    }
+
+    private static String jam(PullChoice choice) {
+        return String.format(
+                Locale.ROOT,
+                "three equal innerducts of those that come out have a jam ratio of %.2f",
+                choice.jamRatio().orElse(0));
     }
 
     private static Finding finding(FindingCode code, Span span, String detail) {

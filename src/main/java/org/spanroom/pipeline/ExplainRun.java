@@ -20,6 +20,7 @@ import org.spanroom.model.Reckoning;
 import org.spanroom.model.Span;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.Text;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
@@ -64,16 +65,12 @@ public final class ExplainRun {
         InputData inputs = run.read();
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
-        demandSpan(network, spanId);
-        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
-        int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
-        RankedSpan row = ranked.stream()
-                .filter(candidate -> candidate.span().id().equals(spanId))
-                .findFirst()
-                .orElseThrow();
+        String wanted = idInRun(network, spanId);
+        AssessedSpans ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
+        RankedSpan row = ranked.withId(wanted);
         return new Reckoning(
                 row,
-                inRun,
+                ranked.countRanked(),
                 config.pull(),
                 traces(row.assessment(), config),
                 effortLines(row.assessment(), config),
@@ -111,17 +108,26 @@ public final class ExplainRun {
         }
     }
 
-    private void demandSpan(Network network, String spanId) {
+    /** Returns the id that the data has for a span, given as that or as the results have it, where some characters are replaced. */
+    private String idInRun(Network network, String spanId) {
         List<String> ids = network.spans().stream().map(Span::id).toList();
-        if (!ids.contains(spanId)) {
-            List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
-            throw new InputException(
-                    folder,
-                    "no span of this run has the id '" + spanId + "'",
-                    nearest.isEmpty()
-                            ? "The run has no spans at all."
-                            : "The nearest are: " + String.join(", ", nearest) + ".");
+        if (ids.contains(spanId)) {
+            return spanId;
         }
+        return ids.stream()
+                .filter(id -> Text.clean(id).equals(spanId))
+                .findFirst()
+                .orElseThrow(() -> noSuchSpan(spanId, ids));
+    }
+
+    private InputException noSuchSpan(String spanId, List<String> ids) {
+        List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
+        return new InputException(
+                folder,
+                "no span of this run has the id '" + spanId + "'",
+                nearest.isEmpty()
+                        ? "The run has no spans at all."
+                        : "The nearest are: " + String.join(", ", nearest) + ".");
     }
 
     private static List<EffortLine> effortLines(Assessment assessed, RunConfig config) {
@@ -133,9 +139,10 @@ public final class ExplainRun {
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {
         var assessor = new PullAssessor(config.pull());
         var traces = new ArrayList<PullTrace>();
-        for (int turn = 1; turn <= assessed.pull().pulls().size(); turn++) {
+        int out = assessed.pull().pulls().size();
+        for (int turn = 1; turn <= out; turn++) {
             traces.add(assessor.trace(
-                    assessed.span(), assessed.bends(), turn, config.pull().judgedBy()));
+                    assessed.span(), assessed.bends(), out, turn, config.pull().judgedBy()));
         }
         return traces;
     }

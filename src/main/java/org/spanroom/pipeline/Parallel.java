@@ -3,15 +3,14 @@ package org.spanroom.pipeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Function;
+import java.util.concurrent.atomic.AtomicInteger;
 
-/** Applies a pure function to every element of a list on a fixed number of threads; the results keep the list's order. */
+/** Goes through numbers from 0 on a fixed number of threads, in stretches; each writes to places of its own. */
 final class Parallel {
     /** Large enough to make handing over cheap, small enough to keep threads equally busy. */
-    private static final int CHUNK = 2_000;
+    private static final int STRETCH = 1_000;
 
     private final int threads;
 
@@ -19,34 +18,42 @@ final class Parallel {
         this.threads = threads;
     }
 
-    <A, B> List<B> map(List<A> list, Function<A, B> function, Progress progress) {
-        if (threads == 1 || list.size() <= CHUNK) {
-            List<B> results = list.stream().map(function).toList();
-            progress.advance(list.size());
-            return results;
+    /** Does what is to be done for the numbers of a stretch. */
+    interface Work {
+        void on(int from, int to);
+    }
+
+    /** Does the work for every number below the count, each once; what a thread throws is thrown here. */
+    void run(int count, Work work, Progress progress) {
+        var next = new AtomicInteger();
+        Runnable taking = () -> take(count, next, work, progress);
+        if (threads == 1 || count <= STRETCH) {
+            taking.run();
+            return;
         }
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
+        var pool = Executors.newFixedThreadPool(threads);
         try {
-            var chunks = new ArrayList<Future<List<B>>>();
-            for (int from = 0; from < list.size(); from += CHUNK) {
-                List<A> chunk = list.subList(from, Math.min(list.size(), from + CHUNK));
-                chunks.add(pool.submit(() -> chunk.stream().map(function).toList()));
+            List<Future<?>> running = new ArrayList<>();
+            for (int thread = 0; thread < threads; thread++) {
+                running.add(pool.submit(taking));
             }
-            var results = new ArrayList<B>(list.size());
-            for (Future<List<B>> chunk : chunks) {
-                List<B> done = resultOf(chunk);
-                results.addAll(done);
-                progress.advance(done.size());
-            }
-            return results;
+            running.forEach(Parallel::await);
         } finally {
             pool.shutdownNow();
         }
     }
 
-    private static <T> T resultOf(Future<T> future) {
+    private static void take(int count, AtomicInteger next, Work work, Progress progress) {
+        for (int from = next.getAndAdd(STRETCH); from < count && from >= 0; from = next.getAndAdd(STRETCH)) {
+            int to = Math.min(count, from + STRETCH);
+            work.on(from, to);
+            progress.advance(to - from);
+        }
+    }
+
+    private static void await(Future<?> future) {
         try {
-            return future.get();
+            future.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted", e);

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -12,10 +13,9 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
-import org.spanroom.model.Assessment;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.Network;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Span;
+import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
@@ -26,6 +26,9 @@ import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
+    /** How many of the best spans a summary shows. */
+    private static final int BEST = 5;
+
     private final RunConfig config;
     private final Progress progress;
     private final FindingLog findings = new FindingLog();
@@ -46,19 +49,43 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
-        ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
+        PackingMemory.check(config.output());
+        try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
+            return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
+        }
+    }
+
+    /** What a run begins with. */
+    private record RunStart(String version, Instant startedAt, boolean overwrite, OutputFolder folder) {}
+
+    private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
+        Spans spans = readAndCut();
+        Network network = spans.network();
+        AssessedSpans ranked = rank(network, spans.permits());
+        var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
+        List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
+        var results = new Results(network, ranked, findings.all(), checks, record);
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
+        WrittenResults written = write(results, settings, start.folder());
+        return new RankSummary(
+                network, ranked.first(BEST), written.totals(), findings.countByCode(), findings.countToMend(), written);
+    }
+
+    /**
+     * What is needed of the inputs once they are cut: not the routes, which take as much memory as their spans.
+     *
+     * @param crs the reference system of the routes
+     */
+    private record Spans(Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+
+    private Spans readAndCut() {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit());
-        Network network = located(cut(inputs), permits);
-        List<RankedSpan> ranked = rank(network, permits);
-        var record = new RunRecord(
-                version,
-                startedAt,
-                ConfigReader.asMap(config),
+        return new Spans(
+                located(cut(inputs), permits),
+                permits,
+                inputs.crs(),
                 inputs.records().stream().map(RankRun::recordOf).toList());
-        var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(inputs.crs())));
-        return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
     }
 
     InputData read() {
@@ -70,10 +97,22 @@ public final class RankRun {
     }
 
     /** Returns all spans, assessed, the best first. */
-    List<RankedSpan> rank(Network network, PermitAssessor permits) {
-        List<Assessment> assessed = assess(network.spans(), permits);
-        new DataDoubts(config).report(assessed, findings);
-        return rank(assessed);
+    AssessedSpans rank(Network network, PermitAssessor permits) {
+        progress.begin("assess spans", network.spans().size());
+        var assessor = new SpanAssessor(config, permits, network.spans().size());
+        var look = new AssessedSpans.FirstLook(
+                new DataDoubts(config, findings),
+                SurenessRun.of(
+                        config, assessor, ranking(config), network.spans().size()),
+                progress,
+                SpanRun.threads(config));
+        var memory = new PackingMemory(config.output(), findings);
+        memory.recall(assessor.rooms());
+        AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
+        memory.keep(assessor.rooms());
+        progress.end(String.format(
+                Locale.ROOT, "%,d ranked, %,d excluded", ranked.countRanked(), ranked.size() - ranked.countRanked()));
+        return ranked;
     }
 
     /** Returns the network with the zones that its vaults lie in. */
@@ -83,36 +122,24 @@ public final class RankRun {
                 .toList());
     }
 
-    private List<Assessment> assess(List<Span> spans, PermitAssessor permits) {
-        progress.begin("assess spans", spans.size());
-        var assessor = new SpanAssessor(config, permits);
-        List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
-        progress.end(String.format(Locale.ROOT, "%,d spans: bends, room, pull", assessed.size()));
-        return assessed;
-    }
-
     static Ranking ranking(RunConfig config) {
-        return new Ranking(config.scoring(), config.room());
+        return config.permit()
+                .findOnDate()
+                .map(day -> new Ranking(config.scoring(), config.room(), day))
+                .orElseGet(() -> new Ranking(config.scoring(), config.room()));
     }
 
-    private List<RankedSpan> rank(List<Assessment> assessed) {
-        progress.begin("rank spans", assessed.size());
-        List<RankedSpan> ranked = ranking(config).rank(assessed);
-        long excluded = ranked.stream().filter(span -> span.rank().isEmpty()).count();
-        progress.end(String.format(Locale.ROOT, "%,d ranked, %,d excluded", ranked.size() - excluded, excluded));
-        return ranked;
-    }
-
-    private WrittenResults write(Results results, OutputSettings settings) {
-        progress.begin("write results", -1);
-        WrittenResults written = ResultWriter.write(results, settings);
+    private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
+        progress.begin("write results", results.spans().size());
+        WrittenResults written = ResultWriter.write(results, settings, folder, progress::advance);
         progress.end(written.files().size() + " files in " + written.folder());
         return written;
     }
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
         Path folder = config.output().folder().orElse(Path.of("output", "run"));
-        return new OutputSettings(folder, overwrite, crs, SpanRun.threads(config));
+        return new OutputSettings(
+                folder, overwrite, crs, Set.copyOf(config.output().formats()), SpanRun.threads(config));
     }
 
     static RunRecord.Input recordOf(InputRecord input) {

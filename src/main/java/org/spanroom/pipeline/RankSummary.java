@@ -4,19 +4,22 @@ import java.util.List;
 import java.util.Map;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Network;
+import org.spanroom.model.RankTotals;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.output.WrittenResults;
 
 /**
  * What a run found and where it lies.
  *
- * @param ranked all spans, the best first, the excluded last
+ * @param best a few spans, the best first
+ * @param totals counts and sums over all spans
  * @param findings how many of each kind
  * @param findingsToMend how many are more than a note
  */
 public record RankSummary(
         Network network,
-        List<RankedSpan> ranked,
+        List<RankedSpan> best,
+        RankTotals totals,
         Map<FindingCode, Long> findings,
         long findingsToMend,
         WrittenResults written) {}

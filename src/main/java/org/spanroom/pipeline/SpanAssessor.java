@@ -1,39 +1,89 @@
 package org.spanroom.pipeline;
 
-import org.spanroom.bend.BendFinder;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bends;
+import org.spanroom.model.Duct;
 import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullChoice;
+import org.spanroom.model.Rates;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
-/** Everything that is found out about one span by looking at that span alone. Safe for use by several threads. */
+/**
+ * Everything that is found out about one span by looking at that span alone. Asked for a span again, it finds the same. Safe for use
+ * by several threads.
+ */
 final class SpanAssessor {
-    private final BendFinder bendFinder;
+    /** Hours on site for each dead cable that is taken out besides; illustrative. */
+    private static final double DEAD_CABLE_HOURS = 0.5;
+
+    private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
     private final PermitAssessor permitAssessor;
     private final EffortAssessor effortAssessor;
 
-    SpanAssessor(RunConfig config, PermitAssessor permitAssessor) {
+    /** Prepares for so many spans. */
+    SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
         this.permitAssessor = permitAssessor;
-        bendFinder = new BendFinder(config.bend());
+        bendStore = new BendStore(config.bend(), spans);
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
         effortAssessor = new EffortAssessor(config.rates());
     }
 
-    Assessment assess(Span span) {
-        Bends bends = bendFinder.find(span.ground(), span.duct().insideDiameterMm());
-        Room room = roomAssessor.assess(span.duct());
-        PullAssessment pull = pullAssessor.assess(span, bends);
+    /** Returns the rates at their values. */
+    Rates rates() {
+        return effortAssessor.rates();
+    }
+
+    /** Returns an assessment of the same span with another duct; its pull is taken to be the same. */
+    Assessment withDuct(Assessment assessed, Duct duct) {
+        Span span = assessed.span();
+        Room room = propose(span, duct);
+        return new Assessment(
+                span,
+                assessed.bends(),
+                room,
+                assessed.pull(),
+                assessed.permits(),
+                effortAssessor.assess(span, room, assessed.pull(), assessed.permits()));
+    }
+
+    /** Returns the assessor of room, whose packings are worth keeping. */
+    RoomAssessor rooms() {
+        return roomAssessor;
+    }
+
+    /** Assesses the span of the given number; each number stands for one span. */
+    Assessment assess(int number, Span span) {
+        Bends bends = bendStore.of(number, span);
+        Room room = propose(span, span.duct());
+        PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
         return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
+    }
+
+    /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
+    private Room propose(Span span, Duct duct) {
+        return roomAssessor.assess(duct).propose(choice -> hours(span, choice));
+    }
+
+    private double hours(Span span, PullChoice choice) {
+        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
+                + DEAD_CABLE_HOURS * choice.deadCablesOut();
+    }
+
+    /** Where nothing is proposed the forces are those for all innerducts. */
+    private PullAssessment pull(Span span, Bends bends, Room room) {
+        return room.proposal()
+                .map(choice -> pullAssessor.assess(span, bends, choice.innerductsOut()))
+                .orElseGet(() -> pullAssessor.assess(span, bends));
     }
 }

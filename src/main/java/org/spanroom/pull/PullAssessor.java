@@ -29,13 +29,23 @@ public final class PullAssessor {
         this.settings = settings;
     }
 
-    /** Returns forces, limits and the answer for a span, in the state of friction that the settings judge by. */
+    /** Returns forces, limits and the answer for pulling every innerduct of a span, by the friction that settings judge by. */
     public PullAssessment assess(Span span, Bends bends) {
+        return assess(span, bends, span.duct().contents().innerducts().size());
+    }
+
+    /**
+     * Returns forces, limits and the answer for pulling some innerducts of a span; the others stay and lie beside them.
+     *
+     * @param out how many come out, the first in the order of {@link Contents#innerductsByOrderOut}
+     */
+    public PullAssessment assess(Span span, Bends bends, int out) {
         Optional<Exclusion> exclusion = findExclusion(span.duct());
         if (exclusion.isPresent()) {
             return PullAssessment.nothing(exclusion.get());
         }
-        var pulls = new SpanPull(span, bends, settings).pulls();
+        demandWithin("out", out, span.duct());
+        var pulls = new SpanPull(span, bends, settings, out).pulls();
         return new PullAssessment(
                 SpanPull.outcome(pulls),
                 settings.judgedBy(),
@@ -44,17 +54,30 @@ public final class PullAssessor {
                 new Assumptions(settings).of(span, bends));
     }
 
+    /** Returns the reckoning of one innerduct where all come out. */
+    public PullTrace trace(Span span, Bends bends, int turn, Friction friction) {
+        return trace(span, bends, span.duct().contents().innerducts().size(), turn, friction);
+    }
+
     /**
      * Returns the reckoning of one innerduct, section by section.
      *
+     * @param out how many innerducts come out, as for {@link #assess}
      * @param turn the innerduct's place in the order of pulling, from 1
      */
-    public PullTrace trace(Span span, Bends bends, int turn, Friction friction) {
-        int innerducts = span.duct().contents().innerducts().size();
-        if (turn < 1 || turn > innerducts) {
-            throw new IllegalArgumentException("turn must lie in 1 to " + innerducts + ", was " + turn);
+    public PullTrace trace(Span span, Bends bends, int out, int turn, Friction friction) {
+        if (turn < 1 || turn > out) {
+            throw new IllegalArgumentException("turn must lie in 1 to " + out + ", was " + turn);
         }
-        return new SpanPull(span, bends, settings).trace(turn - 1, friction);
+        demandWithin("out", out, span.duct());
+        return new SpanPull(span, bends, settings, out).trace(turn - 1, friction);
+    }
+
+    private static void demandWithin(String name, int out, Duct duct) {
+        int innerducts = duct.contents().innerducts().size();
+        if (out < 1 || out > innerducts) {
+            throw new IllegalArgumentException(name + " must lie in 1 to " + innerducts + ", was " + out);
+        }
     }
 
     private static Optional<Exclusion> findExclusion(Duct duct) {

@@ -14,7 +14,8 @@ import org.spanroom.model.Service;
  * The innerducts of a duct in the order in which they are pulled, each with its load in its turn.
  *
  * <p>Empty ones come first: they move no cable and free the rest. Then the lightest loaded, so that the heaviest is pulled
- * when fewest neighbours lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose.
+ * when fewest neighbours lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose. One that is
+ * not to come out lies beside every other to the end.
  */
 final class PullOrder {
     /** Friction factor of four or more bodies in one bore (cable handbooks, from memory). */
@@ -29,28 +30,41 @@ final class PullOrder {
     private final PullSettings settings;
     private final Weights weights;
     private final List<Innerduct> ordered;
+    private final List<Innerduct> staying;
 
     /** One innerduct in its turn. */
     record Turn(Innerduct innerduct, PullReason reason, Load load) {}
 
-    private PullOrder(Duct duct, PullSettings settings) {
+    private PullOrder(Duct duct, PullSettings settings, int out) {
         this.duct = duct;
         this.settings = settings;
         this.weights = new Weights(duct, settings);
+        List<Innerduct> byOrderOut = duct.contents().innerductsByOrderOut();
+        this.staying = byOrderOut.subList(out, byOrderOut.size());
         this.ordered = new ArrayList<>(duct.contents().innerducts());
+        staying.forEach(ordered::remove);
         // The sort is stable: equal innerducts keep the order of the records.
         ordered.sort(Comparator.comparing((Innerduct innerduct) -> !innerduct.isEmpty())
                 .thenComparingDouble(this::loadedMassKgPerM));
     }
 
-    static List<Turn> of(Duct duct, PullSettings settings) {
-        return new PullOrder(duct, settings).turns();
+    /**
+     * Returns the turns of the innerducts that come out.
+     *
+     * @param out how many, the first in the order of {@link org.spanroom.model.Contents#innerductsByOrderOut}
+     */
+    static List<Turn> of(Duct duct, PullSettings settings, int out) {
+        return new PullOrder(duct, settings, out).turns();
     }
 
     private List<Turn> turns() {
         double looseNPerM = 0;
         for (Cable cable : duct.contents().looseCables()) {
             looseNPerM += Math.abs(weights.looseNPerM(cable));
+        }
+        double stayingNPerM = 0;
+        for (Innerduct innerduct : staying) {
+            stayingNPerM += Math.abs(weights.bodyNPerM(innerduct));
         }
         double innerductsNPerM = 0;
         for (Innerduct innerduct : ordered) {
@@ -59,9 +73,10 @@ final class PullOrder {
         var turns = new ArrayList<Turn>(ordered.size());
         for (int i = 0; i < ordered.size(); i++) {
             Innerduct innerduct = ordered.get(i);
-            int others = ordered.size() - 1 - i;
-            innerductsNPerM = others == 0 ? 0 : innerductsNPerM - Math.abs(weights.bodyNPerM(innerduct));
-            turns.add(new Turn(innerduct, reason(i), load(innerduct, others, innerductsNPerM + looseNPerM)));
+            int toCome = ordered.size() - 1 - i;
+            innerductsNPerM = toCome == 0 ? 0 : innerductsNPerM - Math.abs(weights.bodyNPerM(innerduct));
+            double othersNPerM = innerductsNPerM + stayingNPerM + looseNPerM;
+            turns.add(new Turn(innerduct, reason(i), load(innerduct, toCome + staying.size(), othersNPerM)));
             for (Cable freed : innerduct.cables()) {
                 looseNPerM += Math.abs(weights.looseNPerM(freed));
             }
@@ -105,13 +120,13 @@ final class PullOrder {
     }
 
     private PullReason reason(int place) {
-        if (ordered.size() == 1) {
+        if (ordered.size() + staying.size() == 1) {
             return PullReason.ONLY_ONE;
         }
         if (ordered.get(place).isEmpty()) {
             return PullReason.EMPTY;
         }
-        return place + 1 == ordered.size() ? PullReason.LAST : PullReason.LIGHTEST;
+        return place + 1 == ordered.size() && staying.isEmpty() ? PullReason.LAST : PullReason.LIGHTEST;
     }
 
     private double loadedMassKgPerM(Innerduct innerduct) {

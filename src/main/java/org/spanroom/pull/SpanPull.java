@@ -24,9 +24,9 @@ final class SpanPull {
     private final Way toA;
     private final Way toB;
 
-    SpanPull(Span span, Bends bends, PullSettings settings) {
+    SpanPull(Span span, Bends bends, PullSettings settings, int out) {
         this.settings = settings;
-        this.turns = PullOrder.of(span.duct(), settings);
+        this.turns = PullOrder.of(span.duct(), settings, out);
         double turnRad = bends.total().rad();
         Sections sections = SectionCutter.cut(span, bends, settings);
         this.toB = new Way(SpanEnd.B, sections, span, settings, turnRad);

@@ -9,14 +9,11 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Caution;
 import org.spanroom.model.Circumstances;
-import org.spanroom.model.CrossSection;
 import org.spanroom.model.Duct;
-import org.spanroom.model.EndPull;
-import org.spanroom.model.Friction;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.PullAssessment;
-import org.spanroom.model.PullForces;
+import org.spanroom.model.PullChoice;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Term;
@@ -63,8 +60,8 @@ final class Cautions {
     }
 
     private static void ofCrossSection(Assessment assessment, Set<Caution> cautions) {
-        Optional<CrossSection> section = assessment.room().crossSection();
-        when(section.filter(CrossSection::mayJam).isPresent(), Caution.MAY_JAM, cautions);
+        boolean mayJam = assessment.room().proposal().filter(PullChoice::mayJam).isPresent();
+        when(mayJam, Caution.MAY_JAM, cautions);
         when(assessment.room().findContradiction().isPresent(), Caution.CONTENTS_CANNOT_FIT, cautions);
     }
 
@@ -80,25 +77,13 @@ final class Cautions {
         when(stops, Caution.BAD_FRICTION, cautions);
     }
 
-    /**
-     * Forces scale, their limits do not: the larger of both forces over their limits times what friction in its bad state makes
-     * of it. Exact where one force is the larger in both states; never too small.
-     */
     private static boolean badFrictionStops(PullAssessment pull, SpanEnd end) {
         for (InnerductPull one : pull.pulls()) {
-            EndPull way = one.from(end);
-            PullForces judged = way.forces(pull.judgedBy());
-            PullForces bad = way.forces(Friction.BAD);
-            double growth = Math.max(growthOf(judged.pullN(), bad.pullN()), growthOf(judged.holdN(), bad.holdN()));
-            if (way.forceRatio() * growth > 1) {
+            if (one.from(end).use().badRatio() > 1) {
                 return true;
             }
         }
         return false;
-    }
-
-    private static double growthOf(double judgedN, double badN) {
-        return judgedN > 0 ? badN / judgedN : 1;
     }
 
     private boolean isToCome(LocalDate until) {

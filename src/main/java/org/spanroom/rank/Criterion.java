@@ -16,6 +16,8 @@ enum Criterion {
     EASE_WATER("wet places"),
     /** What makes work at the two vaults hard: each for its kind and for what its cover lies in. */
     EASE_ACCESS("drawbacks"),
+    /** Money saved over new build on the same path for each unit of money spent on recovering. */
+    SAVING("saved per spent"),
     /** Permits that a new build on the same path would need and recovering does not. */
     PERMITS_AVOIDED("permits"),
     /** How much of what matters is recorded rather than assumed, how well placed, how new. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
-import org.spanroom.model.Cable;
 import org.spanroom.model.Circumstances;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Duct;
@@ -81,9 +80,11 @@ final class Gates {
             case INNERDUCT_FIXED -> recorded.innerductFixed() == Answer.YES;
             case SPLICE_INSIDE -> recorded.spliceInside() == Answer.YES;
             case LOOSE_CABLE_FORBIDDEN -> recorded.looseCableAllowed() == Answer.NO && !oldCablesGetCells;
-            case SERVICE_UNKNOWN -> hasService(duct, Service.UNKNOWN);
+            case SERVICE_UNKNOWN -> Services.has(duct.contents(), Service.UNKNOWN);
             case ALL_CABLES_DEAD ->
-                hasService(duct, Service.DEAD) && !hasService(duct, Service.LIVE) && !hasService(duct, Service.UNKNOWN);
+                Services.has(duct.contents(), Service.DEAD)
+                        && !Services.has(duct.contents(), Service.LIVE)
+                        && !Services.has(duct.contents(), Service.UNKNOWN);
             default -> throw new IllegalArgumentException(reason.key());
         };
     }
@@ -99,14 +100,5 @@ final class Gates {
 
     private static boolean isKnownToHoldNone(Duct duct) {
         return duct.contents().known() && duct.contents().innerducts().isEmpty();
-    }
-
-    private static boolean hasService(Duct duct, Service service) {
-        for (Cable cable : duct.contents().cables()) {
-            if (cable.service() == service) {
-                return true;
-            }
-        }
-        return false;
     }
 }

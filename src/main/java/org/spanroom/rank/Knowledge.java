@@ -2,7 +2,6 @@ package org.spanroom.rank;
 
 import java.util.Map;
 import java.util.TreeMap;
-import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Duct;
 import org.spanroom.model.KnowledgeSettings;
@@ -67,18 +66,9 @@ final class Knowledge {
                     CABLE_COUNT,
                     CABLE_OUTSIDE_DIAMETER,
                     CABLE_MASS -> duct.contents().known();
-            case IN_SERVICE -> duct.contents().known() && isServiceKnown(duct);
+            case IN_SERVICE -> duct.contents().known() && !Services.has(duct.contents(), Service.UNKNOWN);
             case CONDITION -> duct.condition() != Condition.UNKNOWN;
             default -> true;
         };
-    }
-
-    private static boolean isServiceKnown(Duct duct) {
-        for (Cable cable : duct.contents().cables()) {
-            if (cable.service() == Service.UNKNOWN) {
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Effort;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Vault;
 
@@ -31,6 +32,7 @@ final class Quantities {
             case EASE_ACCESS ->
                 drawbacks(assessment.span().from())
                         + drawbacks(assessment.span().to());
+            case SAVING -> assessment.effort().map(Effort::savingRatio).orElse(0.0);
             case PERMITS_AVOIDED -> assessment.permits().avoided().size();
             case KNOWLEDGE -> knowledge.percent(assessment.span());
             case LENGTH -> assessment.span().lengthM();

@@ -2,10 +2,8 @@ package org.spanroom.rank;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -29,10 +27,6 @@ import org.spanroom.model.Verdict;
  * given, so that one can see what the reason for exclusion costs.
  */
 public final class Ranking {
-    private static final Comparator<Scored> BEST_FIRST = Comparator.comparing(Scored::isExcluded)
-            .thenComparing(Comparator.comparingDouble(Scored::orderingPoints).reversed())
-            .thenComparing(scored -> scored.assessment().span().id());
-
     private final ScoringSettings settings;
     private final Quantities quantities;
     private final Gates gates;
@@ -84,18 +78,21 @@ public final class Ranking {
         return keys;
     }
 
-    /** Returns all spans, the best first, the excluded last. */
+    /** Returns this ranking for the spans of one run. */
+    public RunRanking among(List<Span> all) {
+        return new RunRanking(this, EmptyDucts.of(all));
+    }
+
+    /** Returns all spans, the best first, the excluded last; for spans so few that all of them may be held. */
     public List<RankedSpan> rank(List<Assessment> assessments) {
-        EmptyDucts emptyDucts =
-                EmptyDucts.of(assessments.stream().map(Assessment::span).toList());
-        List<Scored> inOrder = assessments.stream()
-                .map(assessment -> scored(assessment, emptyDucts))
-                .sorted(BEST_FIRST)
-                .toList();
-        var ranked = new ArrayList<RankedSpan>(inOrder.size());
-        for (Scored scored : inOrder) {
-            var rank = scored.isExcluded() ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1);
-            ranked.add(new RankedSpan(rank, scored.assessment(), scored.score(), scored.verdict()));
+        RunRanking run = among(assessments.stream().map(Assessment::span).toList());
+        var standings = new Standings(assessments.size());
+        for (int i = 0; i < assessments.size(); i++) {
+            run.stand(i, assessments.get(i), standings);
+        }
+        var ranked = new ArrayList<RankedSpan>(assessments.size());
+        for (int number : standings.bestFirst(i -> assessments.get(i).span().id())) {
+            ranked.add(run.ranked(ranked.size(), standings, assessments.get(number)));
         }
         return List.copyOf(ranked);
     }
@@ -119,8 +116,13 @@ public final class Ranking {
         return new Score(yardsticks, found, values);
     }
 
-    /** Returns the quantity of each criterion that has a weight, in the order of the score's parts. */
-    double[] quantities(Assessment assessment) {
+    /** Returns the names of the criteria that have a weight, in the order of the score's parts. */
+    public List<String> weighted() {
+        return yardsticks.stream().map(Score.Yardstick::criterion).toList();
+    }
+
+    /** Returns the quantity of each criterion that has a weight, in the order of {@link #weighted}. */
+    public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {
             found[i] = quantities.of(criteria.get(i), assessment);
@@ -129,12 +131,22 @@ public final class Ranking {
     }
 
     /** Returns the points that such quantities give, the very total of {@link #score}, without making a score of them. */
-    double points(double[] quantitiesByCriterion) {
+    public double points(double[] quantitiesByCriterion) {
         double total = 0;
         for (int i = 0; i < quantitiesByCriterion.length; i++) {
             total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
         }
         return total;
+    }
+
+    /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */
+    public int placeOf(String criterion) {
+        for (int i = 0; i < yardsticks.size(); i++) {
+            if (yardsticks.get(i).criterion().equals(criterion)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** Returns what gates and cautions say of one span. */
@@ -147,24 +159,12 @@ public final class Ranking {
         return new Verdict(exclusions, waived, cautions.of(assessment, emptyDucts));
     }
 
-    private Scored scored(Assessment assessment, EmptyDucts emptyDucts) {
-        Score score = score(assessment);
-        Verdict verdict = verdict(assessment, emptyDucts);
-        return new Scored(assessment, score, verdict, verdict.isExcluded() ? 0 : score.totalPoints());
-    }
-
     private static void requireKnown(Set<String> keys) {
         for (String key : keys) {
             if (!criteria().contains(key)) {
                 throw new IllegalArgumentException(
                         "scoring has no criterion '" + key + "'; there are " + String.join(", ", criteria()));
             }
-        }
-    }
-
-    private record Scored(Assessment assessment, Score score, Verdict verdict, double orderingPoints) {
-        boolean isExcluded() {
-            return verdict.isExcluded();
         }
     }
 }

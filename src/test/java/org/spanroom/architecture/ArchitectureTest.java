@@ -38,7 +38,7 @@ class ArchitectureTest {
             input    -> config crs finding model
             network  -> finding model
             bend     -> model
-            corpus   -> bend model
+            corpus   -> bend bore model
             bore     -> model
             pull     -> model
             effort   -> model

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.corpus.PublishedPackings;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.PackingOutcome;
 
@@ -28,11 +29,11 @@ class PackerTest {
     @ParameterizedTest(name = "{0} equal circles")
     @MethodSource("upTo37")
     void aRoundBoreATenthOfAPercentWiderTakesAsManyAsTheBestKnown(int count) {
-        double boreMm = 2 * RADIUS_MM * PublishedPackings.ROUND[count] * 1.001;
+        double boreMm = 2 * RADIUS_MM * PublishedPackings.roundRatio(count) * 1.001;
 
         assertFits(equal(BoreShape.ROUND, boreMm, count));
         int more = count + 1;
-        while (more < 38 && PublishedPackings.ROUND[more] <= PublishedPackings.ROUND[count] * 1.001) {
+        while (more < 38 && PublishedPackings.roundRatio(more) <= PublishedPackings.roundRatio(count) * 1.001) {
             more++;
         }
         assertThat(new Packer(2).pack(equal(BoreShape.ROUND, boreMm, more)).outcome())
@@ -42,11 +43,11 @@ class PackerTest {
     @ParameterizedTest(name = "{0} equal circles")
     @MethodSource("upTo37")
     void aRoundBoreATenthOfAPercentNarrowerTakesOneLess(int count) {
-        double boreMm = 2 * RADIUS_MM * PublishedPackings.ROUND[count] * 0.999;
+        double boreMm = 2 * RADIUS_MM * PublishedPackings.roundRatio(count) * 0.999;
 
         Packed packed = new Packer(2).pack(equal(BoreShape.ROUND, boreMm, count));
 
-        boolean proved = PublishedPackings.PROVED.contains(count);
+        boolean proved = PublishedPackings.isProved(count);
         assertThat(packed.outcome()).isEqualTo(proved ? PackingOutcome.DOES_NOT_FIT : PackingOutcome.UNDECIDED);
         assertThat(packed.bound().isEmpty()).isEqualTo(!proved);
         assertThat(packed.leastBoreMm()).isGreaterThan(boreMm);
@@ -56,7 +57,7 @@ class PackerTest {
     @ParameterizedTest(name = "{0} equal circles")
     @MethodSource("upTo16")
     void aSquareBoreTakesAsManyAsTheBestKnownAndNoMore(int count) {
-        double sideMm = RADIUS_MM * PublishedPackings.SQUARE[count];
+        double sideMm = RADIUS_MM * PublishedPackings.squareRatio(count);
 
         assertFits(equal(BoreShape.SQUARE, sideMm * 1.001, count));
         assertThat(packer.pack(equal(BoreShape.SQUARE, sideMm * 0.999, count)).outcome())
@@ -277,7 +278,7 @@ class PackerTest {
     }
 
     static Stream<Arguments> oneToN() {
-        return Arrays.stream(PublishedPackings.ONE_TO_N).map(row -> Arguments.of((int) row[0], row[1]));
+        return PublishedPackings.oneToN().stream().map(row -> Arguments.of((int) row[0], row[1]));
     }
 
     static Stream<Arguments> exactSets() {

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.spanroom.corpus.PublishedPackings;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Duct;
 import org.spanroom.model.PackingOutcome;
@@ -39,9 +40,9 @@ class PackingQualityTest {
         var lines = new ArrayList<>(List.of("| set | least bore found / published | ms |", "|---|---:|---:|"));
         for (int n = 5; n <= 37; n += n < 20 ? 3 : 4) {
             double[] diameters = DoubleStream.generate(() -> 20).limit(n).toArray();
-            lines.add(row(n + " equal", BoreShape.ROUND, 20 * PublishedPackings.ROUND[n], diameters, 1.001));
+            lines.add(row(n + " equal", BoreShape.ROUND, 20 * PublishedPackings.roundRatio(n), diameters, 1.001));
         }
-        for (double[] set : PublishedPackings.ONE_TO_N) {
+        for (double[] set : PublishedPackings.oneToN()) {
             double[] diameters = IntStream.rangeClosed(1, (int) set[0])
                     .mapToDouble(r -> 2.0 * r)
                     .toArray();

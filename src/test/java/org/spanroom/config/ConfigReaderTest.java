@@ -105,6 +105,12 @@ class ConfigReaderTest {
 
     static List<List<String>> mistakes() {
         return List.of(
+                List.of(
+                        "scoring:\n  gates: {splice_insde: true}",
+                        "line 2: 'splice_insde' is not a word for a key of gates. Did you mean 'splice_inside'?"),
+                List.of(
+                        "scoring:\n  criteria:\n    knowlege: {weight_ratio: 1}",
+                        "line 3: unknown key 'knowlege' in criteria. Did you mean 'knowledge'?"),
                 List.of("inptus: {}", "line 1: unknown key 'inptus' in the config. Did you mean 'inputs'?"),
                 List.of(
                         "threads: 2\ninputs:\n  route: {}",

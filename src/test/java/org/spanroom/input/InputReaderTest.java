@@ -61,7 +61,8 @@ class InputReaderTest {
     private List<Vault> vaults(FakeLayer layer) throws IOException {
         RunConfig config = config("", "");
         var inputs = config.inputs();
-        RunConfig both = config.withInputs(inputs.withVaults(inputs.vaults().withFile(file)));
+        RunConfig both = config.withInputs(inputs.withVaults(inputs.vaults().withFile(file)))
+                .withThreads(1);
         var empty = new FakeLayer("OGC:CRS84");
         return new InputReader(
                         both, findings, (path, name, log) -> findings.all().isEmpty() && !seen(path) ? empty : layer)
@@ -71,7 +72,7 @@ class InputReaderTest {
 
     private boolean opened;
 
-    /** Routes are opened first, and once. */
+    /** Routes are opened first, and once, where one thread reads everything. */
     private boolean seen(Path ignored) {
         boolean before = opened;
         opened = true;

@@ -100,7 +100,18 @@ class CrossSectionSvgTest {
                 OptionalDouble.empty(),
                 List.of());
         return new Room(
-                7854, 0.517, 0.066, 3650, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.empty(), Optional.of(section));
+                7854,
+                0.517,
+                0.066,
+                3650,
+                3,
+                1,
+                3,
+                9,
+                Room.SLEEVES_PER_DUCT,
+                Optional.empty(),
+                Optional.of(section),
+                Optional.empty());
     }
 
     private static List<String> circles(Document drawing) {

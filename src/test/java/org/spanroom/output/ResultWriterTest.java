@@ -10,16 +10,21 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.testing.ExternalTool;
 
@@ -40,7 +45,10 @@ class ResultWriterTest {
 
         assertThat(written.files())
                 .containsExactly(
+                        "field_checks.csv",
                         "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
                         "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
@@ -52,7 +60,10 @@ class ResultWriterTest {
                         "spans.shp",
                         "spans.shx");
         assertThat(written.notes()).isEmpty();
-        assertThat(contents(folder).keySet()).containsExactlyElementsOf(written.files());
+        assertThat(contents(folder).keySet())
+                .contains(".results")
+                .containsAll(written.files())
+                .hasSize(1 + written.files().size());
         assertThat(names(parent)).containsExactly("run-1");
     }
 
@@ -167,18 +178,37 @@ class ResultWriterTest {
     }
 
     @Test
-    void threadsAndOrderDoNotShowInTheBytes() throws IOException {
-        List<RankedSpan> spans = SampleResults.many(500);
-        var settings = new OutputSettings(folder, false, ReferenceSystem.crs84(), 1);
-        ResultWriter.write(SampleResults.of(spans), settings);
+    void threadsDoNotShowInTheBytes() throws IOException {
+        Results results = SampleResults.of(SampleResults.many(5000));
+        ResultWriter.write(results, new OutputSettings(folder, false, ReferenceSystem.crs84(), 1));
         Map<String, byte[]> one = contents(folder);
 
-        List<RankedSpan> shuffled = new java.util.ArrayList<>(spans);
-        java.util.Collections.shuffle(shuffled, new java.util.Random(5));
         Path second = parent.resolve("run-2");
-        ResultWriter.write(SampleResults.of(shuffled), new OutputSettings(second, false, ReferenceSystem.crs84(), 4));
+        ResultWriter.write(results, new OutputSettings(second, false, ReferenceSystem.crs84(), 4));
 
         assertThat(contents(second)).containsExactlyEntriesOf(one);
+        assertThat(csv("spans.csv")).extracting(row -> row.get("rank")).isEqualTo(ranks(5000));
+    }
+
+    private static List<String> ranks(int count) {
+        return IntStream.rangeClosed(1, count).mapToObj(Integer::toString).toList();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "GEOPACKAGE | run.json spanroom.gpkg",
+                "CSV        | field_checks.csv findings.csv permits.csv pulls.csv run.json spans.csv",
+                "GEOJSON    | findings.csv permits.geojson run.json spans.geojson",
+                "SHAPEFILE  | findings.csv run.json spans.cpg spans.dbf spans.prj spans.shp spans.shx"
+            })
+    void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format, String files) {
+        var settings = new OutputSettings(folder, false, ReferenceSystem.crs84(), EnumSet.of(format), 2);
+
+        WrittenResults written = ResultWriter.write(SampleResults.of(SampleResults.spans()), settings);
+
+        assertThat(written.files()).containsExactly(files.split(" ", -1));
     }
 
     @Test
@@ -247,7 +277,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(11);
+        assertThat(written.files()).hasSize(14);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");

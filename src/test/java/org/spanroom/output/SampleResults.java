@@ -24,6 +24,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.Network;
 import org.spanroom.model.PullAssessment;
 import org.spanroom.model.RankedSpan;
+import org.spanroom.model.RankedSpans;
 import org.spanroom.model.Room;
 import org.spanroom.model.Score;
 import org.spanroom.model.Span;
@@ -51,12 +52,11 @@ final class SampleResults {
                         .at(-30.0000000004, 40.002)
                         .withLengthM(12.5));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, spans, findings, run());
+        return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
     }
 
-    /** Returns the spans in an order that is not that of the ranking. */
     static List<RankedSpan> spans() {
-        return List.of(excluded("S-0"), ranked("S-2", 2), ranked("S-1", 1));
+        return List.of(ranked("S-1", 1), ranked("S-2", 2), excluded("S-0"));
     }
 
     static List<RankedSpan> many(int count) {

@@ -58,7 +58,8 @@ class ShapefileWriterTest {
     @Test
     void whatCannotBeCompletedCanBeRemoved() throws IOException {
         var writer = new ShapefileWriter<>(folder.resolve("x.shp"), Sample.POINTS, OPTIONS, 290_000);
-        Sample.many(10_000, 1).forEach(writer::write);
+        assertThatThrownBy(() -> Sample.many(10_000, 1).forEach(writer::write))
+                .isInstanceOf(FormatLimitException.class);
         assertThatThrownBy(writer::close).isInstanceOf(FormatLimitException.class);
 
         writer.delete();

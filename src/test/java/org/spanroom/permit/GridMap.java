@@ -24,7 +24,7 @@ import org.spanroom.model.Zone;
  * the grid, so that numbers of a test can be read off its coordinates: only shares of steps enter what is tested.
  */
 final class GridMap {
-    /** UTM zone 26 north: 2 degrees east of its central meridian, 48 degrees north. */
+    /** UTM zone 26 north: 2 degrees east of its central meridian, 48 degrees north, where the planes of two meridians meet. */
     static final ReferenceSystem UTM = ReferenceSystem.parse("EPSG:32626");
 
     static final double EAST_M = 649_000;

@@ -108,8 +108,8 @@ class PermitLawsTest {
         Permits permits = new PermitAssessor(cells, GridMap.settings("", false, 0)).assess(span);
 
         assertThat(permits.touches().stream().mapToDouble(ZoneTouch::lengthM).sum())
-                .isCloseTo(span.lengthM(), within(1e-5));
-        assertThat(permits.lengthM("school")).isCloseTo(span.lengthM(), within(1e-5));
+                .isCloseTo(span.lengthM(), within(SAME_M));
+        assertThat(permits.lengthM("school")).isCloseTo(span.lengthM(), within(SAME_M));
     }
 
     private static double[][] corners(Random random, int side) {

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -12,22 +13,29 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ParallelTest {
     @ParameterizedTest(name = "{0} threads")
     @ValueSource(ints = {1, 2, 5})
-    void resultsKeepTheOrderOfTheList(int threads) {
-        var list = IntStream.range(0, 12_345).boxed().toList();
+    void everyNumberIsWorkedOnOnce(int threads) {
+        var worked = new AtomicIntegerArray(12_345);
         var counted = new AtomicLong();
 
-        var results = new Parallel(threads).map(list, n -> n * 2, countingInto(counted));
+        new Parallel(threads)
+                .run(
+                        worked.length(),
+                        (from, to) -> IntStream.range(from, to).forEach(worked::incrementAndGet),
+                        countingInto(counted));
 
-        assertThat(results)
-                .isEqualTo(IntStream.range(0, 12_345).mapToObj(n -> n * 2).toList());
+        assertThat(IntStream.range(0, worked.length()).map(worked::get)).containsOnly(1);
         assertThat(counted).hasValue(12_345);
     }
 
     @Test
-    void failureOfOneElementEndsTheWholeWithItsOwnException() {
-        var list = IntStream.range(0, 9_000).boxed().toList();
+    void failureOfOneNumberEndsTheWholeWithItsOwnException() {
+        Parallel.Work work = (from, to) -> IntStream.range(from, to).forEach(n -> {
+            if (n == 7_777) {
+                throw new ArithmeticException("at " + n);
+            }
+        });
 
-        assertThatThrownBy(() -> new Parallel(2).map(list, n -> 1 / (n - 7_777), Progress.SILENT))
+        assertThatThrownBy(() -> new Parallel(2).run(9_000, work, Progress.SILENT))
                 .isInstanceOf(ArithmeticException.class);
     }
 

@@ -71,7 +71,9 @@ class CoupledEquationsTest {
         var assessment = new PullAssessor(settings).assess(span, bends);
 
         for (InnerductPull pull : assessment.pulls()) {
-            Load load = PullOrder.of(span.duct(), settings).get(pull.turn() - 1).load();
+            Load load = PullOrder.of(span.duct(), settings, assessment.pulls().size())
+                    .get(pull.turn() - 1)
+                    .load();
             for (Friction friction : Friction.values()) {
                 for (SpanEnd end : SpanEnd.values()) {
                     var reference = new CoupledEquations(

@@ -267,6 +267,26 @@ class PullAssessorTest {
         assertThat(pulls.get(0).wedgeRatio()).isCloseTo(expected, within(0.005));
     }
 
+    /** The empty one comes out; the other stays beside it with its cable, as it would if it were only pulled later. */
+    @Test
+    void anInnerductThatStaysLiesBesideThosePulled() {
+        Innerduct full = PullCase.innerduct("full", 1.660, 0.123, PullCase.exampleCable("c"));
+        Innerduct empty = PullCase.innerduct("empty", 1.660, 0.123);
+        Span span = PullCase.span(PullCase.ductWith(full, empty), 150);
+
+        List<InnerductPull> one = assessor.assess(span, ONE_BEND, 1).pulls();
+        List<InnerductPull> both = assessor.assess(span, ONE_BEND).pulls();
+
+        assertThat(one).hasSize(1);
+        assertThat(one.get(0).innerduct()).isEqualTo(empty);
+        assertThat(one.get(0).neighbourNPerM())
+                .isPositive()
+                .isCloseTo(both.get(0).neighbourNPerM(), within(1e-12));
+        assertThat(one.get(0).fromB().dry().pullN())
+                .isCloseTo(both.get(0).fromB().dry().pullN(), within(1e-9));
+        assertThatThrownBy(() -> assessor.assess(span, ONE_BEND, 3)).hasMessageContaining("out must lie in 1 to 2");
+    }
+
     @Test
     void cablesOfOneInnerductShareTheHoldByTheirWeight() {
         Cable heavy = PullCase.cable("heavy", 0.6, 0.12);

@@ -21,6 +21,7 @@ import org.spanroom.model.Duct;
 import org.spanroom.model.EndPull;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Friction;
+import org.spanroom.model.FrictionUse;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitKind;
@@ -192,6 +193,7 @@ final class HandMade {
                 bad,
                 tightest,
                 tightest.fails() ? Set.of(tightest.kind()) : Set.of(),
-                percent / 100);
+                percent / 100,
+                new FrictionUse(percent / 200, percent / 100, badFrictionRatio * percent / 100));
     }
 }

@@ -1,5 +1,6 @@
-package org.spanroom.bore;
+package org.spanroom.corpus;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,8 +14,14 @@ import java.util.List;
  * <p>Radii 1, 2, ..., n: T. Ye, W. Huang and Z. Lu, Iterated Tabu Search Algorithm for Packing Unequal Circles in a Circle,
  * arXiv:1306.0694 (2013), Table 4; 1 to 4 in closed form.
  */
-final class PublishedPackings {
-    static final double[] ROUND = {
+public final class PublishedPackings {
+    /** The most equal circles that a round bore is known for here. */
+    public static final int MOST_ROUND = 37;
+
+    /** The most equal circles that a square bore is known for here. */
+    public static final int MOST_SQUARE = 16;
+
+    private static final double[] ROUND = {
         0,
         1,
         2,
@@ -56,9 +63,9 @@ final class PublishedPackings {
     };
 
     /** Numbers of equal circles whose least round bore is proved. */
-    static final List<Integer> PROVED = List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 19);
+    private static final List<Integer> PROVED = List.of(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 19);
 
-    static final double[] SQUARE = {
+    private static final double[] SQUARE = {
         0,
         2,
         3.414213562,
@@ -78,10 +85,8 @@ final class PublishedPackings {
         8
     };
 
-    private PublishedPackings() {}
-
-    /** n and container radius for circles of radii 1 to n. */
-    static final double[][] ONE_TO_N = {
+    /** n and container radius. */
+    private static final double[][] ONE_TO_N = {
         {1, 1},
         {2, 3},
         {3, 5},
@@ -96,4 +101,26 @@ final class PublishedPackings {
         {15, 38.8379955},
         {20, 58.40056747}
     };
+
+    private PublishedPackings() {}
+
+    /** Returns the radius of the least known round bore for so many circles of radius 1. */
+    public static double roundRatio(int count) {
+        return ROUND[count];
+    }
+
+    /** Returns whether that bore is proved to be the least. */
+    public static boolean isProved(int count) {
+        return PROVED.contains(count);
+    }
+
+    /** Returns the side of the least square bore for so many circles of radius 1, all proved. */
+    public static double squareRatio(int count) {
+        return SQUARE[count];
+    }
+
+    /** Returns n and the radius of the least known round bore for circles of radii 1 to n, for some n. */
+    public static List<double[]> oneToN() {
+        return Arrays.stream(ONE_TO_N).map(double[]::clone).toList();
+    }
 }

@@ -1,0 +1,125 @@
+package org.spanroom.bore;
+
+/**
+ * Lays circles into a bore one after another, from the largest, each at the lowest free place.
+ *
+ * <p>Method: of all places where a circle can lie without overlap the lowest touches the bottom of the bore, or the wall and
+ * another circle, or two others; all these are tried. A place that touches two supports and is the lowest is at rest.
+ * Crowded circles may leave no place for the last ones, although they would go in.
+ */
+final class Laying {
+    private static final double TOUCH_MM = 1e-9;
+
+    private final PackingTask task;
+    private final double[] centres;
+    private int laid;
+    private double lowestX;
+    private double lowestY;
+
+    private Laying(PackingTask task) {
+        this.task = task;
+        centres = new double[2 * task.size()];
+    }
+
+    /** Returns centres at rest; none where circles are left over. */
+    static double[] lay(PackingTask task) {
+        var laying = new Laying(task);
+        while (laying.laid < task.size()) {
+            if (!laying.next()) {
+                return new double[0];
+            }
+        }
+        return laying.centres;
+    }
+
+    private boolean next() {
+        lowestX = 0;
+        lowestY = Double.POSITIVE_INFINITY;
+        double reachMm = task.halfMm() - task.radiusMm(laid);
+        offerBottom(reachMm);
+        for (int i = 0; i < laid; i++) {
+            double aroundMm = touchMm(i);
+            if (task.isSquare()) {
+                offerBesideWalls(i, reachMm, aroundMm);
+            } else {
+                offerCrossing(0, 0, reachMm, centres[2 * i], centres[2 * i + 1], aroundMm);
+            }
+            for (int j = 0; j < i; j++) {
+                offerCrossing(
+                        centres[2 * j], centres[2 * j + 1], touchMm(j), centres[2 * i], centres[2 * i + 1], aroundMm);
+            }
+        }
+        if (Double.isInfinite(lowestY)) {
+            return false;
+        }
+        centres[2 * laid] = lowestX;
+        centres[2 * laid + 1] = lowestY;
+        laid++;
+        return true;
+    }
+
+    private double touchMm(int other) {
+        return task.radiusMm(laid) + task.radiusMm(other);
+    }
+
+    private void offerBottom(double reachMm) {
+        if (task.isSquare()) {
+            offer(-reachMm, -reachMm);
+            offer(reachMm, -reachMm);
+        } else {
+            offer(0, -reachMm);
+        }
+    }
+
+    private void offerBesideWalls(int i, double reachMm, double aroundMm) {
+        double x = centres[2 * i];
+        double y = centres[2 * i + 1];
+        double alongMm = Math.sqrt(aroundMm * aroundMm - (y + reachMm) * (y + reachMm));
+        offer(x - alongMm, -reachMm);
+        offer(x + alongMm, -reachMm);
+        for (double wall : new double[] {-reachMm, reachMm}) {
+            double upMm = Math.sqrt(aroundMm * aroundMm - (wall - x) * (wall - x));
+            offer(wall, y - upMm);
+            offer(wall, y + upMm);
+        }
+    }
+
+    /** The points at given distances from two others. */
+    private void offerCrossing(double ax, double ay, double fromA, double bx, double by, double fromB) {
+        double dx = bx - ax;
+        double dy = by - ay;
+        double apart = Math.sqrt(dx * dx + dy * dy);
+        double along = (apart * apart + fromA * fromA - fromB * fromB) / (2 * apart);
+        double aside = Math.sqrt(fromA * fromA - along * along);
+        double x = ax + along * dx / apart;
+        double y = ay + along * dy / apart;
+        offer(x - aside * dy / apart, y + aside * dx / apart);
+        offer(x + aside * dy / apart, y - aside * dx / apart);
+    }
+
+    /** Takes a place if it is free and lower than any before; what is no number is no place. */
+    private void offer(double x, double y) {
+        boolean lower = y < lowestY - TOUCH_MM || (y < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
+        if (lower && isFree(x, y)) {
+            lowestX = x;
+            lowestY = y;
+        }
+    }
+
+    private boolean isFree(double x, double y) {
+        double reachMm = task.halfMm() - task.radiusMm(laid) + TOUCH_MM;
+        double out = task.isSquare() ? Math.max(Math.abs(x), Math.abs(y)) : Math.sqrt(x * x + y * y);
+        if (!(out <= reachMm)) {
+            return false;
+        }
+        for (int i = 0; i < laid; i++) {
+            double dx = x - centres[2 * i];
+            double dy = y - centres[2 * i + 1];
+            double leastMm = touchMm(i) - TOUCH_MM;
+            if (dx * dx + dy * dy < leastMm * leastMm) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,33 @@
+package org.spanroom.network;
+
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Line;
+
+/**
+ * The lines of spans cut lately. Ducts of one bank are mostly drawn upon one another: spans that are drawn alike share one line, which
+ * spares memory and spares later stages to find out the same again. For use by one thread.
+ */
+final class RecentLines {
+    private static final int SLOTS = 1 << 12;
+
+    private final @Nullable Drawn[] slots = new Drawn[SLOTS];
+
+    /** A span's line in degrees and on the ground, with the elevations of its vaults. */
+    record Drawn(Line lonLat, Line ground, OptionalDouble fromM, OptionalDouble toM) {}
+
+    /** Returns the lines of a span between vaults of the given elevations. */
+    Drawn of(SpanLine line, OptionalDouble fromM, OptionalDouble toM) {
+        int slot = line.hash() & (SLOTS - 1);
+        Drawn last = slots[slot];
+        if (last != null
+                && line.isDrawnAs(last.lonLat())
+                && last.fromM().equals(fromM)
+                && last.toM().equals(toM)) {
+            return last;
+        }
+        var drawn = new Drawn(line.lonLat(), line.ground(fromM, toM), fromM, toM);
+        slots[slot] = drawn;
+        return drawn;
+    }
+}

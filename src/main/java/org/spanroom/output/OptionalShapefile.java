@@ -1,0 +1,71 @@
+package org.spanroom.output;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** A Shapefile that is left out where the format ends: other formats hold the same. */
+final class OptionalShapefile implements TableFile {
+    private final ShapefileFiles files;
+    private volatile boolean leftOut;
+
+    OptionalShapefile(Path shpFile, Table<?> table, LayerOptions options, int expectedRows) {
+        files = new ShapefileFiles(shpFile, table, options, ShapefileFiles.MOST_BYTES, expectedRows);
+    }
+
+    @Override
+    public RowBatch newBatch() {
+        RowBatch batch = files.newBatch();
+        return new RowBatch() {
+            @Override
+            public void add(Row<?> row) {
+                if (!leftOut) {
+                    batch.add(row);
+                }
+            }
+
+            @Override
+            public void append() {
+                if (leftOut) {
+                    return;
+                }
+                try {
+                    batch.append();
+                } catch (FormatLimitException limit) {
+                    leaveOut();
+                }
+            }
+        };
+    }
+
+    /** Returns what the user should know of the file. */
+    Optional<String> note() {
+        if (leftOut) {
+            return Optional.of("spans.shp was left out: a Shapefile ends at 2 GB; use spanroom.gpkg.");
+        }
+        return files.cutTexts() == 0
+                ? Optional.empty()
+                : Optional.of(
+                        files.cutTexts() + " texts in spans.dbf are cut to the 254 bytes that the format allows.");
+    }
+
+    @Override
+    public void close() {
+        if (leftOut) {
+            return;
+        }
+        try {
+            files.close();
+        } catch (FormatLimitException limit) {
+            leftOut = true;
+            files.delete();
+        }
+    }
+
+    private void leaveOut() {
+        close();
+        if (!leftOut) {
+            leftOut = true;
+            files.delete();
+        }
+    }
+}

@@ -1,0 +1,102 @@
+package org.spanroom.output;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/**
+ * A layer as a Shapefile: .shp, .shx, .dbf, .prj and .cpg, with the columns' short names and UTF-8 text.
+ *
+ * <p>The format ends at 2 GB a file, which is noticed, and at 254 bytes a text, which are cut and counted.
+ */
+final class ShapefileFiles implements TableFile {
+    private static final List<String> ENDINGS = List.of("shp", "shx", "dbf", "dbf.cells", "prj", "cpg");
+
+    /** Offsets count 16-bit words in a signed integer, but most readers stop at 2 GiB of bytes. */
+    static final long MOST_BYTES = Integer.MAX_VALUE;
+
+    private final Path shpFile;
+    private final ShpFiles shapes;
+    private final DbfFile cells;
+
+    /**
+     * Opens a Shapefile; the other files lie beside the named one.
+     *
+     * @param expectedRows how many rows will come at least, so that a limit is noticed early
+     */
+    ShapefileFiles(Path shpFile, Table<?> table, LayerOptions options, long mostBytes, int expectedRows) {
+        if (table.geometry() == GeometryKind.NONE) {
+            throw new IllegalArgumentException("a Shapefile needs shapes; " + table.name() + " has none");
+        }
+        this.shpFile = shpFile;
+        this.shapes = new ShpFiles(shpFile, sibling(shpFile, "shx"), table, mostBytes);
+        this.cells = new DbfFile(
+                sibling(shpFile, "dbf"),
+                table,
+                options.writtenAt().atOffset(ZoneOffset.UTC).toLocalDate(),
+                mostBytes,
+                expectedRows);
+        put(sibling(shpFile, "prj"), options.frame().esriWkt());
+        put(sibling(shpFile, "cpg"), "UTF-8");
+    }
+
+    @Override
+    public RowBatch newBatch() {
+        RowBatch ofShapes = shapes.newBatch();
+        RowBatch ofCells = cells.newBatch();
+        return new RowBatch() {
+            @Override
+            public void add(Row<?> row) {
+                ofShapes.add(row);
+                ofCells.add(row);
+            }
+
+            @Override
+            public void append() {
+                ofShapes.append();
+                ofCells.append();
+            }
+        };
+    }
+
+    /** Returns how many texts were longer than the format allows and have been cut. */
+    long cutTexts() {
+        return cells.cutTexts();
+    }
+
+    @Override
+    public void close() {
+        try (cells) {
+            shapes.close();
+        }
+    }
+
+    /** Removes all files of a Shapefile that cannot be completed; after closing. */
+    void delete() {
+        for (String ending : ENDINGS) {
+            Path file = sibling(shpFile, ending);
+            try {
+                Files.deleteIfExists(file);
+            } catch (IOException failure) {
+                throw OutputException.of(file, failure);
+            }
+        }
+    }
+
+    private static Path sibling(Path shpFile, String ending) {
+        String name = shpFile.getFileName().toString();
+        String stem = name.endsWith(".shp") ? name.substring(0, name.length() - 4) : name;
+        return shpFile.resolveSibling(stem + "." + ending);
+    }
+
+    private static void put(Path file, String text) {
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+        } catch (IOException failure) {
+            throw OutputException.of(file, failure);
+        }
+    }
+}

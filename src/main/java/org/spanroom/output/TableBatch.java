@@ -1,0 +1,33 @@
+package org.spanroom.output;
+
+import java.util.List;
+
+/**
+ * Rows of one table on their way to every file that holds it: each row is worked out once. For one thread at a time.
+ *
+ * @param <R> what a row is
+ */
+final class TableBatch<R> {
+    private final Row<R> row;
+    private final List<TableFile.RowBatch> batches;
+
+    TableBatch(Table<R> table, Frame frame, List<? extends TableFile> files) {
+        row = new Row<>(table, frame);
+        batches = files.stream().map(TableFile::newBatch).toList();
+    }
+
+    void add(R added) {
+        if (batches.isEmpty()) {
+            return;
+        }
+        row.load(added);
+        for (TableFile.RowBatch batch : batches) {
+            batch.add(row);
+        }
+    }
+
+    /** Moves the rows to the end of their files. */
+    void append() {
+        batches.forEach(TableFile.RowBatch::append);
+    }
+}

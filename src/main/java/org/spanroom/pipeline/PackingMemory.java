@@ -1,0 +1,64 @@
+package org.spanroom.pipeline;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.spanroom.bore.RoomAssessor;
+import org.spanroom.config.OutputConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+import org.spanroom.output.PackingFile;
+
+/** What packing found, carried from one run to the next by a file; a run without one, or with a damaged one, only takes longer. */
+final class PackingMemory {
+    private final Optional<Path> path;
+    private final FindingLog findings;
+
+    PackingMemory(OutputConfig output, FindingLog findings) {
+        this.path = output.packingFile();
+        this.findings = findings;
+    }
+
+    /** Refuses a file within the folder of results, which is replaced whole. */
+    static void check(OutputConfig output) {
+        Path folder = output.folder()
+                .orElse(Path.of("output", "run"))
+                .toAbsolutePath()
+                .normalize();
+        output.packingFile()
+                .filter(file -> file.toAbsolutePath().normalize().startsWith(folder))
+                .ifPresent(file -> {
+                    throw new InputException(
+                            file,
+                            "the file of packings lies in the folder of results",
+                            "Name one outside of it with output.packing_file.");
+                });
+    }
+
+    void recall(RoomAssessor assessor) {
+        path.ifPresent(file -> {
+            try {
+                assessor.recall(new PackingFile(file, RoomAssessor.METHOD).read());
+            } catch (IOException e) {
+                doubt(file, "it was not used", e);
+            }
+        });
+    }
+
+    void keep(RoomAssessor assessor) {
+        path.ifPresent(file -> {
+            try {
+                new PackingFile(file, RoomAssessor.METHOD).write(assessor.known());
+            } catch (IOException e) {
+                doubt(file, "it was not written", e);
+            }
+        });
+    }
+
+    private void doubt(Path file, String what, IOException e) {
+        findings.add(Finding.of(
+                FindingCode.PACKING_FILE_UNUSABLE, "packings", file.toString(), what + ": " + e.getMessage()));
+    }
+}

@@ -1,0 +1,37 @@
+package org.spanroom.rank;
+
+import java.util.OptionalInt;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Verdict;
+
+/** A ranking of the spans of one run, of which any may be looked at again. Safe for use by several threads. */
+public final class RunRanking {
+    private final Ranking ranking;
+    private final EmptyDucts emptyDucts;
+
+    RunRanking(Ranking ranking, EmptyDucts emptyDucts) {
+        this.ranking = ranking;
+        this.emptyDucts = emptyDucts;
+    }
+
+    /** Notes where a span stands; the order of all follows from the standings alone. */
+    public void stand(int number, Assessment assessment, Standings standings) {
+        if (ranking.verdict(assessment, emptyDucts).isExcluded()) {
+            standings.excluded(number);
+        } else {
+            standings.ranked(number, ranking.score(assessment).totalPoints());
+        }
+    }
+
+    /**
+     * Returns a span with what decided its place.
+     *
+     * @param place in the order of the standings, from 0
+     */
+    public RankedSpan ranked(int place, Standings standings, Assessment assessment) {
+        Verdict verdict = ranking.verdict(assessment, emptyDucts);
+        var rank = place < standings.countRanked() ? OptionalInt.of(place + 1) : OptionalInt.empty();
+        return new RankedSpan(rank, assessment, ranking.score(assessment), verdict);
+    }
+}

@@ -1,0 +1,30 @@
+package org.spanroom.rank;
+
+import java.util.List;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Service;
+
+/** Looks for a service among the cables of a duct without making a list of them: millions of spans are asked. */
+final class Services {
+    private Services() {}
+
+    static boolean has(Contents contents, Service service) {
+        for (Innerduct innerduct : contents.innerducts()) {
+            if (isAmong(innerduct.cables(), service)) {
+                return true;
+            }
+        }
+        return isAmong(contents.looseCables(), service);
+    }
+
+    private static boolean isAmong(List<Cable> cables, Service service) {
+        for (Cable cable : cables) {
+            if (cable.service() == service) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

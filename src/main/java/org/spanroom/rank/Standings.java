@@ -1,0 +1,94 @@
+package org.spanroom.rank;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+/**
+ * What decides the order of many spans, and nothing else of them: whether each is ranked, and its points. Two threads may note two
+ * spans at the same time, each once.
+ */
+public final class Standings {
+    private final double[] points;
+    private final AtomicInteger ranked = new AtomicInteger();
+
+    /** Begins standings of so many spans. */
+    public Standings(int spans) {
+        points = new double[spans];
+    }
+
+    public int size() {
+        return points.length;
+    }
+
+    /** Notes a ranked span with its score. */
+    public void ranked(int span, double scorePoints) {
+        if (!(scorePoints >= 0)) {
+            throw new IllegalArgumentException("points must be >= 0, were " + scorePoints);
+        }
+        points[span] = scorePoints;
+        ranked.incrementAndGet();
+    }
+
+    /** Notes an excluded span. */
+    public void excluded(int span) {
+        points[span] = Double.NaN;
+    }
+
+    public boolean isExcluded(int span) {
+        return Double.isNaN(points[span]);
+    }
+
+    /** Returns how many spans are ranked. */
+    public int countRanked() {
+        return ranked.get();
+    }
+
+    /**
+     * Returns the numbers of all spans, the best first, the excluded last; equal ones in order of id.
+     *
+     * <p>Spans are sorted by the leading bits of their points, which leave room for the number in one long; the few that these do
+     * not tell apart are then put in order by all bits and the id.
+     */
+    public int[] bestFirst(IntFunction<String> id) {
+        int bits = Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(1, points.length - 1));
+        long[] keys = new long[points.length];
+        Arrays.parallelSetAll(keys, span -> leading(points[span]) >>> bits << bits | span);
+        Arrays.parallelSort(keys);
+        long ofNumber = (1L << bits) - 1;
+        int[] order =
+                Arrays.stream(keys).mapToInt(key -> (int) (key & ofNumber)).toArray();
+        Comparator<Integer> exact = Comparator.comparing((Integer span) -> isExcluded(span))
+                .thenComparingDouble(span -> isExcluded(span) ? 0 : -points[span])
+                .thenComparing(id::apply);
+        for (int from = 0; from < order.length; ) {
+            int to = from + 1;
+            while (to < order.length && keys[to] >>> bits == keys[from] >>> bits) {
+                to++;
+            }
+            if (to - from > 1) {
+                sort(order, from, to, exact);
+            }
+            from = to;
+        }
+        return order;
+    }
+
+    /**
+     * Returns a number that is the smaller the more points there are, and not negative: the bits of doubles that are not negative are
+     * in the order of the doubles.
+     */
+    private static long leading(double points) {
+        return Long.MAX_VALUE - (Double.isNaN(points) ? 0 : Double.doubleToRawLongBits(points + 0.0));
+    }
+
+    private static void sort(int[] order, int from, int to, Comparator<Integer> comparator) {
+        Integer[] run = IntStream.range(from, to).mapToObj(i -> order[i]).toArray(Integer[]::new);
+        Arrays.parallelSort(run, comparator);
+        for (int i = from; i < to; i++) {
+            order[i] = run[i - from];
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package org.spanroom.bore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Catalog;
+import org.spanroom.model.Catalog.InnerductSize;
+import org.spanroom.model.Catalog.OuterDuct;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.Room;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.Service;
+
+/** What the trade says of ducts, held against every duct of that size in the shipped catalogue. */
+class TradeFactsTest {
+    private static final double IN = 25.4;
+
+    /** Common practice, no source: up to about 90 % of a 4-in duct's space, 90.9 % with three cables of 0.7 in. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("fourInch")
+    void threeCablesLeaveAboutNineTenthsOfAFourInchDuct(String name, OuterDuct size) {
+        Room room = room(size, "sdr11 1-1/4 in", 3, 0.7);
+
+        assertThat(100 * room.freeAfterRatio()).isBetween(89.0, 92.1);
+        assertThat(room.crossSection().orElseThrow().before().outcome()).isEqualTo(PackingOutcome.FITS);
+    }
+
+    /** Likewise; 1 - 3 x 0.7^2 / 4.030^2 in telephone duct type D. */
+    @Test
+    void inTelephoneDuctItIsTheTradesOwnFigure() {
+        OuterDuct typeD = ducts("4 in")
+                .filter(size -> size.name().equals("telephone type D 4 in"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(100 * room(typeD, "sdr11 1-1/4 in", 3, 0.7).freeAfterRatio()).isCloseTo(90.9, within(0.06));
+    }
+
+    /** Common practice, no source: 3, 6, 9 new cables in 2-, 3-, 4-in ducts; 1, 2, 3 innerducts of 1 in, each with a cable. */
+    @ParameterizedTest(name = "{0}: {3} new cables")
+    @MethodSource("usualContents")
+    void usualContentsGiveThreeSixNine(String name, OuterDuct size, int innerducts, int newCables) {
+        Room room = room(size, "sdr11 1 in", innerducts, 0.5);
+
+        assertThat(room.newCables()).isEqualTo(newCables);
+        assertThat(room.bindingRule()).isEqualTo(Room.SLEEVES_PER_DUCT);
+        assertThat(room.crossSection().orElseThrow().before().outcome()).isEqualTo(PackingOutcome.FITS);
+        assertThat(room.crossSection().orElseThrow().after().outcome()).isEqualTo(PackingOutcome.FITS);
+    }
+
+    static Stream<Arguments> fourInch() {
+        return ducts("4 in").map(size -> Arguments.of(size.name(), size));
+    }
+
+    static Stream<Arguments> usualContents() {
+        return Stream.of(1, 2, 3)
+                .flatMap(count ->
+                        ducts(count + 1 + " in").map(size -> Arguments.of(size.name(), size, count, 3 * count)));
+    }
+
+    private static Stream<OuterDuct> ducts(String tradeSize) {
+        return shipped().outerDucts().stream().filter(size -> size.tradeSize().equals(tradeSize));
+    }
+
+    private static Room room(OuterDuct size, String innerductName, int count, double cableIn) {
+        InnerductSize pipe = shipped().innerducts().stream()
+                .filter(one -> one.name().equals(innerductName))
+                .findFirst()
+                .orElseThrow();
+        var cable = new Cable("c", cableIn * IN, 0.1, Service.LIVE);
+        var innerduct = new Innerduct("i", pipe.outsideDiameterMm(), pipe.minimumWallMm(), List.of(cable));
+        var contents = new Contents(Collections.nCopies(count, innerduct), List.of(), true);
+        return new RoomAssessor(RoomSettings.defaults()).assess(duct(size, contents));
+    }
+
+    private static Duct duct(OuterDuct size, Contents contents) {
+        return new Duct(
+                "d",
+                "",
+                size.boreShape(),
+                size.insideDiameterMm(),
+                "",
+                "",
+                false,
+                contents,
+                false,
+                Condition.SOUND,
+                "",
+                "",
+                OptionalInt.empty(),
+                Set.of());
+    }
+
+    private static Catalog shipped() {
+        try {
+            return YAMLMapper.builder()
+                    .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+                    .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
+                    .build()
+                    .readValue(Path.of("config/catalog.yaml").toFile(), Catalog.class);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

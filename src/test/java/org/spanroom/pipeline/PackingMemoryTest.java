@@ -1,0 +1,106 @@
+package org.spanroom.pipeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.spanroom.bore.RoomAssessor;
+import org.spanroom.config.OutputConfig;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.OutputFormat;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.Service;
+
+class PackingMemoryTest {
+    @TempDir
+    Path folder;
+
+    private final FindingLog findings = new FindingLog();
+
+    @Test
+    void whatOneRunFoundTheNextOneKnows() {
+        Path file = folder.resolve("new").resolve("packings.txt");
+        var first = new RoomAssessor(RoomSettings.defaults());
+        first.assess(duct());
+        memory(file).keep(first);
+
+        var second = new RoomAssessor(RoomSettings.defaults());
+        memory(file).recall(second);
+
+        assertThat(second.known()).isEqualTo(first.known()).isNotEmpty();
+        assertThat(findings.all()).isEmpty();
+    }
+
+    @Test
+    void aDamagedFileIsANoteAndIsNotUsed() throws IOException {
+        Path file = Files.writeString(folder.resolve("packings.txt"), "what is this?\n");
+        var assessor = new RoomAssessor(RoomSettings.defaults());
+
+        memory(file).recall(assessor);
+
+        assertThat(assessor.known()).isEmpty();
+        assertThat(findings.countByCode()).containsOnlyKeys(FindingCode.PACKING_FILE_UNUSABLE);
+    }
+
+    @Test
+    void aFileThatCannotBeWrittenIsANote() throws IOException {
+        Path noFolder = Files.writeString(folder.resolve("file"), "");
+
+        memory(noFolder.resolve("packings.txt")).keep(new RoomAssessor(RoomSettings.defaults()));
+
+        assertThat(findings.countByCode()).containsOnlyKeys(FindingCode.PACKING_FILE_UNUSABLE);
+    }
+
+    @Test
+    void aFileAmongTheResultsIsRefused() {
+        assertThatThrownBy(
+                        () -> PackingMemory.check(output(folder.resolve("run").resolve("packings.txt"))))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("output.packing_file");
+        PackingMemory.check(output(folder.resolve("packings.txt")));
+    }
+
+    private PackingMemory memory(Path file) {
+        return new PackingMemory(output(file), findings);
+    }
+
+    private OutputConfig output(Path file) {
+        return new OutputConfig(
+                Optional.of(folder.resolve("run")), Optional.empty(), List.of(OutputFormat.CSV), Optional.of(file));
+    }
+
+    private static Duct duct() {
+        var innerduct = new Innerduct("i", 42, 4, List.of(new Cable("c", 12, 0.1, Service.LIVE)));
+        return new Duct(
+                "d",
+                "",
+                BoreShape.ROUND,
+                100,
+                "",
+                "",
+                false,
+                new Contents(List.of(innerduct), List.of(), true),
+                false,
+                Condition.SOUND,
+                "",
+                "",
+                OptionalInt.empty(),
+                Set.of());
+    }
+}

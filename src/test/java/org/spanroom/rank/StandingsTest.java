@@ -1,0 +1,48 @@
+package org.spanroom.rank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class StandingsTest {
+    /** Against sorting by definition; many points are equal or differ in their last bits only. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void theOrderIsThatOfPointsThenIdsAndTheExcludedComeLast(long seed) {
+        var random = new Random(seed);
+        int count = random.nextInt(3000);
+        var standings = new Standings(count);
+        double[] points = new double[count];
+        for (int span = 0; span < count; span++) {
+            points[span] = random.nextInt(40) + (random.nextBoolean() ? 0 : random.nextInt(4) * 0x1p-47);
+            if (random.nextInt(5) == 0) {
+                points[span] = -1;
+                standings.excluded(span);
+            } else {
+                standings.ranked(span, points[span]);
+            }
+        }
+        List<Integer> expected = IntStream.range(0, count)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(span -> -points[span])
+                        .thenComparing(span -> "id" + span))
+                .toList();
+
+        assertThat(standings.bestFirst(span -> "id" + span))
+                .containsExactly(expected.stream().mapToInt(Integer::intValue).toArray());
+        assertThat(standings.countRanked())
+                .isEqualTo(IntStream.range(0, count)
+                        .filter(span -> points[span] >= 0)
+                        .count());
+    }
+
+    static LongStream seeds() {
+        return LongStream.range(0, 50);
+    }
+}
