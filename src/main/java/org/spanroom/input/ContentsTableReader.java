@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -22,7 +23,8 @@ import org.spanroom.finding.InputException;
  * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
- * itself), outside_diameter, sdr or wall, mass, in_service; others are named in a finding and left. Separators may be commas, semicolons or tabs.
+ * itself), outside_diameter, sdr or wall, mass, in_service; others are named in a finding and left. Separators may be commas, semicolons,
+ * tabs or vertical bars.
  */
 final class ContentsTableReader {
     private static final List<String> COLUMNS =
@@ -34,6 +36,7 @@ final class ContentsTableReader {
     private final FindingLog findings;
     private final CappedLog log;
     private final Map<String, DuctItems> items = new LinkedHashMap<>();
+    private final Rejections rejections = new Rejections();
     private long rows;
     private long used;
 
@@ -50,6 +53,10 @@ final class ContentsTableReader {
 
     long usedRows() {
         return used;
+    }
+
+    Rejections rejections() {
+        return rejections;
     }
 
     ContentsTable read() {
@@ -115,18 +122,28 @@ final class ContentsTableReader {
     private void row(CSVRecord record, Map<String, Integer> columns, long line) {
         rows++;
         var row = new ContentsRow(config, log, record, columns, line);
+        if (taken(row)) {
+            used++;
+        } else {
+            rejections.count(FindingCode.CONTENTS_ROW_UNUSABLE);
+        }
+    }
+
+    private boolean taken(ContentsRow row) {
+        Optional<String> runOn = row.runOn();
+        if (runOn.isPresent()) {
+            return unusable(row, runOn.get());
+        }
         if (row.duct().isEmpty()) {
-            unusable(row, "it names no duct");
-            return;
+            return unusable(row, "it names no duct");
         }
         String kind = row.cell("kind").toLowerCase(Locale.ROOT);
         DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems());
-        boolean taken = switch (kind) {
+        return switch (kind) {
             case "innerduct" -> listed.addInnerduct(row);
             case "cable" -> listed.addCable(row);
             default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
         };
-        used += taken ? 1 : 0;
     }
 
     private boolean unusable(ContentsRow row, String why) {

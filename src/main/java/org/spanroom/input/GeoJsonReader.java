@@ -29,6 +29,7 @@ final class GeoJsonReader {
     private final long most;
     private final Optional<LayerHeader> header;
     private Optional<Optional<String>> statedCrs = Optional.empty();
+    private Optional<Optional<String>> lateCrs = Optional.empty();
     private GeoJsonTexts.Layout layout = GeoJsonTexts.Layout.ONE_STREAM;
     private boolean stopped;
 
@@ -54,6 +55,11 @@ final class GeoJsonReader {
     /** Returns what the outermost object stated of its reference system, if it did before the reading stopped. */
     Optional<Optional<String>> statedCrs() {
         return statedCrs;
+    }
+
+    /** Returns the reference system that came to light after features had been read as if in another, if one did. */
+    Optional<Optional<String>> lateCrs() {
+        return lateCrs;
     }
 
     /** Returns true if reading stopped at the number of features allowed, not at the end. */
@@ -82,7 +88,7 @@ final class GeoJsonReader {
 
     private void endBrokenText(GeoJsonTexts texts, JsonProcessingException broken) {
         String place = broken.getLocation() == null ? "" : " at " + texts.place(broken.getLocation());
-        String problem = "the JSON is broken" + place + " (" + broken.getOriginalMessage() + ")";
+        String problem = "the JSON is broken" + place + " (" + JsonProblem.words(broken) + ")";
         if (!layout.outlastsBrokenText()) {
             throw new InputException(file, problem + ", in or after feature " + outlet.next(), REMEDY, broken);
         }
@@ -225,7 +231,8 @@ final class GeoJsonReader {
                 statedCrs = Optional.of(stated);
             }
             if (contradictsHeader(stated)) {
-                throw noGeoJson("its \"crs\" comes too late to be seen before the features are read, or there are two");
+                lateCrs = Optional.of(stated);
+                throw noGeoJson("it has two members \"crs\" that differ");
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
@@ -67,41 +68,86 @@ public final class InputReader {
     private RoutesRead readRoutes(Path file, ContentsTable table) {
         LayerConfig layer = config.inputs().routes();
         var digests = inBackground(() -> FileDigest.ofLayer(file));
-        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+        return readLayer(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "routes");
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new RouteReader(config, crs, fields, new CappedLog(findings, header.source()), table);
+            var reader = new RouteReader(config, crs, fields, new CappedLog(heard, header.source()), table);
             long features = source.read(fields.wanted(), reader::accept);
             reader.close(header, features);
+            reader.rejections().add(source.rejected());
             records.add(new InputRecord(
-                    "routes", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+                    "routes",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests)));
             return new RoutesRead(reader, crs);
-        }
+        });
     }
 
     private List<Vault> readVaults(Path file) {
         LayerConfig layer = config.inputs().vaults();
         var digests = inBackground(() -> FileDigest.ofLayer(file));
-        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+        return readLayer(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "vaults");
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new VaultReader(config, crs, fields, new CappedLog(findings, header.source()));
+            var reader = new VaultReader(config, crs, fields, new CappedLog(heard, header.source()));
             long features = source.read(fields.wanted(), reader::accept);
             reader.close(header, features);
+            reader.rejections().add(source.rejected());
             records.add(new InputRecord(
-                    "vaults", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+                    "vaults",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests)));
             return reader.vaults();
-        }
+        });
     }
 
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
         records.add(new InputRecord(
-                "contents", file, "", "", reader.rows(), reader.usedRows(), List.of(FileDigest.of(file))));
+                "contents",
+                file,
+                "",
+                "",
+                reader.rows(),
+                reader.usedRows(),
+                reader.rejections().byCode(),
+                List.of(FileDigest.of(file))));
         return table;
+    }
+
+    /**
+     * Opens a layer and reads it; a second time, with nothing left of the first but the time, where the first reading has shown that
+     * the header was wrong.
+     */
+    private <T> T readLayer(Path file, LayerConfig layer, BiFunction<LayerSource, FindingLog, T> reading) {
+        var heard = new FindingLog();
+        try (LayerSource source = opener.open(file, layer.layer(), heard)) {
+            try {
+                T read = reading.apply(source, heard);
+                heard.all().forEach(findings::add);
+                return read;
+            } catch (InputException problem) {
+                var heardAnew = new FindingLog();
+                try (LayerSource again = source.corrected(heardAnew).orElseThrow(() -> problem)) {
+                    T read = reading.apply(again, heardAnew);
+                    heardAnew.all().forEach(findings::add);
+                    return read;
+                }
+            }
+        }
     }
 
     /** Routes, vaults, contents, whatever was read first. */

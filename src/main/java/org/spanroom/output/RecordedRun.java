@@ -1,6 +1,8 @@
 package org.spanroom.output;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import java.util.TreeMap;
+import java.util.Map;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -66,7 +68,15 @@ public record RecordedRun(Path file, String version, List<RunRecord.Input> input
                 parts,
                 input.path("features_read").asLong(),
                 input.path("features_used").asLong(),
-                input.path("features_rejected").asLong());
+                input.path("features_rejected").asLong(),
+                counts(input.path("rejected_by_code")));
+    }
+
+    private static Map<String, Long> counts(JsonNode node) {
+        var counts = new TreeMap<String, Long>();
+        node.properties()
+                .forEach(count -> counts.put(count.getKey(), count.getValue().asLong()));
+        return counts;
     }
 
     private static String text(Path file, JsonNode node, String name) {
