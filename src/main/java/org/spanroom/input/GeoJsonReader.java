@@ -1,5 +1,6 @@
 package org.spanroom.input;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -78,7 +79,7 @@ final class GeoJsonReader {
                 }
             } catch (JsonProcessingException broken) {
                 any = true;
-                endBrokenText(texts, broken);
+                endBrokenText(texts, broken, parser.currentLocation());
             }
         }
         if (!any) {
@@ -86,9 +87,9 @@ final class GeoJsonReader {
         }
     }
 
-    private void endBrokenText(GeoJsonTexts texts, JsonProcessingException broken) {
-        String place = broken.getLocation() == null ? "" : " at " + texts.place(broken.getLocation());
-        String problem = "the JSON is broken" + place + " (" + JsonProblem.words(broken) + ")";
+    private void endBrokenText(GeoJsonTexts texts, JsonProcessingException broken, JsonLocation reached) {
+        String place = texts.place(Optional.ofNullable(broken.getLocation()).orElse(reached));
+        String problem = "the JSON is broken at " + place + " (" + JsonProblem.words(broken) + ")";
         if (!layout.outlastsBrokenText()) {
             throw new InputException(file, problem + ", in or after feature " + outlet.next(), REMEDY, broken);
         }

@@ -11,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,20 +51,28 @@ final class GeoPackageCatalog {
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_TIMEOUT_MS);
         String mode = inWriteAheadMode(file) && !hasLog(file) ? "immutable=1" : "mode=ro";
+        String address = "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?" + mode;
+        ViewNesting.Opener opener = () -> limited(DriverManager.getConnection(address, config.toProperties()), file);
         try {
-            Connection connection = DriverManager.getConnection(
-                    "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?" + mode, config.toProperties());
-            try (Statement statement = connection.createStatement()) {
-                statement.execute("PRAGMA trusted_schema=OFF");
-                statement.execute("PRAGMA cell_size_check=ON");
-                WorkLimit.of(sizeWithLog(file)).impose(connection);
-            } catch (SQLException e) {
-                connection.close();
-                throw e;
+            if (!ViewNesting.isBearable(opener)) {
+                throw new InputException(
+                        file, "its views are nested deeper than SQLite can bear", "Export the view as a table");
             }
-            return connection;
+            return opener.open();
         } catch (SQLException e) {
             throw unreadable(file, "it cannot be opened", e);
+        }
+    }
+
+    private static Connection limited(Connection connection, Path file) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            WorkLimit.of(sizeWithLog(file)).impose(connection);
+            statement.execute("PRAGMA trusted_schema=OFF");
+            statement.execute("PRAGMA cell_size_check=ON");
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
         }
     }
 
@@ -83,11 +92,12 @@ final class GeoPackageCatalog {
                 ResultSet rows = statement.executeQuery(
                         "SELECT c.table_name, g.column_name, g.geometry_type_name, g.srs_id FROM gpkg_contents c"
                                 + " JOIN gpkg_geometry_columns g ON lower(g.table_name) = lower(c.table_name)"
-                                + " WHERE c.data_type = 'features' ORDER BY c.table_name LIMIT " + MOST_LAYERS)) {
+                                + " WHERE c.data_type = 'features' LIMIT " + MOST_LAYERS)) {
             while (rows.next()) {
                 layers.add(new Layer(text(rows, 1), text(rows, 2), text(rows, 3), rows.getInt(4)));
             }
         }
+        layers.sort(Comparator.comparing(Layer::table).thenComparing(Layer::geometryColumn));
         return layers;
     }
 

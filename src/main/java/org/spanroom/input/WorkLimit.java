@@ -15,23 +15,21 @@ import org.sqlite.SQLiteLimits;
  * is read with about one step a byte; a second has some fifty million.
  */
 final class WorkLimit {
-    /** Set the system property lower to see the limit at work without waiting for it. */
-    static final String LEAST_STEPS = "spanroom.sqlite.steps";
-
-    private static final long STEPS = 1_000_000_000;
+    private static final long STEPS = 200_000_000;
     private static final long STEPS_A_BYTE = 100;
     private static final int STEPS_A_CALL = 1_000_000;
     private static final long LEAST_ROWS = 100_000;
     private static final int LEAST_LENGTH = 1 << 20;
     private static final int MOST_LENGTH = 1 << 30;
     private static final int LONGEST_PATTERN = 100;
+    private static final int LONGEST_SQL = 1_000_000;
 
     private final long bytes;
     private final long calls;
 
     private WorkLimit(long bytes) {
         this.bytes = bytes;
-        this.calls = (Long.getLong(LEAST_STEPS, STEPS) + STEPS_A_BYTE * bytes) / STEPS_A_CALL + 1;
+        this.calls = (STEPS + STEPS_A_BYTE * bytes) / STEPS_A_CALL + 1;
     }
 
     /** Returns the limit for a database of that many bytes. */
@@ -44,6 +42,7 @@ final class WorkLimit {
         if (connection instanceof SQLiteConnection sqlite) {
             int longest = (int) Math.max(LEAST_LENGTH, Math.min(MOST_LENGTH, bytes));
             sqlite.setLimit(SQLiteLimits.SQLITE_LIMIT_LENGTH, longest);
+            sqlite.setLimit(SQLiteLimits.SQLITE_LIMIT_SQL_LENGTH, LONGEST_SQL);
             sqlite.setLimit(SQLiteLimits.SQLITE_LIMIT_LIKE_PATTERN_LENGTH, LONGEST_PATTERN);
         }
         ProgressHandler.setHandler(connection, STEPS_A_CALL, new Countdown(calls));
