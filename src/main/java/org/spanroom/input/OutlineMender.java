@@ -45,6 +45,7 @@ final class OutlineMender {
     private static List<Polygon> polygons(Geometry geometry) {
         return Stream.of(PolygonExtracter.getPolygons(geometry).toArray())
                 .map(part -> (Polygon) part)
+                .filter(part -> !part.isEmpty())
                 .toList();
     }
 }

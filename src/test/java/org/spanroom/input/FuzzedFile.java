@@ -84,7 +84,7 @@ final class FuzzedFile {
         endsWell(file, () -> new InputReader(config(file, true), new FindingLog()).read());
     }
 
-    private static void readWithAllFields(Path file) {
+    static void readWithAllFields(Path file) {
         try (LayerSource source = LayerSources.open(file, Optional.empty(), new FindingLog())) {
             var handedOn = new ArrayList<Long>();
             long met = source.read(source.header().fields(), feature -> handedOn.add(feature.number()));

@@ -9,7 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -74,7 +78,22 @@ final class HardGeoPackages {
     private static List<HardCase> databases() {
         return List.of(
                 three("plain", geoPackage -> {}).reads(3, 0),
-                three("UTF-16 inside", geoPackage -> geoPackage.run("PRAGMA user_version = 1")).reads(3, 0),
+                routes("UTF-16 inside", folder -> {
+                            Path file = folder.resolve("layer.gpkg");
+                            try (Connection first = DriverManager.getConnection("jdbc:sqlite:" + file);
+                                    Statement statement = first.createStatement()) {
+                                statement.execute("PRAGMA encoding = 'UTF-16'");
+                                statement.execute("CREATE TABLE first (a)");
+                            }
+                            return threeLines(file, geoPackage -> {});
+                        })
+                        .reads(3, 0),
+                routes("read-only", folder -> {
+                            Path file = threeLines(folder.resolve("layer.gpkg"), geoPackage -> {});
+                            Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+                            return file;
+                        })
+                        .reads(3, 0),
                 three("wrong application id", geoPackage -> geoPackage.run("PRAGMA application_id = 7"))
                         .reads(3, 0, "layer_issue: the application id of the file is 0x00000007"),
                 three("in write-ahead mode", geoPackage -> geoPackage.run("PRAGMA journal_mode = WAL")).reads(3, 0),
@@ -170,8 +189,7 @@ final class HardGeoPackages {
                             geoPackage.insert("lines", "x", line(), "R2");
                         })
                         .reads(2, 0),
-                three("no rows", geoPackage -> geoPackage.run("DELETE FROM lines")).reads(0, 0),
-                three("locked", HardGeoPackages::stayLocked).reads(3, 0));
+                three("no rows", geoPackage -> geoPackage.run("DELETE FROM lines")).reads(0, 0));
     }
 
     private static List<HardCase> views() {
@@ -311,10 +329,6 @@ final class HardGeoPackages {
 
     private static HardCase geometry(String name, ByteBuffer geometry) {
         return geometry(name, bytes(geometry));
-    }
-
-    private static void stayLocked(SmallGeoPackage geoPackage) throws SQLException {
-        geoPackage.run("BEGIN IMMEDIATE"); // a writer that has not begun to write lets others read
     }
 
     private static Path cut(Path file, int length) throws java.io.IOException {

@@ -158,6 +158,10 @@ final class HardJson {
                 routes("four ordinates", text(collection(line(1, "[[-30,40,5,9],[-30,40.001,5,9]]")))).reads(1, 0),
                 vaults("outline that crosses itself everywhere", text(collection(feature(1, star(2_000)))))
                         .reads(1, 0, "vault_footprint_invalid: the hull around it was taken"),
+                vaults("outline without any area", text(collection(feature(
+                                1, "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[1,2],[1,2],[1,2]]]}"),
+                                feature(2, "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4],[1,2],[3,4],[1,2]]]}"))))
+                        .reads(2, 0, "vault_footprint_invalid: its first vertex was taken as a point"),
                 vaults("rings of too few vertices", text(collection(feature(1, "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4]]]}"))))
                         .reads(0, 1, "degenerate_part: fewer than three", "empty_geometry: "));
     }
