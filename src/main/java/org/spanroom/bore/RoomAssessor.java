@@ -26,12 +26,22 @@ public final class RoomAssessor {
         count = new RoomCount(settings);
     }
 
-    /** Returns the room in a duct; where nothing is recovered, with the reason and without new cables. */
+    /**
+     * Returns the room in a duct; where it is not to be recovered, with the reason. New cables are counted all the same, for
+     * whoever opens that gate, except where no known innerduct can leave a duct.
+     */
     public Room assess(Duct duct) {
         var section = Section.of(duct);
         Room room = rooms.computeIfAbsent(section, key -> new Once(() -> count.count(key)))
                 .get();
-        return findExclusion(duct).map(room::excluded).orElseGet(() -> withoutGainExcluded(room));
+        return findExclusion(duct).map(reason -> because(room, reason)).orElseGet(() -> withoutGainExcluded(room));
+    }
+
+    private static Room because(Room room, Exclusion reason) {
+        return switch (reason) {
+            case CONTENTS_UNKNOWN, NO_INNERDUCT, NO_OUTER_DUCT -> room.excluded(reason);
+            default -> room.withExclusion(reason);
+        };
     }
 
     /** Returns how many distinct cross-sections were asked for so far. */

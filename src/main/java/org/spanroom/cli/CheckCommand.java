@@ -24,7 +24,8 @@ import picocli.CommandLine.Option;
             SpanroomCommand.EXIT_1,
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
-            SpanroomCommand.EXIT_4
+            SpanroomCommand.EXIT_4,
+            SpanroomCommand.EXIT_6
         })
 final class CheckCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)

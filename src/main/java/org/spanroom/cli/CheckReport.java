@@ -64,7 +64,8 @@ final class CheckReport {
                 .map(at -> String.format(Locale.ROOT, " at %.6f %.6f", at.lonDeg(), at.latDeg()))
                 .orElse("");
         String lost = finding.lengthM() > 0 ? String.format(Locale.ROOT, " (%.2f m)", finding.lengthM()) : "";
-        line("  %s, %s%s: %s%s%s", finding.source(), finding.featureId(), field, finding.detail(), lost, place);
+        String what = finding.featureId() + field + ": " + finding.detail();
+        line("  %s, %s%s%s", finding.source(), Printable.line(what), lost, place);
     }
 
     private void line(String format, Object... values) {

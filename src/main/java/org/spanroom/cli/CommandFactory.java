@@ -22,6 +22,9 @@ final class CommandFactory implements IFactory {
         if (type == ExplainCommand.class) {
             return type.cast(new ExplainCommand(console));
         }
+        if (type == CompareCommand.class) {
+            return type.cast(new CompareCommand(console));
+        }
         if (type == BendsAccuracyCommand.class) {
             return type.cast(new BendsAccuracyCommand(console));
         }

@@ -8,6 +8,7 @@ final class ExitCode {
     static final int INPUT = 3;
     static final int FINDINGS = 4;
     static final int OUTPUT = 5;
+    static final int MEMORY = 6;
 
     private ExitCode() {}
 }

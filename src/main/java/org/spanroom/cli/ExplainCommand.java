@@ -32,7 +32,8 @@ import picocli.CommandLine.Parameters;
             SpanroomCommand.EXIT_1,
             SpanroomCommand.EXIT_2,
             "3:no such span; or a file of the run is missing or has changed",
-            SpanroomCommand.EXIT_5
+            SpanroomCommand.EXIT_5,
+            SpanroomCommand.EXIT_6
         })
 final class ExplainCommand implements Callable<Integer> {
     @Parameters(paramLabel = "SPAN_ID", description = "The span, as the column span_id has it.")

@@ -1,6 +1,9 @@
 package org.spanroom.cli;
 
+import java.nio.file.Path;
+import java.util.Optional;
 import org.spanroom.config.LayerConfig;
+import org.spanroom.config.PlausibleRanges;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.FieldProposal;
@@ -11,18 +14,25 @@ final class FieldsReport {
 
     static String text(RunConfig config) {
         var text = new StringBuilder();
-        add(config.inputs().routes(), config, text);
-        add(config.inputs().vaults(), config, text);
+        add(config.inputs().routes(), config, FieldProposal::of, text);
+        add(config.inputs().vaults(), config, FieldProposal::of, text);
+        add(config.inputs().zones(), config, FieldProposal::ofZones, text);
         return Printable.of(text.toString());
     }
 
-    private static void add(LayerConfig layer, RunConfig config, StringBuilder text) {
+    /** Reads a layer and proposes what its fields mean. */
+    private interface Proposing {
+        FieldProposal of(Path file, Optional<String> layer, PlausibleRanges ranges, FindingLog findings);
+    }
+
+    private static void add(LayerConfig layer, RunConfig config, Proposing proposing, StringBuilder text) {
         if (layer.file().isEmpty()) {
             return;
         }
-        String proposal = FieldProposal.of(layer.file().get(), layer.layer(), config.plausible(), new FindingLog())
+        String proposal = proposing
+                .of(layer.file().get(), layer.layer(), config.plausible(), new FindingLog())
                 .text();
-        // Both layers stand under one key, so that the whole can be pasted.
+        // All layers stand under one key, so that the whole can be pasted.
         text.append(text.isEmpty() ? proposal : proposal.replaceFirst("(?m)^inputs:\n", ""));
     }
 }

@@ -47,10 +47,21 @@ final class InputOptions {
     Path contents;
 
     @Option(
+            names = "--zones",
+            paramLabel = "FILE",
+            description = "Permit zones, polygons, in any of the formats; may be left out.")
+    @Nullable
+    Path zones;
+
+    @Option(names = "--zones-layer", paramLabel = "NAME", description = "Layer of the zones, where a file has several.")
+    @Nullable
+    String zonesLayer;
+
+    @Option(
             names = "--crs",
             paramLabel = "CRS",
             description =
-                    "Reference system of both layers, such as EPSG:2263, where the files state none or a wrong one.")
+                    "Reference system of all layers, such as EPSG:2263, where the files state none or a wrong one.")
     @Nullable
     String crs;
 
@@ -60,6 +71,7 @@ final class InputOptions {
         InputConfig inputs = base.inputs();
         inputs = inputs.withRoutes(layer(inputs.routes(), routes, routesLayer));
         inputs = inputs.withVaults(layer(inputs.vaults(), vaults, vaultsLayer));
+        inputs = inputs.withZones(layer(inputs.zones(), zones, zonesLayer));
         if (contents != null) {
             inputs = inputs.withContents(inputs.contents().withFile(contents));
         }

@@ -1,5 +1,7 @@
 package org.spanroom.cli;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
@@ -10,10 +12,22 @@ public final class Main {
     public static void main(String[] args) {
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        int code = SpanroomCommand.commandLine(out, err, onTerminal()).execute(args);
+        Stopping stopping = Stopping.tellOn(err);
+        muteLibraries();
+        var console = new Console(out, err, onTerminal());
+        SpanroomCommand.endWithAnyThread(console);
+        int code = SpanroomCommand.execute(console, args);
         out.flush();
         err.flush();
+        stopping.endListening();
         System.exit(code);
+    }
+
+    /** Some libraries print stack traces of their own, in the middle of what we say better. */
+    private static void muteLibraries() {
+        var nowhere = new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
+        System.setOut(nowhere);
+        System.setErr(nowhere);
     }
 
     /** Newer JDKs have a console even where no terminal is, so the terminal's own variable must be there too. */

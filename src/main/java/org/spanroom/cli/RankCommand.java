@@ -2,6 +2,8 @@ package org.spanroom.cli;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.OutputConfig;
@@ -30,7 +32,8 @@ import picocli.CommandLine.Option;
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
             SpanroomCommand.EXIT_4,
-            SpanroomCommand.EXIT_5
+            SpanroomCommand.EXIT_5,
+            SpanroomCommand.EXIT_6
         })
 final class RankCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
@@ -70,11 +73,19 @@ final class RankCommand implements Callable<Integer> {
         }
     }
 
+    /** Which zones have expired depends on the day, so it is settled here, once, and recorded with the config. */
+    private static RunConfig dated(RunConfig config, Instant startedAt) {
+        boolean dated = config.permit().findOnDate().isPresent();
+        LocalDate today = LocalDate.ofInstant(startedAt, ZoneId.systemDefault());
+        return dated ? config : config.withPermit(config.permit().withOnDate(today));
+    }
+
     @Override
     public Integer call() {
-        RunConfig config = run.apply(output.apply(input.apply()));
+        Instant startedAt = Instant.now();
+        RunConfig config = dated(run.apply(output.apply(input.apply())), startedAt);
         RankSummary summary = new RankRun(config, console.progress())
-                .run(output.overwrite, SpanroomCommand.Version.text(), Instant.now());
+                .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
         console.out().print(RankReport.text(summary));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;

@@ -39,7 +39,7 @@ final class RankReport {
                 "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
                 ranked.size(), all.size(), cables, lengthM / 1000);
         var excluded = new TreeMap<Exclusion, Integer>();
-        all.forEach(span -> room(span).exclusion().ifPresent(why -> excluded.merge(why, 1, Integer::sum)));
+        all.forEach(span -> span.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1, Integer::sum)));
         excluded.forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 
@@ -60,7 +60,7 @@ final class RankReport {
                 room(span).positionsBefore(),
                 room(span).newCables(),
                 span.assessment().pull().outcome().key(),
-                span.span().id()));
+                Printable.line(span.span().id())));
     }
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {
@@ -92,7 +92,7 @@ final class RankReport {
     }
 
     private void line(String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format.replace("%n", "\n"), values))
-                .append('\n');
+        String line = String.format(Locale.ROOT, format.replace("%n", "\n"), values);
+        text.append(Printable.of(line)).append('\n');
     }
 }

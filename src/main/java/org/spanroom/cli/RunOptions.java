@@ -9,6 +9,9 @@ final class RunOptions {
     @Option(names = "--strict", description = "End with code 4 if any finding is to mend.")
     boolean strict;
 
+    @Option(names = "--no-uncertainty", description = "Leave out how sure each rank is, and the field checks.")
+    boolean noUncertainty;
+
     @Option(
             names = "--threads",
             paramLabel = "N",
@@ -20,6 +23,7 @@ final class RunOptions {
 
     RunConfig apply(RunConfig base) {
         RunConfig config = strict ? base.withStrict(true) : base;
+        config = noUncertainty ? config.withUncertainty(config.uncertainty().withSimulated(false)) : config;
         return threads == null ? config : config.withThreads(threads);
     }
 }

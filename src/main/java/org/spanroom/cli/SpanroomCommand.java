@@ -1,6 +1,8 @@
 package org.spanroom.cli;
 
 import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.InputException;
 import org.spanroom.output.OutputException;
@@ -32,7 +34,10 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
             SpanroomCommand.EXIT_4,
-            SpanroomCommand.EXIT_5
+            SpanroomCommand.EXIT_5,
+            SpanroomCommand.EXIT_6,
+            SpanroomCommand.EXIT_130,
+            SpanroomCommand.EXIT_143
         },
         footer = {
             "",
@@ -43,6 +48,7 @@ import picocli.CommandLine.Spec;
             RankCommand.class,
             CheckCommand.class,
             ExplainCommand.class,
+            CompareCommand.class,
             SampleCommand.class,
             BendsAccuracyCommand.class,
             CommandLine.HelpCommand.class
@@ -55,27 +61,49 @@ final class SpanroomCommand implements Runnable {
     static final String EXIT_3 = "3:an input file or the config cannot be used";
     static final String EXIT_4 = "4:done, but --strict found findings to mend";
     static final String EXIT_5 = "5:results cannot be written";
+    static final String EXIT_6 = "6:not enough memory";
+    static final String EXIT_130 = "130:stopped by Ctrl-C; no results were written";
+    static final String EXIT_143 = "143:stopped by the system (SIGTERM), likewise";
 
     @Spec
     @Nullable
     CommandSpec spec;
 
+    /** Runs a command line to its end and returns the exit code. */
+    static int execute(Console console, String... args) {
+        try {
+            return commandLine(console).execute(args);
+        } catch (OutOfMemoryError | LinkageError | StackOverflowError error) {
+            return failure(error, console);
+        }
+    }
+
     /** Returns the command line, ready to execute; nothing of it touches the process's own streams. */
     static CommandLine commandLine(PrintWriter out, PrintWriter err, boolean onTerminal) {
-        var console = new Console(out, err, onTerminal);
+        return commandLine(new Console(out, err, onTerminal));
+    }
+
+    /** Ends the program with a message if a thread dies that nobody waits for: it may have held a part of the work. */
+    static void endWithAnyThread(Console console) {
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> System.exit(failure(failure, console)));
+    }
+
+    private static CommandLine commandLine(Console console) {
         var line = new CommandLine(new SpanroomCommand(), new CommandFactory(console));
-        line.setOut(out);
-        line.setErr(err);
+        line.setOut(console.out());
+        line.setErr(console.err());
+        // A span's id may begin with an at sign, and is not the name of a file with more options.
+        line.setExpandAtFiles(false);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler(SpanroomCommand::usageError);
-        line.setExecutionExceptionHandler((exception, command, parsed) -> failure(exception, err));
+        line.setExecutionExceptionHandler((exception, command, parsed) -> failure(exception, console));
         return line;
     }
 
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "Which command? One of rank, check, explain, sample, bends-accuracy.");
+                commandLineOf(spec), "Which command? One of rank, check, explain, compare, sample, bends-accuracy.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {
@@ -88,23 +116,43 @@ final class SpanroomCommand implements Runnable {
     private static int usageError(ParameterException exception, String[] args) {
         CommandLine command = exception.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println("spanroom: " + exception.getMessage());
+        err.println(Printable.line("spanroom: " + exception.getMessage()));
         err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.USAGE;
     }
 
-    private static int failure(Exception exception, PrintWriter err) {
+    private static int failure(Throwable exception, Console console) {
+        if (Stopping.isUnderWay()) {
+            return ExitCode.INTERNAL;
+        }
+        Optional<String> outOfMemory = MemoryShortage.find(exception);
+        if (outOfMemory.isPresent()) {
+            return outOfMemory(outOfMemory.get(), console);
+        }
+        console.giveUp();
+        PrintWriter err = console.err();
         if (exception instanceof InputException) {
-            err.println(Printable.of("spanroom: " + exception.getMessage()));
+            err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.INPUT;
         }
         if (exception instanceof OutputException) {
-            err.println(Printable.of("spanroom: " + exception.getMessage()));
+            err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.OUTPUT;
         }
+        var trace = new StringWriter();
+        exception.printStackTrace(new PrintWriter(trace));
         err.println("spanroom: internal error, please report it with what follows");
-        exception.printStackTrace(err);
+        err.println(Printable.of(trace.toString().replace("\t", "    ")));
         return ExitCode.INTERNAL;
+    }
+
+    private static int outOfMemory(String reason, Console console) {
+        String stage = console.giveUp();
+        console.err()
+                .println("spanroom: "
+                        + MemoryShortage.message(
+                                reason, stage, Runtime.getRuntime().maxMemory()));
+        return ExitCode.MEMORY;
     }
 
     /** Reads the version that the build wrote into the jar. */

@@ -6,13 +6,22 @@ import java.util.function.LongSupplier;
 import org.spanroom.pipeline.Progress;
 
 /**
- * Shows the run's progress: a bar that is redrawn on a terminal, one plain line for each finished stage elsewhere.
+ * Shows the run's progress: stage, count, rate and time left in one line that is redrawn on a terminal; elsewhere one plain line
+ * for each finished stage, and for one that takes long a plain line now and then.
  *
- * <p>Times are for the reader only; nothing of them goes into results.
+ * <p>The time left supposes that the rest goes as fast as what is done. Times are for the reader only; nothing of them goes into
+ * results.
  */
 final class TerminalProgress implements Progress {
-    private static final int BAR_WIDTH = 30;
-    private static final long REDRAW_NANOS = 100_000_000L;
+    /** A line that reached the edge would wrap, and then could not be redrawn. */
+    private static final int WIDTH = 79;
+
+    private static final int BAR_WIDTH = 20;
+    private static final long REDRAW_NANOS = 200_000_000L;
+    private static final long PLAIN_LINE_NANOS = 30_000_000_000L;
+    private static final int TICK_MS = 500;
+    /** Sooner nobody can tell a rate. */
+    private static final double FIRST_RATE_S = 0.5;
 
     private final PrintWriter err;
     private final boolean onTerminal;
@@ -30,6 +39,24 @@ final class TerminalProgress implements Progress {
         this.nanoClock = nanoClock;
     }
 
+    /** Redraws from now on also while nothing is counted, so that a long step does not look like a dead one. */
+    void keepAlive() {
+        var ticker = new Thread(this::tickForEver, "progress");
+        ticker.setDaemon(true);
+        ticker.start();
+    }
+
+    private void tickForEver() {
+        try {
+            while (true) {
+                Thread.sleep(TICK_MS);
+                tick();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
     @Override
     public synchronized void begin(String name, long expectedCount) {
         stage = name;
@@ -38,43 +65,95 @@ final class TerminalProgress implements Progress {
         startedNanos = nanoClock.getAsLong();
         drawnNanos = startedNanos;
         if (onTerminal) {
-            draw();
+            redraw();
         }
     }
 
     @Override
     public synchronized void advance(long count) {
         done += count;
+        tick();
+    }
+
+    /** Shows how far the stage is, if it was long ago that this was shown. */
+    synchronized void tick() {
         long now = nanoClock.getAsLong();
-        if (onTerminal && now - drawnNanos >= REDRAW_NANOS) {
-            drawnNanos = now;
-            draw();
+        if (stage.isEmpty() || now - drawnNanos < (onTerminal ? REDRAW_NANOS : PLAIN_LINE_NANOS)) {
+            return;
+        }
+        drawnNanos = now;
+        if (onTerminal) {
+            redraw();
+        } else {
+            err.print(state(false) + System.lineSeparator());
+            err.flush();
         }
     }
 
     @Override
     public synchronized void end(String result) {
         double seconds = (nanoClock.getAsLong() - startedNanos) / 1e9;
-        if (onTerminal) {
+        String line = String.format(Locale.ROOT, "%-16s %6.1f s  %s", stage, seconds, Printable.of(result));
+        err.print((onTerminal ? "\r" + line + "\u001b[K" : line) + System.lineSeparator());
+        err.flush();
+        stage = "";
+    }
+
+    /** Takes the unfinished line off the terminal and returns the stage that was running; empty if none was. */
+    synchronized String giveUp() {
+        String running = stage;
+        if (onTerminal && !stage.isEmpty()) {
             err.print("\r\u001b[K");
+            err.flush();
         }
-        err.printf(Locale.ROOT, "%-16s %6.1f s  %s%n", stage, seconds, result);
+        stage = "";
+        return running;
+    }
+
+    /** Writes over the line and then wipes its rest, in one piece, so that it never stands empty. */
+    private void redraw() {
+        err.print("\r" + state(true) + "\u001b[K");
         err.flush();
     }
 
-    private void draw() {
+    private String state(boolean withBar) {
         double seconds = (drawnNanos - startedNanos) / 1e9;
-        String rate = seconds > 0.2 ? String.format(Locale.ROOT, "  %,.0f/s", done / seconds) : "";
-        if (expected > 0) {
-            int filled = (int) Math.min(BAR_WIDTH, BAR_WIDTH * done / expected);
-            String bar = "#".repeat(filled) + ".".repeat(BAR_WIDTH - filled);
-            String left = done > 0 && seconds > 1
-                    ? String.format(Locale.ROOT, "  %.0f s left", seconds * (expected - done) / done)
-                    : "";
-            err.printf(Locale.ROOT, "\r\u001b[K%-16s [%s] %,d of %,d%s%s", stage, bar, done, expected, rate, left);
+        var line = new StringBuilder(String.format(Locale.ROOT, "%-16s %6.1f s  ", stage, seconds));
+        if (expected > 0 && done > 0) {
+            if (withBar) {
+                line.append(bar()).append(' ');
+            }
+            line.append(String.format(Locale.ROOT, "%,d of %,d", done, expected));
+        } else if (done > 0) {
+            line.append(String.format(Locale.ROOT, "%,d", done));
         } else {
-            err.printf(Locale.ROOT, "\r\u001b[K%-16s %,d%s", stage, done, rate);
+            line.append(expected > 0 ? String.format(Locale.ROOT, "%,d to do", expected) : "...");
         }
-        err.flush();
+        if (done > 0 && seconds >= FIRST_RATE_S) {
+            line.append(String.format(Locale.ROOT, "  %,.0f/s", done / seconds));
+            if (expected > done) {
+                line.append("  ")
+                        .append(duration(seconds * (expected - done) / done))
+                        .append(" left");
+            }
+        }
+        return line.length() <= WIDTH ? line.toString() : line.substring(0, WIDTH);
+    }
+
+    private String bar() {
+        int filled = (int) Math.min(BAR_WIDTH, BAR_WIDTH * done / expected);
+        return "[" + "#".repeat(filled) + ".".repeat(BAR_WIDTH - filled) + "]";
+    }
+
+    /** Returns a time as a person says it: "45 s", "3 min 20 s", "1 h 05 min". */
+    static String duration(double seconds) {
+        long whole = Math.round(seconds);
+        if (whole < 60) {
+            return whole + " s";
+        }
+        if (whole < 3600) {
+            return String.format(Locale.ROOT, "%d min %02d s", whole / 60, whole % 60);
+        }
+        return String.format(Locale.ROOT, "%d h %02d min", whole / 3600, whole % 3600 / 60);
     }
 }

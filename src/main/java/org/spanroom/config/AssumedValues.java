@@ -27,7 +27,10 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.EMBARGO_UNTIL,
             Term.JOINT_OWNERS,
             Term.VAULT,
-            Term.VAULT_ELEVATION);
+            Term.VAULT_ELEVATION,
+            Term.ZONE,
+            Term.ZONE_NAME,
+            Term.ZONE_UNTIL);
 
     public AssumedValues {
         numbers = sorted(numbers);

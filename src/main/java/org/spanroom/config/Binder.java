@@ -55,7 +55,7 @@ final class Binder {
         if (entry != null) {
             return value(entry.value(), component.getGenericType(), standIn, key);
         }
-        return standIn.or(() -> absent(component.getType()))
+        return standIn.or(() -> absentOrEmpty(component.getType()))
                 .orElseThrow(() ->
                         new ConfigProblem(section.line(), "the key '" + key + "' is missing in " + name, "Add it."));
     }
@@ -114,7 +114,10 @@ final class Binder {
         return items;
     }
 
-    /** Entries that are records of their own are filled up from the given map, which also says which keys there are. */
+    /**
+     * Entries that are records of their own are filled up from the given map, which also says which keys there are; only a sorted
+     * map takes further ones.
+     */
     private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, Optional<?> given, String key) {
         ConfigNode.Mapping section = mapping(node, key);
         Type keyType = argument(type, 0);
@@ -124,8 +127,10 @@ final class Binder {
         if (raw(valueType).isRecord() && given.isPresent()) {
             givenMap.putAll((Map<?, ?>) given.get());
             result.putAll(givenMap);
-            demandKnownKeys(
-                    section, givenMap.keySet().stream().map(Binder::word).toList(), key);
+            if (raw(type) != SortedMap.class) {
+                demandKnownKeys(
+                        section, givenMap.keySet().stream().map(Binder::word).toList(), key);
+            }
         }
         section.entries().forEach((name, entry) -> {
             Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), raw(keyType), "a key of " + key);
@@ -267,6 +272,14 @@ final class Binder {
             return Optional.of(OptionalInt.empty());
         }
         return type == OptionalDouble.class ? Optional.of(OptionalDouble.empty()) : Optional.empty();
+    }
+
+    /** What is left out of a record that has no given values: nothing, no items, or not. */
+    private static Optional<Object> absentOrEmpty(Class<?> type) {
+        if (type == List.class) {
+            return Optional.of(List.of());
+        }
+        return type == boolean.class ? Optional.of(false) : absent(type);
     }
 
     static Object valueOf(RecordComponent component, Object record) {

@@ -4,11 +4,15 @@ import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.Catalog;
 import org.spanroom.model.Term;
 
 /**
@@ -52,13 +56,26 @@ public final class ConfigReader {
         try {
             ConfigNode node = section.apply(YamlParser.parse(text(file)));
             RunConfig filed = FiledSections.read(node, RunConfig.defaults());
-            RunConfig config = Binder.bind(FiledSections.without(node), RunConfig.class, filed);
+            ConfigNode main = FiledSections.without(node);
+            var rows = new NamedRoom(main, catalog(main, filed));
+            RunConfig config = Binder.bind(rows.resolved(), RunConfig.class, filed);
+            rows.demandThatTheCableFits(config.room());
             demandTermsOfTheirLayers(config);
+            demandRowsOfTheCatalog(config);
             return config;
         } catch (ConfigProblem e) {
             String place = e.line() > 0 ? "line " + e.line() + ": " : "";
             throw new InputException(file, place + e.problem(), e.remedy(), e);
         }
+    }
+
+    /** The catalogue must be known before the sections that may name its rows. */
+    private static Catalog catalog(ConfigNode main, RunConfig filed) {
+        if (main instanceof ConfigNode.Mapping sections && sections.entries().containsKey("catalog")) {
+            ConfigNode rows = sections.entries().get("catalog").value();
+            return (Catalog) Binder.value(rows, Catalog.class, Optional.of(filed.catalog()), "catalog");
+        }
+        return filed.catalog();
     }
 
     static String text(Path file) {
@@ -76,14 +93,34 @@ public final class ConfigReader {
     }
 
     private static void demandTermsOfTheirLayers(RunConfig config) {
-        demandTerms("routes", config.inputs().routes().fields(), false);
-        demandTerms("vaults", config.inputs().vaults().fields(), true);
+        demandTerms("routes", config.inputs().routes().fields(), FieldMap.routeTerms());
+        demandTerms("vaults", config.inputs().vaults().fields(), FieldMap.VAULT_TERMS);
+        demandTerms("zones", config.inputs().zones().fields(), FieldMap.ZONE_TERMS);
     }
 
-    private static void demandTerms(String layer, FieldMap fields, boolean ofVaults) {
+    private static void demandRowsOfTheCatalog(RunConfig config) {
+        Catalog catalog = config.catalog();
+        demandRow(config, Term.DUCT_SIZE, catalog.outerDucts().stream().map(Catalog.OuterDuct::name));
+        demandRow(config, Term.INNERDUCT_SIZE, catalog.innerducts().stream().map(Catalog.InnerductSize::name));
+        demandRow(config, Term.CABLE_TYPE, catalog.designCables().stream().map(Catalog.DesignCable::name));
+    }
+
+    private static void demandRow(RunConfig config, Term term, Stream<String> rows) {
+        List<String> names = rows.toList();
+        config.assumed().findWord(term).ifPresent(word -> {
+            if (names.stream().noneMatch(word.strip()::equalsIgnoreCase)) {
+                throw new ConfigProblem(
+                        0,
+                        "assumed." + term.key() + ": the catalogue has no row '" + word + "'",
+                        NamedRoom.remedy(word, names));
+            }
+        });
+    }
+
+    private static void demandTerms(String layer, FieldMap fields, Set<Term> ofLayer) {
         Set<String> wrong = new TreeSet<>();
         for (Term term : fields.byTerm().keySet()) {
-            if (FieldMap.VAULT_TERMS.contains(term) != ofVaults) {
+            if (!ofLayer.contains(term)) {
                 wrong.add(term.key());
             }
         }

@@ -2,6 +2,7 @@ package org.spanroom.config;
 
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import org.spanroom.model.Term;
 
 /** Which field of a source layer stands for which of our terms. */
 public record FieldMap(Map<Term, FieldSource> byTerm) {
-    /** The terms that a vaults layer is read for; all others belong to routes. */
+    /** The terms that a vaults layer is read for; those of no other layer belong to routes. */
     public static final Set<Term> VAULT_TERMS = Set.of(
             Term.VAULT,
             Term.VAULT_KIND,
@@ -20,12 +21,23 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
             Term.VAULT_SURFACE,
             Term.CABLE_HOLD);
 
+    /** The terms that a layer of permit zones is read for. */
+    public static final Set<Term> ZONE_TERMS = Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_UNTIL);
+
     public static final FieldMap EMPTY = new FieldMap(Map.of());
 
     public FieldMap {
         var sorted = new EnumMap<Term, FieldSource>(Term.class);
         sorted.putAll(byTerm);
         byTerm = Collections.unmodifiableMap(sorted);
+    }
+
+    /** Returns the terms that a routes layer is read for. */
+    public static Set<Term> routeTerms() {
+        Set<Term> terms = EnumSet.allOf(Term.class);
+        terms.removeAll(VAULT_TERMS);
+        terms.removeAll(ZONE_TERMS);
+        return terms;
     }
 
     public Optional<FieldSource> find(Term term) {

@@ -12,7 +12,7 @@ import org.spanroom.finding.InputException;
 /** Sections of a config that stand in files of their own, named where the section would stand. */
 final class FiledSections {
     /** Keys of the sections that may be a file's name: those that an owner keeps and dates by themselves. */
-    static final List<String> KEYS = List.of("scoring");
+    static final List<String> KEYS = List.of("catalog", "rates", "scoring", "permit");
 
     private FiledSections() {}
 
@@ -54,22 +54,31 @@ final class FiledSections {
 
     /** Reads one section's file on top of the values that the config has for it. */
     static RunConfig withSection(RunConfig config, String key, Path file) {
-        RecordComponent[] components = RunConfig.class.getRecordComponents();
-        Object[] values = Arrays.stream(components)
-                .map(component -> Binder.valueOf(component, config))
-                .toArray();
         try {
-            for (int i = 0; i < components.length; i++) {
-                if (Binder.key(components[i].getName()).equals(key)) {
-                    ConfigNode node = YamlParser.parse(ConfigReader.text(file));
-                    values[i] = Binder.value(node, components[i].getGenericType(), Optional.of(values[i]), key);
-                }
-            }
-            return (RunConfig)
-                    Binder.construct(new ConfigNode.Mapping(Map.of(), 0), RunConfig.class, components, values);
+            RecordComponent section = component(key);
+            Object given = Binder.valueOf(section, config);
+            ConfigNode node = YamlParser.parse(ConfigReader.text(file));
+            return replaced(config, key, Binder.value(node, section.getGenericType(), Optional.of(given), key));
         } catch (ConfigProblem e) {
             String place = e.line() > 0 ? "line " + e.line() + ": " : "";
             throw new InputException(file, place + e.problem(), e.remedy(), e);
         }
+    }
+
+    /** Returns the config with another value for one of its components. */
+    static RunConfig replaced(RunConfig config, String key, Object value) {
+        RecordComponent[] components = RunConfig.class.getRecordComponents();
+        Object[] values = Arrays.stream(components)
+                .map(component ->
+                        Binder.key(component.getName()).equals(key) ? value : Binder.valueOf(component, config))
+                .toArray();
+        return (RunConfig) Binder.construct(new ConfigNode.Mapping(Map.of(), 0), RunConfig.class, components, values);
+    }
+
+    private static RecordComponent component(String key) {
+        return Arrays.stream(RunConfig.class.getRecordComponents())
+                .filter(component -> Binder.key(component.getName()).equals(key))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the config has no section " + key));
     }
 }

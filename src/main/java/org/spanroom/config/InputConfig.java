@@ -1,18 +1,27 @@
 package org.spanroom.config;
 
-/** What is read. */
-public record InputConfig(LayerConfig routes, LayerConfig vaults, ContentsConfig contents) {
-    public static final InputConfig NONE = new InputConfig(LayerConfig.NONE, LayerConfig.NONE, ContentsConfig.NONE);
+/**
+ * What is read.
+ *
+ * @param zones areas in which work needs permits, or is not allowed
+ */
+public record InputConfig(LayerConfig routes, LayerConfig vaults, ContentsConfig contents, LayerConfig zones) {
+    public static final InputConfig NONE =
+            new InputConfig(LayerConfig.NONE, LayerConfig.NONE, ContentsConfig.NONE, LayerConfig.NONE);
 
     public InputConfig withRoutes(LayerConfig other) {
-        return new InputConfig(other, vaults, contents);
+        return new InputConfig(other, vaults, contents, zones);
     }
 
     public InputConfig withVaults(LayerConfig other) {
-        return new InputConfig(routes, other, contents);
+        return new InputConfig(routes, other, contents, zones);
     }
 
     public InputConfig withContents(ContentsConfig other) {
-        return new InputConfig(routes, vaults, other);
+        return new InputConfig(routes, vaults, other, zones);
+    }
+
+    public InputConfig withZones(LayerConfig other) {
+        return new InputConfig(routes, vaults, contents, other);
     }
 }

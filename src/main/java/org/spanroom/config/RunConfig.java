@@ -1,10 +1,14 @@
 package org.spanroom.config;
 
 import org.spanroom.model.BendSettings;
+import org.spanroom.model.Catalog;
 import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.PermitSettings;
 import org.spanroom.model.PullSettings;
+import org.spanroom.model.RateSettings;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.UncertaintySettings;
 
 /**
  * Everything that a run is told from outside the data. One component is one section of the file; a further section is one
@@ -13,6 +17,7 @@ import org.spanroom.model.ScoringSettings;
  * @param assumed values that stand in where the data has none
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
+ * @param catalog sizes by name; empty unless the config names a file or holds rows
  * @param threads how many threads compute; 0 for as many as the machine has
  * @param strict whether findings beyond notes make the run fail
  */
@@ -21,11 +26,15 @@ public record RunConfig(
         AssumedValues assumed,
         ValueWords values,
         PlausibleRanges plausible,
+        Catalog catalog,
         NetworkSettings network,
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,
+        RateSettings rates,
+        PermitSettings permit,
         ScoringSettings scoring,
+        UncertaintySettings uncertainty,
         OutputConfig output,
         int threads,
         boolean strict) {
@@ -43,33 +52,41 @@ public record RunConfig(
                 AssumedValues.defaults(),
                 ValueWords.defaults(),
                 PlausibleRanges.defaults(),
+                Catalog.EMPTY,
                 NetworkSettings.defaults(),
                 BendSettings.defaults(),
                 RoomSettings.defaults(),
                 PullSettings.defaults(),
+                RateSettings.defaults(),
+                PermitSettings.defaults(),
                 ScoringSettings.defaults(),
+                UncertaintySettings.defaults(),
                 OutputConfig.defaults(),
                 0,
                 false);
     }
 
     public RunConfig withInputs(InputConfig other) {
-        return new RunConfig(
-                other, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, strict);
+        return FiledSections.replaced(this, "inputs", other);
     }
 
     public RunConfig withOutput(OutputConfig other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, other, threads, strict);
+        return FiledSections.replaced(this, "output", other);
     }
 
     public RunConfig withThreads(int other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, other, strict);
+        return FiledSections.replaced(this, "threads", other);
     }
 
     public RunConfig withStrict(boolean other) {
-        return new RunConfig(
-                inputs, assumed, values, plausible, network, bend, room, pull, scoring, output, threads, other);
+        return FiledSections.replaced(this, "strict", other);
+    }
+
+    public RunConfig withPermit(PermitSettings other) {
+        return FiledSections.replaced(this, "permit", other);
+    }
+
+    public RunConfig withUncertainty(UncertaintySettings other) {
+        return FiledSections.replaced(this, "uncertainty", other);
     }
 }

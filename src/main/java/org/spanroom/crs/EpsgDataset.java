@@ -1,15 +1,9 @@
 package org.spanroom.crs;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.Stream;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CompoundCRS;
@@ -19,8 +13,7 @@ import org.geotools.referencing.CRS;
 /**
  * The EPSG dataset that GeoTools carries, opened when first asked for, which takes about a second.
  *
- * <p>GeoTools unpacks it into files. They go to a directory of this run's own rather than to the temporary place that all
- * users of a machine share, where another could have laid files in wait, and are removed when the run ends.
+ * <p>GeoTools unpacks it into files, which go to a {@link PrivateDirectory}.
  */
 final class EpsgDataset {
     private static final String DIRECTORY_PROPERTY = "EPSG-HSQL.directory";
@@ -28,9 +21,8 @@ final class EpsgDataset {
 
     static {
         Quiet.install();
-        if (System.getProperty(DIRECTORY_PROPERTY) == null) {
-            System.setProperty(DIRECTORY_PROPERTY, privateDirectory().toString());
-        }
+        PrivateDirectory.unpack(
+                DIRECTORY_PROPERTY, "epsg", () -> CRS.decode("EPSG:" + KnownSystems.WEB_MERCATOR_CODE, true));
     }
 
     private EpsgDataset() {}
@@ -69,26 +61,6 @@ final class EpsgDataset {
             throw new IllegalArgumentException(
                     "EPSG:" + code + " cannot be used: " + DefinitionParser.abridged(String.valueOf(e.getMessage())),
                     e);
-        }
-    }
-
-    private static Path privateDirectory() {
-        try {
-            Path directory = Files.createTempDirectory("spanroom-epsg");
-            Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(directory), "remove-epsg-files"));
-            return directory;
-        } catch (IOException e) {
-            throw new UncheckedIOException("no temporary directory for the EPSG dataset", e);
-        }
-    }
-
-    private static void remove(Path directory) {
-        try (Stream<Path> inside = Files.walk(directory)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
-            }
-        } catch (IOException e) {
-            // Nothing more can be done while the process ends; the system clears its temporary place in time.
         }
     }
 }

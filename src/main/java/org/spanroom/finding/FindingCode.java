@@ -16,6 +16,9 @@ public enum FindingCode {
     MISSING_VALUE(Severity.NOTE, "a value is missing; the configured default was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as what its term demands; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value lies outside the plausible range, perhaps for a wrong unit"),
+    CATALOGUE_NAME_UNKNOWN(Severity.SUSPECT, "no single row of the catalogue has the name; no size was taken from it"),
+    CATALOGUE_DISAGREES(
+            Severity.SUSPECT, "a recorded size disagrees with the named catalogue row; the recorded one counts"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
@@ -30,6 +33,12 @@ public enum FindingCode {
     VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults lie so close along a line that the nearer one alone cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route comes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
+    // Permit zones
+    ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
+    ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone is wider or higher than ten degrees and was skipped"),
+    ZONE_OUTLINE_INVALID(Severity.SUSPECT, "a permit zone's outline crosses itself or is not closed; it was repaired"),
+    ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it counts as a zone of another kind"),
+    ZONE_EXPIRED(Severity.NOTE, "a permit zone's last day lies before the day that the run is made for"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),

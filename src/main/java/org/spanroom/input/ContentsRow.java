@@ -9,6 +9,8 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Answer;
+import org.spanroom.model.CatalogUse;
 import org.spanroom.model.Service;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
@@ -22,11 +24,19 @@ final class ContentsRow {
     private final CSVRecord record;
     private final Map<String, Integer> columns;
     private final long line;
+    private final CatalogSizes sizes;
+    private final WordMeanings words;
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
+    private final CatalogOffers offers = new CatalogOffers();
 
-    ContentsRow(RunConfig config, CappedLog log, CSVRecord record, Map<String, Integer> columns, long line) {
-        this.config = config;
-        this.log = log;
+    /** What all rows of a table are read with. */
+    record Context(RunConfig config, CappedLog log, CatalogSizes sizes, WordMeanings words) {}
+
+    ContentsRow(Context context, CSVRecord record, Map<String, Integer> columns, long line) {
+        this.config = context.config();
+        this.log = context.log();
+        this.sizes = context.sizes();
+        this.words = context.words();
         this.record = record;
         this.columns = columns;
         this.line = line;
@@ -48,6 +58,25 @@ final class ContentsRow {
     /** Returns the terms that had to be assumed for the row. */
     Set<Term> assumed() {
         return assumed;
+    }
+
+    /** Returns what was taken from the catalogue for the row. */
+    CatalogUse catalogUse() {
+        return offers.use();
+    }
+
+    /** Lets the catalogue offer what the row, an innerduct, leaves out. */
+    void offerInnerduct() {
+        sizes.offerInnerduct(offers, cell("catalog")).ifPresent(this::tellUnknown);
+    }
+
+    /** Lets the catalogue offer what the row, a cable, leaves out. */
+    void offerCable() {
+        sizes.offerCable(offers, cell("catalog")).ifPresent(this::tellUnknown);
+    }
+
+    private void tellUnknown(String problem) {
+        tell(FindingCode.CATALOGUE_NAME_UNKNOWN, "catalog", problem);
     }
 
     /** Returns a cell's text; "" where the column, the cell or what it says is missing. */
@@ -105,7 +134,25 @@ final class ContentsRow {
         return sdrRatio > 2 ? outsideMm / sdrRatio : Double.NaN;
     }
 
-    Service service(WordMeanings words) {
+    /** Returns whether the cable may be laid into a sleeve: yes, unless the row or else the configured default says no. */
+    boolean mayMove() {
+        String text = cell("may_move");
+        Answer answer = words.answer().get(ValueWords.fold(text));
+        if (answer != null) {
+            return answer != Answer.NO;
+        }
+        if (!text.isEmpty()) {
+            tell(FindingCode.UNUSABLE_VALUE, "may_move", "'" + text + "' stands in no list of words for may_move");
+        }
+        Answer assumedAnswer = WordMeanings.OUR_ANSWER.get(
+                config.assumed().findWord(Term.CABLE_MAY_MOVE).orElse(""));
+        if (assumedAnswer != null) {
+            assumed.add(Term.CABLE_MAY_MOVE);
+        }
+        return assumedAnswer != Answer.NO;
+    }
+
+    Service service() {
         String text = cell("in_service");
         Service service = words.service().get(ValueWords.fold(text));
         if (service != null) {
@@ -124,6 +171,13 @@ final class ContentsRow {
         if (!Double.isNaN(number)) {
             return number;
         }
+        Optional<CatalogOffers.Offer> offer = offers.find(term);
+        if (offer.isPresent()) {
+            if (offer.get().assumed()) {
+                assumed.add(term);
+            }
+            return offers.take(term, offer.get());
+        }
         double stand = config.assumed().findNumber(term).orElse(Double.NaN);
         if (!Double.isNaN(stand)) {
             assumed.add(term);
@@ -134,7 +188,9 @@ final class ContentsRow {
     private double number(Term term, String column, Optional<Unit> unit) {
         String text = cell(column);
         if (text.isEmpty()) {
-            tell(FindingCode.MISSING_VALUE, column, "no " + column + " is given");
+            if (offers.findNamed(term).isEmpty()) {
+                tell(FindingCode.MISSING_VALUE, column, "no " + column + " is given");
+            }
             return Double.NaN;
         }
         Optional<SourceNumber> read = SourceNumber.parse(text)
@@ -153,6 +209,7 @@ final class ContentsRow {
                     Quantities.implausible(term, read.get().inUnit(), counting, config.plausible()));
             return Double.NaN;
         }
+        offers.disagreement(term, kept).ifPresent(detail -> tell(FindingCode.CATALOGUE_DISAGREES, column, detail));
         return kept;
     }
 
@@ -164,9 +221,5 @@ final class ContentsRow {
     void tell(FindingCode code, String column, String detail) {
         log.add(Finding.of(code, log.source(), id(), "line " + line + ": " + detail)
                 .inField(column));
-    }
-
-    WordMeanings words() {
-        return WordMeanings.of(config.values());
     }
 }

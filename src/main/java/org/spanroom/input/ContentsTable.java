@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.model.CatalogUse;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Term;
 
@@ -19,8 +20,8 @@ final class ContentsTable {
     private final Map<String, Listed> byDuct;
     private final Set<String> found = new TreeSet<>();
 
-    /** The contents of one duct, with the terms that had to be assumed for them. */
-    record Listed(Contents contents, Set<Term> assumed) {}
+    /** The contents of one duct, with the terms that had to be assumed for them and what was taken from the catalogue. */
+    record Listed(Contents contents, Set<Term> assumed, CatalogUse catalogUse) {}
 
     ContentsTable(String source, Map<String, Listed> byDuct) {
         this.source = source;

@@ -23,18 +23,30 @@ import org.spanroom.finding.InputException;
  * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
- * itself), outside_diameter, sdr or wall, mass, in_service; others are named in a finding and left. Separators may be commas, semicolons,
- * tabs or vertical bars.
+ * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalogue that gives what the row leaves out), may_move
+ * (no: the cable may not be laid into a sleeve); others are named in a finding and left. Separators may be commas,
+ * semicolons, tabs or vertical bars.
  */
 final class ContentsTableReader {
-    private static final List<String> COLUMNS =
-            List.of("duct", "item", "kind", "inside", "outside_diameter", "sdr", "wall", "mass", "in_service");
+    private static final List<String> COLUMNS = List.of(
+            "duct",
+            "item",
+            "kind",
+            "inside",
+            "outside_diameter",
+            "sdr",
+            "wall",
+            "mass",
+            "in_service",
+            "catalog",
+            "may_move");
     private static final List<String> NEEDED = List.of("duct", "kind");
 
     private final Path file;
     private final RunConfig config;
     private final FindingLog findings;
     private final CappedLog log;
+    private final ContentsRow.Context context;
     private final Map<String, DuctItems> items = new LinkedHashMap<>();
     private final Rejections rejections = new Rejections();
     private long rows;
@@ -45,6 +57,7 @@ final class ContentsTableReader {
         this.config = config;
         this.findings = findings;
         this.log = new CappedLog(findings, String.valueOf(file.getFileName()));
+        this.context = new ContentsRow.Context(config, log, new CatalogSizes(config), WordMeanings.of(config.values()));
     }
 
     long rows() {
@@ -121,7 +134,7 @@ final class ContentsTableReader {
 
     private void row(CSVRecord record, Map<String, Integer> columns, long line) {
         rows++;
-        var row = new ContentsRow(config, log, record, columns, line);
+        var row = new ContentsRow(context, record, columns, line);
         if (taken(row)) {
             used++;
         } else {

@@ -1,9 +1,11 @@
 package org.spanroom.input;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
@@ -26,6 +28,7 @@ import org.spanroom.model.Term;
 final class DuctMapper {
     private final FeatureValues values;
     private final WordMeanings words;
+    private final CatalogSizes sizes;
     private final ContentsTable table;
     private final Map<SimpleContents, Contents> distinctContents = new HashMap<>();
     private final Map<Circumstances, Circumstances> distinctCircumstances = new HashMap<>();
@@ -34,6 +37,7 @@ final class DuctMapper {
     DuctMapper(RunConfig config, FeatureValues values, ContentsTable table) {
         this.values = values;
         this.words = WordMeanings.of(config.values());
+        this.sizes = new CatalogSizes(config);
         this.table = table;
     }
 
@@ -42,9 +46,13 @@ final class DuctMapper {
         String named = values.text(Term.DUCT);
         String id = named.isEmpty() ? values.featureId() : named;
         String bankId = shared(values.textQuietly(Term.DUCT_BANK));
-        BoreShape shape = values.meaning(Term.BORE_SHAPE, words.shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
-        double insideMm = values.numberOrAssumed(Term.INSIDE_DIAMETER);
         String type = shared(values.textOrAssumed(Term.DUCT_TYPE));
+        lookUp(
+                Term.DUCT_SIZE,
+                Term.INSIDE_DIAMETER,
+                name -> sizes.offerDuct(values.offers(), name, type, plainShape()));
+        BoreShape shape = shape();
+        double insideMm = values.numberOrAssumed(Term.INSIDE_DIAMETER);
         boolean directBuried = words.directBuried().contains(ValueWords.fold(type));
         String material = shared(values.textOrAssumed(Term.DUCT_MATERIAL));
         Contents contents = contents(id);
@@ -68,9 +76,45 @@ final class DuctMapper {
                 owner,
                 year(),
                 circumstances(),
-                values.assumedTerms());
+                values.assumedTerms(),
+                values.catalogUse());
         tellOverfill(duct);
         return duct;
+    }
+
+    /** Lets the catalogue offer sizes by a name that may stand instead of them, and tells of a name that no row has. */
+    private void lookUp(Term term, Term size, Function<String, Optional<String>> offering) {
+        boolean onlyByName = values.isMapped(term) && !values.isMapped(size);
+        String name = onlyByName ? values.text(term) : values.textQuietly(term);
+        offering.apply(name).ifPresent(problem -> values.add(FindingCode.CATALOGUE_NAME_UNKNOWN, term, () -> problem));
+    }
+
+    /** The recorded shape, without a word on one that is missing or not understood. */
+    private Optional<BoreShape> plainShape() {
+        return Optional.ofNullable(words.shape().get(ValueWords.fold(values.textQuietly(Term.BORE_SHAPE))));
+    }
+
+    private BoreShape shape() {
+        Optional<BoreShape> offered = values.offers().findShape();
+        if (offered.isEmpty()) {
+            return values.meaning(Term.BORE_SHAPE, words.shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
+        }
+        CatalogOffers.Offer offer = values.offers().find(Term.BORE_SHAPE).orElseThrow();
+        Optional<BoreShape> recorded = values.recordedMeaning(Term.BORE_SHAPE, words.shape());
+        if (recorded.isEmpty()) {
+            values.take(Term.BORE_SHAPE, offer);
+        } else if (!offer.assumed() && recorded.get() != offered.get()) {
+            values.add(
+                    FindingCode.CATALOGUE_DISAGREES,
+                    Term.BORE_SHAPE,
+                    () -> "the bore is recorded as " + word(recorded.get()) + ", the catalogue's '" + offer.row()
+                            + "' is " + word(offered.get()));
+        }
+        return recorded.orElseGet(offered::get);
+    }
+
+    private static String word(BoreShape shape) {
+        return shape.name().toLowerCase(Locale.ROOT);
     }
 
     String shared(String word) {
@@ -103,6 +147,7 @@ final class DuctMapper {
         Optional<ContentsTable.Listed> listed = table.find(ductId);
         if (listed.isPresent()) {
             values.assume(listed.get().assumed());
+            values.use(listed.get().catalogUse());
             return listed.get().contents();
         }
         return simpleContents()
@@ -134,19 +179,31 @@ final class DuctMapper {
         if (count == 0) {
             return SimpleContents.EMPTY;
         }
+        lookUp(
+                Term.INNERDUCT_SIZE,
+                Term.INNERDUCT_OUTSIDE_DIAMETER,
+                name -> sizes.offerInnerduct(values.offers(), name));
         double outsideMm = values.numberOrAssumed(Term.INNERDUCT_OUTSIDE_DIAMETER);
-        return new SimpleContents(count, outsideMm, wallMm(outsideMm), 0, 0, 0, Service.UNKNOWN);
+        return new SimpleContents(count, outsideMm, wallMm(outsideMm), 0, 0, 0, Service.UNKNOWN, true);
     }
 
     private SimpleContents withCables(SimpleContents pipes, int count) {
         if (count == 0) {
             return pipes;
         }
+        lookUp(Term.CABLE_TYPE, Term.CABLE_OUTSIDE_DIAMETER, name -> sizes.offerCable(values.offers(), name));
         double outsideMm = values.numberOrAssumed(Term.CABLE_OUTSIDE_DIAMETER);
         double massKgPerM = values.numberOrAssumed(Term.CABLE_MASS);
         Service service = values.meaning(Term.IN_SERVICE, words.service(), WordMeanings.OUR_SERVICE, Service.UNKNOWN);
         return new SimpleContents(
-                pipes.innerducts(), pipes.innerductOutsideMm(), pipes.wallMm(), count, outsideMm, massKgPerM, service);
+                pipes.innerducts(),
+                pipes.innerductOutsideMm(),
+                pipes.wallMm(),
+                count,
+                outsideMm,
+                massKgPerM,
+                service,
+                answer(Term.CABLE_MAY_MOVE) != Answer.NO);
     }
 
     /** The wall itself where it is recorded, else the outside diameter over the SDR. */

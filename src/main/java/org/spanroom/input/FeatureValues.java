@@ -15,6 +15,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.CatalogUse;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -37,6 +38,9 @@ final class FeatureValues {
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
     private final Set<Term> recorded = EnumSet.noneOf(Term.class);
     private final Map<Set<Term>, Set<Term>> assumedSets = new HashMap<>();
+    private final CatalogOffers offers = new CatalogOffers();
+    private final Map<CatalogUse, CatalogUse> distinctUses = new HashMap<>();
+    private CatalogUse listedUse = CatalogUse.NONE;
 
     private List<@Nullable Object> values = List.of();
     private String featureId = "";
@@ -57,6 +61,8 @@ final class FeatureValues {
         lonDeg = atLonDeg;
         latDeg = atLatDeg;
         assumed.clear();
+        offers.clear();
+        listedUse = CatalogUse.NONE;
         featureId = Long.toString(feature.number());
         String name = text(idTerm);
         if (!name.isEmpty()) {
@@ -82,6 +88,21 @@ final class FeatureValues {
     /** Notes terms that were assumed elsewhere for this feature. */
     void assume(Set<Term> terms) {
         assumed.addAll(terms);
+    }
+
+    /** Notes what a table's rows of this feature took from the catalogue. */
+    void use(CatalogUse ofTable) {
+        listedUse = ofTable;
+    }
+
+    /** Returns what rows of the catalogue offer for the feature at hand. */
+    CatalogOffers offers() {
+        return offers;
+    }
+
+    /** Returns what was taken from the catalogue so far; one object for equal uses. */
+    CatalogUse catalogUse() {
+        return distinctUses.computeIfAbsent(offers.use().and(listedUse), key -> key);
     }
 
     boolean isMapped(Term term) {
@@ -132,12 +153,22 @@ final class FeatureValues {
 
     /** Returns what the recorded word means, or what the assumed one means where it is missing or in no list. */
     <T> T meaning(Term term, Map<String, T> meanings, Map<String, T> ofAssumed, T otherwise) {
+        Optional<T> recordedMeaning = recordedMeaning(term, meanings);
+        if (recordedMeaning.isPresent()) {
+            return recordedMeaning.get();
+        }
+        T assumedMeaning = ofAssumed.get(assumedWord(term));
+        return assumedMeaning == null ? otherwise : assumedMeaning;
+    }
+
+    /** Returns what the recorded word means; empty, and a finding, where it is missing or in no list. */
+    <T> Optional<T> recordedMeaning(Term term, Map<String, T> meanings) {
         String text = text(term);
         if (!text.isEmpty()) {
             String word = ValueWords.fold(text);
             T meaning = meanings.get(word);
             if (meaning != null) {
-                return meaning;
+                return Optional.of(meaning);
             }
             LayerFields.Column column = fields.find(term).orElseThrow();
             if (unknownWords.contains(word)) {
@@ -149,8 +180,7 @@ final class FeatureValues {
                         () -> "'" + text + "' stands in no list of words for " + term.key());
             }
         }
-        T assumedMeaning = ofAssumed.get(assumedWord(term));
-        return assumedMeaning == null ? otherwise : assumedMeaning;
+        return Optional.empty();
     }
 
     private String assumedWord(Term term) {
@@ -161,10 +191,22 @@ final class FeatureValues {
         return word.orElse("");
     }
 
-    /** Returns the recorded number in the unit that is kept, or the assumed one, or {@link #NONE}. */
+    /** Returns the recorded number in the unit that is kept, or the catalogue's, or the assumed one, or {@link #NONE}. */
     double numberOrAssumed(Term term) {
         double number = number(term);
-        return Double.isNaN(number) ? assumedNumber(term) : number;
+        if (!Double.isNaN(number)) {
+            return number;
+        }
+        Optional<CatalogOffers.Offer> offer = offers.find(term);
+        return offer.isPresent() ? take(term, offer.get()) : assumedNumber(term);
+    }
+
+    /** Takes what the catalogue gives for a term; one that a default names counts as assumed. */
+    double take(Term term, CatalogOffers.Offer offer) {
+        if (offer.assumed()) {
+            assumed.add(term);
+        }
+        return offers.take(term, offer);
     }
 
     double assumedNumber(Term term) {
@@ -232,10 +274,15 @@ final class FeatureValues {
                     () -> Quantities.implausible(term, inUnit, unit, config.plausible()) + assumedInstead(term));
             return NONE;
         }
+        offers.disagreement(term, kept)
+                .ifPresent(detail -> add(FindingCode.CATALOGUE_DISAGREES, column.field(), () -> detail));
         return kept;
     }
 
     private void missing(Term term, LayerFields.Column column) {
+        if (offers.findNamed(term).isPresent()) {
+            return;
+        }
         add(
                 FindingCode.MISSING_VALUE,
                 column.field(),
@@ -243,6 +290,11 @@ final class FeatureValues {
     }
 
     private String assumedInstead(Term term) {
+        Optional<CatalogOffers.Offer> offer = offers.find(term);
+        if (offer.isPresent()) {
+            String verb = offer.get().assumed() ? "; assumed" : "; taken from";
+            return verb + " the catalogue's '" + offer.get().row() + "'";
+        }
         var number = config.assumed().findNumber(term);
         if (number.isPresent()) {
             return "; assumed " + Quantities.shown(term, number.getAsDouble());

@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.config.FieldMap;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Term;
@@ -19,7 +21,7 @@ import org.spanroom.model.Unit;
  * What a layer's fields might mean: each with samples and, where its name and values suggest one, a term and a unit. A proposal to be
  * looked over, not a decision.
  *
- * @param role routes or vaults, after the layer's geometries
+ * @param role routes or vaults, after the layer's geometries, or zones
  */
 public record FieldProposal(Path file, String layer, String role, long features, List<Field> fields) {
     private static final int MOST_SAMPLES = 3;
@@ -49,7 +51,19 @@ public record FieldProposal(Path file, String layer, String role, long features,
         }
     }
 
+    /** Reads a layer of permit zones and proposes what its fields mean. */
+    public static FieldProposal ofZones(
+            Path file, Optional<String> layer, PlausibleRanges ranges, FindingLog findings) {
+        try (LayerSource source = LayerSources.open(file, layer, findings)) {
+            return of(source, ranges, true);
+        }
+    }
+
     static FieldProposal of(LayerSource source, PlausibleRanges ranges) {
+        return of(source, ranges, false);
+    }
+
+    private static FieldProposal of(LayerSource source, PlausibleRanges ranges, boolean zones) {
         LayerHeader header = source.header();
         List<Seen> seen = header.fields().stream().map(Seen::new).toList();
         long[] linesAndOthers = new long[2];
@@ -59,12 +73,24 @@ public record FieldProposal(Path file, String layer, String role, long features,
                 seen.get(i).add(feature.values().get(i));
             }
         });
-        boolean ofVaults = linesAndOthers[1] > linesAndOthers[0];
-        var terms = new FieldWords(ofVaults).assign(seen);
+        String role = linesAndOthers[1] > linesAndOthers[0] ? role(zones) : "routes";
+        var terms = new FieldWords(terms(role)).assign(seen);
         List<Field> fields = seen.stream()
                 .map(field -> field(field, Optional.ofNullable(terms.get(field.name)), ranges))
                 .toList();
-        return new FieldProposal(header.file(), header.layerName(), ofVaults ? "vaults" : "routes", features, fields);
+        return new FieldProposal(header.file(), header.layerName(), role, features, fields);
+    }
+
+    private static String role(boolean zones) {
+        return zones ? "zones" : "vaults";
+    }
+
+    private static Set<Term> terms(String role) {
+        return switch (role) {
+            case "zones" -> FieldMap.ZONE_TERMS;
+            case "vaults" -> FieldMap.VAULT_TERMS;
+            default -> FieldMap.routeTerms();
+        };
     }
 
     private static Field field(Seen seen, Optional<Term> term, PlausibleRanges ranges) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import org.spanroom.config.FieldMap;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
@@ -66,7 +65,15 @@ final class FieldWords {
             Map.entry(Term.VAULT_VOLUME, "volume, vault volume"),
             Map.entry(Term.VAULT_WATER, "water, flooded, wet, vault water"),
             Map.entry(Term.VAULT_SURFACE, "surface, cover surface, vault surface"),
-            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor")));
+            Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor"),
+            Map.entry(Term.DUCT_SIZE, "duct size, trade size, nominal size, duct catalogue, duct catalog"),
+            Map.entry(Term.INNERDUCT_SIZE, "innerduct size, innerduct type, innerduct catalogue, innerduct catalog"),
+            Map.entry(Term.CABLE_TYPE, "cable type, cable size, cable catalogue, cable catalog"),
+            Map.entry(Term.CABLE_MAY_MOVE, "cable may move, may move, movable"),
+            Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
+            Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
+            Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(
             Map.entry("dia", "diameter"),
@@ -120,10 +127,8 @@ final class FieldWords {
 
     private final Set<Term> terms;
 
-    FieldWords(boolean ofVaults) {
-        terms = ofVaults
-                ? EnumSet.copyOf(FieldMap.VAULT_TERMS)
-                : EnumSet.complementOf(EnumSet.copyOf(FieldMap.VAULT_TERMS));
+    FieldWords(Set<Term> terms) {
+        this.terms = EnumSet.copyOf(terms);
     }
 
     /** A field that may stand for a term. */

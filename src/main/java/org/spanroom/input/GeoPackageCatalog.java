@@ -18,11 +18,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import org.sqlite.SQLiteJDBCLoader;
 
 /** What a GeoPackage says of itself in its own tables (OGC 12-128r19, clause 1.1), and the door to its database. */
 final class GeoPackageCatalog {
@@ -47,6 +49,7 @@ final class GeoPackageCatalog {
      * log is not there is declared immutable, because SQLite would create one.
      */
     static Connection connect(Path file) throws IOException {
+        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
         var config = new SQLiteConfig();
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_TIMEOUT_MS);

@@ -4,6 +4,7 @@ import java.util.List;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.Route;
 import org.spanroom.model.Vault;
+import org.spanroom.model.Zone;
 
 /**
  * All that was read.
@@ -11,10 +12,12 @@ import org.spanroom.model.Vault;
  * @param crs the reference system of the routes, in which results are written unless another is asked for
  * @param records one for each file, routes first
  */
-public record InputData(List<Route> routes, List<Vault> vaults, ReferenceSystem crs, List<InputRecord> records) {
+public record InputData(
+        List<Route> routes, List<Vault> vaults, List<Zone> zones, ReferenceSystem crs, List<InputRecord> records) {
     public InputData {
         routes = List.copyOf(routes);
         vaults = List.copyOf(vaults);
+        zones = List.copyOf(zones);
         records = List.copyOf(records);
     }
 }

@@ -14,9 +14,10 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Vault;
+import org.spanroom.model.Zone;
 
 /**
- * Reads what a run is about: routes, vaults and contents, each from the file that the config names.
+ * Reads what a run is about: routes, vaults, contents and permit zones, each from the file that the config names.
  *
  * <p>Places come out in degrees on WGS 84, quantities in our units, gaps filled with the assumed values. What cannot be used, and what
  * cannot be believed, goes to the findings.
@@ -43,7 +44,7 @@ public final class InputReader {
     }
 
     /**
-     * Reads everything. Vaults and contents may be left out of the config; routes may not.
+     * Reads everything. Vaults, contents and zones may be left out of the config; routes may not.
      *
      * @throws InputException if a file cannot be used at all
      */
@@ -59,7 +60,8 @@ public final class InputReader {
         table.tellUnknownDucts(findings);
         List<Vault> vaults =
                 config.inputs().vaults().file().map(this::readVaults).orElse(List.of());
-        return new InputData(routes.reader().routes(), vaults, routes.crs(), ordered());
+        List<Zone> zones = config.inputs().zones().file().map(this::readZones).orElse(List.of());
+        return new InputData(routes.reader().routes(), vaults, zones, routes.crs(), ordered());
     }
 
     /** A layer's reader after it has read, with the system that it read in. */
@@ -113,6 +115,30 @@ public final class InputReader {
         });
     }
 
+    private List<Zone> readZones(Path file) {
+        LayerConfig layer = config.inputs().zones();
+        var digests = inBackground(() -> FileDigest.ofLayer(file));
+        return readLayer(file, layer, (source, heard) -> {
+            LayerHeader header = source.header();
+            ReferenceSystem crs = crs(header, layer, "zones");
+            var fields = new LayerFields(layer.fields(), header);
+            var reader = new ZoneReader(config, crs, fields, new CappedLog(heard, header.source()));
+            long features = source.read(fields.wanted(), reader::accept);
+            reader.close(header, features);
+            reader.rejections().add(source.rejected());
+            records.add(new InputRecord(
+                    "zones",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests)));
+            return reader.zones();
+        });
+    }
+
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
@@ -150,9 +176,9 @@ public final class InputReader {
         }
     }
 
-    /** Routes, vaults, contents, whatever was read first. */
+    /** Routes, vaults, contents, zones, whatever was read first. */
     private List<InputRecord> ordered() {
-        List<String> roles = List.of("routes", "vaults", "contents");
+        List<String> roles = List.of("routes", "vaults", "contents", "zones");
         return roles.stream()
                 .flatMap(role -> records.stream().filter(record -> record.role().equals(role)))
                 .toList();

@@ -9,7 +9,7 @@ import org.spanroom.finding.FindingCode;
 /**
  * What was read from one file: for the run's record.
  *
- * @param role routes, vaults or contents
+ * @param role routes, vaults, contents or zones
  * @param layer the layer's name; empty for a table
  * @param crsName the reference system that the ordinates were read in; empty for a table
  * @param featuresRead features, or rows, met

@@ -20,12 +20,14 @@ record SimpleContents(
         int cables,
         double cableOutsideMm,
         double cableMassKgPerM,
-        Service service) {
-    static final SimpleContents EMPTY = new SimpleContents(0, 0, 0, 0, 0, 0, Service.UNKNOWN);
+        Service service,
+        boolean cablesMayMove) {
+    static final SimpleContents EMPTY = new SimpleContents(0, 0, 0, 0, 0, 0, Service.UNKNOWN, true);
 
     Contents contents() {
         List<Cable> all = IntStream.rangeClosed(1, cables)
-                .mapToObj(number -> new Cable("cable-" + number, cableOutsideMm, cableMassKgPerM, service))
+                .mapToObj(
+                        number -> new Cable("cable-" + number, cableOutsideMm, cableMassKgPerM, service, cablesMayMove))
                 .toList();
         var pipes = new ArrayList<Innerduct>();
         for (int i = 0; i < innerducts; i++) {

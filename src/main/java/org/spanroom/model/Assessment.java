@@ -1,4 +1,21 @@
 package org.spanroom.model;
 
-/** What the stages found out about one span, before it is compared with any other. */
-public record Assessment(Span span, Bends bends, Room room, PullAssessment pull) {}
+import java.util.Optional;
+
+/**
+ * What the stages found out about one span, before it is compared with any other.
+ *
+ * @param effort hours, money, material and new build; empty where nothing comes out
+ */
+public record Assessment(
+        Span span, Bends bends, Room room, PullAssessment pull, Permits permits, Optional<Effort> effort) {
+    /** An assessment without effort. */
+    public Assessment(Span span, Bends bends, Room room, PullAssessment pull, Permits permits) {
+        this(span, bends, room, pull, permits, Optional.empty());
+    }
+
+    /** An assessment without permit zones and effort. */
+    public Assessment(Span span, Bends bends, Room room, PullAssessment pull) {
+        this(span, bends, room, pull, Permits.NONE);
+    }
+}

@@ -57,7 +57,7 @@ public record Catalog(
             if (!(Math.abs(areaIn2 - computedIn2) <= toleranceIn2)) {
                 throw new IllegalArgumentException("areaIn2 of '" + name + "' must agree with its inside diameter of "
                         + insideDiameterIn + " in, which gives " + Math.round(computedIn2 * 1000) / 1000.0 + ", was "
-                        + areaIn2);
+                        + areaIn2 + "; hold both against the row's source");
             }
         }
 

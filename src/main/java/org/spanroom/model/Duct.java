@@ -1,5 +1,6 @@
 package org.spanroom.model;
 
+import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -12,6 +13,7 @@ import java.util.Set;
  * @param directBuried true where no outer duct surrounds the innerducts
  * @param circumstances what else decides whether it may be worked on
  * @param assumed the terms whose values were not recorded, so that the default stands here
+ * @param catalogUse what was taken from the catalogue
  */
 public record Duct(
         String id,
@@ -28,11 +30,48 @@ public record Duct(
         String owner,
         OptionalInt installedYear,
         Circumstances circumstances,
-        Set<Term> assumed) {
+        Set<Term> assumed,
+        CatalogUse catalogUse) {
     public Duct {
         Check.notBlank("id", id);
         Check.positive("insideDiameterMm", insideDiameterMm);
         assumed = Set.copyOf(assumed);
+    }
+
+    /** A duct all of whose sizes are recorded or assumed. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Circumstances circumstances,
+            Set<Term> assumed) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                CatalogUse.NONE);
     }
 
     /** A duct of whose circumstances nothing is recorded. */
@@ -67,6 +106,36 @@ public record Duct(
                 installedYear,
                 Circumstances.UNKNOWN,
                 assumed);
+    }
+
+    /** Returns where the values of these terms are from; of several the least certain. */
+    public SizeSource sizeSource(Term... terms) {
+        List<Term> asked = List.of(terms);
+        if (asked.stream().anyMatch(assumed::contains)) {
+            return SizeSource.ASSUMED;
+        }
+        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOGUE : SizeSource.MEASURED;
+    }
+
+    /** Returns the same duct with another bore and other contents. */
+    public Duct withSizes(double otherInsideMm, Contents otherContents) {
+        return new Duct(
+                id,
+                bankId,
+                boreShape,
+                otherInsideMm,
+                type,
+                material,
+                directBuried,
+                otherContents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse);
     }
 
     /** Returns the area of the bore, round or square. */

@@ -11,6 +11,7 @@ import java.util.Set;
  * @param failing every limit that is passed, in the order of {@link LimitKind}
  * @param forceRatio the larger of pull over what innerduct and machine bear and hold over what a live cable bears, breakaway
  *     included: what the better end is chosen by
+ * @param use how far the tightest limit is used in each state of friction
  */
 public record EndPull(
         SpanEnd pullingEnd,
@@ -19,7 +20,28 @@ public record EndPull(
         PullForces bad,
         LimitUse tightest,
         Set<LimitKind> failing,
-        double forceRatio) {
+        double forceRatio,
+        FrictionUse use) {
+    /** A pull of which only the state that it is judged by is known. */
+    public EndPull(
+            SpanEnd pullingEnd,
+            PullForces lubricated,
+            PullForces dry,
+            PullForces bad,
+            LimitUse tightest,
+            Set<LimitKind> failing,
+            double forceRatio) {
+        this(
+                pullingEnd,
+                lubricated,
+                dry,
+                bad,
+                tightest,
+                failing,
+                forceRatio,
+                new FrictionUse(tightest.utilisationRatio(), tightest.utilisationRatio(), tightest.utilisationRatio()));
+    }
+
     public EndPull {
         failing = failing.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(failing));
     }

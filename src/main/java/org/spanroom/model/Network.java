@@ -17,4 +17,8 @@ public record Network(
         spans = List.copyOf(spans);
         vaults = List.copyOf(vaults);
     }
+
+    public Network withVaults(List<VaultUse> others) {
+        return new Network(spans, others, routeLengthM, spanLengthM, remainderLengthM);
+    }
 }

@@ -50,6 +50,17 @@ public record PullAssessment(
         return outcome.findTightest().map(LimitUse::utilisationPercent).orElse(0.0);
     }
 
+    /** Returns how far the tightest limit is used in each state of friction, from whichever end is then the better. */
+    public FrictionUse useByFriction() {
+        FrictionUse atA = FrictionUse.NONE;
+        FrictionUse atB = FrictionUse.NONE;
+        for (InnerductPull pull : pulls) {
+            atA = atA.max(pull.fromA().use());
+            atB = atB.max(pull.fromB().use());
+        }
+        return atA.min(atB);
+    }
+
     /** Returns every limit that any innerduct passes when it comes out at the better end. */
     public Set<LimitKind> failingLimits() {
         var failing = EnumSet.noneOf(LimitKind.class);

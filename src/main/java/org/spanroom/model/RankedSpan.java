@@ -1,13 +1,27 @@
 package org.spanroom.model;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
  * A span with its place in the ranking.
  *
  * @param rank 1 for the best; empty for an excluded span
+ * @param verdict why it is excluded, and what to bear in mind
+ * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
  */
-public record RankedSpan(OptionalInt rank, Assessment assessment, Score score) {
+public record RankedSpan(
+        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<Sureness> sureness) {
+    /** A span whose standing was not simulated. */
+    public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
+        this(rank, assessment, score, verdict, Optional.empty());
+    }
+
+    /** A span that nothing speaks against. */
+    public RankedSpan(OptionalInt rank, Assessment assessment, Score score) {
+        this(rank, assessment, score, Verdict.CLEAR);
+    }
+
     public Span span() {
         return assessment.span();
     }

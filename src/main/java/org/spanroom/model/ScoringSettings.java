@@ -1,21 +1,40 @@
 package org.spanroom.model;
 
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * How spans are scored: for each criterion a weight, and a curve from its absolute quantity to a value from 0 to 1.
+ * Which spans are ranked and how they are scored: gates that exclude, and for each criterion a weight and a curve from its
+ * absolute quantity to a value from 0 to 1.
  *
  * <p>Weights need not add up to anything: each counts as its share of their sum. Because a span's value depends on nothing
  * but its own quantity, adding or removing a third span never changes the order of two. The shipped weights and curves are
  * illustrative: an owner sets them to what the owner values.
  *
  * @param criteria by the criterion's key, as the ranking names it
+ * @param gates whether each reason excludes; a reason that is left out does as shipped
+ * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
+ * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
+ * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on, likewise
+ * @param knowledge what counts towards how well a span is known
  */
-public record ScoringSettings(Map<String, Criterion> criteria) {
+public record ScoringSettings(
+        Map<String, Criterion> criteria,
+        Map<Exclusion, Boolean> gates,
+        boolean unknownConsentExcludes,
+        List<String> hardVaultKinds,
+        List<String> hardVaultSurfaces,
+        KnowledgeSettings knowledge) {
+    /** Illustrative: where a crew or the pulling gear finds little space. */
+    private static final List<String> HARD_KINDS = List.of("handhole", "pull box");
+
+    /** Illustrative: where traffic must be kept away. */
+    private static final List<String> HARD_SURFACES = List.of("roadway", "street", "carriageway");
+
     /**
      * The weight of one criterion, and its curve.
      *
@@ -38,15 +57,52 @@ public record ScoringSettings(Map<String, Criterion> criteria) {
         if (!(criteria.values().stream().mapToDouble(Criterion::weightRatio).sum() > 0)) {
             throw new IllegalArgumentException("at least one criterion must have a weightRatio above 0");
         }
+        var all = shippedGates();
+        all.putAll(gates);
+        gates = Collections.unmodifiableMap(all);
+        hardVaultKinds = List.copyOf(hardVaultKinds);
+        hardVaultSurfaces = List.copyOf(hardVaultSurfaces);
+    }
+
+    /** Scoring by the given criteria, with all else as shipped. */
+    public ScoringSettings(Map<String, Criterion> criteria) {
+        this(criteria, Map.of(), false, HARD_KINDS, HARD_SURFACES, KnowledgeSettings.defaults());
+    }
+
+    /** Returns whether a reason excludes. */
+    public boolean excludes(Exclusion reason) {
+        return gates.getOrDefault(reason, true);
+    }
+
+    /** Returns these settings with other gates; those that are left out are as shipped. */
+    public ScoringSettings withGates(Map<Exclusion, Boolean> others) {
+        return new ScoringSettings(
+                criteria, others, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);
     }
 
     /** Returns the shipped, illustrative scoring. */
     public static ScoringSettings defaults() {
-        return new ScoringSettings(Map.of(
-                "room_gained", criterion(0.5, List.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
-                "ease", criterion(0.25, List.of(0.0, 1.0, 60.0, 0.8, 100.0, 0.3, 200.0, 0.0)),
-                "length", criterion(0.15, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
-                "bends", criterion(0.1, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
+        var criteria = new TreeMap<String, Criterion>();
+        criteria.put("room_gained", criterion(0.30, List.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)));
+        criteria.put("shortage", criterion(0.10, List.of(0.0, 1.0, 1.0, 0.5, 3.0, 0.0)));
+        criteria.put("ease_pull", criterion(0.20, List.of(0.0, 1.0, 60.0, 0.8, 90.0, 0.4, 100.0, 0.1, 150.0, 0.0)));
+        criteria.put("ease_bends", criterion(0.05, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0)));
+        criteria.put("ease_water", criterion(0.05, List.of(0.0, 1.0, 1.0, 0.5, 3.0, 0.0)));
+        criteria.put("ease_access", criterion(0.05, List.of(0.0, 1.0, 2.0, 0.5, 4.0, 0.0)));
+        criteria.put("saving", criterion(0.15, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 0.8, 10.0, 1.0)));
+        criteria.put("permits_avoided", criterion(0.05, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 1.0)));
+        criteria.put("knowledge", criterion(0.05, List.of(0.0, 0.0, 50.0, 0.3, 100.0, 1.0)));
+        criteria.put("length", criterion(0, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)));
+        return new ScoringSettings(criteria);
+    }
+
+    /** A pull that fails on paper is no reason by itself: forces are uncertain by a factor of two. */
+    private static Map<Exclusion, Boolean> shippedGates() {
+        var gates = new EnumMap<Exclusion, Boolean>(Exclusion.class);
+        for (Exclusion reason : Exclusion.values()) {
+            gates.put(reason, reason != Exclusion.PULL_FAILS);
+        }
+        return gates;
     }
 
     private static Criterion criterion(double weightRatio, List<Double> quantitiesAndValues) {

@@ -42,7 +42,20 @@ public enum Term {
     VAULT_VOLUME(Kind.VOLUME),
     VAULT_WATER(Kind.FLAG),
     VAULT_SURFACE(Kind.TEXT),
-    CABLE_HOLD(Kind.FLAG);
+    CABLE_HOLD(Kind.FLAG),
+    /** A row of the catalogue's outer ducts: its name, or type and trade size. */
+    DUCT_SIZE(Kind.TEXT),
+    /** A row of the catalogue's innerducts. */
+    INNERDUCT_SIZE(Kind.TEXT),
+    /** A row of the catalogue's cables. */
+    CABLE_TYPE(Kind.TEXT),
+    /** Whether the cables may be laid into sleeves. */
+    CABLE_MAY_MOVE(Kind.FLAG),
+    ZONE(Kind.TEXT),
+    ZONE_KIND(Kind.TEXT),
+    ZONE_NAME(Kind.TEXT),
+    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    ZONE_UNTIL(Kind.TEXT);
 
     /** What a term's values look like. */
     public enum Kind {

@@ -7,9 +7,20 @@ import java.util.List;
  *
  * @param mergedIds other vaults of the layer that lie at the same place and count as this one
  * @param spanCount how many span ends lie at the vault
+ * @param zones the permit zones that it lies in, in order of kind and id
  */
-public record VaultUse(Vault vault, List<String> mergedIds, int spanCount) {
+public record VaultUse(Vault vault, List<String> mergedIds, int spanCount, List<Zone> zones) {
     public VaultUse {
         mergedIds = List.copyOf(mergedIds);
+        zones = List.copyOf(zones);
+    }
+
+    /** A vault of which no zones are known. */
+    public VaultUse(Vault vault, List<String> mergedIds, int spanCount) {
+        this(vault, mergedIds, spanCount, List.of());
+    }
+
+    public VaultUse withZones(List<Zone> others) {
+        return new VaultUse(vault, mergedIds, spanCount, others);
     }
 }

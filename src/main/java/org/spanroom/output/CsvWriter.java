@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
  * Writes a table as comma-separated values: RFC 4180 with its line ends CR LF, UTF-8 without a byte-order mark, one header
  * line, points as decimal marks whatever the locale. Shapes are left out.
  *
- * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, tab or a line break) gets an
+ * <p>A text that a spreadsheet would run as a formula (it begins with {@code = + - @}, also as full-width signs, tab or a line break) gets an
  * apostrophe in front, unless it is a plain number. A cell is quoted only where RFC 4180 asks for it.
  */
 public final class CsvWriter<R> implements RowWriter<R> {
@@ -91,7 +91,7 @@ public final class CsvWriter<R> implements RowWriter<R> {
 
     private static boolean isFormula(String text) {
         return switch (text.charAt(0)) {
-            case '=', '@', '\t', '\r', '\n' -> true;
+            case '=', '@', '\t', '\r', '\n', '\uFF1D', '\uFF0B', '\uFF0D', '\uFF20' -> true;
             case '+', '-' -> !PLAIN_NUMBER.matcher(text).matches();
             default -> false;
         };

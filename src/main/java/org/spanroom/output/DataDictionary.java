@@ -7,17 +7,23 @@ import java.util.TreeMap;
 /** The document that explains every column of the results, made from the columns themselves. */
 final class DataDictionary {
     /** What the last word of a column's name says of its unit. */
-    private static final Map<String, String> UNITS = new TreeMap<>(Map.of(
-            "m", "m",
-            "mm", "mm",
-            "mm2", "mm²",
-            "n", "N",
-            "deg", "degrees",
-            "pct", "%",
-            "ratio", "-",
-            "unit", "that of the limit",
-            "points", "points of 100",
-            "value", "0 to 1"));
+    private static final Map<String, String> UNITS = new TreeMap<>(Map.ofEntries(
+            Map.entry("m", "m"),
+            Map.entry("mm", "mm"),
+            Map.entry("mm2", "mm²"),
+            Map.entry("m3", "m³"),
+            Map.entry("l", "l"),
+            Map.entry("kg", "kg"),
+            Map.entry("n", "N"),
+            Map.entry("deg", "degrees"),
+            Map.entry("hours", "h"),
+            Map.entry("days", "days"),
+            Map.entry("money", "currency of the rates"),
+            Map.entry("pct", "%"),
+            Map.entry("ratio", "-"),
+            Map.entry("unit", "that of the limit"),
+            Map.entry("points", "points of 100"),
+            Map.entry("value", "0 to 1")));
 
     private static final String OPENING = """
             # Data dictionary: results
@@ -29,11 +35,12 @@ final class DataDictionary {
 
             | file | what |
             |---|---|
-            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `findings`, each with a spatial index, and the table `pulls` |
+            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `permits`, `findings`, each with a spatial index, and the table `pulls` |
             | `spans.geojson` | the spans, RFC 7946, one feature a line |
             | `spans.shp` `.shx` `.dbf` `.prj` `.cpg` | the spans as a Shapefile, with the short names below |
             | `spans.csv` | the spans without geometry |
             | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
+            | `permits.csv`, `permits.geojson` | the stretches of spans inside permit zones, as in the layer `permits` |
             | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg` |
             | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
 
@@ -103,6 +110,7 @@ final class DataDictionary {
                 section(SpanColumns.table(SpanColumns.knownCriteria())),
                 section(VaultColumns.TABLE),
                 section(BendColumns.TABLE),
+                section(PermitRow.TABLE),
                 section(PullRow.TABLE),
                 section(FindingColumns.TABLE),
                 RUN,
@@ -116,6 +124,9 @@ final class DataDictionary {
         }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
+        }
+        if (column.name().endsWith("_money_per_cable_m")) {
+            return "currency of the rates per metre and cable";
         }
         String lastWord = column.name().substring(column.name().lastIndexOf('_') + 1);
         return UNITS.getOrDefault(lastWord, "");

@@ -78,6 +78,7 @@ public final class GeoPackageWriter implements AutoCloseable {
     }
 
     private Connection open() throws SQLException {
+        WarmUp.loadSqlite();
         var config = new SQLiteConfig();
         config.setPageSize(SqlitePages.PAGE_BYTES);
         config.setJournalMode(SQLiteConfig.JournalMode.OFF);

@@ -7,18 +7,19 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.function.Function;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Innerduct;
+import org.spanroom.model.Permits;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Room;
-import org.spanroom.model.Score;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
+import org.spanroom.model.ZoneTouch;
 
 /**
  * The whole reckoning of one span as JSON, RFC 8259: the same as the text, in an order that never changes, the unit of each
@@ -63,7 +64,9 @@ public final class ReckoningJson {
                     2);
             json.object("room", this::room);
             new PullJson(reckoning, json).write();
-            json.object("score", this::score);
+            json.object("permits", this::permits);
+            new EffortJson(reckoning, json).write();
+            new VerdictJson(reckoning, json).write();
             json.text("caution", ReckoningText.CAUTION);
         });
     }
@@ -97,6 +100,8 @@ public final class ReckoningJson {
         json.flag("contents_known", duct.contents().known());
         json.objects("innerducts", duct.contents().innerducts(), this::innerduct);
         json.objects("loose_cables", duct.contents().looseCables(), this::cable);
+        json.texts("catalogue_rows", duct.catalogUse().rows(), row -> row);
+        json.texts("from_catalogue", duct.catalogUse().terms().stream().sorted().toList(), Term::key);
         json.texts("assumed", duct.assumed().stream().sorted().toList(), Term::key);
     }
 
@@ -135,19 +140,33 @@ public final class ReckoningJson {
         json.whole("sleeves", room.sleeves());
         json.whole("new_cables", room.newCables());
         json.text("binding_rule", room.bindingRule());
-        json.text("excluded", room.exclusion().map(Exclusion::key).orElse(""));
     }
 
-    private void score() throws IOException {
-        Score score = reckoning.ranked().score();
-        json.real("total_points", score.totalPoints(), 2);
-        json.objects("parts", score.parts(), part -> {
-            json.text("criterion", part.criterion());
-            json.real("quantity_in_unit", part.quantityInUnit(), 3);
-            json.text("unit", part.unit());
-            json.real("value_ratio", part.valueRatio(), 4);
-            json.real("weight_ratio", part.weightRatio(), 4);
-            json.real("points", part.points(), 2);
+    private void permits() throws IOException {
+        Permits permits = reckoning.ranked().assessment().permits();
+        json.objects("zones", permits.touches(), this::zone);
+        json.real("zone_any_m", permits.lengthM(), 3);
+        json.texts("recovery_needs", permits.recoveryNeeds(), Function.identity());
+        json.texts("permits_avoided", permits.avoided(), Function.identity());
+        json.flag("night_only", permits.nightOnly());
+        json.real("cut_banned_m", permits.cutBannedM(), 3);
+        json.text("cut_banned_until", PermitColumns.until(permits));
+        json.whole("recovery_lead_days", permits.recoveryLeadDays());
+        json.whole("new_build_lead_days", permits.newBuildLeadDays());
+    }
+
+    private void zone(ZoneTouch touch) throws IOException {
+        json.text("zone_id", touch.zone().id());
+        json.text("kind", touch.zone().kind());
+        json.text("name", touch.zone().name());
+        json.text("until", touch.zone().until().map(LocalDate::toString).orElse(""));
+        json.real("length_m", touch.lengthM(), 3);
+        json.text("at_vault", PermitRow.vaults(touch));
+        json.objects("stretches", touch.stretches(), stretch -> {
+            json.real("from_m", stretch.fromM(), 3);
+            json.real("to_m", stretch.toM(), 3);
         });
+        json.texts("recovery_needs", touch.recoveryNeeds(), Function.identity());
+        json.texts("new_build_needs", touch.rule().newBuild(), Function.identity());
     }
 }

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Cable;
+import org.spanroom.model.CatalogUse;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Room;
-import org.spanroom.model.Score;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
 
@@ -39,7 +39,9 @@ public final class ReckoningText {
         bends();
         room();
         new PullText(reckoning, page).write();
-        score();
+        new PermitText(reckoning, page).write();
+        new EffortText(reckoning, page).write();
+        new VerdictText(reckoning, page).write();
         page.gap();
         page.hanging(0, "%s", CAUTION);
         return page.text();
@@ -90,6 +92,9 @@ public final class ReckoningText {
             page.item("holds", "nobody knows what: the records do not say");
         }
         page.item("water", duct.flooded() ? "flooded" : "not recorded as flooded");
+        if (!duct.catalogUse().equals(CatalogUse.NONE)) {
+            page.item("catalogue", "%s", String.join(", ", duct.catalogUse().rows()));
+        }
         if (!duct.assumed().isEmpty()) {
             page.item(
                     "assumed",
@@ -143,18 +148,6 @@ public final class ReckoningText {
                 room.sleeves());
         if (!room.bindingRule().isEmpty()) {
             page.item("bound", "by %s", room.bindingRule().replace('_', ' '));
-        }
-        room.exclusion().ifPresent(why -> page.item("out", "of the ranking: %s", why.explanation()));
-    }
-
-    private void score() {
-        Score score = reckoning.ranked().score();
-        page.gap();
-        page.line("Score %.1f of 100, %s", score.totalPoints(), rank(reckoning));
-        for (Score.Part part : score.parts()) {
-            page.line(
-                    "  %-14s %16s  value %.2f x weight %.2f = %5.1f points",
-                    part.criterion(), part.quantityText(), part.valueRatio(), part.weightRatio(), part.points());
         }
     }
 

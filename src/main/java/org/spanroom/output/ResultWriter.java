@@ -46,14 +46,30 @@ public final class ResultWriter {
      */
     public static WrittenResults write(Results results, OutputSettings settings) {
         try (var folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER)) {
-            var writing = new Writing(results, settings, folder.path());
-            List<String> notes = runAll(writing.tasks(), settings.threads());
-            Path record = folder.path().resolve(MARKER);
-            RunJson.write(record, results, settings, notes);
-            List<String> files = names(folder.path());
-            folder.commit();
-            return new WrittenResults(settings.folder(), files, notes);
+            return write(results, settings, folder);
         }
+    }
+
+    /**
+     * Begins, before the work of a run, the folder that its results will fill: from now on no other run may write it.
+     *
+     * @throws OutputException if the folder exists and may not be replaced, or cannot be written
+     */
+    public static OutputFolder begin(OutputSettings settings) {
+        OutputFolder folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER);
+        WarmUp.begin();
+        return folder;
+    }
+
+    /** Writes the results into a folder that was begun for them, and puts it in its place. */
+    public static WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
+        var writing = new Writing(results, settings, folder.path());
+        List<String> notes = runAll(writing.tasks(), settings.threads());
+        Path record = folder.path().resolve(MARKER);
+        RunJson.write(record, results, settings, notes);
+        List<String> files = names(folder.path());
+        folder.commit();
+        return new WrittenResults(settings.folder(), files, notes);
     }
 
     /** Runs tasks that each may have something to note; all have ended when this returns or throws. */
@@ -121,6 +137,9 @@ public final class ResultWriter {
                 try (var layer = file.layer(BendColumns.TABLE)) {
                     spans.forEach(row -> writeBends(row, layer));
                 }
+                try (var layer = file.layer(PermitRow.TABLE)) {
+                    spans.forEach(row -> PermitRow.of(row).forEach(layer::write));
+                }
                 try (var layer = file.layer(PullRow.TABLE)) {
                     spans.forEach(row -> writePulls(row, layer));
                 }
@@ -137,12 +156,18 @@ public final class ResultWriter {
             try (var file = new GeoJsonWriter<>(folder.resolve("spans.geojson"), table)) {
                 spans.forEach(file::write);
             }
+            try (var file = new GeoJsonWriter<>(folder.resolve("permits.geojson"), PermitRow.TABLE)) {
+                spans.forEach(row -> PermitRow.of(row).forEach(file::write));
+            }
             return Optional.empty();
         }
 
         private Optional<String> csv() {
             try (var file = new CsvWriter<>(folder.resolve("spans.csv"), table)) {
                 spans.forEach(file::write);
+            }
+            try (var file = new CsvWriter<>(folder.resolve("permits.csv"), PermitRow.TABLE)) {
+                spans.forEach(row -> PermitRow.of(row).forEach(file::write));
             }
             try (var file = new CsvWriter<>(folder.resolve("pulls.csv"), PullRow.TABLE)) {
                 spans.forEach(row -> writePulls(row, file));

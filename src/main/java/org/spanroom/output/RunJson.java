@@ -101,7 +101,7 @@ final class RunJson {
         var excluded = new EnumMap<Exclusion, Long>(Exclusion.class);
         long bends = 0;
         for (RankedSpan row : spans) {
-            row.assessment().room().exclusion().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
+            row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
             bends += row.assessment().bends().list().size();
         }
         json.writeNumberField("spans", spans.size());

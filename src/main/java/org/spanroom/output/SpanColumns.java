@@ -6,29 +6,20 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
-import org.spanroom.model.Score;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 
 /** The columns of the spans: one line each, the one place that layers, CSV and data dictionary have them from. */
 final class SpanColumns {
     static final String MEANING = "One row for each duct between two consecutive vaults, the best first.";
-
-    /** Short names of the criteria that a ranking may have; columns of any other are named by number. */
-    private static final Map<String, String> CRITERIA =
-            new TreeMap<>(Map.of("room_gained", "room", "length", "len", "bends", "bend", "ease", "ease"));
 
     private SpanColumns() {}
 
@@ -44,21 +35,24 @@ final class SpanColumns {
 
     /** Returns the criteria that the data dictionary knows. */
     static List<String> knownCriteria() {
-        return List.copyOf(CRITERIA.keySet());
+        return ScoreColumns.knownCriteria();
     }
 
     /** Returns every column, those of the given criteria after the score. */
     static List<Column<RankedSpan>> all(List<String> criteria) {
         var columns = new ArrayList<>(place());
-        for (int i = 0; i < criteria.size(); i++) {
-            columns.addAll(criterion(criteria.get(i), i));
-        }
+        columns.addAll(VerdictColumns.all());
+        columns.addAll(ScoreColumns.all(criteria));
+        columns.addAll(SurenessColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());
+        columns.addAll(SizeColumns.all());
         columns.addAll(gain());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
+        columns.addAll(PermitColumns.all());
+        columns.addAll(EffortColumns.all());
         columns.addAll(record());
         return columns;
     }
@@ -78,23 +72,6 @@ final class SpanColumns {
                         2,
                         "Score out of 100, the sum of its parts.",
                         row -> row.score().totalPoints()));
-    }
-
-    private static List<Column<RankedSpan>> criterion(String key, int number) {
-        String stem = CRITERIA.getOrDefault(key, "part" + number);
-        return List.of(
-                Column.real(
-                        key + "_points",
-                        stem + "_pts",
-                        2,
-                        "Part of the score that the criterion " + key + " gives.",
-                        row -> part(row, key, Score.Part::points)),
-                Column.real(
-                        key + "_value",
-                        stem + "_val",
-                        4,
-                        "How good the span is by the criterion " + key + ", 0 to 1, before weighting.",
-                        row -> part(row, key, Score.Part::valueRatio)));
     }
 
     private static List<Column<RankedSpan>> ends() {
@@ -218,17 +195,7 @@ final class SpanColumns {
                         room(Room::newCables)),
                 Column.integer("cables_gained", "gained", "Cable places more than before.", room(Room::cablesGained)),
                 Column.text(
-                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)),
-                Column.text(
-                        "excluded",
-                        "excluded",
-                        "Why the span is not ranked, as a key; empty if it is.",
-                        room(r -> r.exclusion().map(Exclusion::key))),
-                Column.text(
-                        "excluded_why",
-                        "excl_why",
-                        "The same in words.",
-                        room(r -> r.exclusion().map(Exclusion::explanation))));
+                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }
 
     private static List<Column<RankedSpan>> record() {
@@ -268,15 +235,6 @@ final class SpanColumns {
 
     private static Function<RankedSpan, Object> room(Function<Room, Object> cell) {
         return row -> cell.apply(row.assessment().room());
-    }
-
-    private static OptionalDouble part(RankedSpan row, String criterion, Function<Score.Part, Double> quantity) {
-        for (Score.Part part : row.score().parts()) {
-            if (part.criterion().equals(criterion)) {
-                return OptionalDouble.of(quantity.apply(part));
-            }
-        }
-        return OptionalDouble.empty();
     }
 
     private static String word(Enum<?> value) {

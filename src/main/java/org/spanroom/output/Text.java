@@ -1,7 +1,7 @@
 package org.spanroom.output;
 
 /** Texts that came from outside, made fit for every format. */
-final class Text {
+public final class Text {
     private static final char REPLACEMENT = '\uFFFD';
 
     private Text() {}
@@ -10,7 +10,7 @@ final class Text {
      * Returns the text with the replacement character for what some format cannot hold: control characters other than tab
      * and line breaks, halves of surrogate pairs, and noncharacters.
      */
-    static String clean(String text) {
+    public static String clean(String text) {
         for (int i = 0; i < text.length(); i++) {
             if (!isPlain(text.charAt(i))) {
                 return replaceFrom(text, i);

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 
 /** A text file of the user's choice, in UTF-8, that comes into being whole or not at all. */
 public final class TextFile {
@@ -24,14 +25,15 @@ public final class TextFile {
         }
     }
 
-    /** Writes the file, first under another name beside it. */
+    /** Writes the file, first under another name beside it, never through a link that somebody may have laid there. */
     public static void write(Path file, String text, boolean overwrite) {
         check(file, overwrite);
         Path whole = file.toAbsolutePath();
         Path part = whole.resolveSibling("." + whole.getFileName() + ".writing");
         try {
             try {
-                Files.writeString(part, text);
+                Files.deleteIfExists(part);
+                Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
                 Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(part);

@@ -7,10 +7,12 @@ import java.util.List;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.FileDigest;
 import org.spanroom.input.InputData;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.EffortLine;
 import org.spanroom.model.Network;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
@@ -18,6 +20,8 @@ import org.spanroom.model.Reckoning;
 import org.spanroom.model.Span;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.Text;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
 /**
@@ -61,14 +65,21 @@ public final class ExplainRun {
         InputData inputs = run.read();
         demandSameFiles(inputs);
         Network network = run.cut(inputs);
-        demandSpan(network, spanId);
-        List<RankedSpan> ranked = run.rank(network);
+        String wanted = idInRun(network, spanId);
+        List<RankedSpan> ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
         int inRun = (int) ranked.stream().filter(row -> row.rank().isPresent()).count();
         RankedSpan row = ranked.stream()
-                .filter(candidate -> candidate.span().id().equals(spanId))
+                .filter(candidate -> candidate.span().id().equals(wanted))
                 .findFirst()
                 .orElseThrow();
-        return new Reckoning(row, inRun, config.pull(), traces(row.assessment(), config));
+        return new Reckoning(
+                row,
+                inRun,
+                config.pull(),
+                traces(row.assessment(), config),
+                effortLines(row.assessment(), config),
+                config.rates().currency(),
+                RankRun.ranking(config).gates(row.assessment(), network.spans()));
     }
 
     private void demandUnchanged(RunRecord.Part part) {
@@ -101,17 +112,32 @@ public final class ExplainRun {
         }
     }
 
-    private void demandSpan(Network network, String spanId) {
+    /** Returns the id that the data has for a span, given as that or as the results have it, where some characters are replaced. */
+    private String idInRun(Network network, String spanId) {
         List<String> ids = network.spans().stream().map(Span::id).toList();
-        if (!ids.contains(spanId)) {
-            List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
-            throw new InputException(
-                    folder,
-                    "no span of this run has the id '" + spanId + "'",
-                    nearest.isEmpty()
-                            ? "The run has no spans at all."
-                            : "The nearest are: " + String.join(", ", nearest) + ".");
+        if (ids.contains(spanId)) {
+            return spanId;
         }
+        return ids.stream()
+                .filter(id -> Text.clean(id).equals(spanId))
+                .findFirst()
+                .orElseThrow(() -> noSuchSpan(spanId, ids));
+    }
+
+    private InputException noSuchSpan(String spanId, List<String> ids) {
+        List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
+        return new InputException(
+                folder,
+                "no span of this run has the id '" + spanId + "'",
+                nearest.isEmpty()
+                        ? "The run has no spans at all."
+                        : "The nearest are: " + String.join(", ", nearest) + ".");
+    }
+
+    private static List<EffortLine> effortLines(Assessment assessed, RunConfig config) {
+        return assessed.effort()
+                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
+                .orElse(List.of());
     }
 
     private static List<PullTrace> traces(Assessment assessed, RunConfig config) {

@@ -18,11 +18,13 @@ import org.spanroom.model.Assessment;
 import org.spanroom.model.Network;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Span;
+import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
@@ -47,17 +49,27 @@ public final class RankRun {
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs();
-        ResultWriter.check(settings(overwrite, ReferenceSystem.crs84()));
+        try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
+            return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
+        }
+    }
+
+    /** What a run begins with. */
+    private record RunStart(String version, Instant startedAt, boolean overwrite, OutputFolder folder) {}
+
+    private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         InputData inputs = read();
-        Network network = cut(inputs);
-        List<RankedSpan> ranked = rank(network);
+        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        Network network = located(cut(inputs), permits);
+        List<RankedSpan> ranked = rank(network, permits);
         var record = new RunRecord(
-                version,
-                startedAt,
+                start.version(),
+                start.startedAt(),
                 ConfigReader.asMap(config),
                 inputs.records().stream().map(RankRun::recordOf).toList());
         var results = new Results(network, ranked, findings.all(), record);
-        WrittenResults written = write(results, settings(overwrite, askedCrs.orElse(inputs.crs())));
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(inputs.crs()));
+        WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(network, ranked, findings.countByCode(), findings.countToMend(), written);
     }
 
@@ -70,31 +82,45 @@ public final class RankRun {
     }
 
     /** Returns all spans, assessed, the best first. */
-    List<RankedSpan> rank(Network network) {
-        List<Assessment> assessed = assess(network.spans());
+    List<RankedSpan> rank(Network network, PermitAssessor permits) {
+        List<Assessment> assessed = assess(network.spans(), permits);
         new DataDoubts(config).report(assessed, findings);
         return rank(assessed);
     }
 
-    private List<Assessment> assess(List<Span> spans) {
+    /** Returns the network with the zones that its vaults lie in. */
+    private static Network located(Network network, PermitAssessor permits) {
+        return network.withVaults(network.vaults().stream()
+                .map(use -> use.withZones(permits.zonesAt(use.vault())))
+                .toList());
+    }
+
+    private List<Assessment> assess(List<Span> spans, PermitAssessor permits) {
         progress.begin("assess spans", spans.size());
-        var assessor = new SpanAssessor(config);
+        var assessor = new SpanAssessor(config, permits);
         List<Assessment> assessed = new Parallel(SpanRun.threads(config)).map(spans, assessor::assess, progress);
         progress.end(String.format(Locale.ROOT, "%,d spans: bends, room, pull", assessed.size()));
         return assessed;
     }
 
+    static Ranking ranking(RunConfig config) {
+        return config.permit()
+                .findOnDate()
+                .map(day -> new Ranking(config.scoring(), config.room(), day))
+                .orElseGet(() -> new Ranking(config.scoring(), config.room()));
+    }
+
     private List<RankedSpan> rank(List<Assessment> assessed) {
         progress.begin("rank spans", assessed.size());
-        List<RankedSpan> ranked = new Ranking(config.scoring()).rank(assessed);
+        List<RankedSpan> ranked = ranking(config).rank(assessed);
         long excluded = ranked.stream().filter(span -> span.rank().isEmpty()).count();
         progress.end(String.format(Locale.ROOT, "%,d ranked, %,d excluded", ranked.size() - excluded, excluded));
         return ranked;
     }
 
-    private WrittenResults write(Results results, OutputSettings settings) {
+    private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {
         progress.begin("write results", -1);
-        WrittenResults written = ResultWriter.write(results, settings);
+        WrittenResults written = ResultWriter.write(results, settings, folder);
         progress.end(written.files().size() + " files in " + written.folder());
         return written;
     }

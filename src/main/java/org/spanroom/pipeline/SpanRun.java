@@ -34,9 +34,13 @@ final class SpanRun {
         InputData inputs = new InputReader(config, findings).read();
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d routes, %,d vaults",
+                "%,d routes, %,d vaults%s",
                 inputs.routes().size(),
-                inputs.vaults().size()));
+                inputs.vaults().size(),
+                inputs.zones().isEmpty()
+                        ? ""
+                        : String.format(
+                                Locale.ROOT, ", %,d zones", inputs.zones().size())));
         return inputs;
     }
 

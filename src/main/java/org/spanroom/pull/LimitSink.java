@@ -41,6 +41,11 @@ interface LimitSink {
             return failing;
         }
 
+        /** Returns how far the most used limit is used. */
+        double ratio() {
+            return Math.max(mostRatio, 0);
+        }
+
         LimitUse use() {
             return new LimitUse(mostKind, mostFound, mostAllowed, mostAtM);
         }

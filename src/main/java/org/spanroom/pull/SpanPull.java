@@ -5,6 +5,7 @@ import java.util.List;
 import org.spanroom.model.Bends;
 import org.spanroom.model.EndPull;
 import org.spanroom.model.Friction;
+import org.spanroom.model.FrictionUse;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitUse;
 import org.spanroom.model.PullForces;
@@ -82,16 +83,32 @@ final class SpanPull {
 
     private EndPull endPull(Way way, PullOrder.Turn turn) {
         PullForces lubricated = forces(way, turn, Friction.LUBRICATED);
+        double lubricatedRatio = tightest(way, turn).ratio();
         PullForces bad = forces(way, turn, Friction.BAD);
+        double badRatio = tightest(way, turn).ratio();
         // The usual one to judge by comes last, so that its tensions stand for the limits without another run.
         PullForces dry = forces(way, turn, Friction.DRY);
+        double dryRatio = tightest(way, turn).ratio();
         if (settings.judgedBy() != Friction.DRY) {
             run(way, turn, settings.judgedBy());
         }
+        LimitSink.Tightest tightest = tightest(way, turn);
+        double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
+        return new EndPull(
+                way.pullingEnd(),
+                lubricated,
+                dry,
+                bad,
+                tightest.use(),
+                tightest.failing(),
+                forceRatio,
+                new FrictionUse(lubricatedRatio, dryRatio, badRatio));
+    }
+
+    private static LimitSink.Tightest tightest(Way way, PullOrder.Turn turn) {
         var tightest = new LimitSink.Tightest();
         way.offerLimits(turn.innerduct(), turn.load(), tightest);
-        double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
-        return new EndPull(way.pullingEnd(), lubricated, dry, bad, tightest.use(), tightest.failing(), forceRatio);
+        return tightest;
     }
 
     private PullForces forces(Way way, PullOrder.Turn turn, Friction friction) {

@@ -1,53 +1,80 @@
 package org.spanroom.rank;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
+import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Score;
 import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.Span;
+import org.spanroom.model.Verdict;
 
 /**
- * Puts assessed spans in order of their score.
+ * Puts assessed spans in order of their score, those that a gate excludes last.
  *
  * <p>A score is the weighted sum of values between 0 and 1, one for each criterion, each a piecewise-linear function of
- * an absolute quantity of the span alone. Hence the order of two spans never changes because a third was added or removed.
+ * an absolute quantity of the span alone. Hence the order of two ranked spans never changes because a third was added or
+ * removed. One gate looks at other spans, that of an empty duct in the same bank: it may exclude, but never reorders.
  * Equal scores are put in order of span id. Excluded spans follow, without a rank, in order of id; their score is still
  * given, so that one can see what the reason for exclusion costs.
  */
 public final class Ranking {
-    private static final Comparator<Scored> BEST_FIRST = Comparator.comparing(
-                    (Scored scored) -> scored.assessment().room().exclusion().isPresent())
+    private static final Comparator<Scored> BEST_FIRST = Comparator.comparing(Scored::isExcluded)
             .thenComparing(Comparator.comparingDouble(Scored::orderingPoints).reversed())
             .thenComparing(scored -> scored.assessment().span().id());
 
-    private final Map<Criterion, ValueCurve> curves = new EnumMap<>(Criterion.class);
-    private final Map<Criterion, Double> weights = new EnumMap<>(Criterion.class);
+    private final ScoringSettings settings;
+    private final Quantities quantities;
+    private final Gates gates;
+    private final Cautions cautions;
+    private final List<Criterion> criteria = new ArrayList<>();
+    private final List<ValueCurve> curves = new ArrayList<>();
+    private final List<Score.Yardstick> yardsticks;
 
     /**
-     * Prepares a ranking.
+     * Prepares a ranking for no day in particular: no embargo counts as past.
      *
+     * @param room the rules that the spans' room was counted by
      * @throws IllegalArgumentException if the settings name a criterion that does not exist
      */
-    public Ranking(ScoringSettings settings) {
+    public Ranking(ScoringSettings settings, RoomSettings room) {
+        this(settings, room, Optional.empty());
+    }
+
+    /** Prepares a ranking for a day, likewise: embargoes that ended before it are not told. */
+    public Ranking(ScoringSettings settings, RoomSettings room, LocalDate onDate) {
+        this(settings, room, Optional.of(onDate));
+    }
+
+    private Ranking(ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate) {
         requireKnown(settings.criteria().keySet());
+        this.settings = settings;
+        quantities = new Quantities(settings);
+        gates = new Gates(settings, room);
+        cautions = new Cautions(onDate);
         double sum = settings.criteria().values().stream()
                 .mapToDouble(ScoringSettings.Criterion::weightRatio)
                 .sum();
+        var measures = new ArrayList<Score.Yardstick>();
         for (Criterion criterion : Criterion.values()) {
             var chosen = settings.criteria().get(criterion.key());
             if (chosen != null && chosen.weightRatio() > 0) {
-                curves.put(criterion, new ValueCurve(chosen.curve()));
-                weights.put(criterion, chosen.weightRatio() / sum);
+                criteria.add(criterion);
+                curves.add(new ValueCurve(chosen.curve()));
+                measures.add(new Score.Yardstick(criterion.key(), criterion.unit(), chosen.weightRatio() / sum));
             }
         }
+        yardsticks = List.copyOf(measures);
     }
 
     /** Returns the names that scoring settings may use. */
@@ -59,32 +86,86 @@ public final class Ranking {
 
     /** Returns all spans, the best first, the excluded last. */
     public List<RankedSpan> rank(List<Assessment> assessments) {
-        List<Scored> inOrder =
-                assessments.stream().map(this::scored).sorted(BEST_FIRST).toList();
+        EmptyDucts emptyDucts =
+                EmptyDucts.of(assessments.stream().map(Assessment::span).toList());
+        List<Scored> inOrder = assessments.stream()
+                .map(assessment -> scored(assessment, emptyDucts))
+                .sorted(BEST_FIRST)
+                .toList();
         var ranked = new ArrayList<RankedSpan>(inOrder.size());
         for (Scored scored : inOrder) {
-            boolean excluded = scored.assessment().room().exclusion().isPresent();
-            var rank = excluded ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1);
-            ranked.add(new RankedSpan(rank, scored.assessment(), scored.score()));
+            var rank = scored.isExcluded() ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1);
+            ranked.add(new RankedSpan(rank, scored.assessment(), scored.score(), scored.verdict()));
         }
         return List.copyOf(ranked);
     }
 
-    /** Returns the score of one span, which depends on nothing but that span. */
-    public Score score(Assessment assessment) {
-        var parts = new ArrayList<Score.Part>(curves.size());
-        curves.forEach((criterion, curve) -> {
-            double quantity = criterion.quantityOf(assessment);
-            double weight = weights.getOrDefault(criterion, 0.0);
-            parts.add(new Score.Part(criterion.key(), criterion.unit(), quantity, curve.valueAt(quantity), weight));
-        });
-        return new Score(parts);
+    /**
+     * Returns what every gate says of one span, for whoever wants to see why.
+     *
+     * @param all the spans of the run, among which an empty duct may lie beside it
+     */
+    public List<GateAnswer> gates(Assessment assessment, List<Span> all) {
+        return gates.answers(assessment, EmptyDucts.of(all));
     }
 
-    private Scored scored(Assessment assessment) {
+    /** Returns the score of one span, which depends on nothing but that span. */
+    public Score score(Assessment assessment) {
+        double[] found = quantities(assessment);
+        double[] values = new double[found.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = curves.get(i).valueAt(found[i]);
+        }
+        return new Score(yardsticks, found, values);
+    }
+
+    /** Returns the names of the criteria that have a weight, in the order of the score's parts. */
+    public List<String> weighted() {
+        return yardsticks.stream().map(Score.Yardstick::criterion).toList();
+    }
+
+    /** Returns the quantity of each criterion that has a weight, in the order of {@link #weighted}. */
+    public double[] quantities(Assessment assessment) {
+        double[] found = new double[yardsticks.size()];
+        for (int i = 0; i < found.length; i++) {
+            found[i] = quantities.of(criteria.get(i), assessment);
+        }
+        return found;
+    }
+
+    /** Returns the points that such quantities give, the very total of {@link #score}, without making a score of them. */
+    public double points(double[] quantitiesByCriterion) {
+        double total = 0;
+        for (int i = 0; i < quantitiesByCriterion.length; i++) {
+            total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
+        }
+        return total;
+    }
+
+    /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */
+    public int placeOf(String criterion) {
+        for (int i = 0; i < yardsticks.size(); i++) {
+            if (yardsticks.get(i).criterion().equals(criterion)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Returns what gates and cautions say of one span. */
+    Verdict verdict(Assessment assessment, EmptyDucts emptyDucts) {
+        var exclusions = new TreeSet<Exclusion>();
+        var waived = new TreeSet<Exclusion>();
+        for (Exclusion reason : gates.reasons(assessment, emptyDucts)) {
+            (settings.excludes(reason) ? exclusions : waived).add(reason);
+        }
+        return new Verdict(exclusions, waived, cautions.of(assessment, emptyDucts));
+    }
+
+    private Scored scored(Assessment assessment, EmptyDucts emptyDucts) {
         Score score = score(assessment);
-        boolean excluded = assessment.room().exclusion().isPresent();
-        return new Scored(assessment, score, excluded ? 0 : score.totalPoints());
+        Verdict verdict = verdict(assessment, emptyDucts);
+        return new Scored(assessment, score, verdict, verdict.isExcluded() ? 0 : score.totalPoints());
     }
 
     private static void requireKnown(Set<String> keys) {
@@ -96,5 +177,9 @@ public final class Ranking {
         }
     }
 
-    private record Scored(Assessment assessment, Score score, double orderingPoints) {}
+    private record Scored(Assessment assessment, Score score, Verdict verdict, double orderingPoints) {
+        boolean isExcluded() {
+            return verdict.isExcluded();
+        }
+    }
 }

@@ -23,6 +23,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.Rate;
+import org.spanroom.model.RateOverride;
 
 /** Holds the code to the map of packages, to libraries that stay behind their doors, and to units in names. */
 class ArchitectureTest {
@@ -51,7 +53,7 @@ class ArchitectureTest {
 
     /** The units that a double may carry in its name; a ratio, a score and a count-like weight have a word of their own. */
     private static final String UNITS =
-            "(.*(M|Mm|Mm2|Km|Deg|Rad|N|NPerM|NPerM2|KgPerM|KgPerM3|In|In2|Kg|Mpa|MPerS2|RadPerM|M3|Hours|PerHour|Money|Ratio|Percent|Points|InUnit|S|Si))|rad|[A-Z0-9_]+_(M|MM|MM2|KM|DEG|RAD|N|N_PER_M|N_PER_M2|KG_PER_M|KG_PER_M3|IN|M_PER_S2|RATIO|POINTS)";
+            "(.*(M|Mm|Mm2|Km|Deg|Rad|N|NPerM|NPerM2|KgPerM|KgPerM3|In|In2|Kg|Mpa|MPerS2|RadPerM|M3|Hours|PerHour|Money|PerCableM|Litres|Days|Ratio|Percent|Points|InUnit|S|Si))|rad|[A-Z0-9_]+_(HOURS|M|MM|MM2|KM|DEG|RAD|N|N_PER_M|N_PER_M2|KG_PER_M|KG_PER_M3|IN|M_PER_S2|RATIO|POINTS)";
 
     private static JavaClasses code;
 
@@ -104,11 +106,16 @@ class ArchitectureTest {
 
     @Test
     void everyDoubleOfTheModelNamesItsUnit() {
+        // A rate's unit stands in its key.
         ArchRule rule = fields().that()
                 .areDeclaredInClassesThat()
                 .resideInAnyPackage(ROOT + ".model..", ROOT + ".finding..", ROOT + ".config..")
                 .and()
                 .haveRawType(double.class)
+                .and()
+                .areNotDeclaredIn(Rate.class)
+                .and()
+                .areNotDeclaredIn(RateOverride.class)
                 .should()
                 .haveNameMatching(UNITS);
         rule.check(code);

@@ -143,8 +143,17 @@ class RoomAssessorTest {
     }
 
     @Test
-    void anExcludedDuctKeepsItsAreasAndGivesNoCables() {
+    void aBlockedDuctIsCountedForWhoeverClearsIt() {
         Room room = assessor.assess(duct(3.998, workedExample().contents(), false, Condition.BLOCKED));
+
+        assertThat(room.exclusion()).contains(Exclusion.DUCT_BLOCKED);
+        assertThat(room.newCables()).isEqualTo(9);
+        assertThat(room.innerductsOut()).isEqualTo(3);
+    }
+
+    @Test
+    void whereNoDuctWouldStayTheAreasAreKeptAndNoCablesGiven() {
+        Room room = assessor.assess(duct(3.998, workedExample().contents(), true, Condition.SOUND));
 
         assertThat(100 * room.fillBeforeRatio()).isCloseTo(51.72, within(0.005));
         assertThat(room.newCables()).isZero();

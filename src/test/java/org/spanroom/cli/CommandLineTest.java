@@ -21,7 +21,7 @@ class CommandLineTest {
     Path folder;
 
     @ParameterizedTest(name = "spanroom {0} --help")
-    @ValueSource(strings = {"", "rank", "check", "explain", "bends-accuracy", "sample"})
+    @ValueSource(strings = {"", "rank", "check", "explain", "compare", "bends-accuracy", "sample"})
     void helpFitsAnOldTerminalAndListsExitCodes(String command) {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 
@@ -181,8 +181,7 @@ class CommandLineTest {
     }
 
     private int run(String... args) {
-        return SpanroomCommand.commandLine(new PrintWriter(out), new PrintWriter(err), false)
-                .execute(args);
+        return SpanroomCommand.execute(new Console(new PrintWriter(out), new PrintWriter(err), false), args);
     }
 
     /** Returns what was said on the error stream besides the lines of finished stages. */

@@ -8,8 +8,8 @@ record CommandRun(int exitCode, String out, String err) {
     static CommandRun of(String... args) {
         var out = new StringWriter();
         var err = new StringWriter();
-        int exitCode = SpanroomCommand.commandLine(new PrintWriter(out, true), new PrintWriter(err, true), false)
-                .execute(args);
+        int exitCode = SpanroomCommand.execute(
+                new Console(new PrintWriter(out, true), new PrintWriter(err, true), false), args);
         return new CommandRun(exitCode, out.toString(), err.toString());
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.RateKey;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -104,6 +105,12 @@ class ConfigReaderTest {
 
     static List<List<String>> mistakes() {
         return List.of(
+                List.of(
+                        "scoring:\n  gates: {splice_insde: true}",
+                        "line 2: 'splice_insde' is not a word for a key of gates. Did you mean 'splice_inside'?"),
+                List.of(
+                        "scoring:\n  criteria:\n    knowlege: {weight_ratio: 1}",
+                        "line 3: unknown key 'knowlege' in criteria. Did you mean 'knowledge'?"),
                 List.of("inptus: {}", "line 1: unknown key 'inptus' in the config. Did you mean 'inputs'?"),
                 List.of(
                         "threads: 2\ninputs:\n  route: {}",
@@ -169,7 +176,7 @@ class ConfigReaderTest {
                 .extracting(Throwable::getMessage)
                 .asString()
                 .doesNotContain("\n")
-                .hasSizeLessThan(600);
+                .hasSizeLessThan(900);
     }
 
     /** Ten lines of aliases that would stand for ten thousand million words. */
@@ -228,7 +235,17 @@ class ConfigReaderTest {
         assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
         assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
         assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
-        String text = Files.readString(shipped) + Files.readString(Path.of("config", "scoring.yaml"));
+        assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
+        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
+        assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
+        String rates = Files.readString(Path.of("config", "rates.yaml"));
+        assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
+                .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
+        String text = Files.readString(shipped)
+                + Files.readString(Path.of("config", "scoring.yaml"))
+                + Files.readString(Path.of("config", "catalog.yaml"))
+                + Files.readString(Path.of("config", "permits.yaml"))
+                + rates;
         assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
         assertThat(Arrays.stream(Term.values()).map(Term::key))
                 .allSatisfy(key -> assertThat(text).contains(key + ":"));
@@ -245,8 +262,8 @@ class ConfigReaderTest {
 
         assertThat(config.threads()).isEqualTo(3);
         assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
-        assertThat(config.scoring().criteria().get("bends"))
-                .isEqualTo(RunConfig.defaults().scoring().criteria().get("bends"));
+        assertThat(config.scoring().criteria().get("ease_bends"))
+                .isEqualTo(RunConfig.defaults().scoring().criteria().get("ease_bends"));
     }
 
     @Test

@@ -132,7 +132,7 @@ final class ReckoningSample {
         var score = new Score(List.of(
                 new Score.Part("room_gained", "cables", 8, 0.75, 0.6),
                 new Score.Part("length", "m", span.lengthM(), 0.5, 0.3),
-                new Score.Part("bends", "degrees", bends.total().deg(), 1, 0.1)));
+                new Score.Part("ease_bends", "degrees", bends.total().deg(), 1, 0.1)));
         var traces = new ArrayList<PullTrace>();
         for (int turn = 1; turn <= pull.pulls().size(); turn++) {
             traces.add(assessor.trace(span, bends, turn, settings.judgedBy()));

@@ -108,7 +108,7 @@ class ReckoningTextTest {
                 .containsPattern("2 +152\\.40 +45\\.0  right +0\\.91  assumed +0\\.72\n")
                 .contains("places for a cable: 1 now, 9 after, in 3 sleeves")
                 .contains("Score 70.0 of 100, rank 3 of 12")
-                .contains("value 0.75 x weight 0.60 =  45.0 points")
+                .containsPattern("room_gained +8\\.0 cables +0\\.75 +0\\.60 +45\\.0\n")
                 .contains("uncertain by a factor of two");
     }
 

@@ -41,6 +41,8 @@ class ResultWriterTest {
         assertThat(written.files())
                 .containsExactly(
                         "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
                         "pulls.csv",
                         "run.json",
                         "spanroom.gpkg",
@@ -52,7 +54,10 @@ class ResultWriterTest {
                         "spans.shp",
                         "spans.shx");
         assertThat(written.notes()).isEmpty();
-        assertThat(contents(folder).keySet()).containsExactlyElementsOf(written.files());
+        assertThat(contents(folder).keySet())
+                .contains(".results")
+                .containsAll(written.files())
+                .hasSize(1 + written.files().size());
         assertThat(names(parent)).containsExactly("run-1");
     }
 
@@ -64,7 +69,10 @@ class ResultWriterTest {
 
         assertThat(rows).extracting(row -> row.get("span_id")).containsExactly("S-1", "S-2", "S-0");
         assertThat(rows).extracting(row -> row.get("rank")).containsExactly("1", "2", "");
-        assertThat(rows).extracting(row -> row.get("excluded")).containsExactly("", "", "no_innerduct");
+        assertThat(rows).extracting(row -> row.get("exclusion")).containsExactly("", "", "no_innerduct");
+        assertThat(rows.get(2).toMap())
+                .containsEntry("exclusions", "no_innerduct;owner_consent_missing")
+                .containsEntry("cautions", "joint_owners;water");
     }
 
     /** Values worked by hand from the sample. */
@@ -78,7 +86,7 @@ class ResultWriterTest {
                 .containsEntry("score_points", "70.00")
                 .containsEntry("room_gained_points", "45.00")
                 .containsEntry("length_points", "15.00")
-                .containsEntry("bends_points", "10.00")
+                .containsEntry("ease_bends_points", "10.00")
                 .containsEntry("length_value", "0.5000")
                 .containsEntry("routes", "R-1;R-2")
                 .containsEntry("from_vault", "V-1")
@@ -244,7 +252,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(11);
+        assertThat(written.files()).hasSize(13);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");

@@ -15,6 +15,7 @@ import org.spanroom.model.Assessment;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.BoreShape;
+import org.spanroom.model.Caution;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
@@ -29,6 +30,7 @@ import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
 import org.spanroom.model.VaultUse;
+import org.spanroom.model.Verdict;
 
 /** Results of an invented run: two ranked spans, one excluded, in open ocean. */
 final class SampleResults {
@@ -71,7 +73,13 @@ final class SampleResults {
 
     static RankedSpan excluded(String id) {
         return new RankedSpan(
-                OptionalInt.empty(), assessment(id, "OWN", Optional.of(Exclusion.NO_INNERDUCT)), new Score(List.of()));
+                OptionalInt.empty(),
+                assessment(id, "OWN", Optional.of(Exclusion.NO_INNERDUCT)),
+                new Score(List.of()),
+                new Verdict(
+                        Set.of(Exclusion.NO_INNERDUCT, Exclusion.OWNER_CONSENT_MISSING),
+                        Set.of(),
+                        Set.of(Caution.WATER, Caution.JOINT_OWNERS)));
     }
 
     static RankedSpan owned(String id, int rank, String owner) {
@@ -107,7 +115,7 @@ final class SampleResults {
         return new Score(List.of(
                 new Score.Part("room_gained", "cables", 7, 0.75, 0.6),
                 new Score.Part("length", "m", 222, 0.5, 0.3),
-                new Score.Part("bends", "degrees", 90, 1, 0.1)));
+                new Score.Part("ease_bends", "degrees", 90, 1, 0.1)));
     }
 
     private static Assessment assessment(String id, String owner, Optional<Exclusion> exclusion) {

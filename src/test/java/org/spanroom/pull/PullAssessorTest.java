@@ -56,6 +56,55 @@ class PullAssessorTest {
         assertThat(assessment.outcome().findFailing()).isEmpty();
     }
 
+    /** What one assessment says of the other states of friction is what an assessment judged by them says. */
+    @Test
+    void everyStateOfFrictionIsUsedAsIfItWereJudgedBy() {
+        Span three = PullCase.span(
+                PullCase.ductWith(
+                        PullCase.exampleInnerduct("i1"),
+                        PullCase.exampleInnerduct("i2"),
+                        PullCase.innerduct("i3", 1.315, 0.097)),
+                300,
+                0,
+                3,
+                1);
+
+        List<Double> used = assessor.assess(three, ONE_BEND).useByFriction().percents();
+
+        for (Friction friction : Friction.values()) {
+            PullAssessment judged = new PullAssessor(judgedBy(friction)).assess(three, ONE_BEND);
+            double atA = worst(judged, SpanEnd.A);
+            double atB = worst(judged, SpanEnd.B);
+            assertThat(used.get(List.of(Friction.values()).indexOf(friction))).isEqualTo(Math.min(atA, atB));
+        }
+        assertThat(used).isSorted();
+        assertThat(used.get(0)).isLessThan(used.get(2));
+    }
+
+    private static double worst(PullAssessment assessment, SpanEnd end) {
+        return assessment.pulls().stream()
+                .mapToDouble(pull -> pull.from(end).tightest().utilisationPercent())
+                .max()
+                .orElseThrow();
+    }
+
+    private static PullSettings judgedBy(Friction friction) {
+        PullSettings shipped = PullSettings.defaults();
+        return new PullSettings(
+                shipped.friction(),
+                friction,
+                shipped.wanderRadPerM(),
+                shipped.breakawayRatio(),
+                shipped.slitterDragN(),
+                shipped.simpleCapstan(),
+                shipped.sealedWhenFlooded(),
+                shipped.innerductDensityKgPerM3(),
+                shipped.gradeToleranceM(),
+                shipped.gradeRadiusM(),
+                shipped.neighbours(),
+                shipped.limits());
+    }
+
     @Test
     void forcesCountWithTheBreakawayFactorAgainstLimitsOnly() {
         PullTrace trace = assessor.trace(ONE, ONE_BEND, 1, Friction.DRY);

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.opentest4j.TestAbortedException;
 
 /**
  * A program of the system, found on the PATH, that the tests let write or judge files.
@@ -39,6 +40,20 @@ public final class ExternalTool {
         }
         assumeTrue(!found.isEmpty(), name + " is not on the PATH; test skipped");
         return new ExternalTool(found.get(0));
+    }
+
+    /** Returns the first Python that has a module, or ends the test as skipped (failed on a build server). */
+    public static ExternalTool pythonWith(String module) {
+        for (Path program : onPath("python3")) {
+            var python = new ExternalTool(program);
+            if (python.tryToRun("-c", "import " + module).exitCode() == 0) {
+                return python;
+            }
+        }
+        if ("true".equals(System.getenv("CI"))) {
+            throw new AssertionError("no python3 with " + module + ", and this is a build server (CI=true)");
+        }
+        throw new TestAbortedException("no python3 on the PATH has the module " + module + "; test skipped");
     }
 
     /** Runs the program, demands exit code 0, and returns what it printed. */

@@ -1,0 +1,63 @@
+package org.spanroom.cli;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.Callable;
+import org.spanroom.pipeline.CompareRun;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code compare}: which spans moved between two runs, and why. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        usageHelpWidth = 80,
+        sortOptions = false,
+        header = "Show which spans moved between two runs, and why.",
+        description = {
+            "Compare the ranking of two runs: which spans are new or gone, lost or got a",
+            "rank, or moved; by which parts of the score, and by which values. Say as well",
+            "what differs between the runs themselves: files, config, version.",
+            "Writes a layer (moves.gpkg) and a table (moves.csv).",
+            ""
+        },
+        exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
+        exitCodeList = {
+            SpanroomCommand.EXIT_0,
+            SpanroomCommand.EXIT_1,
+            SpanroomCommand.EXIT_2,
+            "3:a folder holds no run that can be read",
+            SpanroomCommand.EXIT_5
+        })
+final class CompareCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "RUN_A", description = "Results of the first run.")
+    Path first = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "RUN_B", description = "Results of the second run.")
+    Path second = Path.of("");
+
+    @Option(
+            names = "--output",
+            paramLabel = "FOLDER",
+            defaultValue = "output/comparison",
+            description = "Folder of the comparison; ${DEFAULT-VALUE} by default.")
+    Path folder = Path.of("output", "comparison");
+
+    @Option(names = "--overwrite", description = "Replace an earlier comparison in that folder.")
+    boolean overwrite;
+
+    private final Console console;
+
+    CompareCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        var summary = new CompareRun(first, second, console.progress()).run(folder, overwrite, Instant.now());
+        console.out().print(CompareReport.text(summary));
+        console.out().flush();
+        return ExitCode.OK;
+    }
+}

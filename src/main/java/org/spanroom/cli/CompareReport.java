@@ -1,0 +1,95 @@
+package org.spanroom.cli;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.spanroom.model.SpanMove;
+import org.spanroom.model.Standing;
+import org.spanroom.pipeline.CompareRun.CompareSummary;
+
+/** What {@code compare} says at its end. */
+final class CompareReport {
+    private static final int MOST_DIFFERENCES = 12;
+    private static final int MOST_MOVES = 12;
+
+    private static final Map<SpanMove.Cause, String> MEANING = new EnumMap<>(Map.of(
+            SpanMove.Cause.NEW, "only in the second run",
+            SpanMove.Cause.GONE, "only in the first run",
+            SpanMove.Cause.EXCLUDED, "lost their rank",
+            SpanMove.Cause.ADMITTED, "got a rank",
+            SpanMove.Cause.SCORE, "moved by their own score, or kept their rank with another",
+            SpanMove.Cause.OTHERS, "moved because others did",
+            SpanMove.Cause.REASON, "have no rank for another reason than before"));
+
+    private final StringBuilder text = new StringBuilder();
+
+    private CompareReport() {}
+
+    static String text(CompareSummary summary) {
+        var report = new CompareReport();
+        report.differences(summary.differences());
+        report.counts(summary);
+        report.moves(summary.moves());
+        report.line(
+                "%nResults: %s",
+                String.join(", ", summary.files().stream().map(String::valueOf).toList()));
+        return report.text.toString();
+    }
+
+    private void differences(List<String> differences) {
+        if (differences.isEmpty()) {
+            line("%nBoth runs read the same files with the same config.");
+            return;
+        }
+        line("%nThe runs differ in:");
+        differences.stream().limit(MOST_DIFFERENCES).forEach(text -> line("  %s", Printable.of(text)));
+        if (differences.size() > MOST_DIFFERENCES) {
+            line("  and %d more", differences.size() - MOST_DIFFERENCES);
+        }
+    }
+
+    private void counts(CompareSummary summary) {
+        line("%n%,d spans stand elsewhere, %,d as before:", summary.moves().size(), summary.unmoved());
+        for (SpanMove.Cause cause : SpanMove.Cause.values()) {
+            long count = summary.moves().stream()
+                    .filter(move -> move.cause() == cause)
+                    .count();
+            if (count > 0) {
+                line("%,8d %s", count, MEANING.getOrDefault(cause, cause.key()));
+            }
+        }
+    }
+
+    private void moves(List<SpanMove> moves) {
+        List<SpanMove> shown = moves.stream()
+                .filter(move ->
+                        move.cause() == SpanMove.Cause.SCORE && move.rankGain().orElse(0) != 0)
+                .limit(MOST_MOVES)
+                .toList();
+        if (shown.isEmpty()) {
+            return;
+        }
+        line("%nFarthest moved by their own score:");
+        line("%7s  %7s  %16s  %-24s %s", "before", "after", "points", "span", "why");
+        shown.forEach(move -> line(
+                "%7s  %7s  %7.1f > %6.1f  %-24s %s",
+                rank(move.before().orElseThrow()),
+                rank(move.after().orElseThrow()),
+                move.before().orElseThrow().scorePoints(),
+                move.after().orElseThrow().scorePoints(),
+                Printable.of(move.spanId()),
+                Printable.of(String.join("; ", move.partChanges()))));
+    }
+
+    private static String rank(Standing standing) {
+        OptionalInt rank = standing.rank();
+        return rank.isPresent() ? String.valueOf(rank.getAsInt()) : "none";
+    }
+
+    private void line(String format, Object... values) {
+        text.append(String.format(Locale.ROOT, format.replace("%n", "\n"), values))
+                .append('\n');
+    }
+}

@@ -1,0 +1,45 @@
+package org.spanroom.cli;
+
+import java.io.PrintWriter;
+
+/** Tells of a program that is made to stop before its end, by Ctrl-C or by the system. */
+final class Stopping {
+    private final Thread teller;
+
+    private Stopping(Thread teller) {
+        this.teller = teller;
+    }
+
+    /** Begins to listen: should the program be stopped from now on, one line says so. */
+    static Stopping tellOn(PrintWriter err) {
+        var teller = new Thread(
+                () -> {
+                    err.print(System.lineSeparator() + "spanroom: stopped before the end" + System.lineSeparator());
+                    err.flush();
+                },
+                "stop-teller");
+        Runtime.getRuntime().addShutdownHook(teller);
+        return new Stopping(teller);
+    }
+
+    /** Ends listening, since the program has come to its own end. */
+    void endListening() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(teller);
+        } catch (IllegalStateException underWay) {
+            // It is told already.
+        }
+    }
+
+    /** Returns whether the program is ending, so that failures are only the echo of it. */
+    static boolean isUnderWay() {
+        var probe = new Thread(() -> {}, "stop-probe");
+        try {
+            Runtime.getRuntime().addShutdownHook(probe);
+            Runtime.getRuntime().removeShutdownHook(probe);
+            return false;
+        } catch (IllegalStateException underWay) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package org.spanroom.effort;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.spanroom.model.CarbonItem;
+import org.spanroom.model.Effort;
+import org.spanroom.model.EffortLine;
+import org.spanroom.model.EffortQuantities;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.NewBuild;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.RateKey;
+import org.spanroom.model.RateSettings;
+import org.spanroom.model.Rates;
+import org.spanroom.model.Room;
+import org.spanroom.model.SharedShift;
+import org.spanroom.model.Span;
+import org.spanroom.model.SpanEnd;
+import org.spanroom.model.VaultWork;
+import org.spanroom.model.WorkTime;
+
+/**
+ * Reckons what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
+ * itself; pure, and safe for use by several threads.
+ *
+ * <p>The static methods do the same for quantities taken once, with any drawing of the rates, in well under a microsecond.
+ */
+public final class EffortAssessor {
+    private final Rates rates;
+    private final QuantityTake take;
+
+    public EffortAssessor(RateSettings settings) {
+        rates = Rates.of(settings);
+        take = new QuantityTake(settings, rates);
+    }
+
+    /** Returns the rates at their values, which drawings are made from. */
+    public Rates rates() {
+        return rates;
+    }
+
+    /** Finds what a span takes and saves; empty where no innerduct comes out. */
+    public Optional<Effort> assess(Span span, Room room, PullAssessment pull, Permits permits) {
+        return room.innerductsOut() == 0
+                ? Optional.empty()
+                : Optional.of(effort(quantities(span, room, pull, permits)));
+    }
+
+    /** Returns what hours and money of a span go by. */
+    public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
+        return take.of(span, room, pull, permits);
+    }
+
+    /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
+    public double siteHours(Span span, int innerductsOut, int sleeves) {
+        var room =
+                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "", Optional.empty());
+        var anyOrder = PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+        return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
+    }
+
+    /** Returns the hours on site, over all shifts. */
+    public static double siteHours(EffortQuantities span, Rates rates) {
+        return new SiteWork(span, Account.silent(rates)).plan().siteHours();
+    }
+
+    /** Returns the cost of recovery. */
+    public static double costMoney(EffortQuantities span, Rates rates) {
+        Account account = Account.silent(rates);
+        return new RecoveryCost(span, account).book(new SiteWork(span, account).plan());
+    }
+
+    /** Returns the cost of new build for as many places as recovery gains. */
+    public static double newBuildMoney(EffortQuantities span, Rates rates) {
+        var build = new BuildCost(span, Account.silent(rates));
+        return build.book(build.cheapest());
+    }
+
+    /** Returns the effort of quantities at the rates' values. */
+    public Effort effort(EffortQuantities span) {
+        var totals = new Totals();
+        var account = new Account(rates, totals);
+        SiteWork.Plan plan = new SiteWork(span, account.unwritten()).plan();
+        new SiteWork(span, account).book(plan.shifts());
+        var cost = new RecoveryCost(span, account);
+        cost.book(plan);
+        NewBuild build = build(span, account, totals);
+        return new Effort(span, time(span, plan, account), totals.hours(), totals.cost(), cost.material(plan), build);
+    }
+
+    /** Returns the account of a span, line by line: the same sums as in its effort. */
+    public List<EffortLine> lines(EffortQuantities span) {
+        var lines = new ArrayList<EffortLine>();
+        var account = new Account(rates, (part, place, quantity, key, at, factor, amount) -> {
+            if (quantity != 0) {
+                lines.add(new EffortLine(
+                        part, place, quantity, key, rates.inUnit(key, at), factor, amount, rates.rate(key, at)));
+            }
+        });
+        SiteWork.Plan plan = new SiteWork(span, account.unwritten()).plan();
+        new SiteWork(span, account).book(plan.shifts());
+        var cost = new RecoveryCost(span, account);
+        cost.book(plan);
+        var build = new BuildCost(span, account);
+        BuildCost.Laying laying = build.cheapest();
+        build.book(laying);
+        build.bookCarbonKg(laying);
+        account.book(CarbonItem.INNERDUCT_RECYCLED, cost.recycledKg(), RateKey.WARM_RECYCLED_KG_PER_KG, span.rows());
+        return List.copyOf(lines);
+    }
+
+    /**
+     * Returns what spans that follow one another take in one shift, daily work at a vault that several of them share counted
+     * once, and the talk before work too.
+     */
+    public SharedShift inOneShift(List<EffortQuantities> run) {
+        Account account = Account.silent(rates);
+        double aloneHours = 0;
+        double sharedHours = 0;
+        double windowHours = Double.POSITIVE_INFINITY;
+        double longestTalkHours = 0;
+        Map<String, Double> longestByVault = new TreeMap<>();
+        for (EffortQuantities span : run) {
+            var work = new SiteWork(span, account);
+            aloneHours += work.inOneShiftHours();
+            windowHours = Math.min(windowHours, work.windowHours());
+            double talkHours = account.rate(RateKey.BRIEFING_HOURS, span.rows());
+            sharedHours += talkHours;
+            longestTalkHours = Math.max(longestTalkHours, talkHours);
+            for (SpanEnd end : SpanEnd.values()) {
+                VaultWork vault = span.at(end);
+                sharedHours += work.dailyAt(end, 1);
+                longestByVault.merge(vault.vaultId(), work.dailyAt(end, 1), Math::max);
+            }
+        }
+        double onceHours = longestTalkHours
+                + longestByVault.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .sum();
+        double savedHours = Math.max(0, sharedHours - onceHours);
+        double siteHours = aloneHours - savedHours;
+        return new SharedShift(siteHours, savedHours, siteHours <= windowHours);
+    }
+
+    private static WorkTime time(EffortQuantities span, SiteWork.Plan plan, Account account) {
+        var work = new SiteWork(span, account.unwritten());
+        return new WorkTime(
+                plan.siteHours(),
+                new RecoveryCost(span, account).crewHours(plan),
+                plan.shifts(),
+                span.nightOnly(),
+                work.dailyAt(SpanEnd.A, 1),
+                work.dailyAt(SpanEnd.B, 1),
+                plan.fitsWindow());
+    }
+
+    private static NewBuild build(EffortQuantities span, Account account, Totals totals) {
+        var build = new BuildCost(span, account);
+        BuildCost.Laying laying = build.cheapest();
+        build.book(laying);
+        double carbonKg = build.bookCarbonKg(laying);
+        return new NewBuild(laying.method(), build.ducts(), laying.trenchM(), laying.boreM(), totals.build(), carbonKg);
+    }
+}

@@ -1,0 +1,12 @@
+package org.spanroom.effort;
+
+import org.spanroom.model.EffortPart;
+import org.spanroom.model.RateKey;
+import org.spanroom.model.RateRows;
+
+/** Takes note of amounts as they are reckoned. */
+interface Ledger {
+    Ledger NONE = (part, place, quantity, key, at, factor, amount) -> {};
+
+    void note(EffortPart part, String place, double quantity, RateKey key, RateRows at, double factor, double amount);
+}

@@ -1,0 +1,105 @@
+package org.spanroom.effort;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Duct;
+import org.spanroom.model.EffortQuantities;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.RateRows;
+import org.spanroom.model.RateSettings;
+import org.spanroom.model.Rates;
+import org.spanroom.model.Room;
+import org.spanroom.model.Span;
+import org.spanroom.model.Vault;
+import org.spanroom.model.VaultWork;
+
+/** Takes off a span's records what its hours and money go by. Safe for use by several threads. */
+final class QuantityTake {
+    private static final double MM2_TO_M2_RATIO = 1e-6;
+
+    private final RateSettings settings;
+    private final Rates rates;
+
+    /** Few kinds meet in one network, so that the spans share these. */
+    private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
+
+    QuantityTake(RateSettings settings, Rates rates) {
+        this.settings = settings;
+        this.rates = rates;
+    }
+
+    EffortQuantities of(Span span, Room room, PullAssessment pull, Permits permits) {
+        Duct duct = span.duct();
+        int out = room.innerductsOut();
+        return new EffortQuantities(
+                span.lengthM(),
+                out,
+                room.sleeves(),
+                room.newCables(),
+                room.cablesGained(),
+                duct.contents().cables().size(),
+                span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
+                waterM3(span),
+                work(span.from(), permits),
+                work(span.to(), permits),
+                permits.nightOnly(),
+                Math.max(1, permits.recoveryNeeds().size()),
+                Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
+                Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
+                settings.surfaceOf(duct.surface()),
+                !settings.knowsSurface(duct.surface()),
+                permits.cutBannedM(),
+                rows(permits, ""));
+    }
+
+    private VaultWork work(Vault vault, Permits permits) {
+        return new VaultWork(
+                vault.id(), vault.site().volumeM3(), vault.site().water() == Answer.YES, rows(permits, vault.kind()));
+    }
+
+    private RateRows rows(Permits permits, String vaultKind) {
+        Set<String> zoneKinds = new TreeSet<>();
+        permits.touches().forEach(touch -> zoneKinds.add(touch.zone().kind()));
+        String kinds = vaultKind + '\n' + String.join("\n", zoneKinds);
+        return rowsByKinds.computeIfAbsent(kinds, key -> rates.rows(zoneKinds, vaultKind));
+    }
+
+    /** Returns the innerducts in the order of pulling; the empty ones first where no order is known. */
+    private static List<Innerduct> inOrderOfPulling(Duct duct, PullAssessment pull) {
+        if (!pull.pulls().isEmpty()) {
+            return pull.pulls().stream().map(InnerductPull::innerduct).toList();
+        }
+        var innerducts = new ArrayList<>(duct.contents().innerducts());
+        innerducts.sort(Comparator.comparing((Innerduct innerduct) -> !innerduct.isEmpty()));
+        return innerducts;
+    }
+
+    /** Returns the cross-section of the walls that come out, by the average wall. */
+    private static double plasticM2(List<Innerduct> inOrder, int out) {
+        return inOrder.stream()
+                .limit(out)
+                .mapToDouble(innerduct -> innerduct.massKgPerM(1))
+                .sum();
+    }
+
+    /** Returns the water in a flooded duct: all of its bore that is not cable, since innerducts may be full of it too. */
+    private static double waterM3(Span span) {
+        Duct duct = span.duct();
+        if (!duct.flooded()) {
+            return 0;
+        }
+        double cablesMm2 = duct.contents().cables().stream()
+                .mapToDouble(cable -> cable.areaMm2())
+                .sum();
+        return span.lengthM() * MM2_TO_M2_RATIO * Math.max(0, duct.boreAreaMm2() - cablesMm2);
+    }
+}

@@ -1,0 +1,159 @@
+package org.spanroom.effort;
+
+import org.spanroom.model.EffortQuantities;
+import org.spanroom.model.EffortStep;
+import org.spanroom.model.RateKey;
+import org.spanroom.model.RateRows;
+import org.spanroom.model.SpanEnd;
+import org.spanroom.model.VaultWork;
+
+/**
+ * The hours on site of one span, step by step.
+ *
+ * <p>Some work is done in every shift (traffic control, opening, pumping, ventilating, testing, setting up and down, closing), the rest
+ * once. Work at the two vaults overlaps: it counts with the configured share. A pull is not broken off at the end of a
+ * shift. Sleeves go in while the next-to-last innerduct comes out and take no time of their own; where fewer than two
+ * innerducts come out they are rodded in. Common practice, no source; the rates say their own.
+ */
+final class SiteWork {
+    /** Least share of a shift that is taken to be left beside daily work, so that a count of shifts exists at all. */
+    private static final double LEAST_USABLE_RATIO = 0.1;
+
+    private final EffortQuantities span;
+    private final RateRows rows;
+    private final Account account;
+    private final double elapsedRatio;
+
+    SiteWork(EffortQuantities span, Account account) {
+        this.span = span;
+        this.rows = span.rows();
+        this.account = account;
+        this.elapsedRatio = account.rate(RateKey.VAULT_ELAPSED_RATIO, rows);
+    }
+
+    /**
+     * Hours of one span and the shifts that they take.
+     *
+     * @param fitsWindow whether a shift has time for the longest pull beside daily work
+     */
+    record Plan(double siteHours, int shifts, boolean fitsWindow) {}
+
+    /** Returns the hours and the shifts. */
+    Plan plan() {
+        double dailyHours = daily(1);
+        double beforeHours = before();
+        double pullHours = span.innerductsOut() > 0 ? pulls(1) : 0;
+        double sleeveHours = sleeves();
+        double afterHours = after();
+        double leftHours = windowHours() - dailyHours;
+        var fill = new ShiftFill(Math.max(leftHours, LEAST_USABLE_RATIO * windowHours()));
+        fill.broken(beforeHours);
+        for (int i = 0; i < span.innerductsOut(); i++) {
+            fill.whole(pullHours);
+        }
+        fill.whole(sleeveHours);
+        fill.broken(afterHours);
+        double siteHours =
+                fill.shifts() * dailyHours + beforeHours + span.innerductsOut() * pullHours + sleeveHours + afterHours;
+        return new Plan(siteHours, fill.shifts(), leftHours >= Math.max(pullHours, sleeveHours));
+    }
+
+    /** Returns the hours where all is done in one shift, however long. */
+    double inOneShiftHours() {
+        return daily(1) + before() + pulls(span.innerductsOut()) + sleeves() + after();
+    }
+
+    /** Books every step, daily work once for each shift. */
+    void book(int shifts) {
+        daily(shifts);
+        before();
+        pulls(span.innerductsOut());
+        sleeves();
+        after();
+    }
+
+    double windowHours() {
+        return account.rate(span.nightOnly() ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
+    }
+
+    private double daily(int shifts) {
+        return account.book(EffortStep.BRIEFING, shifts, RateKey.BRIEFING_HOURS, rows)
+                + dailyAt(SpanEnd.A, shifts)
+                + dailyAt(SpanEnd.B, shifts)
+                + account.book(EffortStep.SET_UP, shifts, RateKey.SET_UP_HOURS, rows)
+                + account.book(EffortStep.TAKE_DOWN, shifts, RateKey.TAKE_DOWN_HOURS, rows);
+    }
+
+    /** Returns the elapsed hours that daily work at one vault takes in so many shifts. */
+    double dailyAt(SpanEnd end, int shifts) {
+        VaultWork vault = span.at(end);
+        return at(end, EffortStep.TRAFFIC_CONTROL, shifts, RateKey.TRAFFIC_CONTROL_HOURS)
+                + at(end, EffortStep.OPENING, shifts, RateKey.VAULT_OPENING_HOURS)
+                + at(end, EffortStep.PUMPING, shifts * waterM3(vault), RateKey.PUMP_M3_PER_HOUR)
+                + ventilating(end, shifts)
+                + at(end, EffortStep.AIR_TEST, vault.wet() ? 2 * shifts : shifts, RateKey.AIR_TEST_HOURS)
+                + at(end, EffortStep.CLOSING, shifts, RateKey.VAULT_CLOSING_HOURS);
+    }
+
+    /** Returns the longer of the air changes' time and the owner's least time. */
+    private double ventilating(SpanEnd end, int shifts) {
+        VaultWork vault = span.at(end);
+        double changesM3 = volumeM3(vault) * account.rate(RateKey.PURGE_AIR_CHANGES, vault.rows());
+        double changesHours = changesM3 / account.rate(RateKey.BLOWER_M3_PER_HOUR, vault.rows());
+        return changesHours > account.rate(RateKey.PURGE_LEAST_HOURS, vault.rows())
+                ? at(end, EffortStep.VENTILATING, shifts * changesM3, RateKey.BLOWER_M3_PER_HOUR)
+                : at(end, EffortStep.VENTILATING, shifts, RateKey.PURGE_LEAST_HOURS);
+    }
+
+    /** Tests at the duct's mouths when its plugs come out, again when its water has run out, and freeing what lies in it. */
+    private double before() {
+        int tests = span.ductWaterM3() > 0 ? 2 : 1;
+        return account.book(EffortStep.PUMPING, span.ductWaterM3(), RateKey.PUMP_M3_PER_HOUR, rows)
+                + at(SpanEnd.A, EffortStep.AIR_TEST, tests, RateKey.AIR_TEST_HOURS)
+                + at(SpanEnd.B, EffortStep.AIR_TEST, tests, RateKey.AIR_TEST_HOURS)
+                + freeing(SpanEnd.A)
+                + freeing(SpanEnd.B);
+    }
+
+    private double freeing(SpanEnd end) {
+        return at(end, EffortStep.FREEING, 1, RateKey.FREEING_VAULT_HOURS)
+                + at(end, EffortStep.FREEING, span.cables(), RateKey.FREEING_CABLE_HOURS);
+    }
+
+    private double pulls(int count) {
+        return account.book(EffortStep.PULLING, count, RateKey.PULL_PREPARING_HOURS, rows)
+                + account.book(EffortStep.PULLING, count * span.lengthM(), RateKey.PULL_FEED_M_PER_HOUR, rows);
+    }
+
+    private double sleeves() {
+        if (span.sleeves() == 0 || span.innerductsOut() > 1) {
+            return 0;
+        }
+        return account.book(EffortStep.SLEEVES, 1, RateKey.SLEEVE_PREPARING_HOURS, rows)
+                + account.book(EffortStep.SLEEVES, span.lengthM(), RateKey.RODDING_M_PER_HOUR, rows);
+    }
+
+    private double after() {
+        double massKg = span.innerductM3() * account.rate(RateKey.HDPE_KG_PER_M3, rows);
+        double aloneRatio = 1 - account.rate(RateKey.CHIPPING_ALONGSIDE_RATIO, rows);
+        return account.book(EffortStep.CHIPPING, "", massKg, RateKey.CHIPPING_KG_PER_HOUR, rows, aloneRatio)
+                + at(SpanEnd.A, EffortStep.SEALING, 1, RateKey.SEALING_HOURS)
+                + at(SpanEnd.B, EffortStep.SEALING, 1, RateKey.SEALING_HOURS);
+    }
+
+    /** Returns the water to be pumped out of a vault in one shift. */
+    double waterM3(VaultWork vault) {
+        return vault.wet() ? volumeM3(vault) * account.rate(RateKey.VAULT_WATER_RATIO, vault.rows()) : 0;
+    }
+
+    private double volumeM3(VaultWork vault) {
+        return vault.volumeM3().isPresent()
+                ? vault.volumeM3().getAsDouble()
+                : account.rate(RateKey.VAULT_VOLUME_M3, vault.rows());
+    }
+
+    private double at(SpanEnd end, EffortStep step, double quantity, RateKey key) {
+        String place = end == SpanEnd.A ? "A" : "B";
+        return account.book(step, place, quantity, key, span.at(end).rows(), elapsedRatio);
+    }
+}

@@ -1,0 +1,25 @@
+package org.spanroom.input;
+
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Line;
+
+/**
+ * One row of a layer that an earlier run wrote.
+ *
+ * @param values of the fields that were asked for, in their order: String, Long, Double, Boolean, or null
+ * @param lonLat its line in degrees on WGS 84; empty where it has none
+ */
+public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat) {
+    /** Returns a text; "" where the cell is empty. */
+    public String text(int place) {
+        Object value = values.get(place);
+        return value == null ? "" : value.toString();
+    }
+
+    /** Returns a number; NaN where the cell is empty. */
+    public double number(int place) {
+        return values.get(place) instanceof Number number ? number.doubleValue() : Double.NaN;
+    }
+}

@@ -1,0 +1,80 @@
+package org.spanroom.input;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.MultiPolygon;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * The polygons of a zone, valid, in the ordinates of their layer.
+ *
+ * <p>Rings that are not closed are closed. Polygons that cross themselves, have a hole outside, or overlap one another are repaired
+ * by {@link OutlineMender}, which keeps the area that any of them covers; parts without area fall away.
+ *
+ * @param polygons each with area; empty where the zone has none
+ * @param repair what had to be mended, or empty
+ */
+record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+    private static final int SMALLEST_RING = 4;
+
+    ZoneOutlines {
+        polygons = List.copyOf(polygons);
+    }
+
+    /** Returns the outlines of a polygon feature as its file has it. */
+    static ZoneOutlines of(SourceGeometry geometry, OutlineMender mender) {
+        int dimension = geometry.hasZ() ? 3 : 2;
+        String repair = "";
+        var polygons = new ArrayList<Polygon>();
+        var holes = new ArrayList<LinearRing>();
+        for (int i = geometry.parts().size() - 1; i >= 0; i--) {
+            List<Coordinate> vertices = vertices(geometry.parts().get(i), dimension);
+            if (!vertices.get(0).equals2D(vertices.get(vertices.size() - 1))) {
+                vertices.add(vertices.get(0).copy());
+                repair = "a ring was not closed";
+            }
+            boolean isOuter = geometry.startsPolygon().isEmpty()
+                    || geometry.startsPolygon().get(i);
+            if (vertices.size() >= SMALLEST_RING) {
+                LinearRing ring = GEOMETRY.createLinearRing(vertices.toArray(Coordinate[]::new));
+                if (isOuter) {
+                    polygons.add(GEOMETRY.createPolygon(ring, holes.toArray(LinearRing[]::new)));
+                } else {
+                    holes.add(ring);
+                }
+            } else {
+                repair = "a ring has fewer than three vertices";
+            }
+            if (isOuter) {
+                holes.clear();
+            }
+        }
+        Collections.reverse(polygons);
+        return repaired(polygons, repair, mender);
+    }
+
+    private static ZoneOutlines repaired(List<Polygon> polygons, String closed, OutlineMender mender) {
+        MultiPolygon all = GEOMETRY.createMultiPolygon(polygons.toArray(Polygon[]::new));
+        boolean valid = all.isValid();
+        OutlineMender.Mended mended = valid ? new OutlineMender.Mended(polygons, closed) : mender.mend(all);
+        List<Polygon> withArea = mended.polygons().stream()
+                .filter(polygon -> polygon.getArea() > 0)
+                .toList();
+        String repair = mended.words();
+        return new ZoneOutlines(withArea, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
+    }
+
+    private static List<Coordinate> vertices(double[] ordinates, int dimension) {
+        var vertices = new ArrayList<Coordinate>();
+        for (int at = 0; at + 1 < ordinates.length; at += dimension) {
+            vertices.add(new Coordinate(ordinates[at], ordinates[at + 1]));
+        }
+        return vertices;
+    }
+}

@@ -1,0 +1,194 @@
+package org.spanroom.input;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.locationtech.jts.geom.CoordinateSequence;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.geom.Polygon;
+import org.spanroom.config.RunConfig;
+import org.spanroom.config.ValueWords;
+import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Line;
+import org.spanroom.model.PermitSettings;
+import org.spanroom.model.Term;
+import org.spanroom.model.Zone;
+
+/**
+ * Makes permit zones of the features of a layer of polygons.
+ *
+ * <p>Outlines are repaired in the layer's own ordinates, where they were drawn. A zone whose kind is not recorded, or in no list of
+ * words, is one of the kind {@link PermitSettings#OTHER}: whoever plans must look at it.
+ */
+final class ZoneReader {
+    /** Wider than any area that one permit rules; and such a width would cross the other way round the globe. */
+    private static final double MOST_EXTENT_DEG = 10;
+
+    private static final double HALF_TURN_DEG = 180;
+
+    private final ReferenceSystem crs;
+    private final CappedLog log;
+    private final FeatureValues values;
+    private final PermitSettings settings;
+    private final Map<String, String> kindByWord;
+    private final OrdinateSuspicion suspicion;
+    private final List<Zone> zones = new ArrayList<>();
+    private final Set<String> ids = new HashSet<>();
+    private final Rejections rejections = new Rejections();
+    private final OutlineMender mender = new OutlineMender();
+
+    ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
+        this.crs = crs;
+        this.log = log;
+        this.values = new FeatureValues(config, fields, log);
+        this.settings = config.permit();
+        this.kindByWord = settings.kindByWord();
+        this.suspicion = new OrdinateSuspicion(crs);
+    }
+
+    Rejections rejections() {
+        return rejections;
+    }
+
+    List<Zone> zones() {
+        return zones;
+    }
+
+    /** Returns how many features were used: one for each zone. */
+    long used() {
+        return zones.size();
+    }
+
+    void accept(SourceFeature feature) {
+        SourceGeometry geometry = feature.geometry();
+        if (geometry.kind() != SourceGeometry.Kind.POLYGONS) {
+            rejections.count(Geometries.reject(feature, "polygons", log));
+            return;
+        }
+        geometry.parts().forEach(part -> suspicion.see(part[0], part[1]));
+        ZoneOutlines outlines = ZoneOutlines.of(geometry, mender);
+        if (outlines.polygons().isEmpty()) {
+            reject(feature, FindingCode.ZONE_WITHOUT_AREA, "no ring of the zone encloses an area");
+            return;
+        }
+        List<List<double[]>> rings =
+                outlines.polygons().stream().map(this::rings).toList();
+        if (isUsable(feature, rings)) {
+            add(feature, rings.stream().map(ZoneReader::outline).toList());
+            outlines.repair().ifPresent(text -> values.add(FindingCode.ZONE_OUTLINE_INVALID, "", () -> text));
+        }
+    }
+
+    /** Returns a polygon's rings in degrees, the outer one first. */
+    private List<double[]> rings(Polygon polygon) {
+        var rings = new ArrayList<double[]>();
+        rings.add(ring(polygon.getExteriorRing()));
+        for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+            rings.add(ring(polygon.getInteriorRingN(i)));
+        }
+        return rings;
+    }
+
+    private double[] ring(LinearRing ring) {
+        CoordinateSequence vertices = ring.getCoordinateSequence();
+        double[] xy = new double[2 * vertices.size()];
+        for (int i = 0; i < vertices.size(); i++) {
+            xy[2 * i] = vertices.getX(i);
+            xy[2 * i + 1] = vertices.getY(i);
+        }
+        crs.toLonLat(xy, 2);
+        return xy;
+    }
+
+    private boolean isUsable(SourceFeature feature, List<List<double[]>> polygons) {
+        double[] first = polygons.get(0).get(0);
+        for (List<double[]> rings : polygons) {
+            for (double[] ring : rings) {
+                if (!Geometries.isFinite(ring)) {
+                    reject(feature, FindingCode.BAD_COORDINATE, "the zone leaves the reference system " + crs.name());
+                    return false;
+                }
+                if (!isNear(ring, first[0], first[1])) {
+                    reject(
+                            feature,
+                            FindingCode.ZONE_TOO_WIDE,
+                            "the zone reaches further than ten degrees; is its reference system right?");
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    /** Turns longitudes beyond the 180th meridian to the side of the first, and returns whether all lie near it. */
+    private static boolean isNear(double[] ring, double lonDeg, double latDeg) {
+        for (int at = 0; at < ring.length; at += 2) {
+            if (Math.abs(ring[at] - lonDeg) > HALF_TURN_DEG) {
+                ring[at] += Math.copySign(2 * HALF_TURN_DEG, lonDeg - ring[at]);
+            }
+            if (Math.abs(ring[at] - lonDeg) > MOST_EXTENT_DEG || Math.abs(ring[at + 1] - latDeg) > MOST_EXTENT_DEG) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Zone.Outline outline(List<double[]> rings) {
+        List<Line> lines = rings.stream().map(ring -> Line.wrap(ring, false)).toList();
+        return new Zone.Outline(lines.get(0), lines.subList(1, lines.size()));
+    }
+
+    private void add(SourceFeature feature, List<Zone.Outline> outlines) {
+        Line shell = outlines.get(0).shell();
+        values.start(feature, Term.ZONE, shell.x(0), shell.y(0));
+        String id = values.featureId();
+        if (!ids.add(id)) {
+            values.add(FindingCode.DUPLICATE_ID, Term.ZONE, () -> "another zone before has the id " + id);
+        }
+        String name = values.textQuietly(Term.ZONE_NAME);
+        Optional<LocalDate> until = values.dateQuietly(Term.ZONE_UNTIL);
+        zones.add(new Zone(zones.size(), id, kind().intern(), name, until, outlines));
+        if (settings.isExpired(until)) {
+            String rule = settings.expiredCount() ? "; it counts all the same" : "; it does not count";
+            values.add(
+                    FindingCode.ZONE_EXPIRED,
+                    Term.ZONE_UNTIL,
+                    () -> "its last day was " + until.map(LocalDate::toString).orElse("") + ", the run is made for "
+                            + settings.onDate() + rule);
+        }
+    }
+
+    private String kind() {
+        String word = values.textOrAssumed(Term.ZONE_KIND);
+        String kind = kindByWord.get(ValueWords.fold(word));
+        if (kind == null && !word.isEmpty()) {
+            values.add(
+                    FindingCode.ZONE_KIND_UNKNOWN,
+                    Term.ZONE_KIND,
+                    () -> "'" + word + "' is no kind in permit.kinds and no word of one; counted as "
+                            + PermitSettings.OTHER);
+        }
+        return kind == null ? PermitSettings.OTHER : kind;
+    }
+
+    private void reject(SourceFeature feature, FindingCode code, String detail) {
+        rejections.count(code);
+        log.add(Finding.of(code, log.source(), Long.toString(feature.number()), detail));
+    }
+
+    /** To be called when the layer has been read. */
+    void close(LayerHeader header, long features) {
+        suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        if (!zones.isEmpty()) {
+            values.tellAbsentFields(header);
+        }
+        log.close(features);
+    }
+}

@@ -1,0 +1,58 @@
+package org.spanroom.model;
+
+/**
+ * All that hours and money of one span depend on, apart from rates: worked out once, then reckoned with as many rates as wanted.
+ *
+ * @param innerductsOut how many pulls it takes
+ * @param newCables cables that find a cell in the sleeves that go in
+ * @param cablesGained places more than before, which new build would have to give too
+ * @param cables that lie in the duct and stay
+ * @param innerductM3 plastic that comes out, by the average wall
+ * @param ductWaterM3 water that stands in the duct
+ * @param recoveryPermits permits that recovery needs, one at least
+ * @param buildPermits permits that new build would need, one at least
+ * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
+ * @param surfaceAssumed whether the records do not say what the surface is
+ * @param cutBannedM metres on which no trench may be cut
+ * @param rows the rates that hold along the span
+ */
+public record EffortQuantities(
+        double lengthM,
+        int innerductsOut,
+        int sleeves,
+        int newCables,
+        int cablesGained,
+        int cables,
+        double innerductM3,
+        double ductWaterM3,
+        VaultWork from,
+        VaultWork to,
+        boolean nightOnly,
+        int recoveryPermits,
+        int buildPermits,
+        int leadDaysAvoided,
+        Surface surface,
+        boolean surfaceAssumed,
+        double cutBannedM,
+        RateRows rows) {
+    public EffortQuantities {
+        Check.positive("lengthM", lengthM);
+        Check.notNegative("innerductsOut", innerductsOut);
+        Check.notNegative("sleeves", sleeves);
+        Check.notNegative("newCables", newCables);
+        Check.notNegative("cablesGained", cablesGained);
+        Check.notNegative("innerductM3", innerductM3);
+        Check.notNegative("ductWaterM3", ductWaterM3);
+        Check.notNegative("cutBannedM", cutBannedM);
+    }
+
+    /** Returns the work at one end. */
+    public VaultWork at(SpanEnd end) {
+        return end == SpanEnd.A ? from : to;
+    }
+
+    /** Returns how many sleeves of the same cells new ducts would need for the cables gained. */
+    public int buildSleeves() {
+        return newCables == 0 ? 0 : (cablesGained * sleeves + newCables - 1) / newCables;
+    }
+}

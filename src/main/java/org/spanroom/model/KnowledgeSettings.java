@@ -1,0 +1,69 @@
+package org.spanroom.model;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * How much each thing that may be recorded of a span counts towards how well the span is known. Weights count as shares of their
+ * sum.
+ *
+ * @param terms weight of each term that is recorded rather than assumed
+ * @param positionWeightRatio weight of how well the position is known
+ * @param positionQualities by the recorded word, upper and lower case alike: 1 for the best; other words count as 0
+ * @param yearWeightRatio weight of how new the duct and its records are
+ * @param years year of installation to a value from 0 to 1, read piecewise linearly; an unrecorded year counts as 0
+ */
+public record KnowledgeSettings(
+        Map<Term, Double> terms,
+        double positionWeightRatio,
+        Map<String, Double> positionQualities,
+        double yearWeightRatio,
+        SortedMap<Double, Double> years) {
+    public KnowledgeSettings {
+        terms.values().forEach(weight -> Check.notNegative("terms", weight));
+        terms = Collections.unmodifiableMap(terms.isEmpty() ? Map.of() : new EnumMap<>(terms));
+        Check.notNegative("positionWeightRatio", positionWeightRatio);
+        positionQualities.values().forEach(value -> Check.within("positionQualities", value, 0, 1));
+        positionQualities = Collections.unmodifiableMap(new TreeMap<>(positionQualities));
+        Check.notNegative("yearWeightRatio", yearWeightRatio);
+        years.values().forEach(value -> Check.within("years", value, 0, 1));
+        years = Collections.unmodifiableSortedMap(new TreeMap<>(years));
+        if (years.isEmpty()) {
+            throw new IllegalArgumentException("years must have at least one point");
+        }
+        double sum = positionWeightRatio + yearWeightRatio;
+        for (double weight : terms.values()) {
+            sum += weight;
+        }
+        if (!(sum > 0)) {
+            throw new IllegalArgumentException("terms, or one of the other weights, must have a weight above 0");
+        }
+    }
+
+    /**
+     * Returns the shipped weights, illustrative: what decides whether innerducts come out counts most. The quality levels of
+     * position are those of ASCE 38, A the best; their values are our judgement.
+     */
+    public static KnowledgeSettings defaults() {
+        var terms = new EnumMap<Term, Double>(Term.class);
+        terms.put(Term.INNERDUCT_COUNT, 3.0);
+        terms.put(Term.CABLE_COUNT, 3.0);
+        terms.put(Term.IN_SERVICE, 3.0);
+        terms.put(Term.INSIDE_DIAMETER, 2.0);
+        terms.put(Term.INNERDUCT_OUTSIDE_DIAMETER, 2.0);
+        terms.put(Term.INNERDUCT_SDR, 1.0);
+        terms.put(Term.CABLE_OUTSIDE_DIAMETER, 2.0);
+        terms.put(Term.CABLE_MASS, 1.0);
+        terms.put(Term.CONDITION, 2.0);
+        terms.put(Term.FLOODED, 1.0);
+        return new KnowledgeSettings(
+                terms,
+                2,
+                Map.of("QL-A", 1.0, "QL-B", 0.7, "QL-C", 0.4, "QL-D", 0.1),
+                1,
+                new TreeMap<>(Map.of(1960.0, 0.0, 2010.0, 1.0)));
+    }
+}

@@ -1,0 +1,16 @@
+package org.spanroom.model;
+
+/**
+ * How sure a span's standing is, from a simulation of what is assumed or uncertain.
+ *
+ * @param feasibleRatio chance that every innerduct can be pulled and that room is gained
+ * @param scoreLowPoints score that it falls short of with a chance of 10 %
+ * @param scoreHighPoints score that it exceeds with a chance of 10 %
+ * @param topRatio chance of being among the top of the ranking
+ */
+public record Sureness(double feasibleRatio, double scoreLowPoints, double scoreHighPoints, double topRatio) {
+    public Sureness {
+        Check.within("feasibleRatio", feasibleRatio, 0, 1);
+        Check.within("topRatio", topRatio, 0, 1);
+    }
+}

@@ -1,0 +1,37 @@
+package org.spanroom.model;
+
+import java.util.List;
+
+/**
+ * What the permit settings say of one kind of zone. Permits are keys, such as {@code lane_closure}.
+ *
+ * @param words how the owner's data call the kind, besides its key
+ * @param recoveryAtVault permits that recovering needs where one of the span's vaults lies in the zone: crews work there
+ * @param recoveryAlong permits that recovering needs where the duct alone runs through it
+ * @param newBuild permits that a new build needs in the zone, besides those that it needs everywhere
+ * @param cutBan whether no new trench may be cut in it
+ * @param nightOnly whether work in it is allowed at night only
+ * @param recoveryLeadDays days from asking for the permits of recovering to having them
+ * @param newBuildLeadDays likewise for a new build
+ */
+public record ZoneKind(
+        List<String> words,
+        List<String> recoveryAtVault,
+        List<String> recoveryAlong,
+        List<String> newBuild,
+        boolean cutBan,
+        boolean nightOnly,
+        int recoveryLeadDays,
+        int newBuildLeadDays) {
+    /** A kind without any rule. */
+    public static final ZoneKind NONE = new ZoneKind(List.of(), List.of(), List.of(), List.of(), false, false, 0, 0);
+
+    public ZoneKind {
+        words = List.copyOf(words);
+        recoveryAtVault = PermitSettings.keys("recoveryAtVault", recoveryAtVault);
+        recoveryAlong = PermitSettings.keys("recoveryAlong", recoveryAlong);
+        newBuild = PermitSettings.keys("newBuild", newBuild);
+        Check.notNegative("recoveryLeadDays", recoveryLeadDays);
+        Check.notNegative("newBuildLeadDays", newBuildLeadDays);
+    }
+}

@@ -1,0 +1,36 @@
+package org.spanroom.output;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.spanroom.model.SpanMove;
+
+/** Writes what a comparison of two runs found, as a layer and as CSV, into a folder of its own. */
+public final class ComparisonWriter {
+    private static final String MARKER = "moves.csv";
+
+    private ComparisonWriter() {}
+
+    /** Checks, before the work, that the results may be written. */
+    public static void check(Path folder, boolean overwrite) {
+        OutputFolder.check(folder, overwrite, MARKER);
+    }
+
+    /**
+     * Writes the moves.
+     *
+     * @throws OutputException if the folder exists and may not be replaced, or cannot be written
+     */
+    public static List<Path> write(List<SpanMove> moves, Path folder, boolean overwrite, LayerOptions options) {
+        try (var output = OutputFolder.create(folder, overwrite, MARKER)) {
+            try (var file = new GeoPackageWriter(output.path().resolve("moves.gpkg"), options);
+                    var layer = file.layer(MoveColumns.TABLE)) {
+                moves.forEach(layer::write);
+            }
+            try (var file = new CsvWriter<>(output.path().resolve(MARKER), MoveColumns.TABLE)) {
+                moves.forEach(file::write);
+            }
+            output.commit();
+            return List.of(folder.resolve("moves.gpkg"), folder.resolve(MARKER));
+        }
+    }
+}

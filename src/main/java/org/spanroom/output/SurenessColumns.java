@@ -1,0 +1,47 @@
+package org.spanroom.output;
+
+import java.util.List;
+import java.util.function.Function;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Sureness;
+
+/** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
+final class SurenessColumns {
+    private SurenessColumns() {}
+
+    static List<Column<RankedSpan>> all() {
+        return List.of(
+                Column.real(
+                        "feasible_chance_pct",
+                        "feas_pct",
+                        1,
+                        "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
+                        percent(Sureness::feasibleRatio)),
+                Column.real(
+                        "score_low_points",
+                        "score_low",
+                        2,
+                        "Score that the span falls short of with a chance of 10 percent.",
+                        cell(Sureness::scoreLowPoints)),
+                Column.real(
+                        "score_high_points",
+                        "score_high",
+                        2,
+                        "Score that the span exceeds with a chance of 10 percent.",
+                        cell(Sureness::scoreHighPoints)),
+                Column.real(
+                        "top_chance_pct",
+                        "top_pct",
+                        1,
+                        "Chance of being among the top of the ranking, as many as the config says.",
+                        percent(Sureness::topRatio)));
+    }
+
+    private static Function<RankedSpan, Object> cell(Function<Sureness, Double> number) {
+        return row -> row.sureness().map(number);
+    }
+
+    private static Function<RankedSpan, Object> percent(Function<Sureness, Double> ratio) {
+        return row -> row.sureness().map(ratio).map(value -> 100 * value);
+    }
+}

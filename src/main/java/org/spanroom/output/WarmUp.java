@@ -1,0 +1,44 @@
+package org.spanroom.output;
+
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Properties;
+import org.spanroom.crs.PrivateDirectory;
+import org.sqlite.JDBC;
+import org.sqlite.SQLiteJDBCLoader;
+
+/**
+ * Loads, beside other work, what writing results needs: the database's native library and the tables' columns take a good part
+ * of the time of a small run when they are first used, and reading keeps one processor busy only.
+ *
+ * <p>Nothing depends on it, so that its failures do not matter: whoever needs the same thing will fail by himself.
+ */
+public final class WarmUp {
+    private WarmUp() {}
+
+    /** Begins, and returns at once. */
+    public static void begin() {
+        var thread = new Thread(WarmUp::load, "warm-up");
+        thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((ended, failure) -> {});
+        thread.start();
+    }
+
+    private static void load() {
+        try {
+            loadSqlite();
+            JDBC.createConnection("jdbc:sqlite::memory:", new Properties()).close();
+        } catch (SQLException failure) {
+            // The writer will meet it too, and tell it.
+        }
+        for (Table<?> table :
+                List.of(SpanColumns.table(List.of()), VaultColumns.TABLE, BendColumns.TABLE, PullRow.TABLE)) {
+            table.columns().forEach(Column::name);
+        }
+    }
+
+    /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */
+    static void loadSqlite() {
+        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
+    }
+}

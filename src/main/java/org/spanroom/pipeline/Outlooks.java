@@ -1,0 +1,129 @@
+package org.spanroom.pipeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Effort;
+import org.spanroom.model.EffortQuantities;
+import org.spanroom.model.Rates;
+import org.spanroom.model.UncertaintySettings;
+import org.spanroom.rank.Ranking;
+import org.spanroom.rank.Simulation;
+import org.spanroom.rank.SpanOutlook;
+import org.spanroom.rank.SpanOutlook.Situation;
+
+/** What each span may be like: the situations that the simulation draws from. Safe for use by several threads. */
+final class Outlooks {
+    /** So many drawings of the rates, shared by all spans and used in turn; each costs two accounts a span. */
+    private static final int RATE_DRAWINGS = 16;
+
+    private final UncertaintySettings settings;
+    private final SpanAssessor assessor;
+    private final Ranking ranking;
+    private final DuctVariants variants;
+    private final List<Rates> drawings;
+
+    Outlooks(RunConfig config, SpanAssessor assessor, Ranking ranking) {
+        this.settings = config.uncertainty();
+        this.assessor = assessor;
+        this.ranking = ranking;
+        variants = new DuctVariants(settings.diameterRatio(), config.assumed());
+        Rates rates = assessor.rates();
+        drawings = IntStream.range(0, Math.min(RATE_DRAWINGS, settings.samples()))
+                .mapToObj(sample -> rates.sampled(settings.seed(), sample))
+                .toList();
+    }
+
+    /** Returns the simulation that draws from these. */
+    Simulation simulation() {
+        return new Simulation(settings, ranking::points, ranking.placeOf("ease_pull"), ranking.placeOf("saving"));
+    }
+
+    /** Returns what a ranked span may be like. */
+    SpanOutlook of(Assessment assessed) {
+        Duct duct = assessed.span().duct();
+        double[] savings = savingRatios(assessed);
+        var situations = new ArrayList<Situation>();
+        double otherRatio = DuctVariants.hasAssumedSizes(duct) ? settings.otherSizeRatio() : 0;
+        bySizes(situations, assessed, duct, 0, 1 - otherRatio, savings);
+        if (otherRatio > 0) {
+            bySizes(situations, assessed, variants.tighter(duct), 1, otherRatio / 2, savings);
+            bySizes(situations, assessed, variants.roomier(duct), 2, otherRatio / 2, savings);
+        }
+        return new SpanOutlook(
+                assessed.span().id(),
+                situations,
+                assessed.pull().useByFriction().percents(),
+                blockedRatio(duct.condition()));
+    }
+
+    /** Adds the situations of one set of sizes: contents as taken, and one cable more. */
+    private void bySizes(
+            List<Situation> situations,
+            Assessment assessed,
+            Duct duct,
+            int sizes,
+            double chanceRatio,
+            double[] savings) {
+        double moreRatio =
+                DuctVariants.hasAssumedCounts(duct) ? settings.moreCableAssumedRatio() : settings.moreCableRatio();
+        Assessment asTaken = sizes == 0 ? assessed : assessor.withDuct(assessed, duct);
+        situations.add(situation(asTaken, assessed, new int[] {sizes, 0}, chanceRatio * (1 - moreRatio), savings));
+        if (moreRatio > 0) {
+            Assessment withMore = assessor.withDuct(assessed, variants.withOneCableMore(duct));
+            situations.add(situation(withMore, assessed, new int[] {sizes, 1}, chanceRatio * moreRatio, savings));
+        }
+    }
+
+    private Situation situation(
+            Assessment other, Assessment taken, int[] sizesAndContents, double chanceRatio, double[] savings) {
+        return new Situation(
+                sizesAndContents[0],
+                sizesAndContents[1],
+                chanceRatio,
+                ranking.quantities(other),
+                other.room().cablesGained() > 0,
+                shifted(savings, savingRatio(other) - savingRatio(taken)));
+    }
+
+    /** Other contents change a saving by about as much whatever the rates: enough for a quantity that is read off a curve. */
+    private static double[] shifted(double[] savings, double byRatio) {
+        if (byRatio == 0) {
+            return savings;
+        }
+        double[] shifted = savings.clone();
+        for (int i = 0; i < shifted.length; i++) {
+            shifted[i] += byRatio;
+        }
+        return shifted;
+    }
+
+    private static double savingRatio(Assessment assessed) {
+        return assessed.effort().map(Effort::savingRatio).orElse(0.0);
+    }
+
+    private double[] savingRatios(Assessment assessed) {
+        if (ranking.placeOf("saving") < 0 || assessed.effort().isEmpty()) {
+            return new double[0];
+        }
+        EffortQuantities quantities = assessed.effort().get().quantities();
+        return drawings.stream()
+                .mapToDouble(rates -> savingRatio(quantities, rates))
+                .toArray();
+    }
+
+    private static double savingRatio(EffortQuantities quantities, Rates rates) {
+        double costMoney = EffortAssessor.costMoney(quantities, rates);
+        double buildMoney = EffortAssessor.newBuildMoney(quantities, rates);
+        return costMoney > 0 ? (buildMoney - costMoney) / costMoney : 0;
+    }
+
+    private double blockedRatio(Condition condition) {
+        return condition == Condition.UNKNOWN ? settings.blockedUnknownRatio() : settings.blockedRatio();
+    }
+}

@@ -1,0 +1,106 @@
+package org.spanroom.rank;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Span;
+
+/**
+ * The empty ducts of all banks, by bank and the two vaults between which they lie, whichever way they are drawn.
+ *
+ * <p>A duct is empty where the records say that neither an innerduct nor a cable lies in it; it serves where its owner has not
+ * refused, and is the span's owner's where both are recorded. It is proved where its bore is recorded as sound, and unproved
+ * where it is recorded as oval or not at all. One pass over the spans; a look-up is a hash of three texts.
+ */
+final class EmptyDucts {
+    /** No bank holds any. */
+    static final EmptyDucts NONE = new EmptyDucts();
+
+    /** Stands for any owner. */
+    private static final String ANY = "*";
+
+    private final Map<Place, Found> places = new HashMap<>();
+
+    private EmptyDucts() {}
+
+    private record Place(String bank, String vault, String otherVault, String owner) {
+        static Place of(Span span, String owner) {
+            String from = span.from().id();
+            String to = span.to().id();
+            boolean forth = from.compareTo(to) <= 0;
+            return new Place(span.duct().bankId(), forth ? from : to, forth ? to : from, owner);
+        }
+    }
+
+    private record Found(String duct, boolean proved) {
+        /** Returns the proved one of two, else the one with the smaller name, so that the order of reading does not matter. */
+        Found or(Found other) {
+            if (proved != other.proved) {
+                return proved ? this : other;
+            }
+            return duct.compareTo(other.duct) <= 0 ? this : other;
+        }
+    }
+
+    static EmptyDucts of(List<Span> spans) {
+        var empty = new EmptyDucts();
+        spans.forEach(empty::add);
+        return empty;
+    }
+
+    /** Finds a sound empty duct beside a span. */
+    Optional<String> findProved(Span span) {
+        return find(span).filter(Found::proved).map(Found::duct);
+    }
+
+    /** Finds an empty duct beside a span of which nobody recorded that it is sound; empty where a sound one lies there. */
+    Optional<String> findUnproved(Span span) {
+        return find(span).filter(found -> !found.proved()).map(Found::duct);
+    }
+
+    private void add(Span span) {
+        Duct duct = span.duct();
+        if (!duct.bankId().isBlank() && isEmpty(duct) && serves(duct)) {
+            var found = new Found(duct.id(), duct.condition() == Condition.SOUND);
+            places.merge(Place.of(span, Quantities.fold(duct.owner())), found, Found::or);
+            places.merge(Place.of(span, ANY), found, Found::or);
+        }
+    }
+
+    private Optional<Found> find(Span span) {
+        if (places.isEmpty()
+                || span.duct().bankId().isBlank()
+                || span.duct().contents().innerducts().isEmpty()) {
+            return Optional.empty();
+        }
+        String owner = Quantities.fold(span.duct().owner());
+        if (owner.isEmpty()) {
+            return Optional.ofNullable(places.get(Place.of(span, ANY)));
+        }
+        Found own = places.get(Place.of(span, owner));
+        Found nobodys = places.get(Place.of(span, ""));
+        if (own == null || nobodys == null) {
+            return Optional.ofNullable(own == null ? nobodys : own);
+        }
+        return Optional.of(own.or(nobodys));
+    }
+
+    private static boolean isEmpty(Duct duct) {
+        Contents contents = duct.contents();
+        return contents.known()
+                && contents.innerducts().isEmpty()
+                && contents.looseCables().isEmpty();
+    }
+
+    private static boolean serves(Duct duct) {
+        return !duct.directBuried()
+                && duct.condition() != Condition.COLLAPSED
+                && duct.condition() != Condition.BLOCKED
+                && duct.circumstances().ownerConsent() != Answer.NO;
+    }
+}

@@ -1,0 +1,84 @@
+package org.spanroom.rank;
+
+import java.util.Map;
+import java.util.TreeMap;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Duct;
+import org.spanroom.model.KnowledgeSettings;
+import org.spanroom.model.Service;
+import org.spanroom.model.Span;
+import org.spanroom.model.Term;
+
+/**
+ * How well a span is known: of all weights, the share that is recorded, in percent.
+ *
+ * <p>A term counts in full where its value was recorded and not at all where a default stands for it; terms of the contents
+ * count as not recorded where the contents are unknown. The position counts by the value of its quality, the duct's age by its
+ * year of installation.
+ */
+final class Knowledge {
+    private final Term[] terms;
+    private final double[] weights;
+    private final Map<String, Double> qualities = new TreeMap<>();
+    private final ValueCurve years;
+    private final double positionWeightRatio;
+    private final double yearWeightRatio;
+    private final double allWeightsRatio;
+
+    Knowledge(KnowledgeSettings settings) {
+        terms = settings.terms().keySet().toArray(Term[]::new);
+        weights = settings.terms().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        settings.positionQualities().forEach((word, value) -> qualities.put(Quantities.fold(word), value));
+        years = new ValueCurve(settings.years());
+        positionWeightRatio = settings.positionWeightRatio();
+        yearWeightRatio = settings.yearWeightRatio();
+        double sum = positionWeightRatio + yearWeightRatio;
+        for (double weight : weights) {
+            sum += weight;
+        }
+        allWeightsRatio = sum;
+    }
+
+    double percent(Span span) {
+        double known = positionWeightRatio * qualities.getOrDefault(Quantities.fold(span.positionQuality()), 0.0);
+        if (span.duct().installedYear().isPresent()) {
+            known += yearWeightRatio * years.valueAt(span.duct().installedYear().getAsInt());
+        }
+        for (int i = 0; i < terms.length; i++) {
+            if (isRecorded(terms[i], span.duct())) {
+                known += weights[i];
+            }
+        }
+        return 100 * known / allWeightsRatio;
+    }
+
+    private static boolean isRecorded(Term term, Duct duct) {
+        if (duct.assumed().contains(term)) {
+            return false;
+        }
+        return switch (term) {
+            case INNERDUCT_COUNT,
+                    INNERDUCT_OUTSIDE_DIAMETER,
+                    INNERDUCT_SDR,
+                    INNERDUCT_WALL,
+                    CABLE_COUNT,
+                    CABLE_OUTSIDE_DIAMETER,
+                    CABLE_MASS -> duct.contents().known();
+            case IN_SERVICE -> duct.contents().known() && isServiceKnown(duct);
+            case CONDITION -> duct.condition() != Condition.UNKNOWN;
+            default -> true;
+        };
+    }
+
+    private static boolean isServiceKnown(Duct duct) {
+        for (Cable cable : duct.contents().cables()) {
+            if (cable.service() == Service.UNKNOWN) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

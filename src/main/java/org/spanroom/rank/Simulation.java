@@ -1,0 +1,148 @@
+package org.spanroom.rank;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.spanroom.model.UncertaintySettings;
+
+/**
+ * Draws what nobody has measured of one span, and says what its score would be.
+ *
+ * <p>Each sample takes a state of friction (triangular from lubricated over dry to bad), one situation of sizes and contents, whether the
+ * duct is blocked, and the rates of the sample, which all spans share: wages and prices move together. The tightest pulling
+ * limit between the three reckoned states is interpolated on a logarithmic scale, for forces grow exponentially with
+ * friction. A blocked duct, or one without room to gain, scores 0.
+ *
+ * <p>Everything depends on seed, span and sample only. Safe for use by several threads.
+ */
+public final class Simulation {
+    private static final int FRICTION = 0;
+    private static final int SITUATION = 1;
+    private static final int CONDITION = 2;
+
+    private final UncertaintySettings settings;
+    private final ToDoubleFunction<double[]> points;
+    private final int easePlace;
+    private final int savingPlace;
+
+    /**
+     * Prepares a simulation.
+     *
+     * @param points from the criteria's quantities to a score
+     * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
+     * @param savingPlace which of them is the saving per money spent; likewise
+     */
+    public Simulation(UncertaintySettings settings, ToDoubleFunction<double[]> points, int easePlace, int savingPlace) {
+        this.settings = settings;
+        this.points = points;
+        this.easePlace = easePlace;
+        this.savingPlace = savingPlace;
+    }
+
+    /** What one sample turned out to be. */
+    interface Sink {
+        void accept(int sample, double scorePoints, boolean feasible, Drawn drawn);
+    }
+
+    /**
+     * The state that a sample has drawn.
+     *
+     * @param frictionRatio share of all states of friction that are better
+     */
+    record Drawn(double frictionRatio, SpanOutlook.Situation situation, boolean blocked) {}
+
+    /** The scores of one span over all samples. */
+    public static final class Scores {
+        private final double[] bySample;
+        private final double feasibleRatio;
+
+        Scores(double[] bySample, double feasibleRatio) {
+            this.bySample = bySample;
+            this.feasibleRatio = feasibleRatio;
+        }
+
+        /** Returns the scores by sample, not to be changed. */
+        public double[] bySample() {
+            return bySample;
+        }
+
+        /** Returns the chance that everything can be pulled and room is gained. */
+        public double feasibleRatio() {
+            return feasibleRatio;
+        }
+
+        /** Returns the score that so large a share of the samples does not exceed; linear between ranks. */
+        public double quantilePoints(double share) {
+            double[] sorted = bySample.clone();
+            Arrays.sort(sorted);
+            double place = share * (sorted.length - 1);
+            int below = (int) place;
+            int above = Math.min(below + 1, sorted.length - 1);
+            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        }
+
+        /** Returns the highest score of all samples. */
+        public double bestPoints() {
+            return Arrays.stream(bySample).max().orElse(0);
+        }
+    }
+
+    /** Returns a span's scores in all samples. */
+    public Scores scores(SpanOutlook span) {
+        double[] bySample = new double[settings.samples()];
+        int[] feasible = new int[1];
+        draw(span, settings.samples(), (sample, scorePoints, isFeasible, drawn) -> {
+            bySample[sample] = scorePoints;
+            feasible[0] += isFeasible ? 1 : 0;
+        });
+        return new Scores(bySample, feasible[0] / (double) bySample.length);
+    }
+
+    void draw(SpanOutlook span, int samples, Sink sink) {
+        var draws = new Draws(settings.seed(), span.spanId());
+        double[] quantities = new double[span.situations().get(0).quantities().length];
+        for (int sample = 0; sample < samples; sample++) {
+            SpanOutlook.Situation situation = situation(span.situations(), draws.at(SITUATION, sample));
+            double better = draws.at(FRICTION, sample);
+            double usedPercent = utilisationPercent(span.utilisationPercents(), triangular(better));
+            boolean blocked = draws.at(CONDITION, sample) < span.blockedRatio();
+            boolean none = blocked || !situation.gainsRoom();
+            double scorePoints = 0;
+            if (!none) {
+                System.arraycopy(situation.quantities(), 0, quantities, 0, quantities.length);
+                if (easePlace >= 0) {
+                    quantities[easePlace] = usedPercent;
+                }
+                double[] savings = situation.savingRatios();
+                if (savingPlace >= 0 && savings.length > 0) {
+                    quantities[savingPlace] = savings[sample % savings.length];
+                }
+                scorePoints = points.applyAsDouble(quantities);
+            }
+            sink.accept(sample, scorePoints, !none && usedPercent <= 100, new Drawn(better, situation, blocked));
+        }
+    }
+
+    private static SpanOutlook.Situation situation(List<SpanOutlook.Situation> situations, double drawn) {
+        double sum = 0;
+        for (SpanOutlook.Situation situation : situations) {
+            sum += situation.chanceRatio();
+            if (drawn < sum) {
+                return situation;
+            }
+        }
+        return situations.get(0);
+    }
+
+    /** From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. */
+    private static double triangular(double share) {
+        return share < 0.5 ? Math.sqrt(share / 2) : 1 - Math.sqrt((1 - share) / 2);
+    }
+
+    static double utilisationPercent(List<Double> states, double place) {
+        int lower = place < 0.5 ? 0 : 1;
+        double low = Math.max(states.get(lower), 1e-6);
+        double high = Math.max(states.get(lower + 1), 1e-6);
+        return low * Math.pow(high / low, 2 * place - lower);
+    }
+}

@@ -1,0 +1,84 @@
+package org.spanroom.rank;
+
+import java.util.Arrays;
+
+/**
+ * Keeps, for each sample, the highest scores of all spans, and so what it takes to be among them. The result does not depend on the
+ * order in which spans come.
+ */
+public final class TopScores {
+    private final double[][] heaps;
+    private final int[] sizes;
+
+    public TopScores(int samples, int topCount) {
+        heaps = new double[samples][topCount];
+        sizes = new int[samples];
+    }
+
+    /** Takes one span's scores; for one thread at a time. */
+    public void add(double[] bySample) {
+        for (int sample = 0; sample < heaps.length; sample++) {
+            add(sample, bySample[sample]);
+        }
+    }
+
+    /** Takes all that another one holds. */
+    public void addAll(TopScores other) {
+        for (int sample = 0; sample < heaps.length; sample++) {
+            for (int i = 0; i < other.sizes[sample]; i++) {
+                add(sample, other.heaps[sample][i]);
+            }
+        }
+    }
+
+    /** Returns, for each sample, the least score of its top; 0 where there are fewer spans than the top has places. */
+    public double[] thresholds() {
+        double[] thresholds = new double[heaps.length];
+        for (int sample = 0; sample < heaps.length; sample++) {
+            thresholds[sample] = sizes[sample] < heaps[sample].length ? 0 : heaps[sample][0];
+        }
+        return thresholds;
+    }
+
+    /** Returns the share of samples in which these scores are among the top. */
+    public static double topRatio(double[] bySample, double[] thresholds) {
+        int top = 0;
+        for (int sample = 0; sample < bySample.length; sample++) {
+            top += isTop(bySample[sample], thresholds[sample % thresholds.length]) ? 1 : 0;
+        }
+        return top / (double) bySample.length;
+    }
+
+    static boolean isTop(double scorePoints, double thresholdPoints) {
+        return scorePoints > 0 && scorePoints >= thresholdPoints;
+    }
+
+    private void add(int sample, double score) {
+        double[] heap = heaps[sample];
+        if (sizes[sample] < heap.length) {
+            heap[sizes[sample]++] = score;
+            if (sizes[sample] == heap.length) {
+                // A sorted array is a heap with its least on top.
+                Arrays.sort(heap);
+            }
+        } else if (score > heap[0]) {
+            sink(heap, score);
+        }
+    }
+
+    private static void sink(double[] heap, double score) {
+        int at = 0;
+        while (2 * at + 1 < heap.length) {
+            int child = 2 * at + 1;
+            if (child + 1 < heap.length && heap[child + 1] < heap[child]) {
+                child++;
+            }
+            if (heap[child] >= score) {
+                break;
+            }
+            heap[at] = heap[child];
+            at = child;
+        }
+        heap[at] = score;
+    }
+}

@@ -1,0 +1,64 @@
+package org.spanroom.rank;
+
+import java.util.Optional;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.PullOutcome;
+import org.spanroom.model.SpanEnd;
+
+/**
+ * The end that innerducts come out at once it is known where a live cable can be held.
+ *
+ * <p>An innerduct that comes out at one end needs its cable held at the other. Where the better end's anchor is recorded to hold
+ * none, the other end serves, unless the forces let innerducts out at the better end only. Where no innerduct holds a cable
+ * there is nothing to hold.
+ */
+final class WorkingEnd {
+    private WorkingEnd() {}
+
+    /** Finds the end to work from; empty where nothing is to pull, or where no anchor that could serve holds a cable. */
+    static Optional<SpanEnd> find(Assessment assessment) {
+        PullOutcome outcome = assessment.pull().outcome();
+        Optional<SpanEnd> better = outcome.findBetterEnd();
+        if (better.isEmpty() || hasHold(assessment, better.get())) {
+            return better;
+        }
+        SpanEnd other = better.get().opposite();
+        boolean mayServe = !(outcome instanceof PullOutcome.FromOne) && hasHold(assessment, other);
+        return mayServe ? Optional.of(other) : Optional.empty();
+    }
+
+    /** Returns whether something is to be pulled and the cables can be held for neither end that could serve. */
+    static boolean isMissing(Assessment assessment) {
+        return assessment.pull().outcome().findBetterEnd().isPresent()
+                && find(assessment).isEmpty();
+    }
+
+    /** Returns whether another end than the better one must serve. */
+    static boolean isOther(Assessment assessment) {
+        Optional<SpanEnd> end = find(assessment);
+        return end.isPresent() && !end.equals(assessment.pull().outcome().findBetterEnd());
+    }
+
+    /** Returns how far the tightest limit is used up from the end to work from, in percent; 0 where nothing is to pull. */
+    static double utilisationPercent(Assessment assessment) {
+        if (!isOther(assessment)) {
+            return assessment.pull().utilisationPercent();
+        }
+        double mostPercent = 0;
+        for (InnerductPull pull : assessment.pull().pulls()) {
+            double percent =
+                    pull.from(find(assessment).orElseThrow()).tightest().utilisationPercent();
+            mostPercent = Math.max(mostPercent, percent);
+        }
+        return mostPercent;
+    }
+
+    private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {
+        Answer hold = pullingEnd.opposite().vaultOf(assessment.span()).site().cableHold();
+        return hold != Answer.NO
+                || assessment.span().duct().contents().innerducts().stream().allMatch(Innerduct::isEmpty);
+    }
+}

@@ -1,0 +1,184 @@
+package org.spanroom.effort;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.spanroom.model.Answer;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Effort;
+import org.spanroom.model.EffortQuantities;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.Line;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.Rate;
+import org.spanroom.model.RateKey;
+import org.spanroom.model.RateSettings;
+import org.spanroom.model.Room;
+import org.spanroom.model.Service;
+import org.spanroom.model.Span;
+import org.spanroom.model.Vault;
+import org.spanroom.model.VaultSite;
+
+/** A span to be reckoned, changed by its test where it matters; one of 600 ft, three innerducts and three cables at first. */
+final class EffortCase {
+    static final double FT_M = 0.3048;
+
+    double lengthM = 600 * FT_M;
+    int innerducts = 3;
+    int innerductsOut = 3;
+    int sleeves = 3;
+    int newCables = 9;
+    int positionsBefore;
+    boolean flooded;
+    String surface = "asphalt";
+    String fromId = "V-1";
+    String toId = "V-2";
+    String vaultKind = "";
+    VaultSite fromSite = VaultSite.UNKNOWN;
+    Permits permits = Permits.NONE;
+    RateSettings rates = RateSettings.defaults();
+
+    static EffortCase span() {
+        return new EffortCase();
+    }
+
+    EffortCase lengthM(double value) {
+        lengthM = value;
+        return this;
+    }
+
+    EffortCase out(int value) {
+        innerductsOut = value;
+        return this;
+    }
+
+    EffortCase sleeves(int value) {
+        sleeves = value;
+        newCables = 3 * value;
+        return this;
+    }
+
+    EffortCase surface(String value) {
+        surface = value;
+        return this;
+    }
+
+    EffortCase vaultKind(String value) {
+        vaultKind = value;
+        return this;
+    }
+
+    EffortCase vaults(String from, String to) {
+        fromId = from;
+        toId = to;
+        return this;
+    }
+
+    EffortCase permits(Permits value) {
+        permits = value;
+        return this;
+    }
+
+    EffortCase wetVault(double volumeM3) {
+        fromSite = new VaultSite(OptionalDouble.of(volumeM3), Answer.YES, "", Answer.UNKNOWN);
+        return this;
+    }
+
+    EffortCase flooded() {
+        flooded = true;
+        return this;
+    }
+
+    /** Sets one rate to a value without a range. */
+    EffortCase rate(RateKey key, double value) {
+        return rate(key, new Rate(value, value, value, "test", "2026"));
+    }
+
+    EffortCase rate(RateKey key, Rate rate) {
+        Map<RateKey, Rate> standard = new EnumMap<>(rates.standard());
+        standard.put(key, rate);
+        rates = new RateSettings(
+                rates.currency(),
+                rates.surfaces(),
+                rates.surfaceWhenUnknown(),
+                standard,
+                rates.byVaultKind(),
+                rates.byZoneKind());
+        return this;
+    }
+
+    EffortAssessor assessor() {
+        return new EffortAssessor(rates);
+    }
+
+    EffortQuantities quantities() {
+        return assessor().quantities(record(), room(), pull(), permits);
+    }
+
+    Effort effort() {
+        return assessor().assess(record(), room(), pull(), permits).orElseThrow();
+    }
+
+    double siteHours() {
+        return effort().time().siteHours();
+    }
+
+    Room room() {
+        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "", Optional.empty());
+    }
+
+    private static PullAssessment pull() {
+        return PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+    }
+
+    Span record() {
+        Line ground = Line.ofXy(0, 0, lengthM, 0);
+        return new Span(
+                "S",
+                duct(),
+                List.of("R"),
+                new Vault(0, fromId, -30, 40, List.of(), OptionalDouble.empty(), vaultKind, fromSite),
+                new Vault(1, toId, -30, 40, List.of(), OptionalDouble.empty(), vaultKind),
+                Line.ofXy(-30, 40, -29.99, 40),
+                ground,
+                lengthM,
+                lengthM,
+                0,
+                0,
+                "");
+    }
+
+    private Duct duct() {
+        var list = new ArrayList<Innerduct>();
+        for (int i = 0; i < innerducts; i++) {
+            var cable = new Cable("c" + i, 17.78, 0.25, Service.LIVE);
+            list.add(new Innerduct("i" + i, 1.660 * 25.4, 0.123 * 25.4, List.of(cable)));
+        }
+        return new Duct(
+                "D",
+                "",
+                BoreShape.ROUND,
+                102.26,
+                "",
+                "",
+                false,
+                new Contents(list, List.of(), true),
+                flooded,
+                Condition.SOUND,
+                surface,
+                "",
+                OptionalInt.empty(),
+                Set.of());
+    }
+}

@@ -1,0 +1,178 @@
+package org.spanroom.input;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.spanroom.config.ConfigReader;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.input.SourceGeometry.Kind;
+import org.spanroom.model.Zone;
+
+class ZoneInputTest {
+    private static final double[] SQUARE = {-30, 40, -29.99, 40, -29.99, 40.01, -30, 40.01, -30, 40};
+
+    @TempDir
+    Path folder;
+
+    private final FindingLog findings = new FindingLog();
+    private Path routes;
+    private Path zones;
+
+    @BeforeEach
+    void writeFiles() throws IOException {
+        routes = folder.resolve("routes.geojson");
+        zones = folder.resolve("zones.geojson");
+        Files.writeString(routes, "{}");
+        Files.writeString(zones, "{}");
+    }
+
+    private InputData read(FakeLayer layer, String more) throws IOException {
+        Path yaml = folder.resolve("c.yaml");
+        Files.writeString(
+                yaml,
+                "inputs:\n  routes: {file: " + routes + "}\n  zones:\n    file: " + zones
+                        + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U}\n" + more);
+        RunConfig config = ConfigReader.read(yaml);
+        var empty = new FakeLayer("OGC:CRS84");
+        return new InputReader(config, findings, (path, name, log) -> path.equals(zones) ? layer : empty).read();
+    }
+
+    private static FakeLayer layer() {
+        return new FakeLayer("OGC:CRS84", "Z", "K", "N", "U");
+    }
+
+    private static SourceGeometry polygon(double[]... rings) {
+        List<Boolean> starts =
+                IntStream.range(0, rings.length).mapToObj(i -> i == 0).toList();
+        return new SourceGeometry(Kind.POLYGONS, List.of(rings), false, starts);
+    }
+
+    private List<Finding> of(FindingCode code) {
+        return findings.all().stream().filter(finding -> finding.code() == code).toList();
+    }
+
+    private static InputRecord record(InputData data) {
+        return data.records().stream()
+                .filter(input -> input.role().equals("zones"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void attributesBecomeKindNameAndLastDay() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "Moratorium", "Main street", "2028-06-30")
+                .geometry(polygon(SQUARE), "Z2", "NIGHT ONLY", null, null)
+                .geometry(polygon(SQUARE), "Z3", "parade", "", "2028-07-04T12:00:00Z");
+
+        List<Zone> read = read(
+                        layer,
+                        "permit:\n  kinds:\n    parade_route: {words: [parade], recovery_at_vault: [parade_permit],"
+                                + " recovery_lead_days: 3, new_build_lead_days: 3}\n")
+                .zones();
+
+        assertThat(read).extracting(Zone::kind).containsExactly("cut_ban", "night_only", "parade_route");
+        assertThat(read).extracting(Zone::name).containsExactly("Main street", "", "");
+        assertThat(read)
+                .extracting(Zone::until)
+                .containsExactly(
+                        Optional.of(LocalDate.of(2028, 6, 30)),
+                        Optional.empty(),
+                        Optional.of(LocalDate.of(2028, 7, 4)));
+        assertThat(findings.all()).isEmpty();
+    }
+
+    @Test
+    void aKindThatNobodyKnowsIsOtherAndAFinding() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "drone corridor", "", "soon");
+
+        List<Zone> read = read(layer, "").zones();
+
+        assertThat(read).extracting(Zone::kind).containsExactly("other");
+        assertThat(of(FindingCode.ZONE_KIND_UNKNOWN)).singleElement().satisfies(finding -> {
+            assertThat(finding.featureId()).isEqualTo("Z1");
+            assertThat(finding.field()).isEqualTo("K");
+            assertThat(finding.detail()).contains("drone corridor");
+        });
+        assertThat(of(FindingCode.UNUSABLE_VALUE))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.detail()).contains("'soon'"));
+    }
+
+    @Test
+    void aLayerOfOneKindNeedsNoFieldForIt() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1");
+
+        assertThat(read(layer, "assumed: {zone_kind: heritage}\n").zones())
+                .extracting(Zone::kind)
+                .containsExactly("heritage");
+    }
+
+    @Test
+    void polygonsThatCrossThemselvesAreRepairedWithAFinding() throws IOException {
+        double[] bowTie = {-30, 40, -29.99, 40.01, -29.99, 40, -30, 40.01, -30, 40};
+        double[] open = {-30, 40, -29.99, 40, -29.99, 40.01};
+        var layer = layer().geometry(polygon(bowTie), "Z1", "rail").geometry(polygon(open), "Z2", "rail");
+
+        InputData data = read(layer, "");
+
+        assertThat(data.zones().get(0).outlines()).hasSize(2);
+        assertThat(data.zones().get(1).outlines()).hasSize(1);
+        assertThat(of(FindingCode.ZONE_OUTLINE_INVALID))
+                .extracting(Finding::featureId)
+                .containsExactly("Z1", "Z2");
+        assertThat(record(data).featuresUsed()).isEqualTo(2);
+    }
+
+    @Test
+    void holesStayHoles() throws IOException {
+        double[] hole = {-29.996, 40.004, -29.994, 40.004, -29.994, 40.006, -29.996, 40.004};
+        var layer = layer().geometry(polygon(SQUARE, hole), "Z1", "rail");
+
+        assertThat(read(layer, "").zones().get(0).outlines())
+                .singleElement()
+                .satisfies(outline -> assertThat(outline.holes()).hasSize(1));
+    }
+
+    @Test
+    void everyFeatureIsUsedOrRejectedWithAFinding() throws IOException {
+        double[] flat = {-30, 40, -29.99, 40.01, -30, 40};
+        double[] wide = {-30, 40, 20, 40, 20, 50, -30, 40};
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail")
+                .geometry(polygon(flat), "Z2", "rail")
+                .geometry(polygon(wide), "Z3", "rail")
+                .point(-30, 40, "Z4", "rail")
+                .geometry(new SourceGeometry(Kind.NONE, List.of(), false, List.of()), "Z5", "rail");
+
+        InputData data = read(layer, "");
+
+        assertThat(data.zones()).extracting(Zone::id).containsExactly("Z1");
+        assertThat(record(data).featuresRead()).isEqualTo(5);
+        assertThat(record(data).featuresUsed()).isEqualTo(1);
+        assertThat(record(data).featuresRejected()).isEqualTo(4);
+        assertThat(of(FindingCode.ZONE_WITHOUT_AREA)).hasSize(1);
+        assertThat(of(FindingCode.ZONE_TOO_WIDE)).hasSize(1);
+        assertThat(of(FindingCode.WRONG_GEOMETRY_TYPE)).hasSize(1);
+        assertThat(of(FindingCode.EMPTY_GEOMETRY)).hasSize(1);
+    }
+
+    @Test
+    void zonesPastTheirLastDayAreTold() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail", "", "2027-01-14")
+                .geometry(polygon(SQUARE), "Z2", "rail", "", "2027-01-15");
+
+        assertThat(read(layer, "permit: {on_date: 2027-01-15}\n").zones()).hasSize(2);
+        assertThat(of(FindingCode.ZONE_EXPIRED)).extracting(Finding::featureId).containsExactly("Z1");
+    }
+}

@@ -1,0 +1,72 @@
+package org.spanroom.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.spanroom.model.Caution;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.GateAnswer;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Reckoning;
+import org.spanroom.model.Verdict;
+
+class VerdictTextTest {
+    @Test
+    void gatesCautionsAndPartsOfTheScoreAreListed() {
+        assertThat(ReckoningText.write(excluded()))
+                .contains("Gates: out of the ranking: the duct is recorded as blocked\n")
+                .containsPattern("  duct_blocked +excluded +recorded as blocked\n")
+                .containsPattern("  splice_inside +passed +not recorded\n")
+                .containsPattern("  pull_fails +open +not asked for; possible from neither end\n")
+                .containsPattern("Cautions\n  pull_fails +on paper .*\n  water +the duct is flooded")
+                .contains("Score 70.0 of 100, not ranked\n")
+                .containsPattern("  criterion +quantity +value +weight +points\n")
+                .containsPattern("  ease_bends +90\\.0 degrees +1\\.00 +0\\.10 +10\\.0\n");
+    }
+
+    @Test
+    void noLineOfTheVerdictIsWiderThanThePage() {
+        assertThat(ReckoningText.write(excluded()).lines())
+                .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(TextPage.WIDTH));
+    }
+
+    @Test
+    void programsGetTheSame() throws JsonProcessingException {
+        JsonNode json = new ObjectMapper().readTree(ReckoningJson.write(excluded()));
+
+        assertThat(json.at("/exclusion").asText()).isEqualTo("duct_blocked");
+        assertThat(json.at("/exclusions")).hasSize(1);
+        assertThat(json.at("/gates")).hasSize(3);
+        assertThat(json.at("/gates/0/answer").asText()).isEqualTo("excluded");
+        assertThat(json.at("/gates/2/open").asBoolean()).isTrue();
+        assertThat(json.at("/open_gates/0/key").asText()).isEqualTo("pull_fails");
+        assertThat(json.at("/cautions/0/sentence").asText()).startsWith("the duct is flooded");
+        assertThat(json.at("/score/parts/2/quantity_in_unit").asDouble()).isEqualTo(90);
+    }
+
+    private static Reckoning excluded() {
+        Reckoning sample = ReckoningSample.workedExample();
+        var ranked = new RankedSpan(
+                OptionalInt.empty(),
+                sample.ranked().assessment(),
+                sample.ranked().score(),
+                new Verdict(Set.of(Exclusion.DUCT_BLOCKED), Set.of(Exclusion.PULL_FAILS), Set.of(Caution.WATER)));
+        return new Reckoning(
+                ranked,
+                sample.spansInRun(),
+                sample.pulling(),
+                sample.traces(),
+                List.of(),
+                "",
+                List.of(
+                        new GateAnswer(Exclusion.DUCT_BLOCKED, false, true, "recorded as blocked"),
+                        new GateAnswer(Exclusion.SPLICE_INSIDE, false, false, "not recorded"),
+                        new GateAnswer(Exclusion.PULL_FAILS, true, true, "possible from neither end")));
+    }
+}

@@ -1,0 +1,100 @@
+package org.spanroom.rank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Caution;
+import org.spanroom.model.Permits;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.Term;
+import org.spanroom.model.VaultSite;
+
+class CautionsTest {
+    static Stream<Arguments> cases() {
+        return Stream.of(
+                with(Caution.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
+                with(Caution.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
+                with(Caution.JOINT_OWNERS, one -> one.jointOwners = "harbour"),
+                with(Caution.WATER, one -> one.flooded = true),
+                with(
+                        Caution.WATER,
+                        one -> one.toSite =
+                                new VaultSite(OptionalDouble.empty(), Answer.YES, "roadway", Answer.UNKNOWN)),
+                with(Caution.BAD_FRICTION, one -> one.badFrictionRatio = 2.1),
+                with(Caution.NIGHT_ONLY, one -> one.permits = new Permits(List.of(), List.of(), List.of(), true, 0)),
+                with(Caution.CONTENTS_ASSUMED, one -> one.assumed = EnumSet.of(Term.CABLE_COUNT)),
+                with(Caution.SIZES_ASSUMED, one -> one.assumed = EnumSet.of(Term.INSIDE_DIAMETER)));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("cases")
+    void aCautionIsToldAndExcludesNothing(Caution caution, HandMade one) {
+        var row = ranking().rank(List.of(one.assessed())).get(0);
+
+        assertThat(row.verdict().cautions()).containsExactly(caution);
+        assertThat(row.rank()).isPresent();
+    }
+
+    @Test
+    void noCircuitsAreNoRisk() {
+        var one = HandMade.sound();
+        one.circuits = OptionalInt.of(0);
+
+        assertThat(cautions(one)).isEmpty();
+    }
+
+    /** 50 % used: friction that doubles the forces just stays within the limit, a little more does not. */
+    @ParameterizedTest(name = "bad friction {0} times: {1}")
+    @CsvSource({"1.99, false", "2.01, true"})
+    void badFrictionIsToldWhereItWouldPassALimit(double ratio, boolean told) {
+        var one = HandMade.sound();
+        one.badFrictionRatio = ratio;
+
+        assertThat(cautions(one).contains(Caution.BAD_FRICTION)).isEqualTo(told);
+    }
+
+    @ParameterizedTest(name = "on {0}: {1}")
+    @CsvSource({"2027-03-30, true", "2027-03-31, true", "2027-04-01, false"})
+    void anEmbargoIsToldUpToItsLastDay(LocalDate onDate, boolean told) {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        var ranking = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults(), onDate);
+
+        assertThat(ranking.rank(List.of(one.assessed()))
+                        .get(0)
+                        .verdict()
+                        .cautions()
+                        .contains(Caution.EMBARGO))
+                .isEqualTo(told);
+    }
+
+    private static Arguments with(Caution caution, Consumer<HandMade> change) {
+        var one = HandMade.sound();
+        change.accept(one);
+        return arguments(caution, one);
+    }
+
+    private static Set<Caution> cautions(HandMade one) {
+        return ranking().rank(List.of(one.assessed())).get(0).verdict().cautions();
+    }
+
+    private static Ranking ranking() {
+        return new Ranking(ScoringSettings.defaults(), RoomSettings.defaults());
+    }
+}

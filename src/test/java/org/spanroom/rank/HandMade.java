@@ -1,0 +1,199 @@
+package org.spanroom.rank;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.Bend;
+import org.spanroom.model.Bends;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Cable;
+import org.spanroom.model.Circumstances;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
+import org.spanroom.model.Duct;
+import org.spanroom.model.EndPull;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.Friction;
+import org.spanroom.model.FrictionUse;
+import org.spanroom.model.Innerduct;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.LimitUse;
+import org.spanroom.model.Line;
+import org.spanroom.model.Permits;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullForces;
+import org.spanroom.model.PullOutcome;
+import org.spanroom.model.PullReason;
+import org.spanroom.model.Room;
+import org.spanroom.model.Service;
+import org.spanroom.model.Span;
+import org.spanroom.model.SpanEnd;
+import org.spanroom.model.Term;
+import org.spanroom.model.Vault;
+import org.spanroom.model.VaultSite;
+
+/**
+ * A hand-made assessment: a sound duct of 100 m with one innerduct round a live cable, nine places gained, better pulled out at
+ * B (50 % of the tightest limit used, 80 % at A). Each method changes one thing.
+ */
+final class HandMade {
+    String id = "s";
+    String ductId = "d";
+    String bank = "";
+    String owner = "";
+    String from = "V1";
+    String to = "V2";
+    String fromKind = "";
+    String positionQuality = "";
+    OptionalInt year = OptionalInt.empty();
+    VaultSite fromSite = VaultSite.UNKNOWN;
+    VaultSite toSite = VaultSite.UNKNOWN;
+    Contents contents = holding(Service.LIVE);
+    boolean directBuried;
+    boolean flooded;
+    Condition condition = Condition.SOUND;
+    Answer consent = Answer.UNKNOWN;
+    Answer looseCable = Answer.UNKNOWN;
+    Answer splice = Answer.UNKNOWN;
+    Answer fixed = Answer.UNKNOWN;
+    OptionalInt circuits = OptionalInt.empty();
+    String jointOwners = "";
+    Optional<LocalDate> embargo = Optional.empty();
+    Set<Term> assumed = EnumSet.noneOf(Term.class);
+    int positionsBefore;
+    int newCables = 9;
+    double lengthM = 100;
+    double turnDeg;
+    double percentAtA = 80;
+    double percentAtB = 50;
+    double badFrictionRatio = 1.2;
+    Permits permits = Permits.NONE;
+
+    static HandMade sound() {
+        return new HandMade();
+    }
+
+    static HandMade named(String id) {
+        var one = new HandMade();
+        one.id = id;
+        return one;
+    }
+
+    /** Nothing lies in the duct. */
+    HandMade empty() {
+        contents = new Contents(List.of(), List.of(), true);
+        newCables = 0;
+        return this;
+    }
+
+    HandMade in(String bankId, String fromVault, String toVault) {
+        bank = bankId;
+        from = fromVault;
+        to = toVault;
+        return this;
+    }
+
+    static Contents holding(Service service) {
+        return new Contents(List.of(innerduct(List.of(new Cable("c", 12, 0.2, service)))), List.of(), true);
+    }
+
+    static Innerduct innerduct(List<Cable> cables) {
+        return new Innerduct("i", 42, 3.1, cables);
+    }
+
+    static VaultSite hold(Answer answer) {
+        return new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, "", answer);
+    }
+
+    Assessment assessed() {
+        Line line = Line.ofXy(0, 0, lengthM, 0);
+        var span = new Span(
+                id,
+                duct(),
+                List.of("r"),
+                vault(from, fromKind, fromSite),
+                vault(to, "", toSite),
+                line,
+                line,
+                lengthM,
+                lengthM,
+                0,
+                0,
+                positionQuality);
+        var bends = turnDeg == 0
+                ? Bends.NONE
+                : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
+        var room = new Room(7854, 0.5, 0.1, 3000, 1, positionsBefore, 3, newCables, "", Optional.empty());
+        return new Assessment(span, bends, room, pull(), permits);
+    }
+
+    private Duct duct() {
+        return new Duct(
+                ductId,
+                bank,
+                BoreShape.ROUND,
+                100,
+                "",
+                "",
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                "",
+                owner,
+                year,
+                new Circumstances(consent, looseCable, splice, fixed, circuits, jointOwners, embargo),
+                assumed);
+    }
+
+    private static Vault vault(String id, String kind, VaultSite site) {
+        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), kind, site);
+    }
+
+    private PullAssessment pull() {
+        if (contents.innerducts().isEmpty() || directBuried) {
+            return PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+        }
+        var pulls = contents.innerducts().stream()
+                .map(innerduct ->
+                        new InnerductPull(1, innerduct, PullReason.ONLY_ONE, 0, 1, from(SpanEnd.A), from(SpanEnd.B)))
+                .toList();
+        return new PullAssessment(outcome(), Friction.DRY, pulls, Set.of(), Set.of());
+    }
+
+    private PullOutcome outcome() {
+        SpanEnd better = percentAtA < percentAtB ? SpanEnd.A : SpanEnd.B;
+        LimitUse atBetter = from(better).tightest();
+        LimitUse atOther = from(better.opposite()).tightest();
+        if (atBetter.fails()) {
+            return new PullOutcome.FromNeither(better, atBetter, atOther);
+        }
+        return atOther.fails()
+                ? new PullOutcome.FromOne(better, atBetter, atOther)
+                : new PullOutcome.FromBoth(better, atBetter);
+    }
+
+    private EndPull from(SpanEnd end) {
+        double percent = end == SpanEnd.A ? percentAtA : percentAtB;
+        var forces = new PullForces(10 * percent, percent);
+        var bad = new PullForces(badFrictionRatio * forces.pullN(), badFrictionRatio * forces.holdN());
+        var tightest = new LimitUse(LimitKind.INNERDUCT_STRENGTH, 10 * percent, 1000, 0);
+        return new EndPull(
+                end,
+                forces,
+                forces,
+                bad,
+                tightest,
+                tightest.fails() ? Set.of(tightest.kind()) : Set.of(),
+                percent / 100,
+                new FrictionUse(percent / 200, percent / 100, badFrictionRatio * percent / 100));
+    }
+}

@@ -1,0 +1,141 @@
+package org.spanroom.rank;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.model.UncertaintySettings;
+
+/** Checks the draws against what probability theory says of them, with a score that is one of the quantities. */
+class SimulationTest {
+    private static final double[] NO_SAVINGS = {};
+
+    @Test
+    void theMeanOfATriangularFrictionIsItsMiddle() {
+        Simulation simulation = simulation(4096, quantities -> quantities[1]);
+        SpanOutlook flat = span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3));
+
+        double[] used = simulation.scores(flat).bySample();
+
+        // Log-linear between 50 and 200 with 100 in the middle: the logarithm is triangular around log 100. Variance of
+        // a
+        // triangular distribution on 0 to 1 about its middle: 1/24 (any textbook on statistics).
+        double mean = Arrays.stream(used).map(Math::log).average().orElseThrow();
+        double variance = Arrays.stream(used)
+                .map(value -> Math.pow(Math.log(value) - mean, 2))
+                .average()
+                .orElseThrow();
+        assertThat(mean).isEqualTo(Math.log(100), within(0.002));
+        assertThat(variance).isEqualTo(Math.pow(Math.log(4), 2) / 24, within(0.002));
+    }
+
+    @Test
+    void chancesOfSituationsAndOfABlockedDuctComeOutAsGiven() {
+        Simulation simulation = simulation(8192, quantities -> quantities[0]);
+        SpanOutlook span = span("s", 0.1, List.of(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
+
+        Simulation.Scores scores = simulation.scores(span);
+
+        assertThat(share(scores.bySample(), 0)).isEqualTo(0.1, within(0.01));
+        assertThat(share(scores.bySample(), 9)).isEqualTo(0.63, within(0.01));
+        assertThat(share(scores.bySample(), 6)).isEqualTo(0.27, within(0.01));
+        assertThat(scores.feasibleRatio()).isEqualTo(0.9, within(0.01));
+    }
+
+    @Test
+    void aPullThatFailsInHalfOfTheStatesIsFeasibleInTheOtherHalf() {
+        Simulation simulation = simulation(4096, quantities -> quantities[0]);
+
+        double feasible = simulation
+                .scores(span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3)))
+                .feasibleRatio();
+
+        assertThat(feasible).isEqualTo(0.5, within(0.01));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void sixtyFourSamplesComeCloserThanIndependentOnesWould(int seed) {
+        var settings = settings(64, seed);
+        var simulation = new Simulation(settings, quantities -> quantities[0], 1, 2);
+        double squares = 0;
+        int spans = 200;
+        for (int i = 0; i < spans; i++) {
+            double chance = share(
+                    simulation
+                            .scores(span("span-" + i, 0.25, List.of(50.0, 50.0, 50.0), situation(1, 1)))
+                            .bySample(),
+                    0);
+            squares += (chance - 0.25) * (chance - 0.25);
+        }
+        // Independent draws have a standard error of sqrt(0.25 x 0.75 / 64) = 0.054.
+        assertThat(Math.sqrt(squares / spans)).isLessThan(0.027);
+    }
+
+    @Test
+    void theSameSpanDrawsTheSameWhateverWasDrawnBefore() {
+        SpanOutlook span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
+        Simulation simulation = simulation(64, quantities -> quantities[0] + quantities[1]);
+        double[] alone = simulation.scores(span).bySample();
+
+        simulation.scores(span("b", 0.1, List.of(5.0, 8.0, 15.0), situation(1, 3)));
+
+        assertThat(simulation.scores(span).bySample()).isEqualTo(alone);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void topThresholdsAreThoseOfSorting(long seed) {
+        var random = new Random(seed);
+        int samples = 7;
+        int top = 5;
+        List<double[]> spans = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            spans.add(random.doubles(samples, 0, 100).map(Math::rint).toArray());
+        }
+        var one = new TopScores(samples, top);
+        var two = new TopScores(samples, top);
+        for (int i = 0; i < spans.size(); i++) {
+            (i % 3 == 0 ? one : two).add(spans.get(i));
+        }
+        one.addAll(two);
+
+        for (int sample = 0; sample < samples; sample++) {
+            int column = sample;
+            List<Double> sorted =
+                    new ArrayList<>(spans.stream().map(scores -> scores[column]).toList());
+            sorted.sort(Collections.reverseOrder());
+            assertThat(one.thresholds()[sample]).isEqualTo(sorted.get(top - 1));
+        }
+    }
+
+    private static double share(double[] values, double value) {
+        return Arrays.stream(values).filter(v -> v == value).count() / (double) values.length;
+    }
+
+    private static Simulation simulation(int samples, ToDoubleFunction<double[]> points) {
+        return new Simulation(settings(samples, 1), points, 1, 2);
+    }
+
+    private static UncertaintySettings settings(int samples, int seed) {
+        return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06);
+    }
+
+    /** A situation whose first quantity is given; the second is the utilisation, the third the saving. */
+    private static SpanOutlook.Situation situation(double chance, double quantity) {
+        return new SpanOutlook.Situation(0, 0, chance, new double[] {quantity, 0, 0}, true, NO_SAVINGS);
+    }
+
+    private static SpanOutlook span(
+            String id, double blocked, List<Double> utilisation, SpanOutlook.Situation... situations) {
+        return new SpanOutlook(id, List.of(situations), utilisation, blocked);
+    }
+}
