@@ -15,8 +15,7 @@ final class ConfigText {
     private ConfigText() {}
 
     static String of(byte[] bytes) throws CharacterCodingException {
-        String text =
-                charset(bytes).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+        String text = charset(bytes).newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
         return !text.isEmpty() && text.charAt(0) == MARK ? text.substring(1) : text;
     }
 

@@ -95,8 +95,8 @@ final class ContentsRow {
      */
     Optional<String> runOn() {
         long lines = record.stream().mapToLong(ContentsRow::lineBreaks).sum();
-        boolean inColumn = columns.values().stream()
-                .anyMatch(index -> index < record.size() && lineBreaks(record.get(index)) > 0);
+        boolean inColumn =
+                columns.values().stream().anyMatch(index -> index < record.size() && lineBreaks(record.get(index)) > 0);
         return inColumn || lines > MOST_LINE_BREAKS
                 ? Optional.of("it and " + lines + " lines before it are one row: is a quote not closed there?")
                 : Optional.empty();

@@ -20,8 +20,7 @@ final class GeoJsonSource implements LayerSource {
     private Optional<LayerHeader> correctHeader = Optional.empty();
     private LayerLog log;
 
-    private GeoJsonSource(
-            LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout, boolean mayBeCorrected) {
+    private GeoJsonSource(LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout, boolean mayBeCorrected) {
         this.header = header;
         this.findings = findings;
         this.layout = layout;

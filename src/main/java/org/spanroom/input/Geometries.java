@@ -28,8 +28,8 @@ final class Geometries {
 
     private static String wrongType(SourceFeature feature, String wanted) {
         String type = feature.geometryType();
-        String found = "the feature's geometry is of type " + type.toLowerCase(Locale.ROOT)
-                + ", the layer is read for " + wanted;
+        String found = "the feature's geometry is of type " + type.toLowerCase(Locale.ROOT) + ", the layer is read for "
+                + wanted;
         if (CURVED.matcher(type).lookingAt()) {
             return found + "; export it with its curves drawn as straight pieces";
         }

@@ -1,8 +1,6 @@
 package org.spanroom.output;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import java.util.TreeMap;
-import java.util.Map;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -10,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.spanroom.finding.InputException;
 
 /**

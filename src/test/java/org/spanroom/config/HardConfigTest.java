@@ -50,9 +50,15 @@ class HardConfigTest {
                 List.of("threads: " + "9".repeat(900_000), "threads must be a whole number"),
                 List.of("threads: '" + "x".repeat(900_000) + "'", "threads must be a whole number"),
                 List.of("? " + "[".repeat(50_000), "c.yaml: "),
-                List.of(IntStream.range(0, 100_000).mapToObj(i -> "k" + i + ": 1").collect(Collectors.joining("\n")), "unknown key"),
                 List.of(
-                        IntStream.range(0, 1_000).mapToObj(i -> " ".repeat(i) + "a:").collect(Collectors.joining("\n")),
+                        IntStream.range(0, 100_000)
+                                .mapToObj(i -> "k" + i + ": 1")
+                                .collect(Collectors.joining("\n")),
+                        "unknown key"),
+                List.of(
+                        IntStream.range(0, 1_000)
+                                .mapToObj(i -> " ".repeat(i) + "a:")
+                                .collect(Collectors.joining("\n")),
                         "c.yaml: "),
                 List.of("- ".repeat(100_000) + "a", "c.yaml: "),
                 List.of("{".repeat(100_000), "c.yaml: "),
@@ -75,13 +81,15 @@ class HardConfigTest {
     void hostileConfigIsRefusedInOneLine(List<String> textAndWords) {
         byte[] bytes = textAndWords.get(0).getBytes(java.nio.charset.StandardCharsets.UTF_8);
 
-        assertTimeoutPreemptively(LONGEST, () -> assertThatThrownBy(() -> read(bytes))
-                .isInstanceOf(InputException.class)
-                .hasMessageContaining(folder.resolve("c.yaml") + ": ")
-                .hasMessageContaining(textAndWords.get(1))
-                .hasMessageNotContaining("\n")
-                .extracting(failure -> failure.getMessage().length())
-                .satisfies(length -> assertThat((Integer) length).isLessThan(2_300)));
+        assertTimeoutPreemptively(
+                LONGEST,
+                () -> assertThatThrownBy(() -> read(bytes))
+                        .isInstanceOf(InputException.class)
+                        .hasMessageContaining(folder.resolve("c.yaml") + ": ")
+                        .hasMessageContaining(textAndWords.get(1))
+                        .hasMessageNotContaining("\n")
+                        .extracting(failure -> failure.getMessage().length())
+                        .satisfies(length -> assertThat(length).isLessThan(2_300)));
     }
 
     static IntStream seeds() {

@@ -11,15 +11,61 @@ import java.util.Random;
 /** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can lie. */
 final class FileMutator {
     private static final int[] WORDS = {
-        0, 1, -1, 2, 1000, Integer.MAX_VALUE, Integer.MIN_VALUE, 0x3FFFFFFF, 0x7FFFFFF0, 0x80000002, 0xC0000003, 1001, 3003, 8, 17
+        0,
+        1,
+        -1,
+        2,
+        1000,
+        Integer.MAX_VALUE,
+        Integer.MIN_VALUE,
+        0x3FFFFFFF,
+        0x7FFFFFF0,
+        0x80000002,
+        0xC0000003,
+        1001,
+        3003,
+        8,
+        17
     };
     private static final double[] NUMBERS = {
         Double.NaN, Double.POSITIVE_INFINITY, -1e39, 1e300, Double.MIN_VALUE, -0.0, 181, 91
     };
     private static final List<String> TOKENS = List.of(
-            "null", "NaN", "-Infinity", "1e999", "\"", "{", "}", "[", "]", ",", ":", "\\u0000", "\\ud800", "true", "[[", "]]", "\n",
-            "\u001e", "{}", "[]", "\"type\":\"Point\",", "\"crs\":{},", "\"geometry\":null,", "9".repeat(400), ";", "\t", "|", "\"\"",
-            "\r\n", "\"features\":[],", "//", "\uFEFF", "0x1", "-", "1-1/4");
+            "null",
+            "NaN",
+            "-Infinity",
+            "1e999",
+            "\"",
+            "{",
+            "}",
+            "[",
+            "]",
+            ",",
+            ":",
+            "\\u0000",
+            "\\ud800",
+            "true",
+            "[[",
+            "]]",
+            "\n",
+            "\u001e",
+            "{}",
+            "[]",
+            "\"type\":\"Point\",",
+            "\"crs\":{},",
+            "\"geometry\":null,",
+            "9".repeat(400),
+            ";",
+            "\t",
+            "|",
+            "\"\"",
+            "\r\n",
+            "\"features\":[],",
+            "//",
+            "\uFEFF",
+            "0x1",
+            "-",
+            "1-1/4");
 
     private FileMutator() {}
 

@@ -22,10 +22,18 @@ public final class FuzzSeeds {
         write(folder, "GeoJsonFuzz/collection", HardJson.collection(feature, HardJson.line(2)));
         write(folder, "GeoJsonFuzz/lines", feature + "\n" + HardJson.line(2) + "\n");
         write(folder, "GeoJsonFuzz/records", "\u001e" + feature + "\n\u001e" + HardJson.line(2) + "\n");
-        write(folder, "GeoJsonFuzz/polygon", HardJson.collection(HardJson.feature(
-                1, "{\"type\":\"MultiPolygon\",\"coordinates\":[[[[0,0],[9,0],[9,9],[0,0]],[[1,1],[2,1],[2,2],[1,1]]]]}")));
-        write(folder, "GeoJsonFuzz/crs", "{\"type\":\"FeatureCollection\",\"features\":[" + feature
-                + "],\"crs\":{\"type\":\"name\",\"properties\":{\"name\":\"urn:ogc:def:crs:OGC:1.3:CRS84\"}}}");
+        write(
+                folder,
+                "GeoJsonFuzz/polygon",
+                HardJson.collection(
+                        HardJson.feature(
+                                1,
+                                "{\"type\":\"MultiPolygon\",\"coordinates\":[[[[0,0],[9,0],[9,9],[0,0]],[[1,1],[2,1],[2,2],[1,1]]]]}")));
+        write(
+                folder,
+                "GeoJsonFuzz/crs",
+                "{\"type\":\"FeatureCollection\",\"features\":[" + feature
+                        + "],\"crs\":{\"type\":\"name\",\"properties\":{\"name\":\"urn:ogc:def:crs:OGC:1.3:CRS84\"}}}");
         for (int type : new int[] {13, 15, 18}) {
             Files.write(folder.resolve("ShapefileFuzz/" + type), shapefile(type));
         }
@@ -34,7 +42,10 @@ public final class FuzzSeeds {
         Path geoPackage = folder.resolve("GeoPackageFuzz/points");
         Files.deleteIfExists(geoPackage);
         geoPackage(geoPackage);
-        write(folder, "ContentsFuzz/commas", "duct,item,kind,inside,outside_diameter\nR1,a,innerduct,,40\nR1,b,cable,a,\"12,5\"\n");
+        write(
+                folder,
+                "ContentsFuzz/commas",
+                "duct,item,kind,inside,outside_diameter\nR1,a,innerduct,,40\nR1,b,cable,a,\"12,5\"\n");
         write(folder, "ContentsFuzz/tabs", "duct\tkind\twall\nR1\tinnerduct\t1-1/4 in\n");
     }
 

@@ -96,7 +96,8 @@ final class HardGeoPackages {
                         .reads(3, 0),
                 three("wrong application id", geoPackage -> geoPackage.run("PRAGMA application_id = 7"))
                         .reads(3, 0, "layer_issue: the application id of the file is 0x00000007"),
-                three("in write-ahead mode", geoPackage -> geoPackage.run("PRAGMA journal_mode = WAL")).reads(3, 0),
+                three("in write-ahead mode", geoPackage -> geoPackage.run("PRAGMA journal_mode = WAL"))
+                        .reads(3, 0),
                 routes("with a write-ahead log", folder -> {
                             Path first = folder.resolve("first.gpkg");
                             threeLines(first, geoPackage -> {
@@ -132,8 +133,11 @@ final class HardGeoPackages {
                         .isRefused("layer.gpkg: ", "export it again"),
                 routes("header alone", folder -> cut(threeLines(folder.resolve("layer.gpkg"), geoPackage -> {}), 100))
                         .isRefused("layer.gpkg: "),
-                routes("magic alone", folder -> Files.write(
-                                folder.resolve("layer.gpkg"), "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII)))
+                routes(
+                                "magic alone",
+                                folder -> Files.write(
+                                        folder.resolve("layer.gpkg"),
+                                        "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII)))
                         .isRefused("layer.gpkg: "),
                 routes("empty", folder -> Files.write(folder.resolve("layer.gpkg"), new byte[0]))
                         .isRefused("it is empty"),
@@ -153,20 +157,25 @@ final class HardGeoPackages {
         return List.of(
                 three("several layers", geoPackage -> geoPackage.pointLayer("points", 4326, 1))
                         .isRefused("it has 2 layers. Name one: lines, points"),
-                three("database that is no GeoPackage", geoPackage -> geoPackage.run("DROP TABLE gpkg_geometry_columns"))
+                three(
+                                "database that is no GeoPackage",
+                                geoPackage -> geoPackage.run("DROP TABLE gpkg_geometry_columns"))
                         .isRefused("without the table gpkg_geometry_columns", "Export it as GeoPackage"),
                 three("no layer", geoPackage -> geoPackage.run("DELETE FROM gpkg_contents"))
                         .isRefused("it has no layer of features"),
                 three("layer without its table", geoPackage -> geoPackage.run("DROP TABLE lines"))
                         .isRefused("no table with the geometry column"),
-                three("system that is not listed", geoPackage -> geoPackage.run("UPDATE gpkg_geometry_columns SET srs_id = 5"))
+                three(
+                                "system that is not listed",
+                                geoPackage -> geoPackage.run("UPDATE gpkg_geometry_columns SET srs_id = 5"))
                         .isRefused("does not say which reference system"),
                 three("system undefined", geoPackage -> geoPackage.run("UPDATE gpkg_geometry_columns SET srs_id = -1"))
                         .isRefused("does not say which reference system", "--crs EPSG:code"),
                 three("index that is listed and missing", geoPackage -> {
                             geoPackage.run("CREATE TABLE gpkg_extensions (table_name TEXT, column_name TEXT,"
                                     + " extension_name TEXT, definition TEXT, scope TEXT)");
-                            geoPackage.run("INSERT INTO gpkg_extensions VALUES ('lines', 'geom', 'gpkg_rtree_index', '', '')");
+                            geoPackage.run(
+                                    "INSERT INTO gpkg_extensions VALUES ('lines', 'geom', 'gpkg_rtree_index', '', '')");
                             geoPackage.run("CREATE TRIGGER after_insert AFTER INSERT ON lines BEGIN INSERT INTO"
                                     + " rtree_lines_geom VALUES (1, 2); END");
                         })
@@ -189,38 +198,57 @@ final class HardGeoPackages {
                             geoPackage.insert("lines", "x", line(), "R2");
                         })
                         .reads(2, 0),
-                three("no rows", geoPackage -> geoPackage.run("DELETE FROM lines")).reads(0, 0));
+                three("no rows", geoPackage -> geoPackage.run("DELETE FROM lines"))
+                        .reads(0, 0));
     }
 
     private static List<HardCase> views() {
         return List.of(
-                view("view", "SELECT fid, geom, upper(route) AS route FROM base").reads(3, 0),
-                view("recursive view that ends", "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 5)"
-                                + " SELECT i AS fid, geom, 'R' || i AS route FROM n, base WHERE fid = 1")
+                view("view", "SELECT fid, geom, upper(route) AS route FROM base")
+                        .reads(3, 0),
+                view(
+                                "recursive view that ends",
+                                "WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 5)"
+                                        + " SELECT i AS fid, geom, 'R' || i AS route FROM n, base WHERE fid = 1")
                         .reads(5, 0),
-                view("recursive view of endless rows", "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
-                                + " SELECT i AS fid, geom, route FROM n, base")
+                view(
+                                "recursive view of endless rows",
+                                "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
+                                        + " SELECT i AS fid, geom, route FROM n, base")
                         .isRefused("more rows than the file has bytes", "Export the view as a table"),
-                view("recursive view of endless work", "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
-                                + " SELECT max(i) AS fid, geom, route FROM n, base")
-                        .isRefused("cannot be read beyond feature 0: a view without end?", "Export the view as a table"),
-                view("view that joins everything with everything", "SELECT count(*) AS fid, a.geom, a.route FROM base a, base b,"
-                                + " base c, base d, base e, base f, base g, base h, base i, base j, base k, base l, base m,"
-                                + " base n, base o, base p, base q, base r, base s, base t")
+                view(
+                                "recursive view of endless work",
+                                "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
+                                        + " SELECT max(i) AS fid, geom, route FROM n, base")
+                        .isRefused(
+                                "cannot be read beyond feature 0: a view without end?", "Export the view as a table"),
+                view(
+                                "view that joins everything with everything",
+                                "SELECT count(*) AS fid, a.geom, a.route FROM base a, base b,"
+                                        + " base c, base d, base e, base f, base g, base h, base i, base j, base k, base l, base m,"
+                                        + " base n, base o, base p, base q, base r, base s, base t")
                         .isRefused("a view without end?"),
-                view("view of a text without end", "SELECT fid, geom, replace(hex(zeroblob(200000)), '0', hex(zeroblob(2000)))"
-                                + " AS route FROM base")
+                view(
+                                "view of a text without end",
+                                "SELECT fid, geom, replace(hex(zeroblob(200000)), '0', hex(zeroblob(2000)))"
+                                        + " AS route FROM base")
                         .isRefused("string or blob too big"),
                 view("view of a blob without end", "SELECT fid, zeroblob(1000000000) AS geom, route FROM base")
                         .isRefused("string or blob too big"),
-                view("view with a pattern that takes for ever", "SELECT fid, geom, hex(zeroblob(100000)) LIKE '"
-                                + "%0".repeat(200) + "x' AS route FROM base")
+                view(
+                                "view with a pattern that takes for ever",
+                                "SELECT fid, geom, hex(zeroblob(100000)) LIKE '" + "%0".repeat(200)
+                                        + "x' AS route FROM base")
                         .isRefused("pattern too complex"),
-                view("view nested in itself two thousand times", "SELECT * FROM (".repeat(2_000)
-                                + "SELECT fid, geom, route FROM base" + ")".repeat(2_000))
+                view(
+                                "view nested in itself two thousand times",
+                                "SELECT * FROM (".repeat(2_000) + "SELECT fid, geom, route FROM base"
+                                        + ")".repeat(2_000))
                         .isRefused("its views are nested deeper than SQLite can bear", "Export the view as a table"),
-                view("view nested in itself fifty thousand times", "SELECT * FROM (".repeat(50_000)
-                                + "SELECT fid, geom, route FROM base" + ")".repeat(50_000))
+                view(
+                                "view nested in itself fifty thousand times",
+                                "SELECT * FROM (".repeat(50_000) + "SELECT fid, geom, route FROM base"
+                                        + ")".repeat(50_000))
                         .isRefused("its views are nested deeper than SQLite can bear"),
                 three("three hundred views, each of the one before", geoPackage -> {
                             geoPackage.run("BEGIN");
@@ -239,15 +267,20 @@ final class HardGeoPackages {
                             }
                         })
                         .reads(3, 0),
-                view("expression without end", "SELECT fid, geom, " + "- ".repeat(900) + "1 AS route FROM base").reads(3, 0),
+                view("expression without end", "SELECT fid, geom, " + "- ".repeat(900) + "1 AS route FROM base")
+                        .reads(3, 0),
                 view("view of itself", "SELECT * FROM lines").isRefused("layer.gpkg: "),
-                view("view of a table that is gone", "SELECT fid, geom, route FROM gone").isRefused("layer.gpkg: "),
-                view("view with a function that is not there", "SELECT fid, ST_Buffer(geom, 1) AS geom, route FROM base")
+                view("view of a table that is gone", "SELECT fid, geom, route FROM gone")
+                        .isRefused("layer.gpkg: "),
+                view(
+                                "view with a function that is not there",
+                                "SELECT fid, ST_Buffer(geom, 1) AS geom, route FROM base")
                         .isRefused("no such function: ST_Buffer"),
                 three("catalogue without end", geoPackage -> {
                             geoPackage.run("ALTER TABLE gpkg_contents RENAME TO c");
-                            geoPackage.run("CREATE VIEW gpkg_contents AS WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
-                                    + " SELECT table_name || i AS table_name, data_type, srs_id FROM n, c");
+                            geoPackage.run(
+                                    "CREATE VIEW gpkg_contents AS WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
+                                            + " SELECT table_name || i AS table_name, data_type, srs_id FROM n, c");
                         })
                         .isRefused("its tables cannot be read: a view without end?"));
     }
@@ -258,10 +291,21 @@ final class HardGeoPackages {
                 geometry("LineString M", iso(2002, 3)).reads(1, 0),
                 geometry("LineString ZM", iso(3002, 4)).reads(1, 0),
                 geometry("LineString Z, extended", iso(0x80000002, 3)).reads(1, 0),
-                geometry("little endian", header(0).order(ByteOrder.LITTLE_ENDIAN).put((byte) 1).putInt(2).putInt(2)
-                                .putDouble(-30).putDouble(40).putDouble(-30).putDouble(40.1))
+                geometry(
+                                "little endian",
+                                header(0)
+                                        .order(ByteOrder.LITTLE_ENDIAN)
+                                        .put((byte) 1)
+                                        .putInt(2)
+                                        .putInt(2)
+                                        .putDouble(-30)
+                                        .putDouble(40)
+                                        .putDouble(-30)
+                                        .putDouble(40.1))
                         .reads(1, 0),
-                geometry("endian that is none", header(0).put((byte) 7).putInt(2).putInt(2))
+                geometry(
+                                "endian that is none",
+                                header(0).put((byte) 7).putInt(2).putInt(2))
                         .reads(0, 1, "unreadable_feature: byte order 7"),
                 geometry("vertices that lie", header(0).put((byte) 0).putInt(2).putInt(Integer.MAX_VALUE))
                         .reads(0, 1, "unreadable_feature: claims 2147483647 members, more than its"),
@@ -272,8 +316,16 @@ final class HardGeoPackages {
                 geometry("extension of others", header(0x20).put("ACME".getBytes(StandardCharsets.US_ASCII)))
                         .reads(0, 1, "wrong_geometry_type: of type extended geometry"),
                 geometry("envelope that is not there", header(8)).reads(0, 1, "unreadable_feature: ends in the middle"),
-                geometry("NaN", header(0).put((byte) 0).putInt(2).putInt(2).putDouble(Double.NaN).putDouble(1).putDouble(2)
-                                .putDouble(3))
+                geometry(
+                                "NaN",
+                                header(0)
+                                        .put((byte) 0)
+                                        .putInt(2)
+                                        .putInt(2)
+                                        .putDouble(Double.NaN)
+                                        .putDouble(1)
+                                        .putDouble(2)
+                                        .putDouble(3))
                         .reads(0, 1, "bad_coordinate: vertex 1 is NaN"),
                 geometry("text", "LINESTRING (1 2, 3 4)").reads(0, 1, "unreadable_feature: holds a number or text"),
                 geometry("rubbish", new byte[] {1, 2, 3}).reads(0, 1, "unreadable_feature: does not begin as one"),
@@ -283,9 +335,13 @@ final class HardGeoPackages {
             "CircularString", "CompoundCurve", "CurvePolygon", "MultiCurve", "MultiSurface", "Curve", "Surface"
         };
         for (int i = 0; i < curves.length; i++) {
-            cases.add(geometry(curves[i], header(0).put((byte) 0).putInt(8 + i).putInt(0))
-                    .reads(0, 1, "wrong_geometry_type: of type " + curves[i].toLowerCase(java.util.Locale.ROOT)
-                            + ", the layer is read for lines; export it with its curves drawn as straight pieces"));
+            cases.add(
+                    geometry(curves[i], header(0).put((byte) 0).putInt(8 + i).putInt(0))
+                            .reads(
+                                    0,
+                                    1,
+                                    "wrong_geometry_type: of type " + curves[i].toLowerCase(java.util.Locale.ROOT)
+                                            + ", the layer is read for lines; export it with its curves drawn as straight pieces"));
         }
         cases.add(vaults("empty point", folder -> {
                     Path file = folder.resolve("layer.gpkg");
@@ -300,7 +356,14 @@ final class HardGeoPackages {
     }
 
     static byte[] line() {
-        return bytes(header(0).put((byte) 0).putInt(2).putInt(2).putDouble(-30).putDouble(40).putDouble(-30).putDouble(40.001));
+        return bytes(header(0)
+                .put((byte) 0)
+                .putInt(2)
+                .putInt(2)
+                .putDouble(-30)
+                .putDouble(40)
+                .putDouble(-30)
+                .putDouble(40.001));
     }
 
     private static ByteBuffer iso(int type, int ordinates) {

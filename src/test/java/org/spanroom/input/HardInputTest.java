@@ -52,11 +52,14 @@ class HardInputTest {
             assertThat(hard.refused()).as("refused").isFalse();
             assertThat(record.featuresUsed()).as("used; " + findings.all()).isEqualTo(hard.used());
             assertThat(record.featuresRejected()).as("rejected").isEqualTo(hard.rejected());
-            assertThat(told(findings.all(), record)).as("rejected features told").isGreaterThanOrEqualTo(hard.rejected());
-            assertThat(hard.words()).allSatisfy(words -> assertThat(lines(findings)).anySatisfy(line -> {
-                assertThat(line).startsWith(words.substring(0, words.indexOf(": ") + 2));
-                assertThat(line).contains(words.substring(words.indexOf(": ") + 2));
-            }));
+            assertThat(told(findings.all(), record))
+                    .as("rejected features told")
+                    .isGreaterThanOrEqualTo(hard.rejected());
+            assertThat(hard.words())
+                    .allSatisfy(words -> assertThat(lines(findings)).anySatisfy(line -> {
+                        assertThat(line).startsWith(words.substring(0, words.indexOf(": ") + 2));
+                        assertThat(line).contains(words.substring(words.indexOf(": ") + 2));
+                    }));
             assertThat(lines(findings)).allSatisfy(line -> assertThat(line).hasSizeLessThan(2_100));
         } catch (InputException e) {
             assertThat(hard.refused()).as("refused: " + e.getMessage()).isTrue();
@@ -74,7 +77,8 @@ class HardInputTest {
                 .filter(finding -> finding.code().severity() == Severity.REJECTED)
                 .filter(finding -> finding.source().equals(record.source()))
                 .mapToLong(finding -> finding.detail().endsWith(" further features like those listed")
-                        ? Long.parseLong(finding.detail().substring(0, finding.detail().indexOf(' ')))
+                        ? Long.parseLong(
+                                finding.detail().substring(0, finding.detail().indexOf(' ')))
                         : 1)
                 .sum();
     }

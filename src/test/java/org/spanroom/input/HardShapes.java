@@ -16,8 +16,9 @@ import java.util.stream.Stream;
 
 /** Hard cases in Shapefiles. */
 final class HardShapes {
-    private static final String DEGREES = "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,"
-            + "298.257223563]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]]";
+    private static final String DEGREES =
+            "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,"
+                    + "298.257223563]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]]";
     private static final double[][] LINE = {{-30, 40, -30, 40.001}};
     private static final double[][] RING = {{-30, 40, -30, 40.001, -29.999, 40.001, -30, 40}};
 
@@ -92,22 +93,36 @@ final class HardShapes {
         double[] xy = {-30, 40, -30, 40.001};
         return List.of(
                 shape("PolyLine", "routes", 3, ShapefileBytes.parts(3, LINE)).reads(1, 0),
-                shape("PolyLineZ", "routes", 13, ShapefileBytes.parts(13, LINE, 1, 2, 3, 4)).reads(1, 0),
-                shape("PolyLineZ without measures", "routes", 13, ShapefileBytes.parts(13, LINE, 1, 2)).reads(1, 0),
+                shape("PolyLineZ", "routes", 13, ShapefileBytes.parts(13, LINE, 1, 2, 3, 4))
+                        .reads(1, 0),
+                shape("PolyLineZ without measures", "routes", 13, ShapefileBytes.parts(13, LINE, 1, 2))
+                        .reads(1, 0),
                 shape("PolyLineZ without heights", "routes", 13, ShapefileBytes.parts(13, LINE))
                         .reads(1, 0, "layer_issue: shapes should have heights"),
-                shape("PolyLineZ with NaN heights", "routes", 13, ShapefileBytes.parts(13, LINE, Double.NaN, Double.NaN, 0, 0))
+                shape(
+                                "PolyLineZ with NaN heights",
+                                "routes",
+                                13,
+                                ShapefileBytes.parts(13, LINE, Double.NaN, Double.NaN, 0, 0))
                         .reads(1, 0),
-                shape("PolyLineM", "routes", 23, ShapefileBytes.parts(23, LINE, -1e39, Double.NaN)).reads(1, 0),
+                shape("PolyLineM", "routes", 23, ShapefileBytes.parts(23, LINE, -1e39, Double.NaN))
+                        .reads(1, 0),
                 shape("Point", "vaults", 1, ShapefileBytes.point(1, -30, 40)).reads(1, 0),
-                shape("PointZ", "vaults", 11, ShapefileBytes.point(11, -30, 40, 5, 0)).reads(1, 0),
-                shape("PointM", "vaults", 21, ShapefileBytes.point(21, -30, 40, 7)).reads(1, 0),
-                shape("MultiPoint", "vaults", 8, ShapefileBytes.multiPoint(8, xy)).reads(1, 0),
-                shape("MultiPointZ", "vaults", 18, ShapefileBytes.multiPoint(18, xy, 1, 2, 3, 4)).reads(1, 0),
-                shape("MultiPointM", "vaults", 28, ShapefileBytes.multiPoint(28, xy, 1, 2)).reads(1, 0),
+                shape("PointZ", "vaults", 11, ShapefileBytes.point(11, -30, 40, 5, 0))
+                        .reads(1, 0),
+                shape("PointM", "vaults", 21, ShapefileBytes.point(21, -30, 40, 7))
+                        .reads(1, 0),
+                shape("MultiPoint", "vaults", 8, ShapefileBytes.multiPoint(8, xy))
+                        .reads(1, 0),
+                shape("MultiPointZ", "vaults", 18, ShapefileBytes.multiPoint(18, xy, 1, 2, 3, 4))
+                        .reads(1, 0),
+                shape("MultiPointM", "vaults", 28, ShapefileBytes.multiPoint(28, xy, 1, 2))
+                        .reads(1, 0),
                 shape("Polygon", "vaults", 5, ShapefileBytes.parts(5, RING)).reads(1, 0),
-                shape("PolygonZ", "vaults", 15, ShapefileBytes.parts(15, RING, 1, 2, 3, 4)).reads(1, 0),
-                shape("PolygonM", "vaults", 25, ShapefileBytes.parts(25, RING, 1, 2, 3, 4)).reads(1, 0),
+                shape("PolygonZ", "vaults", 15, ShapefileBytes.parts(15, RING, 1, 2, 3, 4))
+                        .reads(1, 0),
+                shape("PolygonM", "vaults", 25, ShapefileBytes.parts(25, RING, 1, 2, 3, 4))
+                        .reads(1, 0),
                 shape("MultiPatch", "vaults", 31, ShapefileBytes.parts(31, RING))
                         .reads(0, 1, "wrong_geometry_type: of type multipatch"),
                 shape("unknown type", "routes", 3, ShapefileBytes.parts(77, LINE))
@@ -115,7 +130,8 @@ final class HardShapes {
                 shape("null shape", "routes", 3, ShapefileBytes.nullShape()).reads(0, 1, "empty_geometry: "),
                 shape("type other than the file's", "routes", 3, ShapefileBytes.parts(23, LINE, 1, 2))
                         .reads(1, 0, "layer_issue: a type other than the file's"),
-                shape("no parts", "routes", 3, ShapefileBytes.parts(3, new double[][] {})).reads(0, 1, "empty_geometry: "),
+                shape("no parts", "routes", 3, ShapefileBytes.parts(3, new double[][] {}))
+                        .reads(0, 1, "empty_geometry: "),
                 shape("NaN", "routes", 3, ShapefileBytes.parts(3, new double[][] {{Double.NaN, 40, -30, 40}}))
                         .reads(0, 1, "bad_coordinate: vertex 1 is NaN"),
                 shape("infinite", "vaults", 1, ShapefileBytes.point(1, Double.POSITIVE_INFINITY, 40))
@@ -126,8 +142,10 @@ final class HardShapes {
 
     private static List<HardCase> parts() {
         return List.of(
-                three("no .shx", parts -> parts.shx = new byte[0]).reads(3, 0, "layer_issue: there is no .shx beside it"),
-                three("no .dbf", parts -> parts.dbf = new byte[0]).reads(3, 0, "layer_issue: there is no .dbf beside it"),
+                three("no .shx", parts -> parts.shx = new byte[0])
+                        .reads(3, 0, "layer_issue: there is no .shx beside it"),
+                three("no .dbf", parts -> parts.dbf = new byte[0])
+                        .reads(3, 0, "layer_issue: there is no .dbf beside it"),
                 three("no .prj", parts -> parts.prj = new byte[0])
                         .isRefused("does not say which reference system", "--crs EPSG:code"),
                 three("no .shx and no .dbf", parts -> {
@@ -137,9 +155,13 @@ final class HardShapes {
                         .reads(3, 0, "layer_issue: there is no .shx", "layer_issue: there is no .dbf"),
                 three(".prj of nothing", parts -> parts.prj = " \n".getBytes(StandardCharsets.UTF_8))
                         .isRefused("does not say which reference system"),
-                three(".prj that is no definition", parts -> parts.prj = "here and there".getBytes(StandardCharsets.UTF_8))
+                three(
+                                ".prj that is no definition",
+                                parts -> parts.prj = "here and there".getBytes(StandardCharsets.UTF_8))
                         .isRefused("its reference system cannot be used", "--crs EPSG:code"),
-                three(".prj nested without end", parts -> parts.prj = "PROJCS[".repeat(13_000).getBytes(StandardCharsets.UTF_8))
+                three(
+                                ".prj nested without end",
+                                parts -> parts.prj = "PROJCS[".repeat(13_000).getBytes(StandardCharsets.UTF_8))
                         .isRefused("its reference system cannot be used", "--crs EPSG:code"),
                 three(".prj of two megabytes", parts -> parts.prj = new byte[2_000_000])
                         .isRefused("does not say which reference system"),
@@ -169,18 +191,27 @@ final class HardShapes {
                 three("header cut off", parts -> parts.shp = Arrays.copyOf(parts.shp, 60))
                         .isRefused("shorter than a shapefile's header"),
                 three("wrong magic", parts -> parts.shp[3] = 0).isRefused("does not begin as a shapefile does"),
-                three("wrong endian", parts -> ByteBuffer.wrap(parts.shp).order(ByteOrder.LITTLE_ENDIAN).putInt(9994))
+                three(
+                                "wrong endian",
+                                parts -> ByteBuffer.wrap(parts.shp)
+                                        .order(ByteOrder.LITTLE_ENDIAN)
+                                        .putInt(9994))
                         .isRefused("wrong byte order", "Export it again"),
                 three("length that lies", parts -> big(parts.shp, 24, Integer.MAX_VALUE))
                         .reads(3, 0, "layer_issue: its header says 4294967294; it seems cut off"),
-                three("negative length", parts -> big(parts.shp, 24, -1)).reads(3, 0, "layer_issue: its header says -2"),
+                three("negative length", parts -> big(parts.shp, 24, -1))
+                        .reads(3, 0, "layer_issue: its header says -2"),
                 three("truncated", parts -> parts.shp = Arrays.copyOf(parts.shp, parts.shp.length - 20))
                         .reads(2, 1, "layer_issue: it seems cut off", "unreadable_feature: its record claims"),
                 three("truncated, without an index", parts -> {
                             parts.shp = Arrays.copyOf(parts.shp, parts.shp.length - 20);
                             parts.shx = new byte[0];
                         })
-                        .reads(2, 1, "layer_issue: it seems cut off", "unreadable_feature: nothing after it can be found"),
+                        .reads(
+                                2,
+                                1,
+                                "layer_issue: it seems cut off",
+                                "unreadable_feature: nothing after it can be found"),
                 three("compressed", parts -> parts.shp = new byte[] {0x1F, (byte) 0x8B, 8, 0})
                         .isRefused("it is compressed. Unpack it first"));
     }
@@ -230,7 +261,9 @@ final class HardShapes {
                         .reads(3, 0, "layer_issue: the .dbf claims 3 rows, but has 2; it seems cut off"),
                 three(".dbf of no length", parts -> parts.dbf = new byte[] {3})
                         .isRefused("layer.dbf: it is shorter than the header of a table", "take it away"),
-                three(".dbf with rows of no length", parts -> ByteBuffer.wrap(parts.dbf).putShort(10, (short) 0))
+                three(
+                                ".dbf with rows of no length",
+                                parts -> ByteBuffer.wrap(parts.dbf).putShort(10, (short) 0))
                         .isRefused("layer.dbf: ", "do not fit its size"),
                 three(".dbf with fields longer than its rows", parts -> parts.dbf[32 + 16] = (byte) 255)
                         .isRefused("layer.dbf: its fields take", "take it away"),

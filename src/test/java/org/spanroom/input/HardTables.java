@@ -35,13 +35,17 @@ final class HardTables {
                 table("carriage returns", TABLE.replace("\n", "\r\n")).reads(3, 0),
                 table("old line ends", TABLE.replace('\n', '\r')).reads(3, 0),
                 table("empty lines", "\n\n" + TABLE.replace("\n", "\n\n")).reads(3, 0),
-                table("decimal commas", TABLE.replace(',', ';').replace("12;", "12,5;")).reads(3, 0),
-                table("quotes", TABLE.replace("a,innerduct", "\"a\"\"1\",\"innerduct\"")).reads(3, 0),
+                table("decimal commas", TABLE.replace(',', ';').replace("12;", "12,5;"))
+                        .reads(3, 0),
+                table("quotes", TABLE.replace("a,innerduct", "\"a\"\"1\",\"innerduct\""))
+                        .reads(3, 0),
                 table("separator in quotes", TABLE.replace("R1,c", "\"R,1\",c")).reads(3, 0),
                 table("inch marks", TABLE.replace("40,", "1.5\",")).reads(3, 0),
                 table("UTF-8 with a mark", "\uFEFF" + TABLE).reads(3, 0),
-                table("UTF-16LE with a mark", "\uFEFF" + TABLE, StandardCharsets.UTF_16LE).reads(3, 0),
-                table("UTF-16BE with a mark", "\uFEFF" + TABLE, StandardCharsets.UTF_16BE).reads(3, 0),
+                table("UTF-16LE with a mark", "\uFEFF" + TABLE, StandardCharsets.UTF_16LE)
+                        .reads(3, 0),
+                table("UTF-16BE with a mark", "\uFEFF" + TABLE, StandardCharsets.UTF_16BE)
+                        .reads(3, 0),
                 table("UTF-16LE", TABLE, StandardCharsets.UTF_16LE).reads(3, 0),
                 table("Windows-1252", TABLE.replace("R1,c", "Stra\u00dfe,c"), Charset.forName("windows-1252"))
                         .reads(3, 0, "encoding_assumed: the table is not UTF-8"),
@@ -52,17 +56,26 @@ final class HardTables {
                 table("rows too short and too long", TABLE + "R1\nR1,d,cable,,10,,0.1,live,more,and more\n")
                         .reads(4, 1, "contents_row_unusable: line 5: its kind is ''"),
                 table("numbers that are none", TABLE + "R1,d,cable,,10,,Infinity,live\nR1,e,cable,,1e999,,-5,live\n")
-                        .reads(5, 0, "unusable_value: line 5: 'Infinity' is not a number", "unusable_value: line 6: '1e999' is not a number"),
+                        .reads(
+                                5,
+                                0,
+                                "unusable_value: line 5: 'Infinity' is not a number",
+                                "unusable_value: line 6: '1e999' is not a number"),
                 table("quote that is never closed", TABLE + "R1,\"d,cable,,10,,0.1,live\nR1,e,cable,,10,,0.1,live\n")
                         .reads(3, 1, "contents_row_unusable: is a quote not closed there?"),
-                table("quote closed rows later", TABLE + "\"R1,d,cable,,10,,0.1,live\nR1,e,cable,,10,,0.1,live\nR1,f,\"cable\",,10,,0.1,live\n")
+                table(
+                                "quote closed rows later",
+                                TABLE
+                                        + "\"R1,d,cable,,10,,0.1,live\nR1,e,cable,,10,,0.1,live\nR1,f,\"cable\",,10,,0.1,live\n")
                         .reads(3, 1, "contents_row_unusable: is a quote not closed there?"),
-                table("cell of ten megabytes", TABLE + "R1," + "x".repeat(10_000_000) + ",cable,,10,,0.1,live\n").reads(4, 0),
+                table("cell of ten megabytes", TABLE + "R1," + "x".repeat(10_000_000) + ",cable,,10,,0.1,live\n")
+                        .reads(4, 0),
                 table("a hundred thousand rows that are wrong", TABLE + "R1,x,pipe,,1,,,\n".repeat(100_000))
                         .reads(3, 100_000, "contents_row_unusable: 99000 further features like those listed"),
                 table("zeros", "\0\0\0\0").isRefused("contents.csv: "),
                 contents("folder", folder -> Files.createDirectory(folder.resolve("contents.csv")))
                         .isRefused("contents.csv: ", "Check the name"),
-                contents("nothing there", folder -> folder.resolve("contents.csv")).isRefused("there is no such file"));
+                contents("nothing there", folder -> folder.resolve("contents.csv"))
+                        .isRefused("there is no such file"));
     }
 }
