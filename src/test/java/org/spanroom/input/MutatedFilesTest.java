@@ -97,8 +97,12 @@ class MutatedFilesTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void changedContentsNeverCrash(int seed) {
-        String table = "duct,item,kind,inside,outside_diameter,sdr,wall,mass,in_service\nR1,a,innerduct,,40,11,,,\n"
-                + "R1,b,cable,a,\"12,5\",,,0.1,live\nR2,,cable,,1/2 in,,,0.1 lb/ft,no\n";
+        String table = """
+                duct,item,kind,inside,outside_diameter,sdr,wall,mass,in_service
+                R1,a,innerduct,,40,11,,,
+                R1,b,cable,a,"12,5",,,0.1,live
+                R2,,cable,,1/2 in,,,0.1 lb/ft,no
+                """;
 
         assertTimeout(
                 LONGEST,
