@@ -92,9 +92,9 @@ public final class ConfigReader {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
             }
-            return Files.readString(file);
+            return ConfigText.of(Files.readAllBytes(file));
         } catch (CharacterCodingException e) {
-            throw new InputException(file, "the file is not text in UTF-8", "Save it as UTF-8.", e);
+            throw new InputException(file, "the file is not text in UTF-8 or UTF-16", "Save it as UTF-8.", e);
         } catch (IOException e) {
             String problem = Files.exists(file) ? "the file cannot be read" : "there is no such file";
             throw new InputException(file, problem, "Name a readable config file with --config.", e);
