@@ -24,8 +24,7 @@ public record OutputConfig(
     }
 
     public static OutputConfig defaults() {
-        return new OutputConfig(
-                Optional.empty(), Optional.empty(), List.of(OutputFormat.values()), Optional.empty());
+        return new OutputConfig(Optional.empty(), Optional.empty(), List.of(OutputFormat.values()), Optional.empty());
     }
 
     public OutputConfig withFormats(List<OutputFormat> otherFormats) {
