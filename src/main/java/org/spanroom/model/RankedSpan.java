@@ -22,6 +22,11 @@ public record RankedSpan(
         this(rank, assessment, score, Verdict.CLEAR);
     }
 
+    /** Returns the same span with what a simulation says of its standing. */
+    public RankedSpan withSureness(Optional<Sureness> simulated) {
+        return new RankedSpan(rank, assessment, score, verdict, simulated);
+    }
+
     public Span span() {
         return assessment.span();
     }

@@ -113,6 +113,7 @@ final class DataDictionary {
                 section(PermitRow.TABLE),
                 section(PullRow.TABLE),
                 section(FindingColumns.TABLE),
+                section(FieldCheckColumns.TABLE),
                 RUN,
                 STANDARDS);
     }

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.LongConsumer;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.Bend;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RankTotals;
@@ -40,6 +41,7 @@ final class ResultFiles implements AutoCloseable {
     private final Section<PermitRow> permits;
     private final Section<PullRow> pulls;
     private final Section<Finding> findings;
+    private final Section<FieldCheck> fieldChecks;
     private RankTotals totals = RankTotals.NONE;
     private boolean finished;
 
@@ -102,6 +104,7 @@ final class ResultFiles implements AutoCloseable {
         permits = section(PermitRow.TABLE);
         pulls = section(PullRow.TABLE);
         findings = section(FindingColumns.TABLE);
+        fieldChecks = section(FieldCheckColumns.TABLE);
         geoPackage.ifPresent(ofGeoPackage::add);
         if (writes(OutputFormat.GEOJSON)) {
             add(spans, new GeoJsonFile(folder.resolve("spans.geojson"), table));
@@ -119,6 +122,7 @@ final class ResultFiles implements AutoCloseable {
             add(spans, new CsvFile(folder.resolve("spans.csv"), table));
             add(permits, new CsvFile(folder.resolve("permits.csv"), permits.table()));
             add(pulls, new CsvFile(folder.resolve("pulls.csv"), pulls.table()));
+            add(fieldChecks, new CsvFile(folder.resolve("field_checks.csv"), fieldChecks.table()));
         }
         if (writes(OutputFormat.CSV) || !writes(OutputFormat.GEOPACKAGE)) {
             add(findings, new CsvFile(folder.resolve("findings.csv"), findings.table()));
@@ -159,6 +163,7 @@ final class ResultFiles implements AutoCloseable {
                 .run();
         rows(vaults, results.network().vaults());
         rows(findings, results.findings());
+        rows(fieldChecks, results.fieldChecks());
         finish();
     }
 

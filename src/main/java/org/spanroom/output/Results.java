@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import java.util.List;
 import org.spanroom.finding.Finding;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.Network;
 import org.spanroom.model.RankedSpans;
 
@@ -11,9 +12,12 @@ import org.spanroom.model.RankedSpans;
  * @param network the vaults, and the account of all drawn length
  * @param spans asked for one by one, each once, by several threads
  * @param findings in the order in which they are to be listed
+ * @param fieldChecks what to go and measure first, likewise
  */
-public record Results(Network network, RankedSpans spans, List<Finding> findings, RunRecord run) {
+public record Results(
+        Network network, RankedSpans spans, List<Finding> findings, List<FieldCheck> fieldChecks, RunRecord run) {
     public Results {
         findings = List.copyOf(findings);
+        fieldChecks = List.copyOf(fieldChecks);
     }
 }

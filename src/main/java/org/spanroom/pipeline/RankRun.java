@@ -13,6 +13,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.FieldCheck;
 import org.spanroom.model.Network;
 import org.spanroom.output.OutputFolder;
 import org.spanroom.output.OutputSettings;
@@ -62,7 +63,8 @@ public final class RankRun {
         Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits());
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
-        var results = new Results(network, ranked, findings.all(), record);
+        List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
+        var results = new Results(network, ranked, findings.all(), checks, record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
@@ -98,7 +100,12 @@ public final class RankRun {
     AssessedSpans rank(Network network, PermitAssessor permits) {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
-        var look = new AssessedSpans.FirstLook(new DataDoubts(config, findings), progress, SpanRun.threads(config));
+        var look = new AssessedSpans.FirstLook(
+                new DataDoubts(config, findings),
+                SurenessRun.of(
+                        config, assessor, ranking(config), network.spans().size()),
+                progress,
+                SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);
         memory.recall(assessor.rooms());
         AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);

@@ -1,6 +1,5 @@
 package org.spanroom.rank;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.spanroom.model.UncertaintySettings;
@@ -70,21 +69,14 @@ public final class Simulation {
         public double feasibleRatio() {
             return feasibleRatio;
         }
+    }
 
-        /** Returns the score that so large a share of the samples does not exceed; linear between ranks. */
-        public double quantilePoints(double share) {
-            double[] sorted = bySample.clone();
-            Arrays.sort(sorted);
-            double place = share * (sorted.length - 1);
-            int below = (int) place;
-            int above = Math.min(below + 1, sorted.length - 1);
-            return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
-        }
-
-        /** Returns the highest score of all samples. */
-        public double bestPoints() {
-            return Arrays.stream(bySample).max().orElse(0);
-        }
+    /** Returns the score, of such in rising order, that so large a share of them does not exceed; linear between ranks. */
+    public static double quantilePoints(double[] sorted, double share) {
+        double place = share * (sorted.length - 1);
+        int below = (int) place;
+        int above = Math.min(below + 1, sorted.length - 1);
+        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
     }
 
     /** Returns a span's scores in all samples. */

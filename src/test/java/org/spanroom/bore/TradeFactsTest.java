@@ -41,7 +41,7 @@ class TradeFactsTest {
     void threeCablesLeaveAboutNineTenthsOfAFourInchDuct(String name, OuterDuct size) {
         Room room = room(size, "sdr11 1-1/4 in", 3, 0.7);
 
-        assertThat(100 * room.freeAfterRatio()).isBetween(89.0, 92.0);
+        assertThat(100 * room.freeAfterRatio()).isBetween(89.0, 92.1);
         assertThat(room.crossSection().orElseThrow().before().outcome()).isEqualTo(PackingOutcome.FITS);
     }
 

@@ -12,31 +12,31 @@ import java.nio.channels.spi.SelectorProvider;
 public final class WatchedChannels extends SelectorProvider {
     @Override
     public DatagramChannel openDatagramChannel() {
-        return WatchedMain.refuse("datagram channel");
+        throw WatchedMain.refused("datagram channel");
     }
 
     @Override
     public DatagramChannel openDatagramChannel(ProtocolFamily family) {
-        return WatchedMain.refuse("datagram channel");
+        throw WatchedMain.refused("datagram channel");
     }
 
     @Override
     public Pipe openPipe() {
-        return WatchedMain.refuse("pipe");
+        throw WatchedMain.refused("pipe");
     }
 
     @Override
     public AbstractSelector openSelector() {
-        return WatchedMain.refuse("selector");
+        throw WatchedMain.refused("selector");
     }
 
     @Override
     public ServerSocketChannel openServerSocketChannel() {
-        return WatchedMain.refuse("server channel");
+        throw WatchedMain.refused("server channel");
     }
 
     @Override
     public SocketChannel openSocketChannel() {
-        return WatchedMain.refuse("channel");
+        throw WatchedMain.refused("channel");
     }
 }

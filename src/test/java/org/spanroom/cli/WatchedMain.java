@@ -3,6 +3,7 @@ package org.spanroom.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.net.DatagramSocket;
+import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
@@ -25,29 +26,28 @@ final class WatchedMain {
 
     private WatchedMain() {}
 
-    @SuppressWarnings({"deprecation", "AddressSelection"}) // an address of this machine, never reached
+    @SuppressWarnings("deprecation")
     public static void main(String[] args) throws Exception {
         System.setProperty("java.nio.channels.spi.SelectorProvider", WatchedChannels.class.getName());
         System.setProperty("jdk.net.hosts.file", "/nonexistent");
-        Socket.setSocketImplFactory(() -> refuse("socket"));
-        ServerSocket.setSocketFactory(() -> refuse("server socket"));
-        DatagramSocket.setDatagramSocketImplFactory(() -> refuse("datagram socket"));
+        Socket.setSocketImplFactory(() -> { throw refused("socket"); });
+        ServerSocket.setSocketFactory(() -> { throw refused("server socket"); });
+        DatagramSocket.setDatagramSocketImplFactory(() -> { throw refused("datagram socket"); });
         URL.setURLStreamHandlerFactory(protocol -> REMOTE.contains(protocol) ? new Refusing() : null);
         if (Arrays.equals(args, new String[] {"attempts"})) {
             attempt(() -> new URL("http://example.org/").openStream().close());
-            attempt(() -> new Socket("127.0.0.1", 9).close());
+            attempt(() -> new Socket(InetAddress.getLoopbackAddress(), 9).close());
             attempt(() ->
-                    SocketChannel.open(new InetSocketAddress("127.0.0.1", 9)).close());
+                    SocketChannel.open(new InetSocketAddress(InetAddress.getLoopbackAddress(), 9)).close());
             return;
         }
         Main.main(args);
     }
 
-    /** Says so and fails. */
-    @SuppressWarnings("TypeParameterUnusedInFormals") // nothing is ever returned
-    static <T> T refuse(String what) {
+    /** Says so and returns what is to be thrown. */
+    static IllegalStateException refused(String what) {
         ERR.println("NETWORK: " + what);
-        throw new IllegalStateException("no network: " + what);
+        return new IllegalStateException("no network: " + what);
     }
 
     private interface Attempt {
@@ -65,7 +65,7 @@ final class WatchedMain {
     private static final class Refusing extends URLStreamHandler {
         @Override
         protected URLConnection openConnection(URL url) {
-            return refuse(url.toString());
+            throw refused(url.toString());
         }
     }
 }

@@ -45,6 +45,7 @@ class ResultWriterTest {
 
         assertThat(written.files())
                 .containsExactly(
+                        "field_checks.csv",
                         "findings.csv",
                         "permits.csv",
                         "permits.geojson",
@@ -198,7 +199,7 @@ class ResultWriterTest {
             delimiter = '|',
             value = {
                 "GEOPACKAGE | run.json spanroom.gpkg",
-                "CSV        | findings.csv permits.csv pulls.csv run.json spans.csv",
+                "CSV        | field_checks.csv findings.csv permits.csv pulls.csv run.json spans.csv",
                 "GEOJSON    | findings.csv permits.geojson run.json spans.geojson",
                 "SHAPEFILE  | findings.csv run.json spans.cpg spans.dbf spans.prj spans.shp spans.shx"
             })
@@ -276,7 +277,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(13);
+        assertThat(written.files()).hasSize(14);
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");

@@ -52,7 +52,7 @@ final class SampleResults {
                         .at(-30.0000000004, 40.002)
                         .withLengthM(12.5));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), findings, run());
+        return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
     }
 
     static List<RankedSpan> spans() {

@@ -23,6 +23,7 @@ import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
+import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Service;
 
@@ -80,7 +81,8 @@ class PackingMemoryTest {
     }
 
     private OutputConfig output(Path file) {
-        return new OutputConfig(Optional.of(folder.resolve("run")), Optional.empty(), Optional.of(file));
+        return new OutputConfig(
+                Optional.of(folder.resolve("run")), Optional.empty(), List.of(OutputFormat.CSV), Optional.of(file));
     }
 
     private static Duct duct() {

@@ -1,0 +1,103 @@
+package org.spanroom.pipeline;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.spanroom.config.RunConfig;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.FieldCheck;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Sureness;
+import org.spanroom.rank.FieldCheckFinder;
+import org.spanroom.rank.Ranking;
+import org.spanroom.rank.Simulation;
+import org.spanroom.rank.TopScores;
+
+/**
+ * How sure the standing of each span of a run is. First every ranked span is given, in any order and by any thread; then what came of
+ * it is asked for. Of each span four numbers are kept; the few that may belong to the top are simulated again.
+ */
+final class SurenessRun {
+    private static final double LOW_SHARE = 0.1;
+    private static final double HIGH_SHARE = 0.9;
+
+    private final Outlooks outlooks;
+    private final Simulation simulation;
+    private final int samples;
+    private final int topCount;
+    private final float[] feasible;
+    private final float[] low;
+    private final float[] high;
+    private final float[] best;
+    private final ConcurrentLinkedQueue<TopScores> collected = new ConcurrentLinkedQueue<>();
+    private double[] thresholds = {};
+    private double leastThreshold;
+
+    /** Prepares for so many spans. */
+    private SurenessRun(RunConfig config, Outlooks outlooks, int spans) {
+        this.outlooks = outlooks;
+        simulation = outlooks.simulation();
+        samples = config.uncertainty().samples();
+        topCount = config.uncertainty().topCount();
+        feasible = new float[spans];
+        low = new float[spans];
+        high = new float[spans];
+        best = new float[spans];
+    }
+
+    /** Prepares for so many spans, if the config asks for it. */
+    static Optional<SurenessRun> of(RunConfig config, SpanAssessor assessor, Ranking ranking, int spans) {
+        return config.uncertainty().simulated()
+                ? Optional.of(new SurenessRun(config, new Outlooks(config, assessor, ranking), spans))
+                : Optional.empty();
+    }
+
+    /** Returns what a thread collects scores in for a while. */
+    TopScores begin() {
+        var scores = new TopScores(samples, topCount);
+        collected.add(scores);
+        return scores;
+    }
+
+    /** Takes a ranked span. */
+    void add(int number, Assessment assessed, TopScores into) {
+        Simulation.Scores scores = simulation.scores(outlooks.of(assessed));
+        double[] sorted = scores.bySample().clone();
+        Arrays.sort(sorted);
+        feasible[number] = (float) scores.feasibleRatio();
+        low[number] = (float) Simulation.quantilePoints(sorted, LOW_SHARE);
+        high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
+        best[number] = Math.nextUp((float) sorted[sorted.length - 1]);
+        into.add(scores.bySample());
+    }
+
+    /** To be called when all spans have been taken. */
+    void end() {
+        var all = new TopScores(samples, topCount);
+        collected.forEach(all::addAll);
+        collected.clear();
+        thresholds = all.thresholds();
+        leastThreshold = Arrays.stream(thresholds).min().orElse(0);
+    }
+
+    /** Returns how sure a ranked span's standing is. */
+    Sureness of(int number, Assessment assessed) {
+        double topRatio = 0;
+        if (mayBeTop(number)) {
+            topRatio =
+                    TopScores.topRatio(simulation.scores(outlooks.of(assessed)).bySample(), thresholds);
+        }
+        return new Sureness(feasible[number], low[number], high[number], topRatio);
+    }
+
+    /** Returns whether a ranked span is among the top in any sample. */
+    boolean mayBeTop(int number) {
+        return best[number] > 0 && best[number] >= leastThreshold;
+    }
+
+    /** Returns what is worth measuring on a span. */
+    List<FieldCheck> fieldChecks(RankedSpan span) {
+        return new FieldCheckFinder(simulation, thresholds).find(span, outlooks.of(span.assessment()));
+    }
+}
