@@ -1,6 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Types of duct with the inside diameters of their sizes, in inches.
@@ -11,14 +12,69 @@ import java.util.List;
  * IPS outside diameter with the average wall (2, 3 and 4 in) or the minimum wall (5 and 6 in) of ASTM D3035.
  */
 enum BoreType {
-    SCHEDULE_40("PVC", "schedule 40", "round", 1978, 2019, List.of(2.047, 3.042, 3.521, 3.998, 5.016, 6.031)),
-    SCHEDULE_80("PVC", "schedule 80", "round", 1980, 2019, List.of(1.913, 2.864, 3.326, 3.786, 4.768, 5.709)),
-    ENCASED_BURIAL("PVC", "type EB", "round", 1972, 2010, List.of(2.221, 3.330, 3.804, 4.289, 5.316, 6.336)),
-    DIRECT_BURIAL("PVC", "type DB", "round", 1975, 2012, List.of(3.316, 4.258, 5.259, 6.261)),
-    TELEPHONE_C("PVC", "telephone type C", "round", 1966, 1994, List.of(4.050)),
-    RIGID_STEEL("steel", "rigid steel", "round", 1932, 1995, List.of(2.083, 3.090, 3.570, 4.050, 5.073, 6.093)),
-    CLAY("clay", "clay tile", "square", 1908, 1946, List.of(3.5)),
-    HDPE("HDPE", "SDR 13.5", "round", 1994, 2021, List.of(2.002, 2.951, 3.794, 4.739, 5.643));
+    SCHEDULE_40(
+            "PVC",
+            "schedule 40",
+            "round",
+            1978,
+            2019,
+            List.of(2.047, 3.042, 3.521, 3.998, 5.016, 6.031),
+            "PVC Schedule 40",
+            "pvc40",
+            "2, 3, 3-1/2, 4, 5, 6"),
+    SCHEDULE_80(
+            "PVC",
+            "schedule 80",
+            "round",
+            1980,
+            2019,
+            List.of(1.913, 2.864, 3.326, 3.786, 4.768, 5.709),
+            "PVC Schedule 80",
+            "pvc80",
+            "2, 3, 3-1/2, 4, 5, 6"),
+    ENCASED_BURIAL(
+            "PVC",
+            "type EB",
+            "round",
+            1972,
+            2010,
+            List.of(2.221, 3.330, 3.804, 4.289, 5.316, 6.336),
+            "PVC type EB",
+            "pvc-eb",
+            "2, 3, 3-1/2, 4, 5, 6"),
+    DIRECT_BURIAL(
+            "PVC", "type DB", "round", 1975, 2012, List.of(3.316, 4.258, 5.259, 6.261), "DB-60", "db60", "3, 4, 5, 6"),
+    TELEPHONE_C(
+            "PVC",
+            "telephone type C",
+            "round",
+            1966,
+            1994,
+            List.of(4.050),
+            "telephone type C",
+            "telephone type C",
+            "4"),
+    RIGID_STEEL(
+            "steel",
+            "rigid steel",
+            "round",
+            1932,
+            1995,
+            List.of(2.083, 3.090, 3.570, 4.050, 5.073, 6.093),
+            "rigid steel",
+            "rmc",
+            "2, 3, 3-1/2, 4, 5, 6"),
+    CLAY("clay", "clay tile", "square", 1908, 1946, List.of(3.5), "vitrified clay", "clay", "3-1/2"),
+    HDPE(
+            "HDPE",
+            "SDR 13.5",
+            "round",
+            1994,
+            2021,
+            List.of(2.002, 2.951, 3.794, 4.739, 5.643),
+            "HDPE SDR 13.5",
+            "hdpe sdr13.5",
+            "2, 3, 4");
 
     private final String material;
     private final String word;
@@ -29,13 +85,48 @@ enum BoreType {
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Double> insideIn;
 
-    BoreType(String material, String word, String shape, int firstYear, int lastYear, List<Double> insideIn) {
+    private final String catalogueType;
+    private final String catalogueName;
+    private final String tradeSizes;
+
+    BoreType(
+            String material,
+            String word,
+            String shape,
+            int firstYear,
+            int lastYear,
+            List<Double> insideIn,
+            String catalogueType,
+            String catalogueName,
+            String tradeSizes) {
         this.material = material;
         this.word = word;
         this.shape = shape;
         this.firstYear = firstYear;
         this.lastYear = lastYear;
         this.insideIn = insideIn;
+        this.catalogueType = catalogueType;
+        this.catalogueName = catalogueName;
+        this.tradeSizes = tradeSizes;
+    }
+
+    /**
+     * Returns the ways in which a catalogue's row of this type and bore may be written, the row's own name first; none for a size
+     * that the shipped catalogue does not have.
+     */
+    List<String> catalogueNames(Bore bore) {
+        List<String> sizes = List.of(tradeSizes.split(", ", -1));
+        int index = insideIn.indexOf(bore.insideIn());
+        if (index < 0 || index >= sizes.size()) {
+            return List.of();
+        }
+        String size = sizes.get(index);
+        String shaped = this == CLAY ? catalogueName + " " + bore.shape() : catalogueName;
+        return List.of(
+                shaped + " " + size + " in",
+                catalogueType + ", " + size + "\"",
+                size.replace('-', ' ') + " inch " + catalogueType,
+                (catalogueType + " " + size + "in").toUpperCase(Locale.ROOT));
     }
 
     String material() {

@@ -6,6 +6,7 @@ import java.util.List;
 /** Builds the city district after district until it has its spans; no more than one district is held at a time. */
 final class CityBuilder {
     private static final int PURPOSE = 5;
+    private static final int NAMING = 10;
 
     private final int spans;
     private final CityLayout layout;
@@ -18,7 +19,9 @@ final class CityBuilder {
         this.layout = new CityLayout(spans, seed);
         this.sink = new CityCount(sink);
         this.city = new DistrictBuilder.City(
-                this.sink, new FaultSchedule(seed), new RouteRecorder(this.sink, Chance.of(seed, PURPOSE)));
+                this.sink,
+                new FaultSchedule(seed),
+                new RouteRecorder(this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING)));
     }
 
     /** A district that has been built. */
@@ -34,6 +37,7 @@ final class CityBuilder {
             // What one district could not hold, the next ones make up for.
             long upTo = Math.min(spans, (long) number * layout.spansPerDistrict());
             int here = new DistrictBuilder(district, plan, city, (int) upTo - laid).build(links);
+            new ZonePlanner(district, plan, this.sink).plan();
             laid += here;
             built.add(new Built(number, district.kind(), here));
         }

@@ -1,6 +1,8 @@
 package org.spanroom.sample;
 
 import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -12,6 +14,7 @@ final class CityCount implements CitySink {
     private long routes;
     private long vaults;
     private long rows;
+    private long zones;
     private int banks;
 
     CityCount(CitySink sink) {
@@ -34,6 +37,12 @@ final class CityCount implements CitySink {
     public void contents(ContentsRow row) {
         rows++;
         sink.contents(row);
+    }
+
+    @Override
+    public void zone(ZoneFeature zone) {
+        zones++;
+        sink.zone(zone);
     }
 
     @Override
@@ -64,9 +73,25 @@ final class CityCount implements CitySink {
         if (draft.bank().load() == Bank.Load.HEAVY) {
             count("with the heaviest cables");
         }
+        countIfNo("consent refused", draft.attributes().text(RouteField.CONSENT));
+        countIfNo("fibre must not lie loose", draft.attributes().text(RouteField.LOOSE_OK));
+        countIfYes("spliced inside", draft.attributes().text(RouteField.SPLICED));
+        countIfYes("innerducts grouted in", draft.attributes().text(RouteField.GROUTED));
         if (draft.filling().service().equals("dead")
                 || draft.filling().service().equals("unknown")) {
             count("cables " + draft.filling().service());
+        }
+    }
+
+    private void countIfNo(String word, String answer) {
+        if (List.of("no", "n", "refused", "forbidden").contains(answer.toLowerCase(Locale.ROOT))) {
+            count(word);
+        }
+    }
+
+    private void countIfYes(String word, String answer) {
+        if (List.of("yes", "y").contains(answer.toLowerCase(Locale.ROOT))) {
+            count(word);
         }
     }
 
@@ -105,6 +130,10 @@ final class CityCount implements CitySink {
 
     long vaults() {
         return vaults;
+    }
+
+    long zones() {
+        return zones;
     }
 
     long rows() {

@@ -2,6 +2,7 @@ package org.spanroom.sample;
 
 import java.nio.file.Path;
 import org.spanroom.output.CsvWriter;
+import org.spanroom.output.GeoPackageWriter;
 import org.spanroom.output.RowWriter;
 
 /** The files of one city, written as features come. */
@@ -9,11 +10,15 @@ final class CityFiles implements CitySink, AutoCloseable {
     private final CityLayers layers;
     private final RowWriter<ContentsRow> contents;
     private final RowWriter<KnownFault> faults;
+    private final GeoPackageWriter zonesFile;
+    private final RowWriter<ZoneFeature> zones;
 
-    /** Opens the two tables beside the layers, which it closes in the end. */
+    /** Opens the two tables and the zones, in feet, beside the layers, which it closes in the end. */
     CityFiles(Path folder, CityLayers layers) {
         this.layers = layers;
         contents = new CsvWriter<>(folder.resolve("contents.csv"), CityTables.contents());
+        zonesFile = CityLayers.inFeet(folder.resolve("zones.gpkg"));
+        zones = zonesFile.layer(CityTables.zones());
         faults = new CsvWriter<>(folder.resolve("known-faults.csv"), CityTables.faults());
     }
 
@@ -33,6 +38,11 @@ final class CityFiles implements CitySink, AutoCloseable {
     }
 
     @Override
+    public void zone(ZoneFeature zone) {
+        zones.write(zone);
+    }
+
+    @Override
     public void fault(KnownFault fault) {
         faults.write(fault);
     }
@@ -40,7 +50,9 @@ final class CityFiles implements CitySink, AutoCloseable {
     @Override
     public void close() {
         try (contents;
-                faults) {
+                faults;
+                zonesFile;
+                zones) {
             layers.close();
         }
     }

@@ -53,6 +53,11 @@ record CityLayers(RowWriter<RouteFeature> routes, RowWriter<VaultFeature> vaults
                 Optional.of(geoPackage));
     }
 
+    /** Opens a GeoPackage in feet. */
+    static GeoPackageWriter inFeet(Path file) {
+        return new GeoPackageWriter(file, new LayerOptions(ReferenceSystem.parse(FEET), WRITTEN_AT));
+    }
+
     @Override
     public void close() {
         try {

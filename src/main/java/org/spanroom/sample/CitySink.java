@@ -8,5 +8,7 @@ interface CitySink {
 
     void contents(ContentsRow row);
 
+    void zone(ZoneFeature zone);
+
     void fault(KnownFault fault);
 }

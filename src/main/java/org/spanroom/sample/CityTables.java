@@ -29,7 +29,40 @@ final class CityTables {
                         Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
                         Column.text(
                                 "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                        Column.real("elev_m", "elev_m", 2, "height of the cover in metres", VaultFeature::elevationM)));
+                        Column.real("elev_m", "elev_m", 2, "height of the cover in metres", VaultFeature::elevationM),
+                        Column.text(
+                                "volume",
+                                "volume",
+                                "air inside, in m3 or with its unit",
+                                vault -> vault.fittings().volume()),
+                        Column.text(
+                                "water",
+                                "water",
+                                "whether water stands in it",
+                                vault -> vault.fittings().water()),
+                        Column.text(
+                                "surface",
+                                "surface",
+                                "what the cover lies in",
+                                vault -> vault.fittings().surface()),
+                        Column.text(
+                                "hold",
+                                "hold",
+                                "whether a live cable can be held there",
+                                vault -> vault.fittings().hold())));
+    }
+
+    static Table<ZoneFeature> zones() {
+        return Table.layer(
+                "zones",
+                "areas in which work needs permits or is restricted",
+                GeometryKind.POLYGON,
+                ZoneFeature::shape,
+                List.of(
+                        Column.text("zone_id", "zone_id", "name of the zone", ZoneFeature::id),
+                        Column.text("zone_type", "zone_type", "what restricts the work", ZoneFeature::type),
+                        Column.text("title", "title", "what people call it", ZoneFeature::title),
+                        Column.text("until", "until", "last day of the restriction", ZoneFeature::until)));
     }
 
     static Table<ContentsRow> contents() {
@@ -42,10 +75,23 @@ final class CityTables {
                         Column.text("kind", "kind", "innerduct or cable", ContentsRow::kind),
                         Column.text("inside", "inside", "the innerduct that a cable lies in", ContentsRow::inside),
                         Column.real("outside_diameter", "od", 3, "in inches", ContentsRow::outsideIn),
-                        Column.real("sdr", "sdr", 1, "outside diameter over wall", ContentsRow::sdr),
-                        Column.real("wall", "wall", 3, "wall in inches", ContentsRow::wallIn),
+                        Column.real(
+                                "sdr",
+                                "sdr",
+                                1,
+                                "outside diameter over wall",
+                                row -> row.sizes().sdr()),
+                        Column.real(
+                                "wall",
+                                "wall",
+                                3,
+                                "wall in inches",
+                                row -> row.sizes().wallIn()),
                         Column.real("mass", "mass", 1, "pounds per 1000 feet", ContentsRow::massLbKft),
-                        Column.text("in_service", "in_service", "live, dead or unknown", ContentsRow::service)));
+                        Column.text("in_service", "in_service", "live, dead or unknown", ContentsRow::service),
+                        Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ContentsRow::catalog),
+                        Column.text(
+                                "may_move", "may_move", "no: the cable stays where it lies", ContentsRow::mayMove)));
     }
 
     static Table<KnownFault> faults() {
@@ -58,8 +104,8 @@ final class CityTables {
                                 "fault",
                                 "kind of fault",
                                 known -> known.fault().key()),
-                        Column.text("layer", "layer", "ducts, vaults or contents", KnownFault::layer),
-                        Column.text("feature", "feature", "duct_id or vault_id", KnownFault::feature),
+                        Column.text("layer", "layer", "ducts, vaults, contents or zones", KnownFault::layer),
+                        Column.text("feature", "feature", "duct_id, vault_id or zone_id", KnownFault::feature),
                         Column.text("detail", "detail", "what was done", KnownFault::detail)));
     }
 }

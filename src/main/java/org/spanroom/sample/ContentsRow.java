@@ -1,55 +1,81 @@
 package org.spanroom.sample;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * One row of the contents table: an innerduct or a cable in a duct.
  *
  * @param inside the item that this one lies in, or empty where it lies in the duct itself
+ * @param innerduct the size of an innerduct
+ * @param sizes its recorded sizes
+ * @param catalog the row of a catalogue that stands instead of sizes, or empty
+ * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
 record ContentsRow(
         String duct,
         String item,
         String kind,
         String inside,
-        double outsideIn,
-        OptionalDouble sdr,
-        OptionalDouble wallIn,
-        OptionalDouble massLbKft,
-        String service) {
+        Optional<InnerductSize> innerduct,
+        Sizes sizes,
+        String service,
+        String catalog,
+        String mayMove) {
+    /**
+     * Sizes as recorded.
+     *
+     * @param outsideIn NaN where it is not recorded
+     */
+    record Sizes(double outsideIn, OptionalDouble sdr, OptionalDouble wallIn, OptionalDouble massLbKft) {
+        static final Sizes NONE =
+                new Sizes(Double.NaN, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    }
 
     /** Returns an innerduct, whose wall is recorded by its ratio or as such. */
     static ContentsRow innerduct(String item, InnerductSize size, boolean byWall) {
-        return new ContentsRow(
-                "",
-                item,
-                "innerduct",
-                "",
+        var sizes = new Sizes(
                 size.outsideIn(),
                 byWall ? OptionalDouble.empty() : OptionalDouble.of(size.sdr()),
                 byWall ? OptionalDouble.of(size.wallIn()) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                "");
+                OptionalDouble.empty());
+        return new ContentsRow("", item, "innerduct", "", Optional.of(size), sizes, "", "", "");
     }
 
     static ContentsRow cable(String item, String inside, CableSize size, String service) {
-        return new ContentsRow(
-                "",
-                item,
-                "cable",
-                inside,
-                size.outsideIn(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(size.massLbKft()),
-                service);
+        var sizes = new Sizes(
+                size.outsideIn(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(size.massLbKft()));
+        return new ContentsRow("", item, "cable", inside, Optional.empty(), sizes, service, "", "");
     }
 
-    ContentsRow inDuct(String duct) {
-        return new ContentsRow(duct, item, kind, inside, outsideIn, sdr, wallIn, massLbKft, service);
+    double outsideIn() {
+        return sizes.outsideIn();
+    }
+
+    OptionalDouble massLbKft() {
+        return sizes.massLbKft();
+    }
+
+    ContentsRow inDuct(String otherDuct) {
+        return new ContentsRow(otherDuct, item, kind, inside, innerduct, sizes, service, catalog, mayMove);
     }
 
     ContentsRow ofKind(String otherKind) {
-        return new ContentsRow(duct, item, otherKind, inside, outsideIn, sdr, wallIn, massLbKft, service);
+        return new ContentsRow(duct, item, otherKind, inside, innerduct, sizes, service, catalog, mayMove);
+    }
+
+    /** Returns the row with a catalogue's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
+    ContentsRow written(boolean byName, boolean fixed) {
+        boolean named = byName && innerduct.isPresent();
+        return new ContentsRow(
+                duct,
+                item,
+                kind,
+                inside,
+                innerduct,
+                named ? Sizes.NONE : sizes,
+                service,
+                named ? innerduct.get().catalogueName() : catalog,
+                fixed && kind.equals("cable") ? "no" : mayMove);
     }
 }

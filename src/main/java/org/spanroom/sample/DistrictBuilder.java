@@ -16,6 +16,8 @@ final class DistrictBuilder {
     private final Chance chance;
     private final Foreman foreman;
     private final Filler filler;
+    private final Paperwork paperwork;
+    private final Scribe scribe;
     private final int spanLimit;
     private final VaultRecorder vaults;
     private int spans;
@@ -30,6 +32,8 @@ final class DistrictBuilder {
         this.chance = district.chance(PURPOSE);
         this.foreman = new Foreman(district.kind(), chance);
         this.filler = new Filler(chance);
+        this.paperwork = new Paperwork(district);
+        this.scribe = new Scribe(district);
         this.spanLimit = spanLimit;
         this.vaults = new VaultRecorder(district, city);
     }
@@ -64,6 +68,7 @@ final class DistrictBuilder {
 
     private void lay(Street.Rank rank, List<Leg> legs) {
         Bank bank = foreman.bank("B" + city.sink().nextBank(), rank, legs);
+        paperwork.turnTo(bank);
         int ducts = Math.max(1, Math.min(bank.ducts(), (spanLimit - spans) / legs.size()));
         Trace middle = middle(legs);
         Trace sharedLine = lifted(middle.shaken(bank.shakeM(), chance), rank);
@@ -103,6 +108,7 @@ final class DistrictBuilder {
         if (fault.isPresent()) {
             city.routes().record(draft, fault.get());
         } else {
+            scribe.rewrite(draft);
             city.routes().record(draft);
         }
     }
@@ -150,6 +156,7 @@ final class DistrictBuilder {
             attributes.with(RouteField.BORE_IN, bank.bore().insideIn());
             attributes.with(RouteField.BORE_SHAPE, bank.bore().shape());
         }
+        paperwork.fill(attributes, filling);
         filling.innerduct()
                 .ifPresent(size -> attributes
                         .with(RouteField.INNERDUCT_OD_IN, size.outsideIn())

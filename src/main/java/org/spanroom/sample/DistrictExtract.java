@@ -34,6 +34,11 @@ final class DistrictExtract implements CitySink {
     }
 
     @Override
+    public void zone(ZoneFeature zone) {
+        next.zone(zone);
+    }
+
+    @Override
     public void fault(KnownFault fault) {
         next.fault(fault);
     }

@@ -32,7 +32,13 @@ enum Fault {
     DUPLICATE_VAULT(Target.VAULT, 60, "a second vault of another name 0.05 to 0.4 m away"),
     VAULT_FAR_FROM_ROUTES(Target.VAULT, 120, "a further vault 12 to 40 m from every line"),
     VAULT_WITHOUT_GEOMETRY(Target.VAULT, 400, "a further vault without geometry"),
-    MISSING_ELEVATION(Target.VAULT, 40, "the vault's elevation is missing");
+    MISSING_ELEVATION(Target.VAULT, 40, "the vault's elevation is missing"),
+    UNKNOWN_CATALOGUE_NAME(Target.ROUTE, 220, "duct_size names a row that no catalogue has, and no bore is recorded"),
+    SIZE_AGAINST_CATALOGUE(Target.ROUTE, 220, "duct_size names a row of another bore than the recorded one"),
+    MISSING_SIZES(Target.ROUTE, 70, "innerducts and cables are counted, but their sizes are not recorded"),
+    EMBARGO_WITHOUT_DAY(Target.ROUTE, 300, "embargo says 'after the regatta'"),
+    ZONE_CROSSES_ITSELF(Target.ZONE, 0, "the zone's outline crosses itself"),
+    ZONE_OF_NO_KIND(Target.ZONE, 0, "the zone's type is a word that nobody explains");
 
     private final Target target;
     private final int oneIn;
@@ -49,14 +55,16 @@ enum Fault {
         ROUTE,
         VAULT,
         /** A street of its own; how many there are follows from the number of districts. */
-        STREET
+        STREET,
+        /** A permit zone; likewise. */
+        ZONE
     }
 
     Target target() {
         return target;
     }
 
-    /** Returns how many ducts or vaults there are to one fault of this kind; 0 for streets. */
+    /** Returns how many ducts or vaults there are to one fault of this kind; 0 for streets and zones. */
     int oneIn() {
         return oneIn;
     }
@@ -67,6 +75,11 @@ enum Fault {
 
     String key() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns whether the fault spoils words alone, so that the duct is drawn as without it. */
+    boolean spoilsWords() {
+        return target == Target.ROUTE && compareTo(MISSING_ELEVATION) > 0;
     }
 
     /** Returns whether the fault spoils the drawn line, which must be long enough for it and end at two vaults. */

@@ -28,7 +28,17 @@ enum RouteField {
     LENGTH_FT("length_ft", 1, "recorded length in feet"),
     FROM_VAULT("from_vault", 't', "vault at the first vertex"),
     TO_VAULT("to_vault", 't', "vault at the last vertex"),
-    QUALITY("quality", 't', "position quality, QL-A (best) to QL-D");
+    QUALITY("quality", 't', "position quality, QL-A (best) to QL-D"),
+    DUCT_SIZE("duct_size", 't', "row of a catalogue of ducts, on some instead of the bore"),
+    INNERDUCT_SIZE("innerd_siz", 't', "row of a catalogue of innerducts, on some instead of diameter and SDR"),
+    MAY_MOVE("may_move", 't', "whether the cables may be laid into sleeves"),
+    CONSENT("consent", 't', "whether the owner agrees to the work"),
+    LOOSE_OK("loose_ok", 't', "whether the owner lets fibre lie loose in the duct"),
+    SPLICED("spliced", 't', "whether a cable is spliced between the vaults"),
+    GROUTED("grouted", 't', "whether the innerducts are grouted in"),
+    CIRCUITS("circuits", 'i', "circuits that the cables carry"),
+    CO_OWNERS("co_owners", 't', "who else owns the duct"),
+    EMBARGO("embargo", 't', "no work up to this day");
 
     private final String shortName;
     private final int form;

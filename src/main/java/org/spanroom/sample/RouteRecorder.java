@@ -16,6 +16,8 @@ final class RouteRecorder {
             RouteField.CABLE_OD_IN,
             RouteField.CABLE_LB_KFT,
             RouteField.IN_SERVICE);
+    private static final List<RouteField> SIZE_FIELDS = List.of(
+            RouteField.INNERDUCT_OD_IN, RouteField.INNERDUCT_SDR, RouteField.CABLE_OD_IN, RouteField.CABLE_LB_KFT);
     private static final List<RouteField> FORGETTABLE = List.of(
             RouteField.BORE_IN,
             RouteField.DUCT_TYPE,
@@ -26,12 +28,20 @@ final class RouteRecorder {
 
     private final CitySink sink;
     private final Chance chance;
+    private final Chance naming;
     private int recorded;
     private String idBefore = "";
 
-    RouteRecorder(CitySink sink, Chance chance) {
+    /**
+     * A recorder.
+     *
+     * @param chance decides on the faults
+     * @param naming decides which rows of the contents table name a catalogue's row
+     */
+    RouteRecorder(CitySink sink, Chance chance, Chance naming) {
         this.sink = sink;
         this.chance = chance;
+        this.naming = naming;
     }
 
     /** Returns whether a fault can be put into a draft without becoming another one. */
@@ -44,6 +54,13 @@ final class RouteRecorder {
             case GAP_AT_VAULT, PIECES, PIECES_THAT_DIFFER, PIECES_WITH_A_GAP -> isPlain(draft);
             case BORE_IN_MILLIMETRES, CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES -> !direct;
             case MISSING_CONTENTS -> draft.filling().rows().isEmpty();
+            case UNKNOWN_CATALOGUE_NAME, SIZE_AGAINST_CATALOGUE -> !direct;
+            // In banks that are worth a crew, so that a rank hangs on what nobody has measured.
+            case MISSING_SIZES ->
+                draft.filling().rows().isEmpty()
+                        && draft.filling().cables() >= 2
+                        && draft.filling().innerducts() >= 3
+                        && isPlain(draft);
             case UNUSABLE_ROW -> !draft.filling().rows().isEmpty();
             case MORE_CABLES_THAN_INNERDUCTS ->
                 draft.filling().innerducts() > 0
@@ -69,12 +86,39 @@ final class RouteRecorder {
     }
 
     void record(Draft draft, Fault fault) {
-        if (fault.spoilsLine()) {
+        if (fault.spoilsWords()) {
+            String detail = spoilWords(draft.attributes(), draft, fault);
+            record(draft);
+            known(fault, draft, detail);
+        } else if (fault.spoilsLine()) {
             spoilLine(draft, fault);
             table(draft, draft.filling());
         } else {
             spoilRecord(draft, fault);
         }
+    }
+
+    private static String spoilWords(Attributes attributes, Draft draft, Fault fault) {
+        return switch (fault) {
+            case UNKNOWN_CATALOGUE_NAME -> {
+                String name = "pvc41 " + (draft.bank().bore().insideIn() < 3 ? "2 in" : "4 in");
+                attributes.with(RouteField.DUCT_SIZE, name).without(RouteField.BORE_IN);
+                yield name;
+            }
+            case SIZE_AGAINST_CATALOGUE -> {
+                String name = draft.bank().bore().insideIn() < 4.6 ? "pvc40 6 in" : "pvc40 2 in";
+                attributes.with(RouteField.DUCT_SIZE, name);
+                yield name + " for " + draft.bank().bore().insideIn() + " in";
+            }
+            case MISSING_SIZES -> {
+                SIZE_FIELDS.forEach(attributes::without);
+                yield "";
+            }
+            default -> {
+                attributes.with(RouteField.EMBARGO, "after the regatta");
+                yield "";
+            }
+        };
     }
 
     private void spoilLine(Draft draft, Fault fault) {
@@ -229,7 +273,11 @@ final class RouteRecorder {
     }
 
     private void table(Draft draft, Filling filling) {
-        filling.rows().forEach(row -> sink.contents(row.inDuct(draft.duct())));
+        for (ContentsRow row : filling.rows()) {
+            boolean byName = naming.happens(0.12);
+            boolean fixed = naming.happens(0.06);
+            sink.contents(row.inDuct(draft.duct()).written(byName, fixed));
+        }
     }
 
     private static String metres(double value) {

@@ -44,7 +44,8 @@ final class SampleReadme {
             all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. A few meet one limit
             each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m
             between districts; links up the hill hold the heaviest cables.
-            Some 4 in a hundred lines are drawn in two parts.
+            Some 4 in a hundred lines are drawn in two parts. Some records name a row of `config/catalog.yaml` instead of a
+            size, and some say the same in other words, as different hands would. Zones overlap, some have holes, one ban is over.
 
             ## Fields
 
@@ -91,8 +92,9 @@ final class SampleReadme {
                 | file | rows | what |
                 |---|---:|---|
                 | `%s` | %d | lines, one or two for each duct; %s |
-                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`; the same system |
-                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft |
+                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there); the same system |
+                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue |
+                | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`; EPSG:2226, US survey feet |
                 | `known-faults.csv` | %d | the faults that were put in |
                 """.formatted(
                         format.routes(),
@@ -101,6 +103,7 @@ final class SampleReadme {
                         format.vaults(),
                         count.vaults(),
                         count.rows(),
+                        count.zones(),
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
                 | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |
@@ -147,7 +150,7 @@ final class SampleReadme {
         return switch (fault.target()) {
             case ROUTE -> fault.oneIn() + " ducts";
             case VAULT -> fault.oneIn() + " vaults";
-            case STREET -> "";
+            case STREET, ZONE -> "";
         };
     }
 

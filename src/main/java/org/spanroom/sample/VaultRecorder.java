@@ -14,9 +14,18 @@ final class VaultRecorder {
     private static final int ATTEMPTS = 30;
     private static final List<String> KINDS = List.of("maintenance hole", "handhole", "vault", "pull box");
 
+    private static final int INSIDE_PURPOSE = 9;
+    private static final double FT3_PER_M3 = 35.3146667;
+
+    /** Volumes by kind, from the least to the most; plausible, no source. */
+    private static final double[] LEAST_M3 = {5.5, 0.5, 9, 0.2};
+
+    private static final double[] MOST_M3 = {13, 1.4, 26, 0.6};
+
     private final District district;
     private final DistrictBuilder.City city;
     private final Chance chance;
+    private final Chance inside;
     private final List<Leg> laid = new ArrayList<>();
     private final TreeMap<Integer, Node> used = new TreeMap<>(Comparator.naturalOrder());
 
@@ -24,6 +33,7 @@ final class VaultRecorder {
         this.district = district;
         this.city = city;
         this.chance = district.chance(PURPOSE);
+        this.inside = district.chance(INSIDE_PURPOSE);
     }
 
     void use(List<Leg> legs) {
@@ -61,15 +71,39 @@ final class VaultRecorder {
     private VaultFeature vault(Node node) {
         double asideM = chance.happens(0.6) ? chance.between(0, 0.05) : chance.between(0.05, 0.3);
         double bearingRad = chance.between(0, 2 * Math.PI);
+        int kind = chance.pickWeighted(55, 22, 15, 8);
+        VaultFeature.Fittings fittings = fittings(kind);
         return new VaultFeature(
                 district.number(),
                 node.link(),
                 node.vaultId(),
-                KINDS.get(chance.pickWeighted(55, 22, 15, 8)),
+                KINDS.get(kind),
                 OptionalDouble.of(node.groundM()),
+                fittings,
                 node.x() + asideM * StrictMath.cos(bearingRad),
                 node.y() + asideM * StrictMath.sin(bearingRad),
                 true);
+    }
+
+    /** Volumes stand in cubic metres, some in cubic feet with their unit, as different surveyors wrote them. */
+    private VaultFeature.Fittings fittings(int kind) {
+        double volumeM3 = inside.between(LEAST_M3[kind], MOST_M3[kind]);
+        String volume = switch (inside.pickWeighted(55, 20, 20, 5)) {
+            case 0 -> tenths(volumeM3) + " m3";
+            case 1 -> Math.round(volumeM3 * FT3_PER_M3) + " ft3";
+            case 2 -> tenths(volumeM3);
+            default -> "";
+        };
+        return new VaultFeature.Fittings(
+                volume,
+                List.of("no", "N", "yes", "Y", "").get(inside.pickWeighted(65, 12, 12, 6, 5)),
+                List.of("roadway", "sidewalk", "verge", "").get(inside.pickWeighted(48, 36, 13, 3)),
+                List.of("yes", "Y", "no", "").get(inside.pickWeighted(76, 14, 4, 6)));
+    }
+
+    private static String tenths(double number) {
+        long tenths = Math.max(1, Math.round(number * 10));
+        return tenths / 10 + "." + tenths % 10;
     }
 
     private void record(VaultFeature vault, Fault fault, long places) {

@@ -6,7 +6,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +21,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.io.ParseException;
+import org.locationtech.jts.io.WKBReader;
 
 /** A written city, read back with libraries that share nothing with its writer: Jackson, Commons CSV, JTS, GeographicLib. */
 record CityOnDisk(
@@ -25,6 +31,7 @@ record CityOnDisk(
         Map<String, Vault> vaults,
         List<CSVRecord> contents,
         List<CSVRecord> faults,
+        List<Zone> zones,
         int vaultCount) {
     private static final GeometryFactory FACTORY = new GeometryFactory();
     private static final double LON = -127.5;
@@ -59,7 +66,10 @@ record CityOnDisk(
     }
 
     /** A feature of vaults.geojson. */
-    record Vault(String id, Optional<Coordinate> place, JsonNode elevation) {}
+    record Vault(String id, Optional<Coordinate> place, JsonNode elevation, String volume) {}
+
+    /** A feature of zones.gpkg; its outline in feet. */
+    record Zone(String id, String type, String until, Polygon outline) {}
 
     static CityOnDisk read(Path folder) {
         try {
@@ -70,17 +80,44 @@ record CityOnDisk(
                 JsonNode place = feature.path("geometry").path("coordinates");
                 String id = feature.path("properties").path("vault_id").asText();
                 Optional<Coordinate> at = place.isMissingNode() ? Optional.empty() : Optional.of(metres(place));
-                vaults.put(id, new Vault(id, at, feature.path("properties").path("elev_m")));
+                vaults.put(
+                        id,
+                        new Vault(
+                                id,
+                                at,
+                                feature.path("properties").path("elev_m"),
+                                feature.path("properties").path("volume").asText()));
             }
             return new CityOnDisk(
                     routes,
                     vaults,
                     csv(folder.resolve("contents.csv")),
                     csv(folder.resolve("known-faults.csv")),
+                    zones(folder.resolve("zones.gpkg")),
                     vaultFeatures.size());
         } catch (IOException e) {
             throw new AssertionError(e);
         }
+    }
+
+    /** The geometries are WKB behind a header of 8 bytes and an envelope, whose size the flags tell (OGC 12-128r18, 2.1.3). */
+    private static List<Zone> zones(Path geoPackage) {
+        List<Zone> zones = new ArrayList<>();
+        try (var connection = DriverManager.getConnection("jdbc:sqlite:" + geoPackage);
+                var statement = connection.createStatement();
+                var rows = statement.executeQuery("SELECT zone_id, zone_type, until, geom FROM zones ORDER BY fid")) {
+            while (rows.next()) {
+                byte[] blob = rows.getBytes(4);
+                int skip = 8 + new int[] {0, 32, 48, 48, 64}[(blob[3] >> 1) & 7];
+                Geometry outline = new WKBReader(FACTORY).read(Arrays.copyOfRange(blob, skip, blob.length));
+                String until = rows.getString(3);
+                zones.add(
+                        new Zone(rows.getString(1), rows.getString(2), until == null ? "" : until, (Polygon) outline));
+            }
+        } catch (SQLException | ParseException e) {
+            throw new AssertionError(e);
+        }
+        return zones;
     }
 
     /** Reads a routes layer alone. */

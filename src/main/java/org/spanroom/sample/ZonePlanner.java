@@ -1,0 +1,209 @@
+package org.spanroom.sample;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws the permit zones of one district: strips along streets, over railways and water, and areas, some with holes.
+ *
+ * <p>The first four districts have every kind between them; of the others every second has one, so that there are about
+ * two thousand to a million routes.
+ */
+final class ZonePlanner {
+    private static final int PURPOSE = 11;
+    private static final int VERTICES = 16;
+
+    /** What kinds the first districts have. */
+    private static final List<List<Kind>> FIRST = List.of(
+            List.of(Kind.HERITAGE, Kind.CUT_BAN, Kind.NIGHT, Kind.EVENT, Kind.SCHOOL),
+            List.of(Kind.WATER, Kind.RAIL, Kind.ENVIRONMENT, Kind.CUT_BAN),
+            List.of(Kind.CUT_BAN, Kind.SPOILT, Kind.EVENT, Kind.RAIL),
+            List.of(Kind.ENVIRONMENT, Kind.SCHOOL, Kind.CUT_BAN, Kind.UNEXPLAINED));
+
+    private static final List<Kind> ALL = List.of(
+            Kind.CUT_BAN, Kind.HERITAGE, Kind.NIGHT, Kind.RAIL, Kind.WATER, Kind.SCHOOL, Kind.ENVIRONMENT, Kind.EVENT);
+
+    private static final List<String> NAMES = List.of(
+            "Lanternway",
+            "Saltmarrow",
+            "Cooperdock",
+            "Fiddlebank",
+            "Ropewalk Rise",
+            "Gullstone",
+            "Kelpgate",
+            "Tallowmere");
+
+    private final District district;
+    private final StreetPlan plan;
+    private final CitySink sink;
+    private final Chance chance;
+    private int zones;
+
+    /** What restricts the work in a zone, with the words for it and the last word of its name. */
+    private enum Kind {
+        CUT_BAN("no-cut|moratorium|street cut ban", "resurfacing"),
+        NIGHT("night work only|night", "night works"),
+        ENVIRONMENT("habitat|environmental", "reed beds"),
+        HERITAGE("heritage|historic", "old walls"),
+        RAIL("tram|railway", "line"),
+        WATER("wetland|waterway", "creek"),
+        SCHOOL("school zone|school", "school"),
+        EVENT("event window|event", "fair"),
+        /** A school zone whose outline crosses itself. */
+        SPOILT("school", "yard"),
+        /** A zone of a word that nobody explains. */
+        UNEXPLAINED("see ordinance 12", "belt");
+
+        private final String words;
+        private final String what;
+
+        Kind(String words, String what) {
+            this.words = words;
+            this.what = what;
+        }
+    }
+
+    ZonePlanner(District district, StreetPlan plan, CitySink sink) {
+        this.district = district;
+        this.plan = plan;
+        this.sink = sink;
+        this.chance = district.chance(PURPOSE);
+    }
+
+    /** Hands the district's zones to the sink. */
+    void plan() {
+        for (Kind kind : kinds()) {
+            List<Trace> rings = rings(kind);
+            zones++;
+            String id = "Z" + district.number() + "-" + zones;
+            String type = chance.pick(List.of(kind.words.split("\\|", -1)));
+            String title = NAMES.get((district.number() + 3 * zones) % NAMES.size()) + " " + kind.what;
+            sink.zone(new ZoneFeature(id, type, title, until(kind), rings));
+            fault(kind).ifPresent(fault -> sink.fault(new KnownFault(fault, "zones", id, type)));
+        }
+    }
+
+    private List<Kind> kinds() {
+        int number = district.number();
+        if (number <= FIRST.size()) {
+            return FIRST.get(number - 1);
+        }
+        return number % 2 == 0 ? List.of(ALL.get(number / 2 % ALL.size())) : List.of();
+    }
+
+    private static Optional<Fault> fault(Kind kind) {
+        return switch (kind) {
+            case SPOILT -> Optional.of(Fault.ZONE_CROSSES_ITSELF);
+            case UNEXPLAINED -> Optional.of(Fault.ZONE_OF_NO_KIND);
+            default -> Optional.empty();
+        };
+    }
+
+    /** Bans and events end; in the Hillside district the ban is over. */
+    private String until(Kind kind) {
+        String day = "-0" + chance.from(1, 9) + "-" + chance.from(10, 28);
+        return switch (kind) {
+            case CUT_BAN -> (district.kind() == DistrictKind.HILLSIDE ? 2024 : 2030) + day;
+            case EVENT -> 2029 + day;
+            default -> "";
+        };
+    }
+
+    private List<Trace> rings(Kind kind) {
+        double awayM = chance.between(0, 160);
+        double bearingRad = chance.between(0, 2 * Math.PI);
+        double x = district.centreX() + awayM * StrictMath.cos(bearingRad);
+        double y = district.centreY() + awayM * StrictMath.sin(bearingRad);
+        return switch (kind) {
+            case CUT_BAN -> List.of(strip(street(chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE), 7));
+            case NIGHT -> List.of(strip(street(Street.Rank.MAIN), 9));
+            case RAIL -> List.of(strip(across(bearingRad, 0), 11));
+            case WATER -> List.of(strip(across(bearingRad, 35), 18));
+            case HERITAGE, ENVIRONMENT -> {
+                double radiusM = chance.between(190, 260);
+                yield List.of(round(x, y, radiusM), round(x, y, 0.3 * radiusM));
+            }
+            case EVENT, UNEXPLAINED -> List.of(round(x, y, chance.between(90, 170)));
+            case SCHOOL -> List.of(yard(x, y, false));
+            case SPOILT -> List.of(yard(x, y, true));
+        };
+    }
+
+    /** Returns a stretch of a street of up to four legs without sharp turns. */
+    private Trace street(Street.Rank rank) {
+        List<Street> streets = plan.streets().stream()
+                .filter(street -> street.rank() == rank)
+                .filter(street ->
+                        street.legs().stream().noneMatch(leg -> leg.course().hasCorners()))
+                .toList();
+        if (streets.isEmpty()) {
+            return across(0, 0);
+        }
+        List<Leg> legs = chance.pick(streets).legs();
+        int first = chance.below(Math.max(1, legs.size() - 3));
+        Trace middle = legs.get(first).trace();
+        for (Leg leg : legs.subList(first + 1, Math.min(legs.size(), first + 4))) {
+            middle = middle.joined(leg.trace(), true);
+        }
+        return middle;
+    }
+
+    /** Returns a way across the district, straight or in waves of a height. */
+    private Trace across(double bearingRad, double waveM) {
+        double reachM = 26 * Math.sqrt(district.targetSpans());
+        double cos = StrictMath.cos(bearingRad);
+        double sin = StrictMath.sin(bearingRad);
+        double[] xy = new double[2 * VERTICES + 2];
+        for (int i = 0; i <= VERTICES; i++) {
+            double along = reachM * (2.0 * i / VERTICES - 1);
+            double aside = 90 + waveM * StrictMath.sin(along / 160);
+            xy[2 * i] = district.centreX() + along * cos - aside * sin;
+            xy[2 * i + 1] = district.centreY() + along * sin + aside * cos;
+        }
+        return Trace.of(xy);
+    }
+
+    private static Trace strip(Trace middle, double halfWidthM) {
+        Trace left = middle.beside(halfWidthM);
+        Trace right = middle.beside(-halfWidthM);
+        List<Double> xy = new ArrayList<>();
+        for (int i = 0; i < left.size(); i++) {
+            xy.add(left.x(i));
+            xy.add(left.y(i));
+        }
+        for (int i = right.size() - 1; i >= 0; i--) {
+            xy.add(right.x(i));
+            xy.add(right.y(i));
+        }
+        return closed(xy.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** Returns an uneven ring round a place, every ray from which meets it once, so that it never crosses itself. */
+    private Trace round(double x, double y, double radiusM) {
+        double[] xy = new double[2 * VERTICES];
+        for (int i = 0; i < VERTICES; i++) {
+            double bearingRad = 2 * Math.PI * i / VERTICES;
+            double awayM = radiusM * chance.between(0.85, 1.15);
+            xy[2 * i] = x + awayM * StrictMath.cos(bearingRad);
+            xy[2 * i + 1] = y + awayM * StrictMath.sin(bearingRad);
+        }
+        return closed(xy);
+    }
+
+    /** Returns four corners round a place, in turn or crosswise. */
+    private static Trace yard(double x, double y, boolean crosswise) {
+        double eastM = 85;
+        double northM = 60;
+        double[] inTurn = {x - eastM, y - northM, x + eastM, y - northM, x + eastM, y + northM, x - eastM, y + northM};
+        double[] across = {x - eastM, y - northM, x + eastM, y + northM, x + eastM, y - northM, x - eastM, y + northM};
+        return closed(crosswise ? across : inTurn);
+    }
+
+    private static Trace closed(double[] xy) {
+        double[] ring = java.util.Arrays.copyOf(xy, xy.length + 2);
+        ring[xy.length] = xy[0];
+        ring[xy.length + 1] = xy[1];
+        return Trace.of(ring);
+    }
+}
