@@ -95,16 +95,18 @@ final class RouteReader {
         Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
-        double wholeDeg = lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
+        boolean single = lines.size() == 1;
+        double wholeDeg =
+                single ? 0 : lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
         for (int part = 0; part < lines.size(); part++) {
             Line line = lines.get(part);
-            double shareRatio = wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;
+            double shareRatio = single ? 1 : wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;
             routes.add(new Route(
                     routes.size(),
                     id,
                     duct,
                     line,
-                    ofPart(recordedLengthM, lines.size() == 1 ? 1 : shareRatio),
+                    ofPart(recordedLengthM, shareRatio),
                     part == 0 ? from : Optional.empty(),
                     part == lines.size() - 1 ? to : Optional.empty(),
                     quality));
