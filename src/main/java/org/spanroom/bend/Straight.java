@@ -17,6 +17,12 @@ final class Straight {
         this.squaresM2 = squaresM2;
     }
 
+    /** Returns how far a direction turns to become another, the short way round. */
+    static double turnRad(double fromRad, double toRad) {
+        double turn = toRad - fromRad;
+        return Math.abs(turn) <= Math.PI ? turn : Math.IEEEremainder(turn, 2 * Math.PI);
+    }
+
     /** Returns the straight through the vertices from one to another, both included, in the direction of travel. */
     static Straight through(Trace trace, int from, int to) {
         int count = to - from + 1;

@@ -92,7 +92,7 @@ final class TangentChain {
             originY[line] = straight.midY;
             phiRad[line] = straight.directionRad;
             if (line > 0) {
-                double turn = Math.IEEEremainder(phiRad[line] - phiRad[line - 1], 2 * Math.PI);
+                double turn = Straight.turnRad(phiRad[line - 1], phiRad[line]);
                 side[line - 1] = turn < 0 ? -1 : 1;
                 double valid = Math.min(0.999 * MOST_TURN_RAD, Math.max(1.001 * LEAST_TURN_RAD, Math.abs(turn)));
                 phiRad[line] = phiRad[line - 1] + side[line - 1] * valid;

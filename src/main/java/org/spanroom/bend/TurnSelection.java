@@ -106,7 +106,7 @@ final class TurnSelection {
         double previous = Straight.through(trace, joints[0], joints[1]).directionRad;
         for (int i = 0; i < turns.length; i++) {
             double next = Straight.through(trace, joints[i + 1], joints[i + 2]).directionRad;
-            turns[i] = Math.IEEEremainder(next - previous, 2 * Math.PI);
+            turns[i] = Straight.turnRad(previous, next);
             previous = next;
         }
         return turns;

@@ -7,14 +7,20 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
+import org.spanroom.pipeline.RescoreRun;
+import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** {@code rank}: the whole main job. */
 @Command(
@@ -25,7 +31,9 @@ import picocli.CommandLine.Option;
         header = "Rank spans by the room that recovery gives back.",
         description = {
             "Rank the vault-to-vault spans of a network by the room that recovering",
-            "rigid innerducts gives back."
+            "rigid innerducts gives back.",
+            "With --from and --scoring: rank the spans of an earlier run anew, by other",
+            "weights, curves or gates, without reckoning the rest again."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -46,6 +54,9 @@ final class RankCommand implements Callable<Integer> {
 
     @ArgGroup(validate = false, heading = "%nRun:%n", order = 3)
     RunOptions run = new RunOptions();
+
+    @ArgGroup(validate = false, heading = "%nScoring:%n", order = 4)
+    ScoringOptions scoring = new ScoringOptions();
 
     private final Console console;
 
@@ -84,6 +95,31 @@ final class RankCommand implements Callable<Integer> {
         }
     }
 
+    /** The options that try another scoring. */
+    static final class ScoringOptions {
+        @Option(
+                names = "--scoring",
+                paramLabel = "FILE",
+                description = "Weights, curves and gates, like config/scoring.yaml.")
+        @Nullable
+        Path file;
+
+        @Option(
+                names = "--from",
+                paramLabel = "FOLDER",
+                description = "Results of an earlier run; its spans are ranked anew by --scoring.")
+        @Nullable
+        Path from;
+
+        RunConfig apply(RunConfig base) {
+            return file == null ? base : ConfigReader.withSection(base, "scoring", file);
+        }
+    }
+
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
     /** Which zones have expired depends on the day, so it is settled here, once, and recorded with the config. */
     private static RunConfig dated(RunConfig config, Instant startedAt) {
         boolean dated = config.permit().findOnDate().isPresent();
@@ -94,11 +130,33 @@ final class RankCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Instant startedAt = Instant.now();
-        RunConfig config = dated(run.apply(output.apply(input.apply())), startedAt);
+        if (scoring.from != null) {
+            return rankAnew(scoring.from, startedAt);
+        }
+        RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
         console.out().print(RankReport.text(summary));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
+    }
+
+    private int rankAnew(Path from, Instant startedAt) {
+        if (scoring.file == null || output.folder == null) {
+            throw new ParameterException(
+                    commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
+        }
+        var summary =
+                new RescoreRun(from, console.progress()).run(scoring.file, output.folder, output.overwrite, startedAt);
+        console.out().print(RescoreReport.text(summary));
+        console.out().flush();
+        return ExitCode.OK;
+    }
+
+    private CommandLine commandLine() {
+        if (spec == null) {
+            throw new IllegalStateException("picocli has not injected the command's spec");
+        }
+        return spec.commandLine();
     }
 }

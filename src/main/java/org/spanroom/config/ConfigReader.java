@@ -45,6 +45,15 @@ public final class ConfigReader {
         return read(runFile, ConfigReader::recorded);
     }
 
+    /**
+     * Returns a config with one section read from a file of its own, on top of what the config has for it.
+     *
+     * @throws InputException naming file, line, key and remedy if anything in it is not understood
+     */
+    public static RunConfig withSection(RunConfig config, String key, Path file) {
+        return FiledSections.withSection(config, key, file);
+    }
+
     private static ConfigNode recorded(ConfigNode root) {
         if (root instanceof ConfigNode.Mapping members && members.entries().containsKey("config")) {
             return members.entries().get("config").value();
@@ -83,9 +92,9 @@ public final class ConfigReader {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
             }
-            return Files.readString(file);
+            return ConfigText.of(Files.readAllBytes(file));
         } catch (CharacterCodingException e) {
-            throw new InputException(file, "the file is not text in UTF-8", "Save it as UTF-8.", e);
+            throw new InputException(file, "the file is not text in UTF-8 or UTF-16", "Save it as UTF-8.", e);
         } catch (IOException e) {
             String problem = Files.exists(file) ? "the file cannot be read" : "there is no such file";
             throw new InputException(file, problem, "Name a readable config file with --config.", e);

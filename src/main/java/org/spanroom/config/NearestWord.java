@@ -9,11 +9,15 @@ import java.util.Optional;
 /** Finds the right word that somebody may have meant by a wrong one. */
 public final class NearestWord {
     private static final double LARGEST_CHANGE_RATIO = 0.5;
+    private static final int LONGEST_WORD = 100;
 
     private NearestWord() {}
 
     /** Finds the word with the smallest edit distance (Levenshtein), unless half of the longer word would have to change. */
     static Optional<String> find(String wrong, Collection<String> right) {
+        if (wrong.length() > LONGEST_WORD) {
+            return Optional.empty();
+        }
         return right.stream()
                 .min(Comparator.<String>comparingInt(word -> distance(wrong, word))
                         .thenComparing(word -> word))

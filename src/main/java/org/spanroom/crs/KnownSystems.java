@@ -42,6 +42,7 @@ final class KnownSystems {
                         WGS84_WKT + authority + "]",
                         WGS84_ESRI_WKT,
                         OptionalDouble.empty(),
+                        Optional.empty(),
                         Optional.empty()),
                 ReferenceSystem.Path.NONE);
     }

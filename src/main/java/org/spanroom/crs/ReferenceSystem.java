@@ -34,7 +34,8 @@ public final class ReferenceSystem {
             String wkt,
             String esriWkt,
             OptionalDouble unitLengthM,
-            Optional<String> caution) {}
+            Optional<String> caution,
+            Optional<AreaOfUse> area) {}
 
     /** The way between a plane and WGS 84, on packed pairs of ordinates, easting or longitude first. */
     interface Path {
@@ -100,6 +101,14 @@ public final class ReferenceSystem {
     /** Returns what a user should know before trusting positions, such as a datum whose shift is not known. */
     public Optional<String> caution() {
         return description.caution();
+    }
+
+    /**
+     * Returns true if a place lies far outside the area that the EPSG dataset gives for the system: about as far as the area is
+     * wide. False where no area is known.
+     */
+    public boolean isFarOutside(double lonDeg, double latDeg) {
+        return description.area().filter(area -> !area.isNear(lonDeg, latDeg)).isPresent();
     }
 
     /**

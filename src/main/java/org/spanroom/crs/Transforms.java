@@ -33,8 +33,18 @@ final class Transforms {
                 WktWriter.ogc(plane, code),
                 prjText.orElseGet(() -> EsriWkt.of(plane, code.isPresent())),
                 unitLengthM(plane),
-                Datums.caution(geographic(plane)));
+                Datums.caution(geographic(plane)),
+                area(plane));
         return new ReferenceSystem(description, path(plane, code.isPresent()));
+    }
+
+    private static Optional<AreaOfUse> area(CoordinateReferenceSystem plane) {
+        return Optional.ofNullable(CRS.getGeographicBoundingBox(plane))
+                .map(box -> new AreaOfUse(
+                        box.getWestBoundLongitude(),
+                        box.getSouthBoundLatitude(),
+                        box.getEastBoundLongitude(),
+                        box.getNorthBoundLatitude()));
     }
 
     static CoordinateReferenceSystem horizontal(CoordinateReferenceSystem any) {

@@ -13,6 +13,7 @@ import org.geotools.referencing.CRS;
 /** Reads WKT 1. Where the text names its EPSG code, the dataset's definition counts, since it also knows the datum shift. */
 final class WktReader {
     private static final double SAME_UNIT_RATIO = 1e-6;
+    private static final int DEEPEST = 30;
 
     private static final Pattern AXIS =
             Pattern.compile(",\\s*AXIS\\s*[\\[(]\\s*\"[^\"]*\"\\s*,\\s*[A-Z_]+\\s*[\\])]", Pattern.CASE_INSENSITIVE);
@@ -48,11 +49,24 @@ final class WktReader {
      */
     static CoordinateReferenceSystem parse(String text) {
         Quiet.install();
+        demandShallow(text);
         try {
             return CRS.parseWKT(AXIS.matcher(text).replaceAll(""));
         } catch (FactoryException | RuntimeException e) {
             throw new IllegalArgumentException(
                     "the WKT cannot be read: " + DefinitionParser.abridged(String.valueOf(e.getMessage())), e);
+        }
+    }
+
+    /** The parser calls itself for each level; real systems have six or so. */
+    private static void demandShallow(String text) {
+        int depth = 0;
+        for (int at = 0; at < text.length(); at++) {
+            char c = text.charAt(at);
+            depth += c == '[' || c == '(' ? 1 : c == ']' || c == ')' ? -1 : 0;
+            if (depth > DEEPEST) {
+                throw new IllegalArgumentException("the WKT is nested more than " + DEEPEST + " deep");
+            }
         }
     }
 

@@ -19,6 +19,18 @@ public record Finding(
         String detail,
         Optional<Place> place,
         double lengthM) {
+    private static final int LONGEST_DETAIL = 2000;
+    private static final int LONGEST_NAME = 500;
+
+    /** Texts from the data may be of any length; a finding shows their beginning. */
+    public Finding {
+        detail = shortened(detail, LONGEST_DETAIL);
+        featureId = shortened(featureId, LONGEST_NAME);
+    }
+
+    private static String shortened(String text, int longest) {
+        return text.length() <= longest ? text : text.substring(0, longest - 3) + "...";
+    }
 
     public static Finding of(FindingCode code, String source, String featureId, String detail) {
         return new Finding(code, source, featureId, "", detail, Optional.empty(), 0);

@@ -4,18 +4,29 @@ import java.nio.file.Path;
 
 /** Input that cannot be used at all: a file, a layer, a config. Its message is one line for the person who can mend it. */
 public final class InputException extends RuntimeException {
+    private static final int LONGEST = 1000;
+
     /**
      * @param file the file, as the user named it
      * @param problem what is wrong, with the place inside the file where there is one
      * @param remedy what to do about it, as a sentence
      */
     public InputException(Path file, String problem, String remedy) {
-        super(oneLine(file + ": " + problem + ". " + remedy));
+        super(message(file, problem, remedy));
     }
 
     /** As above, keeping the exception that a library threw. */
     public InputException(Path file, String problem, String remedy, Throwable cause) {
-        super(oneLine(file + ": " + problem + ". " + remedy), cause);
+        super(message(file, problem, remedy), cause);
+    }
+
+    /** What a file says may be of any length; the message shows its beginning, and the remedy. */
+    private static String message(Path file, String problem, String remedy) {
+        return oneLine(file + ": " + shortened(problem) + ". " + shortened(remedy));
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 3) + "...";
     }
 
     private static String oneLine(String message) {

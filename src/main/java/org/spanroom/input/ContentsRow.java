@@ -17,6 +17,8 @@ import org.spanroom.model.Unit;
 
 /** One row of the contents table, its values in our units. */
 final class ContentsRow {
+    private static final int MOST_LINE_BREAKS = 50;
+
     private final RunConfig config;
     private final CappedLog log;
     private final CSVRecord record;
@@ -85,6 +87,23 @@ final class ContentsRow {
         }
         String text = record.get(index).strip();
         return config.values().missing().contains(ValueWords.fold(text)) ? "" : text;
+    }
+
+    /**
+     * Says what is wrong with a row that goes on over further lines, because a quote was opened and not closed: it has swallowed
+     * rows. Only a column that is not read may hold a text of several lines, and not of very many.
+     */
+    Optional<String> runOn() {
+        long lines = record.stream().mapToLong(ContentsRow::lineBreaks).sum();
+        boolean inColumn =
+                columns.values().stream().anyMatch(index -> index < record.size() && lineBreaks(record.get(index)) > 0);
+        return inColumn || lines > MOST_LINE_BREAKS
+                ? Optional.of("it and " + lines + " lines before it are one row: is a quote not closed there?")
+                : Optional.empty();
+    }
+
+    private static long lineBreaks(String cell) {
+        return cell.chars().filter(c -> c == '\n').count();
     }
 
     double outsideMm(Term term) {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -23,7 +24,8 @@ import org.spanroom.finding.InputException;
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
  * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalogue that gives what the row leaves out), may_move
- * (no: the cable may not be laid into a sleeve); others are named in a finding and left. Separators may be commas, semicolons or tabs.
+ * (no: the cable may not be laid into a sleeve); others are named in a finding and left. Separators may be commas,
+ * semicolons, tabs or vertical bars.
  */
 final class ContentsTableReader {
     private static final List<String> COLUMNS = List.of(
@@ -46,6 +48,7 @@ final class ContentsTableReader {
     private final CappedLog log;
     private final ContentsRow.Context context;
     private final Map<String, DuctItems> items = new LinkedHashMap<>();
+    private final Rejections rejections = new Rejections();
     private long rows;
     private long used;
 
@@ -63,6 +66,10 @@ final class ContentsTableReader {
 
     long usedRows() {
         return used;
+    }
+
+    Rejections rejections() {
+        return rejections;
     }
 
     ContentsTable read() {
@@ -128,18 +135,28 @@ final class ContentsTableReader {
     private void row(CSVRecord record, Map<String, Integer> columns, long line) {
         rows++;
         var row = new ContentsRow(context, record, columns, line);
+        if (taken(row)) {
+            used++;
+        } else {
+            rejections.count(FindingCode.CONTENTS_ROW_UNUSABLE);
+        }
+    }
+
+    private boolean taken(ContentsRow row) {
+        Optional<String> runOn = row.runOn();
+        if (runOn.isPresent()) {
+            return unusable(row, runOn.get());
+        }
         if (row.duct().isEmpty()) {
-            unusable(row, "it names no duct");
-            return;
+            return unusable(row, "it names no duct");
         }
         String kind = row.cell("kind").toLowerCase(Locale.ROOT);
         DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems());
-        boolean taken = switch (kind) {
+        return switch (kind) {
             case "innerduct" -> listed.addInnerduct(row);
             case "cable" -> listed.addCable(row);
             default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
         };
-        used += taken ? 1 : 0;
     }
 
     private boolean unusable(ContentsRow row, String why) {

@@ -47,6 +47,6 @@ final class FeatureOutlet {
 
     void reject(String fileId, FeatureFault fault) {
         met++;
-        log.feature(fault.code(), met, fileId, fault.detail());
+        log.rejected(fault.code(), met, fileId, fault.detail());
     }
 }

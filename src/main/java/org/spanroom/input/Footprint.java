@@ -10,14 +10,12 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 import org.spanroom.model.Line;
 
 /**
  * A vault's outline: the outer rings, and a place inside the largest of them.
  *
- * <p>Rings that are not closed are closed; outlines that cross themselves are repaired by JTS's GeometryFixer; an outline without
+ * <p>Rings that are not closed are closed; outlines that cross themselves are repaired by {@link OutlineMender}; an outline without
  * area becomes the point where it begins.
  *
  * @param repair what had to be mended, or empty
@@ -27,7 +25,7 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
     private static final int SMALLEST_RING = 4;
 
     /** Returns the outline of a polygon feature whose ordinates are in degrees already. */
-    static Footprint of(SourceGeometry geometry) {
+    static Footprint of(SourceGeometry geometry, OutlineMender mender) {
         int dimension = geometry.hasZ() ? 3 : 2;
         var polygons = new ArrayList<Polygon>();
         var holes = new ArrayList<LinearRing>();
@@ -54,20 +52,19 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
             }
         }
         java.util.Collections.reverse(polygons);
-        return of(polygons, closed, geometry.parts());
+        return of(geometry.parts(), polygons, closed, mender);
     }
 
-    private static Footprint of(List<Polygon> polygons, String closed, List<double[]> parts) {
+    private static Footprint of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineMender mender) {
         String repair = closed;
         var valid = new ArrayList<Polygon>();
         for (Polygon polygon : polygons) {
             if (polygon.isValid()) {
                 valid.add(polygon);
             } else {
-                repair = "the outline crosses or touches itself";
-                for (Object part : PolygonExtracter.getPolygons(GeometryFixer.fix(polygon))) {
-                    valid.add((Polygon) part);
-                }
+                OutlineMender.Mended mended = mender.mend(polygon);
+                repair = mended.words();
+                valid.addAll(mended.polygons());
             }
         }
         Optional<Polygon> largest = valid.stream()
@@ -83,9 +80,6 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
     }
 
     private static Footprint withoutArea(List<double[]> parts) {
-        if (parts.isEmpty()) {
-            return new Footprint(List.of(), Double.NaN, Double.NaN, Optional.empty());
-        }
         return new Footprint(
                 List.of(),
                 parts.get(0)[0],

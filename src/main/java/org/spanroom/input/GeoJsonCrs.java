@@ -19,6 +19,7 @@ final class GeoJsonCrs {
     static final String DEFAULT = "OGC:CRS84";
 
     private static final int TAIL = 1 << 16;
+    private static final int LONGEST_NAME = 1000;
     private static final int MOST_CANDIDATES = 50;
     private static final byte[] MEMBER = "\"crs\"".getBytes(StandardCharsets.US_ASCII);
     private static final Pattern EPSG = Pattern.compile("(?i).*\\bepsg\\b.*?(\\d{3,9})");
@@ -65,6 +66,9 @@ final class GeoJsonCrs {
     /** Returns the short form of a name such as "urn:ogc:def:crs:EPSG::27700"; an unknown form stays as it is. */
     static String definition(String name) {
         String stripped = name.strip();
+        if (stripped.length() > LONGEST_NAME) {
+            return stripped.substring(0, LONGEST_NAME); // the patterns would take the square of its length
+        }
         if (CRS84.matcher(stripped).matches()) {
             return DEFAULT;
         }
@@ -73,8 +77,9 @@ final class GeoJsonCrs {
     }
 
     /**
-     * Returns what a "crs" member states that comes after the features, if the file ends in one. What follows the member's name is parsed to the end of the file: only a member of the outermost object leaves
-     * exactly one object there.
+     * Returns what a "crs" member states that comes after the features, if the file ends in one. What follows the member's name is
+     * parsed to the end of the file: only a member of the outermost object leaves exactly one object there. A member further from
+     * the end is found by the reading itself, which then has to begin anew.
      */
     static Optional<Optional<String>> atEndOf(Path file) throws IOException {
         byte[] tail = tail(file);

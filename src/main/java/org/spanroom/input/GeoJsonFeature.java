@@ -14,6 +14,11 @@ import org.spanroom.finding.FindingCode;
  * wanted ones are kept, and lists and objects among these count as no value. Used again for the next feature.
  */
 final class GeoJsonFeature {
+    /** So many names of fields are shown and searched; a wanted field is read all the same where it comes later. */
+    private static final int MOST_NAMES = 10_000;
+
+    private static final int LONGEST_ID = 200;
+
     private final WantedFields fields;
     private final LayerLog log;
     private final GeoJsonGeometry geometry = new GeoJsonGeometry();
@@ -127,9 +132,14 @@ final class GeoJsonFeature {
         };
     }
 
+    /** The file's id only names the feature in findings. */
+    private static String shortened(String id) {
+        return id.length() <= LONGEST_ID ? id : id.substring(0, LONGEST_ID);
+    }
+
     private void id(JsonParser parser) throws IOException {
         switch (parser.currentToken()) {
-            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> id = parser.getText();
+            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> id = shortened(parser.getText());
             case VALUE_NULL -> id = "";
             default -> {
                 log.odd(FindingCode.LAYER_ISSUE, number, "the id is neither text nor number; it was left out");
@@ -147,7 +157,7 @@ final class GeoJsonFeature {
         }
         for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
             JsonToken token = parser.nextToken();
-            if (collectNames) {
+            if (collectNames && names.size() < MOST_NAMES) {
                 names.add(name);
             }
             int slot = fields.slot(name);

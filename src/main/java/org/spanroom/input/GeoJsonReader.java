@@ -1,5 +1,6 @@
 package org.spanroom.input;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
@@ -29,6 +30,7 @@ final class GeoJsonReader {
     private final long most;
     private final Optional<LayerHeader> header;
     private Optional<Optional<String>> statedCrs = Optional.empty();
+    private Optional<Optional<String>> lateCrs = Optional.empty();
     private GeoJsonTexts.Layout layout = GeoJsonTexts.Layout.ONE_STREAM;
     private boolean stopped;
 
@@ -56,6 +58,11 @@ final class GeoJsonReader {
         return statedCrs;
     }
 
+    /** Returns the reference system that came to light after features had been read as if in another, if one did. */
+    Optional<Optional<String>> lateCrs() {
+        return lateCrs;
+    }
+
     /** Returns true if reading stopped at the number of features allowed, not at the end. */
     boolean stopped() {
         return stopped;
@@ -72,7 +79,7 @@ final class GeoJsonReader {
                 }
             } catch (JsonProcessingException broken) {
                 any = true;
-                endBrokenText(texts, broken);
+                endBrokenText(texts, broken, parser.currentLocation());
             }
         }
         if (!any) {
@@ -80,9 +87,9 @@ final class GeoJsonReader {
         }
     }
 
-    private void endBrokenText(GeoJsonTexts texts, JsonProcessingException broken) {
-        String place = broken.getLocation() == null ? "" : " at " + texts.place(broken.getLocation());
-        String problem = "the JSON is broken" + place + " (" + broken.getOriginalMessage() + ")";
+    private void endBrokenText(GeoJsonTexts texts, JsonProcessingException broken, JsonLocation reached) {
+        String place = texts.place(Optional.ofNullable(broken.getLocation()).orElse(reached));
+        String problem = "the JSON is broken at " + place + " (" + JsonProblem.words(broken) + ")";
         if (!layout.outlastsBrokenText()) {
             throw new InputException(file, problem + ", in or after feature " + outlet.next(), REMEDY, broken);
         }
@@ -225,7 +232,8 @@ final class GeoJsonReader {
                 statedCrs = Optional.of(stated);
             }
             if (contradictsHeader(stated)) {
-                throw noGeoJson("its \"crs\" comes too late to be seen before the features are read, or there are two");
+                lateCrs = Optional.of(stated);
+                throw noGeoJson("it has two members \"crs\" that differ");
             }
         }
     }

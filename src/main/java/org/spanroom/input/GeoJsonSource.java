@@ -3,8 +3,10 @@ package org.spanroom.input;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 
 /** A GeoJSON file as a layer: the names of its fields and its reference system are found by looking at its first features. */
@@ -14,11 +16,16 @@ final class GeoJsonSource implements LayerSource {
     private final LayerHeader header;
     private final FindingLog findings;
     private final GeoJsonTexts.Layout layout;
+    private final boolean mayBeCorrected;
+    private Optional<LayerHeader> correctHeader = Optional.empty();
+    private LayerLog log;
 
-    private GeoJsonSource(LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout) {
+    private GeoJsonSource(LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout, boolean mayBeCorrected) {
         this.header = header;
         this.findings = findings;
         this.layout = layout;
+        this.mayBeCorrected = mayBeCorrected;
+        this.log = LayerLog.unheard(header.source());
     }
 
     static GeoJsonSource open(Path file, FindingLog findings) {
@@ -47,7 +54,7 @@ final class GeoJsonSource implements LayerSource {
                     List.copyOf(feature.names()),
                     crs.orElse(Optional.of(GeoJsonCrs.DEFAULT)),
                     -1);
-            return new GeoJsonSource(header, findings, layout);
+            return new GeoJsonSource(header, findings, layout, crs.isEmpty());
         } catch (IOException e) {
             throw LayerFormat.unreadable(file, e);
         }
@@ -60,7 +67,7 @@ final class GeoJsonSource implements LayerSource {
 
     @Override
     public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
-        var log = new LayerLog(header.source(), findings);
+        log = new LayerLog(header.source(), findings);
         var fields = new WantedFields(wantedFields);
         var outlet = new FeatureOutlet(log, fields, sink);
         var reader = new GeoJsonReader(
@@ -74,9 +81,22 @@ final class GeoJsonSource implements LayerSource {
             reader.read(texts);
         } catch (IOException e) {
             throw LayerFormat.unreadable(header.file(), e);
+        } finally {
+            correctHeader = reader.lateCrs().filter(late -> mayBeCorrected).map(header::withCrs);
         }
-        log.close();
+        log.close(outlet.met());
         return outlet.met();
+    }
+
+    @Override
+    public Map<FindingCode, Long> rejected() {
+        return log.rejections().byCode();
+    }
+
+    /** A "crs" that comes after the features and not near the end is only found by reading to it. */
+    @Override
+    public Optional<LayerSource> corrected(FindingLog findingsAnew) {
+        return correctHeader.map(correct -> new GeoJsonSource(correct, findingsAnew, layout, false));
     }
 
     @Override

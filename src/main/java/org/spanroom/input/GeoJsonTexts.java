@@ -14,6 +14,7 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The JSON texts of one file: a single one, one a line, or records after RFC 8142; a parser for each. */
@@ -74,7 +75,8 @@ final class GeoJsonTexts implements Closeable {
 
     /**
      * Returns the layout of a file, judged by its beginning: a separator before the first text, or a first text of one
-     * line, no feature collection, with something on a line after it.
+     * line, no feature collection, with something on a line after it; where the first text is broken or no object, by the lines
+     * after it.
      */
     static Layout layoutOf(Path file) throws IOException {
         try (InputStream in = new BufferedInputStream(Utf8Stream.open(file))) {
@@ -88,7 +90,11 @@ final class GeoJsonTexts implements Closeable {
         }
         try (GeoJsonTexts texts = new GeoJsonTexts(file, Layout.ONE_STREAM);
                 JsonParser parser = texts.next()) {
-            return parser != null && firstTextIsALine(parser) ? Layout.LINES : Layout.ONE_STREAM;
+            if (parser == null) {
+                return Layout.ONE_STREAM;
+            }
+            Optional<Boolean> line = firstTextIsALine(parser);
+            return line.isPresent() ? (line.get() ? Layout.LINES : Layout.ONE_STREAM) : layoutByLines(file);
         }
     }
 
@@ -123,31 +129,40 @@ final class GeoJsonTexts implements Closeable {
         in.close();
     }
 
-    private static boolean firstTextIsALine(JsonParser parser) throws IOException {
+    private static Layout layoutByLines(Path file) throws IOException {
+        try (InputStream in = Utf8Stream.open(file)) {
+            return TextLines.holdFeatures(in) ? Layout.LINES : Layout.ONE_STREAM;
+        }
+    }
+
+    /** Empty where the first text does not say: it is broken, or no object. */
+    private static Optional<Boolean> firstTextIsALine(JsonParser parser) throws IOException {
         int line;
         try {
             if (parser.nextToken() != JsonToken.START_OBJECT) {
-                return false;
+                return Optional.empty();
             }
             line = parser.currentTokenLocation().getLineNr();
             for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
                 JsonToken value = parser.nextToken();
                 if (name.equals("features")
                         || (value == JsonToken.VALUE_STRING && parser.getText().equals("FeatureCollection"))) {
-                    return false;
+                    return Optional.of(false);
                 }
                 parser.skipChildren();
             }
             if (parser.currentLocation().getLineNr() != line) {
-                return false;
+                return Optional.of(false);
             }
         } catch (JsonProcessingException broken) {
-            return false; // the reading itself will say what is wrong
+            return Optional.empty(); // the reading itself will say what is wrong
         }
         try {
-            return parser.nextToken() != null && parser.currentTokenLocation().getLineNr() > line;
+            return Optional.of(
+                    parser.nextToken() != null && parser.currentTokenLocation().getLineNr() > line);
         } catch (JsonProcessingException broken) {
-            return broken.getLocation() != null && broken.getLocation().getLineNr() > line;
+            return Optional.of(
+                    broken.getLocation() != null && broken.getLocation().getLineNr() > line);
         }
     }
 }

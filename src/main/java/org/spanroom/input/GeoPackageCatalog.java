@@ -11,6 +11,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class GeoPackageCatalog {
     private static final Set<Integer> APPLICATION_IDS = Set.of(0x47504B47, 0x47503130, 0x47503131); // GPKG, GP10, GP11
     private static final int WAL_VERSION_OFFSET = 18;
     private static final int BUSY_TIMEOUT_MS = 2_000;
+    private static final int MOST_LAYERS = 10_000;
 
     /** The word of the standard, and the system of that name that some programs write instead. */
     private static final Pattern UNDEFINED = Pattern.compile("(?is)undefined|\\w+\\s*\\[\\s*\"undefined.*");
@@ -52,18 +54,28 @@ final class GeoPackageCatalog {
         config.setReadOnly(true);
         config.setBusyTimeout(BUSY_TIMEOUT_MS);
         String mode = inWriteAheadMode(file) && !hasLog(file) ? "immutable=1" : "mode=ro";
+        String address = "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?" + mode;
+        ViewNesting.Opener opener = () -> limited(DriverManager.getConnection(address, config.toProperties()), file);
         try {
-            Connection connection = DriverManager.getConnection(
-                    "jdbc:sqlite:" + file.toAbsolutePath().toUri() + "?" + mode, config.toProperties());
-            try (Statement statement = connection.createStatement()) {
-                statement.execute("PRAGMA trusted_schema=OFF");
-            } catch (SQLException e) {
-                connection.close();
-                throw e;
+            if (!ViewNesting.isBearable(opener)) {
+                throw new InputException(
+                        file, "its views are nested deeper than SQLite can bear", "Export the view as a table");
             }
-            return connection;
+            return opener.open();
         } catch (SQLException e) {
             throw unreadable(file, "it cannot be opened", e);
+        }
+    }
+
+    private static Connection limited(Connection connection, Path file) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            WorkLimit.of(sizeWithLog(file)).impose(connection);
+            statement.execute("PRAGMA trusted_schema=OFF");
+            statement.execute("PRAGMA cell_size_check=ON");
+            return connection;
+        } catch (SQLException e) {
+            connection.close();
+            throw e;
         }
     }
 
@@ -83,11 +95,12 @@ final class GeoPackageCatalog {
                 ResultSet rows = statement.executeQuery(
                         "SELECT c.table_name, g.column_name, g.geometry_type_name, g.srs_id FROM gpkg_contents c"
                                 + " JOIN gpkg_geometry_columns g ON lower(g.table_name) = lower(c.table_name)"
-                                + " WHERE c.data_type = 'features' ORDER BY c.table_name")) {
+                                + " WHERE c.data_type = 'features' LIMIT " + MOST_LAYERS)) {
             while (rows.next()) {
                 layers.add(new Layer(text(rows, 1), text(rows, 2), text(rows, 3), rows.getInt(4)));
             }
         }
+        layers.sort(Comparator.comparing(Layer::table).thenComparing(Layer::geometryColumn));
         return layers;
     }
 
@@ -167,11 +180,26 @@ final class GeoPackageCatalog {
 
     /** Returns the exception for a database that SQLite gives up on. */
     static InputException unreadable(Path file, String problem, SQLException cause) {
-        if (cause instanceof SQLiteException e
-                && (e.getResultCode() == SQLiteErrorCode.SQLITE_BUSY
-                        || e.getResultCode() == SQLiteErrorCode.SQLITE_LOCKED)) {
+        // The low byte is the primary result code; the others say more closely what it was.
+        int code = cause instanceof SQLiteException e ? e.getResultCode().code & 0xFF : 0;
+        if (code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code) {
             return new InputException(
                     file, "another program holds it locked", "Close that program, or copy the file", cause);
+        }
+        if (code == SQLiteErrorCode.SQLITE_INTERRUPT.code) {
+            return new InputException(
+                    file,
+                    problem + ": " + WorkLimit.of(sizeWithLog(file)).inWords(),
+                    "Export the view as a table",
+                    cause);
+        }
+        if ((code == SQLiteErrorCode.SQLITE_CANTOPEN.code || code == SQLiteErrorCode.SQLITE_READONLY.code)
+                && hasChangesBeside(file)) {
+            return new InputException(
+                    file,
+                    "changes that belong to it lie in the -wal or -journal file beside it and cannot be taken in",
+                    "Open it once with the program that wrote it, or copy both to a folder that can be written to",
+                    cause);
         }
         return new InputException(
                 file,
@@ -205,8 +233,24 @@ final class GeoPackageCatalog {
         }
     }
 
-    private static boolean hasLog(Path file) throws IOException {
-        Path log = file.resolveSibling(file.getFileName() + "-wal");
-        return Files.exists(log) && Files.size(log) > 0;
+    private static boolean hasLog(Path file) {
+        return sizeBeside(file, "-wal") > 0;
+    }
+
+    private static boolean hasChangesBeside(Path file) {
+        return hasLog(file) || sizeBeside(file, "-journal") > 0;
+    }
+
+    /** Returns the bytes of a database and of the log of changes that are not in it yet. */
+    static long sizeWithLog(Path file) {
+        return sizeBeside(file, "") + sizeBeside(file, "-wal");
+    }
+
+    private static long sizeBeside(Path file, String ending) {
+        try {
+            return Files.size(file.resolveSibling(file.getFileName() + ending));
+        } catch (IOException none) {
+            return 0;
+        }
     }
 }

@@ -9,10 +9,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.GeoPackageCatalog.Column;
@@ -106,6 +108,7 @@ final class GeoPackageSource implements LayerSource {
 
     @Override
     public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
+        log.rejections().clear();
         var fields = new WantedFields(wantedFields);
         var outlet = new FeatureOutlet(log, fields, sink);
         List<Optional<Column>> wanted = fields.names().stream()
@@ -116,7 +119,9 @@ final class GeoPackageSource implements LayerSource {
         try (Statement statement = connection.createStatement();
                 ResultSet rows = statement.executeQuery(query(wanted))) {
             var decoder = new WkbDecoder();
+            var limit = WorkLimit.of(GeoPackageCatalog.sizeWithLog(header.file()));
             while (rows.next()) {
+                demandEnd(limit, outlet.next());
                 String key = Optional.ofNullable(rows.getString(2)).orElse("");
                 for (int slot = 0; slot < wanted.size(); slot++) {
                     fields.set(slot, value(rows, slot + 3, wanted.get(slot)));
@@ -129,8 +134,22 @@ final class GeoPackageSource implements LayerSource {
                     "its layer \"" + layer.table() + "\" cannot be read beyond feature " + outlet.met(),
                     e);
         }
-        log.close();
+        log.close(outlet.met());
         return outlet.met();
+    }
+
+    @Override
+    public Map<FindingCode, Long> rejected() {
+        return log.rejections().byCode();
+    }
+
+    private void demandEnd(WorkLimit limit, long rows) {
+        if (limit.isExceededBy(rows)) {
+            throw new InputException(
+                    header.file(),
+                    "its layer \"" + layer.table() + "\" has more rows than the file has bytes: a view without end?",
+                    "Export the view as a table");
+        }
     }
 
     @Override

@@ -2,28 +2,39 @@ package org.spanroom.input;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 
 /** What the readers of both layers ask of geometries. */
 final class Geometries {
+    private static final Pattern CURVED =
+            Pattern.compile("CircularString|CompoundCurve|CurvePolygon|MultiCurve|MultiSurface|Curve|Surface");
+
     private Geometries() {}
 
     static boolean isFinite(double[] ordinates) {
         return Arrays.stream(ordinates).allMatch(Double::isFinite);
     }
 
-    /** Tells why a feature's geometry cannot be used in a layer of the wanted kind. */
-    static void reject(SourceFeature feature, String wanted, CappedLog log) {
+    /** Tells why a feature's geometry cannot be used in a layer of the wanted kind, and returns the kind of fault. */
+    static FindingCode reject(SourceFeature feature, String wanted, CappedLog log) {
         boolean none = feature.geometry().kind() == SourceGeometry.Kind.NONE;
-        String detail = none
-                ? "the feature has no geometry"
-                : "the feature is a " + feature.geometryType().toLowerCase(Locale.ROOT) + ", the layer is read for "
-                        + wanted;
-        log.add(Finding.of(
-                none ? FindingCode.EMPTY_GEOMETRY : FindingCode.WRONG_GEOMETRY_TYPE,
-                log.source(),
-                Long.toString(feature.number()),
-                detail));
+        FindingCode code = none ? FindingCode.EMPTY_GEOMETRY : FindingCode.WRONG_GEOMETRY_TYPE;
+        String detail = none ? "the feature has no geometry" : wrongType(feature, wanted);
+        log.add(Finding.of(code, log.source(), Long.toString(feature.number()), detail));
+        return code;
+    }
+
+    private static String wrongType(SourceFeature feature, String wanted) {
+        String type = feature.geometryType();
+        String found = "the feature's geometry is of type " + type.toLowerCase(Locale.ROOT) + ", the layer is read for "
+                + wanted;
+        if (CURVED.matcher(type).lookingAt()) {
+            return found + "; export it with its curves drawn as straight pieces";
+        }
+        return feature.geometry().kind() == SourceGeometry.Kind.OTHER && type.startsWith("GeometryCollection")
+                ? found + ", and the collection holds several kinds or others"
+                : found;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.function.BiFunction;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -73,17 +74,25 @@ public final class InputReader {
     private RoutesRead readRoutes(Path file, ContentsTable table) {
         LayerConfig layer = config.inputs().routes();
         FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+        return readLayer(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "routes");
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new RouteReader(config, crs, fields, new CappedLog(findings, header.source()), table);
+            var reader = new RouteReader(config, crs, fields, new CappedLog(heard, header.source()), table);
             long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
+            reader.rejections().add(source.rejected());
             records.add(new InputRecord(
-                    "routes", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+                    "routes",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests)));
             return new RoutesRead(reader, crs);
-        }
+        });
     }
 
     private VaultsRead readVaults() {
@@ -93,41 +102,86 @@ public final class InputReader {
     private VaultsRead readVaults(Path file) {
         LayerConfig layer = config.inputs().vaults();
         FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+        return readLayer(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "vaults");
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new VaultReader(config, crs, fields, new CappedLog(findings, header.source()));
+            var reader = new VaultReader(config, crs, fields, new CappedLog(heard, header.source()));
             long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
+            reader.rejections().add(source.rejected());
             var record = new InputRecord(
-                    "vaults", file, header.layerName(), crs.name(), features, reader.used(), await(digests));
+                    "vaults",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests));
             return new VaultsRead(reader.vaults(), List.of(record));
-        }
+        });
     }
 
     private List<Zone> readZones(Path file) {
         LayerConfig layer = config.inputs().zones();
         FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        try (LayerSource source = opener.open(file, layer.layer(), findings)) {
+        return readLayer(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, "zones");
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new ZoneReader(config, crs, fields, new CappedLog(findings, header.source()));
+            var reader = new ZoneReader(config, crs, fields, new CappedLog(heard, header.source()));
             long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
+            reader.rejections().add(source.rejected());
             records.add(new InputRecord(
-                    "zones", file, header.layerName(), crs.name(), features, reader.used(), await(digests)));
+                    "zones",
+                    file,
+                    header.layerName(),
+                    crs.name(),
+                    features,
+                    reader.used(),
+                    reader.rejections().byCode(),
+                    await(digests)));
             return reader.zones();
-        }
+        });
     }
 
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
         records.add(new InputRecord(
-                "contents", file, "", "", reader.rows(), reader.usedRows(), List.of(FileDigest.of(file))));
+                "contents",
+                file,
+                "",
+                "",
+                reader.rows(),
+                reader.usedRows(),
+                reader.rejections().byCode(),
+                List.of(FileDigest.of(file))));
         return table;
+    }
+
+    /**
+     * Opens a layer and reads it; a second time, with nothing left of the first but the time, where the first reading has shown that
+     * the header was wrong.
+     */
+    private <T> T readLayer(Path file, LayerConfig layer, BiFunction<LayerSource, FindingLog, T> reading) {
+        var heard = new FindingLog();
+        try (LayerSource source = opener.open(file, layer.layer(), heard)) {
+            try {
+                T read = reading.apply(source, heard);
+                heard.all().forEach(findings::add);
+                return read;
+            } catch (InputException problem) {
+                var heardAnew = new FindingLog();
+                try (LayerSource again = source.corrected(heardAnew).orElseThrow(() -> problem)) {
+                    T read = reading.apply(again, heardAnew);
+                    heardAnew.all().forEach(findings::add);
+                    return read;
+                }
+            }
+        }
     }
 
     /** Routes, vaults, contents, zones, whatever was read first. */

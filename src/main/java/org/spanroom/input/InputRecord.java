@@ -2,7 +2,9 @@ package org.spanroom.input;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.spanroom.finding.FindingCode;
 
 /**
  * What was read from one file: for the run's record.
@@ -12,6 +14,7 @@ import java.util.Optional;
  * @param crsName the reference system that the ordinates were read in; empty for a table
  * @param featuresRead features, or rows, met
  * @param featuresUsed those of which at least a part is in the results
+ * @param rejectedByCode all others, counted by the reason; findings list at most a thousand of each
  * @param digests the file and those that belong to it
  */
 public record InputRecord(
@@ -21,9 +24,17 @@ public record InputRecord(
         String crsName,
         long featuresRead,
         long featuresUsed,
+        Map<FindingCode, Long> rejectedByCode,
         List<FileDigest> digests) {
     public InputRecord {
+        rejectedByCode = Map.copyOf(rejectedByCode);
         digests = List.copyOf(digests);
+        long rejected =
+                rejectedByCode.values().stream().mapToLong(Long::longValue).sum();
+        if (featuresRead != featuresUsed + rejected) {
+            throw new IllegalStateException(role + ": features read must be those used and those rejected, but "
+                    + featuresRead + " is not " + featuresUsed + " + " + rejectedByCode);
+        }
     }
 
     /** Returns the words that findings use for this file or layer. */

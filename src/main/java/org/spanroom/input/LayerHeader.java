@@ -18,6 +18,10 @@ record LayerHeader(
         fields = List.copyOf(fields);
     }
 
+    LayerHeader withCrs(Optional<String> other) {
+        return new LayerHeader(file, layerName, fields, other, featureCount);
+    }
+
     /** Returns the words that findings use for this layer: its file's name, and its own where that says more. */
     String source() {
         String fileName = String.valueOf(file.getFileName());

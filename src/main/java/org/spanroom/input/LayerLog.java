@@ -14,6 +14,8 @@ final class LayerLog {
     private final String source;
     private final FindingLog findings;
     private final Map<String, Oddity> oddities = new TreeMap<>();
+    private final CappedLog features;
+    private final Rejections rejections = new Rejections();
 
     /** How many features are odd in one way, and the first of them. */
     private record Oddity(FindingCode code, long firstFeature, long count) {}
@@ -21,6 +23,7 @@ final class LayerLog {
     LayerLog(String source, FindingLog findings) {
         this.source = source;
         this.findings = findings;
+        this.features = new CappedLog(findings, source);
     }
 
     /** Returns a log whose findings nobody reads, for looking at a layer before it is read. */
@@ -33,13 +36,27 @@ final class LayerLog {
         findings.add(Finding.of(code, source, "", detail));
     }
 
-    /** Notes something about one feature. */
+    /** Notes something about one feature; of a layer with one fault everywhere the first thousand are listed. */
     void feature(FindingCode code, long number, String fileId, String detail) {
-        findings.add(Finding.of(
+        features.add(
                 code,
-                source,
-                fileId.isEmpty() ? Long.toString(number) : fileId,
-                "feature " + number + " of the layer: " + detail));
+                "",
+                () -> Finding.of(
+                        code,
+                        source,
+                        fileId.isEmpty() ? Long.toString(number) : fileId,
+                        "feature " + number + " of the layer: " + detail));
+    }
+
+    /** Notes that one feature was rejected, which is counted too. */
+    void rejected(FindingCode code, long number, String fileId, String detail) {
+        rejections.count(code);
+        feature(code, number, fileId, detail);
+    }
+
+    /** Returns how many features were rejected since the log was closed before, or made. */
+    Rejections rejections() {
+        return rejections;
     }
 
     /** Notes that a feature, counted from 1, is odd in a way that others may be too. */
@@ -50,8 +67,9 @@ final class LayerLog {
                 (old, next) -> new Oddity(old.code, Math.min(old.firstFeature, next.firstFeature), old.count + 1));
     }
 
-    /** Reports the oddities; to be called when the layer has been read. */
-    void close() {
+    /** Reports what is held back; to be called when the layer has been read. */
+    void close(long met) {
+        features.close(met);
         oddities.forEach((what, oddity) -> layer(
                 oddity.code(),
                 what + " (" + oddity.count() + " features, first number " + oddity.firstFeature() + ")"));

@@ -1,7 +1,11 @@
 package org.spanroom.input;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
 
 /**
  * One layer of one file, opened for reading. Implementations differ by format only.
@@ -19,6 +23,21 @@ interface LayerSource extends AutoCloseable {
      * @return how many features were met, those rejected by findings included
      */
     long read(List<String> wantedFields, Consumer<SourceFeature> sink);
+
+    /** Returns how many features the last reading rejected instead of handing them on, by the reason. */
+    default Map<FindingCode, Long> rejected() {
+        return Map.of();
+    }
+
+    /**
+     * Returns the layer opened anew where a reading that ended in an exception has shown that the header was wrong, and what it
+     * is instead; empty where that would not help.
+     *
+     * @param findings takes what is wrong with the layer, now and while it is read
+     */
+    default Optional<LayerSource> corrected(FindingLog findings) {
+        return Optional.empty();
+    }
 
     @Override
     void close();

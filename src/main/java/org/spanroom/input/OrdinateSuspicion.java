@@ -1,6 +1,8 @@
 package org.spanroom.input;
 
+import java.util.Arrays;
 import java.util.Optional;
+import org.spanroom.crs.ReferenceSystem;
 
 /**
  * Watches the ordinates of a layer for the usual mistakes about them: latitude first, degrees taken for lengths, lengths taken for
@@ -13,19 +15,29 @@ final class OrdinateSuspicion {
     /** Beyond the polar circles there are few cities; a layer there may well have latitude and longitude exchanged. */
     private static final double POLAR_CIRCLE_DEG = 66.6;
 
+    /** The first vertices are enough to judge the whole layer by, and to keep costs nothing. */
+    private static final int SAMPLE = 1000;
+
+    private final ReferenceSystem crs;
     private final boolean geographic;
+    private final double[] sample = new double[2 * SAMPLE];
     private long seen;
     private long exchanged;
     private long polar;
     private long degrees;
     private long lengths;
 
-    OrdinateSuspicion(boolean geographic) {
-        this.geographic = geographic;
+    OrdinateSuspicion(ReferenceSystem crs) {
+        this.crs = crs;
+        this.geographic = crs.isGeographic();
     }
 
     /** Notes the first vertex of a part, in the layer's own ordinates. */
     void see(double x, double y) {
+        if (seen < SAMPLE) {
+            sample[2 * (int) seen] = x;
+            sample[2 * (int) seen + 1] = y;
+        }
         seen++;
         double sizeX = Math.abs(x);
         double sizeY = Math.abs(y);
@@ -51,7 +63,34 @@ final class OrdinateSuspicion {
             return Optional.of("most ordinates look like degrees although the reference system is projected: "
                     + "perhaps it should be --crs EPSG:4326");
         }
-        return Optional.empty();
+        return outside();
+    }
+
+    /** Looks where the places would lie as they are, and with their ordinates exchanged. */
+    private Optional<String> outside() {
+        int kept = (int) Math.min(seen, SAMPLE);
+        if (kept == 0 || 2 * farOutside(kept, false) <= kept) {
+            return Optional.empty();
+        }
+        String found = "most features lie far outside the area that " + crs.name() + " is made for: ";
+        return Optional.of(found
+                + (2 * farOutside(kept, true) <= kept
+                        ? "the two ordinates seem to be exchanged (it has easting or longitude first)"
+                        : "is it another system? Give it with --crs EPSG:code"));
+    }
+
+    private int farOutside(int kept, boolean exchanged) {
+        double[] places = Arrays.copyOf(sample, 2 * kept);
+        for (int i = 0; exchanged && i < places.length; i += 2) {
+            places[i] = sample[i + 1];
+            places[i + 1] = sample[i];
+        }
+        crs.toLonLat(places, 2);
+        int outside = 0;
+        for (int i = 0; i < places.length; i += 2) {
+            outside += Double.isNaN(places[i]) || crs.isFarOutside(places[i], places[i + 1]) ? 1 : 0;
+        }
+        return outside;
     }
 
     private boolean most(long count) {

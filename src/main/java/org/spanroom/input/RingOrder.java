@@ -12,8 +12,8 @@ import java.util.List;
  * outer ring is taken as an outer one, because programs write such polygons. Valid for rings that do not cross.
  */
 final class RingOrder {
-    /** A second's work; a polygon that needs more is no vault. */
-    private static final long MOST_STEPS = 500_000_000;
+    /** A tenth of a second's work; a polygon that needs more is no vault. */
+    private static final long MOST_STEPS = 50_000_000;
 
     private static final int POINT = 16;
 

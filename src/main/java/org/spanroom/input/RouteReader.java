@@ -24,6 +24,7 @@ final class RouteReader {
     private final OrdinateSuspicion suspicion;
     private final List<Route> routes = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
+    private final Rejections rejections = new Rejections();
     private long used;
 
     RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table) {
@@ -31,7 +32,7 @@ final class RouteReader {
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
         this.ducts = new DuctMapper(config, values, table);
-        this.suspicion = new OrdinateSuspicion(crs.isGeographic());
+        this.suspicion = new OrdinateSuspicion(crs);
     }
 
     List<Route> routes() {
@@ -42,10 +43,14 @@ final class RouteReader {
         return used;
     }
 
+    Rejections rejections() {
+        return rejections;
+    }
+
     void accept(SourceFeature feature) {
         SourceGeometry geometry = feature.geometry();
         if (geometry.kind() != SourceGeometry.Kind.LINES) {
-            Geometries.reject(feature, "lines", log);
+            rejections.count(Geometries.reject(feature, "lines", log));
             return;
         }
         int dimension = geometry.hasZ() ? 3 : 2;
@@ -53,16 +58,15 @@ final class RouteReader {
         for (double[] part : geometry.parts()) {
             toLine(feature, part, dimension).ifPresent(lines::add);
         }
-        if (!lines.isEmpty()) {
-            used++;
-            add(feature, lines);
+        if (lines.isEmpty()) {
+            rejections.count(FindingCode.BAD_COORDINATE);
+            return;
         }
+        used++;
+        add(feature, lines);
     }
 
     private Optional<Line> toLine(SourceFeature feature, double[] ordinates, int dimension) {
-        if (ordinates.length < 2 * dimension) {
-            return Optional.empty();
-        }
         suspicion.see(ordinates[0], ordinates[1]);
         double x = ordinates[0];
         double y = ordinates[1];
@@ -91,16 +95,18 @@ final class RouteReader {
         Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
-        double wholeDeg = lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
+        boolean single = lines.size() == 1;
+        double wholeDeg =
+                single ? 0 : lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
         for (int part = 0; part < lines.size(); part++) {
             Line line = lines.get(part);
-            double shareRatio = wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;
+            double shareRatio = single ? 1 : wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;
             routes.add(new Route(
                     routes.size(),
                     id,
                     duct,
                     line,
-                    ofPart(recordedLengthM, lines.size() == 1 ? 1 : shareRatio),
+                    ofPart(recordedLengthM, shareRatio),
                     part == 0 ? from : Optional.empty(),
                     part == lines.size() - 1 ? to : Optional.empty(),
                     quality));

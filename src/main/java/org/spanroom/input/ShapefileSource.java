@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -58,6 +59,7 @@ final class ShapefileSource implements LayerSource {
 
     @Override
     public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
+        log.rejections().clear();
         var fields = new WantedFields(wantedFields);
         var outlet = new FeatureOutlet(log, fields, sink);
         try (Reading reading = new Reading(parts, LayerLog.unheard(""))) {
@@ -65,8 +67,13 @@ final class ShapefileSource implements LayerSource {
         } catch (IOException e) {
             throw LayerFormat.unreadable(header.file(), e);
         }
-        log.close();
+        log.close(outlet.met());
         return outlet.met();
+    }
+
+    @Override
+    public Map<FindingCode, Long> rejected() {
+        return log.rejections().byCode();
     }
 
     @Override

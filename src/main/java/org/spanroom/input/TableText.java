@@ -57,7 +57,7 @@ final class TableText {
     static char separator(String text) {
         String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         char best = ',';
-        for (char candidate : new char[] {';', '\t'}) {
+        for (char candidate : new char[] {';', '\t', '|'}) {
             if (count(header, candidate) > count(header, best)) {
                 best = candidate;
             }

@@ -1,8 +1,10 @@
 package org.spanroom.input;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.spanroom.config.RunConfig;
@@ -29,6 +31,9 @@ final class VaultReader {
     private final OrdinateSuspicion suspicion;
     private final List<Vault> vaults = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
+    private final Map<String, Integer> lastNumbers = new HashMap<>();
+    private final OutlineMender mender = new OutlineMender();
+    private final Rejections rejections = new Rejections();
     private long used;
 
     VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
@@ -36,7 +41,7 @@ final class VaultReader {
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
         this.words = WordMeanings.of(config.values());
-        this.suspicion = new OrdinateSuspicion(crs.isGeographic());
+        this.suspicion = new OrdinateSuspicion(crs);
     }
 
     List<Vault> vaults() {
@@ -47,17 +52,26 @@ final class VaultReader {
         return used;
     }
 
+    Rejections rejections() {
+        return rejections;
+    }
+
     void accept(SourceFeature feature) {
         int before = vaults.size();
-        switch (feature.geometry().kind()) {
+        FindingCode fault = switch (feature.geometry().kind()) {
             case POINTS -> points(feature);
             case POLYGONS -> outline(feature);
             default -> Geometries.reject(feature, "points or polygons", log);
+        };
+        if (vaults.size() > before) {
+            used++;
+        } else {
+            rejections.count(fault);
         }
-        used += vaults.size() > before ? 1 : 0;
     }
 
-    private void points(SourceFeature feature) {
+    /** Adds a vault for each point; returns what is wrong with a feature that has none in the end. */
+    private FindingCode points(SourceFeature feature) {
         int dimension = feature.geometry().hasZ() ? 3 : 2;
         for (double[] point : feature.geometry().parts()) {
             if (toLonLat(feature, point, dimension)) {
@@ -65,28 +79,23 @@ final class VaultReader {
                 add(feature, point[0], point[1], List.of(), z);
             }
         }
+        return FindingCode.BAD_COORDINATE;
     }
 
-    private void outline(SourceFeature feature) {
+    private FindingCode outline(SourceFeature feature) {
         int dimension = feature.geometry().hasZ() ? 3 : 2;
         for (double[] ring : feature.geometry().parts()) {
             if (!toLonLat(feature, ring, dimension)) {
-                return;
+                return FindingCode.BAD_COORDINATE;
             }
         }
-        Footprint footprint = Footprint.of(feature.geometry());
-        if (footprint.rings().isEmpty() && Double.isNaN(footprint.lonDeg())) {
-            Geometries.reject(feature, "points or polygons", log);
-            return;
-        }
+        Footprint footprint = Footprint.of(feature.geometry(), mender);
         add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
         footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, "", () -> text));
+        return FindingCode.BAD_COORDINATE;
     }
 
     private boolean toLonLat(SourceFeature feature, double[] ordinates, int dimension) {
-        if (ordinates.length < dimension) {
-            return false;
-        }
         suspicion.see(ordinates[0], ordinates[1]);
         double x = ordinates[0];
         double y = ordinates[1];
@@ -129,10 +138,11 @@ final class VaultReader {
         if (ids.add(id)) {
             return id;
         }
-        int number = 2;
+        int number = lastNumbers.getOrDefault(id, 1) + 1;
         while (!ids.add(id + "-" + number)) {
             number++;
         }
+        lastNumbers.put(id, number);
         String given = id + "-" + number;
         values.add(
                 FindingCode.DUPLICATE_ID,

@@ -1,22 +1,20 @@
 package org.spanroom.input;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
-import org.locationtech.jts.geom.util.GeometryFixer;
-import org.locationtech.jts.geom.util.PolygonExtracter;
 
 /**
  * The polygons of a zone, valid, in the ordinates of their layer.
  *
  * <p>Rings that are not closed are closed. Polygons that cross themselves, have a hole outside, or overlap one another are repaired
- * by JTS's GeometryFixer, which keeps the area that any of them covers; parts without area fall away.
+ * by {@link OutlineMender}, which keeps the area that any of them covers; parts without area fall away.
  *
  * @param polygons each with area; empty where the zone has none
  * @param repair what had to be mended, or empty
@@ -30,7 +28,7 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
     }
 
     /** Returns the outlines of a polygon feature as its file has it. */
-    static ZoneOutlines of(SourceGeometry geometry) {
+    static ZoneOutlines of(SourceGeometry geometry, OutlineMender mender) {
         int dimension = geometry.hasZ() ? 3 : 2;
         String repair = "";
         var polygons = new ArrayList<Polygon>();
@@ -46,9 +44,9 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
             if (vertices.size() >= SMALLEST_RING) {
                 LinearRing ring = GEOMETRY.createLinearRing(vertices.toArray(Coordinate[]::new));
                 if (isOuter) {
-                    polygons.add(0, GEOMETRY.createPolygon(ring, holes.toArray(LinearRing[]::new)));
+                    polygons.add(GEOMETRY.createPolygon(ring, holes.toArray(LinearRing[]::new)));
                 } else {
-                    holes.add(0, ring);
+                    holes.add(ring);
                 }
             } else {
                 repair = "a ring has fewer than three vertices";
@@ -57,21 +55,18 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
                 holes.clear();
             }
         }
-        return repaired(polygons, repair);
+        Collections.reverse(polygons);
+        return repaired(polygons, repair, mender);
     }
 
-    private static ZoneOutlines repaired(List<Polygon> polygons, String closed) {
+    private static ZoneOutlines repaired(List<Polygon> polygons, String closed, OutlineMender mender) {
         MultiPolygon all = GEOMETRY.createMultiPolygon(polygons.toArray(Polygon[]::new));
         boolean valid = all.isValid();
-        Geometry mended = valid ? all : GeometryFixer.fix(all);
-        var withArea = new ArrayList<Polygon>();
-        for (Object part : PolygonExtracter.getPolygons(mended)) {
-            Polygon polygon = (Polygon) part;
-            if (polygon.getArea() > 0) {
-                withArea.add(polygon);
-            }
-        }
-        String repair = valid ? closed : "the outline crosses or overlaps itself, or a hole lies outside";
+        OutlineMender.Mended mended = valid ? new OutlineMender.Mended(polygons, closed) : mender.mend(all);
+        List<Polygon> withArea = mended.polygons().stream()
+                .filter(polygon -> polygon.getArea() > 0)
+                .toList();
+        String repair = mended.words();
         return new ZoneOutlines(withArea, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
     }
 

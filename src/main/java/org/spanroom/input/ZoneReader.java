@@ -40,6 +40,8 @@ final class ZoneReader {
     private final OrdinateSuspicion suspicion;
     private final List<Zone> zones = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
+    private final Rejections rejections = new Rejections();
+    private final OutlineMender mender = new OutlineMender();
 
     ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
         this.crs = crs;
@@ -47,7 +49,11 @@ final class ZoneReader {
         this.values = new FeatureValues(config, fields, log);
         this.settings = config.permit();
         this.kindByWord = settings.kindByWord();
-        this.suspicion = new OrdinateSuspicion(crs.isGeographic());
+        this.suspicion = new OrdinateSuspicion(crs);
+    }
+
+    Rejections rejections() {
+        return rejections;
     }
 
     List<Zone> zones() {
@@ -62,11 +68,11 @@ final class ZoneReader {
     void accept(SourceFeature feature) {
         SourceGeometry geometry = feature.geometry();
         if (geometry.kind() != SourceGeometry.Kind.POLYGONS) {
-            Geometries.reject(feature, "polygons", log);
+            rejections.count(Geometries.reject(feature, "polygons", log));
             return;
         }
         geometry.parts().forEach(part -> suspicion.see(part[0], part[1]));
-        ZoneOutlines outlines = ZoneOutlines.of(geometry);
+        ZoneOutlines outlines = ZoneOutlines.of(geometry, mender);
         if (outlines.polygons().isEmpty()) {
             reject(feature, FindingCode.ZONE_WITHOUT_AREA, "no ring of the zone encloses an area");
             return;
@@ -172,6 +178,7 @@ final class ZoneReader {
     }
 
     private void reject(SourceFeature feature, FindingCode code, String detail) {
+        rejections.count(code);
         log.add(Finding.of(code, log.source(), Long.toString(feature.number()), detail));
     }
 

@@ -90,7 +90,7 @@ final class DataDictionary {
             | member | meaning |
             |---|---|
             | `program`, `version`, `started_at` | what ran, and when (UTC) |
-            | `inputs` | for each layer or table read: `role`, `file` as named, `layer`, `crs`, `sha256` of the file, `parts` (of a Shapefile, the files that belong to it, with theirs), `features_read`, `features_used`, `features_rejected` |
+            | `inputs` | for each layer or table read: `role`, `file` as named, `layer`, `crs`, `sha256` of the file, `parts` (of a Shapefile, the files that belong to it, with theirs), `features_read`, `features_used`, `features_rejected`, `rejected_by_code` (those, counted by the finding that says why; exact, also where the findings are too many to list) |
             | `spans`, `spans_ranked`, `spans_excluded` | how many rows; the excluded ones by reason |
             | `bends`, `vaults`, `findings` | how many rows |
             | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are in no span, and `spans_ranked` |

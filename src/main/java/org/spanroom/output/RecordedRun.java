@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.spanroom.finding.InputException;
 
 /**
@@ -66,7 +68,15 @@ public record RecordedRun(Path file, String version, List<RunRecord.Input> input
                 parts,
                 input.path("features_read").asLong(),
                 input.path("features_used").asLong(),
-                input.path("features_rejected").asLong());
+                input.path("features_rejected").asLong(),
+                counts(input.path("rejected_by_code")));
+    }
+
+    private static Map<String, Long> counts(JsonNode node) {
+        var counts = new TreeMap<String, Long>();
+        node.properties()
+                .forEach(count -> counts.put(count.getKey(), count.getValue().asLong()));
+        return counts;
     }
 
     private static String text(Path file, JsonNode node, String name) {

@@ -80,6 +80,7 @@ final class RunJson {
             json.writeNumberField("features_read", input.featuresRead());
             json.writeNumberField("features_used", input.featuresUsed());
             json.writeNumberField("features_rejected", input.featuresRejected());
+            counts("rejected_by_code", new TreeMap<>(input.rejectedByCode()));
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -22,6 +22,7 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
      * @param sha256 hash of the file's bytes, in hexadecimal
      * @param parts further files that belong to it
      * @param featuresUsed how many had at least a part taken into the run
+     * @param rejectedByCode how many had none, by the finding's code that says why; exact, also where not all are listed
      */
     public record Input(
             String role,
@@ -32,8 +33,10 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
             List<Part> parts,
             long featuresRead,
             long featuresUsed,
-            long featuresRejected) {
+            long featuresRejected,
+            Map<String, Long> rejectedByCode) {
         public Input {
+            rejectedByCode = Map.copyOf(rejectedByCode);
             parts = List.copyOf(parts);
         }
 

@@ -30,7 +30,7 @@ final class ScoreColumns {
                     "epull",
                     "ease_pull_pct",
                     "epull_pct",
-                    1,
+                    2,
                     "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
             elsewhere("ease_bends", "ebend", "bend_total_deg"),
             own(
@@ -54,7 +54,7 @@ final class ScoreColumns {
                     "know",
                     "knowledge_pct",
                     "know_pct",
-                    1,
+                    2,
                     "Weighted share of what matters that is recorded rather than assumed."),
             elsewhere("length", "len", "length_m"));
 
@@ -63,6 +63,14 @@ final class ScoreColumns {
     /** Returns the criteria that the data dictionary knows. */
     static List<String> knownCriteria() {
         return KNOWN.stream().map(Shown::key).toList();
+    }
+
+    /** Finds the column that holds the quantity of a criterion. */
+    static Optional<String> quantityColumn(String criterion) {
+        return KNOWN.stream()
+                .filter(shown -> shown.key().equals(criterion))
+                .map(Shown::quantity)
+                .findFirst();
     }
 
     /** Returns the columns of the given criteria. */

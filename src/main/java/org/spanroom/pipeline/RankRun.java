@@ -4,8 +4,10 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -155,7 +157,9 @@ public final class RankRun {
                         .toList(),
                 input.featuresRead(),
                 input.featuresUsed(),
-                input.featuresRejected());
+                input.featuresRejected(),
+                input.rejectedByCode().entrySet().stream()
+                        .collect(Collectors.toMap(entry -> entry.getKey().key(), Map.Entry::getValue)));
     }
 
     /** Returns the reference system that results are asked in, before any work is done for them. */

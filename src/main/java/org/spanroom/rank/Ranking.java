@@ -108,7 +108,11 @@ public final class Ranking {
 
     /** Returns the score of one span, which depends on nothing but that span. */
     public Score score(Assessment assessment) {
-        double[] found = quantities(assessment);
+        return score(quantities(assessment));
+    }
+
+    /** Returns the score that such quantities give. */
+    Score score(double[] found) {
         double[] values = new double[found.length];
         for (int i = 0; i < values.length; i++) {
             values[i] = curves.get(i).valueAt(found[i]);
@@ -125,7 +129,7 @@ public final class Ranking {
     public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {
-            found[i] = quantities.of(criteria.get(i), assessment);
+            found[i] = criteria.get(i).rounded(quantities.of(criteria.get(i), assessment));
         }
         return found;
     }

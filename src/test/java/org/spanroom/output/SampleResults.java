@@ -99,7 +99,16 @@ final class SampleResults {
                 STARTED,
                 Map.of("snap_tolerance_m", 1.5, "fields", Map.of("route", "ID", "duct", "DUCT_NO"), "strict", false),
                 List.of(new RunRecord.Input(
-                        "routes", "routes.geojson", "routes", "OGC:CRS84", "ab12", List.of(), 3, 2, 1)));
+                        "routes",
+                        "routes.geojson",
+                        "routes",
+                        "OGC:CRS84",
+                        "ab12",
+                        List.of(),
+                        3,
+                        2,
+                        1,
+                        Map.of("bad_coordinate", 1L))));
     }
 
     private static Score score() {

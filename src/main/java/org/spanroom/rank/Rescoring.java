@@ -1,0 +1,66 @@
+package org.spanroom.rank;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.spanroom.model.Caution;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.RescoredSpan;
+import org.spanroom.model.RoomSettings;
+import org.spanroom.model.Score;
+import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.Verdict;
+
+/** Another scoring for spans whose quantities, and reasons against them, are known already. */
+public final class Rescoring {
+    private static final Comparator<RescoredSpan> BEST_FIRST = Comparator.comparing(
+                    (RescoredSpan span) -> span.verdict().isExcluded())
+            .thenComparingDouble(
+                    span -> span.verdict().isExcluded() ? 0 : -span.score().totalPoints())
+            .thenComparing(RescoredSpan::spanId);
+
+    private final ScoringSettings settings;
+    private final Ranking ranking;
+
+    /**
+     * Prepares a scoring.
+     *
+     * @throws IllegalArgumentException if the settings name a criterion that does not exist
+     */
+    public Rescoring(ScoringSettings settings) {
+        this.settings = settings;
+        this.ranking = new Ranking(settings, RoomSettings.defaults());
+    }
+
+    /** Returns the criteria that have a weight, in the order that {@link #score} takes their quantities in. */
+    public List<String> criteria() {
+        return ranking.weighted();
+    }
+
+    public Score score(double[] quantities) {
+        return ranking.score(quantities);
+    }
+
+    /** Returns what the gates make of every reason that holds for a span. */
+    public Verdict verdict(Set<Exclusion> reasons, Set<Caution> cautions) {
+        var exclusions = EnumSet.noneOf(Exclusion.class);
+        var waived = EnumSet.noneOf(Exclusion.class);
+        reasons.forEach(reason -> (settings.excludes(reason) ? exclusions : waived).add(reason));
+        return new Verdict(exclusions, waived, cautions);
+    }
+
+    /** Returns the spans in the order of their scores, each with its place; the excluded last, without one. */
+    public static List<RescoredSpan> ranked(List<RescoredSpan> spans) {
+        var ordered = new ArrayList<>(spans);
+        ordered.sort(BEST_FIRST);
+        var ranked = new ArrayList<RescoredSpan>(ordered.size());
+        for (RescoredSpan span : ordered) {
+            ranked.add(span.withRank(
+                    span.verdict().isExcluded() ? OptionalInt.empty() : OptionalInt.of(ranked.size() + 1)));
+        }
+        return List.copyOf(ranked);
+    }
+}

@@ -1,0 +1,16 @@
+package org.spanroom.input;
+
+/** What a coverage-guided fuzzer calls for the binary geometries of GeoPackages. */
+public final class WkbFuzz {
+    private WkbFuzz() {}
+
+    public static void fuzzerTestOneInput(byte[] data) {
+        var decoder = new WkbDecoder();
+        try {
+            decoder.decode(data);
+        } catch (FeatureFault fault) {
+            return;
+        }
+        decoder.vertices().build(decoder.kind());
+    }
+}
