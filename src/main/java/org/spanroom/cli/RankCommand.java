@@ -7,8 +7,8 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.config.OutputConfig;
 import org.spanroom.config.ConfigReader;
+import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.pipeline.RankRun;
@@ -146,8 +146,8 @@ final class RankCommand implements Callable<Integer> {
             throw new ParameterException(
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
-        var summary = new RescoreRun(from, console.progress())
-                .run(scoring.file, output.folder, output.overwrite, startedAt);
+        var summary =
+                new RescoreRun(from, console.progress()).run(scoring.file, output.folder, output.overwrite, startedAt);
         console.out().print(RescoreReport.text(summary));
         console.out().flush();
         return ExitCode.OK;

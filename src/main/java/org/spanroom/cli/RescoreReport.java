@@ -15,10 +15,11 @@ final class RescoreReport {
 
     static String text(RescoreSummary summary) {
         var report = new RescoreReport();
-        List<RescoredSpan> ranked = summary.spans().stream()
-                .filter(span -> span.rank().isPresent())
-                .toList();
-        report.line("%n%,d of %,d spans ranked by the other scoring.", ranked.size(), summary.spans().size());
+        List<RescoredSpan> ranked =
+                summary.spans().stream().filter(span -> span.rank().isPresent()).toList();
+        report.line(
+                "%n%,d of %,d spans ranked by the other scoring.",
+                ranked.size(), summary.spans().size());
         report.line("%nThe best:");
         report.line("%5s  %6s  %s", "rank", "points", "span");
         ranked.stream()

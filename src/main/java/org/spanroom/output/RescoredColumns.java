@@ -49,8 +49,9 @@ public final class RescoredColumns {
             places.put(recorded.get(i), i);
         }
         for (Column<RankedSpan> shown : SpanColumns.all(criteria)) {
-            cell(shown.name(), criteria, places).ifPresent(cell -> columns.add(new Column<>(
-                    shown.name(), shown.shortName(), shown.type(), shown.decimals(), shown.meaning(), cell)));
+            cell(shown.name(), criteria, places)
+                    .ifPresent(cell -> columns.add(new Column<>(
+                            shown.name(), shown.shortName(), shown.type(), shown.decimals(), shown.meaning(), cell)));
         }
         return Table.layer(
                 "spans",

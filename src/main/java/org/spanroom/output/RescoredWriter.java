@@ -74,7 +74,9 @@ public final class RescoredWriter {
             record.put("rescored_from", from.toString().replace('\\', '/'));
             record.put(
                     "spans_ranked",
-                    rescored.spans().stream().filter(span -> span.rank().isPresent()).count());
+                    rescored.spans().stream()
+                            .filter(span -> span.rank().isPresent())
+                            .count());
             record.remove(List.of("spans_excluded", "notes"));
             record.set("config", mapper.valueToTree(config));
             String text = mapper.writerWithDefaultPrettyPrinter().writeValueAsString(record) + "\n";

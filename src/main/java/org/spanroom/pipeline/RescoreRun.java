@@ -92,20 +92,14 @@ public final class RescoreRun {
             }
             var verdict = rescoring.verdict(reasons(row, exclusions, cautions), cautions(row, cautions));
             spans.add(new RescoredSpan(
-                    row.text(id),
-                    row.values(),
-                    row.lonLat(),
-                    OptionalInt.empty(),
-                    rescoring.score(found),
-                    verdict));
+                    row.text(id), row.values(), row.lonLat(), OptionalInt.empty(), rescoring.score(found), verdict));
         });
         return spans;
     }
 
     private static int quantityPlace(String criterion, List<String> columns, Path scoring) {
-        int place = RescoredColumns.quantityColumn(criterion)
-                .map(columns::indexOf)
-                .orElse(-1);
+        int place =
+                RescoredColumns.quantityColumn(criterion).map(columns::indexOf).orElse(-1);
         if (place < 0) {
             throw new InputException(
                     scoring,

@@ -92,7 +92,8 @@ class RescoreTest {
 
     @Test
     void withoutAScoringItIsAWrongUse() {
-        CommandRun refused = CommandRun.of("rank", "--from", runs.resolve("first").toString());
+        CommandRun refused =
+                CommandRun.of("rank", "--from", runs.resolve("first").toString());
 
         assertThat(refused.exitCode()).isEqualTo(ExitCode.USAGE);
         assertThat(refused.err()).contains("--from needs --scoring FILE");
@@ -126,7 +127,11 @@ class RescoreTest {
 
     /** Returns id, rank, score, reasons and cautions of every span, in file order. */
     private static List<List<String>> standings(Path run) throws IOException {
-        var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var parser = format.parse(Files.newBufferedReader(run.resolve("spans.csv")))) {
             return parser.getRecords().stream()
                     .map(row -> {

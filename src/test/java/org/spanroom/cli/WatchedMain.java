@@ -30,15 +30,21 @@ final class WatchedMain {
     public static void main(String[] args) throws Exception {
         System.setProperty("java.nio.channels.spi.SelectorProvider", WatchedChannels.class.getName());
         System.setProperty("jdk.net.hosts.file", "/nonexistent");
-        Socket.setSocketImplFactory(() -> { throw refused("socket"); });
-        ServerSocket.setSocketFactory(() -> { throw refused("server socket"); });
-        DatagramSocket.setDatagramSocketImplFactory(() -> { throw refused("datagram socket"); });
+        Socket.setSocketImplFactory(() -> {
+            throw refused("socket");
+        });
+        ServerSocket.setSocketFactory(() -> {
+            throw refused("server socket");
+        });
+        DatagramSocket.setDatagramSocketImplFactory(() -> {
+            throw refused("datagram socket");
+        });
         URL.setURLStreamHandlerFactory(protocol -> REMOTE.contains(protocol) ? new Refusing() : null);
         if (Arrays.equals(args, new String[] {"attempts"})) {
             attempt(() -> new URL("http://example.org/").openStream().close());
             attempt(() -> new Socket(InetAddress.getLoopbackAddress(), 9).close());
-            attempt(() ->
-                    SocketChannel.open(new InetSocketAddress(InetAddress.getLoopbackAddress(), 9)).close());
+            attempt(() -> SocketChannel.open(new InetSocketAddress(InetAddress.getLoopbackAddress(), 9))
+                    .close());
             return;
         }
         Main.main(args);
