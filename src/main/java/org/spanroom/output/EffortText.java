@@ -51,7 +51,7 @@ final class EffortText {
         time(effort.time());
         page.item(
                 "out",
-                "%.1f kg of innerduct in %d bags, %d loads",
+                "%.1f kg of innerduct in %d bag(s), %d load(s)",
                 effort.material().innerductKg(),
                 effort.material().bags(),
                 effort.material().loads());
@@ -72,7 +72,7 @@ final class EffortText {
                 "time",
                 "%d %s, %.1f crew-hours; %.2f h less at A, %.2f h less at B if the neighbour is done in the same shift",
                 time.shifts(),
-                time.night() ? "nights" : "shifts",
+                time.night() ? "night(s)" : "shift(s)",
                 time.crewHours(),
                 time.sharedAtFromHours(),
                 time.sharedAtToHours());

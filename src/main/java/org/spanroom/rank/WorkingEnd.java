@@ -3,6 +3,7 @@ package org.spanroom.rank;
 import java.util.Optional;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.FrictionUse;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.PullOutcome;
@@ -54,6 +55,18 @@ final class WorkingEnd {
             mostPercent = Math.max(mostPercent, percent);
         }
         return mostPercent;
+    }
+
+    /** Returns how far the tightest limit is used from the end to work from, in each state of friction. */
+    static FrictionUse useByFriction(Assessment assessment) {
+        if (!isOther(assessment)) {
+            return assessment.pull().useByFriction();
+        }
+        FrictionUse most = FrictionUse.NONE;
+        for (InnerductPull pull : assessment.pull().pulls()) {
+            most = most.max(pull.from(find(assessment).orElseThrow()).use());
+        }
+        return most;
     }
 
     private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {

@@ -110,7 +110,7 @@ class HostileValuesTest {
     void everyDuctBecomesASpanAndNoFileIsWrittenElsewhere() throws IOException {
         assertThat(csv("spans.csv")).hasSizeGreaterThanOrEqualTo(NASTY.size() - 2);
         assertThat(FolderState.names(folder)).containsExactly("config.yaml", "ducts.geojson", "run", "vaults.geojson");
-        assertThat(FolderState.names(run)).allMatch(name -> name.matches("[.a-z]+"));
+        assertThat(FolderState.names(run)).allMatch(name -> name.matches("[._a-z]+"));
     }
 
     @ParameterizedTest

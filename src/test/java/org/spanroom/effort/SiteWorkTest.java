@@ -182,6 +182,7 @@ class SiteWorkTest {
         EffortCase more = EffortCase.span().lengthM(lengthM).out(out + 1);
         more.innerducts = 4;
         shorter.innerducts = 4;
+        longer.innerducts = 4;
 
         assertThat(longer.siteHours()).isGreaterThanOrEqualTo(shorter.siteHours());
         assertThat(more.siteHours()).isGreaterThan(shorter.siteHours());

@@ -31,7 +31,7 @@ class SmallMemoryTest {
                 try {
                     FuzzedFile.readWithAllFields(Path.of(file));
                 } catch (org.spanroom.finding.InputException refused) {
-                    continue;
+                    // In one line, as it should be.
                 } catch (Throwable other) {
                     System.out.println(file + ": " + other);
                 }

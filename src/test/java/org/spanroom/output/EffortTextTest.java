@@ -41,7 +41,7 @@ class EffortTextTest {
         assertThat(text)
                 .containsPattern("(?m)^Effort: \\d\\.\\d h on site, [0-9,]+ crowns; saves [0-9,]+ over new build$")
                 .containsPattern("(?m)^    opening +A +1 x vault_opening_hours +0\\.1 x 0\\.75 = +0\\.08$")
-                .containsPattern("(?m)^    pulling +548\\.6\\d* / pull_feed_m_per_hour +330 = +1\\.66$")
+                .containsPattern("(?m)^    pulling +548\\.6392 / pull_feed_m_per_hour +330 = +1\\.66$")
                 .contains("Cost of recovery, crowns", "Cost of new build, crowns")
                 .containsPattern("(?m)^    illustrative \\(2026-11-25\\): briefing_hours 0\\.15 to 0\\.5, ")
                 .contains("EPA WARM v16, exhibit 5-11");

@@ -110,8 +110,8 @@ class PullColumnsTest {
     @Test
     void innerductsAreListedInTheOrderOfPulling() throws IOException {
         write(
-                ReckoningSample.failing().ranked(),
-                ReckoningSample.workedExample().ranked());
+                ReckoningSample.workedExample().ranked(),
+                ReckoningSample.failing().ranked());
 
         List<CSVRecord> rows = csv("pulls.csv");
 
