@@ -64,6 +64,19 @@ public record PermitSettings(
      * such codes name, from 72 hours for a traffic plan to 60 days for a highway permit.
      */
     public static PermitSettings defaults() {
+        return new PermitSettings(
+                "",
+                false,
+                0.5,
+                new Base(
+                        keysOf("traffic_control, lane_closure, confined_space_entry"),
+                        keysOf("traffic_control, lane_closure, confined_space_entry, street_cut, restoration"),
+                        5,
+                        60),
+                shippedKinds());
+    }
+
+    private static SortedMap<String, ZoneKind> shippedKinds() {
         var kinds = new TreeMap<String, ZoneKind>();
         kinds.put(
                 "cut_ban",
@@ -99,16 +112,7 @@ public record PermitSettings(
         kinds.put(
                 OTHER,
                 kind("", "zone_review", "zone_review", "zone_review", 20, 20).kind());
-        return new PermitSettings(
-                "",
-                false,
-                0.5,
-                new Base(
-                        keysOf("traffic_control, lane_closure, confined_space_entry"),
-                        keysOf("traffic_control, lane_closure, confined_space_entry, street_cut, restoration"),
-                        5,
-                        60),
-                kinds);
+        return kinds;
     }
 
     /** Finds the day that the run is made for. */

@@ -18,7 +18,8 @@ final class ShippedRates {
     /** Returns one rate for each key. */
     static Map<RateKey, Rate> standard() {
         var shipped = new ShippedRates();
-        shipped.work();
+        shipped.vaults();
+        shipped.pulls();
         shipped.money();
         shipped.material();
         shipped.build();
@@ -26,7 +27,7 @@ final class ShippedRates {
         return shipped.rates;
     }
 
-    private void work() {
+    private void vaults() {
         put(RateKey.BRIEFING_HOURS, 0.25, 0.15, 0.5);
         put(RateKey.TRAFFIC_CONTROL_HOURS, 0.4, 0.2, 0.8);
         put(RateKey.VAULT_OPENING_HOURS, 0.1, 0.05, 0.25);
@@ -66,6 +67,9 @@ final class ShippedRates {
                         "640 cfm with one bend, worked example on a trade page; range illustrative",
                         SET));
         put(RateKey.AIR_TEST_HOURS, 0.05, 0.03, 0.1);
+    }
+
+    private void pulls() {
         put(RateKey.FREEING_VAULT_HOURS, 0.1, 0.05, 0.3);
         put(RateKey.FREEING_CABLE_HOURS, 0.05, 0.02, 0.15);
         put(RateKey.SET_UP_HOURS, 0.55, 0.3, 1);

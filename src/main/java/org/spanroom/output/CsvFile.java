@@ -67,6 +67,7 @@ final class CsvFile implements TableFile {
                     block.bytes(row.bytes(), start, row.length(column));
                 }
                 case FLAG -> block.text(row.flag(column) ? "true" : "false");
+                default -> throw new IllegalStateException(row.cell(column).toString());
             }
         }
 

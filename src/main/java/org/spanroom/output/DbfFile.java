@@ -184,6 +184,7 @@ final class DbfFile implements TableFile {
                         block.octet(1);
                         block.octet(row.flag(column) ? 'T' : 'F');
                     }
+                    default -> throw new IllegalStateException(row.cell(column).toString());
                 }
             }
         }

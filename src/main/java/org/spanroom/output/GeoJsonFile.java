@@ -87,6 +87,7 @@ final class GeoJsonFile implements TableFile {
                     block.bytes(row.bytes(), start, row.length(column));
                 }
                 case FLAG -> block.text(row.flag(column) ? "true" : "false");
+                default -> throw new IllegalStateException(row.cell(column).toString());
             }
         }
 

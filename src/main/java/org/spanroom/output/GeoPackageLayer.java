@@ -224,6 +224,7 @@ final class GeoPackageLayer implements TableFile {
                 }
                 case INTEGER, FLAG -> record.integer(row.whole(column));
                 case REAL -> record.real(row.rounded(column));
+                default -> throw new IllegalStateException(row.cell(column).toString());
             }
         }
     }

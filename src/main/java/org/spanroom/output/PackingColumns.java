@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import static java.util.stream.Collectors.joining;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +18,12 @@ final class PackingColumns {
     private PackingColumns() {}
 
     static List<Column<RankedSpan>> all() {
+        var columns = new ArrayList<>(choice());
+        columns.addAll(packings());
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> choice() {
         return List.of(
                 Column.text(
                         "pull_choice",
@@ -29,7 +36,11 @@ final class PackingColumns {
                         "choices",
                         "What the other choices would give: cables gained, new cables, and innerducts left that are "
                                 + "places; in brackets where the rules do not let it be proposed.",
-                        PackingColumns::otherChoices),
+                        PackingColumns::otherChoices));
+    }
+
+    private static List<Column<RankedSpan>> packings() {
+        return List.of(
                 Column.text(
                         "packing_before",
                         "pack_bef",
