@@ -96,8 +96,9 @@ final class RouteReader {
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
         boolean single = lines.size() == 1;
-        double wholeDeg =
-                single ? 0 : lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
+        double wholeDeg = single
+                ? 0
+                : lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
         for (int part = 0; part < lines.size(); part++) {
             Line line = lines.get(part);
             double shareRatio = single ? 1 : wholeDeg > 0 ? evenDegrees(line) / wholeDeg : 0;

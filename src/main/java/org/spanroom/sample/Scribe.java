@@ -36,14 +36,8 @@ final class Scribe {
         boolean byName = chance.happens(0.08);
         boolean besides = chance.happens(0.06);
         int way = chance.below(4);
-        List<String> names = draft.bank().direct()
-                ? List.of()
-                : draft.bank().type().catalogueNames(draft.bank().bore());
-        if (!names.isEmpty() && (byName || besides)) {
-            attributes.with(RouteField.DUCT_SIZE, names.get(way));
-            if (byName) {
-                attributes.without(RouteField.BORE_IN);
-            }
+        if (byName || besides) {
+            name(draft, way, byName);
         }
         if (chance.happens(0.08)) {
             draft.filling()
@@ -52,6 +46,19 @@ final class Scribe {
                             .with(RouteField.INNERDUCT_SIZE, size.catalogueName())
                             .without(RouteField.INNERDUCT_OD_IN)
                             .without(RouteField.INNERDUCT_SDR));
+        }
+    }
+
+    private static void name(Draft draft, int way, boolean insteadOfBore) {
+        List<String> names = draft.bank().direct()
+                ? List.of()
+                : draft.bank().type().catalogueNames(draft.bank().bore());
+        if (names.isEmpty()) {
+            return;
+        }
+        draft.attributes().with(RouteField.DUCT_SIZE, names.get(way));
+        if (insteadOfBore) {
+            draft.attributes().without(RouteField.BORE_IN);
         }
     }
 

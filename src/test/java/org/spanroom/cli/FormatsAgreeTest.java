@@ -70,6 +70,7 @@ class FormatsAgreeTest {
         if (cutNames) {
             text = text.replace("field: innerduct_od_in", "field: innerduct_")
                     .replace("innerduct_sdr: innerduct_sdr", "innerduct_sdr: innerduc_1")
+                    .replace("innerduct_size: innerduct_size", "innerduct_size: innerduc_2")
                     .replace("field: cable_od_in", "field: cable_od_i")
                     .replace("field: cable_lb_kft", "field: cable_lb_k");
         }
