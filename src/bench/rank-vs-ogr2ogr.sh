@@ -14,6 +14,7 @@
 # Settings, as environment variables:
 #   INPUT    geojson (default), shapefile or geopackage: the format that routes and vaults are read from
 #   FORMATS  of the results, joined by commas; default geopackage,csv; "all" for every format
+#   OPTIONS  further options of rank; default --no-uncertainty, since the copies simulate nothing either
 #   JAVA_OPTS is handed to java; KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one thread out
 #
 # Needs: target/spanroom.jar (mvn package), gdal-bin, python3, and GNU time at /usr/bin/time.
@@ -25,6 +26,7 @@ rounds=${2:-3}
 spans=$((routes * 265 / 100))
 input=${INPUT:-geojson}
 formats=${FORMATS:-geopackage,csv}
+read -r -a options <<<"${OPTIONS---no-uncertainty}"
 [ "$formats" = all ] && formats=geopackage,csv,geojson,shapefile
 here=$(cd "$(dirname "$0")/../.." && pwd)
 jar=$here/target/spanroom.jar
@@ -98,7 +100,7 @@ routes_file=$city/ducts.$ending
 echo "$(wc -l <"$city/ducts.geojson") lines of GeoJSON; $routes_file: $(($(wc -c <"$routes_file") / 1000000)) MB"
 echo "$(nproc) cores, $(awk '/MemTotal/ { printf "%.0f GiB", $2 / 1048576 }' /proc/meminfo); $(ogr2ogr --version);" \
     "$(java -version 2>&1 | sed -n 2p)"
-echo "results in $formats"
+echo "results in $formats; options: ${options[*]}"
 
 # ranked LOG ARGUMENT...: one run into $work/run.
 ranked() {
@@ -106,7 +108,7 @@ ranked() {
     shift
     rm -rf "$work/run"
     timed "$log" java "${java_opts[@]}" -jar "$jar" rank --config "$config" --routes "$routes_file" \
-        --vaults "$city/vaults.$ending" --contents "$city/contents.csv" --output "$work/run" --formats "$formats" "$@"
+        --vaults "$city/vaults.$ending" --contents "$city/contents.csv" --output "$work/run" --formats "$formats" "${options[@]}" "$@"
 }
 
 rm -f "$work"/*.log

@@ -23,6 +23,13 @@ record PlanePath(
     private static final double GOOD_ENOUGH_UNITS = 3e-7;
 
     private static final double LARGEST_CORRECTION_UNITS = 1;
+
+    /**
+     * So far from where it should be projected to, a place found belongs to other ordinates than those given, which lie outside the
+     * projection. The library itself says so only while Java's assertions are on.
+     */
+    private static final double NO_PLACE_UNITS = 1000;
+
     private static final double STEP_DEG = 1e-5;
     private static final int MOST_REPEATS = 2;
 
@@ -68,6 +75,10 @@ record PlanePath(
             double worst = 0;
             for (int at = 0; at < pairs.length; at++) {
                 missing[at] = wanted[at] - missing[at];
+                if (Math.abs(missing[at]) > NO_PLACE_UNITS) {
+                    pairs[at] = Double.NaN;
+                    missing[at] = 0;
+                }
                 worst = Math.abs(missing[at]) > worst ? Math.abs(missing[at]) : worst;
             }
             if (worst < GOOD_ENOUGH_UNITS || worst > LARGEST_CORRECTION_UNITS) {

@@ -30,6 +30,7 @@ final class ChainCutter {
     private Chain chain = new Chain(List.of(), false, 0);
     private List<Span> spans = new ArrayList<>();
     private double remainderM;
+    private List<String> lastRoute = List.of();
 
     /**
      * What a chain gave.
@@ -223,9 +224,12 @@ final class ChainCutter {
         return back;
     }
 
-    private static List<String> routeIds(List<Piece> pieces) {
+    /** Returns the routes' names; spans of one route that follow one another share the list. */
+    private List<String> routeIds(List<Piece> pieces) {
         if (pieces.size() == 1) {
-            return List.of(pieces.get(0).route().id());
+            String id = pieces.get(0).route().id();
+            lastRoute = lastRoute.contains(id) ? lastRoute : List.of(id);
+            return lastRoute;
         }
         List<String> ids = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {

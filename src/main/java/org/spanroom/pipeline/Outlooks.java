@@ -58,7 +58,7 @@ final class Outlooks {
         return new SpanOutlook(
                 assessed.span().id(),
                 situations,
-                assessed.pull().useByFriction().percents(),
+                ranking.useByFriction(assessed).percents(),
                 blockedRatio(duct.condition()));
     }
 

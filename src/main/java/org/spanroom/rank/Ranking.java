@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Exclusion;
+import org.spanroom.model.FrictionUse;
 import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RoomSettings;
@@ -141,6 +142,11 @@ public final class Ranking {
             total += yardsticks.get(i).points(curves.get(i).valueAt(quantitiesByCriterion[i]));
         }
         return total;
+    }
+
+    /** Returns how far the tightest pulling limit is used in each state of friction, from the end that is worked from. */
+    public FrictionUse useByFriction(Assessment assessment) {
+        return WorkingEnd.useByFriction(assessment);
     }
 
     /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */

@@ -3,6 +3,7 @@ package org.spanroom.rank;
 import java.util.Optional;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.FrictionUse;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.PullOutcome;
@@ -54,6 +55,13 @@ final class WorkingEnd {
             mostPercent = Math.max(mostPercent, percent);
         }
         return mostPercent;
+    }
+
+    /** Returns how far the tightest limit is used from the end to work from, in each state of friction. */
+    static FrictionUse useByFriction(Assessment assessment) {
+        Optional<SpanEnd> end =
+                find(assessment).or(() -> assessment.pull().outcome().findBetterEnd());
+        return assessment.pull().useByFriction(end.orElse(SpanEnd.A));
     }
 
     private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {
