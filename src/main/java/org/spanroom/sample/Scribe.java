@@ -65,8 +65,11 @@ final class Scribe {
     private void reword(Attributes attributes, RouteField field, Map<String, List<String>> otherWords) {
         boolean other = chance.happens(0.1);
         int place = chance.below(6);
+        if (!other) {
+            return;
+        }
         List<String> words = otherWords.getOrDefault(attributes.text(field), List.of());
-        if (other && !words.isEmpty()) {
+        if (!words.isEmpty()) {
             attributes.with(field, words.get(place % words.size()));
         }
     }
