@@ -93,7 +93,10 @@ public final class ReckoningText {
         }
         page.item("water", duct.flooded() ? "flooded" : "not recorded as flooded");
         if (!duct.catalogUse().equals(CatalogUse.NONE)) {
-            page.item("catalogue", "%s", String.join(", ", duct.catalogUse().rows()));
+            page.item(
+                    "by name",
+                    "sizes of %s",
+                    String.join(", ", duct.catalogUse().rows()));
         }
         if (!duct.assumed().isEmpty()) {
             page.item(

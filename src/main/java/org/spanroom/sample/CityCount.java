@@ -1,13 +1,17 @@
 package org.spanroom.sample;
 
 import java.util.EnumMap;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Counts what goes by on its way to a sink. */
 final class CityCount implements CitySink {
+    /** The words that {@link Paperwork} has for the two. */
+    private static final Set<String> NO = Set.of("no", "N", "refused", "forbidden");
+
+    private static final Set<String> YES = Set.of("yes", "Y");
+
     private final CitySink sink;
     private final Map<Fault, Integer> faults = new EnumMap<>(Fault.class);
     private final Map<String, Integer> ducts = new TreeMap<>();
@@ -73,24 +77,18 @@ final class CityCount implements CitySink {
         if (draft.bank().load() == Bank.Load.HEAVY) {
             count("with the heaviest cables");
         }
-        countIfNo("consent refused", draft.attributes().text(RouteField.CONSENT));
-        countIfNo("fibre must not lie loose", draft.attributes().text(RouteField.LOOSE_OK));
-        countIfYes("spliced inside", draft.attributes().text(RouteField.SPLICED));
-        countIfYes("innerducts grouted in", draft.attributes().text(RouteField.GROUTED));
+        countIf(NO, "consent refused", draft.attributes().text(RouteField.CONSENT));
+        countIf(NO, "fibre must not lie loose", draft.attributes().text(RouteField.LOOSE_OK));
+        countIf(YES, "spliced inside", draft.attributes().text(RouteField.SPLICED));
+        countIf(YES, "innerducts grouted in", draft.attributes().text(RouteField.GROUTED));
         if (draft.filling().service().equals("dead")
                 || draft.filling().service().equals("unknown")) {
             count("cables " + draft.filling().service());
         }
     }
 
-    private void countIfNo(String word, String answer) {
-        if (List.of("no", "n", "refused", "forbidden").contains(answer.toLowerCase(Locale.ROOT))) {
-            count(word);
-        }
-    }
-
-    private void countIfYes(String word, String answer) {
-        if (List.of("yes", "y").contains(answer.toLowerCase(Locale.ROOT))) {
+    private void countIf(Set<String> answers, String word, String answer) {
+        if (answers.contains(answer)) {
             count(word);
         }
     }

@@ -13,11 +13,11 @@ final class CityFiles implements CitySink, AutoCloseable {
     private final GeoPackageWriter zonesFile;
     private final RowWriter<ZoneFeature> zones;
 
-    /** Opens the two tables and the zones, in feet, beside the layers, which it closes in the end. */
-    CityFiles(Path folder, CityLayers layers) {
+    /** Opens the two tables and the zones beside the layers, which it closes in the end. */
+    CityFiles(Path folder, CityLayers layers, boolean zonesInFeet) {
         this.layers = layers;
         contents = new CsvWriter<>(folder.resolve("contents.csv"), CityTables.contents());
-        zonesFile = CityLayers.inFeet(folder.resolve("zones.gpkg"));
+        zonesFile = CityLayers.ofZones(folder.resolve("zones.gpkg"), zonesInFeet);
         zones = zonesFile.layer(CityTables.zones());
         faults = new CsvWriter<>(folder.resolve("known-faults.csv"), CityTables.faults());
     }

@@ -53,9 +53,10 @@ record CityLayers(RowWriter<RouteFeature> routes, RowWriter<VaultFeature> vaults
                 Optional.of(geoPackage));
     }
 
-    /** Opens a GeoPackage in feet. */
-    static GeoPackageWriter inFeet(Path file) {
-        return new GeoPackageWriter(file, new LayerOptions(ReferenceSystem.parse(FEET), WRITTEN_AT));
+    /** Opens a GeoPackage for the zones: in feet, or in degrees, which costs no look into the EPSG dataset. */
+    static GeoPackageWriter ofZones(Path file, boolean inFeet) {
+        return new GeoPackageWriter(
+                file, new LayerOptions(ReferenceSystem.parse(inFeet ? FEET : "EPSG:4326"), WRITTEN_AT));
     }
 
     @Override

@@ -76,7 +76,7 @@ public final class DemoCity {
         make(folder);
         CityBuilder builder;
         List<CityBuilder.Built> districts;
-        try (var files = new CityFiles(folder, layers(folder, format))) {
+        try (var files = new CityFiles(folder, layers(folder, format), format != Format.GEOJSON)) {
             builder = new CityBuilder(spans, seed, files);
             districts = builder.build();
         }
@@ -89,7 +89,7 @@ public final class DemoCity {
         make(folder);
         CityBuilder builder;
         List<CityBuilder.Built> districts;
-        try (var files = new CityFiles(folder, CityLayers.geoJson(folder));
+        try (var files = new CityFiles(folder, CityLayers.geoJson(folder), true);
                 var harbour = CityLayers.shapefiles(folder, "harbour", "harbour_vaults");
                 var hillside = CityLayers.geoPackage(folder.resolve("hillside.gpkg"))) {
             var sink = new DistrictExtract(new DistrictExtract(files, HARBOUR, harbour), HILLSIDE, hillside);

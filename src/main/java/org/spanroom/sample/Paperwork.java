@@ -9,6 +9,16 @@ import java.util.List;
 final class Paperwork {
     private static final int PURPOSE = 6;
 
+    private static final List<String> YES = List.of("yes");
+    private static final List<String> YES_TOO = List.of("yes", "Y");
+    private static final List<String> NO = List.of("no");
+    private static final List<String> NO_TOO = List.of("no", "N");
+    private static final List<String> GIVEN = List.of("yes", "given", "Y");
+    private static final List<String> REFUSED = List.of("no", "refused");
+    private static final List<String> ALLOWED = List.of("yes", "allowed");
+    private static final List<String> ALLOWED_TOO = List.of("yes", "allowed", "Y");
+    private static final List<String> FORBIDDEN = List.of("no", "forbidden");
+
     private final Chance chance;
     private String consent = "";
     private String looseOk = "";
@@ -21,11 +31,9 @@ final class Paperwork {
 
     /** Turns to a next bank. */
     void turnTo(Bank bank) {
-        consent = answer(86, 4, 10, List.of("yes", "given", "Y"), List.of("no", "refused"));
+        consent = answer(86, 4, 10, GIVEN, REFUSED);
         boolean strict = bank.owner().equals(Foreman.OWNERS.get(2));
-        looseOk = strict
-                ? answer(40, 55, 5, List.of("yes", "allowed"), List.of("no", "forbidden"))
-                : answer(93, 1, 6, List.of("yes", "allowed", "Y"), List.of("no"));
+        looseOk = strict ? answer(40, 55, 5, ALLOWED, FORBIDDEN) : answer(93, 1, 6, ALLOWED_TOO, NO);
         List<String> others = Foreman.OWNERS.stream()
                 .filter(owner -> !owner.equals(bank.owner()))
                 .toList();
@@ -43,9 +51,9 @@ final class Paperwork {
                 .with(RouteField.LOOSE_OK, looseOk)
                 .with(RouteField.CO_OWNERS, coOwners)
                 .with(RouteField.EMBARGO, embargo)
-                .with(RouteField.SPLICED, answer(3, 94, 3, List.of("yes"), List.of("no", "N")))
-                .with(RouteField.GROUTED, answer(2, 95, 3, List.of("yes", "Y"), List.of("no")))
-                .with(RouteField.MAY_MOVE, answer(93, 5, 2, List.of("yes"), List.of("no")));
+                .with(RouteField.SPLICED, answer(3, 94, 3, YES, NO_TOO))
+                .with(RouteField.GROUTED, answer(2, 95, 3, YES_TOO, NO))
+                .with(RouteField.MAY_MOVE, answer(93, 5, 2, YES, NO));
         int carried = chance.from(2, 24) * filling.cables();
         if (!chance.happens(0.05)) {
             attributes.with(RouteField.CIRCUITS, filling.service().equals("dead") ? 0 : carried);

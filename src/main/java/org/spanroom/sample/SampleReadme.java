@@ -94,7 +94,7 @@ final class SampleReadme {
                 | `%s` | %d | lines, one or two for each duct; %s |
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there); the same system |
                 | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue |
-                | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`; EPSG:2226, US survey feet |
+                | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`; %s |
                 | `known-faults.csv` | %d | the faults that were put in |
                 """.formatted(
                         format.routes(),
@@ -104,6 +104,9 @@ final class SampleReadme {
                         count.vaults(),
                         count.rows(),
                         count.zones(),
+                        withDistricts || format != DemoCity.Format.GEOJSON
+                                ? "EPSG:2226, US survey feet"
+                                : "longitude and latitude on WGS 84",
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
                 | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |

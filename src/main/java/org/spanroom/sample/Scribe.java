@@ -36,14 +36,8 @@ final class Scribe {
         boolean byName = chance.happens(0.08);
         boolean besides = chance.happens(0.06);
         int way = chance.below(4);
-        List<String> names = draft.bank().direct()
-                ? List.of()
-                : draft.bank().type().catalogueNames(draft.bank().bore());
-        if (!names.isEmpty() && (byName || besides)) {
-            attributes.with(RouteField.DUCT_SIZE, names.get(way));
-            if (byName) {
-                attributes.without(RouteField.BORE_IN);
-            }
+        if (byName || besides) {
+            name(draft, way, byName);
         }
         if (chance.happens(0.08)) {
             draft.filling()
@@ -55,11 +49,27 @@ final class Scribe {
         }
     }
 
+    private static void name(Draft draft, int way, boolean insteadOfBore) {
+        List<String> names = draft.bank().direct()
+                ? List.of()
+                : draft.bank().type().catalogueNames(draft.bank().bore());
+        if (names.isEmpty()) {
+            return;
+        }
+        draft.attributes().with(RouteField.DUCT_SIZE, names.get(way));
+        if (insteadOfBore) {
+            draft.attributes().without(RouteField.BORE_IN);
+        }
+    }
+
     private void reword(Attributes attributes, RouteField field, Map<String, List<String>> otherWords) {
         boolean other = chance.happens(0.1);
         int place = chance.below(6);
+        if (!other) {
+            return;
+        }
         List<String> words = otherWords.getOrDefault(attributes.text(field), List.of());
-        if (other && !words.isEmpty()) {
+        if (!words.isEmpty()) {
             attributes.with(field, words.get(place % words.size()));
         }
     }
