@@ -34,7 +34,8 @@ class SurenessTest {
     @Test
     void theNumberOfThreadsDoesNotShow() {
         for (String file : List.of("spans.csv", "field_checks.csv")) {
-            assertThat(runs.resolve("three").resolve(file)).hasSameBinaryContentAs(runs.resolve("one").resolve(file));
+            assertThat(runs.resolve("three").resolve(file))
+                    .hasSameBinaryContentAs(runs.resolve("one").resolve(file));
         }
     }
 
@@ -111,7 +112,11 @@ class SurenessTest {
     }
 
     private static List<CSVRecord> table(Path file) throws IOException {
-        var format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        var format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var parser = format.parse(Files.newBufferedReader(file))) {
             return parser.getRecords();
         }
