@@ -14,14 +14,6 @@ public record FrictionUse(double lubricatedRatio, double dryRatio, double badRat
                 Math.max(badRatio, other.badRatio));
     }
 
-    /** Returns, state by state, the smaller of both. */
-    public FrictionUse min(FrictionUse other) {
-        return new FrictionUse(
-                Math.min(lubricatedRatio, other.lubricatedRatio),
-                Math.min(dryRatio, other.dryRatio),
-                Math.min(badRatio, other.badRatio));
-    }
-
     /** Returns the three in percent: lubricated, dry, bad. */
     public List<Double> percents() {
         return List.of(100 * lubricatedRatio, 100 * dryRatio, 100 * badRatio);

@@ -50,15 +50,13 @@ public record PullAssessment(
         return outcome.findTightest().map(LimitUse::utilisationPercent).orElse(0.0);
     }
 
-    /** Returns how far the tightest limit is used in each state of friction, from whichever end is then the better. */
-    public FrictionUse useByFriction() {
-        FrictionUse atA = FrictionUse.NONE;
-        FrictionUse atB = FrictionUse.NONE;
+    /** Returns how far the tightest limit of any innerduct is used in each state of friction. */
+    public FrictionUse useByFriction(SpanEnd pullingEnd) {
+        FrictionUse most = FrictionUse.NONE;
         for (InnerductPull pull : pulls) {
-            atA = atA.max(pull.fromA().use());
-            atB = atB.max(pull.fromB().use());
+            most = most.max(pull.from(pullingEnd).use());
         }
-        return atA.min(atB);
+        return most;
     }
 
     /** Returns every limit that any innerduct passes when it comes out at the better end. */

@@ -59,14 +59,9 @@ final class WorkingEnd {
 
     /** Returns how far the tightest limit is used from the end to work from, in each state of friction. */
     static FrictionUse useByFriction(Assessment assessment) {
-        if (!isOther(assessment)) {
-            return assessment.pull().useByFriction();
-        }
-        FrictionUse most = FrictionUse.NONE;
-        for (InnerductPull pull : assessment.pull().pulls()) {
-            most = most.max(pull.from(find(assessment).orElseThrow()).use());
-        }
-        return most;
+        Optional<SpanEnd> end =
+                find(assessment).or(() -> assessment.pull().outcome().findBetterEnd());
+        return assessment.pull().useByFriction(end.orElse(SpanEnd.A));
     }
 
     private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {

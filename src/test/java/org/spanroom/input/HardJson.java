@@ -288,7 +288,11 @@ final class HardJson {
                                 "easting and northing exchanged",
                                 text(collection(line(1, "[[5538000,500000],[5538100,500000]]"))
                                         .replaceFirst("\\{", "{" + CRS_33N + ",")))
-                        .reads(1, 0, "layer_issue: the two ordinates seem to be exchanged"),
+                        .reads(
+                                0,
+                                1,
+                                "bad_coordinate: leaves the reference system",
+                                "layer_issue: the two ordinates seem to be exchanged"),
                 routes(
                                 "another system's numbers",
                                 text(collection(line(1, "[[1500000,5500000],[1500100,5500000]]"))

@@ -69,16 +69,17 @@ class PullAssessorTest {
                 3,
                 1);
 
-        List<Double> used = assessor.assess(three, ONE_BEND).useByFriction().percents();
-
-        for (Friction friction : Friction.values()) {
-            PullAssessment judged = new PullAssessor(judgedBy(friction)).assess(three, ONE_BEND);
-            double atA = worst(judged, SpanEnd.A);
-            double atB = worst(judged, SpanEnd.B);
-            assertThat(used.get(List.of(Friction.values()).indexOf(friction))).isEqualTo(Math.min(atA, atB));
+        for (SpanEnd end : SpanEnd.values()) {
+            List<Double> used =
+                    assessor.assess(three, ONE_BEND).useByFriction(end).percents();
+            for (Friction friction : Friction.values()) {
+                PullAssessment judged = new PullAssessor(judgedBy(friction)).assess(three, ONE_BEND);
+                assertThat(used.get(List.of(Friction.values()).indexOf(friction)))
+                        .isEqualTo(worst(judged, end));
+            }
+            assertThat(used).isSorted();
+            assertThat(used.get(0)).isLessThan(used.get(2));
         }
-        assertThat(used).isSorted();
-        assertThat(used.get(0)).isLessThan(used.get(2));
     }
 
     private static double worst(PullAssessment assessment, SpanEnd end) {
