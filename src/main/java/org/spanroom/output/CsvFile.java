@@ -58,16 +58,15 @@ final class CsvFile implements TableFile {
 
         private void cell(Row<?> row, int column) {
             switch (row.cell(column)) {
-                case EMPTY -> {
-                    // nothing stands between the commas
-                }
                 case TEXT -> text(row, column);
                 case INTEGER, REAL -> {
                     int start = row.start(column);
                     block.bytes(row.bytes(), start, row.length(column));
                 }
                 case FLAG -> block.text(row.flag(column) ? "true" : "false");
-                default -> throw new IllegalStateException(row.cell(column).toString());
+                default -> {
+                    // nothing stands between the commas
+                }
             }
         }
 

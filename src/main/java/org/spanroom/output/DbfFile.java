@@ -171,7 +171,6 @@ final class DbfFile implements TableFile {
             batchRows++;
             for (int column = 0; column < row.size(); column++) {
                 switch (row.cell(column)) {
-                    case EMPTY -> block.octet(0);
                     case TEXT -> {
                         int start = row.start(column);
                         put(column, row.bytes(), start, fitting(row.bytes(), start, row.length(column)));
@@ -184,7 +183,7 @@ final class DbfFile implements TableFile {
                         block.octet(1);
                         block.octet(row.flag(column) ? 'T' : 'F');
                     }
-                    default -> throw new IllegalStateException(row.cell(column).toString());
+                    default -> block.octet(0);
                 }
             }
         }

@@ -77,7 +77,6 @@ final class GeoJsonFile implements TableFile {
 
         private void cell(Row<?> row, int column) {
             switch (row.cell(column)) {
-                case EMPTY -> block.bytes(NULL);
                 case TEXT -> {
                     int start = row.start(column);
                     quoted(row.bytes(), start, start + row.length(column));
@@ -87,7 +86,7 @@ final class GeoJsonFile implements TableFile {
                     block.bytes(row.bytes(), start, row.length(column));
                 }
                 case FLAG -> block.text(row.flag(column) ? "true" : "false");
-                default -> throw new IllegalStateException(row.cell(column).toString());
+                default -> block.bytes(NULL);
             }
         }
 

@@ -217,14 +217,13 @@ final class GeoPackageLayer implements TableFile {
 
         private void cell(Row<?> row, int column) {
             switch (row.cell(column)) {
-                case EMPTY -> record.nothing();
                 case TEXT -> {
                     int start = row.start(column);
                     record.text(row.bytes(), start, row.length(column));
                 }
                 case INTEGER, FLAG -> record.integer(row.whole(column));
                 case REAL -> record.real(row.rounded(column));
-                default -> throw new IllegalStateException(row.cell(column).toString());
+                default -> record.nothing();
             }
         }
     }
