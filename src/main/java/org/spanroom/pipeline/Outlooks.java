@@ -41,7 +41,7 @@ final class Outlooks {
 
     /** Returns the simulation that draws from these. */
     Simulation simulation() {
-        return new Simulation(settings, ranking::points, ranking.placeOf("ease_pull"), ranking.placeOf("saving"));
+        return new Simulation(settings, ranking::pointsOf, ranking.placeOf("ease_pull"), ranking.placeOf("saving"));
     }
 
     /** Returns what a ranked span may be like. */

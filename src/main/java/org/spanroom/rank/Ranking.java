@@ -159,6 +159,11 @@ public final class Ranking {
         return -1;
     }
 
+    /** Returns the points that one criterion gives for a quantity. */
+    public double pointsOf(int place, double quantity) {
+        return yardsticks.get(place).points(curves.get(place).valueAt(quantity));
+    }
+
     /** Returns what gates and cautions say of one span. */
     Verdict verdict(Assessment assessment, EmptyDucts emptyDucts) {
         var exclusions = new TreeSet<Exclusion>();

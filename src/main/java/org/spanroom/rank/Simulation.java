@@ -1,7 +1,6 @@
 package org.spanroom.rank;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 import org.spanroom.model.UncertaintySettings;
 
 /**
@@ -20,22 +19,28 @@ public final class Simulation {
     private static final int CONDITION = 2;
 
     private final UncertaintySettings settings;
-    private final ToDoubleFunction<double[]> points;
+    private final Points points;
     private final int easePlace;
     private final int savingPlace;
 
     /**
      * Prepares a simulation.
      *
-     * @param points from the criteria's quantities to a score
+     * @param points what each criterion adds to a score
      * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; likewise
      */
-    public Simulation(UncertaintySettings settings, ToDoubleFunction<double[]> points, int easePlace, int savingPlace) {
+    public Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
         this.settings = settings;
         this.points = points;
         this.easePlace = easePlace;
         this.savingPlace = savingPlace;
+    }
+
+    /** From the quantity of the criterion at a place to its points. */
+    @FunctionalInterface
+    public interface Points {
+        double of(int place, double quantity);
     }
 
     /** What one sample turned out to be. */
@@ -92,38 +97,52 @@ public final class Simulation {
 
     void draw(SpanOutlook span, int samples, Sink sink) {
         var draws = new Draws(settings.seed(), span.spanId());
-        double[] quantities = new double[span.situations().get(0).quantities().length];
+        double[] fixedPoints = span.situations().stream()
+                .mapToDouble(situation -> fixedPoints(situation.quantities()))
+                .toArray();
         for (int sample = 0; sample < samples; sample++) {
-            SpanOutlook.Situation situation = situation(span.situations(), draws.at(SITUATION, sample));
+            int number = situation(span.situations(), draws.at(SITUATION, sample));
+            SpanOutlook.Situation situation = span.situations().get(number);
             double better = draws.at(FRICTION, sample);
             double usedPercent = utilisationPercent(span.utilisationPercents(), triangular(better));
             boolean blocked = draws.at(CONDITION, sample) < span.blockedRatio();
             boolean none = blocked || !situation.gainsRoom();
-            double scorePoints = 0;
-            if (!none) {
-                System.arraycopy(situation.quantities(), 0, quantities, 0, quantities.length);
-                if (easePlace >= 0) {
-                    quantities[easePlace] = usedPercent;
-                }
-                double[] savings = situation.savingRatios();
-                if (savingPlace >= 0 && savings.length > 0) {
-                    quantities[savingPlace] = savings[sample % savings.length];
-                }
-                scorePoints = points.applyAsDouble(quantities);
-            }
+            double scorePoints = none ? 0 : fixedPoints[number] + variedPoints(situation, usedPercent, sample);
             sink.accept(sample, scorePoints, !none && usedPercent <= 100, new Drawn(better, situation, blocked));
         }
     }
 
-    private static SpanOutlook.Situation situation(List<SpanOutlook.Situation> situations, double drawn) {
+    /** The points of all criteria that friction and rates leave as they are. */
+    private double fixedPoints(double[] quantities) {
         double sum = 0;
-        for (SpanOutlook.Situation situation : situations) {
-            sum += situation.chanceRatio();
+        for (int place = 0; place < quantities.length; place++) {
+            sum += place == easePlace || place == savingPlace ? 0 : points.of(place, quantities[place]);
+        }
+        return sum;
+    }
+
+    private double variedPoints(SpanOutlook.Situation situation, double usedPercent, int sample) {
+        double sum = easePlace < 0 ? 0 : points.of(easePlace, usedPercent);
+        if (savingPlace < 0) {
+            return sum;
+        }
+        double[] savings = situation.savingRatios();
+        double saving = savings.length > 0
+                ? savings[sample % savings.length]
+                : situation.quantities()[savingPlace];
+        return sum + points.of(savingPlace, saving);
+    }
+
+    /** Returns the number of the situation that is drawn. */
+    private static int situation(List<SpanOutlook.Situation> situations, double drawn) {
+        double sum = 0;
+        for (int number = 0; number < situations.size(); number++) {
+            sum += situations.get(number).chanceRatio();
             if (drawn < sum) {
-                return situation;
+                return number;
             }
         }
-        return situations.get(0);
+        return 0;
     }
 
     /** From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. */

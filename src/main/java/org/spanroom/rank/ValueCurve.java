@@ -1,6 +1,5 @@
 package org.spanroom.rank;
 
-import java.util.Arrays;
 import java.util.SortedMap;
 
 /** A piecewise-linear function from a quantity to a value, constant beyond its first and last point. */
@@ -14,11 +13,14 @@ final class ValueCurve {
     }
 
     double valueAt(double quantity) {
-        int found = Arrays.binarySearch(quantities, quantity);
-        if (found >= 0) {
-            return values[found];
+        // A curve has a handful of points, and a simulation reads it some hundred times a span.
+        int above = 0;
+        while (above < quantities.length && quantities[above] < quantity) {
+            above++;
         }
-        int above = -found - 1;
+        if (above < quantities.length && quantities[above] == quantity) {
+            return values[above];
+        }
         if (above == 0) {
             return values[0];
         }

@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,7 +19,7 @@ class SimulationTest {
 
     @Test
     void theMeanOfATriangularFrictionIsItsMiddle() {
-        Simulation simulation = simulation(4096, quantities -> quantities[1]);
+        Simulation simulation = simulation(4096, (place, quantity) -> place == 1 ? quantity : 0);
         SpanOutlook flat = span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3));
 
         double[] used = simulation.scores(flat).bySample();
@@ -39,7 +38,7 @@ class SimulationTest {
 
     @Test
     void chancesOfSituationsAndOfABlockedDuctComeOutAsGiven() {
-        Simulation simulation = simulation(8192, quantities -> quantities[0]);
+        Simulation simulation = simulation(8192, (place, quantity) -> place == 0 ? quantity : 0);
         SpanOutlook span = span("s", 0.1, List.of(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
 
         Simulation.Scores scores = simulation.scores(span);
@@ -52,7 +51,7 @@ class SimulationTest {
 
     @Test
     void aPullThatFailsInHalfOfTheStatesIsFeasibleInTheOtherHalf() {
-        Simulation simulation = simulation(4096, quantities -> quantities[0]);
+        Simulation simulation = simulation(4096, (place, quantity) -> place == 0 ? quantity : 0);
 
         double feasible = simulation
                 .scores(span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3)))
@@ -65,7 +64,7 @@ class SimulationTest {
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
     void sixtyFourSamplesComeCloserThanIndependentOnesWould(int seed) {
         var settings = settings(64, seed);
-        var simulation = new Simulation(settings, quantities -> quantities[0], 1, 2);
+        var simulation = new Simulation(settings, (place, quantity) -> place == 0 ? quantity : 0, 1, 2);
         double squares = 0;
         int spans = 200;
         for (int i = 0; i < spans; i++) {
@@ -83,7 +82,7 @@ class SimulationTest {
     @Test
     void theSameSpanDrawsTheSameWhateverWasDrawnBefore() {
         SpanOutlook span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
-        Simulation simulation = simulation(64, quantities -> quantities[0] + quantities[1]);
+        Simulation simulation = simulation(64, (place, quantity) -> place < 2 ? quantity : 0);
         double[] alone = simulation.scores(span).bySample();
 
         simulation.scores(span("b", 0.1, List.of(5.0, 8.0, 15.0), situation(1, 3)));
@@ -121,7 +120,7 @@ class SimulationTest {
         return Arrays.stream(values).filter(v -> v == value).count() / (double) values.length;
     }
 
-    private static Simulation simulation(int samples, ToDoubleFunction<double[]> points) {
+    private static Simulation simulation(int samples, Simulation.Points points) {
         return new Simulation(settings(samples, 1), points, 1, 2);
     }
 
