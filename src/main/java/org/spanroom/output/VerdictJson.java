@@ -5,6 +5,7 @@ import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Score;
+import org.spanroom.model.Sureness;
 
 /** What the gates say, the cautions, and the parts of the score, as members of a reckoning's JSON. */
 final class VerdictJson {
@@ -38,6 +39,15 @@ final class VerdictJson {
                     VerdictText.sentence(caution, ranked.span().duct().circumstances()));
         });
         json.object("score", this::score);
+        if (ranked.sureness().isPresent()) {
+            Sureness sure = ranked.sureness().get();
+            json.object("sureness", () -> {
+                json.real("feasible_chance_percent", 100 * sure.feasibleRatio(), 1);
+                json.real("score_low_points", sure.scoreLowPoints(), 2);
+                json.real("score_high_points", sure.scoreHighPoints(), 2);
+                json.real("top_chance_percent", 100 * sure.topRatio(), 1);
+            });
+        }
     }
 
     private void score() throws IOException {

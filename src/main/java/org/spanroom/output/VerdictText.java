@@ -7,6 +7,7 @@ import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Reckoning;
 import org.spanroom.model.Score;
+import org.spanroom.model.Sureness;
 import org.spanroom.model.Verdict;
 
 /** What the gates say, the cautions, and the parts of the score, as the last sections of a reckoning's text. */
@@ -91,5 +92,17 @@ final class VerdictText {
                     "  %-16s %20s  %6.2f  %6.2f  %7.1f",
                     part.criterion(), part.quantityText(), part.valueRatio(), part.weightRatio(), part.points());
         }
+        ranked.sureness().ifPresent(this::sureness);
+    }
+
+    private void sureness(Sureness sure) {
+        page.hanging(
+                2,
+                "What is assumed or uncertain varied: feasible with a chance of %.0f %%; score %.1f to %.1f (10 and 90 %% points); "
+                        + "among the top of the ranking with a chance of %.0f %%",
+                100 * sure.feasibleRatio(),
+                sure.scoreLowPoints(),
+                sure.scoreHighPoints(),
+                100 * sure.topRatio());
     }
 }

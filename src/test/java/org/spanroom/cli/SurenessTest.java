@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
@@ -89,6 +90,18 @@ class SurenessTest {
             assertThat(check.get("vault")).isIn(span.get("from_vault"), span.get("to_vault"));
             before = changePercent;
         }
+    }
+
+    @Test
+    void explainSaysHowSureTheRankIs() throws IOException {
+        CSVRecord first = table(runs.resolve("one").resolve("spans.csv")).get(0);
+
+        CommandRun explained = CommandRun.of(
+                "explain", first.get("span_id"), "--run", runs.resolve("one").toString());
+
+        String feasible = String.format(
+                Locale.ROOT, "feasible with a chance of %.0f %%", Double.parseDouble(first.get("feasible_chance_pct")));
+        assertThat(explained.out().replaceAll("\\s+", " ")).contains(feasible);
     }
 
     private static void rank(String name, String... more) {
