@@ -54,64 +54,65 @@ public final class InputReader {
                 .file()
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
-        FutureTask<VaultsRead> vaults = beside(this::readVaults);
+        FutureTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
-        var routes = readRoutes(routesFile, table);
+        LayerRead<RouteReader> routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
         List<Zone> zones = config.inputs().zones().file().map(this::readZones).orElse(List.of());
-        VaultsRead read = await(vaults);
-        records.addAll(read.records());
-        return new InputData(routes.reader().routes(), read.vaults(), zones, routes.crs(), ordered());
+        Optional<LayerRead<VaultReader>> read = await(besides);
+        read.map(LayerRead::record).ifPresent(records::add);
+        List<Vault> vaults =
+                read.map(vaultsRead -> vaultsRead.reader().vaults()).orElse(List.of());
+        return new InputData(routes.reader().routes(), vaults, zones, routes.crs(), ordered());
     }
 
-    /** What was read of the vaults, with the record of it. */
-    private record VaultsRead(List<Vault> vaults, List<InputRecord> records) {}
+    /** A layer's reader after it has read, the system that it read in, and the account of it. */
+    private record LayerRead<R>(R reader, ReferenceSystem crs, InputRecord record) {}
 
-    /** A layer's reader after it has read, with the system that it read in. */
-    private record RoutesRead(RouteReader reader, ReferenceSystem crs) {}
-
-    private RoutesRead readRoutes(Path file, ContentsTable table) {
-        LayerConfig layer = config.inputs().routes();
-        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        return readLayer(file, layer, (source, heard) -> {
-            LayerHeader header = source.header();
-            ReferenceSystem crs = crs(header, layer, "routes");
-            var fields = new LayerFields(layer.fields(), header);
-            var reader = new RouteReader(config, crs, fields, new CappedLog(heard, header.source()), table);
-            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
-            reader.close(header, features);
-            reader.rejections().add(source.rejected());
-            records.add(new InputRecord(
-                    "routes",
-                    file,
-                    header.layerName(),
-                    crs.name(),
-                    features,
-                    reader.used(),
-                    reader.rejections().byCode(),
-                    await(digests)));
-            return new RoutesRead(reader, crs);
-        });
+    /** Makes the reader of a layer. */
+    private interface Maker<R> {
+        R make(ReferenceSystem crs, LayerFields fields, CappedLog log);
     }
 
-    private VaultsRead readVaults() {
-        return config.inputs().vaults().file().map(this::readVaults).orElse(new VaultsRead(List.of(), List.of()));
+    private LayerRead<RouteReader> readRoutes(Path file, ContentsTable table) {
+        LayerRead<RouteReader> read = readLayer(
+                "routes",
+                file,
+                config.inputs().routes(),
+                (crs, fields, log) -> new RouteReader(config, crs, fields, log, table));
+        records.add(read.record());
+        return read;
     }
 
-    private VaultsRead readVaults(Path file) {
+    /** Runs beside the reading of routes, and so leaves its record to whoever waits for it. */
+    private Optional<LayerRead<VaultReader>> readVaults() {
         LayerConfig layer = config.inputs().vaults();
+        return layer.file()
+                .map(file -> readLayer(
+                        "vaults", file, layer, (crs, fields, log) -> new VaultReader(config, crs, fields, log)));
+    }
+
+    private List<Zone> readZones(Path file) {
+        LayerRead<ZoneReader> read = readLayer(
+                "zones", file, config.inputs().zones(), (crs, fields, log) -> new ZoneReader(config, crs, fields, log));
+        records.add(read.record());
+        return read.reader().zones();
+    }
+
+    private <R extends FeatureReader> LayerRead<R> readLayer(
+            String role, Path file, LayerConfig layer, Maker<R> maker) {
         FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        return readLayer(file, layer, (source, heard) -> {
+        return readOnceOrTwice(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
-            ReferenceSystem crs = crs(header, layer, "vaults");
+            ReferenceSystem crs = crs(header, layer, role);
             var fields = new LayerFields(layer.fields(), header);
-            var reader = new VaultReader(config, crs, fields, new CappedLog(heard, header.source()));
+            R reader = maker.make(crs, fields, new CappedLog(heard, header.source()));
             long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
             reader.close(header, features);
             reader.rejections().add(source.rejected());
             var record = new InputRecord(
-                    "vaults",
+                    role,
                     file,
                     header.layerName(),
                     crs.name(),
@@ -119,31 +120,7 @@ public final class InputReader {
                     reader.used(),
                     reader.rejections().byCode(),
                     await(digests));
-            return new VaultsRead(reader.vaults(), List.of(record));
-        });
-    }
-
-    private List<Zone> readZones(Path file) {
-        LayerConfig layer = config.inputs().zones();
-        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
-        return readLayer(file, layer, (source, heard) -> {
-            LayerHeader header = source.header();
-            ReferenceSystem crs = crs(header, layer, "zones");
-            var fields = new LayerFields(layer.fields(), header);
-            var reader = new ZoneReader(config, crs, fields, new CappedLog(heard, header.source()));
-            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
-            reader.close(header, features);
-            reader.rejections().add(source.rejected());
-            records.add(new InputRecord(
-                    "zones",
-                    file,
-                    header.layerName(),
-                    crs.name(),
-                    features,
-                    reader.used(),
-                    reader.rejections().byCode(),
-                    await(digests)));
-            return reader.zones();
+            return new LayerRead<>(reader, crs, record);
         });
     }
 
@@ -166,7 +143,7 @@ public final class InputReader {
      * Opens a layer and reads it; a second time, with nothing left of the first but the time, where the first reading has shown that
      * the header was wrong.
      */
-    private <T> T readLayer(Path file, LayerConfig layer, BiFunction<LayerSource, FindingLog, T> reading) {
+    private <T> T readOnceOrTwice(Path file, LayerConfig layer, BiFunction<LayerSource, FindingLog, T> reading) {
         var heard = new FindingLog();
         try (LayerSource source = opener.open(file, layer.layer(), heard)) {
             try {

@@ -16,7 +16,7 @@ import org.spanroom.model.Route;
 import org.spanroom.model.Term;
 
 /** Makes routes of the features of a layer of lines: one of each part. */
-final class RouteReader {
+final class RouteReader implements FeatureReader {
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
@@ -39,15 +39,18 @@ final class RouteReader {
         return routes;
     }
 
-    long used() {
+    @Override
+    public long used() {
         return used;
     }
 
-    Rejections rejections() {
+    @Override
+    public Rejections rejections() {
         return rejections;
     }
 
-    void accept(SourceFeature feature) {
+    @Override
+    public void accept(SourceFeature feature) {
         SourceGeometry geometry = feature.geometry();
         if (geometry.kind() != SourceGeometry.Kind.LINES) {
             rejections.count(Geometries.reject(feature, "lines", log));
@@ -137,7 +140,8 @@ final class RouteReader {
     }
 
     /** To be called when the layer has been read. */
-    void close(LayerHeader header, long features) {
+    @Override
+    public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         if (used > 0) {

@@ -23,7 +23,7 @@ import org.spanroom.model.VaultSite;
  * <p>Each point of a multi-point is a vault of its own. Vaults are told apart by their ids, so that one whose id occurred before gets a
  * number behind it.
  */
-final class VaultReader {
+final class VaultReader implements FeatureReader {
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
@@ -48,15 +48,18 @@ final class VaultReader {
         return vaults;
     }
 
-    long used() {
+    @Override
+    public long used() {
         return used;
     }
 
-    Rejections rejections() {
+    @Override
+    public Rejections rejections() {
         return rejections;
     }
 
-    void accept(SourceFeature feature) {
+    @Override
+    public void accept(SourceFeature feature) {
         int before = vaults.size();
         FindingCode fault = switch (feature.geometry().kind()) {
             case POINTS -> points(feature);
@@ -152,7 +155,8 @@ final class VaultReader {
     }
 
     /** To be called when the layer has been read. */
-    void close(LayerHeader header, long features) {
+    @Override
+    public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         if (used > 0) {

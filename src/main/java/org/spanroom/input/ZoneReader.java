@@ -26,7 +26,7 @@ import org.spanroom.model.Zone;
  * <p>Outlines are repaired in the layer's own ordinates, where they were drawn. A zone whose kind is not recorded, or in no list of
  * words, is one of the kind {@link PermitSettings#OTHER}: whoever plans must look at it.
  */
-final class ZoneReader {
+final class ZoneReader implements FeatureReader {
     /** Wider than any area that one permit rules; and such a width would cross the other way round the globe. */
     private static final double MOST_EXTENT_DEG = 10;
 
@@ -52,7 +52,8 @@ final class ZoneReader {
         this.suspicion = new OrdinateSuspicion(crs);
     }
 
-    Rejections rejections() {
+    @Override
+    public Rejections rejections() {
         return rejections;
     }
 
@@ -61,11 +62,13 @@ final class ZoneReader {
     }
 
     /** Returns how many features were used: one for each zone. */
-    long used() {
+    @Override
+    public long used() {
         return zones.size();
     }
 
-    void accept(SourceFeature feature) {
+    @Override
+    public void accept(SourceFeature feature) {
         SourceGeometry geometry = feature.geometry();
         if (geometry.kind() != SourceGeometry.Kind.POLYGONS) {
             rejections.count(Geometries.reject(feature, "polygons", log));
@@ -183,7 +186,8 @@ final class ZoneReader {
     }
 
     /** To be called when the layer has been read. */
-    void close(LayerHeader header, long features) {
+    @Override
+    public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         if (!zones.isEmpty()) {

@@ -1,0 +1,15 @@
+package org.spanroom.input;
+
+/** Makes something of each feature of a layer, and keeps the account of what it could use. */
+interface FeatureReader {
+    void accept(SourceFeature feature);
+
+    /** To be called when the layer has been read. */
+    void close(LayerHeader header, long features);
+
+    /** Returns how many features had at least a part taken. */
+    long used();
+
+    /** Returns which features were of no use, by reason. */
+    Rejections rejections();
+}
