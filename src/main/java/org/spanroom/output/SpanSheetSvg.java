@@ -73,9 +73,10 @@ public final class SpanSheetSvg {
                 13,
                 String.format(
                         Locale.ROOT,
-                        "%.1f m; %d bends, %.0f degrees in all; %s",
+                        "%.1f m; %d %s, %.0f degrees in all; %s",
                         span().lengthM(),
                         bends().size(),
+                        bends().size() == 1 ? "bend" : "bends",
                         reckoning.ranked().assessment().bends().total().deg(),
                         ReckoningText.rank(reckoning)));
         if (!pull().pulls().isEmpty()) {
