@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.MultiPolygon;
@@ -63,11 +64,19 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
         MultiPolygon all = GEOMETRY.createMultiPolygon(polygons.toArray(Polygon[]::new));
         boolean valid = all.isValid();
         OutlineMender.Mended mended = valid ? new OutlineMender.Mended(polygons, closed) : mender.mend(all);
-        List<Polygon> withArea = mended.polygons().stream()
-                .filter(polygon -> polygon.getArea() > 0)
-                .toList();
+        List<Polygon> withArea =
+                mended.polygons().stream().filter(ZoneOutlines::hasArea).toList();
         String repair = mended.words();
         return new ZoneOutlines(withArea, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
+    }
+
+    /** Vertices drawn on one line come to lie beside it when they are rounded to doubles: such an area is none. */
+    private static boolean hasArea(Polygon polygon) {
+        Envelope extent = polygon.getEnvelopeInternal();
+        double largest = Math.max(
+                Math.max(Math.abs(extent.getMinX()), Math.abs(extent.getMaxX())),
+                Math.max(Math.abs(extent.getMinY()), Math.abs(extent.getMaxY())));
+        return polygon.getArea() > 2 * Math.ulp(largest) * polygon.getLength();
     }
 
     private static List<Coordinate> vertices(double[] ordinates, int dimension) {

@@ -32,6 +32,9 @@ final class ZoneReader implements FeatureReader {
 
     private static final double HALF_TURN_DEG = 180;
 
+    /** Characters of a word that nobody knows; more would leave no room for what is said of it. */
+    private static final int LONGEST_SHOWN = 80;
+
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
@@ -75,7 +78,11 @@ final class ZoneReader implements FeatureReader {
             return;
         }
         geometry.parts().forEach(part -> suspicion.see(part[0], part[1]));
-        ZoneOutlines outlines = ZoneOutlines.of(geometry, mender);
+        if (leavesSystem(geometry)) {
+            reject(feature, FindingCode.BAD_COORDINATE, "the zone leaves the reference system " + crs.name());
+            return;
+        }
+        ZoneOutlines outlines = ZoneOutlines.of(crs.isGeographic() ? unwound(geometry) : geometry, mender);
         if (outlines.polygons().isEmpty()) {
             reject(feature, FindingCode.ZONE_WITHOUT_AREA, "no ring of the zone encloses an area");
             return;
@@ -86,6 +93,47 @@ final class ZoneReader implements FeatureReader {
             add(feature, rings.stream().map(ZoneReader::outline).toList());
             outlines.repair().ifPresent(text -> values.add(FindingCode.ZONE_OUTLINE_INVALID, "", () -> text));
         }
+    }
+
+    /** Asked before anything is mended: the arithmetic of that has no answer for numbers beyond all bounds. */
+    private boolean leavesSystem(SourceGeometry geometry) {
+        int dimension = geometry.hasZ() ? 3 : 2;
+        return geometry.parts().stream().anyMatch(part -> {
+            double[] places = part.clone();
+            crs.toLonLat(places, dimension);
+            return !Geometries.isFinite(places);
+        });
+    }
+
+    /**
+     * Returns the rings with each polygon on one side of the date line, where the others are drawn to jump round the globe: as drawn
+     * they would cross themselves. Polygons that were cut there stay apart.
+     */
+    private static SourceGeometry unwound(SourceGeometry geometry) {
+        int dimension = geometry.hasZ() ? 3 : 2;
+        var parts = new ArrayList<double[]>();
+        double firstDeg = 0;
+        for (int i = 0; i < geometry.parts().size(); i++) {
+            double[] ring = geometry.parts().get(i);
+            boolean isOuter = geometry.startsPolygon().isEmpty()
+                    || geometry.startsPolygon().get(i);
+            firstDeg = isOuter ? ring[0] : firstDeg;
+            parts.add(unwound(ring, dimension, firstDeg));
+        }
+        return new SourceGeometry(geometry.kind(), parts, geometry.hasZ(), geometry.startsPolygon());
+    }
+
+    /** Returns a ring beside a longitude; as it is where nothing would be left of it, as of a ring round the globe. */
+    private static double[] unwound(double[] ring, int dimension, double firstDeg) {
+        double[] beside = ring.clone();
+        boolean isWide = false;
+        for (int at = 0; at < ring.length; at += dimension) {
+            if (Math.abs(ring[at] - firstDeg) > HALF_TURN_DEG) {
+                beside[at] += Math.copySign(2 * HALF_TURN_DEG, firstDeg - ring[at]);
+            }
+            isWide |= beside[at] != beside[0];
+        }
+        return isWide ? beside : ring;
     }
 
     /** Returns a polygon's rings in degrees, the outer one first. */
@@ -113,10 +161,6 @@ final class ZoneReader implements FeatureReader {
         double[] first = polygons.get(0).get(0);
         for (List<double[]> rings : polygons) {
             for (double[] ring : rings) {
-                if (!Geometries.isFinite(ring)) {
-                    reject(feature, FindingCode.BAD_COORDINATE, "the zone leaves the reference system " + crs.name());
-                    return false;
-                }
                 if (!isNear(ring, first[0], first[1])) {
                     reject(
                             feature,
@@ -174,10 +218,14 @@ final class ZoneReader implements FeatureReader {
             values.add(
                     FindingCode.ZONE_KIND_UNKNOWN,
                     Term.ZONE_KIND,
-                    () -> "'" + word + "' is no kind in permit.kinds and no word of one; counted as "
+                    () -> "'" + beginning(word) + "' is no kind in permit.kinds and no word of one; counted as "
                             + PermitSettings.OTHER);
         }
         return kind == null ? PermitSettings.OTHER : kind;
+    }
+
+    private static String beginning(String word) {
+        return word.length() <= LONGEST_SHOWN ? word : word.substring(0, LONGEST_SHOWN) + "...";
     }
 
     private void reject(SourceFeature feature, FindingCode code, String detail) {

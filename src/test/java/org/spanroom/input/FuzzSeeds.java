@@ -11,11 +11,21 @@ import java.util.List;
 public final class FuzzSeeds {
     private static final double[][] RINGS = {{0, 0, 0, 9, 9, 9, 0, 0}, {1, 2, 2, 3, 1, 3, 1, 2}};
 
+    /** Two zones with all that zones have. */
+    static final String ZONES = HardJson.collection(
+            "{\"type\":\"Feature\",\"id\":1,\"properties\":{\"zone\":\"A\",\"kind\":\"rail\",\"until\":\"2199-03-31\"},"
+                    + "\"geometry\":{\"type\":\"Polygon\",\"coordinates\":[[[0,0],[9,0],[9,9],[0,9],[0,0]],"
+                    + "[[1,1],[2,1],[2,2],[1,1]]]}}",
+            "{\"type\":\"Feature\",\"id\":2,\"properties\":{\"zone\":\"B\",\"kind\":\"night\",\"until\":\"20270331\"},"
+                    + "\"geometry\":{\"type\":\"MultiPolygon\",\"coordinates\":[[[[179,0],[-179,0],[-179,1],[179,0]]],"
+                    + "[[[5,5,1],[6,5,2],[6,6,3],[5,6]]]]}}");
+
     private FuzzSeeds() {}
 
     public static void main(String[] args) throws IOException, SQLException {
         Path folder = Path.of(args[0]);
-        for (String name : List.of("GeoJsonFuzz", "ShapefileFuzz", "WkbFuzz", "GeoPackageFuzz", "ContentsFuzz")) {
+        for (String name :
+                List.of("GeoJsonFuzz", "ShapefileFuzz", "WkbFuzz", "GeoPackageFuzz", "ContentsFuzz", "ZonesFuzz")) {
             Files.createDirectories(folder.resolve(name));
         }
         String feature = HardJson.line(1);
@@ -39,6 +49,8 @@ public final class FuzzSeeds {
         }
         Files.write(folder.resolve("WkbFuzz/point"), SmallGeoPackage.point(1, 2));
         Files.write(folder.resolve("WkbFuzz/line"), HardGeoPackages.line());
+        write(folder, "ZonesFuzz/zones", ZONES);
+        write(folder, "ZonesFuzz/crossing", HardJson.collection(HardJson.feature(1, HardJson.star(20))));
         Path geoPackage = folder.resolve("GeoPackageFuzz/points");
         Files.deleteIfExists(geoPackage);
         geoPackage(geoPackage);

@@ -31,11 +31,20 @@ final class FuzzedFile {
             Map.of(Term.ROUTE, source("route"), Term.DUCT, source("name"), Term.INSIDE_DIAMETER, source("n")));
     private static final FieldMap VAULT_FIELDS =
             new FieldMap(Map.of(Term.VAULT, source("name"), Term.VAULT_ELEVATION, source("n")));
+    private static final FieldMap ZONE_FIELDS = new FieldMap(
+            Map.of(Term.ZONE, source("zone"), Term.ZONE_KIND, source("kind"), Term.ZONE_UNTIL, source("until")));
 
     private FuzzedFile() {}
 
     static void readLayer(String name, byte[] data) throws IOException {
         inFolder(folder -> read(Files.write(folder.resolve(name), data)));
+    }
+
+    static void readZones(byte[] data) throws IOException {
+        inFolder(folder -> {
+            Path file = Files.write(folder.resolve("a.geojson"), data);
+            endsWell(file, () -> new InputReader(config(file, "zones"), new FindingLog()).read());
+        });
     }
 
     static void readShapefile(byte[] data) throws IOException {
@@ -77,11 +86,12 @@ final class FuzzedFile {
         return Stream.of(joined).map(ByteBuffer::array).findFirst().orElseThrow();
     }
 
-    /** Reads a file as any layer, then as routes and as vaults, whatever it is. */
+    /** Reads a file as any layer, then as routes, as vaults and as zones, whatever it is. */
     static void read(Path file) {
         endsWell(file, () -> readWithAllFields(file));
-        endsWell(file, () -> new InputReader(config(file, false), new FindingLog()).read());
-        endsWell(file, () -> new InputReader(config(file, true), new FindingLog()).read());
+        for (String role : List.of("routes", "vaults", "zones")) {
+            endsWell(file, () -> new InputReader(config(file, role), new FindingLog()).read());
+        }
     }
 
     static void readWithAllFields(Path file) {
@@ -95,10 +105,15 @@ final class FuzzedFile {
         }
     }
 
-    private static RunConfig config(Path file, boolean asVaults) {
+    private static RunConfig config(Path file, String role) {
         LayerConfig layer = LayerConfig.NONE.withFile(file).withCrs("OGC:CRS84");
         InputConfig inputs = InputConfig.NONE.withRoutes(layer.withFields(ROUTE_FIELDS));
-        return DEFAULTS.withInputs(asVaults ? inputs.withVaults(layer.withFields(VAULT_FIELDS)) : inputs);
+        return DEFAULTS.withInputs(
+                switch (role) {
+                    case "vaults" -> inputs.withVaults(layer.withFields(VAULT_FIELDS));
+                    case "zones" -> inputs.withZones(layer.withFields(ZONE_FIELDS));
+                    default -> inputs;
+                });
     }
 
     private static FieldSource source(String field) {

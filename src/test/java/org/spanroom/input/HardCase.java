@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A file that is odd or broken in one way, and how reading it has to end.
  *
- * @param role what the file is read as: routes, vaults or contents
+ * @param role what the file is read as: routes, vaults, contents or zones
  * @param maker writes it
  * @param used how many features are to be used
  * @param rejected how many are to be rejected
@@ -29,6 +29,10 @@ record HardCase(String name, String role, Maker maker, boolean refused, int used
 
     static HardCase contents(String name, Maker maker) {
         return new HardCase(name, "contents", maker, false, 0, 0, List.of());
+    }
+
+    static HardCase zones(String name, Maker maker) {
+        return new HardCase(name, "zones", maker, false, 0, 0, List.of());
     }
 
     HardCase reads(int usedFeatures, int rejectedFeatures, String... findings) {

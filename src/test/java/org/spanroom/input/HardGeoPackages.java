@@ -382,11 +382,11 @@ final class HardGeoPackages {
         return buffer;
     }
 
-    private static ByteBuffer header(int flags) {
+    static ByteBuffer header(int flags) {
         return ByteBuffer.allocate(200).put(new byte[] {'G', 'P', 0, (byte) flags, 0, 0, 0, 0});
     }
 
-    private static byte[] bytes(ByteBuffer buffer) {
+    static byte[] bytes(ByteBuffer buffer) {
         return Arrays.copyOf(buffer.array(), buffer.position());
     }
 
@@ -394,7 +394,7 @@ final class HardGeoPackages {
         return geometry(name, bytes(geometry));
     }
 
-    private static Path cut(Path file, int length) throws java.io.IOException {
+    static Path cut(Path file, int length) throws java.io.IOException {
         return Files.write(file, Arrays.copyOf(Files.readAllBytes(file), length));
     }
 

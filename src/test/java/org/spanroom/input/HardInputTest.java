@@ -22,7 +22,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.finding.Severity;
 
 /**
- * Every way to be odd or broken that we know of, from the file to routes and vaults: each ends in results and findings, or in one
+ * Every way to be odd or broken that we know of, from the file to routes, vaults and zones: each ends in results and findings, or in one
  * line that names the file and the remedy; and every feature is used or rejected, with a word about it.
  */
 class HardInputTest {
@@ -32,7 +32,12 @@ class HardInputTest {
     private Path folder;
 
     static Stream<HardCase> cases() {
-        return Stream.of(HardJson.cases(), HardShapes.cases(), HardGeoPackages.cases(), HardTables.cases())
+        return Stream.of(
+                        HardJson.cases(),
+                        HardShapes.cases(),
+                        HardGeoPackages.cases(),
+                        HardTables.cases(),
+                        HardZones.cases())
                 .flatMap(List::stream);
     }
 
@@ -50,7 +55,9 @@ class HardInputTest {
                     .orElseThrow();
 
             assertThat(hard.refused()).as("refused").isFalse();
-            assertThat(record.featuresUsed()).as("used; " + findings.all()).isEqualTo(hard.used());
+            assertThat(record.featuresUsed())
+                    .as(hard + ": used; " + findings.all())
+                    .isEqualTo(hard.used());
             assertThat(record.featuresRejected()).as("rejected").isEqualTo(hard.rejected());
             assertThat(told(findings.all(), record))
                     .as("rejected features told")
@@ -91,9 +98,16 @@ class HardInputTest {
 
     /** A config that reads one file in its role, beside a layer of one route where it is not the routes. */
     private RunConfig config(String role, Path file) throws Exception {
-        Path yaml = Files.writeString(
-                folder.resolve("config.yaml"),
-                "inputs:\n  routes:\n    fields: {route: route, duct: duct}\n  vaults:\n    fields: {vault: vault}\n");
+        Path yaml = Files.writeString(folder.resolve("config.yaml"), """
+                inputs:
+                  routes:
+                    fields: {route: route, duct: duct}
+                  vaults:
+                    fields: {vault: vault}
+                  zones:
+                    fields: {zone: zone, zone_kind: kind, zone_name: title, zone_until: until}
+                permit: {on_date: 2027-01-15}
+                """);
         RunConfig config = ConfigReader.read(yaml);
         InputConfig inputs = config.inputs();
         Path plain = Files.writeString(folder.resolve("plain.geojson"), HardJson.collection(HardJson.line(1)));
@@ -101,6 +115,9 @@ class HardInputTest {
         InputConfig given = inputs.withRoutes(routes);
         if (role.equals("vaults")) {
             given = given.withVaults(inputs.vaults().withFile(file));
+        }
+        if (role.equals("zones")) {
+            given = given.withZones(inputs.zones().withFile(file));
         }
         return config.withInputs(
                 role.equals("contents") ? given.withContents(inputs.contents().withFile(file)) : given);

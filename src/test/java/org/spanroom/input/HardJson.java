@@ -19,7 +19,7 @@ final class HardJson {
     /** Set the system property spanroom.hard.megabytes to 200 for the long line that the list of hard input names. */
     static final int MEGABYTES = Integer.getInteger("spanroom.hard.megabytes", 20);
 
-    private static final String CRS_33N =
+    static final String CRS_33N =
             "\"crs\":{\"type\":\"name\",\"properties\":{\"name\":\"urn:ogc:def:crs:EPSG::32633\"}}";
 
     private HardJson() {}
@@ -306,7 +306,7 @@ final class HardJson {
     }
 
     /** Every edge of it crosses every other one. */
-    private static String star(int vertices) {
+    static String star(int vertices) {
         String ring = IntStream.rangeClosed(0, vertices)
                 .mapToObj(i -> {
                     double angle = 2 * Math.PI * (i % vertices) * (vertices / 2 - 1) / vertices;

@@ -110,6 +110,29 @@ class MutatedFilesTest {
                         FileMutator.mutated(table.getBytes(StandardCharsets.UTF_8), new Random(seed))));
     }
 
+    /** Zones, with what they have and routes have not: rings, holes, several polygons, days. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void changedZonesNeverCrash(int seed) throws IOException, SQLException {
+        var random = new Random(seed);
+        Path file;
+        if (seed % 3 == 0) {
+            file = folder.resolve("a.gpkg");
+            HardZones.geoPackage(
+                    file,
+                    4326,
+                    HardZones.polygonBlob(3, 2),
+                    HardZones.polygonBlob(1003, 3),
+                    HardZones.polygonBlob(3, 2));
+            Files.write(file, mutated(Files.readAllBytes(file), random));
+        } else {
+            file = Files.write(
+                    folder.resolve("a.geojson"), mutated(FuzzSeeds.ZONES.getBytes(StandardCharsets.UTF_8), random));
+        }
+
+        endsWell(file);
+    }
+
     private static void endsWell(Path file) {
         assertTimeout(LONGEST, () -> FuzzedFile.read(file));
     }

@@ -175,4 +175,21 @@ class ZoneInputTest {
         assertThat(read(layer, "permit: {on_date: 2027-01-15}\n").zones()).hasSize(2);
         assertThat(of(FindingCode.ZONE_EXPIRED)).extracting(Finding::featureId).containsExactly("Z1");
     }
+
+    @Test
+    void aZoneDrawnToAndFroAcrossTheDateLineIsWhole() throws IOException {
+        double[] ring = {
+            179.98, 10, -179.98, 10, -179.98, 10.04, 179.99, 10.03, -179.99, 10.02, 179.98, 10.01, 179.98, 10
+        };
+        double[] hole = {-179.99, 10.004, -179.989, 10.004, -179.989, 10.005, -179.99, 10.004};
+
+        List<Zone> read =
+                read(layer().geometry(polygon(ring, hole), "Z1", "rail"), "").zones();
+
+        assertThat(of(FindingCode.ZONE_OUTLINE_INVALID)).isEmpty();
+        assertThat(read.get(0).outlines()).singleElement().satisfies(outline -> {
+            assertThat(outline.holes()).hasSize(1);
+            assertThat(outline.shell().x(1)).isEqualTo(180.02, org.assertj.core.api.Assertions.within(1e-9));
+        });
+    }
 }
