@@ -12,4 +12,7 @@ interface FeatureReader {
 
     /** Returns which features were of no use, by reason. */
     Rejections rejections();
+
+    /** Returns what was seen of the layer's ordinates. */
+    OrdinateSuspicion suspicion();
 }

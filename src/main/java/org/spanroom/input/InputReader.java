@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -59,11 +60,17 @@ public final class InputReader {
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         LayerRead<RouteReader> routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
-        List<Zone> zones = config.inputs().zones().file().map(this::readZones).orElse(List.of());
+        Optional<LayerRead<ZoneReader>> zonesRead =
+                config.inputs().zones().file().map(this::readZones);
         Optional<LayerRead<VaultReader>> read = await(besides);
         read.map(LayerRead::record).ifPresent(records::add);
         List<Vault> vaults =
                 read.map(vaultsRead -> vaultsRead.reader().vaults()).orElse(List.of());
+        List<Zone> zones = zonesRead.map(layer -> layer.reader().zones()).orElse(List.of());
+        tellExchanged(
+                Stream.<Optional<? extends LayerRead<? extends FeatureReader>>>of(Optional.of(routes), read, zonesRead)
+                        .<LayerRead<? extends FeatureReader>>flatMap(Optional::stream)
+                        .toList());
         return new InputData(routes.reader().routes(), vaults, zones, routes.crs(), ordered());
     }
 
@@ -93,11 +100,28 @@ public final class InputReader {
                         "vaults", file, layer, (crs, fields, log) -> new VaultReader(config, crs, fields, log)));
     }
 
-    private List<Zone> readZones(Path file) {
+    private void tellExchanged(List<LayerRead<? extends FeatureReader>> layers) {
+        var search = new ExchangeSearch(findings);
+        Optional<ReferenceSystem> system = outputSystem();
+        layers.forEach(
+                layer -> search.add(layer.record().source(), layer.reader().suspicion(), system));
+        search.tell();
+    }
+
+    /** Returns the system of the layers to be written, if it is named; one that cannot be read is told by whoever writes them. */
+    private Optional<ReferenceSystem> outputSystem() {
+        try {
+            return config.output().crs().map(ReferenceSystem::parse);
+        } catch (IllegalArgumentException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    private LayerRead<ZoneReader> readZones(Path file) {
         LayerRead<ZoneReader> read = readLayer(
                 "zones", file, config.inputs().zones(), (crs, fields, log) -> new ZoneReader(config, crs, fields, log));
         records.add(read.record());
-        return read.reader().zones();
+        return read;
     }
 
     private <R extends FeatureReader> LayerRead<R> readLayer(

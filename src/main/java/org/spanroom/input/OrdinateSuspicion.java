@@ -15,12 +15,14 @@ final class OrdinateSuspicion {
     /** Beyond the polar circles there are few cities; a layer there may well have latitude and longitude exchanged. */
     private static final double POLAR_CIRCLE_DEG = 66.6;
 
-    /** The first vertices are enough to judge the whole layer by, and to keep costs nothing. */
-    private static final int SAMPLE = 1000;
+    /** Vertices that are kept, evenly over the file: enough to judge the whole layer by. */
+    private static final int SAMPLE = 1024;
 
     private final ReferenceSystem crs;
     private final boolean geographic;
     private final double[] sample = new double[2 * SAMPLE];
+    private int kept;
+    private long stride = 1;
     private long seen;
     private long exchanged;
     private long polar;
@@ -34,9 +36,8 @@ final class OrdinateSuspicion {
 
     /** Notes the first vertex of a part, in the layer's own ordinates. */
     void see(double x, double y) {
-        if (seen < SAMPLE) {
-            sample[2 * (int) seen] = x;
-            sample[2 * (int) seen + 1] = y;
+        if ((seen & (stride - 1)) == 0) {
+            keep(x, y);
         }
         seen++;
         double sizeX = Math.abs(x);
@@ -45,6 +46,21 @@ final class OrdinateSuspicion {
         polar += sizeY > POLAR_CIRCLE_DEG && sizeY <= MOST_LATITUDE_DEG && sizeX < POLAR_CIRCLE_DEG ? 1 : 0;
         degrees += sizeX <= MOST_LONGITUDE_DEG && sizeY <= MOST_LATITUDE_DEG ? 1 : 0;
         lengths += sizeX > 2 * MOST_LONGITUDE_DEG || sizeY > 2 * MOST_LONGITUDE_DEG ? 1 : 0;
+    }
+
+    /** Keeps every n-th vertex, n doubling whenever the sample is full; so which ones depends on nothing but the file. */
+    private void keep(double x, double y) {
+        if (kept == SAMPLE) {
+            kept = SAMPLE / 2;
+            stride *= 2;
+            for (int i = 0; i < kept; i++) {
+                sample[2 * i] = sample[4 * i];
+                sample[2 * i + 1] = sample[4 * i + 1];
+            }
+        }
+        sample[2 * kept] = x;
+        sample[2 * kept + 1] = y;
+        kept++;
     }
 
     /** Finds what is to be said about the layer. */
@@ -68,29 +84,43 @@ final class OrdinateSuspicion {
 
     /** Looks where the places would lie as they are, and with their ordinates exchanged. */
     private Optional<String> outside() {
-        int kept = (int) Math.min(seen, SAMPLE);
-        if (kept == 0 || 2 * farOutside(kept, false) <= kept) {
+        if (kept == 0 || 2 * farOutside(crs, false) <= kept) {
             return Optional.empty();
         }
         String found = "most features lie far outside the area that " + crs.name() + " is made for: ";
         return Optional.of(found
-                + (2 * farOutside(kept, true) <= kept
+                + (2 * farOutside(crs, true) <= kept
                         ? "the two ordinates seem to be exchanged (it has easting or longitude first)"
                         : "is it another system? Give it with --crs EPSG:code"));
     }
 
-    private int farOutside(int kept, boolean exchanged) {
+    /** Returns true if most places lie far outside the area of a system, and would not with the ordinates exchanged. */
+    boolean fitsOnlyExchanged(ReferenceSystem system) {
+        return kept > 0 && 2 * farOutside(system, false) > kept && 2 * farOutside(system, true) <= kept;
+    }
+
+    /** Returns where the places lie, as they are or with the two ordinates exchanged. */
+    Optional<Spread> spread(boolean exchanged) {
+        return Spread.of(places(exchanged));
+    }
+
+    private int farOutside(ReferenceSystem system, boolean exchanged) {
+        double[] places = places(exchanged);
+        int outside = 0;
+        for (int i = 0; i < places.length; i += 2) {
+            outside += Double.isNaN(places[i]) || system.isFarOutside(places[i], places[i + 1]) ? 1 : 0;
+        }
+        return outside;
+    }
+
+    private double[] places(boolean exchanged) {
         double[] places = Arrays.copyOf(sample, 2 * kept);
         for (int i = 0; exchanged && i < places.length; i += 2) {
             places[i] = sample[i + 1];
             places[i + 1] = sample[i];
         }
         crs.toLonLat(places, 2);
-        int outside = 0;
-        for (int i = 0; i < places.length; i += 2) {
-            outside += Double.isNaN(places[i]) || crs.isFarOutside(places[i], places[i + 1]) ? 1 : 0;
-        }
-        return outside;
+        return places;
     }
 
     private boolean most(long count) {

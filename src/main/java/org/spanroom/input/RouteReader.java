@@ -22,6 +22,7 @@ final class RouteReader implements FeatureReader {
     private final FeatureValues values;
     private final DuctMapper ducts;
     private final OrdinateSuspicion suspicion;
+    private final LengthAgreement lengths = new LengthAgreement();
     private final List<Route> routes = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
     private final Rejections rejections = new Rejections();
@@ -42,6 +43,11 @@ final class RouteReader implements FeatureReader {
     @Override
     public long used() {
         return used;
+    }
+
+    @Override
+    public OrdinateSuspicion suspicion() {
+        return suspicion;
     }
 
     @Override
@@ -99,6 +105,9 @@ final class RouteReader implements FeatureReader {
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
         boolean single = lines.size() == 1;
+        if (single && crs.isGeographic()) {
+            lengths.see(first, lengthM);
+        }
         double wholeDeg = single
                 ? 0
                 : lines.stream().mapToDouble(RouteReader::evenDegrees).sum();
@@ -142,7 +151,7 @@ final class RouteReader implements FeatureReader {
     /** To be called when the layer has been read. */
     @Override
     public void close(LayerHeader header, long features) {
-        suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
+        suspicion.find().or(lengths::find).ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         if (used > 0) {
             values.tellAbsentFields(header);

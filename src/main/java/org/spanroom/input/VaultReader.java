@@ -54,6 +54,11 @@ final class VaultReader implements FeatureReader {
     }
 
     @Override
+    public OrdinateSuspicion suspicion() {
+        return suspicion;
+    }
+
+    @Override
     public Rejections rejections() {
         return rejections;
     }

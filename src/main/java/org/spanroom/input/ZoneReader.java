@@ -56,6 +56,11 @@ final class ZoneReader implements FeatureReader {
     }
 
     @Override
+    public OrdinateSuspicion suspicion() {
+        return suspicion;
+    }
+
+    @Override
     public Rejections rejections() {
         return rejections;
     }

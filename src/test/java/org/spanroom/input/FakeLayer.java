@@ -14,12 +14,18 @@ final class FakeLayer implements LayerSource {
     private final List<String> fields;
     private final Optional<String> crs;
     private final List<Row> rows = new ArrayList<>();
+    private String name = "fake.geojson";
 
     private record Row(SourceGeometry geometry, List<@Nullable Object> values) {}
 
     FakeLayer(String crs, String... fields) {
         this.crs = crs.isEmpty() ? Optional.empty() : Optional.of(crs);
         this.fields = List.of(fields);
+    }
+
+    FakeLayer named(String fileName) {
+        name = fileName;
+        return this;
     }
 
     FakeLayer line(double[] xy, @Nullable Object... values) {
@@ -41,7 +47,7 @@ final class FakeLayer implements LayerSource {
 
     @Override
     public LayerHeader header() {
-        return new LayerHeader(Path.of("fake.geojson"), "fake", fields, crs, rows.size());
+        return new LayerHeader(Path.of(name), LayerFormat.stem(Path.of(name)), fields, crs, rows.size());
     }
 
     @Override
