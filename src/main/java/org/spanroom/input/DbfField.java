@@ -33,14 +33,33 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
             case 'O', 'B' -> length == 8 ? finite(row) : null; // as B a memo reference where it is not 8 bytes
             case 'Y' -> length == 8 ? money(row) : null;
             case 'T', '@' -> length == 8 ? dateTime(row) : null;
-            case 'M', 'G', 'P', '0' -> null; // references into other files; null flags
+            case 'M', 'G', 'P', '0' -> null; // references into other files, see MemoTexts; null flags
             default -> text(row, encoding);
         };
     }
 
-    /** Returns true if the column only refers to texts in a file beside the table, which are not read. */
+    /** Returns true if the column only refers to texts, pictures or other things in a file beside the table. */
     boolean isMemo() {
-        return type == 'M' || type == 'G' || type == 'P' || (type == 'B' && length != 8);
+        return isText() || type == 'G' || type == 'P' || (type == 'B' && length != 8);
+    }
+
+    /** Returns true if the column refers to texts in a file beside the table. */
+    boolean isText() {
+        return type == 'M';
+    }
+
+    /** Returns the block at which the text begins that the record refers to; 0 for none, -1 for what is no number of a block. */
+    long memoBlock(ByteBuffer row) {
+        if (length == 4) {
+            return integer(row) & 0xFFFFFFFFL;
+        }
+        String digits = ascii(row);
+        if (digits.isEmpty()) {
+            return 0;
+        }
+        return digits.length() <= MOST_LONG_DIGITS && digits.chars().allMatch(c -> c >= '0' && c <= '9')
+                ? Long.parseLong(digits)
+                : -1;
     }
 
     private @Nullable Object text(ByteBuffer row, DbfEncoding encoding) {

@@ -25,6 +25,7 @@ final class DbfTable implements Closeable {
     private final FileWindow window;
     private List<DbfField> fields = List.of();
     private DbfEncoding encoding = DbfEncoding.unstated();
+    private int version;
     private int headerLength;
     private int rowLength;
     private long rows;
@@ -58,6 +59,11 @@ final class DbfTable implements Closeable {
         return encoding;
     }
 
+    /** Returns the first byte, which tells the program family that wrote the table. */
+    int version() {
+        return version;
+    }
+
     /** Returns the row's bytes, from its deletion mark on; valid until the next call. */
     ByteBuffer row(long row) throws IOException {
         return window.at(headerLength + row * rowLength, rowLength);
@@ -79,6 +85,7 @@ final class DbfTable implements Closeable {
         ByteBuffer header = window.at(0, HEADER).order(ByteOrder.LITTLE_ENDIAN);
         int start = header.position();
         long stated = header.getInt(start + 4) & 0xFFFFFFFFL;
+        version = header.get(start) & 0xFF;
         headerLength = header.getShort(start + 8) & 0xFFFF;
         rowLength = header.getShort(start + 10) & 0xFFFF;
         int language = header.get(start + 29) & 0xFF;
@@ -120,11 +127,6 @@ final class DbfTable implements Closeable {
                 .forEach(field -> log.layer(
                         FindingCode.LAYER_ISSUE,
                         "the field \"" + field.name() + "\" occurs twice; the first one was taken"));
-        found.stream()
-                .filter(DbfField::isMemo)
-                .forEach(field -> log.layer(
-                        FindingCode.LAYER_ISSUE,
-                        "the field \"" + field.name() + "\" refers to texts in another file, which are not read"));
         fields = List.copyOf(found);
     }
 

@@ -18,7 +18,7 @@ import java.util.List;
  */
 public record FileDigest(Path file, long sizeBytes, String sha256Hex) {
     private static final int BUFFER_BYTES = 1 << 17;
-    private static final List<String> SHAPEFILE_ENDINGS = List.of("shp", "dbf", "prj", "cpg", "cst");
+    private static final List<String> SHAPEFILE_ENDINGS = List.of("shp", "dbf", "dbt", "fpt", "prj", "cpg", "cst");
 
     /** Returns the digests of a layer's file and, of a Shapefile, of those that belong to it. */
     static List<FileDigest> ofLayer(Path file) {

@@ -36,7 +36,7 @@ final class ShapefileParts {
             }
         }
         String ending = LayerFormat.ending(file);
-        boolean belongsToOther = ending.matches("shx|dbf|prj|cpg|cst|sbn|sbx");
+        boolean belongsToOther = ending.matches("shx|dbf|dbt|fpt|prj|cpg|cst|sbn|sbx");
         if (!belongsToOther) {
             return new ShapefileParts(file, found);
         }
@@ -57,6 +57,11 @@ final class ShapefileParts {
 
     Optional<Path> dbf() {
         return Optional.ofNullable(byEnding.get("dbf"));
+    }
+
+    /** Returns the file with the texts of memo fields, if there is one. */
+    Optional<Path> memos() {
+        return Optional.ofNullable(byEnding.getOrDefault("fpt", byEnding.get("dbt")));
     }
 
     /** Returns the text of the .prj, if there is one with something in it. */

@@ -86,9 +86,12 @@ final class ShapefileSource implements LayerSource {
         private final ShapeRecords shapes;
         private final @Nullable DbfTable table;
         private final ShapeDecoder decoder = new ShapeDecoder();
+        private final Optional<Path> memoPath;
+        private @Nullable MemoTexts memos;
         private long announced = -1;
 
         Reading(ShapefileParts parts, LayerLog log) throws IOException {
+            memoPath = parts.memos();
             shapes = ShapeRecords.open(parts.shp(), log);
             try {
                 table = parts.dbf().isPresent() ? DbfTable.open(parts.dbf().get(), parts.encoding(log), log) : null;
@@ -112,6 +115,9 @@ final class ShapefileSource implements LayerSource {
 
         void run(WantedFields wanted, FeatureOutlet outlet, LayerLog log) throws IOException {
             DbfField[] columns = columns(wanted);
+            if (table != null) {
+                memos = new MemoTexts(memoPath, table, log);
+            }
             long rows = table == null ? 0 : table.rows();
             long row = 0;
             for (; shapes.hasNext(); row++) {
@@ -146,6 +152,9 @@ final class ShapefileSource implements LayerSource {
             shapes.close();
             if (table != null) {
                 table.close();
+            }
+            if (memos != null) {
+                memos.close();
             }
         }
 
@@ -195,9 +204,16 @@ final class ShapefileSource implements LayerSource {
             }
             for (int slot = 0; slot < columns.length; slot++) {
                 DbfField column = columns[slot];
-                wanted.set(slot, column == null ? null : column.value(bytes, table.encoding()));
+                wanted.set(slot, column == null ? null : value(column, bytes, row));
             }
             return false;
+        }
+
+        private @Nullable Object value(DbfField column, ByteBuffer bytes, long row) {
+            if (column.isMemo() && memos != null) {
+                return memos.value(column, bytes, row + 1);
+            }
+            return table == null ? null : column.value(bytes, table.encoding());
         }
 
         private void readShape(FeatureOutlet outlet, LayerLog log) throws IOException {
