@@ -116,7 +116,10 @@ final class ContentsRow {
                 Term.CABLE_MASS, "mass", Optional.of(config.inputs().contents().massUnit()));
     }
 
-    /** Returns the wall as recorded, else from the SDR as recorded or assumed; NaN where neither leaves a bore. */
+    /**
+     * Returns the wall as recorded, else from the SDR as recorded; where neither is, the assumed wall, else from the assumed SDR. NaN
+     * where nothing leaves a bore.
+     */
     double wallMm(double outsideMm) {
         if (!cell("wall").isEmpty()) {
             double wallMm = number(
@@ -130,7 +133,14 @@ final class ContentsRow {
                 tell(FindingCode.UNUSABLE_VALUE, "wall", "a wall of " + cell("wall") + " leaves no bore");
             }
         }
-        double sdrRatio = numberOrAssumed(Term.INNERDUCT_SDR, "sdr", Optional.empty());
+        double sdrRatio = numberOrOffered(Term.INNERDUCT_SDR, "sdr", Optional.empty());
+        if (Double.isNaN(sdrRatio)) {
+            double assumedMm = config.assumed().findNumber(Term.INNERDUCT_WALL).orElse(Double.NaN);
+            if (2 * assumedMm < outsideMm) {
+                return assumedNumber(Term.INNERDUCT_WALL);
+            }
+            sdrRatio = assumedNumber(Term.INNERDUCT_SDR);
+        }
         return sdrRatio > 2 ? outsideMm / sdrRatio : Double.NaN;
     }
 
@@ -167,17 +177,23 @@ final class ContentsRow {
     }
 
     private double numberOrAssumed(Term term, String column, Optional<Unit> unit) {
+        double number = numberOrOffered(term, column, unit);
+        return Double.isNaN(number) ? assumedNumber(term) : number;
+    }
+
+    private double numberOrOffered(Term term, String column, Optional<Unit> unit) {
         double number = number(term, column, unit);
-        if (!Double.isNaN(number)) {
+        Optional<CatalogOffers.Offer> offer = Double.isNaN(number) ? offers.find(term) : Optional.empty();
+        if (offer.isEmpty()) {
             return number;
         }
-        Optional<CatalogOffers.Offer> offer = offers.find(term);
-        if (offer.isPresent()) {
-            if (offer.get().assumed()) {
-                assumed.add(term);
-            }
-            return offers.take(term, offer.get());
+        if (offer.get().assumed()) {
+            assumed.add(term);
         }
+        return offers.take(term, offer.get());
+    }
+
+    private double assumedNumber(Term term) {
         double stand = config.assumed().findNumber(term).orElse(Double.NaN);
         if (!Double.isNaN(stand)) {
             assumed.add(term);

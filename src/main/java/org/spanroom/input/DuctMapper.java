@@ -206,7 +206,7 @@ final class DuctMapper {
                 answer(Term.CABLE_MAY_MOVE) != Answer.NO);
     }
 
-    /** The wall itself where it is recorded, else the outside diameter over the SDR. */
+    /** The wall itself where it is recorded, else that of the SDR; where neither is, the assumed wall before the assumed SDR. */
     private double wallMm(double outsideMm) {
         double wallMm = values.isMapped(Term.INNERDUCT_WALL) ? values.number(Term.INNERDUCT_WALL) : FeatureValues.NONE;
         if (2 * wallMm >= outsideMm) {
@@ -221,7 +221,14 @@ final class DuctMapper {
         if (!Double.isNaN(wallMm)) {
             return wallMm;
         }
-        double sdrRatio = values.numberOrAssumed(Term.INNERDUCT_SDR);
+        double sdrRatio = values.numberOrOffered(Term.INNERDUCT_SDR);
+        if (Double.isNaN(sdrRatio)) {
+            double assumedMm = values.assumedWallMm(outsideMm);
+            if (!Double.isNaN(assumedMm)) {
+                return assumedMm;
+            }
+            sdrRatio = values.assumedNumber(Term.INNERDUCT_SDR);
+        }
         return sdrRatio > 2 ? outsideMm / sdrRatio : FeatureValues.NONE;
     }
 

@@ -191,14 +191,25 @@ final class FeatureValues {
         return word.orElse("");
     }
 
+    /** Returns the assumed wall of an innerduct, if one is assumed and leaves a bore. */
+    double assumedWallMm(double outsideMm) {
+        double wallMm = config.assumed().findNumber(Term.INNERDUCT_WALL).orElse(NONE);
+        return 2 * wallMm < outsideMm ? assumedNumber(Term.INNERDUCT_WALL) : NONE;
+    }
+
     /** Returns the recorded number in the unit that is kept, or the catalogue's, or the assumed one, or {@link #NONE}. */
     double numberOrAssumed(Term term) {
+        double number = numberOrOffered(term);
+        return Double.isNaN(number) ? assumedNumber(term) : number;
+    }
+
+    /** Returns the recorded number, else the catalogue's; {@link #NONE} where there is neither. */
+    double numberOrOffered(Term term) {
         double number = number(term);
         if (!Double.isNaN(number)) {
             return number;
         }
-        Optional<CatalogOffers.Offer> offer = offers.find(term);
-        return offer.isPresent() ? take(term, offer.get()) : assumedNumber(term);
+        return offers.find(term).map(offer -> take(term, offer)).orElse(NONE);
     }
 
     /** Takes what the catalogue gives for a term; one that a default names counts as assumed. */

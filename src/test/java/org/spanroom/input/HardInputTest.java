@@ -9,9 +9,11 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
@@ -39,6 +41,14 @@ class HardInputTest {
                         HardTables.cases(),
                         HardZones.cases())
                 .flatMap(List::stream);
+    }
+
+    /** The build runs all this a second time without assertions, since libraries behave otherwise then. */
+    @Test
+    void assertionsOfLibrariesAreAsTheBuildSays() {
+        boolean off = "off".equals(System.getProperty("spanroom.assertions"));
+
+        assertThat(GeometryFixer.class.desiredAssertionStatus()).isEqualTo(!off);
     }
 
     @ParameterizedTest(name = "{0}")
