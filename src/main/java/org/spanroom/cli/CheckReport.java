@@ -46,16 +46,20 @@ final class CheckReport {
     }
 
     private void findings(List<Finding> findings, long toMend, boolean every) {
-        line("%n%,d findings, %,d of them to mend", findings.size(), toMend);
+        line("%n%,d findings, %,d of them to mend", count(findings), toMend);
         Map<FindingCode, List<Finding>> byCode =
                 findings.stream().collect(Collectors.groupingBy(Finding::code, TreeMap::new, Collectors.toList()));
         byCode.forEach((code, list) -> {
-            line("%n%s (%,d): %s", code.key(), list.size(), code.meaning());
+            line("%n%s (%,d): %s", code.key(), count(list), code.meaning());
             list.stream().limit(every ? Long.MAX_VALUE : FIRST_FEW).forEach(this::finding);
             if (!every && list.size() > FIRST_FEW) {
                 line("  and %,d more; --all lists them", list.size() - FIRST_FEW);
             }
         });
+    }
+
+    private static long count(List<Finding> findings) {
+        return findings.stream().mapToLong(Finding::count).sum();
     }
 
     private void finding(Finding finding) {

@@ -1,9 +1,14 @@
 package org.spanroom.cli;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.output.OutputException;
+import org.spanroom.output.OutputFolder;
 import org.spanroom.sample.DemoCity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -33,7 +38,11 @@ final class SampleCommand implements Callable<Integer> {
     @Option(names = "--seed", paramLabel = "S", description = "Which city; ${DEFAULT-VALUE} by default.")
     long seed = DemoCity.DEMO_SEED;
 
-    @Option(names = "--output", paramLabel = "DIR", required = true, description = "Folder to write to.")
+    @Option(
+            names = "--output",
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder to write to; a new or an empty one.")
     @Nullable
     Path folder;
 
@@ -54,7 +63,7 @@ final class SampleCommand implements Callable<Integer> {
         if (folder == null) {
             throw new IllegalStateException("picocli has not set --output");
         }
-        DemoCity.Summary summary = DemoCity.write(spans, seed, folder, format);
+        DemoCity.Summary summary = write(folder);
         console.out()
                 .printf(
                         Locale.ROOT,
@@ -66,5 +75,28 @@ final class SampleCommand implements Callable<Integer> {
                         folder);
         console.out().flush();
         return ExitCode.OK;
+    }
+
+    /** Writes the city beside the folder and moves it in when it is whole, so that one that is stopped leaves nothing. */
+    private DemoCity.Summary write(Path whole) {
+        if (isFilled(whole)) {
+            throw new OutputException(whole, "exists and is not empty", "Choose another folder.");
+        }
+        try (OutputFolder place = OutputFolder.create(whole, false, "known-faults.csv")) {
+            DemoCity.Summary summary = DemoCity.write(spans, seed, place.path(), format);
+            place.commit();
+            return summary;
+        }
+    }
+
+    private static boolean isFilled(Path whole) {
+        if (!Files.isDirectory(whole)) {
+            return false;
+        }
+        try (Stream<Path> entries = Files.list(whole)) {
+            return entries.findAny().isPresent();
+        } catch (IOException e) {
+            throw new OutputException(whole, "cannot be looked into", "Choose another folder.", e);
+        }
     }
 }

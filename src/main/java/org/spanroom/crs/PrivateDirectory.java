@@ -4,18 +4,21 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.stream.Stream;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Directories of this run's own for what libraries unpack, each made when first needed and removed when the program ends.
  *
  * <p>They have a name that nobody can guess and, where the system knows permissions, are open to their owner only: the temporary
- * place itself is shared by all users of a machine, and another could have laid files in wait there.
+ * place itself is shared by all users of a machine, and another could have laid files in wait there. Those of programs that were
+ * killed are removed with the first one that is made.
  */
 public final class PrivateDirectory {
     private static final Object UNPACKING = new Object();
+    private static final Set<Path> OWN = new TreeSet<>();
 
     private PrivateDirectory() {}
 
@@ -47,8 +50,14 @@ public final class PrivateDirectory {
         var removal = new Removal();
         Runtime.getRuntime().addShutdownHook(new Thread(removal, "remove-" + purpose));
         try {
-            removal.directory = Files.createTempDirectory("spanroom-" + purpose);
-            return removal.directory;
+            Path directory = Files.createTempDirectory("spanroom-" + purpose).toAbsolutePath();
+            removal.directory = directory;
+            removal.sign = LifeSign.put(directory);
+            OWN.add(directory);
+            if (OWN.size() == 1) {
+                LeftDirectories.remove(directory, OWN);
+            }
+            return directory;
         } catch (IOException e) {
             throw new UncheckedIOException(
                     "no directory can be made in the temporary place " + System.getProperty("java.io.tmpdir"), e);
@@ -58,6 +67,7 @@ public final class PrivateDirectory {
     /** What is done with a directory when the program ends; known before there is one. */
     private static final class Removal implements Runnable {
         private @Nullable Path directory;
+        private Optional<LifeSign> sign = Optional.empty();
 
         @Override
         public void run() {
@@ -67,15 +77,17 @@ public final class PrivateDirectory {
                 }
             }
         }
-    }
 
-    private static void remove(Path directory) {
-        try (Stream<Path> inside = Files.walk(directory)) {
-            for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(path);
+        /** The sign stays locked until all else is gone, so that no other program removes the same files. */
+        private void remove(Path known) {
+            try {
+                LeftDirectories.delete(known);
+                if (sign.isPresent()) {
+                    sign.get().close();
+                }
+            } catch (IOException e) {
+                // Nothing more can be done while the program ends; the next one tries again.
             }
-        } catch (IOException e) {
-            // Nothing more can be done while the program ends; the system clears its temporary place in time.
         }
     }
 }

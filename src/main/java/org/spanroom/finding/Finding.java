@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param field the source field or term concerned, or empty
  * @param detail what was found and what was expected, with values
  * @param lengthM metres of drawn line that the finding takes out of the spans; 0 where it takes none
+ * @param count how many problems of the same kind it stands for: more than one where they are too many to be listed
  */
 public record Finding(
         FindingCode code,
@@ -18,7 +19,8 @@ public record Finding(
         String field,
         String detail,
         Optional<Place> place,
-        double lengthM) {
+        double lengthM,
+        long count) {
     private static final int LONGEST_DETAIL = 2000;
     private static final int LONGEST_NAME = 500;
 
@@ -26,6 +28,9 @@ public record Finding(
     public Finding {
         detail = shortened(detail, LONGEST_DETAIL);
         featureId = shortened(featureId, LONGEST_NAME);
+        if (count < 1) {
+            throw new IllegalArgumentException("count must be > 0, was " + count);
+        }
     }
 
     private static String shortened(String text, int longest) {
@@ -33,18 +38,24 @@ public record Finding(
     }
 
     public static Finding of(FindingCode code, String source, String featureId, String detail) {
-        return new Finding(code, source, featureId, "", detail, Optional.empty(), 0);
+        return new Finding(code, source, featureId, "", detail, Optional.empty(), 0, 1);
     }
 
     public Finding at(double lonDeg, double latDeg) {
-        return new Finding(code, source, featureId, field, detail, Optional.of(new Place(lonDeg, latDeg)), lengthM);
+        return new Finding(
+                code, source, featureId, field, detail, Optional.of(new Place(lonDeg, latDeg)), lengthM, count);
     }
 
     public Finding inField(String fieldName) {
-        return new Finding(code, source, featureId, fieldName, detail, place, lengthM);
+        return new Finding(code, source, featureId, fieldName, detail, place, lengthM, count);
     }
 
     public Finding withLengthM(double metres) {
-        return new Finding(code, source, featureId, field, detail, place, metres);
+        return new Finding(code, source, featureId, field, detail, place, metres, count);
+    }
+
+    /** Returns the finding as one that stands for so many. */
+    public Finding standingFor(long problems) {
+        return new Finding(code, source, featureId, field, detail, place, lengthM, problems);
     }
 }

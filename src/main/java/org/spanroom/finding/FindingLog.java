@@ -15,7 +15,8 @@ public final class FindingLog {
             .thenComparing(Finding::detail)
             .thenComparing(finding -> finding.place().map(Place::lonDeg).orElse(0.0))
             .thenComparing(finding -> finding.place().map(Place::latDeg).orElse(0.0))
-            .thenComparing(Finding::lengthM);
+            .thenComparing(Finding::lengthM)
+            .thenComparing(Finding::count);
 
     private final List<Finding> findings = new ArrayList<>();
 
@@ -28,17 +29,18 @@ public final class FindingLog {
         return findings.stream().sorted(BY_CODE_AND_PLACE).toList();
     }
 
-    /** Returns how many findings there are of each code that occurred. */
+    /** Returns how many problems there are of each code that occurred; one finding may stand for many. */
     public synchronized Map<FindingCode, Long> countByCode() {
         var counts = new EnumMap<FindingCode, Long>(FindingCode.class);
-        findings.forEach(finding -> counts.merge(finding.code(), 1L, Long::sum));
+        findings.forEach(finding -> counts.merge(finding.code(), finding.count(), Long::sum));
         return counts;
     }
 
-    /** Returns how many findings are more than a note. */
+    /** Returns how many problems are more than a note. */
     public synchronized long countToMend() {
         return findings.stream()
                 .filter(finding -> finding.code().severity() != Severity.NOTE)
-                .count();
+                .mapToLong(Finding::count)
+                .sum();
     }
 }

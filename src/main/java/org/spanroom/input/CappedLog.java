@@ -67,13 +67,15 @@ final class CappedLog {
         boolean many = kind.count > MOST_OF_A_KIND;
         boolean all = kind.count == features && features > 1;
         if (example.code() == FindingCode.MISSING_VALUE && (many || all)) {
-            findings.add(summary(example, (all ? "all " : "") + kind.count + " features: " + example.detail()));
+            findings.add(summary(example, (all ? "all " : "") + kind.count + " features: " + example.detail())
+                    .standingFor(kind.count));
             return;
         }
         kind.first.forEach(findings::add);
         if (many) {
             long more = kind.count - MOST_OF_A_KIND;
-            findings.add(summary(example, more + " further features like those listed"));
+            findings.add(summary(example, more + " further features like those listed")
+                    .standingFor(more));
         }
     }
 

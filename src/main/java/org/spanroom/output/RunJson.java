@@ -119,12 +119,13 @@ final class RunJson {
         var byCode = new EnumMap<FindingCode, Long>(FindingCode.class);
         var bySeverity = new TreeMap<String, Long>();
         for (Finding finding : findings) {
-            byCode.merge(finding.code(), 1L, Long::sum);
-            bySeverity.merge(finding.code().severity().name().toLowerCase(Locale.ROOT), 1L, Long::sum);
+            byCode.merge(finding.code(), finding.count(), Long::sum);
+            bySeverity.merge(finding.code().severity().name().toLowerCase(Locale.ROOT), finding.count(), Long::sum);
         }
         var byKey = new TreeMap<String, Long>();
         byCode.forEach((code, count) -> byKey.put(code.key(), count));
-        json.writeNumberField("findings", findings.size());
+        json.writeNumberField(
+                "findings", findings.stream().mapToLong(Finding::count).sum());
         counts("findings_by_severity", bySeverity);
         counts("findings_by_code", byKey);
     }
