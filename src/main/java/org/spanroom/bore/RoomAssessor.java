@@ -2,8 +2,6 @@ package org.spanroom.bore;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
 import java.util.function.Supplier;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
@@ -17,17 +15,20 @@ import org.spanroom.model.Service;
 /**
  * Finds the room that recovering its innerducts would give in a duct.
  *
- * <p>Many ducts share few distinct cross-sections: each distinct one is worked out once in an assessor's life, whichever
- * thread asks first, and the answer depends on the sizes only. Safe for use by several threads.
+ * <p>Many ducts share few distinct cross-sections: each distinct one is worked out once, unless it was forgotten since over many
+ * others; whichever thread asks first, the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
     /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
     public static final String METHOD = "1";
 
+    /** As many as a city of half a million ducts has; about a kilobyte each. */
+    private static final int ROOMS_KEPT = 150_000;
+
     private final boolean movingMatters;
     private final Packer packer = new Packer();
     private final RoomCount count;
-    private final ConcurrentMap<Section, Once> rooms = new ConcurrentHashMap<>();
+    private final RecentAnswers<Section, Once> rooms = new RecentAnswers<>(ROOMS_KEPT);
 
     public RoomAssessor(RoomSettings settings) {
         movingMatters = settings.oldCablesNeedCells();
@@ -40,8 +41,7 @@ public final class RoomAssessor {
      */
     public Room assess(Duct duct) {
         var section = Section.of(duct, movingMatters);
-        Room room = rooms.computeIfAbsent(section, key -> new Once(() -> count.count(key)))
-                .get();
+        Room room = rooms.get(section, key -> new Once(() -> count.count(key))).get();
         return findExclusion(duct).map(reason -> because(room, reason)).orElseGet(() -> withoutGainExcluded(room));
     }
 
@@ -67,9 +67,9 @@ public final class RoomAssessor {
         return packer.recall(packings);
     }
 
-    /** Returns how many distinct cross-sections were asked for so far. */
-    public int distinctSections() {
-        return rooms.size();
+    /** Returns how many cross-sections were worked out so far: the distinct ones, and those anew that were forgotten meanwhile. */
+    public long sectionsWorkedOut() {
+        return rooms.workedOut();
     }
 
     private static Room withoutGainExcluded(Room room) {

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.ConcurrentMap;
 import java.util.stream.IntStream;
 import org.spanroom.model.Arrangement;
 import org.spanroom.model.BoreShape;
@@ -16,10 +14,13 @@ import org.spanroom.model.PlacedCircle.Kind;
 
 /** Packs the things that lie in a bore, and what lies in them, and draws up the arrangement. */
 final class SectionPacker {
+    /** Few hundred bytes each. */
+    private static final int ANSWERS_KEPT = 150_000;
+
     private final Packer packer;
     private final int cellsPerSleeve;
-    private final ConcurrentMap<Question, Packing> answered = new ConcurrentHashMap<>();
-    private final ConcurrentMap<Resting, double[]> resting = new ConcurrentHashMap<>();
+    private final RecentAnswers<Question, Packing> answered = new RecentAnswers<>(ANSWERS_KEPT);
+    private final RecentAnswers<Resting, double[]> resting = new RecentAnswers<>(ANSWERS_KEPT);
 
     SectionPacker(Packer packer, int cellsPerSleeve) {
         this.packer = packer;
@@ -53,13 +54,7 @@ final class SectionPacker {
                 boreMm,
                 usableMm,
                 items.stream().sorted(Item.WIDEST_FIRST).toList());
-        Packing known = answered.get(question);
-        if (known != null) {
-            return known;
-        }
-        Packing answer = answer(question);
-        Packing first = answered.putIfAbsent(question, answer);
-        return first == null ? answer : first;
+        return answered.get(question, this::answer);
     }
 
     private Packing answer(Question question) {
@@ -155,14 +150,7 @@ final class SectionPacker {
         if (!packed.isFit() || task.size() == 0) {
             return packed.centresMm();
         }
-        var key = new Resting(task, usableMm);
-        double[] known = resting.get(key);
-        if (known != null) {
-            return known;
-        }
-        double[] settled = Settling.settle(task, packed.centresMm());
-        double[] first = resting.putIfAbsent(key, settled);
-        return first == null ? settled : first;
+        return resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centresMm()));
     }
 
     /** Cells that lie side by side make one sleeve: new cables are numbered from left to right. */

@@ -34,6 +34,7 @@ final class VaultReader implements FeatureReader {
     private final Map<String, Integer> lastNumbers = new HashMap<>();
     private final OutlineMender mender = new OutlineMender();
     private final Rejections rejections = new Rejections();
+    private final Recurring recurring = new Recurring();
     private long used;
 
     VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
@@ -135,7 +136,7 @@ final class VaultReader implements FeatureReader {
                 answer(Term.VAULT_WATER),
                 values.textOrAssumed(Term.VAULT_SURFACE).intern(),
                 answer(Term.CABLE_HOLD));
-        return site.equals(VaultSite.UNKNOWN) ? VaultSite.UNKNOWN : site;
+        return recurring.one(site);
     }
 
     private Answer answer(Term term) {

@@ -12,10 +12,15 @@ import java.util.List;
  * @param remainderLengthM drawn ground length that is in no span; a finding names each piece
  */
 public record Network(
-        List<Span> spans, List<VaultUse> vaults, double routeLengthM, double spanLengthM, double remainderLengthM) {
+        SpanList spans, List<VaultUse> vaults, double routeLengthM, double spanLengthM, double remainderLengthM) {
     public Network {
-        spans = List.copyOf(spans);
         vaults = List.copyOf(vaults);
+    }
+
+    /** A network of spans that are kept as they are. */
+    public Network(
+            List<Span> spans, List<VaultUse> vaults, double routeLengthM, double spanLengthM, double remainderLengthM) {
+        this(SpanList.of(spans), vaults, routeLengthM, spanLengthM, remainderLengthM);
     }
 
     public Network withVaults(List<VaultUse> others) {

@@ -39,4 +39,21 @@ public record Span(
                     "lonLat and ground must have the same vertices, were " + lonLat.size() + " and " + ground.size());
         }
     }
+
+    /** Returns the same span under another name. */
+    public Span withId(String otherId) {
+        return new Span(
+                otherId,
+                duct,
+                routeIds,
+                from,
+                to,
+                lonLat,
+                ground,
+                lengthM,
+                drawnLengthM,
+                fromOffsetM,
+                toOffsetM,
+                positionQuality);
+    }
 }

@@ -28,9 +28,10 @@ final class ChainCutter {
     private final SpanLine line = new SpanLine(new GroundStep());
     private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
-    private List<Span> spans = new ArrayList<>();
+    private final List<Span> joined = new ArrayList<>();
+    private final RouteSpans.Packer packer;
+    private CompensatedSum drawn = new CompensatedSum();
     private double remainderM;
-    private List<String> lastRoute = List.of();
 
     /**
      * What a chain gave.
@@ -38,7 +39,7 @@ final class ChainCutter {
      * @param drawnM drawn length of all spans
      * @param remainderM drawn length that is in no span
      */
-    record Cutting(List<Span> spans, double drawnM, double remainderM) {}
+    record Cutting(ChainSpans spans, double drawnM, double remainderM) {}
 
     ChainCutter(CuttingContext context, CloseCuts.Sink tooClose) {
         settings = context.settings();
@@ -47,11 +48,14 @@ final class ChainCutter {
         findings = context.findings();
         recorded = context.recorded();
         closeCuts = new CloseCuts(settings.minimumSpanM(), tooClose);
+        packer = new RouteSpans.Packer(places.vaults());
     }
 
     Cutting cut(Chain next) {
         chain = next;
-        spans = new ArrayList<>(4);
+        joined.clear();
+        drawn = new CompensatedSum();
+        packer.clear();
         remainderM = 0;
         List<Pass> passes = chain.passes();
         if (passes.isEmpty()) {
@@ -61,9 +65,12 @@ final class ChainCutter {
         } else {
             cutOpen(closeCuts.standing(passes));
         }
-        var drawn = new CompensatedSum();
-        spans.forEach(span -> drawn.add(span.drawnLengthM()));
+        ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : ChainSpans.joined(joined);
         return new Cutting(spans, drawn.value(), remainderM);
+    }
+
+    private boolean isOneRoute() {
+        return chain.pieces().size() == 1;
     }
 
     private void leaveWhole() {
@@ -189,33 +196,50 @@ final class ChainCutter {
     }
 
     private void add(Cut fromCut, Cut toCut, List<Piece> pieces, double drawnM, double lengthM) {
-        Vault from = vault(fromCut);
-        Vault to = vault(toCut);
-        Route first = pieces.get(0).route();
-        RecentLines.Drawn drawn = recent.of(line, from.elevationM(), to.elevationM());
-        spans.add(new Span(
-                first.duct().id() + ":" + from.id() + "-" + to.id(),
-                bestRecorded(pieces),
-                routeIds(pieces),
-                from,
-                to,
-                drawn.lonLat(),
-                drawn.ground(),
+        drawn.add(drawnM);
+        var ends = new RouteSpans.Packer.Ends(
+                fromCut.vault(),
+                toCut.vault(),
                 lengthM,
                 drawnM,
                 places.distanceM(fromCut.vault(), line.firstLonDeg(), line.firstLatDeg()),
-                places.distanceM(toCut.vault(), line.lastLonDeg(), line.lastLatDeg()),
-                first.positionQuality()));
+                places.distanceM(toCut.vault(), line.lastLonDeg(), line.lastLatDeg()));
+        if (isOneRoute()) {
+            packer.add(ends, line, pieces.get(0).route().lonLat());
+        } else {
+            joined.add(joined(ends, pieces));
+        }
         sightings.addEnd(fromCut.vault());
         sightings.addEnd(toCut.vault());
         if (fromCut.vault() == toCut.vault()) {
             findings.route(
                     FindingCode.LOOP_TO_SAME_VAULT,
-                    first,
-                    NetworkFindings.metres(drawnM) + " from vault " + from.id() + " back to it",
+                    pieces.get(0).route(),
+                    NetworkFindings.metres(drawnM) + " from vault "
+                            + vault(fromCut).id() + " back to it",
                     line.firstLonDeg(),
                     line.firstLatDeg());
         }
+    }
+
+    private Span joined(RouteSpans.Packer.Ends ends, List<Piece> pieces) {
+        Vault from = places.vault(ends.fromVault());
+        Vault to = places.vault(ends.toVault());
+        Route first = pieces.get(0).route();
+        RecentLines.Drawn lines = recent.of(line, from.elevationM(), to.elevationM());
+        return new Span(
+                RouteSpans.Name.of(first.duct().id(), from, to),
+                bestRecorded(pieces),
+                routeIds(pieces),
+                from,
+                to,
+                lines.lonLat(),
+                lines.ground(),
+                ends.lengthM(),
+                ends.drawnM(),
+                ends.fromOffsetM(),
+                ends.toOffsetM(),
+                first.positionQuality());
     }
 
     private static List<Piece> reversed(List<Piece> pieces) {
@@ -224,13 +248,7 @@ final class ChainCutter {
         return back;
     }
 
-    /** Returns the routes' names; spans of one route that follow one another share the list. */
-    private List<String> routeIds(List<Piece> pieces) {
-        if (pieces.size() == 1) {
-            String id = pieces.get(0).route().id();
-            lastRoute = lastRoute.contains(id) ? lastRoute : List.of(id);
-            return lastRoute;
-        }
+    private static List<String> routeIds(List<Piece> pieces) {
         List<String> ids = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             if (i == 0 || pieces.get(i).number() != pieces.get(i - 1).number()) {

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Network;
 import org.spanroom.model.Route;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 
 /**
@@ -210,12 +209,13 @@ final class NetworkRun {
         var routeSum = new CompensatedSum();
         var spanSum = new CompensatedSum();
         var remainderSum = new CompensatedSum();
-        List<Span> spans = new ArrayList<>(spanCount());
+        ChainSpans[] spans = new ChainSpans[routes.size()];
+        Arrays.fill(spans, ChainSpans.NONE);
         for (int number = 0; number < routes.size(); number++) {
             routeSum.add(lengthM[number]);
             ChainCutter.Cutting cutting = cuttings.get(number);
             if (cutting != null) {
-                spans.addAll(cutting.spans());
+                spans[number] = cutting.spans();
                 spanSum.add(cutting.drawnM());
                 remainderSum.add(cutting.remainderM());
             }
@@ -224,19 +224,7 @@ final class NetworkRun {
         if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
-        int[] hashes = new int[spans.size()];
-        workers.run(
-                spans.size(), () -> span -> hashes[span] = spans.get(span).id().hashCode());
-        SpanIds.makeDistinct(spans, hashes);
-        return new Network(spans, vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
-    }
-
-    private int spanCount() {
-        int count = 0;
-        for (int number = 0; number < routes.size(); number++) {
-            ChainCutter.Cutting cutting = cuttings.get(number);
-            count += cutting == null ? 0 : cutting.spans().size();
-        }
-        return count;
+        return new Network(
+                SpanTable.of(spans, workers), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
     }
 }

@@ -26,7 +26,8 @@ final class RecentLines {
                 && last.toM().equals(toM)) {
             return last;
         }
-        var drawn = new Drawn(line.lonLat(), line.ground(fromM, toM), fromM, toM);
+        Line lonLat = line.lonLat();
+        var drawn = new Drawn(lonLat, GroundLine.of(lonLat, fromM, toM), fromM, toM);
         slots[slot] = drawn;
         return drawn;
     }

@@ -1,13 +1,13 @@
 package org.spanroom.network;
 
 import java.util.Arrays;
-import java.util.List;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.spanroom.model.Span;
 
 /**
  * Makes the names of spans unique: the first keeps its name, those that repeat it get ":2", ":3" in their order.
@@ -30,39 +30,33 @@ final class SpanIds {
                 .toArray();
     }
 
-    /** Gives each span of the list a name of its own; {@code hashes} are those of the names, in the same order. */
-    static void makeDistinct(List<Span> spans, int[] hashes) {
+    /** Returns the new names of spans by their numbers; {@code hashes} are those of all names, in the order of the spans. */
+    static Map<Integer, String> renamed(IntFunction<String> names, int[] hashes) {
         var ids = new SpanIds(hashes);
-        for (int i = 0; i < hashes.length; i++) {
-            if (Arrays.binarySearch(ids.repeated, hashes[i]) >= 0) {
-                spans.set(i, ids.renamed(spans.get(i)));
+        Map<Integer, String> renamed = new HashMap<>();
+        for (int span = 0; span < hashes.length; span++) {
+            if (Arrays.binarySearch(ids.repeated, hashes[span]) >= 0) {
+                String name = names.apply(span);
+                String other = ids.distinct(name);
+                if (!other.equals(name)) {
+                    renamed.put(span, other);
+                }
             }
         }
+        return renamed;
     }
 
-    private Span renamed(Span span) {
-        int use = uses.merge(span.id(), 1, Integer::sum);
+    private String distinct(String name) {
+        int use = uses.merge(name, 1, Integer::sum);
         if (use == 1) {
-            return span;
+            return name;
         }
-        String id = span.id() + ":" + use;
+        String id = name + ":" + use;
         while (occurs(id) || !given.add(id)) {
-            use = uses.merge(span.id(), 1, Integer::sum);
-            id = span.id() + ":" + use;
+            use = uses.merge(name, 1, Integer::sum);
+            id = name + ":" + use;
         }
-        return new Span(
-                id,
-                span.duct(),
-                span.routeIds(),
-                span.from(),
-                span.to(),
-                span.lonLat(),
-                span.ground(),
-                span.lengthM(),
-                span.drawnLengthM(),
-                span.fromOffsetM(),
-                span.toOffsetM(),
-                span.positionQuality());
+        return id;
     }
 
     private boolean occurs(String id) {

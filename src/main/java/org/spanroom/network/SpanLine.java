@@ -1,7 +1,6 @@
 package org.spanroom.network;
 
 import java.util.Arrays;
-import java.util.OptionalDouble;
 import org.spanroom.model.Line;
 
 /**
@@ -65,6 +64,16 @@ final class SpanLine {
         }
     }
 
+    int size() {
+        return size;
+    }
+
+    /** Returns an end's longitude, latitude, height where there are any; 0 else. */
+    double ordinate(boolean last, int axis) {
+        double[] ordinates = axis == 0 ? lonDeg : axis == 1 ? latDeg : zM;
+        return ordinates[last ? size - 1 : 0];
+    }
+
     double firstLonDeg() {
         return lonDeg[0];
     }
@@ -120,31 +129,30 @@ final class SpanLine {
     }
 
     /**
-     * Returns the chain of steps in metres from (0, 0). Heights are those of the line, above its first vertex; or, where it
-     * has none and both vaults' are known, they go evenly from one to the other.
+     * Returns the first of the vertices of a route's line that this line has between its ends, all of them in a row; -1 where it is no
+     * such stretch.
      */
-    Line ground(OptionalDouble fromElevationM, OptionalDouble toElevationM) {
-        boolean between = !hasZ && fromElevationM.isPresent() && toElevationM.isPresent();
-        boolean withUp = hasZ || between;
-        int dimension = withUp ? 3 : 2;
-        double[] packed = new double[size * dimension];
-        double alongM = 0;
-        for (int vertex = 1; vertex < size; vertex++) {
-            int at = vertex * dimension;
-            double stepM = step.measure(lonDeg[vertex - 1], latDeg[vertex - 1], lonDeg[vertex], latDeg[vertex]);
-            packed[at] = packed[at - dimension] + step.eastM();
-            packed[at + 1] = packed[at - dimension + 1] + step.northM();
-            alongM += stepM;
-            if (withUp) {
-                packed[at + 2] = hasZ ? zM[vertex] - zM[0] : alongM;
+    int firstBetween(Line route) {
+        int between = size - 2;
+        if (route.hasZ() != hasZ) {
+            return -1;
+        }
+        for (int vertex = 0; vertex + between <= route.size(); vertex++) {
+            if (isStretch(route, vertex, between)) {
+                return vertex;
             }
         }
-        if (between) {
-            double slope = (toElevationM.getAsDouble() - fromElevationM.getAsDouble()) / alongM;
-            for (int at = 2; at < packed.length; at += 3) {
-                packed[at] *= slope;
+        return -1;
+    }
+
+    private boolean isStretch(Line route, int vertex, int between) {
+        for (int i = 0; i < between; i++) {
+            if (lonDeg[i + 1] != route.x(vertex + i)
+                    || latDeg[i + 1] != route.y(vertex + i)
+                    || (hasZ && zM[i + 1] != route.z(vertex + i))) {
+                return false;
             }
         }
-        return Line.wrap(packed, withUp);
+        return true;
     }
 }

@@ -107,6 +107,11 @@ final class VaultPlaces {
         return vaults.size();
     }
 
+    /** Returns all vaults in the order of their numbers. */
+    List<Vault> vaults() {
+        return vaults;
+    }
+
     Vault vault(int number) {
         return vaults.get(number);
     }

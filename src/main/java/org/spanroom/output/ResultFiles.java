@@ -237,8 +237,6 @@ final class ResultFiles implements AutoCloseable {
                 .map(Score.Part::criterion)
                 .toList();
         Table<RankedSpan> plane = SpanColumns.table(criteria);
-        boolean hasZ = results.network().spans().stream()
-                .anyMatch(span -> span.lonLat().hasZ());
-        return hasZ ? plane.withZ() : plane;
+        return results.network().spans().hasElevations() ? plane.withZ() : plane;
     }
 }

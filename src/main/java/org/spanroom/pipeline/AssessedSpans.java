@@ -8,7 +8,7 @@ import org.spanroom.model.Assessment;
 import org.spanroom.model.FieldCheck;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RankedSpans;
-import org.spanroom.model.Span;
+import org.spanroom.model.SpanList;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.RunRanking;
@@ -25,24 +25,24 @@ final class AssessedSpans implements RankedSpans {
     /** More than a year's work; whoever has done these asks anew. */
     private static final int MOST_FIELD_CHECKS = 2000;
 
-    private final List<Span> spans;
+    private final SpanList spans;
     private final SpanAssessor assessor;
     private final RunRanking ranking;
     private final Standings standings;
     private final Optional<SurenessRun> sureness;
     private final int[] order;
 
-    private AssessedSpans(List<Span> spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
+    private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
         this.spans = spans;
         this.assessor = assessor;
         this.ranking = ranking;
         this.standings = standing.standings();
         this.sureness = standing.sureness();
-        this.order = standings.bestFirst(span -> spans.get(span).id());
+        this.order = standings.bestFirst(spans::compareIds);
     }
 
     /** Assesses all spans for their order, and reports what is doubtful about their data. */
-    static AssessedSpans of(List<Span> spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
+    static AssessedSpans of(SpanList spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
         RunRanking run = ranking.among(spans);
         var standings = new Standings(spans.size());
         Parallel.Work work = (from, to) -> {
@@ -109,7 +109,7 @@ final class AssessedSpans implements RankedSpans {
     /** Returns the span of an id, which must be there. */
     RankedSpan withId(String id) {
         for (int place = 0; place < order.length; place++) {
-            if (spans.get(order[place]).id().equals(id)) {
+            if (spans.id(order[place]).equals(id)) {
                 return at(place);
             }
         }

@@ -15,20 +15,20 @@ import org.spanroom.model.Span;
 /**
  * The bends of all spans of a run, each found once, since they are the dearest thing to find out about a span; held packed.
  *
- * <p>Ducts of a bank mostly share one drawn line: their spans then share its bends too. Several threads may ask, each for spans of
+ * <p>Ducts of a bank are mostly drawn upon one another: spans that lie alike on the ground share what was found. Several threads may ask, each for spans of
  * its own.
  */
 final class BendStore {
     /** Numbers to a bend: deflection (negative to the left), start, arc length, radius (negative where assumed). */
     private static final int PACKED = 4;
 
-    private static final int RECENT = 1 << 12;
+    private static final int RECENT_BITS = 12;
     private static final double[] NONE = {};
 
     private final BendFinder finder;
     private final BendSettings settings;
     private final double[] @Nullable [] packed;
-    private final AtomicReferenceArray<@Nullable Found> recent = new AtomicReferenceArray<>(RECENT);
+    private final AtomicReferenceArray<@Nullable Found> recent = new AtomicReferenceArray<>(1 << RECENT_BITS);
 
     /** What was found on a line. */
     private static final class Found {
@@ -42,10 +42,8 @@ final class BendStore {
             this.packed = packed;
         }
 
-        /** Lines that were found equal before are one object; to compare others would cost more than it saves. */
-        @SuppressWarnings("ReferenceEquality")
         boolean isOf(Line line, double otherSweepRadiusM) {
-            return ground == line && sweepRadiusM == otherSweepRadiusM;
+            return sweepRadiusM == otherSweepRadiusM && ground.equals(line);
         }
     }
 
@@ -67,7 +65,7 @@ final class BendStore {
 
     private double[] find(Span span) {
         double sweepRadiusM = settings.sweepRadiusM(span.duct().insideDiameterMm());
-        int slot = System.identityHashCode(span.ground()) & (RECENT - 1);
+        int slot = (span.ground().hashCode() * 0x9E3779B9) >>> (Integer.SIZE - RECENT_BITS);
         Found last = recent.get(slot);
         if (last != null && last.isOf(span.ground(), sweepRadiusM)) {
             return last.packed;

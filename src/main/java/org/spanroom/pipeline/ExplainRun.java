@@ -4,6 +4,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
@@ -17,7 +20,7 @@ import org.spanroom.model.Network;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Reckoning;
-import org.spanroom.model.Span;
+import org.spanroom.model.SpanList;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.Text;
@@ -110,14 +113,13 @@ public final class ExplainRun {
 
     /** Returns the id that the data has for a span, given as that or as the results have it, where some characters are replaced. */
     private String idInRun(Network network, String spanId) {
-        List<String> ids = network.spans().stream().map(Span::id).toList();
-        if (ids.contains(spanId)) {
-            return spanId;
-        }
-        return ids.stream()
-                .filter(id -> Text.clean(id).equals(spanId))
+        SpanList spans = network.spans();
+        Supplier<Stream<String>> ids = () -> IntStream.range(0, spans.size()).mapToObj(spans::id);
+        return ids.get()
+                .filter(spanId::equals)
                 .findFirst()
-                .orElseThrow(() -> noSuchSpan(spanId, ids));
+                .or(() -> ids.get().filter(id -> Text.clean(id).equals(spanId)).findFirst())
+                .orElseThrow(() -> noSuchSpan(spanId, ids.get().toList()));
     }
 
     private InputException noSuchSpan(String spanId, List<String> ids) {

@@ -1,7 +1,6 @@
 package org.spanroom.rank;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.Answer;
@@ -9,6 +8,7 @@ import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Span;
+import org.spanroom.model.SpanList;
 
 /**
  * The empty ducts of all banks, by bank and the two vaults between which they lie, whichever way they are drawn.
@@ -47,9 +47,13 @@ final class EmptyDucts {
         }
     }
 
-    static EmptyDucts of(List<Span> spans) {
+    static EmptyDucts of(SpanList spans) {
         var empty = new EmptyDucts();
-        spans.forEach(empty::add);
+        for (int number = 0; number < spans.size(); number++) {
+            if (mayServe(spans.duct(number))) {
+                empty.add(spans.get(number));
+            }
+        }
         return empty;
     }
 
@@ -65,11 +69,13 @@ final class EmptyDucts {
 
     private void add(Span span) {
         Duct duct = span.duct();
-        if (!duct.bankId().isBlank() && isEmpty(duct) && serves(duct)) {
-            var found = new Found(duct.id(), duct.condition() == Condition.SOUND);
-            places.merge(Place.of(span, Quantities.fold(duct.owner())), found, Found::or);
-            places.merge(Place.of(span, ANY), found, Found::or);
-        }
+        var found = new Found(duct.id(), duct.condition() == Condition.SOUND);
+        places.merge(Place.of(span, Quantities.fold(duct.owner())), found, Found::or);
+        places.merge(Place.of(span, ANY), found, Found::or);
+    }
+
+    private static boolean mayServe(Duct duct) {
+        return !duct.bankId().isBlank() && isEmpty(duct) && serves(duct);
     }
 
     private Optional<Found> find(Span span) {

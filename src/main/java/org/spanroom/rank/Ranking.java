@@ -15,7 +15,7 @@ import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Score;
 import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.Span;
+import org.spanroom.model.SpanList;
 import org.spanroom.model.Verdict;
 
 /**
@@ -80,19 +80,20 @@ public final class Ranking {
     }
 
     /** Returns this ranking for the spans of one run. */
-    public RunRanking among(List<Span> all) {
+    public RunRanking among(SpanList all) {
         return new RunRanking(this, EmptyDucts.of(all));
     }
 
     /** Returns all spans, the best first, the excluded last; for spans so few that all of them may be held. */
     public List<RankedSpan> rank(List<Assessment> assessments) {
-        RunRanking run = among(assessments.stream().map(Assessment::span).toList());
+        SpanList spans = SpanList.of(assessments.stream().map(Assessment::span).toList());
+        RunRanking run = among(spans);
         var standings = new Standings(assessments.size());
         for (int i = 0; i < assessments.size(); i++) {
             run.stand(i, assessments.get(i), standings);
         }
         var ranked = new ArrayList<RankedSpan>(assessments.size());
-        for (int number : standings.bestFirst(i -> assessments.get(i).span().id())) {
+        for (int number : standings.bestFirst(spans::compareIds)) {
             ranked.add(run.ranked(ranked.size(), standings, assessments.get(number)));
         }
         return List.copyOf(ranked);
@@ -103,7 +104,7 @@ public final class Ranking {
      *
      * @param all the spans of the run, among which an empty duct may lie beside it
      */
-    public List<GateAnswer> gates(Assessment assessment, List<Span> all) {
+    public List<GateAnswer> gates(Assessment assessment, SpanList all) {
         return gates.answers(assessment, EmptyDucts.of(all));
     }
 

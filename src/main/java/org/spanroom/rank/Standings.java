@@ -3,7 +3,7 @@ package org.spanroom.rank;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.IntFunction;
+import java.util.function.IntBinaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -47,12 +47,12 @@ public final class Standings {
     }
 
     /**
-     * Returns the numbers of all spans, the best first, the excluded last; equal ones in order of id.
+     * Returns the numbers of all spans, the best first, the excluded last; equal ones in the order that compares their ids.
      *
      * <p>Spans are sorted by the leading bits of their points, which leave room for the number in one long; the few that these do
      * not tell apart are then put in order by all bits and the id.
      */
-    public int[] bestFirst(IntFunction<String> id) {
+    public int[] bestFirst(IntBinaryOperator compareIds) {
         int bits = Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(1, points.length - 1));
         long[] keys = new long[points.length];
         Arrays.parallelSetAll(keys, span -> leading(points[span]) >>> bits << bits | span);
@@ -62,7 +62,7 @@ public final class Standings {
                 Arrays.stream(keys).mapToInt(key -> (int) (key & ofNumber)).toArray();
         Comparator<Integer> exact = Comparator.comparing((Integer span) -> isExcluded(span))
                 .thenComparingDouble(span -> isExcluded(span) ? 0 : -points[span])
-                .thenComparing(id::apply);
+                .thenComparing((a, b) -> compareIds.applyAsInt(a, b));
         for (int from = 0; from < order.length; ) {
             int to = from + 1;
             while (to < order.length && keys[to] >>> bits == keys[from] >>> bits) {

@@ -172,7 +172,7 @@ class RoomAssessorTest {
         List<Room> together = ducts.parallelStream().map(assessor::assess).toList();
 
         assertThat(together).isEqualTo(inOrder);
-        assertThat(assessor.distinctSections()).isEqualTo(15);
+        assertThat(assessor.sectionsWorkedOut()).isEqualTo(15);
     }
 
     @Test
@@ -183,7 +183,7 @@ class RoomAssessorTest {
         var back = new Contents(reversed, List.of(), true);
 
         assertThat(assessor.assess(round(4, back))).isEqualTo(assessor.assess(round(4, forth)));
-        assertThat(assessor.distinctSections()).isEqualTo(1);
+        assertThat(assessor.sectionsWorkedOut()).isEqualTo(1);
     }
 
     @Test

@@ -30,6 +30,7 @@ import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Service;
+import org.spanroom.model.SpanList;
 import org.spanroom.model.Verdict;
 
 class GatesTest {
@@ -266,7 +267,7 @@ class GatesTest {
         Assessment assessed = one.assessed();
 
         List<GateAnswer> answers = ranking.gates(
-                assessed, List.of(assessed.span(), empty.assessed().span()));
+                assessed, SpanList.of(List.of(assessed.span(), empty.assessed().span())));
 
         assertThat(answers).extracting(GateAnswer::gate).containsExactly(Exclusion.values());
         assertThat(answers).allSatisfy(answer -> assertThat(answer.evidence()).isNotBlank());

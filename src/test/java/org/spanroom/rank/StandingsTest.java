@@ -34,7 +34,7 @@ class StandingsTest {
                         .thenComparing(span -> "id" + span))
                 .toList();
 
-        assertThat(standings.bestFirst(span -> "id" + span))
+        assertThat(standings.bestFirst((a, b) -> ("id" + a).compareTo("id" + b)))
                 .containsExactly(expected.stream().mapToInt(Integer::intValue).toArray());
         assertThat(standings.countRanked())
                 .isEqualTo(IntStream.range(0, count)

@@ -1,0 +1,187 @@
+package org.spanroom.network;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Line;
+import org.spanroom.model.Route;
+import org.spanroom.model.Span;
+import org.spanroom.model.Vault;
+
+/**
+ * The spans of one route, packed into about a hundred bytes each and put together when they are asked for: the vertices between its
+ * two ends are the route's own, and its line on the ground follows from them.
+ */
+final class RouteSpans implements ChainSpans {
+    /** The length that counts and as drawn, offsets from and to; the ordinates of both ends follow. */
+    private static final int NUMBERS = 4;
+
+    /** Vault from, vault to, first of the route's vertices between them, how many. */
+    private static final int PLACES = 4;
+
+    /** Stands for the first vertex where the line is not a stretch of the route's. */
+    private static final int OWN_LINE = -1;
+
+    private final Duct duct;
+    private final String routeId;
+    private final String positionQuality;
+    private final Line route;
+    private final List<Vault> vaults;
+    private final double[] numbers;
+    private final int[] places;
+    private final Line @Nullable [] own;
+
+    private RouteSpans(Packer packer, Route of) {
+        duct = of.duct();
+        routeId = of.id();
+        positionQuality = of.positionQuality();
+        route = of.lonLat();
+        vaults = packer.vaults;
+        numbers = Arrays.copyOf(packer.numbers, packer.size * stride(route));
+        places = Arrays.copyOf(packer.places, packer.size * PLACES);
+        own = packer.own == null ? null : Arrays.copyOf(packer.own, packer.size);
+    }
+
+    @Override
+    public int size() {
+        return places.length / PLACES;
+    }
+
+    @Override
+    public String id(int at) {
+        return Name.of(duct.id(), vault(at, 0), vault(at, 1));
+    }
+
+    @Override
+    public String ductName(int at) {
+        return duct.id();
+    }
+
+    @Override
+    public Duct duct(int at) {
+        return duct;
+    }
+
+    @Override
+    public boolean hasElevations() {
+        return route.hasZ();
+    }
+
+    private Vault vault(int at, int side) {
+        return vaults.get(places[at * PLACES + side]);
+    }
+
+    @Override
+    public Span span(int at) {
+        Vault from = vault(at, 0);
+        Vault to = vault(at, 1);
+        Line line = line(at);
+        int first = at * stride(route);
+        return new Span(
+                Name.of(duct.id(), from, to),
+                duct,
+                List.of(routeId),
+                from,
+                to,
+                line,
+                GroundLine.of(line, from.elevationM(), to.elevationM()),
+                numbers[first],
+                numbers[first + 1],
+                numbers[first + 2],
+                numbers[first + 3],
+                positionQuality);
+    }
+
+    private Line line(int at) {
+        int vertex = places[at * PLACES + 2];
+        if (own != null && vertex == OWN_LINE) {
+            return own[at];
+        }
+        int between = places[at * PLACES + 3];
+        int dimension = route.hasZ() ? 3 : 2;
+        double[] ordinates = new double[dimension * (between + 2)];
+        int ends = at * stride(route) + NUMBERS;
+        int put = 0;
+        for (int axis = 0; axis < dimension; axis++) {
+            ordinates[put++] = numbers[ends + axis];
+        }
+        for (int i = vertex; i < vertex + between; i++) {
+            ordinates[put++] = route.x(i);
+            ordinates[put++] = route.y(i);
+            if (dimension == 3) {
+                ordinates[put++] = route.z(i);
+            }
+        }
+        for (int axis = 0; axis < dimension; axis++) {
+            ordinates[put++] = numbers[ends + dimension + axis];
+        }
+        return Line.wrap(ordinates, dimension == 3);
+    }
+
+    private static int stride(Line route) {
+        return NUMBERS + (route.hasZ() ? 6 : 4);
+    }
+
+    /** The way in which spans are named. */
+    static final class Name {
+        private Name() {}
+
+        static String of(String duct, Vault from, Vault to) {
+            return duct + ":" + from.id() + "-" + to.id();
+        }
+    }
+
+    /** Packs the spans of one route after another. For use by one thread. */
+    static final class Packer {
+        private final List<Vault> vaults;
+        private double[] numbers = new double[8 * (NUMBERS + 6)];
+        private int[] places = new int[8 * PLACES];
+        private Line @Nullable [] own;
+        private int size;
+
+        Packer(List<Vault> vaults) {
+            this.vaults = vaults;
+        }
+
+        void clear() {
+            size = 0;
+            own = null;
+        }
+
+        /** What a span is besides its line. */
+        record Ends(int fromVault, int toVault, double lengthM, double drawnM, double fromOffsetM, double toOffsetM) {}
+
+        void add(Ends span, SpanLine line, Line route) {
+            if ((size + 1) * PLACES > places.length) {
+                numbers = Arrays.copyOf(numbers, 2 * numbers.length);
+                places = Arrays.copyOf(places, 2 * places.length);
+            }
+            int first = line.firstBetween(route);
+            int place = size * PLACES;
+            places[place] = span.fromVault();
+            places[place + 1] = span.toVault();
+            places[place + 2] = first < 0 ? OWN_LINE : first;
+            places[place + 3] = line.size() - 2;
+            if (first < 0) {
+                own = own == null ? new Line[size + 1] : Arrays.copyOf(own, size + 1);
+                own[size] = line.lonLat();
+            }
+            int number = size * stride(route);
+            numbers[number] = span.lengthM();
+            numbers[number + 1] = span.drawnM();
+            numbers[number + 2] = span.fromOffsetM();
+            numbers[number + 3] = span.toOffsetM();
+            int dimension = route.hasZ() ? 3 : 2;
+            for (int axis = 0; axis < dimension; axis++) {
+                numbers[number + NUMBERS + axis] = line.ordinate(false, axis);
+                numbers[number + NUMBERS + dimension + axis] = line.ordinate(true, axis);
+            }
+            size++;
+        }
+
+        ChainSpans spans(Route route) {
+            return size == 0 ? NONE : new RouteSpans(this, route);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.spanroom.network;
+
+import java.util.Map;
+import org.spanroom.model.Duct;
+import org.spanroom.model.Span;
+import org.spanroom.model.SpanList;
+
+/** The spans of all chains, in the order of the chains, each under a name of its own. */
+final class SpanTable extends SpanList {
+    private final ChainSpans[] chains;
+    private final int[] chainOf;
+    private final int[] firstOf;
+    private final Map<Integer, String> renamed;
+
+    private SpanTable(ChainSpans[] chains, int[] chainOf, int[] firstOf, Map<Integer, String> renamed) {
+        this.chains = chains;
+        this.chainOf = chainOf;
+        this.firstOf = firstOf;
+        this.renamed = renamed;
+    }
+
+    /** Returns the spans of chains; the caller must not keep the array. */
+    static SpanTable of(ChainSpans[] chains, Workers workers) {
+        int[] firstOf = new int[chains.length];
+        int count = 0;
+        for (int chain = 0; chain < chains.length; chain++) {
+            firstOf[chain] = count;
+            count = Math.addExact(count, chains[chain].size());
+        }
+        int[] chainOf = new int[count];
+        for (int chain = 0; chain < chains.length; chain++) {
+            int end = firstOf[chain] + chains[chain].size();
+            for (int span = firstOf[chain]; span < end; span++) {
+                chainOf[span] = chain;
+            }
+        }
+        var plain = new SpanTable(chains, chainOf, firstOf, Map.of());
+        int[] hashes = new int[count];
+        workers.run(count, () -> span -> hashes[span] = plain.id(span).hashCode());
+        return new SpanTable(chains, chainOf, firstOf, SpanIds.renamed(plain::id, hashes));
+    }
+
+    private ChainSpans chain(int number) {
+        return chains[chainOf[number]];
+    }
+
+    private int at(int number) {
+        return number - firstOf[chainOf[number]];
+    }
+
+    @Override
+    public int size() {
+        return chainOf.length;
+    }
+
+    @Override
+    public Span get(int number) {
+        Span span = chain(number).span(at(number));
+        String name = renamed.isEmpty() ? null : renamed.get(number);
+        return name == null ? span : span.withId(name);
+    }
+
+    @Override
+    public String id(int number) {
+        String name = renamed.isEmpty() ? null : renamed.get(number);
+        return name == null ? chain(number).id(at(number)) : name;
+    }
+
+    @Override
+    public Duct duct(int number) {
+        return chain(number).duct(at(number));
+    }
+
+    /** Mostly the names of the ducts, which names begin with, tell already; only else are names put together. */
+    @Override
+    public int compareIds(int number, int other) {
+        String duct = chain(number).ductName(at(number));
+        String otherDuct = chain(other).ductName(at(other));
+        int compared = duct.compareTo(otherDuct);
+        boolean oneBeginsOther = compared == 0 || duct.startsWith(otherDuct) || otherDuct.startsWith(duct);
+        return oneBeginsOther ? super.compareIds(number, other) : compared;
+    }
+
+    @Override
+    public boolean hasElevations() {
+        for (ChainSpans chain : chains) {
+            if (chain.hasElevations()) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
