@@ -69,12 +69,13 @@ public final class FuzzSeeds {
                             ? ShapefileBytes.multiPoint(type, RINGS[0], 1, 2, 3, 4)
                             : ShapefileBytes.parts(type, RINGS, 1, 2, 3, 4, 5, 6, 7, 8));
         }
+        MemoBytes memo = MemoBytes.of(MemoBytes.Layout.DBASE_4, "text".getBytes(StandardCharsets.US_ASCII));
         byte[] dbf = ShapefileBytes.dbf(
                 0x57,
-                List.of("route C 9 0", "n N 9 2", "C D 8 0", "D I 4 0", "E T 8 0", "F Y 8 0", "G L 1 0"),
-                ShapefileBytes.row("a", "1.5", "20240101", "abcd", "abcdefgh", "abcdefgh", "T"),
-                ShapefileBytes.row("x", "", "", "", "", "", ""));
-        return FuzzedFile.joined(shapes.shp(), shapes.shx(), dbf);
+                List.of("route C 9 0", "n N 9 2", "C D 8 0", "D I 4 0", "E T 8 0", "F Y 8 0", "G L 1 0", "H M 10 0"),
+                ShapefileBytes.row("a", "1.5", "20240101", "abcd", "abcdefgh", "abcdefgh", "T", "         1"),
+                ShapefileBytes.row("x", "", "", "", "", "", "", ""));
+        return FuzzedFile.joined(shapes.shp(), shapes.shx(), dbf, memo.bytes());
     }
 
     static void geoPackage(Path file) throws SQLException {

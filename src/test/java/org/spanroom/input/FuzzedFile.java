@@ -25,7 +25,7 @@ import org.spanroom.model.Term;
  * unusable files, whose message is one line that names the file.
  */
 final class FuzzedFile {
-    private static final List<String> SHAPEFILE = List.of("a.shp", "a.shx", "a.dbf");
+    private static final List<String> SHAPEFILE = List.of("a.shp", "a.shx", "a.dbf", "a.dbt");
     private static final RunConfig DEFAULTS = RunConfig.defaults();
     private static final FieldMap ROUTE_FIELDS = new FieldMap(
             Map.of(Term.ROUTE, source("route"), Term.DUCT, source("name"), Term.INSIDE_DIAMETER, source("n")));
