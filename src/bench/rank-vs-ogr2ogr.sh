@@ -15,7 +15,8 @@
 #   INPUT    geojson (default), shapefile or geopackage: the format that routes and vaults are read from
 #   FORMATS  of the results, joined by commas; default geopackage,csv; "all" for every format
 #   OPTIONS  further options of rank; default --no-uncertainty, since the copies simulate nothing either
-#   JAVA_OPTS is handed to java; KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one thread out
+#   JAVA_OPTS is handed to java; default -XX:+UseParallelGC, whose collector stops the program but takes least processor time
+#   KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one core out
 #
 # Needs: target/spanroom.jar (mvn package), gdal-bin, python3, and GNU time at /usr/bin/time.
 set -euo pipefail
@@ -33,7 +34,8 @@ jar=$here/target/spanroom.jar
 config=config/spanroom.yaml
 work=${WORK:-$(mktemp -d)}
 city=$work/city
-read -r -a java_opts <<<"${JAVA_OPTS:-}"
+read -r -a java_opts <<<"${JAVA_OPTS--XX:+UseParallelGC}"
+pin=()
 
 fail() {
     echo "$1" >&2
@@ -100,14 +102,14 @@ routes_file=$city/ducts.$ending
 echo "$(wc -l <"$city/ducts.geojson") lines of GeoJSON; $routes_file: $(($(wc -c <"$routes_file") / 1000000)) MB"
 echo "$(nproc) cores, $(awk '/MemTotal/ { printf "%.0f GiB", $2 / 1048576 }' /proc/meminfo); $(ogr2ogr --version);" \
     "$(java -version 2>&1 | sed -n 2p)"
-echo "results in $formats; options: ${options[*]}"
+echo "results in $formats; options: ${options[*]}; java ${java_opts[*]}"
 
 # ranked LOG ARGUMENT...: one run into $work/run.
 ranked() {
     local log=$1
     shift
     rm -rf "$work/run"
-    timed "$log" java "${java_opts[@]}" -jar "$jar" rank --config "$config" --routes "$routes_file" \
+    timed "$log" "${pin[@]}" java "${java_opts[@]}" -jar "$jar" rank --config "$config" --routes "$routes_file" \
         --vaults "$city/vaults.$ending" --contents "$city/contents.csv" --output "$work/run" --formats "$formats" "${options[@]}" "$@"
 }
 
@@ -151,8 +153,10 @@ print(f"rank takes {rank / copies:.2f} times as long as the copies together ({co
 PY
 
 if [ "${SINGLE:-1}" = 1 ]; then
+    command -v taskset >/dev/null && pin=(taskset -c 0)
     ranked "$work/single.log" --threads 1
-    [ "$(gate "$work/run")" = "$first" ] || fail "one thread finds something else"
+    pin=()
+    [ "$(gate "$work/run")" = "$first" ] || fail "one core finds something else"
     grep -E ' s  ' "$work/err" >"$work/single"
     python3 - "$work/stages" "$work/single" <<'PY'
 import re, sys
@@ -162,6 +166,6 @@ def stages(name):
 
 many, one = stages(sys.argv[1]), stages(sys.argv[2])
 for stage in one:
-    print(f"{stage:16s} {one[stage]:7.1f} s on one thread, {many[stage]:7.1f} s on all: {one[stage] / max(many[stage], 0.05):.2f} times")
+    print(f"{stage:16s} {one[stage]:7.1f} s on one core, {many[stage]:7.1f} s on all: {one[stage] / max(many[stage], 0.05):.2f} times")
 PY
 fi

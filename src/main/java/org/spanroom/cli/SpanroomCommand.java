@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.InputException;
 import org.spanroom.output.OutputException;
+import org.spanroom.pipeline.NotEnoughMemoryException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -133,6 +134,10 @@ final class SpanroomCommand implements Runnable {
         }
         console.giveUp();
         PrintWriter err = console.err();
+        if (exception instanceof NotEnoughMemoryException) {
+            err.println(Printable.line("spanroom: " + exception.getMessage()));
+            return ExitCode.MEMORY;
+        }
         if (exception instanceof InputException) {
             err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.INPUT;

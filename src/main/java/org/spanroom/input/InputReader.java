@@ -7,7 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
@@ -24,19 +27,32 @@ import org.spanroom.model.Zone;
  * cannot be believed, goes to the findings.
  */
 public final class InputReader {
+    private static final int TOLD_AT_ONCE = 500;
+
     private final RunConfig config;
     private final FindingLog findings;
     private final Opener opener;
+    private final LongConsumer progress;
     private final List<InputRecord> records = new ArrayList<>();
 
     public InputReader(RunConfig config, FindingLog findings) {
-        this(config, findings, LayerSources::open);
+        this(config, findings, LayerSources::open, count -> {});
+    }
+
+    /** Tells meanwhile how many more features of all layers have been read; from several threads. */
+    public InputReader(RunConfig config, FindingLog findings, LongConsumer progress) {
+        this(config, findings, LayerSources::open, progress);
     }
 
     InputReader(RunConfig config, FindingLog findings, Opener opener) {
+        this(config, findings, opener, count -> {});
+    }
+
+    private InputReader(RunConfig config, FindingLog findings, Opener opener, LongConsumer progress) {
         this.config = config;
         this.findings = findings;
         this.opener = opener;
+        this.progress = progress;
     }
 
     /** Opens a layer. */
@@ -56,12 +72,13 @@ public final class InputReader {
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
         FutureTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
+        FutureTask<Optional<LayerRead<ZoneReader>>> zonesBeside = beside(this::readZones);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         LayerRead<RouteReader> routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
-        Optional<LayerRead<ZoneReader>> zonesRead =
-                config.inputs().zones().file().map(this::readZones);
+        Optional<LayerRead<ZoneReader>> zonesRead = await(zonesBeside);
+        zonesRead.map(LayerRead::record).ifPresent(records::add);
         Optional<LayerRead<VaultReader>> read = await(besides);
         read.map(LayerRead::record).ifPresent(records::add);
         List<Vault> vaults =
@@ -117,11 +134,12 @@ public final class InputReader {
         }
     }
 
-    private LayerRead<ZoneReader> readZones(Path file) {
-        LayerRead<ZoneReader> read = readLayer(
-                "zones", file, config.inputs().zones(), (crs, fields, log) -> new ZoneReader(config, crs, fields, log));
-        records.add(read.record());
-        return read;
+    /** Likewise; their reference system is often another than that of the routes, and takes its time to look up. */
+    private Optional<LayerRead<ZoneReader>> readZones() {
+        LayerConfig layer = config.inputs().zones();
+        return layer.file()
+                .map(file -> readLayer(
+                        "zones", file, layer, (crs, fields, log) -> new ZoneReader(config, crs, fields, log)));
     }
 
     private <R extends FeatureReader> LayerRead<R> readLayer(
@@ -132,7 +150,7 @@ public final class InputReader {
             ReferenceSystem crs = crs(header, layer, role);
             var fields = new LayerFields(layer.fields(), header);
             R reader = maker.make(crs, fields, new CappedLog(heard, header.source()));
-            long features = FeatureRelay.read(source, fields.wanted(), reader::accept, config.threads());
+            long features = FeatureRelay.read(source, fields.wanted(), counted(reader), config.threads());
             reader.close(header, features);
             reader.rejections().add(source.rejected());
             var record = new InputRecord(
@@ -146,6 +164,17 @@ public final class InputReader {
                     await(digests));
             return new LayerRead<>(reader, crs, record);
         });
+    }
+
+    /** Hands features on, and tells of each few hundred of them. */
+    private Consumer<SourceFeature> counted(FeatureReader reader) {
+        var count = new AtomicLong();
+        return feature -> {
+            reader.accept(feature);
+            if (count.incrementAndGet() % TOLD_AT_ONCE == 0) {
+                progress.accept(TOLD_AT_ONCE);
+            }
+        };
     }
 
     private ContentsTable readContents(Path file) {

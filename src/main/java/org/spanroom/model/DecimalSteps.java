@@ -14,30 +14,30 @@ final class DecimalSteps {
     private static final double[] SCALES = {1e6, 1e7, 1e8, 1e9};
     private static final double[] HEIGHT_SCALES = {1e3, 1e6};
 
-    private final double scale;
-    private final double heightScale;
+    private final double scaleRatio;
+    private final double heightScaleRatio;
     private final long firstX;
     private final long firstY;
     private final long firstZ;
     private final int[] steps;
 
     private DecimalSteps(double[] scales, double[] ordinates, int[] steps) {
-        this.scale = scales[0];
-        this.heightScale = scales[2];
-        this.firstX = Math.round(ordinates[0] * scale);
-        this.firstY = Math.round(ordinates[1] * scale);
-        this.firstZ = Math.round(ordinates[2] * heightScale);
+        this.scaleRatio = scales[0];
+        this.heightScaleRatio = scales[2];
+        this.firstX = Math.round(ordinates[0] * scaleRatio);
+        this.firstY = Math.round(ordinates[1] * scaleRatio);
+        this.firstZ = Math.round(ordinates[2] * heightScaleRatio);
         this.steps = steps;
     }
 
     /** Returns the steps of x0, y0, x1, y1, ... or x0, y0, z0, x1, ..., or nothing where they would not be exact. */
     static @Nullable DecimalSteps of(double[] ordinates, int dimension) {
-        double scale = scale(ordinates, dimension, 0, SCALES);
-        double heightScale = dimension == 3 ? scale(ordinates, 3, 2, HEIGHT_SCALES) : 1;
-        if (scale == 0 || heightScale == 0) {
+        double scaleRatio = scaleRatio(ordinates, dimension, 0, SCALES);
+        double heightScaleRatio = dimension == 3 ? scaleRatio(ordinates, 3, 2, HEIGHT_SCALES) : 1;
+        if (scaleRatio == 0 || heightScaleRatio == 0) {
             return null;
         }
-        double[] scales = {scale, scale, heightScale};
+        double[] scales = {scaleRatio, scaleRatio, heightScaleRatio};
         int[] steps = new int[ordinates.length];
         for (int i = 0; i < ordinates.length; i++) {
             int axis = i % dimension;
@@ -52,26 +52,26 @@ final class DecimalSteps {
     }
 
     /** Returns the least scale in which all ordinates of both plane axes, or of the height axis, are whole; 0 without one. */
-    private static double scale(double[] ordinates, int dimension, int axis, double[] scales) {
-        for (double scale : scales) {
+    private static double scaleRatio(double[] ordinates, int dimension, int axis, double[] scales) {
+        for (double scaleRatio : scales) {
             boolean whole = true;
             for (int i = axis; whole && i < ordinates.length; i += dimension) {
-                whole = isWhole(ordinates[i], scale) && (axis == 2 || isWhole(ordinates[i + 1], scale));
+                whole = isWhole(ordinates[i], scaleRatio) && (axis == 2 || isWhole(ordinates[i + 1], scaleRatio));
             }
             if (whole) {
-                return scale;
+                return scaleRatio;
             }
         }
         return 0;
     }
 
-    private static boolean isWhole(double ordinate, double scale) {
-        return isExact(ordinate, Math.round(ordinate * scale), scale);
+    private static boolean isWhole(double ordinate, double scaleRatio) {
+        return isExact(ordinate, Math.round(ordinate * scaleRatio), scaleRatio);
     }
 
     /** Whether it comes out again, to the sign of zero. */
-    private static boolean isExact(double ordinate, long whole, double scale) {
-        return Double.doubleToRawLongBits(whole / scale) == Double.doubleToRawLongBits(ordinate);
+    private static boolean isExact(double ordinate, long whole, double scaleRatio) {
+        return Double.doubleToRawLongBits(whole / scaleRatio) == Double.doubleToRawLongBits(ordinate);
     }
 
     int count() {
@@ -81,12 +81,12 @@ final class DecimalSteps {
     /** Returns the ordinate at its place in the array that the steps were made of. */
     double ordinate(int at, int dimension) {
         if (dimension == 2) {
-            return ((at & 1) == 0 ? firstX + steps[at] : firstY + steps[at]) / scale;
+            return ((at & 1) == 0 ? firstX + steps[at] : firstY + steps[at]) / scaleRatio;
         }
         return switch (at % 3) {
-            case 0 -> (firstX + steps[at]) / scale;
-            case 1 -> (firstY + steps[at]) / scale;
-            default -> (firstZ + steps[at]) / heightScale;
+            case 0 -> (firstX + steps[at]) / scaleRatio;
+            case 1 -> (firstY + steps[at]) / scaleRatio;
+            default -> (firstZ + steps[at]) / heightScaleRatio;
         };
     }
 }

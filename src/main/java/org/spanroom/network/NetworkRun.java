@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Network;
@@ -19,6 +20,8 @@ import org.spanroom.model.Term;
  */
 final class NetworkRun {
     private static final double ACCOUNT_TOLERANCE_M = 1e-3;
+
+    private static final int TOLD_AT_ONCE = 1_000;
 
     private final List<Route> routes;
     private final CuttingContext context;
@@ -43,8 +46,8 @@ final class NetworkRun {
         waiting = new AtomicReferenceArray<>(routes.size());
     }
 
-    Network run() {
-        matchAndCutClosed();
+    Network run(LongConsumer progress) {
+        matchAndCutClosed(progress);
         List<OpenEnd> ends = openEnds();
         var joiner = new EndJoiner(ends, context.settings());
         joiner.join().forEach(group -> context.findings().ambiguousJoint(group, routes));
@@ -56,11 +59,14 @@ final class NetworkRun {
         return network(vaults);
     }
 
-    private void matchAndCutClosed() {
+    private void matchAndCutClosed(LongConsumer progress) {
         workers.run(routes.size(), () -> {
             var matcher = new RouteMatcher(context);
             var cutter = new ChainCutter(context, closeVaults);
             return number -> {
+                if (number % TOLD_AT_ONCE == 0) {
+                    progress.accept(Math.min(TOLD_AT_ONCE, routes.size() - number));
+                }
                 Piece piece = matcher.match(number, routes.get(number));
                 lengthM[number] = piece.lengthM();
                 if (piece.lengthM() == 0) {

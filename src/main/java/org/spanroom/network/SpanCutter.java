@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.LongConsumer;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Network;
 import org.spanroom.model.NetworkSettings;
@@ -43,13 +44,18 @@ public final class SpanCutter {
 
     /** Returns the network of spans and reports what is wrong with routes and vaults. */
     public Network cut(List<Route> routes, List<Vault> vaults, FindingLog findings) {
+        return cut(routes, vaults, findings, count -> {});
+    }
+
+    /** Likewise, and tells meanwhile how many more routes have been measured; from several threads. */
+    public Network cut(List<Route> routes, List<Vault> vaults, FindingLog findings, LongConsumer progress) {
         var worded = new NetworkFindings(findings, routesSource, vaultsSource);
         List<Route> ordered = inOrder(routes);
         var places = new VaultPlaces(vaults, settings.vaultMergeM());
         var recorded = new RecordedVaults(ordered, settings, places, worded);
         var sightings = new VaultSightings(places.count());
         var context = new CuttingContext(settings, places, sightings, worded, recorded);
-        return new NetworkRun(ordered, context, workers).run();
+        return new NetworkRun(ordered, context, workers).run(progress);
     }
 
     private static List<Route> inOrder(List<Route> routes) {

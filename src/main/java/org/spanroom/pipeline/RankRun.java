@@ -83,8 +83,10 @@ public final class RankRun {
     private Spans readAndCut() {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit());
+        Network network = cut(inputs);
+        MemoryNeed.demand(inputs.routes(), network, Runtime.getRuntime().maxMemory());
         return new Spans(
-                located(cut(inputs), permits),
+                located(network, permits),
                 permits,
                 inputs.crs(),
                 inputs.records().stream().map(RankRun::recordOf).toList());

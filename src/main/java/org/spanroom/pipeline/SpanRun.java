@@ -31,7 +31,7 @@ final class SpanRun {
                     "Name a file with --vaults or inputs.vaults.file.");
         }
         progress.begin("read inputs", -1);
-        InputData inputs = new InputReader(config, findings).read();
+        InputData inputs = new InputReader(config, findings, progress::advance).read();
         progress.end(String.format(
                 Locale.ROOT,
                 "%,d routes, %,d vaults%s",
@@ -46,7 +46,7 @@ final class SpanRun {
 
     Network cut(InputData inputs) {
         progress.begin("cut at vaults", inputs.routes().size());
-        Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings);
+        Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings, progress::advance);
         progress.end(String.format(
                 Locale.ROOT,
                 "%,d spans, %.1f km; %.1f km in no span",

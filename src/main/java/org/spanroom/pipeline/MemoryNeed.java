@@ -1,0 +1,62 @@
+package org.spanroom.pipeline;
+
+import java.util.List;
+import java.util.Locale;
+import org.spanroom.model.Network;
+import org.spanroom.model.Route;
+
+/**
+ * The least memory in which a network can be assessed and written, so that a run that cannot succeed ends before most of its work
+ * is done.
+ *
+ * <p>Counted from the records that are held to the end, in bytes as a 64-bit JVM with short pointers lays them out; findings, bends and
+ * what is being written come on top, about a third as much again. Networks for which any JVM has the memory are let through.
+ */
+final class MemoryNeed {
+    private static final long ROUTE_BYTES = 350;
+    private static final long VERTEX_BYTES = 9;
+    private static final long SPAN_BYTES = 200;
+    private static final long VAULT_BYTES = 200;
+    private static final long ALWAYS_BYTES = 40L << 20;
+
+    /** Fewer go into the smallest memory that is ever given. */
+    private static final int FEWEST_SPANS = 50_000;
+
+    private static final long MEBIBYTE = 1L << 20;
+
+    private MemoryNeed() {}
+
+    /**
+     * Lets a network pass, or says what it needs.
+     *
+     * @param heapBytes the most that Java may use
+     * @throws NotEnoughMemoryException if that is surely too little
+     */
+    static void demand(List<Route> routes, Network network, long heapBytes) {
+        int spans = network.spans().size();
+        long needed = leastBytes(routes, spans, network.vaults().size());
+        if (spans >= FEWEST_SPANS && needed > heapBytes) {
+            throw new NotEnoughMemoryException(String.format(
+                    Locale.ROOT,
+                    "not enough memory: %,d spans need at least %,d MiB, and Java may use %,d MiB. "
+                            + "Nothing was written; earlier results are as they were. "
+                            + "Give it more: java -Xmx%dm -jar spanroom.jar ...",
+                    spans,
+                    needed / MEBIBYTE,
+                    heapBytes / MEBIBYTE,
+                    2 * needed / MEBIBYTE));
+        }
+    }
+
+    private static long leastBytes(List<Route> routes, long spans, long vaults) {
+        long vertices = 0;
+        for (Route route : routes) {
+            vertices += route.lonLat().size();
+        }
+        return ALWAYS_BYTES
+                + ROUTE_BYTES * routes.size()
+                + VERTEX_BYTES * vertices
+                + SPAN_BYTES * spans
+                + VAULT_BYTES * vaults;
+    }
+}
