@@ -5,10 +5,11 @@
 #
 # Prints median and best of wall time, and the processor time, for
 #   java -jar target/spanroom.jar --help
-#   java -jar target/spanroom.jar rank --config config/spanroom.yaml                           all in degrees: no EPSG dataset
-#   java -jar target/spanroom.jar rank --config config/spanroom.yaml --output-crs EPSG:3857    with the EPSG dataset
-# and the last two once more with an archive of classes (-XX:SharedArchiveFile), which is made on the way. CPUS=0,1 pins them to
-# these processors where taskset is there. Needs target/spanroom.jar (mvn package) and python3. JAVA_OPTS is handed to java.
+#   java -jar target/spanroom.jar rank --config config/spanroom.yaml                           zones in EPSG:2226
+#   java -jar target/spanroom.jar rank --config config/spanroom.yaml --output-crs EPSG:3857    layers in a projected system too
+#   the demo with Java's first compiler alone (-XX:TieredStopAtLevel=1), which is all that a small city is worth
+# and for the first two of the demo once more with an archive of classes (-XX:SharedArchiveFile), which is made on the way. CPUS=0,1
+# pins them to these processors where taskset is there. Needs target/spanroom.jar (mvn package) and python3. JAVA_OPTS is handed to java.
 set -euo pipefail
 
 rounds=${1:-7}
@@ -51,9 +52,11 @@ demo=(rank --config config/spanroom.yaml --output "$work/run")
 echo "$(nproc) processors, load $(cut -d' ' -f1 /proc/loadavg), $(java -version 2>&1 | head -1)"
 measure "--help" java "${java_opts[@]}" -jar "$jar" --help
 measure "demo city" java "${java_opts[@]}" -jar "$jar" "${demo[@]}"
-measure "demo city, EPSG dataset" java "${java_opts[@]}" -jar "$jar" "${demo[@]}" --output-crs EPSG:3857
+measure "demo city, first compiler" java "${java_opts[@]}" -XX:TieredStopAtLevel=1 -jar "$jar" "${demo[@]}"
+measure "demo city, projected" java "${java_opts[@]}" -jar "$jar" "${demo[@]}" --output-crs EPSG:3857
+rm -rf "$work/run"
 java "${java_opts[@]}" -XX:ArchiveClassesAtExit="$work/classes.jsa" -jar "$jar" "${demo[@]}" --output-crs EPSG:3857 \
     >"$work/out" 2>&1 || { cat "$work/out" >&2; exit 1; }
 measure "demo city, archive" java "${java_opts[@]}" -XX:SharedArchiveFile="$work/classes.jsa" -jar "$jar" "${demo[@]}"
-measure "demo city, EPSG dataset, archive" java "${java_opts[@]}" -XX:SharedArchiveFile="$work/classes.jsa" -jar "$jar" \
+measure "demo city, projected, archive" java "${java_opts[@]}" -XX:SharedArchiveFile="$work/classes.jsa" -jar "$jar" \
     "${demo[@]}" --output-crs EPSG:3857
