@@ -5,8 +5,8 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
 
 /**
- * The lines of spans cut lately. Ducts of one bank are mostly drawn upon one another: spans that are drawn alike share one line, which
- * spares memory and spares later stages to find out the same again. For use by one thread.
+ * The lines of spans cut lately from routes joined end to end, which are kept whole. Ducts of one bank are mostly drawn upon one
+ * another: spans that are drawn alike share one line, which spares memory. For use by one thread.
  */
 final class RecentLines {
     private static final int SLOTS = 1 << 12;

@@ -15,8 +15,8 @@ import org.spanroom.model.Span;
 /**
  * The bends of all spans of a run, each found once, since they are the dearest thing to find out about a span; held packed.
  *
- * <p>Ducts of a bank are mostly drawn upon one another: spans that lie alike on the ground share what was found. Several threads may ask, each for spans of
- * its own.
+ * <p>Ducts of a bank are mostly drawn upon one another: spans that lie alike on the ground share what was found. Several threads may
+ * ask, each for spans of its own.
  */
 final class BendStore {
     /** Numbers to a bend: deflection (negative to the left), start, arc length, radius (negative where assumed). */

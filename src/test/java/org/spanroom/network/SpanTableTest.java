@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
+import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
@@ -63,6 +66,14 @@ class SpanTableTest {
                     .isEqualTo(2 * (ofRoute.size() - 1));
         }
         assertThat(spans.hasElevations()).isTrue();
+    }
+
+    @Test
+    void cuttingTellsOfEveryRouteOnce() {
+        var told = new AtomicLong();
+        new SpanCutter(NetworkSettings.defaults(), 2)
+                .cut(sketch.routes, sketch.vaults, new FindingLog(), told::addAndGet);
+        assertThat(told).hasValue(sketch.routes.size());
     }
 
     @Test

@@ -10,7 +10,7 @@ import org.spanroom.model.Network;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
 
-/** The need that is told lies below what runs were measured to hold, and not far below. */
+/** A network that surely does not fit is refused with what it needs and the remedy; one that may just fit is let through. */
 class MemoryNeedTest {
     private static final long MEBIBYTE = 1L << 20;
 
