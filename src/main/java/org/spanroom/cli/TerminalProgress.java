@@ -30,6 +30,7 @@ final class TerminalProgress implements Progress {
     private String stage = "";
     private long expected = -1;
     private long done;
+    private double share = Double.NaN;
     private long startedNanos;
     private long drawnNanos;
 
@@ -62,6 +63,7 @@ final class TerminalProgress implements Progress {
         stage = name;
         expected = expectedCount;
         done = 0;
+        share = Double.NaN;
         startedNanos = nanoClock.getAsLong();
         drawnNanos = startedNanos;
         if (onTerminal) {
@@ -73,6 +75,11 @@ final class TerminalProgress implements Progress {
     public synchronized void advance(long count) {
         done += count;
         tick();
+    }
+
+    @Override
+    public synchronized void reach(double doneShare) {
+        share = doneShare;
     }
 
     /** Shows how far the stage is, if it was long ago that this was shown. */
@@ -118,30 +125,30 @@ final class TerminalProgress implements Progress {
 
     private String state(boolean withBar) {
         double seconds = (drawnNanos - startedNanos) / 1e9;
+        double doneShare = expected > 0 ? done / (double) expected : share;
         var line = new StringBuilder(String.format(Locale.ROOT, "%-16s %6.1f s  ", stage, seconds));
-        if (expected > 0 && done > 0) {
-            if (withBar) {
-                line.append(bar()).append(' ');
-            }
-            line.append(String.format(Locale.ROOT, "%,d of %,d", done, expected));
-        } else if (done > 0) {
+        if (withBar && done > 0 && doneShare > 0) {
+            line.append(bar(doneShare)).append(' ');
+        }
+        if (done > 0) {
             line.append(String.format(Locale.ROOT, "%,d", done));
+            line.append(expected > 0 ? String.format(Locale.ROOT, " of %,d", expected) : "");
         } else {
             line.append(expected > 0 ? String.format(Locale.ROOT, "%,d to do", expected) : "...");
         }
         if (done > 0 && seconds >= FIRST_RATE_S) {
             line.append(String.format(Locale.ROOT, "  %,.0f/s", done / seconds));
-            if (expected > done) {
+            if (doneShare > 0 && doneShare < 1) {
                 line.append("  ")
-                        .append(duration(seconds * (expected - done) / done))
+                        .append(duration(seconds * (1 - doneShare) / doneShare))
                         .append(" left");
             }
         }
         return line.length() <= WIDTH ? line.toString() : line.substring(0, WIDTH);
     }
 
-    private String bar() {
-        int filled = (int) Math.min(BAR_WIDTH, BAR_WIDTH * done / expected);
+    private static String bar(double doneShare) {
+        int filled = (int) Math.min(BAR_WIDTH, BAR_WIDTH * doneShare);
         return "[" + "#".repeat(filled) + ".".repeat(BAR_WIDTH - filled) + "]";
     }
 

@@ -9,24 +9,26 @@ import java.util.Optional;
  * @param file the file; relative to the directory that the program is started in
  * @param layer the layer's name, where the file holds several
  * @param crs the reference system, where the file states none or a wrong one
+ * @param axisOrder which ordinate comes first in the file
  */
-public record LayerConfig(Optional<Path> file, Optional<String> layer, Optional<String> crs, FieldMap fields) {
+public record LayerConfig(
+        Optional<Path> file, Optional<String> layer, Optional<String> crs, AxisOrder axisOrder, FieldMap fields) {
     public static final LayerConfig NONE =
-            new LayerConfig(Optional.empty(), Optional.empty(), Optional.empty(), FieldMap.EMPTY);
+            new LayerConfig(Optional.empty(), Optional.empty(), Optional.empty(), AxisOrder.EAST_FIRST, FieldMap.EMPTY);
 
     public LayerConfig withFile(Path otherFile) {
-        return new LayerConfig(Optional.of(otherFile), layer, crs, fields);
+        return new LayerConfig(Optional.of(otherFile), layer, crs, axisOrder, fields);
     }
 
     public LayerConfig withCrs(String otherCrs) {
-        return new LayerConfig(file, layer, Optional.of(otherCrs), fields);
+        return new LayerConfig(file, layer, Optional.of(otherCrs), axisOrder, fields);
     }
 
     public LayerConfig withLayer(String otherLayer) {
-        return new LayerConfig(file, Optional.of(otherLayer), crs, fields);
+        return new LayerConfig(file, Optional.of(otherLayer), crs, axisOrder, fields);
     }
 
     public LayerConfig withFields(FieldMap otherFields) {
-        return new LayerConfig(file, layer, crs, otherFields);
+        return new LayerConfig(file, layer, crs, axisOrder, otherFields);
     }
 }

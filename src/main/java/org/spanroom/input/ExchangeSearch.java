@@ -25,8 +25,7 @@ final class ExchangeSearch {
     /** Layers of one town overlap; one of a single project may lie beside the others. */
     private static final double NEAR_DEG = 0.5;
 
-    private static final String REMEDY =
-            " seems to have latitude or northing first. Export it with longitude or easting first";
+    private static final String REMEDY = " seems to have latitude or northing first. " + OrdinateSuspicion.REMEDY;
 
     private final FindingLog findings;
     private final List<Layer> layers = new ArrayList<>();

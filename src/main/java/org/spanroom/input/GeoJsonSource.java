@@ -12,6 +12,7 @@ import org.spanroom.finding.FindingLog;
 /** A GeoJSON file as a layer: the names of its fields and its reference system are found by looking at its first features. */
 final class GeoJsonSource implements LayerSource {
     private static final int FEATURES_TO_LOOK_AT = 100;
+    private static final int FEATURES_BETWEEN_SHARES = 256;
 
     private final LayerHeader header;
     private final FindingLog findings;
@@ -19,6 +20,7 @@ final class GeoJsonSource implements LayerSource {
     private final boolean mayBeCorrected;
     private Optional<LayerHeader> correctHeader = Optional.empty();
     private LayerLog log;
+    private volatile double share;
 
     private GeoJsonSource(LayerHeader header, FindingLog findings, GeoJsonTexts.Layout layout, boolean mayBeCorrected) {
         this.header = header;
@@ -69,7 +71,17 @@ final class GeoJsonSource implements LayerSource {
     public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
         log = new LayerLog(header.source(), findings);
         var fields = new WantedFields(wantedFields);
-        var outlet = new FeatureOutlet(log, fields, sink);
+        try (var texts = new GeoJsonTexts(header.file(), layout)) {
+            var outlet = new FeatureOutlet(log, fields, noting(texts, sink));
+            read(texts, fields, outlet);
+            log.close(outlet.met());
+            return outlet.met();
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(header.file(), e);
+        }
+    }
+
+    private void read(GeoJsonTexts texts, WantedFields fields, FeatureOutlet outlet) throws IOException {
         var reader = new GeoJsonReader(
                 header.file(),
                 new GeoJsonFeature(fields, log, false),
@@ -77,15 +89,26 @@ final class GeoJsonSource implements LayerSource {
                 log,
                 Long.MAX_VALUE,
                 Optional.of(header));
-        try (var texts = new GeoJsonTexts(header.file(), layout)) {
+        try {
             reader.read(texts);
-        } catch (IOException e) {
-            throw LayerFormat.unreadable(header.file(), e);
         } finally {
             correctHeader = reader.lateCrs().filter(late -> mayBeCorrected).map(header::withCrs);
         }
-        log.close(outlet.met());
-        return outlet.met();
+    }
+
+    /** Looks at times how far the file has been read; every feature would be too often. */
+    private Consumer<SourceFeature> noting(GeoJsonTexts texts, Consumer<SourceFeature> sink) {
+        return feature -> {
+            if (feature.number() % FEATURES_BETWEEN_SHARES == 0) {
+                share = texts.shareRead();
+            }
+            sink.accept(feature);
+        };
+    }
+
+    @Override
+    public double shareRead(long features) {
+        return share;
     }
 
     @Override

@@ -13,6 +13,9 @@ import java.io.BufferedInputStream;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.SeekableByteChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +63,7 @@ final class GeoJsonTexts implements Closeable {
         }
     }
 
+    private final SeekableByteChannel channel;
     private final InputStream in;
     private final @Nullable DelimitedStream delimited;
     private final Layout layout;
@@ -67,7 +71,8 @@ final class GeoJsonTexts implements Closeable {
 
     GeoJsonTexts(Path file, Layout layout) throws IOException {
         this.layout = layout;
-        in = Utf8Stream.open(file);
+        channel = Files.newByteChannel(file);
+        in = Utf8Stream.open(Channels.newInputStream(channel));
         delimited = layout == Layout.ONE_STREAM
                 ? null
                 : new DelimitedStream(in, layout == Layout.LINES ? (byte) '\n' : RECORD_SEPARATOR);
@@ -100,6 +105,16 @@ final class GeoJsonTexts implements Closeable {
 
     Layout layout() {
         return layout;
+    }
+
+    /** Returns how much of the file's bytes has been taken, from 0 to 1; NaN for what has no length, such as a pipe. */
+    double shareRead() {
+        try {
+            long sizeBytes = channel.size();
+            return sizeBytes > 0 ? Math.min(1, channel.position() / (double) sizeBytes) : Double.NaN;
+        } catch (IOException e) {
+            return Double.NaN; // whoever reads on will say what is wrong
+        }
     }
 
     /** Returns a parser for the next text that is not empty, or null after the last one. */

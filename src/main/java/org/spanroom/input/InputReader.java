@@ -7,11 +7,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
-import java.util.function.LongConsumer;
 import java.util.stream.Stream;
+import org.spanroom.config.AxisOrder;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -27,32 +26,30 @@ import org.spanroom.model.Zone;
  * cannot be believed, goes to the findings.
  */
 public final class InputReader {
-    private static final int TOLD_AT_ONCE = 500;
-
     private final RunConfig config;
     private final FindingLog findings;
     private final Opener opener;
-    private final LongConsumer progress;
+    private final ReadingTally tally;
     private final List<InputRecord> records = new ArrayList<>();
 
     public InputReader(RunConfig config, FindingLog findings) {
-        this(config, findings, LayerSources::open, count -> {});
+        this(config, findings, LayerSources::open, ReadingProgress.SILENT);
     }
 
-    /** Tells meanwhile how many more features of all layers have been read; from several threads. */
-    public InputReader(RunConfig config, FindingLog findings, LongConsumer progress) {
+    /** Tells meanwhile how far the reading has come. */
+    public InputReader(RunConfig config, FindingLog findings, ReadingProgress progress) {
         this(config, findings, LayerSources::open, progress);
     }
 
     InputReader(RunConfig config, FindingLog findings, Opener opener) {
-        this(config, findings, opener, count -> {});
+        this(config, findings, opener, ReadingProgress.SILENT);
     }
 
-    private InputReader(RunConfig config, FindingLog findings, Opener opener, LongConsumer progress) {
+    private InputReader(RunConfig config, FindingLog findings, Opener opener, ReadingProgress progress) {
         this.config = config;
         this.findings = findings;
         this.opener = opener;
-        this.progress = progress;
+        this.tally = new ReadingTally(progress);
     }
 
     /** Opens a layer. */
@@ -71,6 +68,10 @@ public final class InputReader {
                 .file()
                 .orElseThrow(() -> new InputException(
                         Path.of("routes"), "no routes are given", "Name a file with --routes or inputs.routes.file."));
+        tally.expect("routes", routesFile);
+        config.inputs().vaults().file().ifPresent(file -> tally.expect("vaults", file));
+        config.inputs().contents().file().ifPresent(file -> tally.expect("contents", file));
+        config.inputs().zones().file().ifPresent(file -> tally.expect("zones", file));
         FutureTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
         FutureTask<Optional<LayerRead<ZoneReader>>> zonesBeside = beside(this::readZones);
         ContentsTable table =
@@ -150,7 +151,12 @@ public final class InputReader {
             ReferenceSystem crs = crs(header, layer, role);
             var fields = new LayerFields(layer.fields(), header);
             R reader = maker.make(crs, fields, new CappedLog(heard, header.source()));
-            long features = FeatureRelay.read(source, fields.wanted(), counted(reader), config.threads());
+            Consumer<SourceFeature> taker = layer.axisOrder() == AxisOrder.NORTH_FIRST
+                    ? feature -> reader.accept(feature.exchanged())
+                    : reader::accept;
+            long features = FeatureRelay.read(
+                    source, fields.wanted(), tally.of(role).counting(source, taker), config.threads());
+            tally.of(role).end();
             reader.close(header, features);
             reader.rejections().add(source.rejected());
             var record = new InputRecord(
@@ -166,20 +172,10 @@ public final class InputReader {
         });
     }
 
-    /** Hands features on, and tells of each few hundred of them. */
-    private Consumer<SourceFeature> counted(FeatureReader reader) {
-        var count = new AtomicLong();
-        return feature -> {
-            reader.accept(feature);
-            if (count.incrementAndGet() % TOLD_AT_ONCE == 0) {
-                progress.accept(TOLD_AT_ONCE);
-            }
-        };
-    }
-
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
+        tally.of("contents").end();
         records.add(new InputRecord(
                 "contents",
                 file,

@@ -30,6 +30,17 @@ interface LayerSource extends AutoCloseable {
     }
 
     /**
+     * Returns how much of the layer has been read, from 0 to 1, or NaN where nothing tells. For the reader of a progress line only: it
+     * believes what the file announces, and may be asked by another thread than the one that reads.
+     *
+     * @param features how many features have come so far
+     */
+    default double shareRead(long features) {
+        long announced = header().featureCount();
+        return announced > 0 ? Math.min(1, features / (double) announced) : Double.NaN;
+    }
+
+    /**
      * Returns the layer opened anew where a reading that ended in an exception has shown that the header was wrong, and what it
      * is instead; empty where that would not help.
      *

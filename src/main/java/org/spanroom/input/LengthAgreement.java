@@ -37,7 +37,7 @@ final class LengthAgreement {
         return exchanged
                 ? Optional.of(
                         "most recorded lengths agree with the lines only with longitude and latitude exchanged: the layer"
-                                + " seems to have latitude first. Export it with longitude first")
+                                + " seems to have latitude first. " + OrdinateSuspicion.REMEDY)
                 : Optional.empty();
     }
 

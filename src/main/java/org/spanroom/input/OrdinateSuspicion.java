@@ -15,6 +15,9 @@ final class OrdinateSuspicion {
     /** Beyond the polar circles there are few cities; a layer there may well have latitude and longitude exchanged. */
     private static final double POLAR_CIRCLE_DEG = 66.6;
 
+    /** What to do about a layer whose two ordinates seem to be exchanged. */
+    static final String REMEDY = "Change its axis_order in the config, or export it with longitude or easting first";
+
     /** Vertices that are kept, evenly over the file: enough to judge the whole layer by. */
     private static final int SAMPLE = 1024;
 
@@ -70,10 +73,12 @@ final class OrdinateSuspicion {
                     + "Give it with --crs EPSG:code");
         }
         if (geographic && most(exchanged)) {
-            return Optional.of("most latitudes lie beyond 90 degrees: longitude and latitude seem to be exchanged");
+            return Optional.of(
+                    "most latitudes lie beyond 90 degrees: longitude and latitude seem to be exchanged. " + REMEDY);
         }
         if (geographic && most(polar)) {
-            return Optional.of("most features lie beyond a polar circle: perhaps longitude and latitude are exchanged");
+            return Optional.of(
+                    "most features lie beyond a polar circle: perhaps longitude and latitude are exchanged. " + REMEDY);
         }
         if (!geographic && most(degrees)) {
             return Optional.of("most ordinates look like degrees although the reference system is projected: "
@@ -90,7 +95,7 @@ final class OrdinateSuspicion {
         String found = "most features lie far outside the area that " + crs.name() + " is made for: ";
         return Optional.of(found
                 + (2 * farOutside(crs, true) <= kept
-                        ? "the two ordinates seem to be exchanged (it has easting or longitude first)"
+                        ? "the two ordinates seem to be exchanged (it has easting or longitude first). " + REMEDY
                         : "is it another system? Give it with --crs EPSG:code"));
     }
 

@@ -13,4 +13,9 @@ import org.jspecify.annotations.Nullable;
  *     where the feature has none
  */
 record SourceFeature(
-        long number, String fileId, String geometryType, SourceGeometry geometry, List<@Nullable Object> values) {}
+        long number, String fileId, String geometryType, SourceGeometry geometry, List<@Nullable Object> values) {
+    /** Returns the feature with x and y of each vertex exchanged. */
+    SourceFeature exchanged() {
+        return new SourceFeature(number, fileId, geometryType, geometry.exchanged(), values);
+    }
+}

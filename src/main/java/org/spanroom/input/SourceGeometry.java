@@ -29,4 +29,20 @@ record SourceGeometry(Kind kind, List<double[]> parts, boolean hasZ, List<Boolea
         parts = List.copyOf(parts);
         startsPolygon = List.copyOf(startsPolygon);
     }
+
+    /** Returns the geometry with x and y of each vertex exchanged. */
+    SourceGeometry exchanged() {
+        int step = hasZ ? 3 : 2;
+        return new SourceGeometry(
+                kind, parts.stream().map(part -> exchanged(part, step)).toList(), hasZ, startsPolygon);
+    }
+
+    private static double[] exchanged(double[] part, int step) {
+        double[] other = part.clone();
+        for (int at = 0; at + 1 < part.length; at += step) {
+            other[at] = part[at + 1];
+            other[at + 1] = part[at];
+        }
+        return other;
+    }
 }

@@ -41,7 +41,11 @@ final class Utf8Stream extends InputStream {
     }
 
     static InputStream open(Path file) throws IOException {
-        InputStream in = Files.newInputStream(file);
+        return open(Files.newInputStream(file));
+    }
+
+    /** Reads on from where a stream stands, its file's beginning, and closes it in the end. */
+    static InputStream open(InputStream in) throws IOException {
         try {
             byte[] head = in.readNBytes(4);
             Charset charset = charset(head);

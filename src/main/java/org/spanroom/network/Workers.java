@@ -48,8 +48,13 @@ final class Workers {
 
     private static void takeChunks(int count, AtomicInteger next, IntConsumer worker) {
         for (int from = next.getAndAdd(CHUNK); from < count && from >= 0; from = next.getAndAdd(CHUNK)) {
-            for (int job = from; job < Math.min(count, from + CHUNK); job++) {
-                worker.accept(job);
+            try {
+                for (int job = from; job < Math.min(count, from + CHUNK); job++) {
+                    worker.accept(job);
+                }
+            } catch (RuntimeException | Error failure) {
+                next.set(count); // the others need not go on
+                throw failure;
             }
         }
     }

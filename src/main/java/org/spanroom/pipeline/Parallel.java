@@ -46,7 +46,12 @@ final class Parallel {
     private static void take(int count, AtomicInteger next, Work work, Progress progress) {
         for (int from = next.getAndAdd(STRETCH); from < count && from >= 0; from = next.getAndAdd(STRETCH)) {
             int to = Math.min(count, from + STRETCH);
-            work.on(from, to);
+            try {
+                work.on(from, to);
+            } catch (RuntimeException | Error failure) {
+                next.set(count); // the others need not go on
+                throw failure;
+            }
             progress.advance(to - from);
         }
     }

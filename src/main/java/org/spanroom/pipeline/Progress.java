@@ -11,6 +11,9 @@ public interface Progress {
         public void advance(long count) {}
 
         @Override
+        public void reach(double doneShare) {}
+
+        @Override
         public void end(String result) {}
     };
 
@@ -24,6 +27,13 @@ public interface Progress {
 
     /** So many more things of the stage are done. */
     void advance(long count);
+
+    /**
+     * So much of the stage is done, where its things cannot be counted beforehand.
+     *
+     * @param doneShare from 0 to 1; NaN where nothing tells
+     */
+    void reach(double doneShare);
 
     /**
      * The stage has ended.

@@ -31,7 +31,7 @@ final class SpanRun {
                     "Name a file with --vaults or inputs.vaults.file.");
         }
         progress.begin("read inputs", -1);
-        InputData inputs = new InputReader(config, findings, progress::advance).read();
+        InputData inputs = new InputReader(config, findings, this::tell).read();
         progress.end(String.format(
                 Locale.ROOT,
                 "%,d routes, %,d vaults%s",
@@ -42,6 +42,11 @@ final class SpanRun {
                         : String.format(
                                 Locale.ROOT, ", %,d zones", inputs.zones().size())));
         return inputs;
+    }
+
+    private void tell(long features, double doneShare) {
+        progress.reach(doneShare);
+        progress.advance(features);
     }
 
     Network cut(InputData inputs) {

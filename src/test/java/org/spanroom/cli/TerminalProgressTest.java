@@ -55,6 +55,29 @@ class TerminalProgressTest {
     }
 
     @Test
+    void whatIsKnownByItsShareOnlyTellsTheTimeLeftToo() {
+        var progress = new TerminalProgress(new PrintWriter(text), true, clockNanos::get);
+        progress.begin("read inputs", -1);
+        clockNanos.set(6_000_000_000L);
+        progress.reach(0.25);
+        progress.advance(1_500);
+
+        assertThat(text.toString())
+                .endsWith("\rread inputs         6.0 s  [#####...............] 1,500  250/s  18 s left\u001b[K");
+    }
+
+    @Test
+    void shareThatNobodyKnowsTellsNoTimeLeft() {
+        var progress = new TerminalProgress(new PrintWriter(text), true, clockNanos::get);
+        progress.begin("read inputs", -1);
+        clockNanos.set(6_000_000_000L);
+        progress.reach(Double.NaN);
+        progress.advance(1_500);
+
+        assertThat(text.toString()).endsWith("\rread inputs         6.0 s  1,500  250/s\u001b[K");
+    }
+
+    @Test
     void noLineReachesTheEdgeOfAnOldTerminal() {
         var progress = new TerminalProgress(new PrintWriter(text), true, clockNanos::get);
         progress.begin("assess spans", 26_000_000_000L);

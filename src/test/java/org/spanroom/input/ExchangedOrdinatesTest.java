@@ -33,8 +33,7 @@ import org.spanroom.testing.OpenData;
  */
 class ExchangedOrdinatesTest {
     private static final List<String> FILES = List.of("routes", "vaults", "zones");
-    private static final String SEEMS =
-            "seems to have latitude or northing first. Export it with longitude or easting first";
+    private static final String SEEMS = "seems to have latitude or northing first. Change its axis_order in the config";
 
     @TempDir
     Path folder;
@@ -104,6 +103,42 @@ class ExchangedOrdinatesTest {
                             .contains("exchanged")
                             .contains("one of the two");
                 });
+    }
+
+    /** With and without heights, lines, points and rings, before the reference system is looked at. */
+    @Test
+    void layerThatIsSaidToHaveNorthingFirstIsReadAsIfItHadNot() throws IOException {
+        String heights = "[[40.85,14.25,7.5],[40.86,14.27,8.5]]";
+        Path routes = Files.writeString(
+                folder.resolve("r.geojson"), "{\"type\":\"LineString\",\"coordinates\":" + heights + "}");
+        Path vaults =
+                Files.writeString(folder.resolve("v.geojson"), "{\"type\":\"Point\",\"coordinates\":[40.85,14.25]}");
+        Path zones = Files.writeString(
+                folder.resolve("z.geojson"),
+                "{\"type\":\"Feature\",\"properties\":{\"kind\":\"cut_ban\"},\"geometry\":{\"type\":\"Polygon\","
+                        + "\"coordinates\":[[[40.8,14.2],[40.8,14.3],[40.9,14.3],[40.9,14.2],[40.8,14.2]]]}}");
+        String north = ", axis_order: north_first";
+        Path yaml = Files.writeString(
+                folder.resolve("c.yaml"),
+                "inputs:\n  routes: {file: '" + routes + "'" + north + "}\n  vaults: {file: '" + vaults + "'" + north
+                        + "}\n  zones: {file: '" + zones + "'" + north + ", fields: {zone_kind: kind}}\n");
+
+        InputData read = new InputReader(ConfigReader.read(yaml), findings).read();
+
+        assertThat(read.routes()).singleElement().satisfies(route -> {
+            assertThat(route.lonLat().x(1)).isEqualTo(14.27);
+            assertThat(route.lonLat().y(1)).isEqualTo(40.86);
+            assertThat(route.lonLat().z(1)).isEqualTo(8.5);
+        });
+        assertThat(read.vaults()).singleElement().satisfies(vault -> {
+            assertThat(vault.lonDeg()).isEqualTo(14.25);
+            assertThat(vault.latDeg()).isEqualTo(40.85);
+        });
+        assertThat(read.zones()).singleElement().satisfies(zone -> {
+            Line shell = zone.outlines().get(0).shell();
+            assertThat(IntStream.range(0, shell.size()).mapToObj(shell::x)).containsOnly(14.2, 14.3);
+            assertThat(IntStream.range(0, shell.size()).mapToObj(shell::y)).containsOnly(40.8, 40.9);
+        });
     }
 
     @Test
@@ -243,7 +278,8 @@ class ExchangedOrdinatesTest {
                 .satisfies(finding -> assertThat(finding.detail())
                         .isEqualTo(
                                 "most recorded lengths agree with the lines only with longitude and latitude exchanged:"
-                                        + " the layer seems to have latitude first. Export it with longitude first"));
+                                        + " the layer seems to have latitude first. Change its axis_order in the config, or export it with"
+                                        + " longitude or easting first"));
     }
 
     @ParameterizedTest

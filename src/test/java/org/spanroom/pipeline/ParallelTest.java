@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +40,22 @@ class ParallelTest {
                 .isInstanceOf(ArithmeticException.class);
     }
 
+    @Test
+    void theOtherThreadsStopWhenOneFails() {
+        var done = new AtomicLong();
+        Parallel.Work work = (from, to) -> {
+            if (from == 0) {
+                throw new ArithmeticException("at once");
+            }
+            LockSupport.parkNanos(1_000_000);
+            done.incrementAndGet();
+        };
+
+        assertThatThrownBy(() -> new Parallel(3).run(5_000_000, work, Progress.SILENT))
+                .isInstanceOf(ArithmeticException.class);
+        assertThat(done).hasValueLessThan(2_500);
+    }
+
     private static Progress countingInto(AtomicLong counter) {
         return new Progress() {
             @Override
@@ -48,6 +65,9 @@ class ParallelTest {
             public void advance(long count) {
                 counter.addAndGet(count);
             }
+
+            @Override
+            public void reach(double doneShare) {}
 
             @Override
             public void end(String result) {}
