@@ -42,6 +42,11 @@ final class FindingColumns {
                             Finding::featureId),
                     Column.text("field", "field", "The source field or term concerned.", Finding::field),
                     Column.text("detail", "detail", "What was found and what was expected.", Finding::detail),
+                    Column.integer(
+                            "problem_count",
+                            "problems",
+                            "How many problems of the same kind the row stands for: more than 1 where there are too many to list.",
+                            Finding::count),
                     Column.real(
                             "lost_length_m",
                             "lost_m",

@@ -3,6 +3,11 @@ package org.spanroom.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class FindingLogTest {
@@ -25,6 +30,40 @@ class FindingLogTest {
                 .containsEntry(FindingCode.MISSING_VALUE, 9L);
         assertThat(log.countToMend()).isEqualTo(42);
         assertThat(log.all()).hasSize(3);
+    }
+
+    /** Whatever order they come in, the same ones are listed; the rest is counted, and lengths are never left out. */
+    @Test
+    void ofACodeOnlySoManyAreListedAndAllCount() {
+        List<Finding> many = new ArrayList<>();
+        for (int i = 0; i < 10; i++) {
+            many.add(Finding.of(FindingCode.JAM_RATIO, "spans", "S" + i, "jam"));
+            many.add(Finding.of(FindingCode.END_WITHOUT_VAULT, "a.shp", "R" + i, "end")
+                    .withLengthM(1 + i));
+        }
+        many.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "S", "jam").standingFor(5));
+        List<Finding> expected = new ArrayList<>(many.stream()
+                .filter(finding -> finding.lengthM() > 0 || finding.featureId().matches("S[0-2]"))
+                .toList());
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more like those that are listed")
+                .standingFor(7));
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more like those that are listed")
+                .standingFor(5));
+
+        for (int seed = 0; seed < 20; seed++) {
+            Collections.shuffle(many, new Random(seed));
+            var log = new FindingLog(3);
+            many.forEach(log::add);
+
+            assertThat(log.all())
+                    .containsExactlyInAnyOrderElementsOf(expected)
+                    .isSortedAccordingTo(Comparator.comparing(Finding::code)
+                            .thenComparing(Finding::source)
+                            .thenComparing(Finding::featureId));
+            assertThat(log.countByCode())
+                    .containsEntry(FindingCode.JAM_RATIO, 15L)
+                    .containsEntry(FindingCode.END_WITHOUT_VAULT, 10L);
+        }
     }
 
     @Test

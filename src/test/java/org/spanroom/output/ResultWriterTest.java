@@ -120,6 +120,7 @@ class ResultWriterTest {
         assertThat(second)
                 .containsEntry("code", "end_without_vault")
                 .containsEntry("severity", "suspect")
+                .containsEntry("problem_count", "4")
                 .containsEntry("lost_length_m", "12.500")
                 .containsEntry("lon_deg", "-30.000000000")
                 .containsEntry("lat_deg", "40.002000000");

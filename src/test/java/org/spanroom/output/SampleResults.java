@@ -50,7 +50,8 @@ final class SampleResults {
                         .inField("owner"),
                 Finding.of(FindingCode.END_WITHOUT_VAULT, "routes.geojson", "R-2", "12.5 m beyond V-2")
                         .at(-30.0000000004, 40.002)
-                        .withLengthM(12.5));
+                        .withLengthM(12.5)
+                        .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
         return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
     }
