@@ -235,7 +235,19 @@ final class ContentsRow {
     }
 
     void tell(FindingCode code, String column, String detail) {
-        log.add(Finding.of(code, log.source(), id(), "line " + line + ": " + detail)
-                .inField(column));
+        place().tell(code, column, detail);
+    }
+
+    /** Returns what is needed of the row to tell of it later, which takes less memory than the row. */
+    RowPlace place() {
+        return new RowPlace(log, id(), line);
+    }
+
+    /** Where a row stands. */
+    record RowPlace(CappedLog log, String id, long line) {
+        void tell(FindingCode code, String column, String detail) {
+            log.add(Finding.of(code, log.source(), id, "line " + line + ": " + detail)
+                    .inField(column));
+        }
     }
 }

@@ -74,16 +74,8 @@ final class ContentsTableReader {
 
     ContentsTable read() {
         ContentsConfig contents = config.inputs().contents();
-        String text = TableText.read(file, contents.encoding(), findings);
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setDelimiter(TableText.separator(text))
-                .setIgnoreEmptyLines(true)
-                .setTrim(true)
-                .setTrailingData(true)
-                .setLenientEof(true)
-                .get();
-        try (CSVParser parser = CSVParser.parse(text, format)) {
+        TableText text = TableText.of(file, contents.encoding(), findings);
+        try (CSVParser parser = parser(text)) {
             var records = parser.iterator();
             if (!records.hasNext()) {
                 throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
@@ -100,6 +92,18 @@ final class ContentsTableReader {
         items.forEach((duct, listed) -> byDuct.put(duct, listed.build()));
         log.close(rows);
         return new ContentsTable(log.source(), byDuct);
+    }
+
+    private static CSVParser parser(TableText text) throws IOException {
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(text.separator())
+                .setIgnoreEmptyLines(true)
+                .setTrim(true)
+                .setTrailingData(true)
+                .setLenientEof(true)
+                .get();
+        return CSVParser.parse(text.open(), format);
     }
 
     private Map<String, Integer> columns(CSVRecord header) {

@@ -27,7 +27,7 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
     Object value(ByteBuffer row, DbfEncoding encoding) {
         return switch (type) {
             case 'N', 'F' -> number(row);
-            case 'L' -> logical((char) row.get(row.position() + offset));
+            case 'L' -> length == 0 ? null : logical((char) row.get(row.position() + offset));
             case 'D' -> date(ascii(row));
             case 'I', '+' -> length == 4 ? (Object) (long) integer(row) : null;
             case 'O', 'B' -> length == 8 ? finite(row) : null; // as B a memo reference where it is not 8 bytes

@@ -24,7 +24,7 @@ final class DuctItems {
     private record Pipe(double outsideMm, double wallMm) {}
 
     /** A cable with the name of the item that it lies in, or "" for the duct. */
-    private record Inserted(Cable cable, String inside, ContentsRow row) {}
+    private record Inserted(Cable cable, String inside, ContentsRow.RowPlace place) {}
 
     /** Takes an innerduct from its row; false and a finding if the row does not give one. */
     boolean addInnerduct(ContentsRow row) {
@@ -63,7 +63,7 @@ final class DuctItems {
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
         var cable = new Cable(item, outsideMm, massKgPerM, row.service(), row.mayMove());
-        cables.add(new Inserted(cable, row.cell("inside"), row));
+        cables.add(new Inserted(cable, row.cell("inside"), row.place()));
         noteSources(row);
         return true;
     }
@@ -79,7 +79,7 @@ final class DuctItems {
         for (Inserted inserted : cables) {
             List<Cable> home = inserted.inside().isEmpty() ? loose : inside.get(inserted.inside());
             if (home == null) {
-                inserted.row()
+                inserted.place()
                         .tell(
                                 FindingCode.UNUSABLE_VALUE,
                                 "inside",

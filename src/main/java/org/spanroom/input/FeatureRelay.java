@@ -18,12 +18,16 @@ final class FeatureRelay {
     private static final int AT_ONCE = 256;
     private static final int MOST_WAITING = 16;
 
+    /** A few long lines are as much as many short ones. */
+    private static final int ORDINATES_AT_ONCE = 1 << 16;
+
     /** What comes after the last features. */
     private static final List<SourceFeature> END = List.of();
 
     private final Consumer<SourceFeature> consumer;
     private final BlockingQueue<List<SourceFeature>> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
     private List<SourceFeature> begun = new ArrayList<>(AT_ONCE);
+    private long begunOrdinates;
 
     private FeatureRelay(Consumer<SourceFeature> consumer) {
         this.consumer = consumer;
@@ -58,9 +62,13 @@ final class FeatureRelay {
 
     private void handOver(SourceFeature feature, CompletableFuture<Void> consumed) {
         begun.add(feature);
-        if (begun.size() == AT_ONCE) {
+        for (double[] part : feature.geometry().parts()) {
+            begunOrdinates += part.length;
+        }
+        if (begun.size() == AT_ONCE || begunOrdinates >= ORDINATES_AT_ONCE) {
             put(begun, consumed);
             begun = new ArrayList<>(AT_ONCE);
+            begunOrdinates = 0;
         }
     }
 

@@ -1,9 +1,14 @@
 package org.spanroom.input;
 
+import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.Writer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.IllegalCharsetNameException;
 import java.nio.charset.StandardCharsets;
 import java.nio.charset.UnsupportedCharsetException;
@@ -19,43 +24,81 @@ import org.spanroom.finding.InputException;
  * The text of a table, whatever it is encoded in.
  *
  * <p>A byte order mark counts first, then the encoding that the config names, then UTF-8; a text that is no UTF-8 is taken as
- * windows-1252, with a finding. The table is held as text while it is read: it is small beside the layers.
+ * windows-1252, with a finding. It is read as a stream: a table may be larger than any text in memory.
  */
 final class TableText {
-    private static final long LARGEST_BYTES = 1_000_000_000;
+    private static final long LARGEST_BYTES = 8_000_000_000L;
+    private static final int LONGEST_HEADER = 1 << 16;
     private static final Charset FALLBACK = Charset.forName("windows-1252");
 
-    private TableText() {}
+    private final Path file;
+    private final Charset charset;
+    private final int markBytes;
 
-    static String read(Path file, Optional<String> encoding, FindingLog findings) {
-        byte[] bytes = bytes(file);
-        Charset marked = Utf8Stream.charset(bytes);
-        int mark = Utf8Stream.markLength(bytes, marked);
-        if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
-            return new String(bytes, mark, bytes.length - mark, marked);
-        }
-        if (encoding.isPresent()) {
-            return new String(bytes, charset(file, encoding.get()));
-        }
+    private TableText(Path file, Charset charset, int markBytes) {
+        this.file = file;
+        this.charset = charset;
+        this.markBytes = markBytes;
+    }
+
+    /** Finds out how a table is encoded, where need be by reading all of it. */
+    static TableText of(Path file, Optional<String> encoding, FindingLog findings) {
+        demandTable(file);
         try {
-            return StandardCharsets.UTF_8
-                    .newDecoder()
-                    .decode(ByteBuffer.wrap(bytes))
-                    .toString();
+            byte[] head;
+            try (InputStream in = Files.newInputStream(file)) {
+                head = in.readNBytes(4);
+            }
+            Charset marked = Utf8Stream.charset(head);
+            int mark = Utf8Stream.markLength(head, marked);
+            if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
+                return new TableText(file, marked, mark);
+            }
+            if (encoding.isPresent()) {
+                return new TableText(file, charset(file, encoding.get()), 0);
+            }
+            if (isUtf8(file)) {
+                return new TableText(file, StandardCharsets.UTF_8, 0);
+            }
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+        findings.add(Finding.of(
+                FindingCode.ENCODING_ASSUMED,
+                String.valueOf(file.getFileName()),
+                "",
+                "the table is not UTF-8; read as " + FALLBACK.name() + " (inputs.contents.encoding says otherwise)"));
+        return new TableText(file, FALLBACK, 0);
+    }
+
+    private static boolean isUtf8(Path file) throws IOException {
+        var strict = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        try (Reader reader = new InputStreamReader(Files.newInputStream(file), strict)) {
+            reader.transferTo(Writer.nullWriter());
+            return true;
         } catch (CharacterCodingException e) {
-            findings.add(Finding.of(
-                    FindingCode.ENCODING_ASSUMED,
-                    String.valueOf(file.getFileName()),
-                    "",
-                    "the table is not UTF-8; read as " + FALLBACK.name()
-                            + " (inputs.contents.encoding says otherwise)"));
-            return new String(bytes, FALLBACK);
+            return false;
+        }
+    }
+
+    /** Returns the text from its beginning, without a mark; what is not in the encoding comes as U+FFFD. */
+    Reader open() throws IOException {
+        InputStream in = Files.newInputStream(file);
+        try {
+            in.skipNBytes(markBytes);
+            return new BufferedReader(new InputStreamReader(in, charset));
+        } catch (IOException e) {
+            in.close();
+            throw e;
         }
     }
 
     /** Returns the separator that the first line has most of; a comma where it has none. */
-    static char separator(String text) {
-        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+    char separator() throws IOException {
+        String header = header();
         char best = ',';
         for (char candidate : new char[] {';', '\t', '|'}) {
             if (count(header, candidate) > count(header, best)) {
@@ -65,19 +108,38 @@ final class TableText {
         return best;
     }
 
+    /** Returns the first line that is not blank, or as much of it as a header may have. */
+    private String header() throws IOException {
+        var line = new StringBuilder();
+        try (Reader reader = open()) {
+            for (int c = reader.read(); c >= 0 && line.length() < LONGEST_HEADER; c = reader.read()) {
+                if (c != '\n' && c != '\r') {
+                    line.append((char) c);
+                } else if (line.toString().isBlank()) {
+                    line.setLength(0);
+                } else {
+                    break;
+                }
+            }
+        }
+        return line.toString();
+    }
+
     private static long count(String line, char wanted) {
         return line.chars().filter(c -> c == wanted).count();
     }
 
-    private static byte[] bytes(Path file) {
+    private static void demandTable(Path file) {
         try {
             if (!Files.isRegularFile(file)) {
                 throw new InputException(file, "there is no such file", "Check the name.");
             }
             if (Files.size(file) > LARGEST_BYTES) {
-                throw new InputException(file, "the table has more than " + LARGEST_BYTES + " bytes", "Split it.");
+                throw new InputException(
+                        file,
+                        "the table has more than " + LARGEST_BYTES + " bytes",
+                        "Leave out the columns that are not read, or the ducts that are of no interest.");
             }
-            return Files.readAllBytes(file);
         } catch (IOException e) {
             throw LayerFormat.unreadable(file, e);
         }

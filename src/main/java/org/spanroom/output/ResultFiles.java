@@ -15,6 +15,7 @@ import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RankTotals;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Score;
+import org.spanroom.model.SpanList;
 import org.spanroom.model.VaultUse;
 
 /**
@@ -26,6 +27,11 @@ import org.spanroom.model.VaultUse;
 final class ResultFiles implements AutoCloseable {
     /** Large enough to make handing over cheap, small enough that a few chunks take little memory. */
     private static final int CHUNK = 512;
+
+    /** Spans of thousands of vertices come fewer at a time: a chunk takes up to a hundred bytes for each, in every format. */
+    private static final int CHUNK_VERTICES = 100_000;
+
+    private static final int SAMPLE = 100;
 
     private final Results results;
     private final int threads;
@@ -42,6 +48,7 @@ final class ResultFiles implements AutoCloseable {
     private final Section<PullRow> pulls;
     private final Section<Finding> findings;
     private final Section<FieldCheck> fieldChecks;
+    private final int spansAtOnce;
     private RankTotals totals = RankTotals.NONE;
     private boolean finished;
 
@@ -61,8 +68,8 @@ final class ResultFiles implements AutoCloseable {
         private final SpanTally tally = new SpanTally();
 
         void fill(int chunk) {
-            int end = Math.min(results.spans().size(), (chunk + 1) * CHUNK);
-            for (int place = chunk * CHUNK; place < end; place++) {
+            int end = (int) Math.min(results.spans().size(), (chunk + 1L) * spansAtOnce);
+            for (int place = chunk * spansAtOnce; place < end; place++) {
                 add(results.spans().at(place));
             }
         }
@@ -92,6 +99,7 @@ final class ResultFiles implements AutoCloseable {
     ResultFiles(Results results, OutputSettings settings, Path folder) {
         this.results = results;
         this.threads = settings.threads();
+        this.spansAtOnce = spansAtOnce(results.network().spans());
         this.options = new LayerOptions(settings.crs(), results.run().startedAt());
         this.formats = settings.formats().isEmpty() ? Set.of() : EnumSet.copyOf(settings.formats());
         Table<RankedSpan> table = table(results);
@@ -155,7 +163,7 @@ final class ResultFiles implements AutoCloseable {
      */
     void write(LongConsumer progress) {
         int count = results.spans().size();
-        new Conveyor<>(chunks(count), threads, SpanChunk::new, SpanChunk::fill, chunk -> {
+        new Conveyor<>(chunks(count, spansAtOnce), threads, SpanChunk::new, SpanChunk::fill, chunk -> {
                     long before = totals.spans();
                     chunk.append();
                     progress.accept(totals.spans() - before);
@@ -169,7 +177,7 @@ final class ResultFiles implements AutoCloseable {
 
     private <R> void rows(Section<R> section, List<R> rows) {
         new Conveyor<TableBatch<R>>(
-                        chunks(rows.size()),
+                        chunks(rows.size(), CHUNK),
                         threads,
                         section::newBatch,
                         (batch, chunk) -> rows.subList(chunk * CHUNK, Math.min(rows.size(), (chunk + 1) * CHUNK))
@@ -209,8 +217,19 @@ final class ResultFiles implements AutoCloseable {
         }
     }
 
-    private static int chunks(int rows) {
-        return (rows + CHUNK - 1) / CHUNK;
+    private static int chunks(int rows, int atOnce) {
+        return (int) ((rows + atOnce - 1L) / atOnce);
+    }
+
+    /** Judged by some spans, evenly over the network. */
+    private static int spansAtOnce(SpanList spans) {
+        int looked = Math.min(SAMPLE, spans.size());
+        long vertices = looked;
+        for (int i = 0; i < looked; i++) {
+            int number = (int) ((long) i * spans.size() / looked);
+            vertices += spans.get(number).lonLat().size();
+        }
+        return (int) Math.max(1, Math.min(CHUNK, (long) CHUNK_VERTICES * looked / Math.max(1, vertices)));
     }
 
     /** Returns counts and sums over the spans that are written. */

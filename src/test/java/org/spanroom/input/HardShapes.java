@@ -266,6 +266,15 @@ final class HardShapes {
                         .isRefused("layer.dbf: ", "do not fit its size"),
                 three(".dbf with fields longer than its rows", parts -> parts.dbf[32 + 16] = (byte) 255)
                         .isRefused("layer.dbf: its fields take", "take it away"),
+                three(
+                                "truth values of no width",
+                                parts -> parts.dbf = ShapefileBytes.dbf(
+                                        0x03,
+                                        List.of("duct C 8 0", "route L 0 0"),
+                                        ShapefileBytes.row("D1", ""),
+                                        ShapefileBytes.row("D2", ""),
+                                        ShapefileBytes.row("D3", "")))
+                        .reads(3, 0, "missing_value: "),
                 three("deleted rows", parts -> parts.dbf[parts.dbf.length - 1 - 17] = '*')
                         .reads(2, 0, "layer_issue: marked as deleted"),
                 three("memo field without its file", parts -> parts.dbf = memoTable("         1"))
