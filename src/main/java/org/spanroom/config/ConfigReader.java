@@ -63,7 +63,7 @@ public final class ConfigReader {
 
     private static RunConfig read(Path file, UnaryOperator<ConfigNode> section) {
         try {
-            ConfigNode node = section.apply(YamlParser.parse(text(file)));
+            ConfigNode node = section.apply(YamlParser.parse(text(file, "Name a readable config file with --config.")));
             RunConfig filed = FiledSections.read(node, RunConfig.defaults());
             ConfigNode main = FiledSections.without(node);
             var rows = new NamedRoom(main, catalog(main, filed));
@@ -87,7 +87,8 @@ public final class ConfigReader {
         return filed.catalog();
     }
 
-    static String text(Path file) {
+    /** @param remedy what to do where there is no such file */
+    static String text(Path file, String remedy) {
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new ConfigProblem(0, "the file has more than " + LARGEST_BYTES + " bytes", "Is it a config?");
@@ -97,7 +98,7 @@ public final class ConfigReader {
             throw new InputException(file, "the file is not text in UTF-8 or UTF-16", "Save it as UTF-8.", e);
         } catch (IOException e) {
             String problem = Files.exists(file) ? "the file cannot be read" : "there is no such file";
-            throw new InputException(file, problem, "Name a readable config file with --config.", e);
+            throw new InputException(file, problem, remedy, e);
         }
     }
 

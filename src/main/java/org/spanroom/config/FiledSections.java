@@ -57,12 +57,17 @@ final class FiledSections {
         try {
             RecordComponent section = component(key);
             Object given = Binder.valueOf(section, config);
-            ConfigNode node = YamlParser.parse(ConfigReader.text(file));
+            ConfigNode node = YamlParser.parse(ConfigReader.text(file, remedy(key)));
             return replaced(config, key, Binder.value(node, section.getGenericType(), Optional.of(given), key));
         } catch (ConfigProblem e) {
             String place = e.line() > 0 ? "line " + e.line() + ": " : "";
             throw new InputException(file, place + e.problem(), e.remedy(), e);
         }
+    }
+
+    private static String remedy(String key) {
+        String option = key.equals("scoring") ? ", or give it with --scoring" : "";
+        return "Name a readable file at " + key + " in the config" + option + ".";
     }
 
     /** Returns the config with another value for one of its components. */

@@ -273,9 +273,23 @@ public final class OutputFolder implements AutoCloseable {
             Files.move(hidden, target, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException failure) {
             if (old != null) {
-                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
+                putBack(old);
             }
             throw failure;
+        }
+    }
+
+    /** Somebody may have made a folder of that name meanwhile; then the earlier results must not be forgotten where they are. */
+    private void putBack(Path old) {
+        try {
+            Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException taken) {
+            throw new OutputException(
+                    target,
+                    "something else was put here while the results were moved in",
+                    "The earlier results are whole in " + old
+                            + ": remove what is in the way, give them their name back, and start again.",
+                    taken);
         }
     }
 

@@ -123,7 +123,10 @@ class CatalogConfigTest {
                 List.of(
                         SHIPPED + "assumed: {duct_size: pvc41 4 in}",
                         "assumed.duct_size: the catalogue has no row 'pvc41 4 in'. The nearest are: pvc40 4 in"),
-                List.of("catalog: none.yaml", "none.yaml: there is no such file"),
+                List.of(
+                        "catalog: none.yaml",
+                        "none.yaml: there is no such file. Name a readable file at catalog in the config."),
+                List.of("scoring: none.yaml", "at scoring in the config, or give it with --scoring."),
                 List.of("catalog: {pipes: []}", "unknown key 'pipes' in catalog"));
     }
 
