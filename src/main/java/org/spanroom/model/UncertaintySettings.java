@@ -26,10 +26,15 @@ public record UncertaintySettings(
         double blockedRatio,
         double blockedUnknownRatio) {
     private static final int MOST_SAMPLES = 10_000;
+    private static final int MOST_SCORES = 10_000_000;
 
     public UncertaintySettings {
         Check.within("samples", samples, 8, MOST_SAMPLES);
         Check.positive("topCount", topCount);
+        if ((long) samples * topCount > MOST_SCORES) {
+            throw new IllegalArgumentException("samples times topCount must be <= " + MOST_SCORES + ", are " + samples
+                    + " and " + topCount + ": each thread keeps so many scores");
+        }
         Check.within("diameterRatio", diameterRatio, 0, 0.5);
         Check.within("otherSizeRatio", otherSizeRatio, 0, 1);
         Check.within("moreCableRatio", moreCableRatio, 0, 1);

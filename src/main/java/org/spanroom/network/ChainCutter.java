@@ -8,7 +8,6 @@ import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Duct;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
-import org.spanroom.model.Span;
 import org.spanroom.model.ValueSource;
 import org.spanroom.model.Vault;
 
@@ -28,7 +27,7 @@ final class ChainCutter {
     private final SpanLine line = new SpanLine(new GroundStep());
     private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
-    private final List<Span> joined = new ArrayList<>();
+    private final List<JoinedSpans.Joined> joined = new ArrayList<>();
     private final RouteSpans.Packer packer;
     private CompensatedSum drawn = new CompensatedSum();
     private double remainderM;
@@ -65,7 +64,7 @@ final class ChainCutter {
         } else {
             cutOpen(closeCuts.standing(passes));
         }
-        ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : ChainSpans.joined(joined);
+        ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : new JoinedSpans(joined);
         return new Cutting(spans, drawn.value(), remainderM);
     }
 
@@ -222,23 +221,16 @@ final class ChainCutter {
         }
     }
 
-    private Span joined(RouteSpans.Packer.Ends ends, List<Piece> pieces) {
-        Vault from = places.vault(ends.fromVault());
-        Vault to = places.vault(ends.toVault());
+    private JoinedSpans.Joined joined(RouteSpans.Packer.Ends ends, List<Piece> pieces) {
         Route first = pieces.get(0).route();
-        RecentLines.Drawn lines = recent.of(line, from.elevationM(), to.elevationM());
-        return new Span(
-                RouteSpans.Name.of(first.duct().id(), from, to),
+        return new JoinedSpans.Joined(
+                first.duct().id(),
                 bestRecorded(pieces),
                 routeIds(pieces),
-                from,
-                to,
-                lines.lonLat(),
-                lines.ground(),
-                ends.lengthM(),
-                ends.drawnM(),
-                ends.fromOffsetM(),
-                ends.toOffsetM(),
+                places.vault(ends.fromVault()),
+                places.vault(ends.toVault()),
+                recent.of(line),
+                ends,
                 first.positionQuality());
     }
 

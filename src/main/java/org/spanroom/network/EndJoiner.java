@@ -17,6 +17,9 @@ import org.spanroom.model.NetworkSettings;
  * group. Exactly two make a joint; first those that coincide to a millimetre, then the rest within tolerance. More than two
  * are left apart and reported. Routes whose duct is not recorded are taken for pieces of one duct only by that same rule
  * among themselves. Ducts of one bank may lie exactly upon each other: only ends of the same duct are ever compared.
+ *
+ * <p>Ends of one duct at the very same place are looked at once, by the first of them: a hundred thousand lines may begin at the origin
+ * of a system for want of a better place.
  */
 final class EndJoiner {
     private static final double SAME_POINT_M = 1e-3;
@@ -31,6 +34,10 @@ final class EndJoiner {
     private final int[] partner;
     private final int[] groupOf;
     private final boolean[] crowded;
+    /** The next end of the same duct at the very same place, or -1; and whether an end is the first of those. */
+    private final int[] nextThere;
+
+    private final boolean[] firstThere;
 
     /** Takes the ends that are at no vault. */
     EndJoiner(List<OpenEnd> ends, NetworkSettings settings) {
@@ -42,10 +49,38 @@ final class EndJoiner {
         partner = new int[ends.size()];
         groupOf = new int[ends.size()];
         crowded = new boolean[ends.size()];
+        nextThere = new int[ends.size()];
+        firstThere = new boolean[ends.size()];
         Arrays.fill(partner, -1);
+        Arrays.fill(nextThere, -1);
+        place();
+    }
+
+    private void place() {
+        int[] lastThere = new int[ends.size()];
         for (int end = 0; end < ends.size(); end++) {
-            grid.add(end, ends.get(end).lonDeg(), ends.get(end).latDeg(), duct[end]);
+            int first = firstAt(end);
+            if (first < 0) {
+                firstThere[end] = true;
+                lastThere[end] = end;
+                grid.add(end, ends.get(end).lonDeg(), ends.get(end).latDeg(), duct[end]);
+            } else {
+                nextThere[lastThere[first]] = end;
+                lastThere[first] = end;
+            }
         }
+    }
+
+    /** Returns the end met before that lies at the very same place and is of the same duct; -1 if there is none. */
+    private int firstAt(int end) {
+        int[] found = {-1};
+        visitNear(end, 0, other -> {
+            if (ends.get(other).lonDeg() == ends.get(end).lonDeg()
+                    && ends.get(other).latDeg() == ends.get(end).latDeg()) {
+                found[0] = other;
+            }
+        });
+        return found[0];
     }
 
     private static int[] ductNumbers(List<OpenEnd> ends) {
@@ -118,10 +153,10 @@ final class EndJoiner {
     private int nearestApart(int end) {
         int[] nearest = {-1};
         double[] leastM = {settings.gapWarningM()};
-        visitNear(end, settings.gapWarningM(), other -> {
-            double metres = distanceM(end, other);
-            boolean apart = partner[other] < 0
-                    && ends.get(other).route() != ends.get(end).route();
+        visitNear(end, settings.gapWarningM(), first -> {
+            double metres = distanceM(end, first);
+            int other = ofAnotherRoute(first, ends.get(end).route());
+            boolean apart = other >= 0 && partner[other] < 0;
             boolean nearer = metres < leastM[0] || (metres == leastM[0] && (nearest[0] < 0 || other < nearest[0]));
             if (apart && nearer && metres > settings.joinToleranceM()) {
                 leastM[0] = metres;
@@ -131,14 +166,29 @@ final class EndJoiner {
         return nearest[0];
     }
 
-    /** Returns the groups of ends not yet joined, two or more each, by their first end. */
+    /** Returns the first end at a place that is of another route; -1 if there is none. A route has two ends, so few are looked at. */
+    private int ofAnotherRoute(int first, int route) {
+        int end = first;
+        while (end >= 0 && ends.get(end).route() == route) {
+            end = nextThere[end];
+        }
+        return end;
+    }
+
+    /**
+     * Returns the groups of ends not yet joined, two or more each, by their first end. Ends at the very same place are always in one
+     * group, and so all joined or none.
+     */
     private SortedMap<Integer, List<Integer>> groups(double withinM) {
         for (int end = 0; end < groupOf.length; end++) {
             groupOf[end] = end;
         }
         for (int end = 0; end < groupOf.length; end++) {
-            if (partner[end] < 0) {
+            if (partner[end] < 0 && firstThere[end]) {
                 int one = end;
+                for (int there = nextThere[end]; there >= 0; there = nextThere[there]) {
+                    unite(one, there);
+                }
                 visitNear(one, withinM, other -> unite(one, other, withinM));
             }
         }
@@ -155,10 +205,14 @@ final class EndJoiner {
 
     private void unite(int one, int other, double withinM) {
         if (other > one && partner[other] < 0 && first(one) != first(other) && distanceM(one, other) <= withinM) {
-            int low = Math.min(first(one), first(other));
-            int high = Math.max(first(one), first(other));
-            groupOf[high] = low;
+            unite(one, other);
         }
+    }
+
+    private void unite(int one, int other) {
+        int low = Math.min(first(one), first(other));
+        int high = Math.max(first(one), first(other));
+        groupOf[high] = low;
     }
 
     private int first(int end) {

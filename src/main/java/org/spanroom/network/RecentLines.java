@@ -1,6 +1,5 @@
 package org.spanroom.network;
 
-import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
 
@@ -11,24 +10,17 @@ import org.spanroom.model.Line;
 final class RecentLines {
     private static final int SLOTS = 1 << 12;
 
-    private final @Nullable Drawn[] slots = new Drawn[SLOTS];
+    private final @Nullable Line[] slots = new Line[SLOTS];
 
-    /** A span's line in degrees and on the ground, with the elevations of its vaults. */
-    record Drawn(Line lonLat, Line ground, OptionalDouble fromM, OptionalDouble toM) {}
-
-    /** Returns the lines of a span between vaults of the given elevations. */
-    Drawn of(SpanLine line, OptionalDouble fromM, OptionalDouble toM) {
+    /** Returns the line of a span in degrees. */
+    Line of(SpanLine line) {
         int slot = line.hash() & (SLOTS - 1);
-        Drawn last = slots[slot];
-        if (last != null
-                && line.isDrawnAs(last.lonLat())
-                && last.fromM().equals(fromM)
-                && last.toM().equals(toM)) {
+        Line last = slots[slot];
+        if (last != null && line.isDrawnAs(last)) {
             return last;
         }
         Line lonLat = line.lonLat();
-        var drawn = new Drawn(lonLat, GroundLine.of(lonLat, fromM, toM), fromM, toM);
-        slots[slot] = drawn;
-        return drawn;
+        slots[slot] = lonLat;
+        return lonLat;
     }
 }

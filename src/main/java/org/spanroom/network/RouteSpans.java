@@ -134,11 +134,18 @@ final class RouteSpans implements ChainSpans {
 
     /** Packs the spans of one route after another. For use by one thread. */
     static final class Packer {
+        private static final int WHOLE_SEARCHES = 16;
+        private static final int NEAR_SEARCH = 64;
+
         private final List<Vault> vaults;
         private double[] numbers = new double[8 * (NUMBERS + 6)];
         private int[] places = new int[8 * PLACES];
         private Line @Nullable [] own;
         private int size;
+        /** The route's vertex at which the next span should begin, and how many may still be looked at in vain. */
+        private int next;
+
+        private long searches;
 
         Packer(List<Vault> vaults) {
             this.vaults = vaults;
@@ -147,6 +154,8 @@ final class RouteSpans implements ChainSpans {
         void clear() {
             size = 0;
             own = null;
+            next = 0;
+            searches = 0;
         }
 
         /** What a span is besides its line. */
@@ -157,14 +166,17 @@ final class RouteSpans implements ChainSpans {
                 numbers = Arrays.copyOf(numbers, 2 * numbers.length);
                 places = Arrays.copyOf(places, 2 * places.length);
             }
-            int first = line.firstBetween(route);
+            int first = find(line, route);
             int place = size * PLACES;
             places[place] = span.fromVault();
             places[place + 1] = span.toVault();
             places[place + 2] = first < 0 ? OWN_LINE : first;
             places[place + 3] = line.size() - 2;
             if (first < 0) {
-                own = own == null ? new Line[size + 1] : Arrays.copyOf(own, size + 1);
+                int room = places.length / PLACES;
+                if (own == null || own.length < room) {
+                    own = own == null ? new Line[room] : Arrays.copyOf(own, room);
+                }
                 own[size] = line.lonLat();
             }
             int number = size * stride(route);
@@ -178,6 +190,18 @@ final class RouteSpans implements ChainSpans {
                 numbers[number + NUMBERS + dimension + axis] = line.ordinate(true, axis);
             }
             size++;
+        }
+
+        /**
+         * Spans follow one another along the route, so that each is looked for where the last one ended. Where that does not find it, a
+         * few times the whole route is searched; a long route whose spans are often no stretch of it would else take for ever.
+         */
+        private int find(SpanLine line, Line route) {
+            boolean whole = searches < WHOLE_SEARCHES;
+            int first = line.firstBetween(route, next, whole ? Integer.MAX_VALUE : NEAR_SEARCH);
+            searches += first < 0 || Math.abs(first - next) > NEAR_SEARCH ? 1 : 0;
+            next = Math.min(route.size(), (first < 0 ? next : first) + line.size() - 2);
+            return first;
         }
 
         ChainSpans spans(Route route) {

@@ -25,8 +25,8 @@ final class SpanIds {
         Arrays.sort(this.hashes);
         repeated = IntStream.range(1, hashes.length)
                 .filter(i -> this.hashes[i] == this.hashes[i - 1])
+                .filter(i -> i == 1 || this.hashes[i] != this.hashes[i - 2])
                 .map(i -> this.hashes[i])
-                .distinct()
                 .toArray();
     }
 

@@ -131,16 +131,22 @@ final class SpanLine {
     /**
      * Returns the first of the vertices of a route's line that this line has between its ends, all of them in a row; -1 where it is no
      * such stretch.
+     *
+     * @param from the vertex to look at first; the search goes on from there and, from the end, to the beginning
+     * @param most how many vertices to look at
      */
-    int firstBetween(Line route) {
+    int firstBetween(Line route, int from, int most) {
         int between = size - 2;
         if (route.hasZ() != hasZ) {
             return -1;
         }
-        for (int vertex = 0; vertex + between <= route.size(); vertex++) {
-            if (isStretch(route, vertex, between)) {
+        int vertices = route.size();
+        int vertex = Math.min(from, vertices);
+        for (int looked = 0; looked < Math.min(most, vertices + 1); looked++) {
+            if (vertex + between <= vertices && isStretch(route, vertex, between)) {
                 return vertex;
             }
+            vertex = vertex == vertices ? 0 : vertex + 1;
         }
         return -1;
     }

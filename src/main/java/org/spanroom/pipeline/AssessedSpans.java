@@ -46,7 +46,7 @@ final class AssessedSpans implements RankedSpans {
         RunRanking run = ranking.among(spans);
         var standings = new Standings(spans.size());
         Parallel.Work work = (from, to) -> {
-            Optional<TopScores> scores = look.sureness().map(SurenessRun::begin);
+            Optional<TopScores> scores = look.sureness().map(SurenessRun::take);
             for (int number = from; number < to; number++) {
                 Assessment assessment = assessor.assess(number, spans.get(number));
                 look.doubts().report(assessment);
@@ -55,6 +55,7 @@ final class AssessedSpans implements RankedSpans {
                     look.sureness().orElseThrow().add(number, assessment, scores.get());
                 }
             }
+            scores.ifPresent(collected -> look.sureness().orElseThrow().giveBack(collected));
         };
         new Parallel(look.threads()).run(spans.size(), work, look.progress());
         look.sureness().ifPresent(SurenessRun::end);

@@ -2,6 +2,8 @@ package org.spanroom.pipeline;
 
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Line;
 import org.spanroom.model.Network;
 import org.spanroom.model.Route;
 
@@ -22,6 +24,7 @@ final class MemoryNeed {
     /** Fewer go into the smallest memory that is ever given. */
     private static final int FEWEST_SPANS = 50_000;
 
+    private static final int LATELY_BITS = 14;
     private static final long MEBIBYTE = 1L << 20;
 
     private MemoryNeed() {}
@@ -49,14 +52,26 @@ final class MemoryNeed {
     }
 
     private static long leastBytes(List<Route> routes, long spans, long vaults) {
-        long vertices = 0;
-        for (Route route : routes) {
-            vertices += route.lonLat().size();
-        }
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()
-                + VERTEX_BYTES * vertices
+                + VERTEX_BYTES * heldVertices(routes)
                 + SPAN_BYTES * spans
                 + VAULT_BYTES * vaults;
+    }
+
+    /** Lines drawn upon one another are held once while they are near each other in the file; each is counted once. */
+    @SuppressWarnings("ReferenceEquality") // what is held twice counts twice, equal or not
+    private static long heldVertices(List<Route> routes) {
+        var lately = new @Nullable Line[1 << LATELY_BITS];
+        long vertices = 0;
+        for (Route route : routes) {
+            Line line = route.lonLat();
+            int slot = (System.identityHashCode(line) * 0x9E3779B9) >>> (Integer.SIZE - LATELY_BITS);
+            if (lately[slot] != line) {
+                lately[slot] = line;
+                vertices += line.size();
+            }
+        }
+        return vertices;
     }
 }

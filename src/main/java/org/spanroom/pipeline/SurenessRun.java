@@ -39,7 +39,7 @@ final class SurenessRun {
         this.outlooks = outlooks;
         simulation = outlooks.simulation();
         samples = config.uncertainty().samples();
-        topCount = config.uncertainty().topCount();
+        topCount = Math.max(1, Math.min(spans, config.uncertainty().topCount()));
         feasible = new float[spans];
         low = new float[spans];
         high = new float[spans];
@@ -53,11 +53,14 @@ final class SurenessRun {
                 : Optional.empty();
     }
 
-    /** Returns what a thread collects scores in for a while. */
-    TopScores begin() {
-        var scores = new TopScores(samples, topCount);
+    /** Returns what a thread collects scores in for a while; it gives it back when the while is over. */
+    TopScores take() {
+        TopScores given = collected.poll();
+        return given == null ? new TopScores(samples, topCount) : given;
+    }
+
+    void giveBack(TopScores scores) {
         collected.add(scores);
-        return scores;
     }
 
     /** Takes a ranked span. */

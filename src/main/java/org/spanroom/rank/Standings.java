@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
  * spans at the same time, each once.
  */
 public final class Standings {
+    private static final int MOST_OBJECTS = 1 << 20;
+
     private final double[] points;
     private final AtomicInteger ranked = new AtomicInteger();
 
@@ -84,11 +86,28 @@ public final class Standings {
         return Long.MAX_VALUE - (Double.isNaN(points) ? 0 : Double.doubleToRawLongBits(points + 0.0));
     }
 
+    /** Millions may have the same points, the excluded; as objects they would take five times their room, so only a part is at a time. */
     private static void sort(int[] order, int from, int to, Comparator<Integer> comparator) {
+        if (to - from > MOST_OBJECTS) {
+            int middle = (from + to) >>> 1;
+            sort(order, from, middle, comparator);
+            sort(order, middle, to, comparator);
+            merge(order, from, middle, to, comparator);
+            return;
+        }
         Integer[] run = IntStream.range(from, to).mapToObj(i -> order[i]).toArray(Integer[]::new);
         Arrays.parallelSort(run, comparator);
         for (int i = from; i < to; i++) {
             order[i] = run[i - from];
+        }
+    }
+
+    private static void merge(int[] order, int from, int middle, int to, Comparator<Integer> comparator) {
+        int[] first = Arrays.copyOfRange(order, from, middle);
+        int a = 0;
+        int b = middle;
+        for (int i = from; a < first.length; i++) {
+            order[i] = b < to && comparator.compare(order[b], first[a]) < 0 ? order[b++] : first[a++];
         }
     }
 }

@@ -3,9 +3,13 @@ package org.spanroom.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Line;
 import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.ValueSource;
 
@@ -252,6 +256,33 @@ class SpanCutterTest {
 
         assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2", "d2:A-B 100.00 q1+q2");
         assertThat(result.findings()).isEmpty();
+    }
+
+    /** For want of a better place, as in a file whose first vertices were lost. */
+    @Test
+    @Timeout(60)
+    void hundredThousandLinesMayBeginAtOnePlace() {
+        var sketch = Sketch.of("""
+                vault A 0,0
+                route r1 - 5000,5000 5000,5050
+                """);
+        Route pattern = sketch.routes.remove(0);
+        for (int i = 0; i < 100_000; i++) {
+            double[] ordinates = {-29.9, 40.1, -29.8 + i % 400 * 0.001, 40.2 + (i - i % 400) * 0.0000025};
+            sketch.routes.add(new Route(
+                    i,
+                    "r" + i,
+                    Sketch.duct("r" + i, "HDPE", true),
+                    Line.wrap(ordinates, false),
+                    pattern.recordedLengthM(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    ""));
+        }
+
+        assertThat(sketch.cut().findings())
+                .filteredOn(text -> text.startsWith("AMBIGUOUS_JOINT"))
+                .containsExactly("AMBIGUOUS_JOINT r0");
     }
 
     @Test

@@ -1,18 +1,26 @@
 package org.spanroom.network;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
+import org.spanroom.model.Vault;
 
 /** A packed span is the stretch of its route, vertex by vertex; names are in the order of texts, whatever they begin with. */
 class SpanTableTest {
@@ -74,6 +82,50 @@ class SpanTableTest {
         new SpanCutter(NetworkSettings.defaults(), 2)
                 .cut(sketch.routes, sketch.vaults, new FindingLog(), told::addAndGet);
         assertThat(told).hasValue(sketch.routes.size());
+    }
+
+    /** One route of 300 000 vertices through 20 000 vaults; every third vertex is drawn twice, so that few spans are a stretch of it. */
+    @ParameterizedTest(name = "vertices drawn twice: {0}")
+    @ValueSource(booleans = {false, true})
+    @Timeout(60)
+    void longRouteThroughManyVaultsIsCutInNoTime(boolean twice) {
+        List<double[]> line = new ArrayList<>();
+        List<Vault> vaults = new ArrayList<>();
+        for (int i = 0; i < 300_000; i++) {
+            double[] lonLat = {-30 + i * 1e-5, 40 + (i % 2) * 1e-6};
+            line.add(lonLat);
+            if (twice && i % 3 == 0) {
+                line.add(lonLat);
+            }
+            if (i % 15 == 0) {
+                vaults.add(
+                        new Vault(vaults.size(), "V" + i, lonLat[0], lonLat[1], List.of(), OptionalDouble.empty(), ""));
+            }
+        }
+        double[] packed = line.stream().flatMapToDouble(Arrays::stream).toArray();
+        Route any = sketch.routes.get(0);
+        var route = new Route(
+                0,
+                "r",
+                any.duct(),
+                Line.wrap(packed, false),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                "");
+
+        SpanList cut = new SpanCutter(NetworkSettings.defaults(), 1)
+                .cut(List.of(route), vaults, new FindingLog(), told -> {})
+                .spans();
+
+        assertThat(cut).hasSize(19_999);
+        assertThat(cut.get(0).lonLat().size()).isEqualTo(16);
+        for (int number = 0; number < cut.size(); number += 997) {
+            Line span = cut.get(number).lonLat();
+            for (int vertex = 0; vertex < span.size(); vertex++) {
+                assertThat(span.x(vertex)).isEqualTo(-30 + (15 * number + vertex) * 1e-5, within(1e-9));
+            }
+        }
     }
 
     @Test

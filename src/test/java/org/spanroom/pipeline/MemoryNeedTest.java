@@ -3,10 +3,20 @@ package org.spanroom.pipeline;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.spanroom.model.BoreShape;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
+import org.spanroom.model.Line;
 import org.spanroom.model.Network;
+import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
 
@@ -58,6 +68,52 @@ class MemoryNeedTest {
                 .isInstanceOf(NotEnoughMemoryException.class)
                 .hasMessageContaining("2,623,807 spans need at least 540 MiB, and Java may use 256 MiB")
                 .hasMessageContaining("java -Xmx1080m");
+    }
+
+    /** A quarter of a million vertices a line, in banks of twelve. */
+    @Test
+    void lineThatManyDuctsShareIsCountedOnce() {
+        List<Route> apart = new ArrayList<>();
+        List<Route> banked = new ArrayList<>();
+        for (int bank = 0; bank < 4; bank++) {
+            Line shared = longLine();
+            for (int duct = 0; duct < 12; duct++) {
+                banked.add(route(shared));
+                apart.add(route(longLine()));
+            }
+        }
+
+        assertThatCode(() -> MemoryNeed.demand(banked, of(50_000), 62 * MEBIBYTE))
+                .doesNotThrowAnyException();
+        assertThatThrownBy(() -> MemoryNeed.demand(apart, of(50_000), 62 * MEBIBYTE))
+                .isInstanceOf(NotEnoughMemoryException.class);
+    }
+
+    private static Line longLine() {
+        double[] ordinates = new double[2 * 250_000];
+        for (int i = 0; i < ordinates.length; i++) {
+            ordinates[i] = i * 1e-5;
+        }
+        return Line.wrap(ordinates, false);
+    }
+
+    private static Route route(Line line) {
+        var duct = new Duct(
+                "d",
+                "",
+                BoreShape.ROUND,
+                100,
+                "",
+                "HDPE",
+                false,
+                Contents.UNKNOWN,
+                false,
+                Condition.SOUND,
+                "",
+                "",
+                OptionalInt.empty(),
+                Set.of());
+        return new Route(0, "r", duct, line, OptionalDouble.empty(), Optional.empty(), Optional.empty(), "");
     }
 
     @Test

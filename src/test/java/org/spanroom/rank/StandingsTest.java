@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -40,6 +41,21 @@ class StandingsTest {
                 .isEqualTo(IntStream.range(0, count)
                         .filter(span -> points[span] >= 0)
                         .count());
+    }
+
+    @Test
+    void millionsWithoutARankAreInTheOrderOfTheirIds() {
+        int count = 2_300_000;
+        var standings = new Standings(count);
+        for (int span = 0; span < count; span++) {
+            standings.excluded(span);
+        }
+        int half = count / 2;
+
+        int[] order = standings.bestFirst((a, b) -> Integer.compare((a + half) % count, (b + half) % count));
+
+        assertThat(IntStream.range(0, count).allMatch(i -> order[i] == (i + half) % count))
+                .isTrue();
     }
 
     static LongStream seeds() {
