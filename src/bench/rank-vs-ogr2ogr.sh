@@ -16,7 +16,7 @@
 #   FORMATS  of the results, joined by commas; default geopackage,csv; "all" for every format
 #   OPTIONS  further options of rank; default --no-uncertainty, since the copies simulate nothing either
 #   JAVA_OPTS is handed to java; default -XX:+UseParallelGC, whose collector stops the program but takes least processor time
-#   KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one core out
+#   KEEP=1 keeps the work folder, WORK names it; SINGLE=0 leaves the run on one core out, COPIES=0 the copies
 #
 # Needs: target/spanroom.jar (mvn package), gdal-bin, python3, and GNU time at /usr/bin/time.
 set -euo pipefail
@@ -42,7 +42,9 @@ fail() {
     exit 1
 }
 [ -f "$jar" ] || fail "$jar is missing: run 'mvn -DskipTests package' first"
-for tool in java ogr2ogr python3 /usr/bin/time; do
+needed=(java python3 /usr/bin/time)
+[ "${COPIES:-1}" = 0 ] && [ "$input" = geojson ] || needed+=(ogr2ogr)
+for tool in "${needed[@]}"; do
     command -v "$tool" >/dev/null || fail "$tool is not installed"
 done
 # The config names files relative to the folder that the program is started in.
@@ -100,7 +102,7 @@ for layer in ducts vaults; do
 done
 routes_file=$city/ducts.$ending
 echo "$(wc -l <"$city/ducts.geojson") lines of GeoJSON; $routes_file: $(($(wc -c <"$routes_file") / 1000000)) MB"
-echo "$(nproc) cores, $(awk '/MemTotal/ { printf "%.0f GiB", $2 / 1048576 }' /proc/meminfo); $(ogr2ogr --version);" \
+echo "$(nproc) cores, $(awk '/MemTotal/ { printf "%.0f GiB", $2 / 1048576 }' /proc/meminfo); $(ogr2ogr --version 2>/dev/null || echo "no ogr2ogr");" \
     "$(java -version 2>&1 | sed -n 2p)"
 echo "results in $formats; options: ${options[*]}; java ${java_opts[*]}"
 
@@ -122,14 +124,16 @@ for round in $(seq "$rounds"); do
     [ -z "$first" ] && first=$seen && echo "gate: $seen"
     [ "$seen" = "$first" ] || fail "round $round found $seen, the first round $first"
     rm -f "$work"/copy.*
-    timed "$work/routes.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$routes_file"
-    if [ -f "$work/run/spanroom.gpkg" ]; then
+    if [ "${COPIES:-1}" = 1 ]; then
+        timed "$work/routes.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$routes_file"
+    fi
+    if [ "${COPIES:-1}" = 1 ] && [ -f "$work/run/spanroom.gpkg" ]; then
         rm -f "$work"/copy.*
         timed "$work/spans.log" ogr2ogr -f GPKG "$work/copy.gpkg" "$work/run/spanroom.gpkg" spans
         timed "$work/csv.log" ogr2ogr -f CSV "$work/copy.csv" "$work/run/spanroom.gpkg" spans
     fi
     rm -f "$work"/copy.*
-    echo "round $round: $(tail -qn 1 "$work"/{rank,routes,spans,csv}.log 2>/dev/null | tr '\n' ';') (wall s, CPU s, kB)"
+    echo "round $round: $({ tail -qn 1 "$work"/{rank,routes,spans,csv}.log 2>/dev/null || true; } | tr '\n' ';') (wall s, CPU s, kB)"
 done
 cat "$work/stages"
 
@@ -149,7 +153,8 @@ rank = row("rank", "rank")
 copies = row("routes", "ogr2ogr, routes to GeoPackage")
 copies += row("spans", "ogr2ogr, spans to GeoPackage")
 copies += row("csv", "ogr2ogr, spans to CSV")
-print(f"rank takes {rank / copies:.2f} times as long as the copies together ({copies:.2f} s)")
+if copies:
+    print(f"rank takes {rank / copies:.2f} times as long as the copies together ({copies:.2f} s)")
 PY
 
 if [ "${SINGLE:-1}" = 1 ]; then
