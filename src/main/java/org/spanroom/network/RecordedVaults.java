@@ -28,10 +28,12 @@ final class RecordedVaults {
         this.settings = settings;
         this.places = places;
         this.findings = findings;
-        boolean any = routes.stream()
-                .anyMatch(route ->
-                        route.fromVaultId().isPresent() || route.toVaultId().isPresent());
+        boolean any = routes.stream().anyMatch(RecordedVaults::namesAny);
         numbers = any ? places.numbersById() : Map.of();
+    }
+
+    private static boolean namesAny(Route route) {
+        return route.fromVaultId().isPresent() || route.toVaultId().isPresent();
     }
 
     private static Optional<String> nameAt(Route route, int side) {
@@ -84,10 +86,14 @@ final class RecordedVaults {
     }
 
     /** Reports where the cuts of a chain disagree with the records. */
-    void compare(Chain chain, List<Cut> cuts) {
+    void compare(Chain chain, List<Cut> ofChain) {
+        if (chain.round().stream().noneMatch(piece -> namesAny(piece.route()))) {
+            return;
+        }
+        var cuts = new CutOrder(ofChain);
         for (Piece piece : chain.round()) {
             Route route = piece.route();
-            if (route.fromVaultId().isEmpty() && route.toVaultId().isEmpty()) {
+            if (!namesAny(route)) {
                 continue;
             }
             OptionalInt atFirst = vaultBeyond(chain, cuts, piece, 0);
@@ -154,35 +160,10 @@ final class RecordedVaults {
     }
 
     /** Returns the vault at a side of a piece, or the next beyond it on the chain. */
-    private static OptionalInt vaultBeyond(Chain chain, List<Cut> cuts, Piece piece, int side) {
-        if (cuts.isEmpty()) {
-            return OptionalInt.empty();
-        }
+    private static OptionalInt vaultBeyond(Chain chain, CutOrder cuts, Piece piece, int side) {
         double placeM = piece.placeOfSideM(side);
         boolean onward = (side == 1) != piece.reversed();
         double roundM = chain.closed() ? chain.lengthM() : 0;
-        return onward ? next(cuts, placeM, roundM) : last(cuts, placeM, roundM);
-    }
-
-    private static OptionalInt next(List<Cut> cuts, double placeM, double roundM) {
-        for (double addM = -roundM; addM <= roundM; addM += Math.max(roundM, 1)) {
-            for (Cut cut : cuts) {
-                if (cut.toM() + addM >= placeM - Pass.SAME_PLACE_M) {
-                    return OptionalInt.of(cut.vault());
-                }
-            }
-        }
-        return OptionalInt.empty();
-    }
-
-    private static OptionalInt last(List<Cut> cuts, double placeM, double roundM) {
-        for (double addM = roundM; addM >= -roundM; addM -= Math.max(roundM, 1)) {
-            for (int i = cuts.size() - 1; i >= 0; i--) {
-                if (cuts.get(i).fromM() + addM <= placeM + Pass.SAME_PLACE_M) {
-                    return OptionalInt.of(cuts.get(i).vault());
-                }
-            }
-        }
-        return OptionalInt.empty();
+        return onward ? cuts.next(placeM, roundM) : cuts.last(placeM, roundM);
     }
 }
