@@ -37,7 +37,7 @@ count() {
     jcmd "$pid" GC.class_histogram >"$work/histogram" 2>/dev/null || return 0
     awk -v where="$1" '
         $1 == "Total" { total = $3 }
-        $1 ~ /^[0-9]+:$/ && kinds < 6 { kinds++; line[kinds] = sprintf("    %8.1f MB  %11d  %s", $3 / 1e6, $2, $4) }
+        NF >= 4 && $1 ~ /^[0-9]+:$/ && kinds < 6 { kinds++; line[kinds] = sprintf("    %8.1f MB  %11d  %s", $3 / 1e6, $2, $4) }
         END {
             printf "%s: %.2f GB alive\n", where, total / 1e9
             for (i = 1; i <= kinds; i++) print line[i]

@@ -339,7 +339,16 @@ final class FeatureValues {
         }
         absent.forEach((field, term) -> log.layer(
                 FindingCode.LAYER_ISSUE,
-                "the layer has no field '" + field + "', which the config names for " + term + "; its fields are "
-                        + String.join(", ", header.fields())));
+                "the layer has no field '" + field + "', which the config names for " + term + "; "
+                        + hint(field, header)
+                        + "its fields are " + String.join(", ", header.fields())));
+    }
+
+    private static String hint(String field, LayerHeader header) {
+        return LayerFields.findShortened(field, header.fields())
+                .map(shortened -> "'" + shortened
+                        + "' may be it, but other fields of the config begin alike, and a Shapefile keeps"
+                        + " ten characters: name each as the file has it; ")
+                .orElse("");
     }
 }

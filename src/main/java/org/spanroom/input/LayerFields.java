@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.spanroom.config.FieldMap;
+import org.spanroom.config.FieldSource;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -14,7 +15,8 @@ import org.spanroom.model.Unit;
  * Where each mapped term is found in the values of a layer's features.
  *
  * <p>A field is taken by its name, else by its name without regard to case, else by the first ten characters of it, which is all that a
- * Shapefile keeps: one config serves the same layer in every format.
+ * Shapefile keeps: one config serves the same layer in every format. Where several mapped fields begin with the same ten characters, nobody
+ * knows which of them a field is, and none is taken.
  */
 final class LayerFields {
     private static final int SHAPEFILE_NAME_LENGTH = 10;
@@ -34,7 +36,7 @@ final class LayerFields {
         var indexes = new TreeMap<String, Integer>();
         var names = new java.util.ArrayList<String>();
         map.byTerm().forEach((term, source) -> {
-            String name = nameInLayer(source.field(), header.fields());
+            String name = nameInLayer(source.field(), header.fields(), map);
             Integer index = indexes.get(name);
             if (index == null) {
                 index = names.size();
@@ -55,16 +57,35 @@ final class LayerFields {
         return Optional.ofNullable(columns.get(term));
     }
 
-    private static String nameInLayer(String name, List<String> fields) {
+    private static String nameInLayer(String name, List<String> fields, FieldMap map) {
         if (fields.contains(name)) {
             return name;
         }
         return only(fields.stream().filter(name::equalsIgnoreCase).toList())
-                .or(() -> only(fields.stream()
-                        .filter(field -> field.length() == SHAPEFILE_NAME_LENGTH)
-                        .filter(field -> name.toLowerCase(Locale.ROOT).startsWith(field.toLowerCase(Locale.ROOT)))
-                        .toList()))
+                .or(() -> findShortened(name, fields).filter(field -> isShortOfOne(field, fields, map)))
                 .orElse(name);
+    }
+
+    /** Finds the field that may be what a Shapefile keeps of a name. */
+    static Optional<String> findShortened(String name, List<String> fields) {
+        return only(fields.stream()
+                .filter(field -> field.length() == SHAPEFILE_NAME_LENGTH)
+                .filter(field -> beginsWith(name, field))
+                .toList());
+    }
+
+    private static boolean isShortOfOne(String field, List<String> fields, FieldMap map) {
+        return map.byTerm().values().stream()
+                        .map(FieldSource::field)
+                        .filter(name -> beginsWith(name, field))
+                        .filter(name -> fields.stream().noneMatch(name::equalsIgnoreCase))
+                        .distinct()
+                        .count()
+                == 1;
+    }
+
+    private static boolean beginsWith(String name, String field) {
+        return name.toLowerCase(Locale.ROOT).startsWith(field.toLowerCase(Locale.ROOT));
     }
 
     private static Optional<String> only(List<String> names) {
