@@ -1,6 +1,8 @@
 package org.spanroom.cli;
 
 import java.io.PrintWriter;
+import java.util.OptionalInt;
+import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.pipeline.Progress;
 
@@ -10,6 +12,7 @@ final class Console {
     private final PrintWriter err;
     private final boolean onTerminal;
     private volatile @Nullable TerminalProgress progress;
+    private OptionalInt failureCode = OptionalInt.empty();
 
     /** @param onTerminal whether somebody watches {@code err}, so that a line which is redrawn makes sense */
     Console(PrintWriter out, PrintWriter err, boolean onTerminal) {
@@ -33,6 +36,14 @@ final class Console {
         begun.keepAlive();
         progress = begun;
         return begun;
+    }
+
+    /** Returns the exit code of the program's failure, by telling of it unless that has been done. */
+    synchronized int failedOnce(IntSupplier telling) {
+        if (failureCode.isEmpty()) {
+            failureCode = OptionalInt.of(telling.getAsInt());
+        }
+        return failureCode.getAsInt();
     }
 
     /** Ends the progress of a run that failed, and returns the stage that it was in; empty if it was in none. */

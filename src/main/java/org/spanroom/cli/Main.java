@@ -15,7 +15,7 @@ public final class Main {
         Stopping stopping = Stopping.tellOn(err);
         muteLibraries();
         var console = new Console(out, err, onTerminal());
-        SpanroomCommand.endWithAnyThread(console);
+        SpanroomCommand.endWithAnyThread(console, stopping);
         int code = SpanroomCommand.execute(console, args);
         out.flush();
         err.flush();

@@ -86,8 +86,12 @@ final class SpanroomCommand implements Runnable {
     }
 
     /** Ends the program with a message if a thread dies that nobody waits for: it may have held a part of the work. */
-    static void endWithAnyThread(Console console) {
-        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> System.exit(failure(failure, console)));
+    static void endWithAnyThread(Console console, Stopping stopping) {
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> {
+            int code = failure(failure, console);
+            stopping.endListening();
+            System.exit(code);
+        });
     }
 
     private static CommandLine commandLine(Console console) {
@@ -124,10 +128,12 @@ final class SpanroomCommand implements Runnable {
         return ExitCode.USAGE;
     }
 
+    /** Several threads may fail for one reason, as for lack of memory: the first one's failure is told and decides the code. */
     private static int failure(Throwable exception, Console console) {
-        if (Stopping.isUnderWay()) {
-            return ExitCode.INTERNAL;
-        }
+        return console.failedOnce(() -> Stopping.isUnderWay() ? ExitCode.INTERNAL : told(exception, console));
+    }
+
+    private static int told(Throwable exception, Console console) {
         Optional<String> outOfMemory = MemoryShortage.find(exception);
         if (outOfMemory.isPresent()) {
             return outOfMemory(outOfMemory.get(), console);

@@ -51,10 +51,19 @@ final class TerminalProgress implements Progress {
         try {
             while (true) {
                 Thread.sleep(TICK_MS);
-                tick();
+                tickIfThereIsMemory();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** To show how far the run is is no part of it: if it lacks memory, those who do the work will find out, and say it better. */
+    private void tickIfThereIsMemory() {
+        try {
+            tick();
+        } catch (OutOfMemoryError none) {
+            drawnNanos = nanoClock.getAsLong();
         }
     }
 
