@@ -17,7 +17,7 @@ rounds=${1:-7}
 here=$(cd "$(dirname "$0")/../.." && pwd)
 jar=target/spanroom.jar
 cd "$here"
-[ -f "$jar" ] || { echo "$jar is missing: run 'mvn -DskipTests package' first" >&2; exit 1; }
+[ -f "$jar" ] && [ -f target/spanroom.jsa ] || { echo "$jar or target/spanroom.jsa is missing: run 'mvn -DskipTests package' first" >&2; exit 1; }
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 pin=

@@ -68,7 +68,10 @@ public final class FindingLog {
         private Stream<Finding> all(FindingCode code) {
             Stream<Finding> summaries = more.entrySet().stream()
                     .map(source -> Finding.of(
-                                    code, source.getKey(), "", source.getValue() + " more like those that are listed")
+                                    code,
+                                    source.getKey(),
+                                    "",
+                                    source.getValue() + " more of this kind, which are not listed")
                             .standingFor(source.getValue()));
             return Stream.of(withLength.stream(), listed.stream(), summaries).flatMap(every -> every);
         }

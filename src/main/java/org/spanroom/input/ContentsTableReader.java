@@ -40,6 +40,9 @@ final class ContentsTableReader {
             "in_service",
             "catalog",
             "may_move");
+    /** Of characters, far beyond any; what follows a quote that is not closed is one row. */
+    private static final long LONGEST_ROW = 200_000_000;
+
     private static final List<String> NEEDED = List.of("duct", "kind");
 
     private final Path file;
@@ -75,7 +78,8 @@ final class ContentsTableReader {
     ContentsTable read() {
         ContentsConfig contents = config.inputs().contents();
         TableText text = TableText.of(file, contents.encoding(), findings);
-        try (CSVParser parser = parser(text)) {
+        try (var limited = new RecordLimit(text.open(), LONGEST_ROW);
+                CSVParser parser = CSVParser.parse(limited, format(text))) {
             var records = parser.iterator();
             if (!records.hasNext()) {
                 throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
@@ -83,10 +87,14 @@ final class ContentsTableReader {
             Map<String, Integer> columns = columns(records.next());
             while (records.hasNext()) {
                 row(records.next(), columns, parser.getCurrentLineNumber());
+                limited.next();
             }
         } catch (IOException | UncheckedIOException e) {
             throw new InputException(
-                    file, "the contents table cannot be read: " + e.getMessage(), "Mend the table.", e);
+                    file,
+                    "the contents table cannot be read after row " + rows + ": " + e.getMessage(),
+                    "Mend the table.",
+                    e);
         }
         var byDuct = new TreeMap<String, ContentsTable.Listed>();
         items.forEach((duct, listed) -> byDuct.put(duct, listed.build()));
@@ -94,8 +102,8 @@ final class ContentsTableReader {
         return new ContentsTable(log.source(), byDuct);
     }
 
-    private static CSVParser parser(TableText text) throws IOException {
-        CSVFormat format = CSVFormat.RFC4180
+    private static CSVFormat format(TableText text) throws IOException {
+        return CSVFormat.RFC4180
                 .builder()
                 .setDelimiter(text.separator())
                 .setIgnoreEmptyLines(true)
@@ -103,7 +111,6 @@ final class ContentsTableReader {
                 .setTrailingData(true)
                 .setLenientEof(true)
                 .get();
-        return CSVParser.parse(text.open(), format);
     }
 
     private Map<String, Integer> columns(CSVRecord header) {

@@ -75,13 +75,16 @@ final class LayerFields {
     }
 
     private static boolean isShortOfOne(String field, List<String> fields, FieldMap map) {
-        return map.byTerm().values().stream()
-                        .map(FieldSource::field)
-                        .filter(name -> beginsWith(name, field))
-                        .filter(name -> fields.stream().noneMatch(name::equalsIgnoreCase))
-                        .distinct()
-                        .count()
-                == 1;
+        List<String> mapped =
+                map.byTerm().values().stream().map(FieldSource::field).toList();
+        return mapped.stream().noneMatch(field::equalsIgnoreCase)
+                && mapped.stream()
+                                .filter(name -> beginsWith(name, field))
+                                .filter(name -> fields.stream().noneMatch(name::equalsIgnoreCase))
+                                .map(name -> name.toLowerCase(Locale.ROOT))
+                                .distinct()
+                                .count()
+                        == 1;
     }
 
     private static boolean beginsWith(String name, String field) {

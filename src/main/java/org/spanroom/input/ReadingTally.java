@@ -38,8 +38,10 @@ final class ReadingTally {
         double readBytes = 0;
         double allBytes = 0;
         for (FileRead file : files.values()) {
-            readBytes += file.share * file.sizeBytes;
-            allBytes += file.sizeBytes;
+            if (file.sizeBytes > 0) {
+                readBytes += file.share * file.sizeBytes;
+                allBytes += file.sizeBytes;
+            }
         }
         return readBytes / allBytes;
     }

@@ -273,23 +273,24 @@ public final class OutputFolder implements AutoCloseable {
             Files.move(hidden, target, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException failure) {
             if (old != null) {
-                putBack(old);
+                putBack(old, failure);
             }
             throw failure;
         }
     }
 
-    /** Somebody may have made a folder of that name meanwhile; then the earlier results must not be forgotten where they are. */
-    private void putBack(Path old) {
+    /** Where even that fails, the earlier results must not be forgotten where they are. */
+    private void putBack(Path old, IOException why) {
         try {
             Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException taken) {
+        } catch (IOException failure) {
+            why.addSuppressed(failure);
             throw new OutputException(
                     target,
-                    "something else was put here while the results were moved in",
+                    "the results cannot be moved in, nor the earlier ones back (" + why.getMessage() + ")",
                     "The earlier results are whole in " + old
-                            + ": remove what is in the way, give them their name back, and start again.",
-                    taken);
+                            + ": take away what is in the way and give that folder its name back.",
+                    why);
         }
     }
 

@@ -39,7 +39,8 @@ final class SurenessRun {
         this.outlooks = outlooks;
         simulation = outlooks.simulation();
         samples = config.uncertainty().samples();
-        topCount = Math.max(1, Math.min(spans, config.uncertainty().topCount()));
+        // One place more than there are spans: where all are in the top, nothing is needed to be in it.
+        topCount = (int) Math.min(spans + 1L, config.uncertainty().topCount());
         feasible = new float[spans];
         low = new float[spans];
         high = new float[spans];

@@ -119,7 +119,7 @@ class StoppedRunTest {
     }
 
     @ParameterizedTest(name = "-Xmx{0} for {1} spans")
-    @CsvSource({"12m, 600, no results", "36m, 20000, during"})
+    @CsvSource({"12m, 600, no results", "42m, 45000, during"})
     void tooLittleMemoryIsOneLineAndACodeOfItsOwn(String heap, int spans, String said) throws IOException {
         Path results = earlierResults();
         Map<String, String> before = FolderState.of(results);

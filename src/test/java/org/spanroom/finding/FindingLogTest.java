@@ -45,9 +45,9 @@ class FindingLogTest {
         List<Finding> expected = new ArrayList<>(many.stream()
                 .filter(finding -> finding.lengthM() > 0 || finding.featureId().matches("S[0-2]"))
                 .toList());
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more like those that are listed")
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more of this kind, which are not listed")
                 .standingFor(7));
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more like those that are listed")
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more of this kind, which are not listed")
                 .standingFor(5));
 
         for (int seed = 0; seed < 20; seed++) {

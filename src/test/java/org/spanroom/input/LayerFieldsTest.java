@@ -62,8 +62,20 @@ class LayerFieldsTest {
     }
 
     @Test
+    void fieldThatIsAnotherTermsInFullIsNobodysShortName() {
+        var fields = fields(
+                Map.of(Term.FROM_VAULT, "from_vault", Term.TO_VAULT, "from_vault_2", Term.OWNER, "Owner_name_long"),
+                "from_vault",
+                "owner_name");
+
+        assertThat(found(fields, Term.FROM_VAULT)).isEqualTo("from_vault");
+        assertThat(found(fields, Term.TO_VAULT)).isEqualTo("from_vault_2");
+        assertThat(found(fields, Term.OWNER)).isEqualTo("owner_name");
+    }
+
+    @Test
     void oneFieldOfSeveralTermsIsOneName() {
-        var fields = fields(Map.of(Term.ROUTE, "asset_identifier", Term.DUCT, "asset_identifier"), "asset_iden");
+        var fields = fields(Map.of(Term.ROUTE, "asset_identifier", Term.DUCT, "Asset_Identifier"), "asset_iden");
 
         assertThat(found(fields, Term.ROUTE)).isEqualTo("asset_iden");
         assertThat(fields.wanted()).containsExactly("asset_iden");

@@ -48,7 +48,9 @@ class ReadingProgressTest {
         assertThat(data.routes()).hasSize(4_000);
         assertThat(told.stream().mapToLong(Told::features).sum()).isEqualTo(4_000 + 2_500);
         assertThat(told).extracting(Told::doneShare).allMatch(share -> share >= 0 && share <= 1);
-        assertThat(told).extracting(Told::doneShare).anyMatch(share -> share > 0.1 && share < 0.6);
+        if (threads == 1) { // with more, the reader may be at the end before anything is told
+            assertThat(told).extracting(Told::doneShare).anyMatch(share -> share > 0.1 && share < 0.6);
+        }
         assertThat(told.stream().mapToDouble(Told::doneShare).max().orElseThrow())
                 .isBetween(0.95, 1.0);
     }
