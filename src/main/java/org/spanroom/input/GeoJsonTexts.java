@@ -22,8 +22,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The JSON texts of one file: a single one, one a line, or records after RFC 8142; a parser for each. */
 final class GeoJsonTexts implements Closeable {
-    static final byte RECORD_SEPARATOR = 0x1E;
-
     /**
      * Depth costs a small object a level and no stack; a name, a number and a wanted text cost their length. What nobody
      * wants is skipped whatever its length. NaN and Infinity are no JSON, but some programs write them, and they are
@@ -75,7 +73,7 @@ final class GeoJsonTexts implements Closeable {
         in = Utf8Stream.open(Channels.newInputStream(channel));
         delimited = layout == Layout.ONE_STREAM
                 ? null
-                : new DelimitedStream(in, layout == Layout.LINES ? (byte) '\n' : RECORD_SEPARATOR);
+                : new DelimitedStream(in, layout == Layout.LINES ? (byte) '\n' : LayerFormat.RECORD_SEPARATOR);
     }
 
     /**
@@ -89,7 +87,7 @@ final class GeoJsonTexts implements Closeable {
             while (first == ' ' || first == '\t' || first == '\r' || first == '\n') {
                 first = in.read();
             }
-            if (first == RECORD_SEPARATOR) {
+            if (first == LayerFormat.RECORD_SEPARATOR) {
                 return Layout.RECORDS;
             }
         }

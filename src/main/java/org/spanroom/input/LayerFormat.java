@@ -20,6 +20,9 @@ enum LayerFormat {
     SHAPEFILE("Shapefile", "shp shx dbf prj cpg cst sbn sbx"),
     GEOPACKAGE("GeoPackage", "gpkg");
 
+    /** Begins each text of a GeoJSON text sequence (RFC 8142). */
+    static final byte RECORD_SEPARATOR = 0x1E;
+
     private static final int HEAD = 1 << 16;
     private static final byte[] SQLITE = "SQLite format 3\0".getBytes(StandardCharsets.US_ASCII);
     private static final byte[] SHAPES = {0, 0, 0x27, 0x0A};
@@ -121,6 +124,6 @@ enum LayerFormat {
         int mark = Utf8Stream.markLength(head, charset);
         String text = new String(head, mark, head.length - mark, charset).stripLeading();
         return !text.isEmpty()
-                && (text.charAt(0) == '{' || text.charAt(0) == '[' || text.charAt(0) == GeoJsonTexts.RECORD_SEPARATOR);
+                && (text.charAt(0) == '{' || text.charAt(0) == '[' || text.charAt(0) == RECORD_SEPARATOR);
     }
 }
