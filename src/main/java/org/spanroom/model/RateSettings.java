@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What hours, money, material and new build are reckoned with, each rate with its source.
@@ -37,21 +38,9 @@ public record RateSettings(
         }
     }
 
-    /** Returns the shipped rates; each says its source, and most of them are illustrative. */
-    public static RateSettings defaults() {
-        return new RateSettings(
-                "USD",
-                Map.of(
-                        Surface.ROADWAY,
-                        List.of("roadway", "street", "asphalt", "concrete", "stone setts", "brick", "gravel"),
-                        Surface.SIDEWALK,
-                        List.of("sidewalk", "footway", "flags", "slabs"),
-                        Surface.VERGE,
-                        List.of("verge", "grass verge", "grass", "soil", "unpaved")),
-                Surface.ROADWAY,
-                ShippedRates.standard(),
-                ShippedRates.byVaultKind(),
-                ShippedRates.byZoneKind());
+    /** Returns the rate that holds where no other one does. */
+    Rate rate(RateKey key) {
+        return Objects.requireNonNull(standard.get(key));
     }
 
     /** Returns whether a recorded word means a surface, so that none needs to be assumed. */

@@ -45,7 +45,7 @@ class CatalogInputTest {
         Path yaml = folder.resolve("c.yaml");
         Files.writeString(
                 yaml,
-                "catalog: config/catalog.yaml\ninputs:\n  routes:\n    file: " + file + "\n    fields: {" + FIELDS
+                "inputs:\n  routes:\n    file: " + file + "\n    fields: {" + FIELDS
                         + "}\n" + more);
         var layer = new FakeLayer("OGC:CRS84", NAMES).line(new double[] {-140.0, 20.0, -140.001, 20.0}, values);
         return new InputReader(ConfigReader.read(yaml), findings, (path, name, log) -> layer)
@@ -235,7 +235,7 @@ class CatalogInputTest {
         Path yaml = folder.resolve("t.yaml");
         Files.writeString(
                 yaml,
-                "catalog: config/catalog.yaml\ninputs:\n  contents: {file: '" + file
+                "inputs:\n  contents: {file: '" + file
                         + "', diameter_unit: in, mass_unit: lb/1000ft}\n");
         return new ContentsTableReader(file, ConfigReader.read(yaml), findings).read();
     }
