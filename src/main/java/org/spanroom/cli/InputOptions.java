@@ -14,7 +14,8 @@ final class InputOptions {
     @Option(
             names = "--config",
             paramLabel = "FILE",
-            description = "Config in YAML: inputs, field map, limits. What it leaves out has the shipped values; files that it names are relative to it.")
+            description =
+                    "Config in YAML: inputs, field map, limits. What it leaves out has the shipped values; files that it names are relative to it.")
     @Nullable
     Path config;
 

@@ -34,8 +34,8 @@ public final class ConfigReader {
     public static RunConfig read(Path file) {
         return of(file, root -> {
             Map<String, StandIn> filed = FiledSections.read(root, file, ShippedConfig.standIn());
-            RunConfig config = bound(
-                    FiledSections.without(root), ShippedConfig.standIn().with(filed));
+            RunConfig config =
+                    bound(FiledSections.without(root), ShippedConfig.standIn().with(filed));
             return config.withInputs(config.inputs().withFiles(named -> ConfigFiles.beside(file, named)));
         });
     }

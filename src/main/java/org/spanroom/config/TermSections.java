@@ -154,8 +154,7 @@ final class TermSections {
     /** Returns what stands in where something of a term is left out; empty where the section is whole. */
     private static Optional<Object> standIn(
             ConfigNode.Mapping section, String name, Predicate<Term> isLeftOut, StandIn given) {
-        Optional<Term> missing =
-                Arrays.stream(Term.values()).filter(isLeftOut).findFirst();
+        Optional<Term> missing = Arrays.stream(Term.values()).filter(isLeftOut).findFirst();
         if (missing.isPresent() && given.demandsAll()) {
             throw Binder.missing(section, missing.get().key(), name);
         }

@@ -3,6 +3,7 @@ package org.spanroom.model;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 
@@ -27,6 +28,12 @@ public record RateSettings(
         Check.notBlank("currency", currency);
         surfaces = Collections.unmodifiableMap(copyOf(Surface.class, surfaces));
         standard = Collections.unmodifiableMap(copyOf(RateKey.class, standard));
+        for (Surface surface : Surface.values()) {
+            if (!surfaces.containsKey(surface)) {
+                throw new IllegalArgumentException(
+                        "surfaces must have the words for " + surface.name().toLowerCase(Locale.ROOT));
+            }
+        }
         byVaultKind = List.copyOf(byVaultKind);
         byZoneKind = List.copyOf(byZoneKind);
         for (RateKey key : RateKey.values()) {

@@ -142,7 +142,11 @@ public final class RankRun {
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
         return new OutputSettings(
-                config.output().resultsFolder(), overwrite, crs, Set.copyOf(config.output().formats()), SpanRun.threads(config));
+                config.output().resultsFolder(),
+                overwrite,
+                crs,
+                Set.copyOf(config.output().formats()),
+                SpanRun.threads(config));
     }
 
     static RunRecord.Input recordOf(InputRecord input) {

@@ -24,7 +24,8 @@ final class RecordedFiles {
         Path now = here.resolve(folder).normalize();
         Path then = output.resultsFolder().normalize();
         boolean found = !then.isAbsolute() && now.endsWith(then) && now.getNameCount() > then.getNameCount();
-        startedIn = found ? now.resolve(Path.of("../".repeat(then.getNameCount()))).normalize() : here;
+        startedIn =
+                found ? now.resolve(Path.of("../".repeat(then.getNameCount()))).normalize() : here;
     }
 
     InputConfig find(InputConfig inputs) {

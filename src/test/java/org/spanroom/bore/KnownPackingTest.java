@@ -48,6 +48,7 @@ class KnownPackingTest {
                 .toList();
 
         assertThat(tooNarrow).isNotEmpty();
-        assertThat(new RoomAssessor(ShippedConfig.get().room()).recall(tooNarrow)).isZero();
+        assertThat(new RoomAssessor(ShippedConfig.get().room()).recall(tooNarrow))
+                .isZero();
     }
 }

@@ -83,13 +83,14 @@ class CatalogConfigTest {
     @ParameterizedTest(name = "{0}: {1} cells, up to {2} sleeves")
     @CsvSource({"1-cell, 1, 6", "2-cell, 2, 4", "3-cell, 3, 3", "4-cell, 4, 2"})
     void aNamedSleeveGivesCellsFabricAndSleevesPerDuct(String name, int cells, int sleeves) throws IOException {
-        RoomSettings room = read("room:\n  sleeve: " + name + "\n  cells_per_sleeve:\n")
-                .room();
+        RoomSettings room =
+                read("room:\n  sleeve: " + name + "\n  cells_per_sleeve:\n").room();
 
         assertThat(room.cellsPerSleeve()).isEqualTo(cells);
         assertThat(room.sleeveFabricMm()).isEqualTo(0.5);
         assertThat(room.sleevesFor(101.6)).isEqualTo(sleeves);
-        assertThat(room.fillLimitMoreRatio()).isEqualTo(ShippedConfig.get().room().fillLimitMoreRatio());
+        assertThat(room.fillLimitMoreRatio())
+                .isEqualTo(ShippedConfig.get().room().fillLimitMoreRatio());
     }
 
     @Test
@@ -140,9 +141,7 @@ class CatalogConfigTest {
 
     @Test
     void aDefaultMayNameARow() throws IOException {
-        assertThat(read("assumed: {duct_size: PVC40 4 in}\n")
-                        .assumed()
-                        .findWord(Term.DUCT_SIZE))
+        assertThat(read("assumed: {duct_size: PVC40 4 in}\n").assumed().findWord(Term.DUCT_SIZE))
                 .contains("PVC40 4 in");
     }
 }

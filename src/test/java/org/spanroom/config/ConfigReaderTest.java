@@ -100,7 +100,8 @@ class ConfigReaderTest {
         RunConfig config = read("values:\n  live: [IN USE, 1, true]\n");
 
         assertThat(config.values().live()).containsExactly("in use", "1", "true");
-        assertThat(config.values().dead()).isEqualTo(ShippedConfig.get().values().dead());
+        assertThat(config.values().dead())
+                .isEqualTo(ShippedConfig.get().values().dead());
     }
 
     static List<List<String>> mistakes() {
@@ -250,7 +251,8 @@ class ConfigReaderTest {
 
     @Test
     void aFileBelowTheWorkingDirectoryKeepsAShortName() {
-        LayerConfig routes = ConfigReader.read(Path.of("config", "spanroom.yaml").toAbsolutePath())
+        LayerConfig routes = ConfigReader.read(
+                        Path.of("config", "spanroom.yaml").toAbsolutePath())
                 .inputs()
                 .routes();
 
@@ -263,8 +265,7 @@ class ConfigReaderTest {
         RunConfig config = read("assumed: {cable_mass: , flooded: }\n");
         Path record = folder.resolve("run.json");
         Files.writeString(
-                record,
-                new ObjectMapper().writeValueAsString(java.util.Map.of("config", ConfigReader.asMap(config))));
+                record, new ObjectMapper().writeValueAsString(java.util.Map.of("config", ConfigReader.asMap(config))));
 
         assertThat(config.assumed().findNumber(Term.CABLE_MASS)).isEmpty();
         assertThat(ConfigReader.readRecorded(record)).isEqualTo(config);

@@ -1,7 +1,7 @@
 package org.spanroom.config;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,20 +19,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** The packed files are those of the project's folder, and name every key. */
 class ShippedConfigTest {
-    /** Keys that may be left out even there: inputs of the demo's own, and what a person adds or leaves to the catalogue. */
-    private static final List<String> NOT_DEMANDED = List.of(
-            "inputs.routes.fields.",
-            "inputs.vaults.fields.",
-            "inputs.zones.fields.",
-            "assumed.",
-            "room.design_cable",
-            "room.sleeve",
-            "kinds.",
-            "criteria.",
-            "terms.",
-            "position_qualities.",
-            "curve.",
-            "years.");
+    /** Which keys may be left out even there: the demo's fields, what the catalogue gives, and entries of open lists. */
+    private static final Pattern NOT_DEMANDED =
+            Pattern.compile("inputs\\..*\\.fields\\..*|room\\.(design_cable|sleeve|cells).*"
+                    + "|(.*\\.)?(kinds|criteria|terms|position_qualities|curve|years)\\.[^.]+");
 
     @Test
     void aCopyOfTheFilesReadsAsThePackedOnes() {
@@ -61,9 +52,14 @@ class ShippedConfigTest {
         List<String> paths = paths(root, "");
         assertThat(paths).hasSizeGreaterThan(3);
         for (String path : paths) {
-            String key = path.substring(path.lastIndexOf('.') + 1);
-            ConfigNode less = without(root, List.of(path.split("\\.")));
-            assertThatThrownBy(() -> reading.apply(less)).as(path).hasMessageContaining(key);
+            List<String> keys = List.of(path.split("\\.", -1));
+            ConfigNode less = without(root, keys);
+            assertThat(catchThrowable(() -> reading.apply(less)))
+                    .as(path)
+                    .isNotNull()
+                    .extracting(problem -> problem.getMessage().replaceAll("[^a-z_0-9]+", " "))
+                    .asString()
+                    .containsAnyOf(keys.get(keys.size() - 1) + " ", keys.get(Math.max(0, keys.size() - 2)) + " ");
         }
     }
 
@@ -72,7 +68,7 @@ class ShippedConfigTest {
         if (node instanceof ConfigNode.Mapping mapping) {
             mapping.entries().forEach((key, entry) -> {
                 String path = stem + key;
-                if (NOT_DEMANDED.stream().noneMatch(path::contains)) {
+                if (!NOT_DEMANDED.matcher(path).matches()) {
                     paths.add(path);
                 }
                 paths.addAll(paths(entry.value(), path + "."));

@@ -70,7 +70,10 @@ final class ReckoningSample {
         pen.ahead(40);
         var innerducts = List.of(
                 innerduct("i1", 0.7, 0.15), new Innerduct("i2", 42.16, 3.12, List.of()), innerduct("i3", 0.5, 0.08));
-        return of(span("S-8", innerducts, pen.line()), new Bends(bends), ShippedConfig.get().pull());
+        return of(
+                span("S-8", innerducts, pen.line()),
+                new Bends(bends),
+                ShippedConfig.get().pull());
     }
 
     /** A span with hostile words wherever a text comes from somebody's data. */
@@ -121,7 +124,10 @@ final class ReckoningSample {
         }
         pen.ahead(5);
         String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
-        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), ShippedConfig.get().pull());
+        return of(
+                span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()),
+                new Bends(bends),
+                ShippedConfig.get().pull());
     }
 
     static Reckoning of(Span span, Bends bends, PullSettings settings) {

@@ -62,7 +62,8 @@ class PackingMemoryTest {
     void aFileThatCannotBeWrittenIsANote() throws IOException {
         Path noFolder = Files.writeString(folder.resolve("file"), "");
 
-        memory(noFolder.resolve("packings.txt")).keep(new RoomAssessor(ShippedConfig.get().room()));
+        memory(noFolder.resolve("packings.txt"))
+                .keep(new RoomAssessor(ShippedConfig.get().room()));
 
         assertThat(findings.countByCode()).containsOnlyKeys(FindingCode.PACKING_FILE_UNUSABLE);
     }

@@ -431,7 +431,8 @@ class PullAssessorTest {
         double weightNPerM =
                 Weights.GRAVITY_M_PER_S2 * PullCase.exampleInnerduct("x").massKgPerM(955);
 
-        InnerductPull pull = new PullAssessor(withoutWander(ShippedConfig.get().pull().limits()))
+        InnerductPull pull = new PullAssessor(
+                        withoutWander(ShippedConfig.get().pull().limits()))
                 .assess(hill, Bends.NONE)
                 .pulls()
                 .get(0);

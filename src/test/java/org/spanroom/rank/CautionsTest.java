@@ -73,7 +73,8 @@ class CautionsTest {
     void anEmbargoIsToldUpToItsLastDay(LocalDate onDate, boolean told) {
         var one = HandMade.sound();
         one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
-        var ranking = new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room(), onDate);
+        var ranking =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room(), onDate);
 
         assertThat(ranking.rank(List.of(one.assessed()))
                         .get(0)

@@ -294,7 +294,8 @@ class GatesTest {
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(
-                one.id, new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
+                one.id,
+                new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
     }
 
     private static Verdict verdictOf(String id, Assessment... all) {

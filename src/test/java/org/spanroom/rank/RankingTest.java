@@ -85,8 +85,7 @@ class RankingTest {
 
     @Test
     void unknownCriterionIsRefusedByName() {
-        var settings = scoring(
-                Map.of("lenght", new ScoringSettings.Criterion(1, new TreeMap<>(Map.of(0.0, 1.0)))));
+        var settings = scoring(Map.of("lenght", new ScoringSettings.Criterion(1, new TreeMap<>(Map.of(0.0, 1.0)))));
 
         assertThatThrownBy(() -> new Ranking(settings, ShippedConfig.get().room()))
                 .hasMessageContaining("lenght")
@@ -98,8 +97,7 @@ class RankingTest {
         var criteria = new TreeMap<>(SETTINGS.criteria());
         criteria.put("length", criterion(0, Map.of(0.0, 1.0)));
 
-        Score score =
-                new Ranking(scoring(criteria), ShippedConfig.get().room()).score(assessment("a", 3, 60, 45));
+        Score score = new Ranking(scoring(criteria), ShippedConfig.get().room()).score(assessment("a", 3, 60, 45));
 
         assertThat(score.parts()).extracting(Score.Part::criterion).containsExactly("room_gained", "ease_bends");
         // Worked by hand: 0.6 x 0.5 and 0.2 x 0.85, of weights that add up to 0.8.
@@ -110,10 +108,12 @@ class RankingTest {
     @MethodSource("seeds")
     void weightsCountAsSharesOfTheirSum(long seed) {
         var sevenfold = new TreeMap<String, ScoringSettings.Criterion>();
-        ShippedConfig.get().scoring()
+        ShippedConfig.get()
+                .scoring()
                 .criteria()
                 .forEach((key, one) -> sevenfold.put(key, criterion(7 * one.weightRatio(), one.curve())));
-        var shipped = new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         var scaled = new Ranking(scoring(sevenfold), ShippedConfig.get().room());
         Assessment one = random(new Random(seed), 0);
 
@@ -123,7 +123,8 @@ class RankingTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void quantitiesAloneGiveTheVerySamePoints(long seed) {
-        var shipped = new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         Assessment one = random(new Random(seed), 0);
 
         Score score = shipped.score(one);
@@ -138,7 +139,8 @@ class RankingTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void orderOfTwoDoesNotDependOnTheOthersNorOnTheOrderOfReading(long seed) {
-        var shipped = new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         var random = new Random(seed);
         var all = new ArrayList<Assessment>();
         for (int i = 0; i < 60; i++) {
