@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.spanroom.model.BendSettings;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Line;
 
@@ -25,7 +25,7 @@ import org.spanroom.model.Line;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class BendFinderBench {
-    private final BendFinder finder = new BendFinder(BendSettings.defaults());
+    private final BendFinder finder = new BendFinder(ShippedConfig.get().bend());
 
     /** Vertices of the line. */
     @Param({"6", "20", "200"})

@@ -10,9 +10,9 @@ import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bends;
 import org.spanroom.model.PullAssessment;
-import org.spanroom.model.PullSettings;
 import org.spanroom.model.Span;
 
 /** The pulls of three innerducts out of one span with two bends, from both ends, in three states of friction. */
@@ -23,7 +23,7 @@ import org.spanroom.model.Span;
 @Measurement(iterations = 5, time = 1)
 @Fork(1)
 public class PullAssessorBench {
-    private final PullAssessor assessor = new PullAssessor(PullSettings.defaults());
+    private final PullAssessor assessor = new PullAssessor(ShippedConfig.get().pull());
     private final Span span = PullCase.span(
             PullCase.ductWith(
                     PullCase.exampleInnerduct("i1"),

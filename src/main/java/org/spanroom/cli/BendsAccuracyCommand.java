@@ -2,8 +2,8 @@ package org.spanroom.cli;
 
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.corpus.BendAccuracy;
-import org.spanroom.model.BendSettings;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -52,7 +52,7 @@ final class BendsAccuracyCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--spans must lie in 1 to " + MOST_SPANS + ".");
         }
         console.out()
-                .print(BendAccuracy.measure(seed, spans, BendSettings.defaults())
+                .print(BendAccuracy.measure(seed, spans, ShippedConfig.get().bend())
                         .toText());
         console.out().flush();
         return ExitCode.OK;

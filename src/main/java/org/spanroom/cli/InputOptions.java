@@ -6,6 +6,7 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import picocli.CommandLine.Option;
 
 /** The options that say what is read; what is not given here stands in the config. */
@@ -13,7 +14,8 @@ final class InputOptions {
     @Option(
             names = "--config",
             paramLabel = "FILE",
-            description = "Config in YAML: inputs, field map, limits. What it leaves out has built-in values.")
+            description =
+                    "Config in YAML: inputs, field map, limits. What it leaves out has the shipped values; files that it names are relative to it.")
     @Nullable
     Path config;
 
@@ -67,7 +69,7 @@ final class InputOptions {
 
     /** Returns the config with these options in the place of what it says. */
     RunConfig apply() {
-        RunConfig base = config == null ? RunConfig.defaults() : ConfigReader.read(config);
+        RunConfig base = config == null ? ShippedConfig.get() : ConfigReader.read(config);
         InputConfig inputs = base.inputs();
         inputs = inputs.withRoutes(layer(inputs.routes(), routes, routesLayer));
         inputs = inputs.withVaults(layer(inputs.vaults(), vaults, vaultsLayer));

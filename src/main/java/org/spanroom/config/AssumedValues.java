@@ -40,26 +40,6 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
         }
     }
 
-    /**
-     * Returns the shipped values: a 4-in duct whose inside is 4 in, 1-1/4 in innerducts of SDR 13.5 (outside diameter 1.660 in, ASTM D2447 IPS, from memory) and cables of
-     * 0.7 in; all illustrative. The cable's mass takes a density of about 1000 kg/m3. How many innerducts and cables there are is
-     * never guessed unless the config says so.
-     */
-    public static AssumedValues defaults() {
-        return new AssumedValues(
-                Map.of(
-                        Term.INSIDE_DIAMETER, 101.6,
-                        Term.INNERDUCT_OUTSIDE_DIAMETER, 42.164,
-                        Term.INNERDUCT_SDR, 13.5,
-                        Term.CABLE_OUTSIDE_DIAMETER, 17.78,
-                        Term.CABLE_MASS, 0.25),
-                Map.of(
-                        Term.BORE_SHAPE, "round",
-                        Term.IN_SERVICE, "unknown",
-                        Term.FLOODED, "no",
-                        Term.CONDITION, "unknown"));
-    }
-
     public OptionalDouble findNumber(Term term) {
         Double number = numbers.get(term);
         return number == null ? OptionalDouble.empty() : OptionalDouble.of(number);

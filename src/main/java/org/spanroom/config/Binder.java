@@ -20,20 +20,20 @@ import java.util.TreeMap;
 import org.spanroom.model.Unit;
 
 /**
- * Makes records of config nodes: a section for a record, a snake-case key for each component, the given value for what is left out.
+ * Makes records of config nodes: a section for a record, a snake-case key for each component, a stand-in for what is left out.
  *
- * <p>Written out rather than left to a library so that a record's own values can stand in for missing keys, and so that every
+ * <p>Written out rather than left to a library so that another record's values can stand in for missing keys, and so that every
  * complaint names the line, the key and what would be right.
  */
 final class Binder {
     private Binder() {}
 
-    /** Returns the section as a record; keys that it lacks are taken from the given one. */
-    static <T extends Record> T bind(ConfigNode node, Class<T> type, T given) {
-        return type.cast(record(node, type, Optional.of(given), "the config"));
+    /** Returns the whole config as a record; keys that it lacks are taken from the stand-in. */
+    static <T extends Record> T bind(ConfigNode node, Class<T> type, StandIn given) {
+        return type.cast(record(node, type, given, "the config"));
     }
 
-    private static Object record(ConfigNode node, Class<?> type, Optional<?> given, String name) {
+    private static Object record(ConfigNode node, Class<?> type, StandIn given, String name) {
         ConfigNode.Mapping section = mapping(node, name);
         RecordComponent[] components = type.getRecordComponents();
         List<String> keys = Arrays.stream(components)
@@ -47,25 +47,26 @@ final class Binder {
         return construct(section, type, components, values);
     }
 
-    private static Object component(
-            ConfigNode.Mapping section, RecordComponent component, Optional<?> given, String name) {
+    /** Returns the value of one component: what its section says, or what stands in for that. */
+    static Object component(ConfigNode.Mapping section, RecordComponent component, StandIn given, String name) {
         String key = key(component.getName());
-        Optional<Object> standIn = given.map(record -> valueOf(component, record));
         ConfigNode.Entry entry = section.entries().get(key);
         if (entry != null) {
-            return value(entry.value(), component.getGenericType(), standIn, key);
+            return value(entry.value(), component.getGenericType(), given.component(component), key);
         }
-        return standIn.or(() -> absentOrEmpty(component.getType()))
-                .orElseThrow(() ->
-                        new ConfigProblem(section.line(), "the key '" + key + "' is missing in " + name, "Add it."));
+        Optional<Object> left = given.demandsAll() ? Optional.empty() : absentOrEmpty(component.getType());
+        return given.component(component).value().or(() -> left).orElseThrow(() -> missing(section, key, name));
+    }
+
+    static ConfigProblem missing(ConfigNode.Mapping section, String key, String name) {
+        return new ConfigProblem(section.line(), "the key '" + key + "' is missing in " + name, "Add it.");
     }
 
     /** Returns a node as a value of a component's type. */
-    static Object value(ConfigNode node, Type type, Optional<?> given, String key) {
+    static Object value(ConfigNode node, Type type, StandIn given, String key) {
         Class<?> raw = raw(type);
         if (node instanceof ConfigNode.Scalar scalar && scalar.isNull() && raw != String.class) {
-            Optional<?> standIn = absent(raw).isPresent() ? absent(raw) : given;
-            return standIn.orElseThrow(() -> wrongType(node, key, "a value"));
+            return absent(raw).or(given::value).orElseThrow(() -> wrongType(node, key, "a value"));
         }
         Optional<Object> ofTerms = TermSections.read(node, raw, given, key);
         if (ofTerms.isPresent()) {
@@ -75,13 +76,13 @@ final class Binder {
             return record(node, raw, given, key);
         }
         if (raw == List.class) {
-            return list(node, argument(type, 0), key);
+            return list(node, argument(type, 0), given.item(), key);
         }
         if (Map.class.isAssignableFrom(raw)) {
             return map(node, (ParameterizedType) type, given, key);
         }
         if (raw == Optional.class) {
-            return Optional.of(value(node, argument(type, 0), Optional.empty(), key));
+            return Optional.of(value(node, argument(type, 0), StandIn.NOTHING, key));
         }
         return simple(scalar(node, key), raw, key);
     }
@@ -105,38 +106,36 @@ final class Binder {
         };
     }
 
-    private static List<Object> list(ConfigNode node, Type itemType, String key) {
+    private static List<Object> list(ConfigNode node, Type itemType, StandIn given, String key) {
         if (!(node instanceof ConfigNode.Sequence sequence)) {
             throw wrongType(node, key, "a list, such as [a, b]");
         }
         var items = new ArrayList<Object>();
-        sequence.items().forEach(item -> items.add(value(item, itemType, Optional.empty(), key)));
+        sequence.items().forEach(item -> items.add(value(item, itemType, given, key)));
         return items;
     }
 
     /**
-     * Entries that are records of their own are filled up from the given map, which also says which keys there are; only a sorted
-     * map takes further ones.
+     * A map that has one of our words, or a record, for each key is filled up from the stand-in; of records only a sorted map takes
+     * keys that the stand-in lacks. Any other map, such as a curve, counts as it is written.
      */
-    private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, Optional<?> given, String key) {
+    private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, StandIn given, String key) {
         ConfigNode.Mapping section = mapping(node, key);
-        Type keyType = argument(type, 0);
+        Class<?> keyType = raw(argument(type, 0));
         Type valueType = argument(type, 1);
-        Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
-        var givenMap = new LinkedHashMap<Object, Object>();
-        if (raw(valueType).isRecord() && given.isPresent()) {
-            givenMap.putAll((Map<?, ?>) given.get());
-            result.putAll(givenMap);
-            if (raw(type) != SortedMap.class) {
-                demandKnownKeys(
-                        section, givenMap.keySet().stream().map(Binder::word).toList(), key);
-            }
+        boolean ofRecords = raw(valueType).isRecord();
+        boolean filledUp = ofRecords || keyType.isEnum();
+        boolean whole = keyType.isEnum() && section.entries().size() == keyType.getEnumConstants().length;
+        Map<?, ?> stands = (Map<?, ?>) (filledUp && !whole ? given.value() : Optional.empty()).orElse(Map.of());
+        if (ofRecords && !stands.isEmpty() && raw(type) != SortedMap.class) {
+            demandKnownKeys(section, stands.keySet().stream().map(Binder::word).toList(), key);
         }
+        Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
+        result.putAll(stands);
         section.entries().forEach((name, entry) -> {
-            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), raw(keyType), "a key of " + key);
-            result.put(
-                    mapKey,
-                    value(entry.value(), valueType, Optional.ofNullable(givenMap.get(mapKey)), key + "." + name));
+            Object mapKey = simple(new ConfigNode.Scalar(name, false, entry.line()), keyType, "a key of " + key);
+            StandIn before = stands.containsKey(mapKey) ? () -> Optional.of(stands.get(mapKey)) : given.item();
+            result.put(mapKey, value(entry.value(), valueType, before, key + "." + name));
         });
         return result;
     }

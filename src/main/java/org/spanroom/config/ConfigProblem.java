@@ -1,5 +1,8 @@
 package org.spanroom.config;
 
+import java.nio.file.Path;
+import org.spanroom.finding.InputException;
+
 /** Something wrong at a line of a config; turned into the one exception for unusable files where the file is known. */
 final class ConfigProblem extends RuntimeException {
     private static final long serialVersionUID = 1L;
@@ -13,15 +16,17 @@ final class ConfigProblem extends RuntimeException {
         this.remedy = remedy;
     }
 
+    /** Returns the exception for whoever reads a file, naming the file and the line. */
+    InputException in(Path file) {
+        String place = line > 0 ? "line " + line + ": " : "";
+        return new InputException(file, place + problem(), remedy, this);
+    }
+
     int line() {
         return line;
     }
 
     String problem() {
         return String.valueOf(getMessage());
-    }
-
-    String remedy() {
-        return remedy;
     }
 }

@@ -6,10 +6,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Catalog;
@@ -18,8 +17,8 @@ import org.spanroom.model.Term;
 /**
  * Reads the run's configuration from YAML.
  *
- * <p>Every key may be left out and then has the value of {@link RunConfig#defaults()}. File names in it are relative to the directory
- * that the program is started in, not to the config's own, so that they read the same as on the command line. Some sections may
+ * <p>A key that is left out has the shipped value ({@link ShippedConfig}). Input files and filed sections are named relative to the
+ * config's own folder, results relative to the directory that the program is started in, as on the command line. Some sections may
  * stand in a file of their own, whose name is then the section's value.
  */
 public final class ConfigReader {
@@ -33,16 +32,23 @@ public final class ConfigReader {
      * @throws InputException naming file, line, key and remedy if anything in it is not understood
      */
     public static RunConfig read(Path file) {
-        return read(file, root -> root);
+        return of(file, root -> {
+            Map<String, StandIn> filed = FiledSections.read(root, file, ShippedConfig.standIn());
+            RunConfig config =
+                    bound(FiledSections.without(root), ShippedConfig.standIn().with(filed));
+            return config.withInputs(config.inputs().withFiles(named -> ConfigFiles.beside(file, named)));
+        });
     }
 
     /**
-     * Reads the config that the record of a run holds: the member "config" of a JSON object, JSON being YAML too.
+     * Reads the config that the record of a run holds: the member "config" of a JSON object, JSON being YAML too. Its files are named
+     * as they were opened. What it leaves out had no value, or is a key that came with a later version and has the shipped one.
      *
      * @throws InputException if the file is no such record
      */
     public static RunConfig readRecorded(Path runFile) {
-        return read(runFile, ConfigReader::recorded);
+        StandIn given = ShippedConfig.standIn().with(Map.of("assumed", StandIn.NOTHING));
+        return of(runFile, root -> bound(recorded(root), given));
     }
 
     /**
@@ -61,30 +67,28 @@ public final class ConfigReader {
         throw new ConfigProblem(0, "this is no record of a run: it holds no config", "Name the folder of a run.");
     }
 
-    private static RunConfig read(Path file, UnaryOperator<ConfigNode> section) {
+    private static RunConfig of(Path file, Function<ConfigNode, RunConfig> reading) {
         try {
-            ConfigNode node = section.apply(YamlParser.parse(text(file, "Name a readable config file with --config.")));
-            RunConfig filed = FiledSections.read(node, RunConfig.defaults());
-            ConfigNode main = FiledSections.without(node);
-            var rows = new NamedRoom(main, catalog(main, filed));
-            RunConfig config = Binder.bind(rows.resolved(), RunConfig.class, filed);
-            rows.demandThatTheCableFits(config.room());
-            demandTermsOfTheirLayers(config);
-            demandRowsOfTheCatalog(config);
-            return config;
+            return reading.apply(YamlParser.parse(text(file, "Name a readable config file with --config.")));
         } catch (ConfigProblem e) {
-            String place = e.line() > 0 ? "line " + e.line() + ": " : "";
-            throw new InputException(file, place + e.problem(), e.remedy(), e);
+            throw e.in(file);
         }
     }
 
+    /** Returns the sections as a config. */
+    static RunConfig bound(ConfigNode root, StandIn given) {
+        var rows = new NamedRoom(root, catalog(root, given));
+        RunConfig config = Binder.bind(rows.resolved(), RunConfig.class, given);
+        rows.demandThatTheCableFits(config.room());
+        demandTermsOfTheirLayers(config);
+        demandRowsOfTheCatalog(config);
+        return config;
+    }
+
     /** The catalogue must be known before the sections that may name its rows. */
-    private static Catalog catalog(ConfigNode main, RunConfig filed) {
-        if (main instanceof ConfigNode.Mapping sections && sections.entries().containsKey("catalog")) {
-            ConfigNode rows = sections.entries().get("catalog").value();
-            return (Catalog) Binder.value(rows, Catalog.class, Optional.of(filed.catalog()), "catalog");
-        }
-        return filed.catalog();
+    private static Catalog catalog(ConfigNode root, StandIn given) {
+        ConfigNode.Mapping sections = Binder.mapping(root, "the config");
+        return (Catalog) Binder.component(sections, FiledSections.component("catalog"), given, "the config");
     }
 
     /** @param remedy what to do where there is no such file */

@@ -2,12 +2,13 @@ package org.spanroom.config;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.spanroom.model.Unit;
 
 /**
  * The table that lists what lies in each duct.
  *
- * @param file the CSV file; relative to the directory that the program is started in
+ * @param file the CSV file; a config names it relative to itself
  * @param encoding the text encoding, where it is not UTF-8
  * @param diameterUnit unit of outside diameters and walls
  * @param massUnit unit of mass per length
@@ -23,6 +24,10 @@ public record ContentsConfig(Optional<Path> file, Optional<String> encoding, Uni
         if (massUnit.dimension() != Unit.Dimension.MASS_PER_LENGTH) {
             throw new IllegalArgumentException("massUnit must be a unit of mass per length, was " + massUnit.symbol());
         }
+    }
+
+    ContentsConfig withFiles(UnaryOperator<Path> other) {
+        return new ContentsConfig(file.map(other), encoding, diameterUnit, massUnit);
     }
 
     public ContentsConfig withFile(Path otherFile) {

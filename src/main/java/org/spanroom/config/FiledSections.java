@@ -17,16 +17,18 @@ final class FiledSections {
     private FiledSections() {}
 
     /**
-     * Returns the given config with every section that is a file's name read from that file.
+     * Returns every section that is a file's name, read from that file.
      *
+     * @param config the file that names them
      * @throws InputException naming the section's own file if anything in it is not understood
      */
-    static RunConfig read(ConfigNode root, RunConfig given) {
-        RunConfig config = given;
-        for (Map.Entry<String, Path> filed : files(root).entrySet()) {
-            config = withSection(config, filed.getKey(), filed.getValue());
-        }
-        return config;
+    static Map<String, StandIn> read(ConfigNode root, Path config, StandIn given) {
+        var sections = new LinkedHashMap<String, StandIn>();
+        files(root).forEach((key, named) -> {
+            Object section = section(key, ConfigFiles.beside(config, named), given.component(component(key)));
+            sections.put(key, () -> Optional.of(section));
+        });
+        return sections;
     }
 
     /** Returns the nodes without the sections that are files' names. */
@@ -54,14 +56,16 @@ final class FiledSections {
 
     /** Reads one section's file on top of the values that the config has for it. */
     static RunConfig withSection(RunConfig config, String key, Path file) {
+        StandIn whole = () -> Optional.of(config);
+        return replaced(config, key, section(key, file, whole.component(component(key))));
+    }
+
+    private static Object section(String key, Path file, StandIn given) {
         try {
-            RecordComponent section = component(key);
-            Object given = Binder.valueOf(section, config);
             ConfigNode node = YamlParser.parse(ConfigReader.text(file, remedy(key)));
-            return replaced(config, key, Binder.value(node, section.getGenericType(), Optional.of(given), key));
+            return Binder.value(node, component(key).getGenericType(), given, key);
         } catch (ConfigProblem e) {
-            String place = e.line() > 0 ? "line " + e.line() + ": " : "";
-            throw new InputException(file, place + e.problem(), e.remedy(), e);
+            throw e.in(file);
         }
     }
 
@@ -80,7 +84,7 @@ final class FiledSections {
         return (RunConfig) Binder.construct(new ConfigNode.Mapping(Map.of(), 0), RunConfig.class, components, values);
     }
 
-    private static RecordComponent component(String key) {
+    static RecordComponent component(String key) {
         return Arrays.stream(RunConfig.class.getRecordComponents())
                 .filter(component -> Binder.key(component.getName()).equals(key))
                 .findFirst()

@@ -1,5 +1,8 @@
 package org.spanroom.config;
 
+import java.nio.file.Path;
+import java.util.function.UnaryOperator;
+
 /**
  * What is read.
  *
@@ -8,6 +11,12 @@ package org.spanroom.config;
 public record InputConfig(LayerConfig routes, LayerConfig vaults, ContentsConfig contents, LayerConfig zones) {
     public static final InputConfig NONE =
             new InputConfig(LayerConfig.NONE, LayerConfig.NONE, ContentsConfig.NONE, LayerConfig.NONE);
+
+    /** Returns the same inputs read from other files, each made of the file that stands here. */
+    public InputConfig withFiles(UnaryOperator<Path> other) {
+        return new InputConfig(
+                routes.withFiles(other), vaults.withFiles(other), contents.withFiles(other), zones.withFiles(other));
+    }
 
     public InputConfig withRoutes(LayerConfig other) {
         return new InputConfig(other, vaults, contents, zones);

@@ -2,11 +2,12 @@ package org.spanroom.config;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A layer to read.
  *
- * @param file the file; relative to the directory that the program is started in
+ * @param file the file; a config names it relative to itself
  * @param layer the layer's name, where the file holds several
  * @param crs the reference system, where the file states none or a wrong one
  * @param axisOrder which ordinate comes first in the file
@@ -18,6 +19,10 @@ public record LayerConfig(
 
     public LayerConfig withFile(Path otherFile) {
         return new LayerConfig(Optional.of(otherFile), layer, crs, axisOrder, fields);
+    }
+
+    LayerConfig withFiles(UnaryOperator<Path> other) {
+        return new LayerConfig(file.map(other), layer, crs, axisOrder, fields);
     }
 
     public LayerConfig withCrs(String otherCrs) {

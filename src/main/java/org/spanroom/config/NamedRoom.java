@@ -78,7 +78,7 @@ final class NamedRoom {
     /** Returns what to write instead of a name that no row has. */
     static String remedy(String wrong, List<String> names) {
         return names.isEmpty()
-                ? "There is no catalogue: name its file, such as catalog: config/catalog.yaml."
+                ? "That list of the catalogue is empty."
                 : "The nearest are: " + String.join(", ", NearestWord.nearest(wrong, names, NEAREST_SHOWN)) + ".";
     }
 

@@ -8,11 +8,11 @@ import org.spanroom.model.OutputFormat;
 /**
  * Where and how the results are written.
  *
- * @param folder the folder of this run; relative to the directory that the program is started in
+ * @param folder the folder of this run; relative to the directory that the program is started in, as on the command line
  * @param crs the reference system of the layers; that of the routes where none is given
  * @param formats the formats that the results are written in; the record of the run comes with any of them
- * @param packingFile a file outside that folder which carries packings of cross-sections to the next run; none where none is
- *     given
+ * @param packingFile a file outside that folder which carries packings of cross-sections to the next run, likewise relative; none
+ *     where none is given
  */
 public record OutputConfig(
         Optional<Path> folder, Optional<String> crs, List<OutputFormat> formats, Optional<Path> packingFile) {
@@ -23,8 +23,9 @@ public record OutputConfig(
         formats = List.copyOf(formats);
     }
 
-    public static OutputConfig defaults() {
-        return new OutputConfig(Optional.empty(), Optional.empty(), List.of(OutputFormat.values()), Optional.empty());
+    /** Returns the folder of results; {@code output/run} where none is given. */
+    public Path resultsFolder() {
+        return folder.orElse(Path.of("output", "run"));
     }
 
     public OutputConfig withFormats(List<OutputFormat> otherFormats) {
@@ -33,6 +34,10 @@ public record OutputConfig(
 
     public OutputConfig withFolder(Path otherFolder) {
         return new OutputConfig(Optional.of(otherFolder), crs, formats, packingFile);
+    }
+
+    OutputConfig withoutFolder() {
+        return new OutputConfig(Optional.empty(), crs, formats, packingFile);
     }
 
     public OutputConfig withCrs(String otherCrs) {

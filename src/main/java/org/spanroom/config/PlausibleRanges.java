@@ -24,32 +24,6 @@ public record PlausibleRanges(Map<Term, Double> least, Map<Term, Double> most) {
         }
     }
 
-    /** Returns the shipped ranges, wide enough for every size that standards list; our judgement. */
-    public static PlausibleRanges defaults() {
-        var least = new EnumMap<Term, Double>(Term.class);
-        var most = new EnumMap<Term, Double>(Term.class);
-        Object[][] table = {
-            {Term.INSIDE_DIAMETER, 20.0, 500.0},
-            {Term.INNERDUCT_COUNT, 0.0, 40.0},
-            {Term.INNERDUCT_OUTSIDE_DIAMETER, 8.0, 130.0},
-            {Term.INNERDUCT_SDR, 5.0, 45.0},
-            {Term.INNERDUCT_WALL, 0.5, 15.0},
-            {Term.CABLE_COUNT, 0.0, 100.0},
-            {Term.CABLE_OUTSIDE_DIAMETER, 2.0, 110.0},
-            {Term.CABLE_MASS, 0.005, 20.0},
-            {Term.YEAR, 1850.0, 2100.0},
-            {Term.RECORDED_LENGTH, 0.0, 20_000.0},
-            {Term.VAULT_ELEVATION, -450.0, 6000.0},
-            {Term.VAULT_VOLUME, 0.05, 500.0},
-            {Term.CIRCUITS_AT_RISK, 0.0, 1_000_000.0},
-        };
-        for (Object[] row : table) {
-            least.put((Term) row[0], (Double) row[1]);
-            most.put((Term) row[0], (Double) row[2]);
-        }
-        return new PlausibleRanges(least, most);
-    }
-
     /** Returns whether a value, in the unit that is kept, is believed. */
     public boolean contains(Term term, double kept) {
         return kept >= least.getOrDefault(term, Double.NEGATIVE_INFINITY)

@@ -11,13 +11,13 @@ import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.UncertaintySettings;
 
 /**
- * Everything that a run is told from outside the data. One component is one section of the file; a further section is one
- * further component with its value in {@link #defaults()}.
+ * Everything that a run is given from outside the data. One component is one section of the file; a further section is one
+ * further component and its keys in {@code config/spanroom.yaml}, which holds the shipped values.
  *
  * @param assumed values that stand in where the data has none
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
- * @param catalog sizes by name; empty unless the config names a file or holds rows
+ * @param catalog sizes by name
  * @param threads how many threads compute; 0 for as many as the machine has
  * @param strict whether findings beyond notes make the run fail
  */
@@ -44,26 +44,6 @@ public record RunConfig(
         if (threads < 0 || threads > MOST_THREADS) {
             throw new IllegalArgumentException("threads must lie in 0 to " + MOST_THREADS + ", was " + threads);
         }
-    }
-
-    public static RunConfig defaults() {
-        return new RunConfig(
-                InputConfig.NONE,
-                AssumedValues.defaults(),
-                ValueWords.defaults(),
-                PlausibleRanges.defaults(),
-                Catalog.EMPTY,
-                NetworkSettings.defaults(),
-                BendSettings.defaults(),
-                RoomSettings.defaults(),
-                PullSettings.defaults(),
-                RateSettings.defaults(),
-                PermitSettings.defaults(),
-                ScoringSettings.defaults(),
-                UncertaintySettings.defaults(),
-                OutputConfig.defaults(),
-                0,
-                false);
     }
 
     public RunConfig withInputs(InputConfig other) {

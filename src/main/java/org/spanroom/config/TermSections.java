@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -13,17 +14,15 @@ final class TermSections {
     private TermSections() {}
 
     /** Returns the section as the wanted type, or empty if that type is not one of these. */
-    static Optional<Object> read(ConfigNode node, Class<?> type, Optional<?> given, String key) {
+    static Optional<Object> read(ConfigNode node, Class<?> type, StandIn given, String key) {
         if (type == FieldMap.class) {
             return Optional.of(fields(Binder.mapping(node, key)));
         }
         if (type == AssumedValues.class) {
-            AssumedValues before = given.map(AssumedValues.class::cast).orElseGet(AssumedValues::defaults);
-            return Optional.of(assumed(Binder.mapping(node, key), before));
+            return Optional.of(assumed(Binder.mapping(node, key), given));
         }
         if (type == PlausibleRanges.class) {
-            PlausibleRanges before = given.map(PlausibleRanges.class::cast).orElseGet(PlausibleRanges::defaults);
-            return Optional.of(ranges(Binder.mapping(node, key), before));
+            return Optional.of(ranges(Binder.mapping(node, key), given));
         }
         return Optional.empty();
     }
@@ -71,12 +70,18 @@ final class TermSections {
         return TermQuantities.readUnit(Binder.scalar(node, "unit"), dimension, term.key());
     }
 
-    /** A term with nothing behind it takes the shipped value away. */
-    private static AssumedValues assumed(ConfigNode.Mapping section, AssumedValues given) {
+    /** A term with nothing behind it takes away the value that would stand in. */
+    private static AssumedValues assumed(ConfigNode.Mapping section, StandIn given) {
         var numbers = new EnumMap<Term, Double>(Term.class);
         var words = new EnumMap<Term, String>(Term.class);
-        numbers.putAll(given.numbers());
-        words.putAll(given.words());
+        Predicate<Term> isLeftOut = term -> !AssumedValues.NEVER_ASSUMED.contains(term)
+                && !section.entries().containsKey(term.key());
+        standIn(section, "assumed", isLeftOut, given)
+                .map(AssumedValues.class::cast)
+                .ifPresent(before -> {
+                    numbers.putAll(before.numbers());
+                    words.putAll(before.words());
+                });
         section.entries().forEach((key, entry) -> {
             Term term = term(key, entry.line());
             if (AssumedValues.NEVER_ASSUMED.contains(term)) {
@@ -106,11 +111,15 @@ final class TermSections {
         return number;
     }
 
-    private static PlausibleRanges ranges(ConfigNode.Mapping section, PlausibleRanges given) {
+    private static PlausibleRanges ranges(ConfigNode.Mapping section, StandIn given) {
         var least = new EnumMap<Term, Double>(Term.class);
         var most = new EnumMap<Term, Double>(Term.class);
-        least.putAll(given.least());
-        most.putAll(given.most());
+        standIn(section, "plausible", term -> TermQuantities.isNumber(term) && !hasBothBounds(section, term), given)
+                .map(PlausibleRanges.class::cast)
+                .ifPresent(before -> {
+                    least.putAll(before.least());
+                    most.putAll(before.most());
+                });
         section.entries().forEach((key, entry) -> {
             Term term = term(key, entry.line());
             if (!TermQuantities.isNumber(term)) {
@@ -133,6 +142,23 @@ final class TermSections {
         if (entry != null) {
             bounds.put(term, TermQuantities.readNumber(term, entry.value()));
         }
+    }
+
+    private static boolean hasBothBounds(ConfigNode.Mapping section, Term term) {
+        ConfigNode.Entry range = section.entries().get(term.key());
+        return range != null
+                && range.value() instanceof ConfigNode.Mapping bounds
+                && bounds.entries().size() == 2;
+    }
+
+    /** Returns what stands in where something of a term is left out; empty where the section is whole. */
+    private static Optional<Object> standIn(
+            ConfigNode.Mapping section, String name, Predicate<Term> isLeftOut, StandIn given) {
+        Optional<Term> missing = Arrays.stream(Term.values()).filter(isLeftOut).findFirst();
+        if (missing.isPresent() && given.demandsAll()) {
+            throw Binder.missing(section, missing.get().key(), name);
+        }
+        return missing.isPresent() ? given.value() : Optional.empty();
     }
 
     private static Term term(String key, int line) {

@@ -1,6 +1,5 @@
 package org.spanroom.config;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -59,33 +58,9 @@ public record ValueWords(
         demandApart(Map.of("sound", sound, "oval", oval, "collapsed", collapsed, "blocked", blocked));
     }
 
-    /** Returns the shipped words, common English ones. */
-    public static ValueWords defaults() {
-        return new ValueWords(
-                words("null, none, n/a, na, nan, -, --, ?, tbd, not recorded, <null>"),
-                words("live, in service, active, in use, yes, y, true, 1"),
-                words("dead, out of service, abandoned, retired, inactive, disused, no, n, false, 0"),
-                words("unknown, unk"),
-                words("yes, y, true, 1, flooded, wet, water, full of water"),
-                words("no, n, false, 0, dry, not flooded"),
-                words("yes, y, true, 1, given, allowed"),
-                words("no, n, false, 0, refused, forbidden"),
-                words("round, circular, circle"),
-                words("square, rectangular"),
-                words("sound, good, ok, fair, intact"),
-                words("oval, deformed, flattened, squashed"),
-                words("collapsed, crushed, broken"),
-                words("blocked, obstructed, plugged"),
-                words("direct buried, direct-buried, direct_buried, buried"));
-    }
-
     /** Returns the word as it is compared: without blanks around it, in lower case. */
     public static String fold(String word) {
         return word.strip().toLowerCase(Locale.ROOT);
-    }
-
-    private static List<String> words(String list) {
-        return Arrays.asList(list.split(", ", -1));
     }
 
     private static List<String> folded(List<String> words) {

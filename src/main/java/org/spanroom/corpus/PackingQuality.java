@@ -178,22 +178,8 @@ public final class PackingQuality {
                 Set.of());
     }
 
-    /** Nothing is added and nothing is kept free: the same question before and after. */
+    /** Nothing is added and nothing is kept free, whatever the first three say: the same question before and after. */
     private static RoomSettings withoutSleeves() {
-        RoomSettings usual = RoomSettings.defaults();
-        return new RoomSettings(
-                usual.designCableOutsideDiameterMm(),
-                usual.innerductToCableRatio(),
-                usual.cellsPerSleeve(),
-                0,
-                List.of(),
-                1,
-                1,
-                1,
-                0,
-                0,
-                false,
-                true,
-                false);
+        return new RoomSettings(12.7, 2, 3, 0, List.of(), 1, 1, 1, 0, 0, false, true, false);
     }
 }

@@ -36,15 +36,6 @@ public record BendSettings(
         Check.notNegative("chordCutM", chordCutM);
     }
 
-    /**
-     * Returns the shipped values. Sweep radii: 36 in for ducts of 3 in and more, 18 in below (UFGS 16525A). A 3-inch duct
-     * may have a bore of little over 69 mm and a 2-1/2-inch one of up to 63 mm (from memory: 3.500 in outside in SDR 9,
-     * 2.875 in outside in schedule 40), so 66 mm tells them apart. The other values are common practice, no source.
-     */
-    public static BendSettings defaults() {
-        return new BendSettings(0.3, 2, 0.9144, 0.4572, 66, 1, 5, 12, 0.75);
-    }
-
     /** Returns the radius that is assumed for a bend whose line shows none. */
     public double sweepRadiusM(double insideDiameterMm) {
         return insideDiameterMm >= largeBoreFromMm ? sweepRadiusLargeBoreM : sweepRadiusSmallBoreM;

@@ -16,8 +16,6 @@ public record Catalog(
         List<InnerductSize> innerducts,
         List<Sleeve> sleeves,
         List<DesignCable> designCables) {
-    public static final Catalog EMPTY = new Catalog(List.of(), List.of(), List.of(), List.of());
-
     public Catalog {
         outerDucts = List.copyOf(outerDucts);
         innerducts = List.copyOf(innerducts);

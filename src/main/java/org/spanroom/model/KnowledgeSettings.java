@@ -42,28 +42,4 @@ public record KnowledgeSettings(
             throw new IllegalArgumentException("terms, or one of the other weights, must have a weight above 0");
         }
     }
-
-    /**
-     * Returns the shipped weights, illustrative: what decides whether innerducts come out counts most. The quality levels of
-     * position are those of ASCE 38, A the best; their values are our judgement.
-     */
-    public static KnowledgeSettings defaults() {
-        var terms = new EnumMap<Term, Double>(Term.class);
-        terms.put(Term.INNERDUCT_COUNT, 3.0);
-        terms.put(Term.CABLE_COUNT, 3.0);
-        terms.put(Term.IN_SERVICE, 3.0);
-        terms.put(Term.INSIDE_DIAMETER, 2.0);
-        terms.put(Term.INNERDUCT_OUTSIDE_DIAMETER, 2.0);
-        terms.put(Term.INNERDUCT_SDR, 1.0);
-        terms.put(Term.CABLE_OUTSIDE_DIAMETER, 2.0);
-        terms.put(Term.CABLE_MASS, 1.0);
-        terms.put(Term.CONDITION, 2.0);
-        terms.put(Term.FLOODED, 1.0);
-        return new KnowledgeSettings(
-                terms,
-                2,
-                Map.of("QL-A", 1.0, "QL-B", 0.7, "QL-C", 0.4, "QL-D", 0.1),
-                1,
-                new TreeMap<>(Map.of(1960.0, 0.0, 2010.0, 1.0)));
-    }
 }

@@ -13,13 +13,4 @@ public record NeighbourSettings(double restingShareRatio, int wedgedFromInnerduc
         Check.within("restingShareRatio", restingShareRatio, 0, 1);
         Check.positive("wedgedFromInnerducts", wedgedFromInnerducts);
     }
-
-    /**
-     * Returns the shipped values, our judgement: of three equal innerducts in a round bore the upper one rests half on
-     * each of the lower two, so that a lower one carries a quarter of its two neighbours' weight and lies between the
-     * wall and one of them; one or two innerducts lie free on the floor.
-     */
-    public static NeighbourSettings defaults() {
-        return new NeighbourSettings(0.25, 2);
-    }
 }

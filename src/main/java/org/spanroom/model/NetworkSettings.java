@@ -38,13 +38,4 @@ public record NetworkSettings(
         Check.notNegative("lengthDifferenceRatio", lengthDifferenceRatio);
         Check.notNegative("lengthDifferenceM", lengthDifferenceM);
     }
-
-    /**
-     * Returns the values used where the config says nothing: snapping within 1 m, joining within 0.5 m, gaps reported to
-     * 5 m, vaults merged within 0.3 m, no span under 1 m, the drawing counts, recorded vaults reach 10 m, lengths
-     * differ beyond 5 % and 2 m. Common practice, no source.
-     */
-    public static NetworkSettings defaults() {
-        return new NetworkSettings(1, 0.5, 5, 0.3, 1, ValueSource.DRAWN, ValueSource.DRAWN, 10, 0.05, 2);
-    }
 }

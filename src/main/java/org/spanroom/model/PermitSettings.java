@@ -28,10 +28,6 @@ public record PermitSettings(
     /** The kind of a zone whose own kind is not recorded or not known. */
     public static final String OTHER = "other";
 
-    /** The kinds that the program comes with, in the order in which people list them. */
-    public static final List<String> SHIPPED_KINDS =
-            List.of("cut_ban", "night_only", "environmental", "heritage", "rail", "water", "school", "event", OTHER);
-
     private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9_]*");
 
     /** What work needs wherever it is done. */
@@ -56,63 +52,6 @@ public record PermitSettings(
             throw new IllegalArgumentException("kinds must have the key " + OTHER + ", for zones of no known kind");
         }
         words(kinds);
-    }
-
-    /**
-     * Returns the shipped settings; all illustrative. That street cuts are banned for years after paving, and that such bans
-     * let existing conduit be used, has examples in municipal codes (methods, on permits); lead times are of the size that
-     * such codes name, from 72 hours for a traffic plan to 60 days for a highway permit.
-     */
-    public static PermitSettings defaults() {
-        return new PermitSettings(
-                "",
-                false,
-                0.5,
-                new Base(
-                        keysOf("traffic_control, lane_closure, confined_space_entry"),
-                        keysOf("traffic_control, lane_closure, confined_space_entry, street_cut, restoration"),
-                        5,
-                        60),
-                shippedKinds());
-    }
-
-    private static SortedMap<String, ZoneKind> shippedKinds() {
-        var kinds = new TreeMap<String, ZoneKind>();
-        kinds.put(
-                "cut_ban",
-                kind("no-cut, no cut, moratorium, street cut ban, pavement moratorium", "", "", "ban_exception", 0, 90)
-                        .banning());
-        kinds.put(
-                "night_only",
-                kind("night, night work only", "night_work", "", "night_work", 10, 10)
-                        .atNight());
-        kinds.put(
-                "environmental",
-                kind("environment, habitat, contaminated", "", "", "environmental_review, soil_disposal", 0, 60)
-                        .kind());
-        kinds.put(
-                "heritage",
-                kind("historic, conservation", "", "", "heritage_review, archaeology_watch", 0, 60)
-                        .kind());
-        kinds.put(
-                "rail",
-                kind("railway, tram", "track_access", "", "rail_crossing", 30, 120)
-                        .kind());
-        kinds.put(
-                "water",
-                kind("waterway, watercourse, wetland", "dewatering", "", "water_crossing", 15, 90)
-                        .kind());
-        kinds.put(
-                "school",
-                kind("school zone", "school_hours", "", "school_hours", 5, 5).kind());
-        kinds.put(
-                "event",
-                kind("event window, embargo", "event_clearance", "", "event_clearance", 10, 10)
-                        .kind());
-        kinds.put(
-                OTHER,
-                kind("", "zone_review", "zone_review", "zone_review", 20, 20).kind());
-        return kinds;
     }
 
     /** Finds the day that the run is made for. */
@@ -174,42 +113,5 @@ public record PermitSettings(
             }
         }
         return keys.stream().distinct().sorted().toList();
-    }
-
-    private static List<String> keysOf(String list) {
-        return list.isEmpty() ? List.of() : List.of(list.split(", ", -1));
-    }
-
-    private static Draft kind(
-            String words, String atVault, String along, String newBuild, int recoveryDays, int newBuildDays) {
-        return new Draft(words, atVault, along, newBuild, recoveryDays, newBuildDays);
-    }
-
-    /** A shipped kind as the table above has it. */
-    private record Draft(
-            String words, String atVault, String along, String newBuild, int recoveryDays, int newBuildDays) {
-        ZoneKind kind() {
-            return make(false, false);
-        }
-
-        ZoneKind banning() {
-            return make(true, false);
-        }
-
-        ZoneKind atNight() {
-            return make(false, true);
-        }
-
-        private ZoneKind make(boolean cutBan, boolean nightOnly) {
-            return new ZoneKind(
-                    keysOf(words),
-                    keysOf(atVault),
-                    keysOf(along),
-                    keysOf(newBuild),
-                    cutBan,
-                    nightOnly,
-                    recoveryDays,
-                    newBuildDays);
-        }
     }
 }

@@ -36,11 +36,6 @@ public record PullLimits(
         double warnLengthM,
         double refuseLengthM,
         List<KindRadius> tightVaults) {
-
-    /** Illustrative: what an opening of three by four feet leaves to turn in. */
-    private static final List<KindRadius> TIGHT_VAULTS =
-            List.of(new KindRadius("handhole", 0.48), new KindRadius("pull box", 0.48));
-
     /** The smallest unsupported bend radius of one size of innerduct. */
     public record SizeRadius(double outsideDiameterMm, double radiusM) {
         public SizeRadius {
@@ -81,31 +76,6 @@ public record PullLimits(
         innerductRadii = innerductRadii.stream()
                 .sorted(Comparator.comparingDouble(SizeRadius::outsideDiameterMm))
                 .toList();
-    }
-
-    /**
-     * Returns the shipped limits.
-     *
-     * <ul>
-     *   <li>wall stress 1100 psi: Plastics Pipe Institute handbook ch. 12, 12-hour value for PE3xxx; makers' short-term
-     *       ratings of new pipe are about twice as high and not for pipe that has lain for years
-     *   <li>cable 2670 N, of which 30 % in service, and 20 diameters of radius under load: ICEA S-87-640
-     *   <li>cable sidewall 11 kN/m: long-term crush of GR-20 and ICEA cables, from memory
-     *   <li>unsupported radii 12, 14, 18, 20, 26 in for 3/4 to 2 in SDR 13.5: conduit data sheet, maker not named
-     *   <li>total 180 degrees: MIL-HDBK-1012/3; 360 degrees: National Electrical Code
-     *   <li>600 ft: TIA-758, from memory
-     *   <li>machine pull, innerduct sidewall, vault exit radius and the length to refuse above are illustrative
-     * </ul>
-     */
-    public static PullLimits defaults() {
-        var radii = List.of(
-                new SizeRadius(26.67, 0.3048),
-                new SizeRadius(33.401, 0.3556),
-                new SizeRadius(42.164, 0.4572),
-                new SizeRadius(48.26, 0.5080),
-                new SizeRadius(60.325, 0.6604));
-        return new PullLimits(
-                7.584, 8900, 2670, 0.30, 7300, 11_000, 20, radii, 0.75, 180, 360, 182.88, 365.76, TIGHT_VAULTS);
     }
 
     /** Returns the radius on which an innerduct turns out of a vault of this kind. */

@@ -36,34 +36,4 @@ public record PullSettings(
         Check.notNegative("gradeToleranceM", gradeToleranceM);
         Check.positive("gradeRadiusM", gradeRadiusM);
     }
-
-    /**
-     * Returns the shipped values.
-     *
-     * <ul>
-     *   <li>wander 90 degrees in 500 ft (152.4 m): Najafi, Trenchless Technology Piping, Eq. 5.20; published for bored pipe,
-     *       a stand-in here
-     *   <li>breakaway 1.3: static over kinetic friction is 1.2 to 1.5, from memory
-     *   <li>density 955 kg/m3: upper end for polyethylene conduit resin; with the average wall it gives the published
-     *       weights within 1 lb per 1000 ft
-     *   <li>vertical radius 7.6 m: UFGS 16525A 3.5.1, long sweeps of at least 25 ft
-     *   <li>no drag of the slitter, sealed innerducts when flooded (the heavier case), and the tolerance of 0.15 m are our
-     *       judgement
-     * </ul>
-     */
-    public static PullSettings defaults() {
-        return new PullSettings(
-                FrictionSets.defaults(),
-                Friction.DRY,
-                Math.PI / 2 / 152.4,
-                1.3,
-                0,
-                false,
-                true,
-                955,
-                0.15,
-                7.6,
-                NeighbourSettings.defaults(),
-                PullLimits.defaults());
-    }
 }

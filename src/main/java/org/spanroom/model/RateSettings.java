@@ -3,7 +3,9 @@ package org.spanroom.model;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What hours, money, material and new build are reckoned with, each rate with its source.
@@ -26,6 +28,12 @@ public record RateSettings(
         Check.notBlank("currency", currency);
         surfaces = Collections.unmodifiableMap(copyOf(Surface.class, surfaces));
         standard = Collections.unmodifiableMap(copyOf(RateKey.class, standard));
+        for (Surface surface : Surface.values()) {
+            if (!surfaces.containsKey(surface)) {
+                throw new IllegalArgumentException(
+                        "surfaces must have the words for " + surface.name().toLowerCase(Locale.ROOT));
+            }
+        }
         byVaultKind = List.copyOf(byVaultKind);
         byZoneKind = List.copyOf(byZoneKind);
         for (RateKey key : RateKey.values()) {
@@ -37,21 +45,9 @@ public record RateSettings(
         }
     }
 
-    /** Returns the shipped rates; each says its source, and most of them are illustrative. */
-    public static RateSettings defaults() {
-        return new RateSettings(
-                "USD",
-                Map.of(
-                        Surface.ROADWAY,
-                        List.of("roadway", "street", "asphalt", "concrete", "stone setts", "brick", "gravel"),
-                        Surface.SIDEWALK,
-                        List.of("sidewalk", "footway", "flags", "slabs"),
-                        Surface.VERGE,
-                        List.of("verge", "grass verge", "grass", "soil", "unpaved")),
-                Surface.ROADWAY,
-                ShippedRates.standard(),
-                ShippedRates.byVaultKind(),
-                ShippedRates.byZoneKind());
+    /** Returns the rate that holds where no other one does. */
+    Rate rate(RateKey key) {
+        return Objects.requireNonNull(standard.get(key));
     }
 
     /** Returns whether a recorded word means a surface, so that none needs to be assumed. */

@@ -30,7 +30,7 @@ public final class Rates {
     public static Rates of(RateSettings settings) {
         var rows = new ArrayList<Row>();
         for (RateKey key : KEYS) {
-            rows.add(new Row("", "", key, settings.standard().getOrDefault(key, new Rate(0, 0, 0, "none", "2000"))));
+            rows.add(new Row("", "", key, settings.rate(key)));
         }
         settings.byZoneKind().forEach(row -> rows.add(new Row("", row.kind(), row.rate(), row.there())));
         settings.byVaultKind().forEach(row -> rows.add(new Row(row.kind(), "", row.rate(), row.there())));

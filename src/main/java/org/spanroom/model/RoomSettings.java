@@ -109,31 +109,6 @@ public record RoomSettings(
                 deadCablesComeOut);
     }
 
-    /**
-     * Returns the shipped rules.
-     *
-     * <p>Fill limits: NEC Chapter 9 Table 1. Innerduct inside at least twice the cable: guidance, common practice without
-     * a source. Sleeves (one 3-cell sleeve in a 2-in duct, two in a 3-in, three in a 4-in): common practice without a
-     * source; the thresholds lie below the thickest wall of each trade size (HDPE SDR 11 and PVC Schedule 80: 48.6, 72.7
-     * and 93.5 mm). Design cable (0.5 in), fabric and allowances: illustrative.
-     */
-    public static RoomSettings defaults() {
-        return new RoomSettings(
-                12.7,
-                2.0,
-                3,
-                0.5,
-                List.of(new SleeveCount(48, 1), new SleeveCount(72, 2), new SleeveCount(93, 3)),
-                0.53,
-                0.31,
-                0.40,
-                2.0,
-                0.05,
-                false,
-                true,
-                false);
-    }
-
     /** Returns these rules for a mix of design cables. */
     public RoomSettings withDesignCables(List<DesignCable> mix) {
         return new RoomSettings(

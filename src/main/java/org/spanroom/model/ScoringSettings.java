@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * illustrative: an owner sets them to what the owner values.
  *
  * @param criteria by the criterion's key, as the ranking names it
- * @param gates whether each reason excludes; a reason that is left out does as shipped
+ * @param gates whether each reason excludes; every reason is named
  * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
  * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
  * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on, likewise
@@ -29,12 +29,6 @@ public record ScoringSettings(
         List<String> hardVaultKinds,
         List<String> hardVaultSurfaces,
         KnowledgeSettings knowledge) {
-    /** Illustrative: where a crew or the pulling gear finds little space. */
-    private static final List<String> HARD_KINDS = List.of("handhole", "pull box");
-
-    /** Illustrative: where traffic must be kept away. */
-    private static final List<String> HARD_SURFACES = List.of("roadway", "street", "carriageway");
-
     /**
      * The weight of one criterion, and its curve.
      *
@@ -57,59 +51,26 @@ public record ScoringSettings(
         if (!(criteria.values().stream().mapToDouble(Criterion::weightRatio).sum() > 0)) {
             throw new IllegalArgumentException("at least one criterion must have a weightRatio above 0");
         }
-        var all = shippedGates();
-        all.putAll(gates);
-        gates = Collections.unmodifiableMap(all);
+        for (Exclusion reason : Exclusion.values()) {
+            if (!gates.containsKey(reason)) {
+                throw new IllegalArgumentException("gates must have the reason " + reason.key());
+            }
+        }
+        gates = Collections.unmodifiableMap(new EnumMap<>(gates));
         hardVaultKinds = List.copyOf(hardVaultKinds);
         hardVaultSurfaces = List.copyOf(hardVaultSurfaces);
     }
 
-    /** Scoring by the given criteria, with all else as shipped. */
-    public ScoringSettings(Map<String, Criterion> criteria) {
-        this(criteria, Map.of(), false, HARD_KINDS, HARD_SURFACES, KnowledgeSettings.defaults());
-    }
-
     /** Returns whether a reason excludes. */
     public boolean excludes(Exclusion reason) {
-        return gates.getOrDefault(reason, true);
+        return Boolean.TRUE.equals(gates.get(reason));
     }
 
-    /** Returns these settings with other gates; those that are left out are as shipped. */
+    /** Returns these settings with some gates switched. */
     public ScoringSettings withGates(Map<Exclusion, Boolean> others) {
+        var switched = new EnumMap<>(gates);
+        switched.putAll(others);
         return new ScoringSettings(
-                criteria, others, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);
-    }
-
-    /** Returns the shipped, illustrative scoring. */
-    public static ScoringSettings defaults() {
-        var criteria = new TreeMap<String, Criterion>();
-        criteria.put("room_gained", criterion(0.30, List.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)));
-        criteria.put("shortage", criterion(0.10, List.of(0.0, 1.0, 1.0, 0.5, 3.0, 0.0)));
-        criteria.put("ease_pull", criterion(0.20, List.of(0.0, 1.0, 60.0, 0.8, 90.0, 0.4, 100.0, 0.1, 150.0, 0.0)));
-        criteria.put("ease_bends", criterion(0.05, List.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0)));
-        criteria.put("ease_water", criterion(0.05, List.of(0.0, 1.0, 1.0, 0.5, 3.0, 0.0)));
-        criteria.put("ease_access", criterion(0.05, List.of(0.0, 1.0, 2.0, 0.5, 4.0, 0.0)));
-        criteria.put("saving", criterion(0.15, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 0.8, 10.0, 1.0)));
-        criteria.put("permits_avoided", criterion(0.05, List.of(0.0, 0.0, 1.0, 0.4, 4.0, 1.0)));
-        criteria.put("knowledge", criterion(0.05, List.of(0.0, 0.0, 50.0, 0.3, 100.0, 1.0)));
-        criteria.put("length", criterion(0, List.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)));
-        return new ScoringSettings(criteria);
-    }
-
-    /** A pull that fails on paper is no reason by itself: forces are uncertain by a factor of two. */
-    private static Map<Exclusion, Boolean> shippedGates() {
-        var gates = new EnumMap<Exclusion, Boolean>(Exclusion.class);
-        for (Exclusion reason : Exclusion.values()) {
-            gates.put(reason, reason != Exclusion.PULL_FAILS);
-        }
-        return gates;
-    }
-
-    private static Criterion criterion(double weightRatio, List<Double> quantitiesAndValues) {
-        var curve = new TreeMap<Double, Double>();
-        for (int i = 0; i < quantitiesAndValues.size(); i += 2) {
-            curve.put(quantitiesAndValues.get(i), quantitiesAndValues.get(i + 1));
-        }
-        return new Criterion(weightRatio, curve);
+                criteria, switched, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);
     }
 }

@@ -43,14 +43,6 @@ public record UncertaintySettings(
         Check.within("blockedUnknownRatio", blockedUnknownRatio, 0, 1);
     }
 
-    /**
-     * Returns the shipped settings. That a 4-in duct's inside differs by up to 6 % between types is what NEC Chapter 9 Table 4 shows
-     * (3.786 to 4.289 in); all chances are illustrative.
-     */
-    public static UncertaintySettings defaults() {
-        return new UncertaintySettings(true, 1, 64, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06);
-    }
-
     /** Returns these settings with the simulation on or off. */
     public UncertaintySettings withSimulated(boolean on) {
         return new UncertaintySettings(

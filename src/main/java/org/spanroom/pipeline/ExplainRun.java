@@ -62,11 +62,13 @@ public final class ExplainRun {
      * @throws InputException if an input of the run is missing or has changed, or no span has that id
      */
     public Reckoning run(String spanId) {
-        RunConfig config = ConfigReader.readRecorded(recorded.file());
-        recorded.inputs().forEach(input -> input.files().forEach(this::demandUnchanged));
+        RunConfig asRecorded = ConfigReader.readRecorded(recorded.file());
+        var files = new RecordedFiles(folder, asRecorded.output());
+        RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
+        recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(files.find(part))));
         var run = new RankRun(config, progress);
         InputData inputs = run.read();
-        demandSameFiles(inputs);
+        demandSameFiles(inputs, files);
         Network network = run.cut(inputs);
         String wanted = idInRun(network, spanId);
         AssessedSpans ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
@@ -96,12 +98,13 @@ public final class ExplainRun {
     }
 
     /** A file that has come in beside the recorded ones, such as a Shapefile's code page, would be read too. */
-    private void demandSameFiles(InputData inputs) {
+    private void demandSameFiles(InputData inputs, RecordedFiles files) {
         List<RunRecord.Input> now =
                 inputs.records().stream().map(RankRun::recordOf).toList();
         for (int i = 0; i < now.size(); i++) {
-            List<RunRecord.Part> before =
-                    i < recorded.inputs().size() ? recorded.inputs().get(i).files() : List.of();
+            Stream<RunRecord.Part> recordedParts =
+                    i < recorded.inputs().size() ? recorded.inputs().get(i).files().stream() : Stream.empty();
+            List<RunRecord.Part> before = recordedParts.map(files::find).toList();
             for (RunRecord.Part part : now.get(i).files()) {
                 if (!before.contains(part)) {
                     throw new InputException(

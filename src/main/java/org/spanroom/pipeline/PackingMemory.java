@@ -23,10 +23,7 @@ final class PackingMemory {
 
     /** Refuses a file within the folder of results, which is replaced whole. */
     static void check(OutputConfig output) {
-        Path folder = output.folder()
-                .orElse(Path.of("output", "run"))
-                .toAbsolutePath()
-                .normalize();
+        Path folder = output.resultsFolder().toAbsolutePath().normalize();
         output.packingFile()
                 .filter(file -> file.toAbsolutePath().normalize().startsWith(folder))
                 .ifPresent(file -> {

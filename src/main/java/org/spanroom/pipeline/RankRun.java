@@ -141,9 +141,12 @@ public final class RankRun {
     }
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
-        Path folder = config.output().folder().orElse(Path.of("output", "run"));
         return new OutputSettings(
-                folder, overwrite, crs, Set.copyOf(config.output().formats()), SpanRun.threads(config));
+                config.output().resultsFolder(),
+                overwrite,
+                crs,
+                Set.copyOf(config.output().formats()),
+                SpanRun.threads(config));
     }
 
     static RunRecord.Input recordOf(InputRecord input) {

@@ -67,7 +67,7 @@ public final class RescoreRun {
             var settings = new OutputSettings(folder, overwrite, crs, Set.of(), 1);
             var writer = new RescoredWriter(settings, new LayerOptions(crs, writtenAt));
             progress.begin("rank spans anew", -1);
-            var rescoring = new Rescoring(config.scoring());
+            var rescoring = new Rescoring(config.scoring(), config.room());
             List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
             progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
             var rescored = new RescoredWriter.Rescored(rescoring.criteria(), layer.columns(), spans);

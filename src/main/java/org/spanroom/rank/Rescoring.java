@@ -28,11 +28,12 @@ public final class Rescoring {
     /**
      * Prepares a scoring.
      *
+     * @param room the rules that the spans' room was counted by
      * @throws IllegalArgumentException if the settings name a criterion that does not exist
      */
-    public Rescoring(ScoringSettings settings) {
+    public Rescoring(ScoringSettings settings, RoomSettings room) {
         this.settings = settings;
-        this.ranking = new Ranking(settings, RoomSettings.defaults());
+        this.ranking = new Ranking(settings, room);
     }
 
     /** Returns the criteria that have a weight, in the order that {@link #score} takes their quantities in. */

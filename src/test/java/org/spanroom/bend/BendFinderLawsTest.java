@@ -11,6 +11,7 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bend;
 import org.spanroom.model.BendSettings;
 import org.spanroom.model.Bends;
@@ -21,7 +22,7 @@ class BendFinderLawsTest {
     private static final double BORE_MM = 102.26;
     private static final double SAME_DEG = 0.05;
 
-    private final BendFinder finder = new BendFinder(BendSettings.defaults());
+    private final BendFinder finder = new BendFinder(ShippedConfig.get().bend());
 
     static LongStream seeds() {
         return LongStream.range(0, 120);
@@ -70,7 +71,7 @@ class BendFinderLawsTest {
     @MethodSource("seeds")
     void scaleDoesNotMatterWhenTheSettingsScaleToo(long seed) {
         Line line = line(seed);
-        BendSettings s = BendSettings.defaults();
+        BendSettings s = ShippedConfig.get().bend();
         var doubled = new BendSettings(
                 2 * s.drawingToleranceM(),
                 s.minimumDeflectionDeg(),

@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bend.Turn;
-import org.spanroom.model.BendSettings;
 import org.spanroom.model.Line;
 
 /** Shapes whose bends are known by construction. */
@@ -23,7 +23,7 @@ class BendFinderTest {
 
     private static final double SMALL_SWEEP_M = 0.4572;
 
-    private final BendFinder finder = new BendFinder(BendSettings.defaults());
+    private final BendFinder finder = new BendFinder(ShippedConfig.get().bend());
 
     @Test
     void aRightAngleAtOneVertexIsOneAssumedSweep() {

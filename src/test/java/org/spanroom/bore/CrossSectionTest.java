@@ -15,6 +15,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Arrangement;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Condition;
@@ -33,7 +34,7 @@ import org.spanroom.model.Service;
 class CrossSectionTest {
     private static final double IN = 25.4;
 
-    private final RoomAssessor assessor = new RoomAssessor(RoomSettings.defaults());
+    private final RoomAssessor assessor = new RoomAssessor(ShippedConfig.get().room());
 
     @Test
     void theArrangementsBeforeAndAfterHoldEverythingWithoutOverlap() {
@@ -224,7 +225,7 @@ class CrossSectionTest {
     }
 
     private static RoomSettings withFill(double ratio) {
-        var d = RoomSettings.defaults();
+        var d = ShippedConfig.get().room();
         return new RoomSettings(
                 d.designCableOutsideDiameterMm(),
                 d.innerductToCableRatio(),

@@ -7,10 +7,10 @@ import static org.spanroom.bore.RoomAssessorTest.round;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Duct;
 import org.spanroom.model.KnownPacking;
 import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.RoomSettings;
 
 class KnownPackingTest {
     private static final List<Duct> DUCTS = Stream.of(2.047, 3.042, 3.998, 4.05)
@@ -22,9 +22,9 @@ class KnownPackingTest {
 
     @Test
     void whatAnEarlierRunFoundGivesTheSameAnswers() {
-        var first = new RoomAssessor(RoomSettings.defaults());
+        var first = new RoomAssessor(ShippedConfig.get().room());
         var rooms = DUCTS.stream().map(first::assess).toList();
-        var second = new RoomAssessor(RoomSettings.defaults());
+        var second = new RoomAssessor(ShippedConfig.get().room());
 
         assertThat(second.recall(first.known())).isEqualTo(first.known().size()).isPositive();
 
@@ -34,7 +34,7 @@ class KnownPackingTest {
 
     @Test
     void anArrangementThatDoesNotFitIsNotTakenOver() {
-        var first = new RoomAssessor(RoomSettings.defaults());
+        var first = new RoomAssessor(ShippedConfig.get().room());
         DUCTS.forEach(first::assess);
         List<KnownPacking> tooNarrow = first.known().stream()
                 .filter(known -> known.outcome() == PackingOutcome.FITS)
@@ -48,6 +48,7 @@ class KnownPackingTest {
                 .toList();
 
         assertThat(tooNarrow).isNotEmpty();
-        assertThat(new RoomAssessor(RoomSettings.defaults()).recall(tooNarrow)).isZero();
+        assertThat(new RoomAssessor(ShippedConfig.get().room()).recall(tooNarrow))
+                .isZero();
     }
 }

@@ -16,12 +16,12 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.corpus.PublishedPackings;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Duct;
 import org.spanroom.model.PackingOutcome;
 import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
 
 /**
  * Measures the packing and writes the figures to {@code target/packing-quality.md}.
@@ -85,7 +85,7 @@ class PackingQualityTest {
                     return RoomAssessorTest.round(boreIn, RoomAssessorTest.holding(cablesIn, random.nextInt(3)));
                 })
                 .toList();
-        var assessor = new RoomAssessor(RoomSettings.defaults());
+        var assessor = new RoomAssessor(ShippedConfig.get().room());
         long from = System.nanoTime();
         List<Room> rooms = ducts.parallelStream().map(assessor::assess).toList();
         double seconds = (System.nanoTime() - from) / 1e9;

@@ -18,6 +18,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Arrangement;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
@@ -37,7 +38,7 @@ import org.spanroom.model.Service;
 class PullChoiceTest {
     private static final double IN = 25.4;
 
-    private final RoomAssessor assessor = new RoomAssessor(RoomSettings.defaults());
+    private final RoomAssessor assessor = new RoomAssessor(ShippedConfig.get().room());
 
     @Test
     void theProposalGainsMostCablesAnHour() {
@@ -208,7 +209,7 @@ class PullChoiceTest {
 
     @Test
     void aMixOfDesignCablesIsRepeatedOverTheCells() {
-        var mix = RoomSettings.defaults().withDesignCables(List.of(new DesignCable(10, 2), new DesignCable(15, 1)));
+        var mix = ShippedConfig.get().room().withDesignCables(List.of(new DesignCable(10, 2), new DesignCable(15, 1)));
 
         Room room = new RoomAssessor(mix).assess(round(3.998, holding(List.of(0.5), 0)));
 
@@ -223,7 +224,7 @@ class PullChoiceTest {
 
     @Test
     void aMixOfOneIsTheSimpleCase() {
-        var mix = RoomSettings.defaults().withDesignCables(List.of(new DesignCable(12.7, 4)));
+        var mix = ShippedConfig.get().room().withDesignCables(List.of(new DesignCable(12.7, 4)));
         Duct duct = round(3.042, holding(List.of(0.5, 0.6), 1));
 
         assertThat(new RoomAssessor(mix).assess(duct)).isEqualTo(assessor.assess(duct));
@@ -232,14 +233,14 @@ class PullChoiceTest {
     /** A wide cable is a position's measure, and fills more of the bore: 40 % of a 2-in bore is 1.32 in2. */
     @Test
     void theWidestOfAMixNeedsAPositionAndFillCountsEachByItsSize() {
-        var mix = RoomSettings.defaults().withDesignCables(List.of(new DesignCable(6, 1), new DesignCable(25, 1)));
+        var mix = ShippedConfig.get().room().withDesignCables(List.of(new DesignCable(6, 1), new DesignCable(25, 1)));
 
         Room room = new RoomAssessor(mix).assess(round(2.047, holding(List.of(0.5), 1)));
 
         assertThat(room.positionsBefore()).isZero();
         // 3 cells: 6, 25 and 6 mm are 0.85 in2 and the old cable 0.20: within the limit
         assertThat(room.newCables()).isEqualTo(3);
-        var wider = RoomSettings.defaults().withDesignCables(List.of(new DesignCable(25, 1)));
+        var wider = ShippedConfig.get().room().withDesignCables(List.of(new DesignCable(25, 1)));
         // three of 25 mm are 2.28 in2
         assertThat(new RoomAssessor(wider)
                         .assess(round(2.047, holding(List.of(0.5), 1)))
@@ -272,7 +273,7 @@ class PullChoiceTest {
     }
 
     private static RoomSettings withDeadOut() {
-        var d = RoomSettings.defaults();
+        var d = ShippedConfig.get().room();
         return new RoomSettings(
                 d.designCableOutsideDiameterMm(),
                 d.innerductToCableRatio(),

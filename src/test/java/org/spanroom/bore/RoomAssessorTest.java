@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Condition;
@@ -28,7 +29,7 @@ import org.spanroom.model.Service;
 class RoomAssessorTest {
     private static final double IN = 25.4;
 
-    private final RoomAssessor assessor = new RoomAssessor(RoomSettings.defaults());
+    private final RoomAssessor assessor = new RoomAssessor(ShippedConfig.get().room());
 
     /**
      * NEC Chapter 9 Table 4, area of 100 % in square inches, as reprinted in public. Inside diameters are printed to
@@ -59,7 +60,7 @@ class RoomAssessorTest {
     void fillLimitsGiveTheAreasOfTheElectricalCode(int cables, double limitIn2) {
         double boreIn2 = Math.PI / 4 * 3.998 * 3.998;
 
-        assertThat(RoomSettings.defaults().fillLimitRatio(cables) * boreIn2).isCloseTo(limitIn2, within(0.0006));
+        assertThat(ShippedConfig.get().room().fillLimitRatio(cables) * boreIn2).isCloseTo(limitIn2, within(0.0006));
     }
 
     /** Worked here from the published sizes: 4-in Schedule 40, three 1-1/4-in innerducts with cables of 0.5, 0.5, 0.75 in. */
@@ -91,7 +92,7 @@ class RoomAssessorTest {
     @CsvSource({"2.047, 1", "1.943, 1", "3.042, 2", "2.864, 2", "3.998, 3", "3.682, 3", "4.289, 3", "3.521, 2", "1.2, 0"
     })
     void sleevesGoByDuctSize(double insideIn, int sleeves) {
-        assertThat(RoomSettings.defaults().sleevesFor(insideIn * IN)).isEqualTo(sleeves);
+        assertThat(ShippedConfig.get().room().sleevesFor(insideIn * IN)).isEqualTo(sleeves);
     }
 
     /** Common practice, no source: 3, 6, 9 new cables in 2-, 3-, 4-in ducts of usual contents. */
@@ -166,7 +167,7 @@ class RoomAssessorTest {
         var ducts = IntStream.range(0, 2_000)
                 .mapToObj(i -> round(3.0 + (i % 5) / 10.0, holding(List.of(0.5, 0.6), i % 3)))
                 .toList();
-        var alone = new RoomAssessor(RoomSettings.defaults());
+        var alone = new RoomAssessor(ShippedConfig.get().room());
         List<Room> inOrder = ducts.stream().map(alone::assess).toList();
 
         List<Room> together = ducts.parallelStream().map(assessor::assess).toList();
@@ -201,7 +202,7 @@ class RoomAssessorTest {
     }
 
     static RoomSettings settings(boolean oldCablesNeedCells, boolean oldCablesMayMove) {
-        var d = RoomSettings.defaults();
+        var d = ShippedConfig.get().room();
         return new RoomSettings(
                 d.designCableOutsideDiameterMm(),
                 d.innerductToCableRatio(),

@@ -3,12 +3,6 @@ package org.spanroom.bore;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.MapperFeature;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalInt;
@@ -18,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Catalog;
 import org.spanroom.model.Catalog.InnerductSize;
@@ -28,7 +23,6 @@ import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.PackingOutcome;
 import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Service;
 
 /** What the trade says of ducts, held against every duct of that size in the shipped catalogue. */
@@ -90,7 +84,7 @@ class TradeFactsTest {
         var cable = new Cable("c", cableIn * IN, 0.1, Service.LIVE);
         var innerduct = new Innerduct("i", pipe.outsideDiameterMm(), pipe.minimumWallMm(), List.of(cable));
         var contents = new Contents(Collections.nCopies(count, innerduct), List.of(), true);
-        return new RoomAssessor(RoomSettings.defaults()).assess(duct(size, contents));
+        return new RoomAssessor(ShippedConfig.get().room()).assess(duct(size, contents));
     }
 
     private static Duct duct(OuterDuct size, Contents contents) {
@@ -112,14 +106,6 @@ class TradeFactsTest {
     }
 
     private static Catalog shipped() {
-        try {
-            return YAMLMapper.builder()
-                    .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
-                    .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-                    .build()
-                    .readValue(Path.of("config/catalog.yaml").toFile(), Catalog.class);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ShippedConfig.get().catalog();
     }
 }

@@ -169,7 +169,7 @@ class CommandLineTest {
                 .isZero();
         String shipped = Files.readString(Path.of("config", "spanroom.yaml"));
         Path config = folder.resolve("city.yaml");
-        Files.writeString(config, shipped.replace("sample-gis/", folder.resolve("city") + "/"));
+        Files.writeString(config, shipped.replace("../sample-gis/", folder.resolve("city") + "/"));
         return config;
     }
 

@@ -64,9 +64,9 @@ class FormatsAgreeTest {
     /** Returns the shipped config for other files; for a Shapefile with field names cut as the format demands. */
     private Path config(String routes, String vaults, boolean cutNames) throws IOException {
         String text = Files.readString(Path.of("config", "spanroom.yaml"))
-                .replace("sample-gis/ducts.geojson", at(routes).toString())
-                .replace("sample-gis/vaults.geojson", at(vaults).toString())
-                .replace("sample-gis/", folder + "/");
+                .replace("../sample-gis/ducts.geojson", at(routes).toString())
+                .replace("../sample-gis/vaults.geojson", at(vaults).toString())
+                .replace("../sample-gis/", folder + "/");
         if (cutNames) {
             text = text.replace("field: innerduct_od_in", "field: innerduct_")
                     .replace("innerduct_sdr: innerduct_sdr", "innerduct_sdr: innerduc_1")

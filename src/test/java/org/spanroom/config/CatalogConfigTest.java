@@ -18,8 +18,6 @@ import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Term;
 
 class CatalogConfigTest {
-    private static final String SHIPPED = "catalog: config/catalog.yaml\n";
-
     @TempDir
     Path folder;
 
@@ -31,13 +29,13 @@ class CatalogConfigTest {
 
     @Test
     void theShippedCatalogueIsReadWhole() throws IOException {
-        Catalog catalog = read(SHIPPED).catalog();
+        Catalog catalog = read("").catalog();
 
         assertThat(catalog.outerDucts()).hasSizeGreaterThan(40);
         assertThat(catalog.innerducts()).hasSize(20);
         assertThat(catalog.sleeves()).hasSize(4);
         assertThat(catalog.designCables()).hasSize(5);
-        assertThat(RunConfig.defaults().catalog()).isEqualTo(Catalog.EMPTY);
+        assertThat(catalog).isSameAs(ShippedConfig.get().catalog());
     }
 
     @Test
@@ -52,7 +50,7 @@ class CatalogConfigTest {
     /** What run.json keeps of a config must give the same config again. */
     @Test
     void theRecordOfARunKeepsTheCatalogue() throws IOException {
-        RunConfig config = read(SHIPPED + "room: {sleeve: 2-cell, design_cable: 288 fibres}\n");
+        RunConfig config = read("room: {sleeve: 2-cell, design_cable: 288 fibres}\n");
         Path record = folder.resolve("run.json");
         Files.writeString(
                 record,
@@ -85,19 +83,19 @@ class CatalogConfigTest {
     @ParameterizedTest(name = "{0}: {1} cells, up to {2} sleeves")
     @CsvSource({"1-cell, 1, 6", "2-cell, 2, 4", "3-cell, 3, 3", "4-cell, 4, 2"})
     void aNamedSleeveGivesCellsFabricAndSleevesPerDuct(String name, int cells, int sleeves) throws IOException {
-        RoomSettings room = read(SHIPPED + "room:\n  sleeve: " + name + "\n  cells_per_sleeve:\n")
-                .room();
+        RoomSettings room =
+                read("room:\n  sleeve: " + name + "\n  cells_per_sleeve:\n").room();
 
         assertThat(room.cellsPerSleeve()).isEqualTo(cells);
         assertThat(room.sleeveFabricMm()).isEqualTo(0.5);
         assertThat(room.sleevesFor(101.6)).isEqualTo(sleeves);
-        assertThat(room.fillLimitMoreRatio()).isEqualTo(RoomSettings.defaults().fillLimitMoreRatio());
+        assertThat(room.fillLimitMoreRatio())
+                .isEqualTo(ShippedConfig.get().room().fillLimitMoreRatio());
     }
 
     @Test
     void aNumberBesideTheNameCounts() throws IOException {
-        RoomSettings room = read(SHIPPED
-                        + "room: {sleeve: 2-cell, cells_per_sleeve: 5, design_cable: 432 fibres,"
+        RoomSettings room = read("room: {sleeve: 2-cell, cells_per_sleeve: 5, design_cable: 432 fibres,"
                         + " design_cable_outside_diameter_mm: 11}\n")
                 .room();
 
@@ -109,19 +107,19 @@ class CatalogConfigTest {
     static List<List<String>> mistakes() {
         return List.of(
                 List.of(
-                        SHIPPED + "room:\n  sleeve: 3-cel",
-                        "line 3: sleeve: the catalogue has no row '3-cel'. The nearest are: 3-cell"),
+                        "room:\n  sleeve: 3-cel",
+                        "line 2: sleeve: the catalogue has no row '3-cel'. The nearest are: 3-cell"),
                 List.of(
-                        SHIPPED + "room: {design_cable: 145 fibres}",
-                        "line 2: design_cable: the catalogue has no row '145 fibres'. The nearest are: 144 fibres"),
-                List.of("room: {sleeve: 3-cell}", "There is no catalogue: name its file"),
+                        "room: {design_cable: 145 fibres}",
+                        "line 1: design_cable: the catalogue has no row '145 fibres'. The nearest are: 144 fibres"),
+                List.of("catalog: {sleeves: []}\nroom: {sleeve: 3-cell}", "That list of the catalogue is empty."),
                 List.of(
-                        SHIPPED + "room: {sleeve: 4-cell, design_cable: 432 fibres}",
-                        "line 2: the design cable of 17.8 mm does not go into a cell of the sleeve '4-cell', which takes"
+                        "room: {sleeve: 4-cell, design_cable: 432 fibres}",
+                        "line 1: the design cable of 17.8 mm does not go into a cell of the sleeve '4-cell', which takes"
                                 + " up to 16.0 mm"),
-                List.of(SHIPPED + "room: {sleeve: 4-cell, design_cable_outside_diameter_mm: 16.1}", "of 16.1 mm"),
+                List.of("room: {sleeve: 4-cell, design_cable_outside_diameter_mm: 16.1}", "of 16.1 mm"),
                 List.of(
-                        SHIPPED + "assumed: {duct_size: pvc41 4 in}",
+                        "assumed: {duct_size: pvc41 4 in}",
                         "assumed.duct_size: the catalogue has no row 'pvc41 4 in'. The nearest are: pvc40 4 in"),
                 List.of(
                         "catalog: none.yaml",
@@ -143,9 +141,7 @@ class CatalogConfigTest {
 
     @Test
     void aDefaultMayNameARow() throws IOException {
-        assertThat(read(SHIPPED + "assumed: {duct_size: PVC40 4 in}\n")
-                        .assumed()
-                        .findWord(Term.DUCT_SIZE))
+        assertThat(read("assumed: {duct_size: PVC40 4 in}\n").assumed().findWord(Term.DUCT_SIZE))
                 .contains("PVC40 4 in");
     }
 }

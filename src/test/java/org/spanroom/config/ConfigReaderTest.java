@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.RateKey;
+import org.spanroom.model.Surface;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -31,10 +31,10 @@ class ConfigReaderTest {
     }
 
     @Test
-    void anEmptyFileGivesTheDefaults() throws IOException {
-        assertThat(read("")).isEqualTo(RunConfig.defaults());
-        assertThat(read("# nothing\n")).isEqualTo(RunConfig.defaults());
-        assertThat(read("inputs:\nassumed:\n")).isEqualTo(RunConfig.defaults());
+    void anEmptyFileGivesTheShippedValues() throws IOException {
+        assertThat(read("")).isEqualTo(ShippedConfig.get());
+        assertThat(read("# nothing\n")).isEqualTo(ShippedConfig.get());
+        assertThat(read("inputs:\nassumed:\n")).isEqualTo(ShippedConfig.get());
     }
 
     @Test
@@ -55,7 +55,7 @@ class ConfigReaderTest {
                 """);
 
         LayerConfig routes = config.inputs().routes();
-        assertThat(routes.file()).contains(Path.of("data/ducts.gpkg"));
+        assertThat(routes.file()).contains(folder.resolve("data/ducts.gpkg"));
         assertThat(routes.layer()).contains("ducts");
         assertThat(routes.crs()).contains("EPSG:2263");
         assertThat(routes.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit())
@@ -65,7 +65,7 @@ class ConfigReaderTest {
         assertThat(routes.fields().find(Term.ROUTE).orElseThrow().unit()).isEmpty();
         assertThat(routes.fields().find(Term.CONDITION)).isEmpty();
         assertThat(routes.fields().fieldNames()).containsExactly("ID", "BORE", "LEN");
-        assertThat(config.assumed()).isEqualTo(AssumedValues.defaults());
+        assertThat(config.assumed()).isEqualTo(ShippedConfig.get().assumed());
     }
 
     /** 1 in = 25.4 mm and 1 lb/1000 ft = 0.00148816 kg/m (NIST SP 811, from memory). */
@@ -100,7 +100,8 @@ class ConfigReaderTest {
         RunConfig config = read("values:\n  live: [IN USE, 1, true]\n");
 
         assertThat(config.values().live()).containsExactly("in use", "1", "true");
-        assertThat(config.values().dead()).isEqualTo(ValueWords.defaults().dead());
+        assertThat(config.values().dead())
+                .isEqualTo(ShippedConfig.get().values().dead());
     }
 
     static List<List<String>> mistakes() {
@@ -220,35 +221,77 @@ class ConfigReaderTest {
         String json = new ObjectMapper().writeValueAsString(ConfigReader.asMap(config));
 
         assertThat(read(json)).isEqualTo(config);
-        assertThat(read(new ObjectMapper().writeValueAsString(ConfigReader.asMap(RunConfig.defaults()))))
-                .isEqualTo(RunConfig.defaults());
+        assertThat(read(new ObjectMapper().writeValueAsString(ConfigReader.asMap(ShippedConfig.get()))))
+                .isEqualTo(ShippedConfig.get());
     }
 
-    /** The shipped config must be understood, name every section and key, and change none of the shipped values. */
     @Test
-    void theShippedConfigNamesEveryKeyAndKeepsTheDefaults() throws IOException {
-        Path shipped = Path.of("config", "spanroom.yaml");
+    void filesAreNamedRelativeToTheConfigAndResultsAreNot() throws IOException {
+        Path sub = Files.createDirectory(folder.resolve("sub"));
+        Files.writeString(folder.resolve("weights.yaml"), "criteria:\n  length: {weight_ratio: 7}\n");
+        Path file = sub.resolve("c.yaml");
+        Files.writeString(file, """
+                scoring: ../weights.yaml
+                inputs:
+                  routes: {file: ducts.shp}
+                  vaults: {file: ../data/./vaults.shp}
+                  contents: {file: '%s'}
+                output: {folder: out, packing_file: packings.txt}
+                """.formatted(folder.resolve("a/../c.csv")));
 
-        RunConfig config = ConfigReader.read(shipped);
+        RunConfig config = ConfigReader.read(file);
 
-        assertThat(config.assumed()).isEqualTo(RunConfig.defaults().assumed());
-        assertThat(config.values()).isEqualTo(RunConfig.defaults().values());
-        assertThat(config.plausible()).isEqualTo(RunConfig.defaults().plausible());
-        assertThat(config.scoring()).isEqualTo(RunConfig.defaults().scoring());
-        assertThat(config.room()).isEqualTo(RunConfig.defaults().room());
-        assertThat(config.permit()).isEqualTo(RunConfig.defaults().permit());
-        assertThat(config.rates()).isEqualTo(RunConfig.defaults().rates());
-        String rates = Files.readString(Path.of("config", "rates.yaml"));
-        assertThat(Arrays.stream(RateKey.values()).map(RateKey::key))
-                .allSatisfy(key -> assertThat(rates).contains("\n  " + key + ": {"));
-        String text = Files.readString(shipped)
-                + Files.readString(Path.of("config", "scoring.yaml"))
-                + Files.readString(Path.of("config", "catalog.yaml"))
-                + Files.readString(Path.of("config", "permits.yaml"))
-                + rates;
-        assertThat(keys(RunConfig.class)).allSatisfy(key -> assertThat(text).contains(key + ":"));
-        assertThat(Arrays.stream(Term.values()).map(Term::key))
-                .allSatisfy(key -> assertThat(text).contains(key + ":"));
+        assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
+        assertThat(config.inputs().routes().file()).contains(sub.resolve("ducts.shp"));
+        assertThat(config.inputs().vaults().file()).contains(folder.resolve("data/vaults.shp"));
+        assertThat(config.inputs().contents().file()).contains(folder.resolve("a/../c.csv"));
+        assertThat(config.output().folder()).contains(Path.of("out"));
+        assertThat(config.output().packingFile()).contains(Path.of("packings.txt"));
+    }
+
+    @Test
+    void aFileBelowTheWorkingDirectoryKeepsAShortName() {
+        LayerConfig routes = ConfigReader.read(
+                        Path.of("config", "spanroom.yaml").toAbsolutePath())
+                .inputs()
+                .routes();
+
+        assertThat(routes.file()).contains(Path.of("sample-gis", "ducts.geojson"));
+    }
+
+    /** A missing value is written as a missing key; it must not come back as the shipped one. */
+    @Test
+    void theRecordOfARunKeepsWhatWasTakenAway() throws IOException {
+        RunConfig config = read("assumed: {cable_mass: , flooded: }\n");
+        Path record = folder.resolve("run.json");
+        Files.writeString(
+                record, new ObjectMapper().writeValueAsString(java.util.Map.of("config", ConfigReader.asMap(config))));
+
+        assertThat(config.assumed().findNumber(Term.CABLE_MASS)).isEmpty();
+        assertThat(ConfigReader.readRecorded(record)).isEqualTo(config);
+    }
+
+    @Test
+    void aWordThatIsAKeyIsFilledUpAndACurveIsNot() throws IOException {
+        RunConfig config = read("""
+                rates:
+                  surfaces: {verge: [meadow]}
+                  standard: {crew_persons: {value: 9, high: 9}}
+                scoring:
+                  gates: {pull_fails: true}
+                  criteria: {length: {curve: {0: 1}}}
+                  knowledge: {terms: {year: 4}}
+                """);
+
+        RunConfig shipped = ShippedConfig.get();
+        assertThat(config.rates().surfaces().get(Surface.VERGE)).containsExactly("meadow");
+        assertThat(config.rates().surfaces().get(Surface.ROADWAY))
+                .isEqualTo(shipped.rates().surfaces().get(Surface.ROADWAY));
+        assertThat(config.rates().standard().get(RateKey.CREW_PERSONS).low())
+                .isEqualTo(shipped.rates().standard().get(RateKey.CREW_PERSONS).low());
+        assertThat(config.scoring().gates().values()).doesNotContain(false);
+        assertThat(config.scoring().criteria().get("length").curve()).hasSize(1);
+        assertThat(config.scoring().knowledge().terms()).containsEntry(Term.CABLE_COUNT, 3.0);
     }
 
     @Test
@@ -263,7 +306,7 @@ class ConfigReaderTest {
         assertThat(config.threads()).isEqualTo(3);
         assertThat(config.scoring().criteria().get("length").weightRatio()).isEqualTo(7);
         assertThat(config.scoring().criteria().get("ease_bends"))
-                .isEqualTo(RunConfig.defaults().scoring().criteria().get("ease_bends"));
+                .isEqualTo(ShippedConfig.get().scoring().criteria().get("ease_bends"));
     }
 
     @Test
@@ -277,17 +320,5 @@ class ConfigReaderTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("scoring.yaml")
                 .hasMessageContaining("lenght");
-    }
-
-    private static List<String> keys(Class<?> type) {
-        return Arrays.stream(type.getRecordComponents())
-                .flatMap(component -> java.util.stream.Stream.concat(
-                        java.util.stream.Stream.of(Binder.key(component.getName())),
-                        component.getType().isRecord()
-                                        && !List.of(FieldMap.class, AssumedValues.class, PlausibleRanges.class)
-                                                .contains(component.getType())
-                                ? keys(component.getType()).stream()
-                                : java.util.stream.Stream.empty()))
-                .toList();
     }
 }

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.spanroom.model.BendSettings;
+import org.spanroom.config.ShippedConfig;
 
 /** The promised accuracy, on one seed; the same figures come from the command for any other. */
 class BendAccuracyTest {
@@ -14,7 +14,7 @@ class BendAccuracyTest {
 
     @BeforeAll
     static void readTheCorpus() {
-        accuracy = BendAccuracy.measure(20260101, 3000, BendSettings.defaults());
+        accuracy = BendAccuracy.measure(20260101, 3000, ShippedConfig.get().bend());
         all = accuracy.all();
     }
 
@@ -51,11 +51,11 @@ class BendAccuracyTest {
 
     @Test
     void theSameSeedGivesTheSameFigures() {
-        String once = BendAccuracy.measure(7, 40, BendSettings.defaults()).toText();
+        String once = BendAccuracy.measure(7, 40, ShippedConfig.get().bend()).toText();
 
-        assertThat(BendAccuracy.measure(7, 40, BendSettings.defaults()).toText())
+        assertThat(BendAccuracy.measure(7, 40, ShippedConfig.get().bend()).toText())
                 .isEqualTo(once);
-        assertThat(BendAccuracy.measure(8, 40, BendSettings.defaults()).toText())
+        assertThat(BendAccuracy.measure(8, 40, ShippedConfig.get().bend()).toText())
                 .isNotEqualTo(once);
     }
 

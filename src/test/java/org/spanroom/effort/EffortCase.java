@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Cable;
@@ -47,7 +48,7 @@ final class EffortCase {
     String vaultKind = "";
     VaultSite fromSite = VaultSite.UNKNOWN;
     Permits permits = Permits.NONE;
-    RateSettings rates = RateSettings.defaults();
+    RateSettings rates = ShippedConfig.get().rates();
 
     static EffortCase span() {
         return new EffortCase();

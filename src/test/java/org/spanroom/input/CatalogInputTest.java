@@ -43,10 +43,7 @@ class CatalogInputTest {
         Path file = folder.resolve("fake.geojson");
         Files.writeString(file, "{}");
         Path yaml = folder.resolve("c.yaml");
-        Files.writeString(
-                yaml,
-                "catalog: config/catalog.yaml\ninputs:\n  routes:\n    file: " + file + "\n    fields: {" + FIELDS
-                        + "}\n" + more);
+        Files.writeString(yaml, "inputs:\n  routes:\n    file: " + file + "\n    fields: {" + FIELDS + "}\n" + more);
         var layer = new FakeLayer("OGC:CRS84", NAMES).line(new double[] {-140.0, 20.0, -140.001, 20.0}, values);
         return new InputReader(ConfigReader.read(yaml), findings, (path, name, log) -> layer)
                 .read()
@@ -234,9 +231,7 @@ class CatalogInputTest {
         Files.writeString(file, "duct,item,kind,inside,outside_diameter,mass,catalog,may_move,in_service\n" + rows);
         Path yaml = folder.resolve("t.yaml");
         Files.writeString(
-                yaml,
-                "catalog: config/catalog.yaml\ninputs:\n  contents: {file: '" + file
-                        + "', diameter_unit: in, mass_unit: lb/1000ft}\n");
+                yaml, "inputs:\n  contents: {file: '" + file + "', diameter_unit: in, mass_unit: lb/1000ft}\n");
         return new ContentsTableReader(file, ConfigReader.read(yaml), findings).read();
     }
 

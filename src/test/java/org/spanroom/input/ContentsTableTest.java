@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ContentsConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
@@ -37,7 +38,7 @@ class ContentsTableTest {
     private ContentsTable read(byte[] bytes) throws IOException {
         Path file = folder.resolve("contents.csv");
         Files.write(file, bytes);
-        RunConfig defaults = RunConfig.defaults();
+        RunConfig defaults = ShippedConfig.get();
         RunConfig config = defaults.withInputs(defaults.inputs()
                 .withContents(new ContentsConfig(
                         java.util.Optional.of(file), java.util.Optional.empty(), Unit.IN, Unit.LB_PER_1000_FT)));

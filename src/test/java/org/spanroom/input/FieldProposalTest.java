@@ -11,8 +11,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.config.PlausibleRanges;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
@@ -23,7 +23,7 @@ class FieldProposalTest {
     Path folder;
 
     private static FieldProposal propose(FakeLayer layer) {
-        return FieldProposal.of(layer, PlausibleRanges.defaults());
+        return FieldProposal.of(layer, ShippedConfig.get().plausible());
     }
 
     private static FieldProposal.Field single(String name, Object value) {
@@ -113,7 +113,7 @@ class FieldProposalTest {
         Path mains = OpenData.at("city-mains/victoria/mains.geojson");
 
         FieldProposal proposal =
-                FieldProposal.of(mains, Optional.empty(), PlausibleRanges.defaults(), new FindingLog());
+                FieldProposal.of(mains, Optional.empty(), ShippedConfig.get().plausible(), new FindingLog());
 
         assertThat(proposal.role()).isEqualTo("routes");
         assertThat(proposal.fields())

@@ -16,6 +16,7 @@ import org.spanroom.config.FieldSource;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Term;
@@ -26,7 +27,7 @@ import org.spanroom.model.Term;
  */
 final class FuzzedFile {
     private static final List<String> SHAPEFILE = List.of("a.shp", "a.shx", "a.dbf", "a.dbt");
-    private static final RunConfig DEFAULTS = RunConfig.defaults();
+    private static final RunConfig DEFAULTS = ShippedConfig.get();
     private static final FieldMap ROUTE_FIELDS = new FieldMap(
             Map.of(Term.ROUTE, source("route"), Term.DUCT, source("name"), Term.INSIDE_DIAMETER, source("n")));
     private static final FieldMap VAULT_FIELDS =

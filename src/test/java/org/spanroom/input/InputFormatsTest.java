@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Route;
 import org.spanroom.testing.ExternalTool;
@@ -124,7 +125,7 @@ class InputFormatsTest {
         for (String city : List.of("abbotsford", "barrie", "toronto", "victoria")) {
             Path mains = OpenData.at("city-mains/" + city + "/mains.geojson");
 
-            InputData data = read(mains, RunConfig.defaults());
+            InputData data = read(mains, ShippedConfig.get());
 
             long count = ogrinfo.run("-so", "-al", mains)
                     .lines()

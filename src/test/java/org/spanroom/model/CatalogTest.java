@@ -4,28 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.MapperFeature;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 
 class CatalogTest {
-    private static Catalog shipped = Catalog.EMPTY;
-
-    @BeforeAll
-    static void readShippedCatalog() throws IOException {
-        shipped = YAMLMapper.builder()
-                .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
-                .enable(MapperFeature.ACCEPT_CASE_INSENSITIVE_ENUMS)
-                .build()
-                .readValue(Path.of("config/catalog.yaml").toFile(), Catalog.class);
-    }
+    private final Catalog shipped = ShippedConfig.get().catalog();
 
     /** NEC Chapter 9 Table 4 and NEMA TC 10, inside diameters in inches. */
     @ParameterizedTest(name = "{0}: {1} in")
@@ -101,18 +87,5 @@ class CatalogTest {
         assertThat(shipped.findOuterDuct("clay square 3-1/2 in").orElseThrow().boreShape())
                 .isEqualTo(BoreShape.SQUARE);
         assertThat(shipped.findOuterDuct("no such duct")).isEmpty();
-    }
-
-    /** The shipped defaults of the room rules are those of the catalogue's sleeve and cable. */
-    @Test
-    void theDefaultsOfTheRoomRulesStandInTheCatalogue() {
-        var defaults = RoomSettings.defaults();
-        var sleeve = shipped.findSleeve("3-cell").orElseThrow();
-
-        assertThat(sleeve.cells()).isEqualTo(defaults.cellsPerSleeve());
-        assertThat(sleeve.sleevesByDuct()).isEqualTo(defaults.sleevesByDuct());
-        assertThat(sleeve.fabricMm()).isEqualTo(defaults.sleeveFabricMm());
-        assertThat(shipped.findDesignCable("144 fibres").orElseThrow().outsideDiameterMm())
-                .isEqualTo(defaults.designCableOutsideDiameterMm());
     }
 }

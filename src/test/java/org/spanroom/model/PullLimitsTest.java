@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 
 /** Strength, weight and radius of innerducts, and what a cable in service bears, against published tables. */
 class PullLimitsTest {
@@ -26,7 +27,7 @@ class PullLimitsTest {
         "6.625, 9, 14973", "6.625, 11, 12529", "6.625, 13.5, 10398"
     })
     void strengthIsThatOfThePublishedTable(double outsideIn, double sdr, double printedLbf) {
-        double strengthN = PullLimits.defaults().innerductStrengthN(pipe(outsideIn, outsideIn / sdr));
+        double strengthN = ShippedConfig.get().pull().limits().innerductStrengthN(pipe(outsideIn, outsideIn / sdr));
 
         // The shipped stress is 1100 psi in MPa to four digits.
         assertThat(strengthN / LBF_N).isCloseTo(printedLbf, within(0.001 * printedLbf + 0.5));
@@ -69,8 +70,8 @@ class PullLimitsTest {
     /** ICEA S-87-640: at most 30 % of 600 lbf (2670 N) in service, 180 lbf (800 N). */
     @Test
     void cableInServiceIsHeldWithThirtyPercent() {
-        assertThat(PullLimits.defaults().holdAllowedN()).isCloseTo(800, within(1.5));
-        assertThat(PullLimits.defaults().holdAllowedN() / LBF_N).isCloseTo(180, within(0.2));
+        assertThat(ShippedConfig.get().pull().limits().holdAllowedN()).isCloseTo(800, within(1.5));
+        assertThat(ShippedConfig.get().pull().limits().holdAllowedN() / LBF_N).isCloseTo(180, within(0.2));
     }
 
     /** Corning SRP 005-011 Issue 11, 1.5: 15 x 0.46 in = 6.9 in, and from 11.8 mm 177 mm. */
@@ -86,7 +87,7 @@ class PullLimitsTest {
     @ParameterizedTest(name = "{0} in needs {1} in")
     @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
     void unsupportedRadiusIsThatOfTheDataSheet(double outsideIn, double radiusIn) {
-        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM) * 1000 / IN_MM)
+        assertThat(ShippedConfig.get().pull().limits().innerductRadiusM(outsideIn * IN_MM) * 1000 / IN_MM)
                 .isCloseTo(radiusIn, within(0.01));
     }
 
@@ -94,13 +95,13 @@ class PullLimitsTest {
     @ParameterizedTest(name = "{0} in")
     @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
     void listedSizesNeedNoMoreThanTheirRadius(double outsideIn, double radiusIn) {
-        assertThat(PullLimits.defaults().innerductRadiusM(outsideIn * IN_MM))
+        assertThat(ShippedConfig.get().pull().limits().innerductRadiusM(outsideIn * IN_MM))
                 .isLessThanOrEqualTo(radiusIn * IN_MM / 1000);
     }
 
     @Test
     void unsupportedRadiusOfOtherSizesFollowsTheNearest() {
-        PullLimits limits = PullLimits.defaults();
+        PullLimits limits = ShippedConfig.get().pull().limits();
 
         assertThat(limits.innerductRadiusM(26.67 / 2)).isCloseTo(0.3048 / 2, within(1e-12));
         assertThat(limits.innerductRadiusM((26.67 + 33.401) / 2)).isCloseTo((0.3048 + 0.3556) / 2, within(1e-12));
@@ -128,7 +129,7 @@ class PullLimitsTest {
 
     @Test
     void tightKindsOfVaultsHaveARadiusOfTheirOwnWhateverTheCase() {
-        PullLimits limits = PullLimits.defaults();
+        PullLimits limits = ShippedConfig.get().pull().limits();
 
         assertThat(limits.vaultExitRadiusM("Handhole")).isEqualTo(0.48);
         assertThat(limits.vaultExitRadiusM("maintenance hole")).isEqualTo(0.75);
@@ -140,7 +141,7 @@ class PullLimitsTest {
     }
 
     private static double strengthLbf(double stressPsi, Innerduct innerduct) {
-        PullLimits d = PullLimits.defaults();
+        PullLimits d = ShippedConfig.get().pull().limits();
         var limits = new PullLimits(
                 stressPsi * PSI_MPA,
                 d.machinePullN(),
@@ -169,6 +170,6 @@ class PullLimitsTest {
     }
 
     private static List<PullLimits.SizeRadius> defaultRadii() {
-        return PullLimits.defaults().innerductRadii();
+        return ShippedConfig.get().pull().limits().innerductRadii();
     }
 }

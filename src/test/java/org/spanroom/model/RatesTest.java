@@ -9,15 +9,16 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 
 class RatesTest {
-    private final Rates rates = Rates.of(RateSettings.defaults());
+    private final Rates rates = Rates.of(ShippedConfig.get().rates());
     private final RateRows standard = rates.rows(Set.of(), "");
 
     @Test
     void everyShippedRateHasARangeRoundItsValueASourceAndADate() {
-        assertThat(RateSettings.defaults().standard()).hasSize(RateKey.values().length);
-        assertThat(RateSettings.defaults().standard().values()).allSatisfy(rate -> {
+        assertThat(ShippedConfig.get().rates().standard()).hasSize(RateKey.values().length);
+        assertThat(ShippedConfig.get().rates().standard().values()).allSatisfy(rate -> {
             assertThat(rate.low()).isLessThanOrEqualTo(rate.value());
             assertThat(rate.high()).isGreaterThanOrEqualTo(rate.value());
             assertThat(rate.source()).isNotBlank();
@@ -81,7 +82,7 @@ class RatesTest {
 
     @Test
     void aVaultsKindComesBeforeAZonesAndTheCostlierZoneHolds() {
-        RateSettings shipped = RateSettings.defaults();
+        RateSettings shipped = ShippedConfig.get().rates();
         var settings = new RateSettings(
                 "EUR",
                 shipped.surfaces(),

@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
 import org.spanroom.model.Network;
-import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
@@ -120,7 +120,7 @@ final class NetworkTiming {
             var log = new FindingLog();
             long start = System.nanoTime();
             double startCpuS = cpuS();
-            Network network = new SpanCutter(NetworkSettings.defaults(), threads).cut(city.routes, city.vaults, log);
+            Network network = new SpanCutter(ShippedConfig.get().network(), threads).cut(city.routes, city.vaults, log);
             System.out.printf(
                     "%.2f s, %.2f s of processor: %d spans, %.0f m of %.0f m, %s%n",
                     (System.nanoTime() - start) / 1e9,

@@ -14,11 +14,11 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
 import org.spanroom.model.Network;
-import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.Vault;
@@ -82,7 +82,7 @@ class OpenDataNetworkTest {
     private static String recordedVaultFindings(String layers) throws IOException {
         var log = new FindingLog();
         List<String> words = List.of(layers.split(" ", -1));
-        new SpanCutter(NetworkSettings.defaults(), 2)
+        new SpanCutter(ShippedConfig.get().network(), 2)
                 .cut(routes(words), vaults(OpenData.at("city-mains/" + words.get(3)), words.get(4)), log);
         Map<FindingCode, Long> counts = log.countByCode();
         return counts.getOrDefault(FindingCode.RECORDED_VAULT_DIFFERS, 0L) + " differ, "
@@ -95,7 +95,7 @@ class OpenDataNetworkTest {
         List<Route> routes = routes(words);
         Map<String, Vault> byId = new TreeMap<>();
         vaults.forEach(vault -> byId.put(vault.id(), vault));
-        Network network = new SpanCutter(NetworkSettings.defaults(), 2).cut(routes, vaults, new FindingLog());
+        Network network = new SpanCutter(ShippedConfig.get().network(), 2).cut(routes, vaults, new FindingLog());
         Map<String, List<Span>> spans = network.spans().stream()
                 .collect(Collectors.groupingBy(span -> span.routeIds().get(0), TreeMap::new, Collectors.toList()));
         int named = 0;

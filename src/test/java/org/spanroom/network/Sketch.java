@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import net.sf.geographiclib.Geodesic;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Condition;
@@ -179,7 +180,7 @@ final class Sketch {
     }
 
     Result cut() {
-        return cut(NetworkSettings.defaults());
+        return cut(ShippedConfig.get().network());
     }
 
     Result cut(NetworkSettings settings) {

@@ -15,6 +15,7 @@ import net.sf.geographiclib.Geodesic;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
@@ -28,7 +29,7 @@ import org.spanroom.model.Vault;
 
 /** What holds for every network, over random ones with all faults. */
 class SpanCutterLawTest {
-    private static final NetworkSettings DRAWN = NetworkSettings.defaults();
+    private static final NetworkSettings DRAWN = ShippedConfig.get().network();
     private static final NetworkSettings RECORDED =
             new NetworkSettings(1.5, 0.4, 4, 0.3, 0.8, ValueSource.RECORDED, ValueSource.RECORDED, 15, 0.05, 2);
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Line;
 import org.spanroom.model.NetworkSettings;
@@ -572,7 +573,7 @@ class SpanCutterTest {
         var log = new org.spanroom.finding.FindingLog();
         Sketch sketch = Sketch.of("vault A 0,0\nroute r1 d1 50,0 60,0");
 
-        new SpanCutter(NetworkSettings.defaults(), 1, "ducts.gpkg", "holes.gpkg")
+        new SpanCutter(ShippedConfig.get().network(), 1, "ducts.gpkg", "holes.gpkg")
                 .cut(sketch.routes, sketch.vaults, log);
 
         assertThat(log.all())

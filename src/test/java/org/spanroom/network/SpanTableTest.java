@@ -14,9 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
-import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
@@ -79,7 +79,7 @@ class SpanTableTest {
     @Test
     void cuttingTellsOfEveryRouteOnce() {
         var told = new AtomicLong();
-        new SpanCutter(NetworkSettings.defaults(), 2)
+        new SpanCutter(ShippedConfig.get().network(), 2)
                 .cut(sketch.routes, sketch.vaults, new FindingLog(), told::addAndGet);
         assertThat(told).hasValue(sketch.routes.size());
     }
@@ -114,7 +114,7 @@ class SpanTableTest {
                 Optional.empty(),
                 "");
 
-        SpanList cut = new SpanCutter(NetworkSettings.defaults(), 1)
+        SpanList cut = new SpanCutter(ShippedConfig.get().network(), 1)
                 .cut(List.of(route), vaults, new FindingLog(), told -> {})
                 .spans();
 

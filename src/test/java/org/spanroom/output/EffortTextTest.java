@@ -8,17 +8,17 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.EffortLine;
 import org.spanroom.model.Permits;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RateSettings;
 import org.spanroom.model.Reckoning;
 
 class EffortTextTest {
     private static Reckoning withEffort(Reckoning plain) {
-        var assessor = new EffortAssessor(RateSettings.defaults());
+        var assessor = new EffortAssessor(ShippedConfig.get().rates());
         Assessment before = plain.ranked().assessment();
         var quantities = assessor.quantities(before.span(), before.room(), before.pull(), Permits.NONE);
         var assessment = new Assessment(

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Bend;
@@ -17,11 +18,9 @@ import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Friction;
-import org.spanroom.model.FrictionSets;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Line;
 import org.spanroom.model.NeighbourSettings;
-import org.spanroom.model.PullLimits;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
@@ -71,7 +70,10 @@ final class ReckoningSample {
         pen.ahead(40);
         var innerducts = List.of(
                 innerduct("i1", 0.7, 0.15), new Innerduct("i2", 42.16, 3.12, List.of()), innerduct("i3", 0.5, 0.08));
-        return of(span("S-8", innerducts, pen.line()), new Bends(bends), PullSettings.defaults());
+        return of(
+                span("S-8", innerducts, pen.line()),
+                new Bends(bends),
+                ShippedConfig.get().pull());
     }
 
     /** A span with hostile words wherever a text comes from somebody's data. */
@@ -98,12 +100,12 @@ final class ReckoningSample {
                 0.5,
                 0,
                 word);
-        return of(span, exampleBends(), PullSettings.defaults());
+        return of(span, exampleBends(), ShippedConfig.get().pull());
     }
 
     static Reckoning nothingToPull() {
         Span span = span("S-9", List.of(), exampleLine());
-        return of(span, Bends.NONE, PullSettings.defaults());
+        return of(span, Bends.NONE, ShippedConfig.get().pull());
     }
 
     /** A span of so many bends at random, some of them close together, with the shipped settings. */
@@ -122,7 +124,10 @@ final class ReckoningSample {
         }
         pen.ahead(5);
         String id = "S-" + seed + "-" + "x".repeat(random.nextInt(40));
-        return of(span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()), new Bends(bends), PullSettings.defaults());
+        return of(
+                span(id, List.of(innerduct("i1", 0.5, 0.08)), pen.line()),
+                new Bends(bends),
+                ShippedConfig.get().pull());
     }
 
     static Reckoning of(Span span, Bends bends, PullSettings settings) {
@@ -174,7 +179,7 @@ final class ReckoningSample {
     static PullSettings exampleSettings() {
         double density = 0.263 * LB_PER_FT_KG_PER_M / innerduct("x", 0.5, 0.08).massKgPerM(1);
         return new PullSettings(
-                FrictionSets.defaults(),
+                ShippedConfig.get().pull().friction(),
                 Friction.DRY,
                 0,
                 1,
@@ -185,7 +190,7 @@ final class ReckoningSample {
                 0.15,
                 7.6,
                 new NeighbourSettings(1, 2),
-                PullLimits.defaults());
+                ShippedConfig.get().pull().limits());
     }
 
     /** Returns the example's line: left by 45 degrees, right by 45 degrees, the arcs in chords; 600 ft. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Condition;
@@ -94,7 +95,7 @@ final class GridMap {
     }
 
     static PermitSettings settings(String onDate, boolean expiredCount, double sliverM) {
-        PermitSettings shipped = PermitSettings.defaults();
+        PermitSettings shipped = ShippedConfig.get().permit();
         return new PermitSettings(onDate, expiredCount, sliverM, shipped.everywhere(), shipped.kinds());
     }
 

@@ -19,7 +19,7 @@ import org.spanroom.config.FieldMap;
 import org.spanroom.config.FieldSource;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
-import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.InputReader;
@@ -173,7 +173,7 @@ class PermitsInGeosTest {
                 .withRoutes(LayerConfig.NONE.withFile(routes))
                 .withZones(
                         LayerConfig.NONE.withFile(zones).withCrs("EPSG:32626").withFields(fields));
-        return new InputReader(RunConfig.defaults().withInputs(inputs), log)
+        return new InputReader(ShippedConfig.get().withInputs(inputs), log)
                 .read()
                 .zones();
     }

@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.bend.BendFinder;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.BendSettings;
 import org.spanroom.model.Bends;
 import org.spanroom.model.BoreShape;
@@ -22,7 +23,7 @@ import org.spanroom.model.Span;
 import org.spanroom.model.Vault;
 
 class BendStoreTest {
-    private static final BendSettings SETTINGS = BendSettings.defaults();
+    private static final BendSettings SETTINGS = ShippedConfig.get().bend();
 
     /** Spans on one line with bores to either side of where the assumed sweep changes, asked for twice. */
     @ParameterizedTest(name = "seed {0}")

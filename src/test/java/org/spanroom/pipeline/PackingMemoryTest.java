@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.OutputConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
@@ -24,7 +25,6 @@ import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.OutputFormat;
-import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Service;
 
 class PackingMemoryTest {
@@ -36,11 +36,11 @@ class PackingMemoryTest {
     @Test
     void whatOneRunFoundTheNextOneKnows() {
         Path file = folder.resolve("new").resolve("packings.txt");
-        var first = new RoomAssessor(RoomSettings.defaults());
+        var first = new RoomAssessor(ShippedConfig.get().room());
         first.assess(duct());
         memory(file).keep(first);
 
-        var second = new RoomAssessor(RoomSettings.defaults());
+        var second = new RoomAssessor(ShippedConfig.get().room());
         memory(file).recall(second);
 
         assertThat(second.known()).isEqualTo(first.known()).isNotEmpty();
@@ -50,7 +50,7 @@ class PackingMemoryTest {
     @Test
     void aDamagedFileIsANoteAndIsNotUsed() throws IOException {
         Path file = Files.writeString(folder.resolve("packings.txt"), "what is this?\n");
-        var assessor = new RoomAssessor(RoomSettings.defaults());
+        var assessor = new RoomAssessor(ShippedConfig.get().room());
 
         memory(file).recall(assessor);
 
@@ -62,7 +62,8 @@ class PackingMemoryTest {
     void aFileThatCannotBeWrittenIsANote() throws IOException {
         Path noFolder = Files.writeString(folder.resolve("file"), "");
 
-        memory(noFolder.resolve("packings.txt")).keep(new RoomAssessor(RoomSettings.defaults()));
+        memory(noFolder.resolve("packings.txt"))
+                .keep(new RoomAssessor(ShippedConfig.get().room()));
 
         assertThat(findings.countByCode()).containsOnlyKeys(FindingCode.PACKING_FILE_UNUSABLE);
     }

@@ -11,6 +11,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Friction;
@@ -66,7 +67,7 @@ class CoupledEquationsTest {
                 between(random, 220, 270),
                 between(random, 5, 120),
                 between(random, 0.5, 8));
-        PullSettings settings = PullSettings.defaults();
+        PullSettings settings = ShippedConfig.get().pull();
 
         var assessment = new PullAssessor(settings).assess(span, bends);
 

@@ -9,9 +9,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Friction;
-import org.spanroom.model.FrictionSets;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.PullForces;
@@ -178,7 +178,7 @@ class ExtractionExampleTest {
         var passes = new TwoPasses(way, new TwoPasses.Passing(0, true, 0));
         passes.run(
                 new Load(cableNPerM, bodyNPerM, 0, 1, true, 1, 12.7),
-                FrictionSets.defaults().dry());
+                ShippedConfig.get().pull().friction().dry());
         return passes.forces();
     }
 

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.FrictionSet;
-import org.spanroom.model.PullSettings;
 
 /** Worked examples and tables that handbooks print. Units are those of the source: the formulas take any that agree. */
 class PublishedPullsTest {
@@ -124,7 +124,7 @@ class PublishedPullsTest {
     @Test
     void boredPipeOfTheTextbookTakes4387Pounds() {
         double friction = Math.log(1.6) / QUARTER;
-        double wander = 600 * FT_M * PullSettings.defaults().wanderRadPerM();
+        double wander = 600 * FT_M * ShippedConfig.get().pull().wanderRadPerM();
 
         double straight = PullFormulas.afterStraight(0, PullFormulas.slopeLoad(1.0 / 3, 7.8, 7.8, 0), 600, 0);
         double pull = PullFormulas.afterBend(straight, friction, QUARTER + wander);

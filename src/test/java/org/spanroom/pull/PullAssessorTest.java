@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
@@ -23,7 +24,6 @@ import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.LimitUse;
-import org.spanroom.model.NeighbourSettings;
 import org.spanroom.model.PullAssessment;
 import org.spanroom.model.PullAssumption;
 import org.spanroom.model.PullLimits;
@@ -40,7 +40,7 @@ class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
     private static final Bends ONE_BEND = PullCase.bends(30, 45, 0.9144);
 
-    private final PullAssessor assessor = new PullAssessor(PullSettings.defaults());
+    private final PullAssessor assessor = new PullAssessor(ShippedConfig.get().pull());
 
     @Test
     void easySpanIsPossibleFromBothEndsAndNamesTheBetter() {
@@ -90,7 +90,7 @@ class PullAssessorTest {
     }
 
     private static PullSettings judgedBy(Friction friction) {
-        PullSettings shipped = PullSettings.defaults();
+        PullSettings shipped = ShippedConfig.get().pull();
         return new PullSettings(
                 shipped.friction(),
                 friction,
@@ -373,7 +373,7 @@ class PullAssessorTest {
 
     @Test
     void slitterDragReachesTheAnchorThroughTheBends() {
-        PullSettings d = withoutWander(PullLimits.defaults());
+        PullSettings d = withoutWander(ShippedConfig.get().pull().limits());
         var dragging = new PullAssessor(new PullSettings(
                 d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
         var free = new PullAssessor(new PullSettings(
@@ -431,7 +431,8 @@ class PullAssessorTest {
         double weightNPerM =
                 Weights.GRAVITY_M_PER_S2 * PullCase.exampleInnerduct("x").massKgPerM(955);
 
-        InnerductPull pull = new PullAssessor(withoutWander(PullLimits.defaults()))
+        InnerductPull pull = new PullAssessor(
+                        withoutWander(ShippedConfig.get().pull().limits()))
                 .assess(hill, Bends.NONE)
                 .pulls()
                 .get(0);
@@ -449,7 +450,7 @@ class PullAssessorTest {
 
     /** The shipped limits with one changed, by its place among the numbers of the record. */
     private static PullLimits limits(int place, double value) {
-        PullLimits d = PullLimits.defaults();
+        PullLimits d = ShippedConfig.get().pull().limits();
         double[] v = {
             d.innerductStressMpa(), d.machinePullN(), d.cableRatingN(), d.holdShareRatio(), d.innerductSidewallNPerM(),
             d.cableSidewallNPerM(), d.cableRadiusRatio(), 1, d.vaultExitRadiusM(), d.warnTotalDeg(),
@@ -467,7 +468,7 @@ class PullAssessorTest {
     }
 
     private static PullSettings with(PullLimits limits) {
-        PullSettings d = PullSettings.defaults();
+        PullSettings d = ShippedConfig.get().pull();
         return new PullSettings(
                 d.friction(),
                 d.judgedBy(),
@@ -479,12 +480,12 @@ class PullAssessorTest {
                 d.innerductDensityKgPerM3(),
                 d.gradeToleranceM(),
                 d.gradeRadiusM(),
-                NeighbourSettings.defaults(),
+                ShippedConfig.get().pull().neighbours(),
                 limits);
     }
 
     private static PullSettings withoutWander(PullLimits limits) {
-        PullSettings d = PullSettings.defaults();
+        PullSettings d = ShippedConfig.get().pull();
         return new PullSettings(
                 d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, d.neighbours(), limits);
     }

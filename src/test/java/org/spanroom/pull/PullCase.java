@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
@@ -16,11 +17,9 @@ import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Friction;
-import org.spanroom.model.FrictionSets;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Line;
 import org.spanroom.model.NeighbourSettings;
-import org.spanroom.model.PullLimits;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
@@ -141,7 +140,7 @@ final class PullCase {
     /** Returns the settings of the worked example: simple capstan, no wander, no breakaway, neighbours' full weight. */
     static PullSettings exampleSettings(double wanderRadPerFt) {
         return new PullSettings(
-                FrictionSets.defaults(),
+                ShippedConfig.get().pull().friction(),
                 Friction.DRY,
                 wanderRadPerFt / FT_M,
                 1,
@@ -152,7 +151,7 @@ final class PullCase {
                 0.15,
                 7.6,
                 new NeighbourSettings(1, 2),
-                PullLimits.defaults());
+                ShippedConfig.get().pull().limits());
     }
 
     private static Vault vault(String id) {

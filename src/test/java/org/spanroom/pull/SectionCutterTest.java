@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
@@ -14,7 +15,7 @@ import org.spanroom.model.Span;
 
 class SectionCutterTest {
     private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));
-    private static final PullSettings SETTINGS = PullSettings.defaults();
+    private static final PullSettings SETTINGS = ShippedConfig.get().pull();
 
     @Test
     void straightsAndBendsAddUpToTheSpan() {

@@ -7,11 +7,9 @@ import static org.spanroom.pull.PullCase.LBF_N;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Contents;
-import org.spanroom.model.FrictionSets;
 import org.spanroom.model.Innerduct;
-import org.spanroom.model.NeighbourSettings;
-import org.spanroom.model.PullLimits;
 import org.spanroom.model.PullSettings;
 
 /** Weights in air and in water; values in lb/ft, derived from 62.4 lb/ft3 of water (1000 kg/m3 here). */
@@ -54,14 +52,14 @@ class WeightsTest {
         var level = new Sections();
         level.addStraight(100, 0);
         var passes = new TwoPasses(level, new TwoPasses.Passing(0, false, 0));
-        passes.run(load, FrictionSets.defaults().dry());
+        passes.run(load, ShippedConfig.get().pull().friction().dry());
         // Hold 0.30 x 1.2 x 100, then 0.35 x 10.7 and 0.30 x 2 each for 100 m.
         assertThat(passes.holdN()).isCloseTo(36, within(1e-9));
         assertThat(passes.pullN()).isCloseTo(36 + 374.5 + 60, within(1e-9));
     }
 
     private static Weights weights(boolean flooded, boolean sealed) {
-        PullSettings d = PullSettings.defaults();
+        PullSettings d = ShippedConfig.get().pull();
         var settings = new PullSettings(
                 d.friction(),
                 d.judgedBy(),
@@ -73,8 +71,8 @@ class WeightsTest {
                 PullCase.exampleDensity(),
                 0.15,
                 7.6,
-                NeighbourSettings.defaults(),
-                PullLimits.defaults());
+                ShippedConfig.get().pull().neighbours(),
+                ShippedConfig.get().pull().limits());
         return new Weights(PullCase.duct(new Contents(List.of(INNERDUCT), List.of(), true), flooded), settings);
     }
 

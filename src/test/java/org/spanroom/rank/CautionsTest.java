@@ -17,11 +17,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Caution;
 import org.spanroom.model.Permits;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Term;
 import org.spanroom.model.VaultSite;
 
@@ -74,7 +73,8 @@ class CautionsTest {
     void anEmbargoIsToldUpToItsLastDay(LocalDate onDate, boolean told) {
         var one = HandMade.sound();
         one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
-        var ranking = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults(), onDate);
+        var ranking =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room(), onDate);
 
         assertThat(ranking.rank(List.of(one.assessed()))
                         .get(0)
@@ -95,6 +95,6 @@ class CautionsTest {
     }
 
     private static Ranking ranking() {
-        return new Ranking(ScoringSettings.defaults(), RoomSettings.defaults());
+        return new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
     }
 }

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Cable;
@@ -34,7 +35,7 @@ import org.spanroom.model.SpanList;
 import org.spanroom.model.Verdict;
 
 class GatesTest {
-    private static final ScoringSettings SHIPPED = ScoringSettings.defaults();
+    private static final ScoringSettings SHIPPED = ShippedConfig.get().scoring();
 
     static Stream<Arguments> cases() {
         return Stream.of(
@@ -138,7 +139,7 @@ class GatesTest {
     })
     void aSettingSaysWhetherUnknownConsentExcludes(Answer consent, boolean unknownExcludes, boolean excluded) {
         var settings = new ScoringSettings(
-                SHIPPED.criteria(), Map.of(), unknownExcludes, List.of(), List.of(), SHIPPED.knowledge());
+                SHIPPED.criteria(), SHIPPED.gates(), unknownExcludes, List.of(), List.of(), SHIPPED.knowledge());
         var one = HandMade.sound();
         one.consent = consent;
 
@@ -150,7 +151,7 @@ class GatesTest {
     void theRuleAgainstLooseCablesIsMetWhereTheOldCablesGetCells() {
         var one = HandMade.sound();
         one.looseCable = Answer.NO;
-        var d = RoomSettings.defaults();
+        var d = ShippedConfig.get().room();
         var cells = new RoomSettings(
                 d.designCableOutsideDiameterMm(),
                 d.innerductToCableRatio(),
@@ -263,7 +264,7 @@ class GatesTest {
         one.consent = Answer.NO;
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         empty.ductId = "D-9";
-        var ranking = new Ranking(SHIPPED, RoomSettings.defaults());
+        var ranking = new Ranking(SHIPPED, ShippedConfig.get().room());
         Assessment assessed = one.assessed();
 
         List<GateAnswer> answers = ranking.gates(
@@ -293,11 +294,12 @@ class GatesTest {
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(
-                one.id, new Ranking(settings, RoomSettings.defaults()).rank(List.of(one.assessed(), empty.assessed())));
+                one.id,
+                new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
     }
 
     private static Verdict verdictOf(String id, Assessment... all) {
-        return find(id, new Ranking(SHIPPED, RoomSettings.defaults()).rank(Arrays.asList(all)))
+        return find(id, new Ranking(SHIPPED, ShippedConfig.get().room()).rank(Arrays.asList(all)))
                 .verdict();
     }
 

@@ -10,17 +10,17 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Permits;
-import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.Service;
 import org.spanroom.model.Term;
 import org.spanroom.model.VaultSite;
 
 class QuantitiesTest {
-    private final Quantities quantities = new Quantities(ScoringSettings.defaults());
+    private final Quantities quantities = new Quantities(ShippedConfig.get().scoring());
 
     @Test
     void roomShortagePullBendsAndLengthAreThoseOfTheStages() {

@@ -16,21 +16,21 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Condition;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Score;
 import org.spanroom.model.ScoringSettings;
 
 class RankingTest {
-    private static final ScoringSettings SETTINGS = new ScoringSettings(Map.of(
+    private static final ScoringSettings SETTINGS = scoring(Map.of(
             "room_gained", criterion(0.6, Map.of(0.0, 0.0, 3.0, 0.5, 6.0, 0.8, 9.0, 1.0)),
             "length", criterion(0.2, Map.of(0.0, 0.0, 60.0, 0.5, 183.0, 1.0)),
             "ease_bends", criterion(0.2, Map.of(0.0, 1.0, 90.0, 0.7, 180.0, 0.3, 360.0, 0.0))));
 
-    private final Ranking ranking = new Ranking(SETTINGS, RoomSettings.defaults());
+    private final Ranking ranking = new Ranking(SETTINGS, ShippedConfig.get().room());
 
     /** Worked by hand on the curve (0, 1), (90, 0.7), (180, 0.3), (360, 0). */
     @ParameterizedTest(name = "{0} degrees are worth {1}")
@@ -66,17 +66,28 @@ class RankingTest {
                 .containsExactly(OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty());
     }
 
+    /** The given criteria, with all else as shipped. */
+    private static ScoringSettings scoring(Map<String, ScoringSettings.Criterion> criteria) {
+        ScoringSettings shipped = ShippedConfig.get().scoring();
+        return new ScoringSettings(
+                criteria,
+                shipped.gates(),
+                shipped.unknownConsentExcludes(),
+                shipped.hardVaultKinds(),
+                shipped.hardVaultSurfaces(),
+                shipped.knowledge());
+    }
+
     @Test
     void shippedScoringNamesEveryCriterion() {
-        assertThat(ScoringSettings.defaults().criteria().keySet()).isEqualTo(Ranking.criteria());
+        assertThat(ShippedConfig.get().scoring().criteria().keySet()).isEqualTo(Ranking.criteria());
     }
 
     @Test
     void unknownCriterionIsRefusedByName() {
-        var settings = new ScoringSettings(
-                Map.of("lenght", new ScoringSettings.Criterion(1, new TreeMap<>(Map.of(0.0, 1.0)))));
+        var settings = scoring(Map.of("lenght", new ScoringSettings.Criterion(1, new TreeMap<>(Map.of(0.0, 1.0)))));
 
-        assertThatThrownBy(() -> new Ranking(settings, RoomSettings.defaults()))
+        assertThatThrownBy(() -> new Ranking(settings, ShippedConfig.get().room()))
                 .hasMessageContaining("lenght")
                 .hasMessageContaining("length");
     }
@@ -86,8 +97,7 @@ class RankingTest {
         var criteria = new TreeMap<>(SETTINGS.criteria());
         criteria.put("length", criterion(0, Map.of(0.0, 1.0)));
 
-        Score score =
-                new Ranking(new ScoringSettings(criteria), RoomSettings.defaults()).score(assessment("a", 3, 60, 45));
+        Score score = new Ranking(scoring(criteria), ShippedConfig.get().room()).score(assessment("a", 3, 60, 45));
 
         assertThat(score.parts()).extracting(Score.Part::criterion).containsExactly("room_gained", "ease_bends");
         // Worked by hand: 0.6 x 0.5 and 0.2 x 0.85, of weights that add up to 0.8.
@@ -98,11 +108,13 @@ class RankingTest {
     @MethodSource("seeds")
     void weightsCountAsSharesOfTheirSum(long seed) {
         var sevenfold = new TreeMap<String, ScoringSettings.Criterion>();
-        ScoringSettings.defaults()
+        ShippedConfig.get()
+                .scoring()
                 .criteria()
                 .forEach((key, one) -> sevenfold.put(key, criterion(7 * one.weightRatio(), one.curve())));
-        var shipped = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults());
-        var scaled = new Ranking(new ScoringSettings(sevenfold), RoomSettings.defaults());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
+        var scaled = new Ranking(scoring(sevenfold), ShippedConfig.get().room());
         Assessment one = random(new Random(seed), 0);
 
         assertThat(scaled.score(one).totalPoints()).isCloseTo(shipped.score(one).totalPoints(), within(1e-9));
@@ -111,7 +123,8 @@ class RankingTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void quantitiesAloneGiveTheVerySamePoints(long seed) {
-        var shipped = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         Assessment one = random(new Random(seed), 0);
 
         Score score = shipped.score(one);
@@ -126,7 +139,8 @@ class RankingTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void orderOfTwoDoesNotDependOnTheOthersNorOnTheOrderOfReading(long seed) {
-        var shipped = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults());
+        var shipped =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         var random = new Random(seed);
         var all = new ArrayList<Assessment>();
         for (int i = 0; i < 60; i++) {

@@ -1,0 +1,23 @@
+package org.spanroom.config;
+
+import java.nio.file.Path;
+
+/** The files that a config names: relative to the config's own folder, so that it reads the same from any directory. */
+final class ConfigFiles {
+    private ConfigFiles() {}
+
+    /**
+     * Returns a named file as the program opens and records it: relative to the directory that the program is started in where it
+     * lies below that, otherwise absolute. A file that is named absolutely stays as it is.
+     *
+     * @param config the file that names it
+     */
+    static Path beside(Path config, Path named) {
+        if (named.isAbsolute()) {
+            return named;
+        }
+        Path here = Path.of("").toAbsolutePath();
+        Path file = config.toAbsolutePath().resolveSibling(named).normalize();
+        return file.startsWith(here) ? here.relativize(file) : file;
+    }
+}
