@@ -4,6 +4,7 @@ import java.util.Map;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
+import org.spanroom.parallel.ParallelRanges;
 
 /** The spans of all chains, in the order of the chains, each under a name of its own. */
 final class SpanTable extends SpanList {
@@ -20,7 +21,7 @@ final class SpanTable extends SpanList {
     }
 
     /** Returns the spans of chains; the caller must not keep the array. */
-    static SpanTable of(ChainSpans[] chains, Workers workers) {
+    static SpanTable of(ChainSpans[] chains, ParallelRanges ranges) {
         int[] firstOf = new int[chains.length];
         int count = 0;
         for (int chain = 0; chain < chains.length; chain++) {
@@ -36,7 +37,11 @@ final class SpanTable extends SpanList {
         }
         var plain = new SpanTable(chains, chainOf, firstOf, Map.of());
         int[] hashes = new int[count];
-        workers.run(count, () -> span -> hashes[span] = plain.id(span).hashCode());
+        ranges.run(count, () -> (from, to) -> {
+            for (int span = from; span < to; span++) {
+                hashes[span] = plain.id(span).hashCode();
+            }
+        });
         return new SpanTable(chains, chainOf, firstOf, SpanIds.renamed(plain::id, hashes));
     }
 

@@ -9,6 +9,7 @@ import org.spanroom.model.FieldCheck;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RankedSpans;
 import org.spanroom.model.SpanList;
+import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.RunRanking;
@@ -45,19 +46,20 @@ final class AssessedSpans implements RankedSpans {
     static AssessedSpans of(SpanList spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
         RunRanking run = ranking.among(spans);
         var standings = new Standings(spans.size());
-        Parallel.Work work = (from, to) -> {
-            Optional<TopScores> scores = look.sureness().map(SurenessRun::take);
-            for (int number = from; number < to; number++) {
-                Assessment assessment = assessor.assess(number, spans.get(number));
-                look.doubts().report(assessment);
-                run.stand(number, assessment, standings);
-                if (scores.isPresent() && !standings.isExcluded(number)) {
-                    look.sureness().orElseThrow().add(number, assessment, scores.get());
+        new ParallelRanges(look.threads()).run(spans.size(), () -> {
+            Optional<TopScores> scores = look.sureness().map(SurenessRun::begin);
+            return (from, to) -> {
+                for (int number = from; number < to; number++) {
+                    Assessment assessment = assessor.assess(number, spans.get(number));
+                    look.doubts().report(assessment);
+                    run.stand(number, assessment, standings);
+                    if (scores.isPresent() && !standings.isExcluded(number)) {
+                        look.sureness().orElseThrow().add(number, assessment, scores.get());
+                    }
                 }
-            }
-            scores.ifPresent(collected -> look.sureness().orElseThrow().giveBack(collected));
-        };
-        new Parallel(look.threads()).run(spans.size(), work, look.progress());
+                look.progress().advance(to - from);
+            };
+        });
         look.sureness().ifPresent(SurenessRun::end);
         return new AssessedSpans(spans, assessor, run, new Standing(standings, look.sureness()));
     }
@@ -90,12 +92,11 @@ final class AssessedSpans implements RankedSpans {
                 .filter(place -> sureness.get().mayBeTop(order[place]))
                 .toArray();
         var found = new ConcurrentLinkedQueue<FieldCheck>();
-        Parallel.Work work = (from, to) -> {
+        new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
                 found.addAll(sureness.get().fieldChecks(at(open[i])));
             }
-        };
-        new Parallel(threads).run(open.length, work, Progress.SILENT);
+        });
         return found.stream()
                 .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                 .limit(MOST_FIELD_CHECKS)

@@ -54,14 +54,11 @@ final class SurenessRun {
                 : Optional.empty();
     }
 
-    /** Returns what a thread collects scores in for a while; it gives it back when the while is over. */
-    TopScores take() {
-        TopScores given = collected.poll();
-        return given == null ? new TopScores(samples, topCount) : given;
-    }
-
-    void giveBack(TopScores scores) {
+    /** Returns what a thread collects scores in. */
+    TopScores begin() {
+        var scores = new TopScores(samples, topCount);
         collected.add(scores);
+        return scores;
     }
 
     /** Takes a ranked span. */
