@@ -34,13 +34,12 @@ final class FeatureRelay {
         if (threads == 1) {
             return source.read(fields, consumer);
         }
-        return Handoff.<List<SourceFeature>, Long>run(
-                MOST_WAITING, features -> features.forEach(consumer), sink -> {
-                    var relay = new FeatureRelay(sink);
-                    long met = source.read(fields, relay::add);
-                    relay.handOver();
-                    return met;
-                });
+        return Handoff.<List<SourceFeature>, Long>run(MOST_WAITING, features -> features.forEach(consumer), sink -> {
+            var relay = new FeatureRelay(sink);
+            long met = source.read(fields, relay::add);
+            relay.handOver();
+            return met;
+        });
     }
 
     private void add(SourceFeature feature) {

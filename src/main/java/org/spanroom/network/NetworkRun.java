@@ -235,6 +235,10 @@ final class NetworkRun {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
         return new Network(
-                SpanTable.of(spans, ranges), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+                SpanTable.of(spans, vaults.places(), ranges),
+                vaults.uses(),
+                routeSum.value(),
+                spanSum.value(),
+                remainderSum.value());
     }
 }

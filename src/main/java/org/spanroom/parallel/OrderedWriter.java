@@ -38,8 +38,7 @@ public final class OrderedWriter<B> {
      * @param fill makes the chunk of a number in a buffer; on several threads
      * @param write writes a buffer and empties it; on one thread at a time
      */
-    public OrderedWriter(
-            int chunks, int threads, Supplier<B> buffers, ObjIntConsumer<B> fill, Consumer<B> write) {
+    public OrderedWriter(int chunks, int threads, Supplier<B> buffers, ObjIntConsumer<B> fill, Consumer<B> write) {
         this.chunks = chunks;
         this.threads = Math.max(1, Math.min(threads, chunks));
         this.buffers = buffers;

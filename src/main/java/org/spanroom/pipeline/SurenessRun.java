@@ -61,8 +61,8 @@ final class SurenessRun {
         return scores;
     }
 
-    /** Takes a ranked span. */
-    void add(int number, Assessment assessed, TopScores into) {
+    /** Takes a ranked span, and returns in which of the first 64 samples it is feasible, as the bits of a mask. */
+    long add(int number, Assessment assessed, TopScores into) {
         Simulation.Scores scores = simulation.scores(outlooks.of(assessed));
         double[] sorted = scores.bySample().clone();
         Arrays.sort(sorted);
@@ -71,6 +71,7 @@ final class SurenessRun {
         high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
         best[number] = Math.nextUp((float) sorted[sorted.length - 1]);
         into.add(scores.bySample());
+        return scores.feasibleDraws();
     }
 
     /** To be called when all spans have been taken. */

@@ -66,7 +66,9 @@ class BackgroundTaskTest {
         var task = BackgroundTask.run("endless", () -> sleepUntil(new CountDownLatch(1)));
         Thread.currentThread().interrupt();
 
-        assertThatThrownBy(task::await).isInstanceOf(IllegalStateException.class).hasMessage("interrupted");
+        assertThatThrownBy(task::await)
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("interrupted");
 
         assertThat(Thread.interrupted()).isTrue();
         task.stop();
@@ -75,7 +77,8 @@ class BackgroundTaskTest {
     /** Each call takes a hundred bytes or so: a million of them go into no usual stack. */
     @Test
     void stackIsAsWideAsAskedFor() {
-        assertThat(BackgroundTask.start("deep", 512L << 20, () -> depth(1_000_000)).await())
+        assertThat(BackgroundTask.start("deep", 512L << 20, () -> depth(1_000_000))
+                        .await())
                 .isEqualTo(1_000_000);
     }
 
