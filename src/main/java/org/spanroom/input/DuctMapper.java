@@ -33,7 +33,7 @@ final class DuctMapper {
     private final Map<SimpleContents, Contents> distinctContents = new HashMap<>();
     private final Map<Circumstances, Circumstances> distinctCircumstances = new HashMap<>();
     private final Map<String, String> distinctWords = new HashMap<>();
-    private final Recurring recurring = new Recurring();
+    private final Interner interner = new Interner();
 
     DuctMapper(RunConfig config, FeatureValues values, ContentsTable table) {
         this.values = values;
@@ -45,8 +45,8 @@ final class DuctMapper {
     /** Returns the duct of the feature at hand. */
     Duct map() {
         String named = values.text(Term.DUCT);
-        String id = recurring.one(named.isEmpty() ? values.featureId() : named);
-        String bankId = recurring.one(values.textQuietly(Term.DUCT_BANK));
+        String id = interner.one(named.isEmpty() ? values.featureId() : named);
+        String bankId = interner.one(values.textQuietly(Term.DUCT_BANK));
         String type = shared(values.textOrAssumed(Term.DUCT_TYPE));
         lookUp(
                 Term.DUCT_SIZE,
@@ -124,7 +124,7 @@ final class DuctMapper {
 
     private OptionalInt year() {
         double year = values.number(Term.YEAR);
-        return Double.isNaN(year) ? OptionalInt.empty() : recurring.one(OptionalInt.of((int) year));
+        return Double.isNaN(year) ? OptionalInt.empty() : interner.one(OptionalInt.of((int) year));
     }
 
     private Circumstances circumstances() {

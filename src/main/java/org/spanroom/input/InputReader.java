@@ -4,11 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.function.BiFunction;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.spanroom.config.AxisOrder;
 import org.spanroom.config.LayerConfig;
@@ -18,6 +16,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.Vault;
 import org.spanroom.model.Zone;
+import org.spanroom.parallel.BackgroundTask;
 
 /**
  * Reads what a run is about: routes, vaults, contents and permit zones, each from the file that the config names.
@@ -72,15 +71,15 @@ public final class InputReader {
         config.inputs().vaults().file().ifPresent(file -> tally.expect("vaults", file));
         config.inputs().contents().file().ifPresent(file -> tally.expect("contents", file));
         config.inputs().zones().file().ifPresent(file -> tally.expect("zones", file));
-        FutureTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
-        FutureTask<Optional<LayerRead<ZoneReader>>> zonesBeside = beside(this::readZones);
+        BackgroundTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
+        BackgroundTask<Optional<LayerRead<ZoneReader>>> zonesBeside = beside(this::readZones);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         LayerRead<RouteReader> routes = readRoutes(routesFile, table);
         table.tellUnknownDucts(findings);
-        Optional<LayerRead<ZoneReader>> zonesRead = await(zonesBeside);
+        Optional<LayerRead<ZoneReader>> zonesRead = zonesBeside.await();
         zonesRead.map(LayerRead::record).ifPresent(records::add);
-        Optional<LayerRead<VaultReader>> read = await(besides);
+        Optional<LayerRead<VaultReader>> read = besides.await();
         read.map(LayerRead::record).ifPresent(records::add);
         List<Vault> vaults =
                 read.map(vaultsRead -> vaultsRead.reader().vaults()).orElse(List.of());
@@ -145,7 +144,7 @@ public final class InputReader {
 
     private <R extends FeatureReader> LayerRead<R> readLayer(
             String role, Path file, LayerConfig layer, Maker<R> maker) {
-        FutureTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
+        BackgroundTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
         return readOnceOrTwice(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, role);
@@ -167,7 +166,7 @@ public final class InputReader {
                     features,
                     reader.used(),
                     reader.rejections().byCode(),
-                    await(digests));
+                    digests.await());
             return new LayerRead<>(reader, crs, record);
         });
     }
@@ -237,31 +236,7 @@ public final class InputReader {
     }
 
     /** Begins work on a thread of its own, unless one is all there is: then it waits until it is asked for. */
-    private <T> FutureTask<T> beside(Callable<T> work) {
-        var task = new FutureTask<>(work);
-        if (config.threads() != 1) {
-            var thread = new Thread(task, "reader");
-            thread.setDaemon(true);
-            thread.start();
-        }
-        return task;
-    }
-
-    private static <T> T await(FutureTask<T> work) {
-        work.run(); // does nothing if it has begun
-        try {
-            return work.get();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("interrupted while reading", e);
-        } catch (ExecutionException e) {
-            if (e.getCause() instanceof RuntimeException cause) {
-                throw cause;
-            }
-            if (e.getCause() instanceof Error cause) {
-                throw cause;
-            }
-            throw new IllegalStateException(e.getCause());
-        }
+    private <T> BackgroundTask<T> beside(Supplier<T> work) {
+        return config.threads() == 1 ? BackgroundTask.deferred(work) : BackgroundTask.start("reader", work);
     }
 }

@@ -26,7 +26,7 @@ final class RouteReader implements FeatureReader {
     private final List<Route> routes = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
     private final Rejections rejections = new Rejections();
-    private final Recurring recurring = new Recurring();
+    private final Interner interner = new Interner();
     private long used;
 
     RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table) {
@@ -89,20 +89,20 @@ final class RouteReader implements FeatureReader {
                     "a line that begins at " + x + ", " + y + " leaves the reference system " + crs.name()));
             return Optional.empty();
         }
-        return Optional.of(recurring.one(Line.wrap(ordinates, dimension == 3).compact()));
+        return Optional.of(interner.one(Line.wrap(ordinates, dimension == 3).compact()));
     }
 
     private void add(SourceFeature feature, List<Line> lines) {
         Line first = lines.get(0);
         values.start(feature, Term.ROUTE, first.x(0), first.y(0));
-        String id = recurring.one(values.featureId());
+        String id = interner.one(values.featureId());
         if (!ids.add(id)) {
             values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "another route before has the id " + id);
         }
         Duct duct = ducts.map();
         double lengthM = values.number(Term.RECORDED_LENGTH);
         OptionalDouble recordedLengthM =
-                Double.isNaN(lengthM) ? OptionalDouble.empty() : recurring.one(OptionalDouble.of(lengthM));
+                Double.isNaN(lengthM) ? OptionalDouble.empty() : interner.one(OptionalDouble.of(lengthM));
         Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
         Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
@@ -147,7 +147,7 @@ final class RouteReader implements FeatureReader {
     }
 
     private Optional<String> nonEmpty(String text) {
-        return text.isEmpty() ? Optional.empty() : recurring.one(Optional.of(text));
+        return text.isEmpty() ? Optional.empty() : interner.one(Optional.of(text));
     }
 
     /** To be called when the layer has been read. */

@@ -34,7 +34,7 @@ final class VaultReader implements FeatureReader {
     private final Map<String, Integer> lastNumbers = new HashMap<>();
     private final OutlineMender mender = new OutlineMender();
     private final Rejections rejections = new Rejections();
-    private final Recurring recurring = new Recurring();
+    private final Interner interner = new Interner();
     private long used;
 
     VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
@@ -136,7 +136,7 @@ final class VaultReader implements FeatureReader {
                 answer(Term.VAULT_WATER),
                 values.textOrAssumed(Term.VAULT_SURFACE).intern(),
                 answer(Term.CABLE_HOLD));
-        return recurring.one(site);
+        return interner.one(site);
     }
 
     private Answer answer(Term term) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.spanroom.parallel.BackgroundTask;
 
 /**
  * How deep the queries of a database's views are nested, in themselves and in one another.
@@ -40,17 +41,10 @@ final class ViewNesting {
      */
     static boolean isBearable(Opener opener) throws SQLException {
         var nesting = new ViewNesting();
-        var failure = new SQLException[1];
-        var thread = new Thread(null, () -> failure[0] = nesting.read(opener).orElse(null), "views", WIDE_STACK_BYTES);
-        thread.start();
-        try {
-            thread.join();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new SQLException("interrupted", e);
-        }
-        if (failure[0] != null) {
-            throw failure[0];
+        Optional<SQLException> failure = BackgroundTask.start("views", WIDE_STACK_BYTES, () -> nesting.read(opener))
+                .await();
+        if (failure.isPresent()) {
+            throw failure.get();
         }
         return nesting.deepestOther <= DEEPEST
                 && nesting.views.size() <= MOST_VIEWS

@@ -20,7 +20,7 @@ public record Network(
     /** A network of spans that are kept as they are. */
     public Network(
             List<Span> spans, List<VaultUse> vaults, double routeLengthM, double spanLengthM, double remainderLengthM) {
-        this(SpanList.of(spans), vaults, routeLengthM, spanLengthM, remainderLengthM);
+        this(SpanList.of(spans, vaults), vaults, routeLengthM, spanLengthM, remainderLengthM);
     }
 
     public Network withVaults(List<VaultUse> others) {

@@ -187,6 +187,11 @@ public record Room(
         return crossSection.flatMap(CrossSection::contradiction);
     }
 
+    /** Returns how many design cables there is a place for afterwards: new places, and empty innerducts that stay. */
+    public int positionsAfter() {
+        return proposal.map(PullChoice::positionsAfter).orElse(positionsBefore);
+    }
+
     /** Returns how many more cables there is a place for than before; never negative. */
     public int cablesGained() {
         return proposal.map(PullChoice::cablesGained).orElse(Math.max(0, newCables - positionsBefore));

@@ -21,5 +21,12 @@ interface ChainSpans {
 
     Duct duct(int at);
 
+    /** Returns the number of the vault where a span begins. */
+    int fromVault(int at);
+
+    int toVault(int at);
+
+    double lengthM(int at);
+
     boolean hasElevations();
 }

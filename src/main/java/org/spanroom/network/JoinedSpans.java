@@ -80,6 +80,21 @@ final class JoinedSpans implements ChainSpans {
     }
 
     @Override
+    public int fromVault(int at) {
+        return spans.get(at).ends.fromVault();
+    }
+
+    @Override
+    public int toVault(int at) {
+        return spans.get(at).ends.toVault();
+    }
+
+    @Override
+    public double lengthM(int at) {
+        return spans.get(at).ends.lengthM();
+    }
+
+    @Override
     public boolean hasElevations() {
         return spans.stream().anyMatch(span -> span.lonLat.hasZ());
     }

@@ -12,6 +12,7 @@ import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Network;
 import org.spanroom.model.Route;
 import org.spanroom.model.Term;
+import org.spanroom.parallel.ParallelRanges;
 
 /**
  * One cutting of one set of routes, from first to last.
@@ -21,11 +22,9 @@ import org.spanroom.model.Term;
 final class NetworkRun {
     private static final double ACCOUNT_TOLERANCE_M = 1e-3;
 
-    private static final int TOLD_AT_ONCE = 1_000;
-
     private final List<Route> routes;
     private final CuttingContext context;
-    private final Workers workers;
+    private final ParallelRanges ranges;
     private final CloseVaults closeVaults = new CloseVaults();
     private final double[] lengthM;
     private final AtomicReferenceArray<ChainCutter.@Nullable Cutting> cuttings;
@@ -37,10 +36,10 @@ final class NetworkRun {
     /** A route in a chain under construction. */
     private record Link(int route, boolean reversed) {}
 
-    NetworkRun(List<Route> routes, CuttingContext context, Workers workers) {
+    NetworkRun(List<Route> routes, CuttingContext context, ParallelRanges ranges) {
         this.routes = routes;
         this.context = context;
-        this.workers = workers;
+        this.ranges = ranges;
         lengthM = new double[routes.size()];
         cuttings = new AtomicReferenceArray<>(routes.size());
         waiting = new AtomicReferenceArray<>(routes.size());
@@ -60,26 +59,30 @@ final class NetworkRun {
     }
 
     private void matchAndCutClosed(LongConsumer progress) {
-        workers.run(routes.size(), () -> {
+        ranges.run(routes.size(), () -> {
             var matcher = new RouteMatcher(context);
             var cutter = new ChainCutter(context, closeVaults);
-            return number -> {
-                if (number % TOLD_AT_ONCE == 0) {
-                    progress.accept(Math.min(TOLD_AT_ONCE, routes.size() - number));
+            return (from, to) -> {
+                for (int number = from; number < to; number++) {
+                    cutIfClosed(matcher.match(number, routes.get(number)), cutter);
                 }
-                Piece piece = matcher.match(number, routes.get(number));
-                lengthM[number] = piece.lengthM();
-                if (piece.lengthM() == 0) {
-                    return;
-                }
-                List<OpenEnd> ends = openEnds(piece);
-                if (ends.isEmpty()) {
-                    cuttings.set(number, cutter.cut(Chain.of(List.of(piece), false)));
-                } else {
-                    waiting.set(number, new Waiting(piece.passes(), ends));
-                }
+                progress.accept(to - from);
             };
         });
+    }
+
+    private void cutIfClosed(Piece piece, ChainCutter cutter) {
+        int number = piece.number();
+        lengthM[number] = piece.lengthM();
+        if (piece.lengthM() == 0) {
+            return;
+        }
+        List<OpenEnd> ends = openEnds(piece);
+        if (ends.isEmpty()) {
+            cuttings.set(number, cutter.cut(Chain.of(List.of(piece), false)));
+        } else {
+            waiting.set(number, new Waiting(piece.passes(), ends));
+        }
     }
 
     /** Returns the ends of a route that no vault holds. */
@@ -195,20 +198,21 @@ final class NetworkRun {
     }
 
     private void cutChains(List<ChainLinks> chains) {
-        workers.run(chains.size(), () -> {
+        ranges.run(chains.size(), () -> {
             var matcher = new RouteMatcher(context);
             var cutter = new ChainCutter(context, closeVaults);
-            return number -> {
-                ChainLinks links = chains.get(number);
-                List<Piece> pieces = new ArrayList<>(links.links().size());
-                for (Link link : links.links()) {
-                    Waiting route = waiting.get(link.route());
-                    List<Pass> passes = route == null ? List.of() : route.passes();
-                    pieces.add(matcher.again(link.route(), routes.get(link.route()), passes, link.reversed()));
-                }
-                cuttings.set(links.lead(), cutter.cut(Chain.of(pieces, links.closed())));
-            };
+            return (from, to) -> chains.subList(from, to).forEach(links -> cutChain(links, matcher, cutter));
         });
+    }
+
+    private void cutChain(ChainLinks links, RouteMatcher matcher, ChainCutter cutter) {
+        List<Piece> pieces = new ArrayList<>(links.links().size());
+        for (Link link : links.links()) {
+            Waiting route = waiting.get(link.route());
+            List<Pass> passes = route == null ? List.of() : route.passes();
+            pieces.add(matcher.again(link.route(), routes.get(link.route()), passes, link.reversed()));
+        }
+        cuttings.set(links.lead(), cutter.cut(Chain.of(pieces, links.closed())));
     }
 
     private Network network(VaultReport vaults) {
@@ -231,6 +235,10 @@ final class NetworkRun {
             throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
         }
         return new Network(
-                SpanTable.of(spans, workers), vaults.uses(), routeSum.value(), spanSum.value(), remainderSum.value());
+                SpanTable.of(spans, vaults.places(), ranges),
+                vaults.uses(),
+                routeSum.value(),
+                spanSum.value(),
+                remainderSum.value());
     }
 }

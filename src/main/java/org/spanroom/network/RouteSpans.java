@@ -50,7 +50,7 @@ final class RouteSpans implements ChainSpans {
 
     @Override
     public String id(int at) {
-        return Name.of(duct.id(), vault(at, 0), vault(at, 1));
+        return Name.of(duct.id(), vaults.get(fromVault(at)), vaults.get(toVault(at)));
     }
 
     @Override
@@ -68,14 +68,25 @@ final class RouteSpans implements ChainSpans {
         return route.hasZ();
     }
 
-    private Vault vault(int at, int side) {
-        return vaults.get(places[at * PLACES + side]);
+    @Override
+    public int fromVault(int at) {
+        return places[at * PLACES];
+    }
+
+    @Override
+    public int toVault(int at) {
+        return places[at * PLACES + 1];
+    }
+
+    @Override
+    public double lengthM(int at) {
+        return numbers[at * stride(route)];
     }
 
     @Override
     public Span span(int at) {
-        Vault from = vault(at, 0);
-        Vault to = vault(at, 1);
+        Vault from = vaults.get(fromVault(at));
+        Vault to = vaults.get(toVault(at));
         Line line = line(at);
         int first = at * stride(route);
         return new Span(
@@ -86,7 +97,7 @@ final class RouteSpans implements ChainSpans {
                 to,
                 line,
                 GroundLine.of(line, from.elevationM(), to.elevationM()),
-                numbers[first],
+                lengthM(at),
                 numbers[first + 1],
                 numbers[first + 2],
                 numbers[first + 3],

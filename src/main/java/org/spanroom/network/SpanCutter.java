@@ -8,6 +8,7 @@ import org.spanroom.model.Network;
 import org.spanroom.model.NetworkSettings;
 import org.spanroom.model.Route;
 import org.spanroom.model.Vault;
+import org.spanroom.parallel.ParallelRanges;
 
 /**
  * Cuts routes into spans at vaults.
@@ -25,7 +26,7 @@ import org.spanroom.model.Vault;
  */
 public final class SpanCutter {
     private final NetworkSettings settings;
-    private final Workers workers;
+    private final ParallelRanges ranges;
     private final String routesSource;
     private final String vaultsSource;
 
@@ -37,7 +38,7 @@ public final class SpanCutter {
     /** Names the two layers in findings by the given sources. */
     public SpanCutter(NetworkSettings settings, int threads, String routesSource, String vaultsSource) {
         this.settings = settings;
-        this.workers = new Workers(threads);
+        this.ranges = new ParallelRanges(threads);
         this.routesSource = routesSource;
         this.vaultsSource = vaultsSource;
     }
@@ -55,7 +56,7 @@ public final class SpanCutter {
         var recorded = new RecordedVaults(ordered, settings, places, worded);
         var sightings = new VaultSightings(places.count());
         var context = new CuttingContext(settings, places, sightings, worded, recorded);
-        return new NetworkRun(ordered, context, workers).run(progress);
+        return new NetworkRun(ordered, context, ranges).run(progress);
     }
 
     private static List<Route> inOrder(List<Route> routes) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
+import org.spanroom.parallel.ParallelRanges;
 
 /** The spans of all chains, in the order of the chains, each under a name of its own. */
 final class SpanTable extends SpanList {
@@ -11,16 +12,23 @@ final class SpanTable extends SpanList {
     private final int[] chainOf;
     private final int[] firstOf;
     private final Map<Integer, String> renamed;
+    private final int[] vaultPlaces;
 
-    private SpanTable(ChainSpans[] chains, int[] chainOf, int[] firstOf, Map<Integer, String> renamed) {
+    private SpanTable(
+            ChainSpans[] chains, int[] chainOf, int[] firstOf, Map<Integer, String> renamed, int[] vaultPlaces) {
+        this.vaultPlaces = vaultPlaces;
         this.chains = chains;
         this.chainOf = chainOf;
         this.firstOf = firstOf;
         this.renamed = renamed;
     }
 
-    /** Returns the spans of chains; the caller must not keep the array. */
-    static SpanTable of(ChainSpans[] chains, Workers workers) {
+    /**
+     * Returns the spans of chains; the caller must not keep the arrays.
+     *
+     * @param vaultPlaces the place of each vault, by its number, among those that count
+     */
+    static SpanTable of(ChainSpans[] chains, int[] vaultPlaces, ParallelRanges ranges) {
         int[] firstOf = new int[chains.length];
         int count = 0;
         for (int chain = 0; chain < chains.length; chain++) {
@@ -34,10 +42,14 @@ final class SpanTable extends SpanList {
                 chainOf[span] = chain;
             }
         }
-        var plain = new SpanTable(chains, chainOf, firstOf, Map.of());
+        var plain = new SpanTable(chains, chainOf, firstOf, Map.of(), vaultPlaces);
         int[] hashes = new int[count];
-        workers.run(count, () -> span -> hashes[span] = plain.id(span).hashCode());
-        return new SpanTable(chains, chainOf, firstOf, SpanIds.renamed(plain::id, hashes));
+        ranges.run(count, () -> (from, to) -> {
+            for (int span = from; span < to; span++) {
+                hashes[span] = plain.id(span).hashCode();
+            }
+        });
+        return new SpanTable(chains, chainOf, firstOf, SpanIds.renamed(plain::id, hashes), vaultPlaces);
     }
 
     private ChainSpans chain(int number) {
@@ -69,6 +81,21 @@ final class SpanTable extends SpanList {
     @Override
     public Duct duct(int number) {
         return chain(number).duct(at(number));
+    }
+
+    @Override
+    public int fromVault(int number) {
+        return vaultPlaces[chain(number).fromVault(at(number))];
+    }
+
+    @Override
+    public int toVault(int number) {
+        return vaultPlaces[chain(number).toVault(at(number))];
+    }
+
+    @Override
+    public double lengthM(int number) {
+        return chain(number).lengthM(at(number));
     }
 
     /** Mostly the names of the ducts, which names begin with, tell already; only else are names put together. */

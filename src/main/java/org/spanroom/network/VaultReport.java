@@ -61,6 +61,17 @@ final class VaultReport {
         }
     }
 
+    /** Returns the place of each vault among those that count; of one that counts as another, the other's. */
+    int[] places() {
+        int[] among = new int[places.count()];
+        int counting = 0;
+        for (int number = 0; number < among.length; number++) {
+            int standsFor = places.standsFor(number);
+            among[number] = standsFor == number ? counting++ : among[standsFor];
+        }
+        return among;
+    }
+
     /** Returns the vaults that count, in reading order. */
     List<VaultUse> uses() {
         List<VaultUse> uses = new ArrayList<>(places.count());

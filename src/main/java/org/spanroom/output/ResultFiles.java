@@ -17,6 +17,7 @@ import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Score;
 import org.spanroom.model.SpanList;
 import org.spanroom.model.VaultUse;
+import org.spanroom.parallel.OrderedWriter;
 
 /**
  * The files of one run while they are written.
@@ -163,7 +164,7 @@ final class ResultFiles implements AutoCloseable {
      */
     void write(LongConsumer progress) {
         int count = results.spans().size();
-        new Conveyor<>(chunks(count, spansAtOnce), threads, SpanChunk::new, SpanChunk::fill, chunk -> {
+        new OrderedWriter<>(chunks(count, spansAtOnce), threads, SpanChunk::new, SpanChunk::fill, chunk -> {
                     long before = totals.spans();
                     chunk.append();
                     progress.accept(totals.spans() - before);
@@ -176,7 +177,7 @@ final class ResultFiles implements AutoCloseable {
     }
 
     private <R> void rows(Section<R> section, List<R> rows) {
-        new Conveyor<TableBatch<R>>(
+        new OrderedWriter<TableBatch<R>>(
                         chunks(rows.size(), CHUNK),
                         threads,
                         section::newBatch,
@@ -190,7 +191,7 @@ final class ResultFiles implements AutoCloseable {
     private void finish() {
         finished = true;
         List<List<AutoCloseable>> groups = List.of(ofGeoPackage, others);
-        new Conveyor<>(groups.size(), threads, () -> groups, (all, number) -> closeAll(all.get(number)), all -> {
+        new OrderedWriter<>(groups.size(), threads, () -> groups, (all, number) -> closeAll(all.get(number)), all -> {
                     // nothing is left to be done in order
                 })
                 .run();

@@ -12,7 +12,6 @@ import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Duct;
-import org.spanroom.model.PullChoice;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
 import org.spanroom.model.Span;
@@ -192,7 +191,7 @@ final class SpanColumns {
                         "positions_after",
                         "pos_after",
                         "Places for a design cable afterwards: new ones, and innerducts left.",
-                        room(r -> r.proposal().map(PullChoice::positionsAfter).orElse(r.positionsBefore()))),
+                        room(Room::positionsAfter)),
                 Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
                 Column.integer(
                         "new_cables",

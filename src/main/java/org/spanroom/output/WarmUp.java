@@ -4,6 +4,7 @@ import java.sql.SQLException;
 import java.util.List;
 import java.util.Properties;
 import org.spanroom.crs.PrivateDirectory;
+import org.spanroom.parallel.BackgroundTask;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteJDBCLoader;
 
@@ -18,10 +19,7 @@ public final class WarmUp {
 
     /** Begins, and returns at once. */
     public static void begin() {
-        var thread = new Thread(WarmUp::load, "warm-up");
-        thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((ended, failure) -> {});
-        thread.start();
+        BackgroundTask.run("warm-up", WarmUp::load);
     }
 
     private static void load() {

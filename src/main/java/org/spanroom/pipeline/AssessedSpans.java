@@ -5,10 +5,13 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Exclusion;
 import org.spanroom.model.FieldCheck;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RankedSpans;
+import org.spanroom.model.SpanFigures;
 import org.spanroom.model.SpanList;
+import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.RunRanking;
@@ -18,7 +21,7 @@ import org.spanroom.rank.TopScores;
 /**
  * All spans of a run in the order of the ranking.
  *
- * <p>Each span is assessed twice: once for its place in the order, of which a score and its bends are kept, and once more when it
+ * <p>Each span is assessed twice: once for its place in the order, of which a score, its bends and a few figures are kept, and once more when it
  * is written. Assessing is pure and takes microseconds; keeping what it finds would take kilobytes for each of millions.
  */
 final class AssessedSpans implements RankedSpans {
@@ -29,6 +32,7 @@ final class AssessedSpans implements RankedSpans {
     private final SpanAssessor assessor;
     private final RunRanking ranking;
     private final Standings standings;
+    private final SpanFigures figures;
     private final Optional<SurenessRun> sureness;
     private final int[] order;
 
@@ -37,6 +41,7 @@ final class AssessedSpans implements RankedSpans {
         this.assessor = assessor;
         this.ranking = ranking;
         this.standings = standing.standings();
+        this.figures = standing.figures().figures();
         this.sureness = standing.sureness();
         this.order = standings.bestFirst(spans::compareIds);
     }
@@ -44,29 +49,39 @@ final class AssessedSpans implements RankedSpans {
     /** Assesses all spans for their order, and reports what is doubtful about their data. */
     static AssessedSpans of(SpanList spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
         RunRanking run = ranking.among(spans);
-        var standings = new Standings(spans.size());
-        Parallel.Work work = (from, to) -> {
-            Optional<TopScores> scores = look.sureness().map(SurenessRun::take);
-            for (int number = from; number < to; number++) {
-                Assessment assessment = assessor.assess(number, spans.get(number));
-                look.doubts().report(assessment);
-                run.stand(number, assessment, standings);
-                if (scores.isPresent() && !standings.isExcluded(number)) {
-                    look.sureness().orElseThrow().add(number, assessment, scores.get());
+        var standing = Standing.of(spans.size(), look.sureness());
+        new ParallelRanges(look.threads()).run(spans.size(), () -> {
+            Optional<TopScores> scores = look.sureness().map(SurenessRun::begin);
+            return (from, to) -> {
+                for (int number = from; number < to; number++) {
+                    Assessment assessment = assessor.assess(number, spans.get(number));
+                    look.doubts().report(assessment);
+                    standing.add(number, assessment, run, scores);
                 }
-            }
-            scores.ifPresent(collected -> look.sureness().orElseThrow().giveBack(collected));
-        };
-        new Parallel(look.threads()).run(spans.size(), work, look.progress());
+                look.progress().advance(to - from);
+            };
+        });
         look.sureness().ifPresent(SurenessRun::end);
-        return new AssessedSpans(spans, assessor, run, new Standing(standings, look.sureness()));
+        return new AssessedSpans(spans, assessor, run, standing);
     }
 
     /** Who is told what of all spans' first assessment, and on how many threads it is made. */
     record FirstLook(DataDoubts doubts, Optional<SurenessRun> sureness, Progress progress, int threads) {}
 
-    /** Where each span stands, and how sure that is. */
-    private record Standing(Standings standings, Optional<SurenessRun> sureness) {}
+    /** Where each span stands, how sure that is, and what else is kept of it. */
+    private record Standing(Standings standings, SpanFigures.Collector figures, Optional<SurenessRun> sureness) {
+        static Standing of(int spans, Optional<SurenessRun> sureness) {
+            return new Standing(new Standings(spans), new SpanFigures.Collector(spans, sureness.isPresent()), sureness);
+        }
+
+        void add(int number, Assessment assessment, RunRanking ranking, Optional<TopScores> scores) {
+            Optional<Exclusion> exclusion = ranking.stand(number, assessment, standings);
+            figures.add(number, assessment, exclusion);
+            if (scores.isPresent() && exclusion.isEmpty()) {
+                figures.addDraws(number, sureness.orElseThrow().add(number, assessment, scores.get()));
+            }
+        }
+    }
 
     @Override
     public int size() {
@@ -90,16 +105,20 @@ final class AssessedSpans implements RankedSpans {
                 .filter(place -> sureness.get().mayBeTop(order[place]))
                 .toArray();
         var found = new ConcurrentLinkedQueue<FieldCheck>();
-        Parallel.Work work = (from, to) -> {
+        new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
                 found.addAll(sureness.get().fieldChecks(at(open[i])));
             }
-        };
-        new Parallel(threads).run(open.length, work, Progress.SILENT);
+        });
         return found.stream()
                 .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                 .limit(MOST_FIELD_CHECKS)
                 .toList();
+    }
+
+    /** Returns the figures of all spans, by number in the list of spans. */
+    SpanFigures figures() {
+        return figures;
     }
 
     /** Returns how many spans have a rank. */

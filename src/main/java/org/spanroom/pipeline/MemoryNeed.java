@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
 import org.spanroom.model.Network;
 import org.spanroom.model.Route;
+import org.spanroom.model.SpanFigures;
 
 /**
  * The least memory in which a network can be assessed and written, so that a run that cannot succeed ends before most of its work
@@ -18,6 +19,9 @@ final class MemoryNeed {
     private static final long ROUTE_BYTES = 350;
     private static final long VERTEX_BYTES = 9;
     private static final long SPAN_BYTES = 200;
+    /** Of a simulation: the draws in which the span is feasible, its chance, and three of its scores. */
+    private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 4 * Float.BYTES;
+
     private static final long VAULT_BYTES = 200;
     private static final long ALWAYS_BYTES = 40L << 20;
 
@@ -32,12 +36,13 @@ final class MemoryNeed {
     /**
      * Lets a network pass, or says what it needs.
      *
+     * @param simulated whether the assessment simulates what is uncertain
      * @param heapBytes the most that Java may use
      * @throws NotEnoughMemoryException if that is surely too little
      */
-    static void demand(List<Route> routes, Network network, long heapBytes) {
+    static void demand(List<Route> routes, Network network, boolean simulated, long heapBytes) {
         int spans = network.spans().size();
-        long needed = leastBytes(routes, spans, network.vaults().size());
+        long needed = leastBytes(routes, network, simulated);
         if (spans >= FEWEST_SPANS && needed > heapBytes) {
             throw new NotEnoughMemoryException(String.format(
                     Locale.ROOT,
@@ -51,12 +56,13 @@ final class MemoryNeed {
         }
     }
 
-    private static long leastBytes(List<Route> routes, long spans, long vaults) {
+    private static long leastBytes(List<Route> routes, Network network, boolean simulated) {
+        long spanBytes = SPAN_BYTES + SpanFigures.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()
                 + VERTEX_BYTES * heldVertices(routes)
-                + SPAN_BYTES * spans
-                + VAULT_BYTES * vaults;
+                + spanBytes * network.spans().size()
+                + VAULT_BYTES * network.vaults().size();
     }
 
     /** Lines drawn upon one another are held once while they are near each other in the file; each is counted once. */

@@ -84,7 +84,11 @@ public final class RankRun {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit());
         Network network = cut(inputs);
-        MemoryNeed.demand(inputs.routes(), network, Runtime.getRuntime().maxMemory());
+        MemoryNeed.demand(
+                inputs.routes(),
+                network,
+                config.uncertainty().simulated(),
+                Runtime.getRuntime().maxMemory());
         return new Spans(
                 located(network, permits),
                 permits,

@@ -54,18 +54,15 @@ final class SurenessRun {
                 : Optional.empty();
     }
 
-    /** Returns what a thread collects scores in for a while; it gives it back when the while is over. */
-    TopScores take() {
-        TopScores given = collected.poll();
-        return given == null ? new TopScores(samples, topCount) : given;
-    }
-
-    void giveBack(TopScores scores) {
+    /** Returns what a thread collects scores in. */
+    TopScores begin() {
+        var scores = new TopScores(samples, topCount);
         collected.add(scores);
+        return scores;
     }
 
-    /** Takes a ranked span. */
-    void add(int number, Assessment assessed, TopScores into) {
+    /** Takes a ranked span, and returns in which of the first 64 samples it is feasible, as the bits of a mask. */
+    long add(int number, Assessment assessed, TopScores into) {
         Simulation.Scores scores = simulation.scores(outlooks.of(assessed));
         double[] sorted = scores.bySample().clone();
         Arrays.sort(sorted);
@@ -74,6 +71,7 @@ final class SurenessRun {
         high[number] = (float) Simulation.quantilePoints(sorted, HIGH_SHARE);
         best[number] = Math.nextUp((float) sorted[sorted.length - 1]);
         into.add(scores.bySample());
+        return scores.feasibleDraws();
     }
 
     /** To be called when all spans have been taken. */

@@ -1,7 +1,9 @@
 package org.spanroom.rank;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.model.Assessment;
+import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Verdict;
 
@@ -15,13 +17,19 @@ public final class RunRanking {
         this.emptyDucts = emptyDucts;
     }
 
-    /** Notes where a span stands; the order of all follows from the standings alone. */
-    public void stand(int number, Assessment assessment, Standings standings) {
-        if (ranking.verdict(assessment, emptyDucts).isExcluded()) {
+    /**
+     * Notes where a span stands; the order of all follows from the standings alone.
+     *
+     * @return the first reason why it is excluded; empty for a ranked span
+     */
+    public Optional<Exclusion> stand(int number, Assessment assessment, Standings standings) {
+        Verdict verdict = ranking.verdict(assessment, emptyDucts);
+        if (verdict.isExcluded()) {
             standings.excluded(number);
         } else {
             standings.ranked(number, ranking.score(assessment).totalPoints());
         }
+        return verdict.findFirst();
     }
 
     /**

@@ -59,10 +59,12 @@ public final class Simulation {
     public static final class Scores {
         private final double[] bySample;
         private final double feasibleRatio;
+        private final long feasibleDraws;
 
-        Scores(double[] bySample, double feasibleRatio) {
+        Scores(double[] bySample, double feasibleRatio, long feasibleDraws) {
             this.bySample = bySample;
             this.feasibleRatio = feasibleRatio;
+            this.feasibleDraws = feasibleDraws;
         }
 
         /** Returns the scores by sample, not to be changed. */
@@ -73,6 +75,11 @@ public final class Simulation {
         /** Returns the chance that everything can be pulled and room is gained. */
         public double feasibleRatio() {
             return feasibleRatio;
+        }
+
+        /** Returns in which samples that is so: bit {@code i} is set for sample {@code i}, of the first 64. */
+        public long feasibleDraws() {
+            return feasibleDraws;
         }
     }
 
@@ -88,11 +95,13 @@ public final class Simulation {
     public Scores scores(SpanOutlook span) {
         double[] bySample = new double[settings.samples()];
         int[] feasible = new int[1];
+        long[] mask = new long[1];
         draw(span, settings.samples(), (sample, scorePoints, isFeasible, drawn) -> {
             bySample[sample] = scorePoints;
             feasible[0] += isFeasible ? 1 : 0;
+            mask[0] |= isFeasible && sample < Long.SIZE ? 1L << sample : 0;
         });
-        return new Scores(bySample, feasible[0] / (double) bySample.length);
+        return new Scores(bySample, feasible[0] / (double) bySample.length, mask[0]);
     }
 
     void draw(SpanOutlook span, int samples, Sink sink) {

@@ -18,6 +18,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.Executor;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -32,11 +35,11 @@ class ArchitectureTest {
 
     private static final String MAP = """
             cli      -> pipeline config input output sample corpus crs finding model
-            pipeline -> config input network bend bore pull effort permit rank program output crs finding model
+            pipeline -> config input network bend bore pull effort permit rank program output crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
-            input    -> config crs finding model
-            network  -> finding model
+            input    -> config crs finding model parallel
+            network  -> finding model parallel
             bend     -> model
             corpus   -> bend bore model
             bore     -> model
@@ -45,10 +48,11 @@ class ArchitectureTest {
             permit   -> model
             rank     -> model
             program  -> finding model
-            output   -> crs finding model
+            output   -> crs finding model parallel
             crs      -> model
             finding  ->
             model    ->
+            parallel ->
             """;
 
     /** The units that a double may carry in its name; a ratio, a score and a count-like weight have a word of their own. */
@@ -102,6 +106,23 @@ class ArchitectureTest {
         onlyIn("crs", "org.geotools..");
         onlyIn("input output", "java.sql..", "org.apache.commons.csv..");
         onlyIn("cli", "picocli..");
+    }
+
+    @Test
+    void futuresAreAwaitedInOnePackage() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + ".parallel..")
+                .should()
+                .dependOnClassesThat()
+                .areAssignableTo(Future.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(Executor.class)
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(BlockingQueue.class)
+                .check(code);
     }
 
     @Test

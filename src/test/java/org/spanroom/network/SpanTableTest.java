@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
+import org.spanroom.model.Network;
 import org.spanroom.model.Route;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanList;
@@ -52,6 +53,29 @@ class SpanTableTest {
                         .as("%s and %s", spans.id(one), spans.id(other))
                         .isEqualTo(Integer.signum(spans.id(one).compareTo(spans.id(other))));
             }
+        }
+    }
+
+    /** The vaults that count are numbered without those that count as another, of spans of one route and of joined ones. */
+    @Test
+    void vaultsAndLengthByNumberAreThoseOfTheSpan() {
+        Network network =
+                Sketch.of("vault A2 0,0.01\nvault Z 500,0\n" + CITY).cut().network();
+        SpanList cut = network.spans();
+        assertThat(network.vaults()).hasSize(4);
+        assertThat(cut).hasSameSizeAs(spans);
+        for (int number = 0; number < cut.size(); number++) {
+            Span span = cut.get(number);
+            assertThat(network.vaults().get(cut.fromVault(number)).vault()).isSameAs(span.from());
+            assertThat(network.vaults().get(cut.toVault(number)).vault()).isSameAs(span.to());
+            assertThat(cut.lengthM(number)).isEqualTo(span.lengthM());
+        }
+
+        SpanList kept = new Network(List.copyOf(cut), network.vaults(), 0, 0, 0).spans();
+        for (int number = 0; number < cut.size(); number++) {
+            assertThat(kept.fromVault(number)).isEqualTo(cut.fromVault(number));
+            assertThat(kept.toVault(number)).isEqualTo(cut.toVault(number));
+            assertThat(kept.lengthM(number)).isEqualTo(cut.lengthM(number));
         }
     }
 

@@ -53,6 +53,21 @@ class MemoryNeedTest {
         }
 
         @Override
+        public int fromVault(int number) {
+            throw new AssertionError("only their count is needed");
+        }
+
+        @Override
+        public int toVault(int number) {
+            throw new AssertionError("only their count is needed");
+        }
+
+        @Override
+        public double lengthM(int number) {
+            throw new AssertionError("only their count is needed");
+        }
+
+        @Override
         public boolean hasElevations() {
             return false;
         }
@@ -64,10 +79,23 @@ class MemoryNeedTest {
 
     @Test
     void aMillionSpansAreRefusedInAQuarterOfAGibibyteWithTheRemedy() {
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), 256 * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 256 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class)
-                .hasMessageContaining("2,623,807 spans need at least 540 MiB, and Java may use 256 MiB")
-                .hasMessageContaining("java -Xmx1080m");
+                .hasMessageContaining("2,623,807 spans need at least 613 MiB, and Java may use 256 MiB")
+                .hasMessageContaining("java -Xmx1226m");
+    }
+
+    /** Of a simulation each span keeps a mask of eight bytes and four numbers of four. */
+    @Test
+    void whatASimulationKeepsCountsToo() {
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 269 * MEBIBYTE))
+                .doesNotThrowAnyException();
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 268 * MEBIBYTE))
+                .isInstanceOf(NotEnoughMemoryException.class);
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (269 + 24) * MEBIBYTE))
+                .doesNotThrowAnyException();
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (268 + 24) * MEBIBYTE))
+                .isInstanceOf(NotEnoughMemoryException.class);
     }
 
     /** A quarter of a million vertices a line, in banks of twelve. */
@@ -83,9 +111,9 @@ class MemoryNeedTest {
             }
         }
 
-        assertThatCode(() -> MemoryNeed.demand(banked, of(50_000), 62 * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(banked, of(50_000), false, 63 * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(apart, of(50_000), 62 * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(apart, of(50_000), false, 63 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 
@@ -118,9 +146,9 @@ class MemoryNeedTest {
 
     @Test
     void whatMayJustDoIsLetThrough() {
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(2_623_807), 541 * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 614 * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(49_999), 30 * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(49_999), false, 30 * MEBIBYTE))
                 .doesNotThrowAnyException();
     }
 }

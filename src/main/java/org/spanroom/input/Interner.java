@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * The values seen lately, of which equal ones are kept as one: neighbours in a file are neighbours in the street, and name the same
  * banks, vaults, years and lines. Holds a fixed number of values. For use by one thread.
  */
-final class Recurring {
+final class Interner {
     private static final int BITS = 14;
 
     private final @Nullable Object[] slots = new Object[1 << BITS];

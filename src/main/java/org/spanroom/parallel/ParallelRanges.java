@@ -1,0 +1,46 @@
+package org.spanroom.parallel;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
+
+/**
+ * Works through the numbers from 0 in ranges, on a fixed number of threads. The work for a number writes to a place of that number, so
+ * that no result depends on the threads.
+ */
+public final class ParallelRanges {
+    /** Large enough that taking a range costs little, small enough to keep all threads busy to the end. */
+    private static final int RANGE = 256;
+
+    private final int threads;
+
+    public ParallelRanges(int threads) {
+        if (threads < 1) {
+            throw new IllegalArgumentException("threads must be >= 1, was " + threads);
+        }
+        this.threads = threads;
+    }
+
+    /** The work for the numbers {@code from} to {@code to - 1}. */
+    @FunctionalInterface
+    public interface RangeWork {
+        void on(int from, int to);
+    }
+
+    /**
+     * Does the work for every number below the count, each once. The first failure stops all threads and is thrown unchanged.
+     *
+     * @param workers gives each thread work of its own, which may keep scratch space
+     * @throws IllegalStateException if the calling thread is interrupted
+     */
+    public void run(int count, Supplier<RangeWork> workers) {
+        var next = new AtomicInteger();
+        Runnable taking = () -> take(count, next, workers.get());
+        ThreadTeam.run(count <= RANGE ? 1 : threads, taking, () -> next.set(count));
+    }
+
+    private static void take(int count, AtomicInteger next, RangeWork work) {
+        for (int from = next.getAndAdd(RANGE); from < count && from >= 0; from = next.getAndAdd(RANGE)) {
+            work.on(from, Math.min(count - from, RANGE) + from);
+        }
+    }
+}
