@@ -31,14 +31,13 @@ class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
     private static final String MAP = """
-            cli      -> pipeline config input output sample corpus crs finding model
+            cli      -> pipeline config input output sample crs finding model
             pipeline -> config input network bend bore pull effort permit rank program output crs finding model
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model
             network  -> finding model
             bend     -> model
-            corpus   -> bend bore model
             bore     -> model
             pull     -> model
             effort   -> model

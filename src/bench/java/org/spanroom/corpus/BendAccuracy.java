@@ -20,6 +20,12 @@ public final class BendAccuracy {
 
     private BendAccuracy() {}
 
+    /** Prints the figures; arguments: number of spans, seed. */
+    public static void main(String[] args) {
+        System.out.print(measure(Long.parseLong(args[1]), Integer.parseInt(args[0]), BendSettings.defaults())
+                .toText());
+    }
+
     /** Draws the corpus of a seed, reads it, and returns the figures. */
     public static BendAccuracy measure(long seed, int spans, BendSettings settings) {
         var accuracy = new BendAccuracy();
