@@ -39,7 +39,10 @@ public class GeoJsonBench {
         for (int i = 0; i < FEATURES; i++) {
             text.append(i == 0 ? "" : ",\n").append("{\"type\":\"Feature\",\"properties\":{");
             for (int field = 0; field < 10; field++) {
-                text.append(field == 0 ? "" : ",").append("\"field_").append(field).append("\":\"value ");
+                text.append(field == 0 ? "" : ",")
+                        .append("\"field_")
+                        .append(field)
+                        .append("\":\"value ");
                 text.append((i + field) % 97).append('"');
             }
             text.append("},\"geometry\":{\"type\":\"LineString\",\"coordinates\":[");

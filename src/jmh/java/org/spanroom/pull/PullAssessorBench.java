@@ -26,9 +26,7 @@ public class PullAssessorBench {
     private final PullAssessor assessor = new PullAssessor(ShippedConfig.get().pull());
     private final Span span = PullCase.span(
             PullCase.ductWith(
-                    PullCase.exampleInnerduct("i1"),
-                    PullCase.exampleInnerduct("i2"),
-                    PullCase.exampleInnerduct("i3")),
+                    PullCase.exampleInnerduct("i1"), PullCase.exampleInnerduct("i2"), PullCase.exampleInnerduct("i3")),
             150);
     private final Bends bends = PullCase.bends(40, 45, 1.5, 110, 60, 1.5);
 

@@ -25,12 +25,6 @@ final class CommandFactory implements IFactory {
         if (type == CompareCommand.class) {
             return type.cast(new CompareCommand(console));
         }
-        if (type == BendsAccuracyCommand.class) {
-            return type.cast(new BendsAccuracyCommand(console));
-        }
-        if (type == PackingQualityCommand.class) {
-            return type.cast(new PackingQualityCommand(console));
-        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

@@ -51,8 +51,6 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             SampleCommand.class,
-            BendsAccuracyCommand.class,
-            PackingQualityCommand.class,
             CommandLine.HelpCommand.class
         })
 final class SpanroomCommand implements Runnable {
@@ -109,8 +107,7 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec),
-                "Which command? One of rank, check, explain, compare, sample, bends-accuracy, packing-quality.");
+                commandLineOf(spec), "Which command? One of rank, check, explain, compare, sample.");
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

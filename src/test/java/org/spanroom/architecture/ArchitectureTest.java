@@ -34,14 +34,13 @@ class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
     private static final String MAP = """
-            cli      -> pipeline config input output sample corpus crs finding model
+            cli      -> pipeline config input output sample crs finding model
             pipeline -> config input network bend bore pull effort permit rank program output crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model parallel
             network  -> finding model parallel
             bend     -> model
-            corpus   -> bend bore model
             bore     -> model
             pull     -> model
             effort   -> model

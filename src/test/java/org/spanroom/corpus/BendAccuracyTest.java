@@ -1,13 +1,12 @@
 package org.spanroom.corpus;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
 
-/** The promised accuracy, on one seed; the same figures come from the command for any other. */
+/** The promised accuracy, on one seed; src/bench/bends-accuracy.sh prints the same figures for any other. */
 class BendAccuracyTest {
     private static BendAccuracy accuracy;
     private static Tally all;
@@ -57,15 +56,6 @@ class BendAccuracyTest {
                 .isEqualTo(once);
         assertThat(BendAccuracy.measure(8, 40, ShippedConfig.get().bend()).toText())
                 .isNotEqualTo(once);
-    }
-
-    /** Abramowitz and Stegun, table 7.1 (from memory). */
-    @Test
-    void errorFunctionMatchesTheTable() {
-        assertThat(IdealReader.errorFunction(0)).isCloseTo(0, within(1e-6));
-        assertThat(IdealReader.errorFunction(0.5)).isCloseTo(0.5204999, within(2e-7));
-        assertThat(IdealReader.errorFunction(1)).isCloseTo(0.8427008, within(2e-7));
-        assertThat(IdealReader.errorFunction(2)).isCloseTo(0.9953223, within(2e-7));
     }
 
     private static double ratio(int part, int whole) {

@@ -42,6 +42,11 @@ public final class PackingQuality {
 
     private final RoomAssessor assessor = new RoomAssessor(withoutSleeves());
 
+    /** Prints the table; arguments: number of crowded cross-sections, seed. */
+    public static void main(String[] args) {
+        System.out.print(measure(Integer.parseInt(args[0]), Long.parseLong(args[1])));
+    }
+
     /** Returns the table, with time on this machine; takes about a minute and all processors. */
     public static String measure(int sections, long seed) {
         var quality = new PackingQuality();

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.bend.BendFinder;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.BendSettings;
 
 /** How well the finder reads spans whose bends are known, class by class, beside what an ideal reader could know. */
@@ -19,6 +20,12 @@ public final class BendAccuracy {
     private final Map<String, Tally> byClass = new TreeMap<>();
 
     private BendAccuracy() {}
+
+    /** Prints the figures; arguments: number of spans, seed. */
+    public static void main(String[] args) {
+        System.out.print(measure(Long.parseLong(args[1]), Integer.parseInt(args[0]), ShippedConfig.get().bend())
+                .toText());
+    }
 
     /** Draws the corpus of a seed, reads it, and returns the figures. */
     public static BendAccuracy measure(long seed, int spans, BendSettings settings) {

@@ -2,6 +2,11 @@ package org.spanroom.corpus;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.linear.LUDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+import org.hipparchus.special.Erf;
 import org.spanroom.corpus.DrawnSpan.Station;
 import org.spanroom.corpus.TruePath.Pose;
 
@@ -19,25 +24,30 @@ final class IdealReader {
     /** Knows lengths to this much beforehand, so that what no vertex shows stays finite. */
     private static final double VAGUE = 1e3;
 
+    /** A trace on the diagonal, once that is scaled to 1, keeps what the vertices do not show finite. */
+    private static final double TRACE = 1e-13;
+
+    private static final int LENGTH = 0;
+    private static final int TURN = 1;
+    private static final int RADIUS = 2;
+    private static final int SIDEWAYS = 3;
+    private static final int HEADING = 4;
+
     private final DrawnSpan span;
     private final List<int[]> unknowns = new ArrayList<>();
-    private final double[][] covariance;
+    private final RealMatrix covariance;
 
     IdealReader(DrawnSpan span) {
         this.span = span;
         listUnknowns();
-        this.covariance = SymmetricMatrix.inverse(information());
+        this.covariance = inverse(information());
     }
 
     /** Returns the chance that the total deflection is right within a limit. */
     double chanceOfTotalWithin(double limitRad) {
-        double variance = 0;
-        for (int i = 0; i < unknowns.size(); i++) {
-            for (int j = 0; j < unknowns.size(); j++) {
-                variance += turnShare(i) * covariance[i][j] * turnShare(j);
-            }
-        }
-        return chance(limitRad, Math.sqrt(variance));
+        RealVector shares = MatrixUtils.createRealVector(
+                unknowns.stream().mapToDouble(this::turnShare).toArray());
+        return chance(limitRad, Math.sqrt(shares.dotProduct(covariance.operate(shares))));
     }
 
     /** Returns the chance that the radius of an arc is right within a share of itself. */
@@ -45,17 +55,11 @@ final class IdealReader {
         for (int i = 0; i < unknowns.size(); i++) {
             if (unknowns.get(i)[0] == piece && unknowns.get(i)[1] == RADIUS) {
                 double radiusM = span.path().pieces().get(piece).radiusM();
-                return chance(limitRatio * radiusM, Math.sqrt(covariance[i][i]));
+                return chance(limitRatio * radiusM, Math.sqrt(covariance.getEntry(i, i)));
             }
         }
         throw new IllegalArgumentException("piece must be an arc, was " + piece);
     }
-
-    private static final int LENGTH = 0;
-    private static final int TURN = 1;
-    private static final int RADIUS = 2;
-    private static final int SIDEWAYS = 3;
-    private static final int HEADING = 4;
 
     private void listUnknowns() {
         unknowns.add(new int[] {-1, SIDEWAYS});
@@ -71,29 +75,34 @@ final class IdealReader {
         }
     }
 
-    private double turnShare(int unknown) {
-        int[] which = unknowns.get(unknown);
-        return which[1] == TURN ? Math.signum(span.path().pieces().get(which[0]).turnRad()) : 0;
+    private double turnShare(int[] unknown) {
+        return unknown[1] == TURN
+                ? Math.signum(span.path().pieces().get(unknown[0]).turnRad())
+                : 0;
     }
 
-    private double[][] information() {
-        int count = unknowns.size();
-        double[][] information = new double[count][count];
-        double[][] slopes = new double[count][];
-        for (int i = 0; i < count; i++) {
-            slopes[i] = slopes(unknowns.get(i));
-            information[i][i] = 1 / (VAGUE * VAGUE);
-        }
+    private RealMatrix information() {
+        RealMatrix slopes =
+                MatrixUtils.createRealMatrix(unknowns.stream().map(this::slopes).toArray(double[][]::new));
         // A perfectly drawn span is read as if to a tenth of a millimetre.
         double weight = 1 / Math.pow(Math.max(1e-4, span.style().noiseM()), 2);
-        for (int i = 0; i < count; i++) {
-            for (int j = 0; j < count; j++) {
-                for (int entry = 0; entry < slopes[i].length; entry++) {
-                    information[i][j] += weight * slopes[i][entry] * slopes[j][entry];
-                }
-            }
+        return slopes.multiplyTransposed(slopes)
+                .scalarMultiply(weight)
+                .add(MatrixUtils.createRealIdentityMatrix(unknowns.size()).scalarMultiply(1 / (VAGUE * VAGUE)));
+    }
+
+    /** Returns the inverse of a symmetric positive matrix whose unknowns differ by orders of magnitude. */
+    private static RealMatrix inverse(RealMatrix matrix) {
+        double[] scale = new double[matrix.getRowDimension()];
+        for (int i = 0; i < scale.length; i++) {
+            scale[i] = 1 / Math.sqrt(matrix.getEntry(i, i));
         }
-        return information;
+        RealMatrix diagonal = MatrixUtils.createRealDiagonalMatrix(scale);
+        RealMatrix scaled = diagonal.multiply(matrix)
+                .multiply(diagonal)
+                .add(MatrixUtils.createRealIdentityMatrix(scale.length).scalarMultiply(TRACE));
+        RealMatrix inverse = new LUDecomposition(scaled, 0).getSolver().getInverse();
+        return diagonal.multiply(inverse).multiply(diagonal);
     }
 
     /**
@@ -145,15 +154,7 @@ final class IdealReader {
     }
 
     /** Returns the chance that a normal deviate of a standard deviation lies within a limit. */
-    static double chance(double limit, double deviation) {
-        return deviation <= 0 ? 1 : errorFunction(limit / (deviation * Math.sqrt(2)));
-    }
-
-    /** Error function for x of 0 or more, after Abramowitz and Stegun 7.1.26 (from memory); error below 1.5e-7. */
-    static double errorFunction(double x) {
-        double t = 1 / (1 + 0.3275911 * x);
-        double series =
-                t * (0.254829592 + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
-        return 1 - series * Math.exp(-x * x);
+    private static double chance(double limit, double deviation) {
+        return deviation <= 0 ? 1 : Erf.erf(limit / (deviation * Math.sqrt(2)));
     }
 }
