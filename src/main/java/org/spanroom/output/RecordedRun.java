@@ -18,9 +18,11 @@ import org.spanroom.finding.InputException;
  * @param file the record
  * @param version of the program that made the run
  * @param lengths the account of the lengths that it cut
+ * @param outputCrs name of the reference system of its layers
  * @param inputs in the order of the record
  */
-public record RecordedRun(Path file, String version, NetworkLengths lengths, List<RunRecord.Input> inputs) {
+public record RecordedRun(
+        Path file, String version, NetworkLengths lengths, String outputCrs, List<RunRecord.Input> inputs) {
     private static final String NAME_A_RUN = "Name the folder of a run with --run.";
     private static final String RUN_AGAIN = "Make the run again with this version.";
 
@@ -47,7 +49,12 @@ public record RecordedRun(Path file, String version, NetworkLengths lengths, Lis
             if (inputs.isEmpty()) {
                 throw new InputException(file, "it names no inputs", RUN_AGAIN);
             }
-            return new RecordedRun(file, root.path("version").asText(), lengths(root.path("lengths_m")), inputs);
+            return new RecordedRun(
+                    file,
+                    root.path("version").asText(),
+                    lengths(root.path("lengths_m")),
+                    root.path("output_crs").asText(),
+                    inputs);
         } catch (JsonProcessingException failure) {
             throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);
         } catch (IOException failure) {

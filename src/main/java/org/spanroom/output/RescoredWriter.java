@@ -52,9 +52,10 @@ public final class RescoredWriter {
      *
      * @param folder of the earlier run
      * @param lengths of the earlier run, which cut the same spans
+     * @param outputCrs name of the reference system of the layers, which a GeoPackage may know by another
      * @param run what went in: the earlier run's inputs, and its config with the other scoring
      */
-    public record Origin(Path folder, NetworkLengths lengths, RunRecord run) {}
+    public record Origin(Path folder, NetworkLengths lengths, String outputCrs, RunRecord run) {}
 
     /**
      * Writes the results into a folder that was begun for them, and puts it in its place.
@@ -76,7 +77,7 @@ public final class RescoredWriter {
                             writer.totals(),
                             origin.lengths(),
                             writer.findings,
-                            settings.crs().name(),
+                            origin.outputCrs(),
                             writer.notes),
                     settings,
                     folder);

@@ -72,13 +72,14 @@ public final class RescoreRun {
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
         Path file = RecordedRun.geoPackage(from);
         try (var layer = RecordedLayer.open(file, ResultTables.SPANS.name())) {
-            ReferenceSystem crs =
-                    RankRun.askedCrs(config.output()).or(layer::crs).orElseGet(ReferenceSystem::crs84);
+            Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
+            ReferenceSystem crs = asked.or(layer::crs).orElseGet(ReferenceSystem::crs84);
             OutputSettings settings = RankRun.settings(config, overwrite, crs);
             try (var folder = ResultWriter.begin(settings)) {
                 RescoredWriter.Rescored rescored = rescored(layer, config, scoring);
                 var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
-                var origin = new RescoredWriter.Origin(from, earlier.lengths(), record);
+                String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
+                var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
                 return new RescoreSummary(rescored.spans(), RescoredWriter.write(rescored, origin, settings, folder));
             }
         }

@@ -141,11 +141,11 @@ class RescoreTest {
     }
 
     @Test
-    void formatsAndReferenceSystemMayBeOthers() throws IOException {
+    void formatsAndReferenceSystemMayBeOthers() throws IOException, SQLException {
         Path csv = folder.resolve("csv");
         again("csv", runs.resolve("first"), other, csv, "--formats", "csv,geojson", "--threads", "2");
-        Path degrees = folder.resolve("degrees");
-        again("degrees", runs.resolve("first"), other, degrees, "--output-crs", "EPSG:4326");
+        Path metres = folder.resolve("metres");
+        again("metres", runs.resolve("first"), other, metres, "--output-crs", "EPSG:32610");
 
         assertThat(names(csv))
                 .containsExactly(
@@ -159,8 +159,8 @@ class RescoreTest {
         assertThat(csv.resolve("pulls.csv"))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
         assertThat(record(csv).at("/config/output/formats")).hasSize(2);
-        assertThat(record(degrees).path("output_crs").asText()).isEqualTo("WGS 84");
-        assertThat(record(runs.resolve("again")).path("output_crs").asText()).isNotEqualTo("WGS 84");
+        assertThat(record(metres).path("output_crs").asText()).isEqualTo("WGS 84 / UTM zone 10N");
+        assertThat(srsOfSpans(metres)).isEqualTo(32610);
     }
 
     @Test
@@ -296,6 +296,15 @@ class RescoreTest {
                 names.add(rows.getString(1));
             }
             return names;
+        }
+    }
+
+    private static int srsOfSpans(Path run) throws SQLException {
+        try (Connection database = database(run);
+                Statement statement = database.createStatement()) {
+            return statement
+                    .executeQuery("SELECT srs_id FROM gpkg_geometry_columns WHERE table_name = 'spans'")
+                    .getInt(1);
         }
     }
 
