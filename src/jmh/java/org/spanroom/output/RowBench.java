@@ -36,7 +36,7 @@ public class RowBench {
     @Setup
     public void prepare() throws IOException {
         Path folder = Files.createTempDirectory("bench");
-        Table<RankedSpan> table = SpanColumns.table(List.of("room_gained", "length", "bends"));
+        Table<RankedSpan> table = SpanColumns.table(new SpanLayout(List.of("room_gained", "length", "bends"), false));
         span = SampleResults.ranked("S-1", 1);
         row = new Row<>(table, Frame.lonLat());
         row.load(span);

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
@@ -32,8 +33,10 @@ import picocli.CommandLine.Spec;
         description = {
             "Rank the vault-to-vault spans of a network by the room that recovering",
             "rigid innerducts gives back.",
-            "With --from and --scoring: rank the spans of an earlier run anew, by other",
-            "weights, curves or gates, without reckoning the rest again."
+            "With --from and --scoring: rank the spans of an earlier run again, by other",
+            "weights, curves or gates; all else is kept as that run has it. Of the other",
+            "options only --output, --overwrite, --output-crs, --formats and --threads go",
+            "with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -46,6 +49,10 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_6
         })
 final class RankCommand implements Callable<Integer> {
+    /** The options that have a meaning where the spans are those of an earlier run. */
+    private static final Set<String> USED_WITH_FROM =
+            Set.of("--from", "--scoring", "--output", "--overwrite", "--output-crs", "--formats", "--threads");
+
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
     InputOptions input = new InputOptions();
 
@@ -107,7 +114,7 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--from",
                 paramLabel = "FOLDER",
-                description = "Results of an earlier run; its spans are ranked anew by --scoring.")
+                description = "Results of an earlier run; its spans are ranked again by --scoring.")
         @Nullable
         Path from;
 
@@ -131,7 +138,7 @@ final class RankCommand implements Callable<Integer> {
     public Integer call() {
         Instant startedAt = Instant.now();
         if (scoring.from != null) {
-            return rankAnew(scoring.from, startedAt);
+            return rankAgain(scoring.from, startedAt);
         }
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress())
@@ -141,16 +148,31 @@ final class RankCommand implements Callable<Integer> {
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 
-    private int rankAnew(Path from, Instant startedAt) {
+    private int rankAgain(Path from, Instant startedAt) {
         if (scoring.file == null || output.folder == null) {
             throw new ParameterException(
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
-        var summary =
-                new RescoreRun(from, console.progress()).run(scoring.file, output.folder, output.overwrite, startedAt);
+        refuseUnused();
+        var summary = new RescoreRun(from, console.progress())
+                .run(scoring.file, config -> run.apply(output.apply(config)), output.overwrite, startedAt);
         console.out().print(RescoreReport.text(summary));
         console.out().flush();
         return ExitCode.OK;
+    }
+
+    /** An option that --from has no use for would be ignored, and whoever gave it would not know. */
+    private void refuseUnused() {
+        List<String> unused = commandLine().getParseResult().matchedOptions().stream()
+                .map(CommandLine.Model.OptionSpec::longestName)
+                .filter(option -> !USED_WITH_FROM.contains(option))
+                .toList();
+        if (!unused.isEmpty()) {
+            throw new ParameterException(
+                    commandLine(),
+                    "--from cannot be used with " + String.join(", ", unused)
+                            + ": all but the scoring is as in the earlier run; make a whole run to change it");
+        }
     }
 
     private CommandLine commandLine() {

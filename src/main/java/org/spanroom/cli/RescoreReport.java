@@ -1,8 +1,9 @@
 package org.spanroom.cli;
 
-import java.util.List;
 import java.util.Locale;
-import org.spanroom.model.RescoredSpan;
+import java.util.TreeMap;
+import org.spanroom.model.RankTotals;
+import org.spanroom.output.WrittenResults;
 import org.spanroom.pipeline.RescoreRun.RescoreSummary;
 
 /** What {@code rank --from} says at its end. */
@@ -15,20 +16,22 @@ final class RescoreReport {
 
     static String text(RescoreSummary summary) {
         var report = new RescoreReport();
-        List<RescoredSpan> ranked =
-                summary.spans().stream().filter(span -> span.rank().isPresent()).toList();
-        report.line(
-                "%n%,d of %,d spans ranked by the other scoring.",
-                ranked.size(), summary.spans().size());
+        RankTotals totals = summary.written().totals();
+        report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        new TreeMap<>(totals.excluded())
+                .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         report.line("%nThe best:");
         report.line("%5s  %6s  %s", "rank", "points", "span");
-        ranked.stream()
+        summary.spans().stream()
                 .limit(BEST)
+                .filter(span -> span.rank().isPresent())
                 .forEach(span -> report.line(
                         "%5d  %6.1f  %s",
                         span.rank().orElse(0), span.score().totalPoints(), Printable.line(span.spanId())));
-        report.line("%nResults are in %s: %s", summary.folder(), String.join(", ", summary.files()));
-        report.line("What moved, and why: spanroom compare OLD_RUN %s", summary.folder());
+        WrittenResults written = summary.written();
+        report.line("%nResults are in %s: %s", written.folder(), String.join(", ", written.files()));
+        written.notes().forEach(note -> report.line("Note: %s", Printable.line(note)));
+        report.line("What moved, and why: spanroom compare OLD_RUN %s", written.folder());
         return report.text.toString();
     }
 

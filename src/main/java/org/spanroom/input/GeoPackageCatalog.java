@@ -38,8 +38,11 @@ final class GeoPackageCatalog {
 
     private GeoPackageCatalog() {}
 
-    /** One layer of features, as gpkg_contents and gpkg_geometry_columns have it. */
-    record Layer(String table, String geometryColumn, String geometryType, int srsId) {}
+    /**
+     * One layer of features, as gpkg_contents and gpkg_geometry_columns have it; or a table without shapes, whose other members say
+     * nothing.
+     */
+    record Layer(String table, boolean hasShapes, String geometryColumn, String geometryType, int srsId) {}
 
     /** A column of a table. */
     record Column(String name, String declaredType, boolean primaryKey) {}
@@ -97,11 +100,24 @@ final class GeoPackageCatalog {
                                 + " JOIN gpkg_geometry_columns g ON lower(g.table_name) = lower(c.table_name)"
                                 + " WHERE c.data_type = 'features' LIMIT " + MOST_LAYERS)) {
             while (rows.next()) {
-                layers.add(new Layer(text(rows, 1), text(rows, 2), text(rows, 3), rows.getInt(4)));
+                layers.add(new Layer(text(rows, 1), true, text(rows, 2), text(rows, 3), rows.getInt(4)));
             }
         }
         layers.sort(Comparator.comparing(Layer::table).thenComparing(Layer::geometryColumn));
         return layers;
+    }
+
+    /** Returns the tables of attributes, which no layer of routes, vaults or zones can be. */
+    static List<Layer> tablesWithoutShapes(Connection connection) throws SQLException {
+        var tables = new ArrayList<Layer>();
+        try (Statement statement = connection.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT table_name FROM gpkg_contents"
+                        + " WHERE data_type = 'attributes' LIMIT " + MOST_LAYERS)) {
+            while (rows.next()) {
+                tables.add(new Layer(text(rows, 1), false, "", "", 0));
+            }
+        }
+        return tables;
     }
 
     /** Notes a wrong application id, which does not keep us from reading. */

@@ -40,10 +40,40 @@ final class GeoPackageSource implements LayerSource {
     }
 
     static GeoPackageSource open(Path file, Optional<String> layerName, FindingLog findings) {
+        return connected(
+                file,
+                connection -> open(
+                        file,
+                        connection,
+                        choose(file, GeoPackageCatalog.layers(file, connection), layerName),
+                        findings));
+    }
+
+    /** Opens a layer, or a table without shapes, if the file has it. */
+    static Optional<GeoPackageSource> find(Path file, String table, FindingLog findings) {
+        return connected(file, connection -> {
+            List<Layer> all = new ArrayList<>(GeoPackageCatalog.layers(file, connection));
+            all.addAll(GeoPackageCatalog.tablesWithoutShapes(connection));
+            Optional<Layer> found =
+                    all.stream().filter(layer -> layer.table().equals(table)).findFirst();
+            if (found.isEmpty()) {
+                connection.close();
+                return Optional.empty();
+            }
+            return Optional.of(open(file, connection, found.get(), findings));
+        });
+    }
+
+    /** What is done with a connection, which is closed if it fails. */
+    private interface Work<T> {
+        T with(Connection connection) throws SQLException, IOException;
+    }
+
+    private static <T> T connected(Path file, Work<T> work) {
         try {
             Connection connection = GeoPackageCatalog.connect(file);
             try {
-                return open(file, connection, layerName, findings);
+                return work.with(connection);
             } catch (SQLException | RuntimeException e) {
                 connection.close();
                 throw e;
@@ -55,12 +85,10 @@ final class GeoPackageSource implements LayerSource {
         }
     }
 
-    private static GeoPackageSource open(
-            Path file, Connection connection, Optional<String> layerName, FindingLog findings)
+    private static GeoPackageSource open(Path file, Connection connection, Layer layer, FindingLog findings)
             throws SQLException, IOException {
-        Layer layer = choose(file, GeoPackageCatalog.layers(file, connection), layerName);
         List<Column> columns = GeoPackageCatalog.columns(connection, layer.table());
-        if (columns.stream().noneMatch(column -> isGeometry(column, layer))) {
+        if (layer.hasShapes() && columns.stream().noneMatch(column -> isGeometry(column, layer))) {
             throw new InputException(
                     file,
                     "its layer \"" + layer.table() + "\" has no table with the geometry column \""
@@ -184,7 +212,8 @@ final class GeoPackageSource implements LayerSource {
                 .map(column -> ", "
                         + column.map(c -> GeoPackageCatalog.quoted(c.name())).orElse("NULL"))
                 .collect(Collectors.joining());
-        return "SELECT " + GeoPackageCatalog.quoted(layer.geometryColumn()) + ", " + key.orElse("NULL") + values
+        String shape = layer.hasShapes() ? GeoPackageCatalog.quoted(layer.geometryColumn()) : "NULL";
+        return "SELECT " + shape + ", " + key.orElse("NULL") + values
                 + " FROM " + GeoPackageCatalog.quoted(layer.table())
                 + key.map(name -> " ORDER BY " + name).orElse("");
     }
@@ -206,7 +235,7 @@ final class GeoPackageSource implements LayerSource {
     }
 
     private static boolean isGeometry(Column column, Layer layer) {
-        return column.name().equalsIgnoreCase(layer.geometryColumn());
+        return layer.hasShapes() && column.name().equalsIgnoreCase(layer.geometryColumn());
     }
 
     private static Layer choose(Path file, List<Layer> layers, Optional<String> wanted) {

@@ -1,6 +1,5 @@
 package org.spanroom.input;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import java.util.function.Consumer;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.finding.Place;
 import org.spanroom.model.Line;
 
 /** A layer in the GeoPackage that an earlier run wrote, read back row by row. */
@@ -25,16 +25,16 @@ public final class RecordedLayer implements AutoCloseable {
     /**
      * Opens a layer or table of a run.
      *
-     * @param folder the results of the run
-     * @throws InputException if the run wrote no GeoPackage or the layer is not in it
+     * @param file the GeoPackage of the run
+     * @throws InputException if the file cannot be read or the layer is not in it
      */
-    public static RecordedLayer open(Path folder, String layer) {
-        Path file = folder.resolve("spanroom.gpkg");
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(
-                    folder, "the run wrote no spanroom.gpkg", "Make the run again with GeoPackage among its formats.");
-        }
-        return new RecordedLayer(LayerSources.open(file, Optional.of(layer), new FindingLog()), file);
+    public static RecordedLayer open(Path file, String layer) {
+        return new RecordedLayer(GeoPackageSource.open(file, Optional.of(layer), new FindingLog()), file);
+    }
+
+    /** Opens a layer or table of a run, with or without shapes, if the run wrote it. */
+    public static Optional<RecordedLayer> find(Path file, String table) {
+        return GeoPackageSource.find(file, table, new FindingLog()).map(source -> new RecordedLayer(source, file));
     }
 
     public Path file() {
@@ -53,17 +53,30 @@ public final class RecordedLayer implements AutoCloseable {
 
     /** Reads all rows in the order in which they were written. */
     public long read(List<String> columns, Consumer<RecordedRow> sink) {
-        return source.read(columns, feature -> sink.accept(new RecordedRow(feature.values(), line(feature))));
+        return source.read(columns, feature -> sink.accept(row(feature)));
     }
 
-    private Optional<Line> line(SourceFeature feature) {
+    private RecordedRow row(SourceFeature feature) {
         SourceGeometry shape = feature.geometry();
-        if (shape.kind() != SourceGeometry.Kind.LINES || shape.parts().size() != 1 || crs.isEmpty()) {
+        Optional<double[]> ordinates = lonLat(shape);
+        return new RecordedRow(
+                feature.values(),
+                ordinates
+                        .filter(found -> shape.kind() == SourceGeometry.Kind.LINES)
+                        .map(found -> Line.wrap(found, shape.hasZ())),
+                ordinates
+                        .filter(found -> shape.kind() == SourceGeometry.Kind.POINTS)
+                        .map(found -> new Place(found[0], found[1])));
+    }
+
+    /** The layers of a run have one part a row. */
+    private Optional<double[]> lonLat(SourceGeometry shape) {
+        if (shape.parts().size() != 1 || crs.isEmpty()) {
             return Optional.empty();
         }
         double[] ordinates = shape.parts().get(0).clone();
         crs.get().toLonLat(ordinates, shape.hasZ() ? 3 : 2);
-        return Geometries.isFinite(ordinates) ? Optional.of(Line.wrap(ordinates, shape.hasZ())) : Optional.empty();
+        return Geometries.isFinite(ordinates) ? Optional.of(ordinates) : Optional.empty();
     }
 
     @Override

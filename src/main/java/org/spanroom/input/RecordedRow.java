@@ -3,6 +3,7 @@ package org.spanroom.input;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.Place;
 import org.spanroom.model.Line;
 
 /**
@@ -10,16 +11,17 @@ import org.spanroom.model.Line;
  *
  * @param values of the fields that were asked for, in their order: String, Long, Double, Boolean, or null
  * @param lonLat its line in degrees on WGS 84; empty where it has none
+ * @param place its point, likewise
  */
-public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat) {
+public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place) {
     /** Returns a text; "" where the cell is empty. */
-    public String text(int place) {
-        Object value = values.get(place);
+    public String text(int column) {
+        Object value = values.get(column);
         return value == null ? "" : value.toString();
     }
 
     /** Returns a number; NaN where the cell is empty. */
-    public double number(int place) {
-        return values.get(place) instanceof Number number ? number.doubleValue() : Double.NaN;
+    public double number(int column) {
+        return values.get(column) instanceof Number number ? number.doubleValue() : Double.NaN;
     }
 }

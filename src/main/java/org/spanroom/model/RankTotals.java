@@ -15,11 +15,10 @@ public record RankTotals(
         long spans,
         long ranked,
         Map<Exclusion, Long> excluded,
-        long bends,
         long cablesGained,
         double rankedLengthM,
         double rankedDrawnLengthM) {
-    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0);
+    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0);
 
     public RankTotals {
         excluded = Map.copyOf(excluded);
@@ -34,7 +33,6 @@ public record RankTotals(
                 spans + other.spans,
                 ranked + other.ranked,
                 reasons,
-                bends + other.bends,
                 cablesGained + other.cablesGained,
                 rankedLengthM + other.rankedLengthM,
                 rankedDrawnLengthM + other.rankedDrawnLengthM);

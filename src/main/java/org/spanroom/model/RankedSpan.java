@@ -11,7 +11,8 @@ import java.util.OptionalInt;
  * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
  */
 public record RankedSpan(
-        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<Sureness> sureness) {
+        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<Sureness> sureness)
+        implements Ranked {
     /** A span whose standing was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
         this(rank, assessment, score, verdict, Optional.empty());
@@ -29,5 +30,10 @@ public record RankedSpan(
 
     public Span span() {
         return assessment.span();
+    }
+
+    @Override
+    public String spanId() {
+        return span().id();
     }
 }

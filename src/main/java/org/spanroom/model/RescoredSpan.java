@@ -21,7 +21,8 @@ public record RescoredSpan(
         Optional<Line> lonLat,
         OptionalInt rank,
         Score score,
-        Verdict verdict) {
+        Verdict verdict)
+        implements Ranked {
     public RescoredSpan {
         recorded = Collections.unmodifiableList(new ArrayList<>(recorded));
     }

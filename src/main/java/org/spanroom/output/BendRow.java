@@ -1,7 +1,10 @@
 package org.spanroom.output;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Line;
+import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Span;
 
 /**
@@ -10,6 +13,15 @@ import org.spanroom.model.Span;
  * @param number place along the span, from 1
  */
 record BendRow(Span span, int number, Bend bend) {
+    /** Returns a span's bends along its line. */
+    static List<BendRow> of(RankedSpan row) {
+        var rows = new ArrayList<BendRow>();
+        for (Bend bend : row.assessment().bends().list()) {
+            rows.add(new BendRow(row.span(), rows.size() + 1, bend));
+        }
+        return rows;
+    }
+
     /** Returns the place of the bend's middle: by ground distance to the step it lies on, then by share of that step. */
     Shape place() {
         Line ground = span.ground();

@@ -63,6 +63,16 @@ public record Column<R>(
         return new Column<>(name, shortName, Type.FLAG, 0, meaning, cell);
     }
 
+    /** Returns the same column for rows of a narrower kind. */
+    <S extends R> Column<S> narrowed() {
+        return new Column<>(name, shortName, type, decimals, meaning, cell);
+    }
+
+    /** Returns the same column for rows of another kind, with its cells found there. */
+    <S> Column<S> with(Function<? super S, ?> otherCell) {
+        return new Column<>(name, shortName, type, decimals, meaning, otherCell);
+    }
+
     /** Hands a row's cell to a writer, made harmless and rounded. */
     void put(R row, CellSink sink) {
         Object value = present(cell.apply(row));

@@ -1,8 +1,14 @@
 package org.spanroom.output;
 
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import org.spanroom.model.OutputFormat;
 
 /** The document that explains every column of the results, made from the columns themselves. */
 final class DataDictionary {
@@ -31,21 +37,16 @@ final class DataDictionary {
             Made from the code by `DataDictionaryTest`; to make it anew after a change of columns, run
             `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
 
-            A run writes one folder, with the files of the formats that it was asked for (all unless told otherwise):
+            A run writes one folder, with the files of the formats that it was asked for (all by default). `rank --from` writes the same
+            tables, without those that hold for one scoring only.
 
-            | file | what |
-            |---|---|
-            | `spanroom.gpkg` | GeoPackage 1.3 with the layers `spans`, `vaults`, `bends`, `permits`, `findings`, each with a spatial index, and the table `pulls` |
-            | `spans.geojson` | the spans, RFC 7946, one feature a line |
-            | `spans.shp` `.shx` `.dbf` `.prj` `.cpg` | the spans as a Shapefile, with the short names below |
-            | `spans.csv` | the spans without geometry |
-            | `pulls.csv` | the innerducts of the spans in the order of pulling, as in the table `pulls` |
-            | `permits.csv`, `permits.geojson` | the stretches of spans inside permit zones, as in the layer `permits` |
-            | `findings.csv` | the findings without geometry; the place is in `lon_deg` and `lat_deg`. Written with CSV, and where no GeoPackage holds them |
-            | `run.json` | the run: version, config as used, SHA-256 and counts of the inputs, counts of the results |
+            """;
 
+    private static final String FOR_ALL = """
             ## What holds for all
 
+            - The GeoPackage is of version 1.3, with a spatial index for each layer. GeoJSON is RFC 7946, one feature a line. A Shapefile has
+              the short names below. CSV is without geometry.
             - Every format holds the same values, rounded to the decimals given below (half away from zero).
             - An empty cell means: not known, not recorded, or not applicable. Blank texts and numbers that are not finite count as
               empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
@@ -90,9 +91,10 @@ final class DataDictionary {
             | member | meaning |
             |---|---|
             | `program`, `version`, `started_at` | what ran, and when (UTC) |
+            | `rescored_from` | only of a run made by `rank --from`: the run that all but the scoring is from, and whose `version` and `inputs` these are |
             | `inputs` | for each layer or table read: `role`, `file` as named, `layer`, `crs`, `sha256` of the file, `parts` (of a Shapefile, the files that belong to it, with theirs), `features_read`, `features_used`, `features_rejected`, `rejected_by_code` (those, counted by the finding that says why; exact, also where the findings are too many to list) |
-            | `spans`, `spans_ranked`, `spans_excluded` | how many rows; the excluded ones by reason |
-            | `bends`, `vaults`, `findings` | how many rows |
+            | TABLES | how many rows each table has, those of tables in no file included; of findings, how many problems they stand for |
+            | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are in no span, and `spans_ranked` |
             | `findings_by_severity`, `findings_by_code` | how many of each |
             | `output_crs` | name of the reference system of GeoPackage and Shapefile |
@@ -104,18 +106,52 @@ final class DataDictionary {
 
     /** Returns the whole document. */
     static String text() {
-        return String.join(
-                "\n",
-                OPENING,
-                section(SpanColumns.table(SpanColumns.knownCriteria())),
-                section(VaultColumns.TABLE),
-                section(BendColumns.TABLE),
-                section(PermitRow.TABLE),
-                section(PullRow.TABLE),
-                section(FindingColumns.TABLE),
-                section(FieldCheckColumns.TABLE),
-                RUN,
-                STANDARDS);
+        var parts = new ArrayList<>(List.of(OPENING + files(), FOR_ALL));
+        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(SpanLayout.KNOWN))));
+        parts.add(RUN.replace("TABLES", names(entry -> true)));
+        parts.add(STANDARDS);
+        return String.join("\n", parts);
+    }
+
+    /** Returns which file holds which table. */
+    private static String files() {
+        var text = new StringBuilder("| file | what |\n|---|---|\n");
+        line(
+                text,
+                List.of(ResultFiles.GEOPACKAGE),
+                "the layers " + names(DataDictionary::isLayer) + " and the table " + names(entry -> !isLayer(entry)));
+        for (ResultTable<?> entry : ResultTables.ALL) {
+            List<String> files = entry.files(EnumSet.complementOf(EnumSet.of(OutputFormat.GEOPACKAGE)));
+            if (!files.isEmpty()) {
+                line(text, files, "the rows of `" + entry.name() + "`" + condition(entry));
+            }
+        }
+        line(text, List.of(RunJson.FILE), "the run: what went in, and counts of what came out");
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, List<String> files, String meaning) {
+        text.append("| `")
+                .append(String.join("`, `", files))
+                .append("` | ")
+                .append(meaning)
+                .append(" |\n");
+    }
+
+    private static String condition(ResultTable<?> entry) {
+        String always = entry.alwaysWritten() ? "; as CSV also where no format that holds them is asked for" : "";
+        return always + (entry.ofItsScoring() ? "; not written by `rank --from`" : "");
+    }
+
+    private static String names(Predicate<ResultTable<?>> which) {
+        return ResultTables.ALL.stream()
+                .filter(which)
+                .map(entry -> "`" + entry.name() + "`")
+                .collect(joining(", "));
+    }
+
+    private static boolean isLayer(ResultTable<?> entry) {
+        return entry.table(SpanLayout.KNOWN).geometry() != GeometryKind.NONE;
     }
 
     /** Returns the unit that a column's name ends in, or empty. */

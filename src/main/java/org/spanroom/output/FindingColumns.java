@@ -7,6 +7,21 @@ import org.spanroom.finding.Place;
 
 /** The columns of the findings. */
 final class FindingColumns {
+    static final Column<Finding> CODE = Column.text(
+            "code", "code", "Kind of problem, as a key.", row -> row.code().key());
+
+    static final Column<Finding> SEVERITY = Column.text(
+            "severity",
+            "severity",
+            "rejected: not in the results; suspect: in them, but doubtful; note: nothing to mend.",
+            row -> row.code().severity().name().toLowerCase(Locale.ROOT));
+
+    static final Column<Finding> COUNT = Column.integer(
+            "problem_count",
+            "problems",
+            "How many problems of the same kind the row stands for: more than 1 where there are too many to list.",
+            Finding::count);
+
     static final Table<Finding> TABLE = Table.layer(
             "findings",
             "One row for each problem of the data, by kind, then source and feature.",
@@ -15,16 +30,8 @@ final class FindingColumns {
                     .map(place -> Shape.point(place.lonDeg(), place.latDeg()))
                     .orElse(Shape.EMPTY),
             List.of(
-                    Column.text(
-                            "code",
-                            "code",
-                            "Kind of problem, as a key.",
-                            row -> row.code().key()),
-                    Column.text(
-                            "severity",
-                            "severity",
-                            "rejected: not in the results; suspect: in them, but doubtful; note: nothing to mend.",
-                            row -> row.code().severity().name().toLowerCase(Locale.ROOT)),
+                    CODE,
+                    SEVERITY,
                     Column.text(
                             "meaning",
                             "meaning",
@@ -42,11 +49,7 @@ final class FindingColumns {
                             Finding::featureId),
                     Column.text("field", "field", "The source field or term concerned.", Finding::field),
                     Column.text("detail", "detail", "What was found and what was expected.", Finding::detail),
-                    Column.integer(
-                            "problem_count",
-                            "problems",
-                            "How many problems of the same kind the row stands for: more than 1 where there are too many to list.",
-                            Finding::count),
+                    COUNT,
                     Column.real(
                             "lost_length_m",
                             "lost_m",

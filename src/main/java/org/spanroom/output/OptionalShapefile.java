@@ -5,10 +5,12 @@ import java.util.Optional;
 
 /** A Shapefile that is left out where the format ends: other formats hold the same. */
 final class OptionalShapefile implements TableFile {
+    private final Path shpFile;
     private final ShapefileFiles files;
     private volatile boolean leftOut;
 
     OptionalShapefile(Path shpFile, Table<?> table, LayerOptions options, int expectedRows) {
+        this.shpFile = shpFile;
         files = new ShapefileFiles(shpFile, table, options, ShapefileFiles.MOST_BYTES, expectedRows);
     }
 
@@ -40,12 +42,14 @@ final class OptionalShapefile implements TableFile {
     /** Returns what the user should know of the file. */
     Optional<String> note() {
         if (leftOut) {
-            return Optional.of("spans.shp was left out: a Shapefile ends at 2 GB; use spanroom.gpkg.");
+            return Optional.of(shpFile.getFileName() + " was left out: a Shapefile ends at 2 GB; use "
+                    + ResultFiles.GEOPACKAGE + ".");
         }
         return files.cutTexts() == 0
                 ? Optional.empty()
-                : Optional.of(
-                        files.cutTexts() + " texts in spans.dbf are cut to the 254 bytes that the format allows.");
+                : Optional.of(files.cutTexts() + " texts in "
+                        + ShapefileFiles.sibling(shpFile, "dbf").getFileName()
+                        + " are cut to the 254 bytes that the format allows.");
     }
 
     @Override

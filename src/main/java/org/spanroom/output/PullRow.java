@@ -9,6 +9,7 @@ import org.spanroom.model.Friction;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.PullForces;
+import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 
@@ -19,6 +20,13 @@ record PullRow(Span span, InnerductPull pull) {
             "One row for each innerduct that is to be pulled out, in the order of pulling, span by span in the order of the"
                     + " ranking.",
             columns());
+
+    /** Returns a span's pulls in their order. */
+    static List<PullRow> of(RankedSpan row) {
+        return row.assessment().pull().pulls().stream()
+                .map(pull -> new PullRow(row.span(), pull))
+                .toList();
+    }
 
     private static List<Column<PullRow>> columns() {
         var columns = new ArrayList<>(turn());

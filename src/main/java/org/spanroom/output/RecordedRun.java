@@ -17,9 +17,12 @@ import org.spanroom.finding.InputException;
  *
  * @param file the record
  * @param version of the program that made the run
+ * @param lengths the account of the lengths that it cut
+ * @param outputCrs name of the reference system of its layers
  * @param inputs in the order of the record
  */
-public record RecordedRun(Path file, String version, List<RunRecord.Input> inputs) {
+public record RecordedRun(
+        Path file, String version, NetworkLengths lengths, String outputCrs, List<RunRecord.Input> inputs) {
     private static final String NAME_A_RUN = "Name the folder of a run with --run.";
     private static final String RUN_AGAIN = "Make the run again with this version.";
 
@@ -33,7 +36,7 @@ public record RecordedRun(Path file, String version, List<RunRecord.Input> input
      * @throws InputException if there is none, or it cannot be used
      */
     public static RecordedRun read(Path folder) {
-        Path file = folder.resolve("run.json");
+        Path file = folder.resolve(RunJson.FILE);
         if (!Files.isRegularFile(file)) {
             throw new InputException(folder, "the folder holds no run (no run.json)", NAME_A_RUN);
         }
@@ -46,12 +49,40 @@ public record RecordedRun(Path file, String version, List<RunRecord.Input> input
             if (inputs.isEmpty()) {
                 throw new InputException(file, "it names no inputs", RUN_AGAIN);
             }
-            return new RecordedRun(file, root.path("version").asText(), inputs);
+            return new RecordedRun(
+                    file,
+                    root.path("version").asText(),
+                    lengths(root.path("lengths_m")),
+                    root.path("output_crs").asText(),
+                    inputs);
         } catch (JsonProcessingException failure) {
             throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);
         } catch (IOException failure) {
             throw new InputException(file, "it cannot be read", NAME_A_RUN, failure);
         }
+    }
+
+    /**
+     * Returns the GeoPackage of a run.
+     *
+     * @throws InputException if the run wrote none
+     */
+    public static Path geoPackage(Path folder) {
+        Path file = folder.resolve(ResultFiles.GEOPACKAGE);
+        if (!Files.isRegularFile(file)) {
+            throw new InputException(
+                    folder,
+                    "the run wrote no " + ResultFiles.GEOPACKAGE,
+                    "Make the run again with GeoPackage among its formats.");
+        }
+        return file;
+    }
+
+    private static NetworkLengths lengths(JsonNode metres) {
+        return new NetworkLengths(
+                metres.path("routes").asDouble(),
+                metres.path("spans").asDouble(),
+                metres.path("remainders").asDouble());
     }
 
     private static RunRecord.Input input(Path file, JsonNode input) {

@@ -1,35 +1,23 @@
 package org.spanroom.output;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import org.spanroom.model.Exclusion;
+import org.spanroom.model.Ranked;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RescoredSpan;
 
-/** The columns of the spans when another scoring is tried on them: all else is as the run wrote it. */
+/** The columns of the spans when another scoring is tried on them: all that it does not decide is as the run wrote it. */
 public final class RescoredColumns {
-    /** These were simulated under the other scoring and would mislead. */
-    private static final Set<String> EMPTIED = Set.of("score_low_points", "score_high_points", "top_chance_pct");
+    private final List<String> recorded;
+    private final Map<String, Column<Ranked>> standing = new HashMap<>();
 
-    private static final Map<String, Function<RescoredSpan, Object>> NEW = Map.of(
-            "rank", RescoredSpan::rank,
-            "score_points", span -> span.score().totalPoints(),
-            "exclusion", span -> span.verdict().findFirst().map(Exclusion::key),
-            "exclusion_why", span -> span.verdict().findFirst().map(Exclusion::explanation),
-            "exclusions",
-                    span -> span.verdict().exclusions().stream()
-                            .map(Exclusion::key)
-                            .collect(joining(";")),
-            "cautions", span -> String.join(";", span.verdict().cautionKeys()));
-
-    private RescoredColumns() {}
+    private RescoredColumns(List<String> criteria, List<String> recorded) {
+        this.recorded = recorded;
+        StandingColumns.all(criteria).forEach(column -> standing.put(column.name(), column));
+    }
 
     /** Finds the column that holds the quantity of a criterion. */
     public static Optional<String> quantityColumn(String criterion) {
@@ -39,50 +27,38 @@ public final class RescoredColumns {
     /**
      * Returns the layer.
      *
-     * @param criteria those that have a weight now
+     * @param run the criteria that have a weight now
      * @param recorded the names of the columns that the run wrote
      */
-    static Table<RescoredSpan> table(List<String> criteria, List<String> recorded) {
+    static Table<RescoredSpan> table(SpanLayout run, List<String> recorded) {
+        var rescored = new RescoredColumns(run.criteria(), recorded);
+        Table<RankedSpan> whole = SpanColumns.table(run);
         var columns = new ArrayList<Column<RescoredSpan>>();
-        Map<String, Integer> places = new HashMap<>();
-        for (int i = 0; i < recorded.size(); i++) {
-            places.put(recorded.get(i), i);
-        }
-        for (Column<RankedSpan> shown : SpanColumns.all(criteria)) {
-            cell(shown.name(), criteria, places)
-                    .ifPresent(cell -> columns.add(new Column<>(
-                            shown.name(), shown.shortName(), shown.type(), shown.decimals(), shown.meaning(), cell)));
-        }
-        return Table.layer(
-                "spans",
-                SpanColumns.MEANING,
-                GeometryKind.LINE,
-                span -> span.lonLat().map(Shape::line).orElse(Shape.EMPTY),
-                columns);
+        whole.columns().forEach(shown -> rescored.column(shown).ifPresent(columns::add));
+        return whole.with(span -> span.lonLat().map(Shape::line).orElse(Shape.EMPTY), columns);
     }
 
     /** Finds where a column's cells come from; nowhere where the run did not write it and no score has it. */
-    private static Optional<Function<RescoredSpan, Object>> cell(
-            String name, List<String> criteria, Map<String, Integer> places) {
-        if (NEW.containsKey(name)) {
-            return Optional.of(NEW.getOrDefault(name, span -> Optional.empty()));
+    private Optional<Column<RescoredSpan>> column(Column<RankedSpan> shown) {
+        Column<Ranked> decided = standing.get(shown.name());
+        if (decided != null) {
+            return Optional.of(decided.narrowed());
         }
-        if (EMPTIED.contains(name)) {
-            return Optional.of(span -> Optional.empty());
+        int place = recorded.indexOf(shown.name());
+        if (isSimulated(shown)) {
+            boolean kept = place >= 0 && shown.name().equals(SurenessColumns.FEASIBLE.name());
+            return Optional.of(
+                    shown.with(span -> kept && span.rank().isPresent() ? at(span, place) : Optional.empty()));
         }
-        for (int i = 0; i < criteria.size(); i++) {
-            int place = i;
-            if (name.equals(criteria.get(i) + "_points")) {
-                return Optional.of(span -> span.score().part(place).points());
-            }
-            if (name.equals(criteria.get(i) + "_value")) {
-                return Optional.of(span -> span.score().part(place).valueRatio());
-            }
-        }
-        return Optional.ofNullable(places.get(name)).map(RescoredColumns::recorded);
+        return place < 0 ? Optional.empty() : Optional.of(shown.with(span -> at(span, place)));
     }
 
-    private static Function<RescoredSpan, Object> recorded(int place) {
-        return span -> Optional.ofNullable(span.recorded().get(place));
+    /** What was simulated under the other scoring would mislead. */
+    private static boolean isSimulated(Column<?> shown) {
+        return SurenessColumns.all().stream().anyMatch(column -> column.name().equals(shown.name()));
+    }
+
+    private static Optional<Object> at(RescoredSpan span, int place) {
+        return Optional.ofNullable(span.recorded().get(place));
     }
 }

@@ -1,41 +1,45 @@
 package org.spanroom.output;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.spanroom.model.Line;
+import org.spanroom.model.RankTotals;
 import org.spanroom.model.RescoredSpan;
 
-/** Writes the spans of a run once more in the order of another scoring, into a folder of its own that is a run too. */
+/**
+ * Writes a run under another scoring: the spans in their new order, and every table that no scoring changes as the earlier run wrote it.
+ * Holds one table at a time besides the spans.
+ */
 public final class RescoredWriter {
-    private static final String MARKER = "run.json";
+    private final Rescored rescored;
+    private final ResultFiles files;
+    private final List<String> notes = new ArrayList<>();
+    private FindingTally findings = FindingTally.of(List.of());
 
-    private final OutputSettings settings;
-    private final LayerOptions options;
-
-    /**
-     * Prepares.
-     *
-     * @throws OutputException if the folder exists and may not be replaced
-     */
-    public RescoredWriter(OutputSettings settings, LayerOptions options) {
-        this.settings = settings;
-        this.options = options;
-        OutputFolder.check(settings.folder(), settings.overwrite(), MARKER);
+    private RescoredWriter(Rescored rescored, ResultFiles files) {
+        this.rescored = rescored;
+        this.files = files;
     }
 
     /**
      * What is written.
      *
      * @param criteria those that have a weight now
-     * @param columns the names of the columns that the run wrote
+     * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
+     * @param tables finds any other table of the earlier run by its name
      */
-    public record Rescored(List<String> criteria, List<String> columns, List<RescoredSpan> spans) {
+    public record Rescored(
+            List<String> criteria,
+            List<String> columns,
+            List<RescoredSpan> spans,
+            Function<String, Optional<CopiedTable>> tables) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
@@ -44,45 +48,97 @@ public final class RescoredWriter {
     }
 
     /**
-     * Writes GeoPackage, CSV and the record of the run, in which the config's scoring is the new one.
+     * Where it comes from.
      *
-     * @param from folder of the run that the spans are from
-     * @param config the config as it would give these ranks
-     * @return names in the folder
+     * @param folder of the earlier run
+     * @param lengths of the earlier run, which cut the same spans
+     * @param outputCrs name of the reference system of the layers, which a GeoPackage may know by another
+     * @param run what went in: the earlier run's inputs, and its config with the other scoring
      */
-    public List<String> write(Rescored rescored, Path from, Map<String, ?> config) {
-        Table<RescoredSpan> table = RescoredColumns.table(rescored.criteria(), rescored.columns());
-        try (var folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER)) {
-            try (var file = new GeoPackageWriter(folder.path().resolve("spanroom.gpkg"), options);
-                    var layer = file.layer(table)) {
-                rescored.spans().forEach(layer::write);
-            }
-            try (var file = new CsvWriter<>(folder.path().resolve("spans.csv"), table)) {
-                rescored.spans().forEach(file::write);
-            }
-            record(folder.path().resolve(MARKER), rescored, from, config);
-            folder.commit();
-            return List.of(MARKER, "spanroom.gpkg", "spans.csv");
+    public record Origin(Path folder, NetworkLengths lengths, String outputCrs, RunRecord run) {}
+
+    /**
+     * Writes the results into a folder that was begun for them, and puts it in its place.
+     *
+     * @throws OutputException if they cannot be written
+     */
+    public static WrittenResults write(Rescored rescored, Origin origin, OutputSettings settings, OutputFolder folder) {
+        int spans = rescored.spans().size();
+        try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans)) {
+            var writer = new RescoredWriter(rescored, files);
+            ResultTables.ALL.forEach(writer::write);
+            files.finish();
+            writer.notes.addAll(files.notes());
+            return ResultWriter.commit(
+                    new RunAccount(
+                            origin.run(),
+                            Optional.of(origin.folder().toString().replace('\\', '/')),
+                            files.rows(),
+                            writer.totals(),
+                            origin.lengths(),
+                            writer.findings,
+                            origin.outputCrs(),
+                            writer.notes),
+                    settings,
+                    folder);
         }
     }
 
-    private void record(Path file, Rescored rescored, Path from, Map<String, ?> config) {
-        try {
-            var mapper = new ObjectMapper();
-            ObjectNode record = (ObjectNode) mapper.readTree(Files.readString(from.resolve(MARKER)));
-            record.put("started_at", options.writtenAt().toString());
-            record.put("rescored_from", from.toString().replace('\\', '/'));
-            record.put(
-                    "spans_ranked",
-                    rescored.spans().stream()
-                            .filter(span -> span.rank().isPresent())
-                            .count());
-            record.remove(List.of("spans_excluded", "notes"));
-            record.set("config", mapper.valueToTree(config));
-            String text = mapper.writerWithDefaultPrettyPrinter().writeValueAsString(record) + "\n";
-            Files.write(file, text.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException failure) {
-            throw OutputException.of(file, failure);
+    private void write(ResultTable<?> entry) {
+        if (entry.equals(ResultTables.SPANS)) {
+            files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
+                    .write(rescored.spans());
+        } else if (entry.ofItsScoring()) {
+            notes.add(
+                    entry.name() + " is left out: it holds for the earlier scoring only; make a whole run to have it.");
+        } else {
+            rescored.tables()
+                    .apply(entry.name())
+                    .ifPresentOrElse(
+                            table -> copy(entry, table),
+                            () -> notes.add(entry.name() + " is left out: the earlier run has no such table."));
         }
+    }
+
+    private SpanLayout layout() {
+        boolean hasElevations = rescored.spans().stream()
+                .flatMap(span -> span.lonLat().stream())
+                .anyMatch(Line::hasZ);
+        return new SpanLayout(rescored.criteria(), hasElevations);
+    }
+
+    private void copy(ResultTable<?> entry, CopiedTable table) {
+        if (entry.equals(ResultTables.FINDINGS)) {
+            findings = FindingTally.of(table);
+        }
+        List<CopiedTable.Row> rows =
+                entry.source() instanceof RowSource.OfSpans<?> ? inOrderOfSpans(table) : table.rows();
+        files.begin(entry, table.as(entry.table(layout()))).write(rows);
+    }
+
+    /** Rows of one span stay in their order. */
+    private List<CopiedTable.Row> inOrderOfSpans(CopiedTable table) {
+        Map<String, Integer> places = new HashMap<>();
+        rescored.spans().forEach(span -> places.putIfAbsent(span.spanId(), places.size()));
+        int id = table.place(StandingColumns.SPAN_ID);
+        var rows = new ArrayList<>(table.rows());
+        rows.sort(Comparator.comparingInt(row -> places.getOrDefault(CopiedTable.text(row, id), Integer.MAX_VALUE)));
+        return rows;
+    }
+
+    /** Lengths are added up as the earlier run wrote them, to the millimetre. */
+    private RankTotals totals() {
+        int gained = rescored.columns().indexOf(SpanColumns.CABLES_GAINED.name());
+        int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
+        int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
+        var tally = new SpanTally();
+        for (RescoredSpan span : rescored.spans()) {
+            tally.add(span, (long) number(span, gained), number(span, length), number(span, drawn));
+        }
+        return tally.take();
+    }
+
+    private static double number(RescoredSpan span, int place) {
+        return place >= 0 && span.recorded().get(place) instanceof Number number ? number.doubleValue() : 0;
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 
@@ -13,7 +14,7 @@ import java.util.stream.Stream;
  * <p>The folder appears when everything in it is complete.
  */
 public final class ResultWriter {
-    private static final String MARKER = "run.json";
+    static final String MARKER = RunJson.FILE;
 
     private ResultWriter() {}
 
@@ -53,14 +54,32 @@ public final class ResultWriter {
      */
     public static WrittenResults write(
             Results results, OutputSettings settings, OutputFolder folder, LongConsumer progress) {
-        try (var files = new ResultFiles(results, settings, folder.path())) {
-            files.write(progress);
-            List<String> notes = files.notes();
-            RunJson.write(folder.path().resolve(MARKER), results, files.totals(), settings, notes);
-            List<String> names = names(folder.path());
-            folder.commit();
-            return new WrittenResults(settings.folder(), names, notes, files.totals());
+        int spans = results.spans().size();
+        try (var files = new ResultFiles(folder.path(), settings, results.run().startedAt(), spans)) {
+            var rows = new ResultRows(results, files, settings.threads());
+            rows.write(progress);
+            files.finish();
+            return commit(
+                    new RunAccount(
+                            results.run(),
+                            Optional.empty(),
+                            files.rows(),
+                            rows.totals(),
+                            NetworkLengths.of(results.network()),
+                            FindingTally.of(results.findings()),
+                            settings.crs().name(),
+                            files.notes()),
+                    settings,
+                    folder);
         }
+    }
+
+    /** Writes the record beside the files, which are complete, and puts the folder in its place. */
+    static WrittenResults commit(RunAccount account, OutputSettings settings, OutputFolder folder) {
+        RunJson.write(folder.path().resolve(MARKER), account);
+        List<String> names = names(folder.path());
+        folder.commit();
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals());
     }
 
     private static List<String> names(Path folder) {

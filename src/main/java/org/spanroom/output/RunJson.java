@@ -11,18 +11,16 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.spanroom.finding.Finding;
-import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Network;
 import org.spanroom.model.RankTotals;
 
 /** The record of a run, {@code run.json}: what went in, how, and what came out, in an order that never changes. */
 final class RunJson {
+    static final String FILE = "run.json";
+
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
             .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE);
@@ -33,37 +31,41 @@ final class RunJson {
         this.json = json;
     }
 
-    static void write(Path file, Results results, RankTotals totals, OutputSettings settings, List<String> notes) {
+    static void write(Path file, RunAccount account) {
         var indenter = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (JsonGenerator json = new JsonFactory(MAPPER).createGenerator(file.toFile(), JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer);
-            new RunJson(json).all(results, totals, settings, notes);
+            new RunJson(json).all(account);
             json.writeRaw('\n');
         } catch (IOException failure) {
             throw OutputException.of(file, failure);
         }
     }
 
-    private void all(Results results, RankTotals totals, OutputSettings settings, List<String> notes)
-            throws IOException {
+    private void all(RunAccount account) throws IOException {
+        RunRecord run = account.run();
         json.writeStartObject();
         json.writeStringField("program", "Spanroom");
-        json.writeStringField("version", results.run().version());
-        json.writeStringField("started_at", results.run().startedAt().toString());
-        inputs(results.run().inputs());
-        spans(totals);
-        lengths(results.network(), totals);
-        json.writeNumberField("vaults", results.network().vaults().size());
-        findings(results.findings());
-        json.writeStringField("output_crs", settings.crs().name());
+        json.writeStringField("version", run.version());
+        json.writeStringField("started_at", run.startedAt().toString());
+        if (account.rescoredFrom().isPresent()) {
+            json.writeStringField("rescored_from", account.rescoredFrom().get());
+        }
+        inputs(run.inputs());
+        rows(account);
+        spans(account.totals());
+        lengths(account.lengths(), account.totals());
+        counts("findings_by_severity", account.findings().bySeverity());
+        counts("findings_by_code", account.findings().byCode());
+        json.writeStringField("output_crs", account.outputCrs());
         json.writeArrayFieldStart("notes");
-        for (String note : notes) {
+        for (String note : account.notes()) {
             json.writeString(note);
         }
         json.writeEndArray();
         json.writeFieldName("config");
-        MAPPER.writeValue(json, results.run().config());
+        MAPPER.writeValue(json, run.config());
         json.writeEndObject();
     }
 
@@ -97,37 +99,29 @@ final class RunJson {
         json.writeEndArray();
     }
 
+    /** How many rows each table has; of findings, how many problems they stand for. */
+    private void rows(RunAccount account) throws IOException {
+        var rows = new LinkedHashMap<>(account.rows());
+        rows.put(ResultTables.FINDINGS.name(), account.findings().total());
+        for (var table : rows.entrySet()) {
+            json.writeNumberField(table.getKey(), table.getValue());
+        }
+    }
+
     private void spans(RankTotals totals) throws IOException {
-        json.writeNumberField("spans", totals.spans());
         json.writeNumberField("spans_ranked", totals.ranked());
         var byKey = new TreeMap<String, Long>();
         totals.excluded().forEach((why, count) -> byKey.put(why.key(), count));
         counts("spans_excluded", byKey);
-        json.writeNumberField("bends", totals.bends());
     }
 
-    private void lengths(Network network, RankTotals totals) throws IOException {
+    private void lengths(NetworkLengths lengths, RankTotals totals) throws IOException {
         json.writeObjectFieldStart("lengths_m");
-        metres("routes", network.routeLengthM());
-        metres("spans", network.spanLengthM());
-        metres("remainders", network.remainderLengthM());
+        metres("routes", lengths.routesM());
+        metres("spans", lengths.spansM());
+        metres("remainders", lengths.remaindersM());
         metres("spans_ranked", totals.rankedDrawnLengthM());
         json.writeEndObject();
-    }
-
-    private void findings(List<Finding> findings) throws IOException {
-        var byCode = new EnumMap<FindingCode, Long>(FindingCode.class);
-        var bySeverity = new TreeMap<String, Long>();
-        for (Finding finding : findings) {
-            byCode.merge(finding.code(), finding.count(), Long::sum);
-            bySeverity.merge(finding.code().severity().name().toLowerCase(Locale.ROOT), finding.count(), Long::sum);
-        }
-        var byKey = new TreeMap<String, Long>();
-        byCode.forEach((code, count) -> byKey.put(code.key(), count));
-        json.writeNumberField(
-                "findings", findings.stream().mapToLong(Finding::count).sum());
-        counts("findings_by_severity", bySeverity);
-        counts("findings_by_code", byKey);
     }
 
     private void counts(String name, Map<String, Long> counts) throws IOException {

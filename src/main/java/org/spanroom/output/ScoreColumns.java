@@ -5,11 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.Ranked;
 import org.spanroom.model.Score;
 
 /** The columns that show each part of a score: its points, its value, and the quantity that it judges. */
 final class ScoreColumns {
+    /** How the columns with the points and the value of a criterion end. */
+    static final String POINTS = "_points";
+
+    static final String VALUE = "_value";
+
     /**
      * How a criterion is shown.
      *
@@ -74,8 +79,8 @@ final class ScoreColumns {
     }
 
     /** Returns the columns of the given criteria. */
-    static List<Column<RankedSpan>> all(List<String> criteria) {
-        var columns = new ArrayList<Column<RankedSpan>>();
+    static List<Column<Ranked>> all(List<String> criteria) {
+        var columns = new ArrayList<Column<Ranked>>();
         for (int place = 0; place < criteria.size(); place++) {
             Shown shown = shown(criteria.get(place), place);
             columns.addAll(points(shown, place));
@@ -86,23 +91,23 @@ final class ScoreColumns {
         return columns;
     }
 
-    private static List<Column<RankedSpan>> points(Shown shown, int place) {
+    private static List<Column<Ranked>> points(Shown shown, int place) {
         return List.of(
                 Column.real(
-                        shown.key() + "_points",
+                        shown.key() + POINTS,
                         shown.stem() + "_pts",
                         2,
                         "Part of the score that the criterion " + shown.key() + " gives.",
                         row -> part(row, shown, place, Score.Part::points)),
                 Column.real(
-                        shown.key() + "_value",
+                        shown.key() + VALUE,
                         shown.stem() + "_val",
                         4,
                         "How good " + shown.quantity() + " is by the criterion's curve, 0 to 1, before weighting.",
                         row -> part(row, shown, place, Score.Part::valueRatio)));
     }
 
-    private static Column<RankedSpan> quantity(Shown shown, Own own, int place) {
+    private static Column<Ranked> quantity(Shown shown, Own own, int place) {
         return own.decimals() == 0
                 ? Column.integer(
                         shown.quantity(),
@@ -118,7 +123,7 @@ final class ScoreColumns {
     }
 
     /** Scores of one ranking have their parts at the same places; one from elsewhere may have none. */
-    private static OptionalDouble part(RankedSpan row, Shown shown, int place, ToDoubleFunction<Score.Part> number) {
+    private static OptionalDouble part(Ranked row, Shown shown, int place, ToDoubleFunction<Score.Part> number) {
         Score score = row.score();
         boolean here = place < score.size() && score.criterion(place).equals(shown.key());
         int found = here ? place : score.placeOf(shown.key());

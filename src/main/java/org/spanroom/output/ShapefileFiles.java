@@ -13,7 +13,10 @@ import java.util.List;
  * <p>The format ends at 2 GB a file, which is noticed, and at 254 bytes a text, which are cut and counted.
  */
 final class ShapefileFiles implements TableFile {
-    private static final List<String> ENDINGS = List.of("shp", "shx", "dbf", "dbf.cells", "prj", "cpg");
+    private static final List<String> ENDINGS = List.of("shp", "shx", "dbf", "prj", "cpg");
+
+    /** While cells are collected, which end up in the .dbf. */
+    private static final String COLLECTED = "dbf.cells";
 
     /** Offsets count 16-bit words in a signed integer, but most readers stop at 2 GiB of bytes. */
     static final long MOST_BYTES = Integer.MAX_VALUE;
@@ -76,17 +79,25 @@ final class ShapefileFiles implements TableFile {
 
     /** Removes all files of a Shapefile that cannot be completed; after closing. */
     void delete() {
-        for (String ending : ENDINGS) {
-            Path file = sibling(shpFile, ending);
-            try {
-                Files.deleteIfExists(file);
-            } catch (IOException failure) {
-                throw OutputException.of(file, failure);
-            }
+        ENDINGS.forEach(ending -> delete(sibling(shpFile, ending)));
+        delete(sibling(shpFile, COLLECTED));
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException failure) {
+            throw OutputException.of(file, failure);
         }
     }
 
-    private static Path sibling(Path shpFile, String ending) {
+    /** Returns the names of the files of a Shapefile. */
+    static List<String> names(String stem) {
+        return ENDINGS.stream().map(ending -> stem + "." + ending).toList();
+    }
+
+    /** Returns the file that belongs to a Shapefile under another ending. */
+    static Path sibling(Path shpFile, String ending) {
         String name = shpFile.getFileName().toString();
         String stem = name.endsWith(".shp") ? name.substring(0, name.length() - 4) : name;
         return shpFile.resolveSibling(stem + "." + ending);

@@ -19,30 +19,43 @@ import org.spanroom.model.Term;
 
 /** The columns of the spans: one line each, the one place that layers, CSV and data dictionary have them from. */
 final class SpanColumns {
-    static final String MEANING = "One row for each duct between two consecutive vaults, the best first.";
+    static final String NAME = "spans";
+
+    /** The length that counts. */
+    static final Column<RankedSpan> LENGTH = Column.real(
+            "length_m",
+            "length_m",
+            3,
+            "The length that counts: drawn, or recorded where the config says so.",
+            span(Span::lengthM));
+
+    static final Column<RankedSpan> DRAWN_LENGTH = Column.real(
+            "drawn_length_m", "drawn_m", 3, "Length of the drawn line on the ground.", span(Span::drawnLengthM));
+
+    static final Column<RankedSpan> CABLES_GAINED = Column.integer(
+            "cables_gained",
+            "gained",
+            "Cable places more than before, new ones and innerducts left.",
+            room(Room::cablesGained));
 
     private SpanColumns() {}
 
-    /** Returns the layer of a run whose scores have the given criteria. */
-    static Table<RankedSpan> table(List<String> criteria) {
-        return Table.layer(
-                "spans",
-                MEANING,
+    /** Returns the layer of a run, with columns for each criterion. */
+    static Table<RankedSpan> table(SpanLayout run) {
+        Table<RankedSpan> plane = Table.layer(
+                NAME,
+                "One row for each duct between two consecutive vaults, the best first.",
                 GeometryKind.LINE,
                 row -> Shape.line(row.span().lonLat()),
-                all(criteria));
+                all(run.criteria()));
+        return run.hasElevations() ? plane.withZ() : plane;
     }
 
-    /** Returns the criteria that the data dictionary knows. */
-    static List<String> knownCriteria() {
-        return ScoreColumns.knownCriteria();
-    }
-
-    /** Returns every column, those of the given criteria after the score. */
-    static List<Column<RankedSpan>> all(List<String> criteria) {
-        var columns = new ArrayList<>(place());
-        columns.addAll(VerdictColumns.all());
-        columns.addAll(ScoreColumns.all(criteria));
+    private static List<Column<RankedSpan>> all(List<String> criteria) {
+        var columns = new ArrayList<Column<RankedSpan>>();
+        StandingColumns.VERDICT.forEach(column -> columns.add(column.narrowed()));
+        columns.addAll(CircumstanceColumns.all());
+        ScoreColumns.all(criteria).forEach(column -> columns.add(column.narrowed()));
         columns.addAll(SurenessColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
@@ -55,23 +68,6 @@ final class SpanColumns {
         columns.addAll(EffortColumns.all());
         columns.addAll(record());
         return columns;
-    }
-
-    private static List<Column<RankedSpan>> place() {
-        return List.of(
-                Column.text(
-                        "span_id",
-                        "span_id",
-                        "Name of the span, the same in every run on the same data.",
-                        span(Span::id)),
-                Column.integer(
-                        "rank", "rank", "Place in the ranking, 1 for the best; empty if excluded.", RankedSpan::rank),
-                Column.real(
-                        "score_points",
-                        "score_pts",
-                        2,
-                        "Score out of 100, the sum of its parts.",
-                        row -> row.score().totalPoints()));
     }
 
     private static List<Column<RankedSpan>> ends() {
@@ -93,18 +89,8 @@ final class SpanColumns {
 
     private static List<Column<RankedSpan>> way() {
         return List.of(
-                Column.real(
-                        "length_m",
-                        "length_m",
-                        3,
-                        "The length that counts: drawn, or recorded where the config says so.",
-                        span(Span::lengthM)),
-                Column.real(
-                        "drawn_length_m",
-                        "drawn_m",
-                        3,
-                        "Length of the drawn line on the ground.",
-                        span(Span::drawnLengthM)),
+                LENGTH,
+                DRAWN_LENGTH,
                 Column.real(
                         "bend_total_deg",
                         "bend_total",
@@ -198,11 +184,7 @@ final class SpanColumns {
                         "new_cables",
                         "Design cables that find a cell in those sleeves.",
                         room(Room::newCables)),
-                Column.integer(
-                        "cables_gained",
-                        "gained",
-                        "Cable places more than before, new ones and innerducts left.",
-                        room(Room::cablesGained)),
+                CABLES_GAINED,
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }

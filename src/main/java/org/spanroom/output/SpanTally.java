@@ -4,39 +4,44 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankTotals;
+import org.spanroom.model.Ranked;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Room;
 
 /** Counts the spans that pass, row by row. For one thread. */
 final class SpanTally {
     private final Map<Exclusion, Long> excluded = new EnumMap<>(Exclusion.class);
     private long spans;
     private long ranked;
-    private long bends;
     private long cablesGained;
     private double lengthM;
     private double drawnLengthM;
 
     void add(RankedSpan row) {
-        Room room = row.assessment().room();
+        add(
+                row,
+                row.assessment().room().cablesGained(),
+                row.span().lengthM(),
+                row.span().drawnLengthM());
+    }
+
+    /** Counts a span of which no more is known than this. */
+    void add(Ranked row, long gained, double spanLengthM, double spanDrawnLengthM) {
         spans++;
-        bends += row.assessment().bends().list().size();
         row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
         if (row.rank().isPresent()) {
             ranked++;
-            cablesGained += room.cablesGained();
-            lengthM += row.span().lengthM();
-            drawnLengthM += row.span().drawnLengthM();
+            cablesGained += gained;
+            lengthM += spanLengthM;
+            drawnLengthM += spanDrawnLengthM;
         }
     }
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, bends, cablesGained, lengthM, drawnLengthM);
+        var totals = new RankTotals(spans, ranked, excluded, cablesGained, lengthM, drawnLengthM);
         excluded.clear();
         spans = 0;
         ranked = 0;
-        bends = 0;
         cablesGained = 0;
         lengthM = 0;
         drawnLengthM = 0;

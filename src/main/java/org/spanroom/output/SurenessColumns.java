@@ -7,16 +7,19 @@ import org.spanroom.model.Sureness;
 
 /** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
 final class SurenessColumns {
+    /** The only one that no scoring has a part in. */
+    static final Column<RankedSpan> FEASIBLE = Column.real(
+            "feasible_chance_pct",
+            "feas_pct",
+            1,
+            "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
+            percent(Sureness::feasibleRatio));
+
     private SurenessColumns() {}
 
     static List<Column<RankedSpan>> all() {
         return List.of(
-                Column.real(
-                        "feasible_chance_pct",
-                        "feas_pct",
-                        1,
-                        "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
-                        percent(Sureness::feasibleRatio)),
+                FEASIBLE,
                 Column.real(
                         "score_low_points",
                         "score_low",

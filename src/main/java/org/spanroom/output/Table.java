@@ -55,6 +55,11 @@ public record Table<R>(
         return new Table<>(name, meaning, geometry, true, shape, columns);
     }
 
+    /** Returns a table of the same name and kind, of other rows. */
+    <S> Table<S> with(Function<? super S, Shape> otherShape, List<Column<S>> otherColumns) {
+        return new Table<>(name, meaning, geometry, hasZ, otherShape, otherColumns);
+    }
+
     void putCells(R row, CellSink sink) {
         for (int i = 0; i < columns.size(); i++) {
             columns.get(i).put(row, sink);

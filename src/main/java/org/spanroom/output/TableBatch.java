@@ -10,6 +10,7 @@ import java.util.List;
 final class TableBatch<R> {
     private final Row<R> row;
     private final List<TableFile.RowBatch> batches;
+    private int rows;
 
     TableBatch(Table<R> table, Frame frame, List<? extends TableFile> files) {
         row = new Row<>(table, frame);
@@ -17,6 +18,7 @@ final class TableBatch<R> {
     }
 
     void add(R added) {
+        rows++;
         if (batches.isEmpty()) {
             return;
         }
@@ -26,8 +28,11 @@ final class TableBatch<R> {
         }
     }
 
-    /** Moves the rows to the end of their files. */
-    void append() {
+    /** Moves the rows to the end of their files, and returns how many there were. */
+    int append() {
         batches.forEach(TableFile.RowBatch::append);
+        int appended = rows;
+        rows = 0;
+        return appended;
     }
 }

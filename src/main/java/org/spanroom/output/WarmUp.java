@@ -1,7 +1,6 @@
 package org.spanroom.output;
 
 import java.sql.SQLException;
-import java.util.List;
 import java.util.Properties;
 import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.parallel.BackgroundTask;
@@ -29,10 +28,8 @@ public final class WarmUp {
         } catch (SQLException failure) {
             // The writer will meet it too, and tell it.
         }
-        for (Table<?> table :
-                List.of(SpanColumns.table(List.of()), VaultColumns.TABLE, BendColumns.TABLE, PullRow.TABLE)) {
-            table.columns().forEach(Column::name);
-        }
+        ResultTables.ALL.forEach(
+                entry -> entry.table(SpanLayout.KNOWN).columns().forEach(Column::name));
     }
 
     /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */

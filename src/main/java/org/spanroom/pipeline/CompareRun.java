@@ -24,7 +24,9 @@ import org.spanroom.model.Standing;
 import org.spanroom.output.ComparisonWriter;
 import org.spanroom.output.LayerOptions;
 import org.spanroom.output.RecordedRun;
+import org.spanroom.output.ResultTables;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.StandingColumns;
 import org.spanroom.rank.Comparison;
 
 /** Two runs side by side: which spans moved, and why. */
@@ -32,8 +34,14 @@ public final class CompareRun {
     /** So many spans get their differing values listed, those that moved farthest; enough for anyone to read. */
     private static final int MOST_DETAILED = 50_000;
 
-    private static final String PART_ENDING = "_points";
-    private static final Set<String> STANDING = Set.of("fid", "span_id", "rank", "score_points", "exclusion");
+    private static final List<String> STANDING = List.of(
+            StandingColumns.SPAN_ID.name(),
+            StandingColumns.RANK.name(),
+            StandingColumns.SCORE.name(),
+            StandingColumns.EXCLUSION.name());
+
+    /** The key that a GeoPackage gives to rows, which says nothing of a span. */
+    private static final String ROW_KEY = "fid";
 
     private final Path first;
     private final Path second;
@@ -69,8 +77,8 @@ public final class CompareRun {
     public CompareSummary run(Path folder, boolean overwrite, Instant writtenAt) {
         ComparisonWriter.check(folder, overwrite);
         List<String> differences = differences(RecordedRun.read(first), RecordedRun.read(second));
-        try (var before = RecordedLayer.open(first, "spans");
-                var after = RecordedLayer.open(second, "spans")) {
+        try (var before = spans(first);
+                var after = spans(second)) {
             progress.begin("compare spans", -1);
             var comparison = new Comparison();
             standings(before, comparison::before);
@@ -85,18 +93,20 @@ public final class CompareRun {
         }
     }
 
+    private static RecordedLayer spans(Path run) {
+        return RecordedLayer.open(RecordedRun.geoPackage(run), ResultTables.SPANS.name());
+    }
+
     private static long standings(RecordedLayer layer, BiConsumer<String, Standing> sink) {
-        List<String> parts = layer.columns().stream()
-                .filter(column -> column.endsWith(PART_ENDING) && isPart(layer, column))
-                .toList();
-        var columns = new ArrayList<>(List.of("span_id", "rank", "score_points", "exclusion"));
-        columns.addAll(parts);
+        List<String> criteria = StandingColumns.criteria(layer.columns());
+        var columns = new ArrayList<>(STANDING);
+        criteria.forEach(criterion -> columns.add(StandingColumns.pointsOf(criterion)));
         return layer.read(columns, row -> {
             var partPoints = new TreeMap<String, Double>();
-            for (int i = 0; i < parts.size(); i++) {
-                double points = row.number(4 + i);
+            for (int i = 0; i < criteria.size(); i++) {
+                double points = row.number(STANDING.size() + i);
                 if (!Double.isNaN(points)) {
-                    partPoints.put(parts.get(i).substring(0, parts.get(i).length() - PART_ENDING.length()), points);
+                    partPoints.put(criteria.get(i), points);
                 }
             }
             double rank = row.number(1);
@@ -110,19 +120,14 @@ public final class CompareRun {
         });
     }
 
-    /** A criterion has its value beside its points. */
-    private static boolean isPart(RecordedLayer layer, String column) {
-        String key = column.substring(0, column.length() - PART_ENDING.length());
-        return layer.columns().contains(key + "_value");
-    }
-
     /** Reads both runs once more for the lines and the values of the spans that moved. */
     private static List<SpanMove> detailed(List<SpanMove> moves, RecordedLayer before, RecordedLayer after) {
         List<String> values = before.columns().stream()
                 .filter(after.columns()::contains)
-                .filter(column -> !STANDING.contains(column) && !column.endsWith(PART_ENDING))
+                .filter(column ->
+                        !STANDING.contains(column) && !column.equals(ROW_KEY) && !StandingColumns.isPoints(column))
                 .toList();
-        var columns = new ArrayList<>(List.of("span_id"));
+        var columns = new ArrayList<>(List.of(StandingColumns.SPAN_ID.name()));
         columns.addAll(values);
         var ids = new HashSet<String>();
         moves.forEach(move -> ids.add(move.spanId()));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.spanroom.config.ConfigReader;
+import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
@@ -50,7 +51,7 @@ public final class RankRun {
      * @throws org.spanroom.output.OutputException if results cannot be written
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
-        Optional<ReferenceSystem> askedCrs = askedCrs();
+        Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
@@ -145,6 +146,10 @@ public final class RankRun {
     }
 
     private OutputSettings settings(boolean overwrite, ReferenceSystem crs) {
+        return settings(config, overwrite, crs);
+    }
+
+    static OutputSettings settings(RunConfig config, boolean overwrite, ReferenceSystem crs) {
         return new OutputSettings(
                 config.output().resultsFolder(),
                 overwrite,
@@ -172,11 +177,11 @@ public final class RankRun {
     }
 
     /** Returns the reference system that results are asked in, before any work is done for them. */
-    private Optional<ReferenceSystem> askedCrs() {
+    static Optional<ReferenceSystem> askedCrs(OutputConfig output) {
         try {
-            return config.output().crs().map(ReferenceSystem::parse);
+            return output.crs().map(ReferenceSystem::parse);
         } catch (IllegalArgumentException e) {
-            String asked = config.output().crs().orElse("");
+            String asked = output.crs().orElse("");
             throw new InputException(
                     Path.of("output.crs"),
                     "the reference system '" + asked + "' for the results is not known: " + e.getMessage(),

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -18,11 +20,17 @@ import org.spanroom.model.Caution;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.RescoredSpan;
 import org.spanroom.model.ScoringSettings;
-import org.spanroom.output.LayerOptions;
+import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RescoredColumns;
 import org.spanroom.output.RescoredWriter;
+import org.spanroom.output.ResultTables;
+import org.spanroom.output.ResultWriter;
+import org.spanroom.output.RunRecord;
+import org.spanroom.output.Shape;
+import org.spanroom.output.StandingColumns;
+import org.spanroom.output.WrittenResults;
 import org.spanroom.rank.Rescoring;
 
 /**
@@ -42,37 +50,66 @@ public final class RescoreRun {
      * What came out.
      *
      * @param spans the best first
-     * @param files names in the folder
      */
-    public record RescoreSummary(List<RescoredSpan> spans, Path folder, List<String> files) {
+    public record RescoreSummary(List<RescoredSpan> spans, WrittenResults written) {
         public RescoreSummary {
             spans = List.copyOf(spans);
-            files = List.copyOf(files);
         }
     }
 
     /**
-     * Ranks anew and writes.
+     * Ranks again and writes.
      *
      * @param scoring a file of scoring, as the config's section
-     * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not reckon
+     * @param options puts what the user asks for into the config of the earlier run: where results go and how they are written
+     * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not work out
      * @throws org.spanroom.output.OutputException if the results cannot be written
      */
-    public RescoreSummary run(Path scoring, Path folder, boolean overwrite, Instant writtenAt) {
-        RunConfig recorded = ConfigReader.readRecorded(RecordedRun.read(from).file());
-        RunConfig config = ConfigReader.withSection(recorded, "scoring", scoring);
+    public RescoreSummary run(Path scoring, UnaryOperator<RunConfig> options, boolean overwrite, Instant writtenAt) {
+        RecordedRun earlier = RecordedRun.read(from);
+        RunConfig recorded = ConfigReader.readRecorded(earlier.file());
+        RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
-        try (var layer = RecordedLayer.open(from, "spans")) {
-            ReferenceSystem crs = layer.crs().orElseGet(ReferenceSystem::crs84);
-            var settings = new OutputSettings(folder, overwrite, crs, Set.of(), 1);
-            var writer = new RescoredWriter(settings, new LayerOptions(crs, writtenAt));
-            progress.begin("rank spans anew", -1);
-            var rescoring = new Rescoring(config.scoring(), config.room());
-            List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
-            progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
-            var rescored = new RescoredWriter.Rescored(rescoring.criteria(), layer.columns(), spans);
-            return new RescoreSummary(spans, folder, writer.write(rescored, from, ConfigReader.asMap(config)));
+        Path file = RecordedRun.geoPackage(from);
+        try (var layer = RecordedLayer.open(file, ResultTables.SPANS.name())) {
+            Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
+            ReferenceSystem crs = asked.or(layer::crs).orElseGet(ReferenceSystem::crs84);
+            OutputSettings settings = RankRun.settings(config, overwrite, crs);
+            try (var folder = ResultWriter.begin(settings)) {
+                RescoredWriter.Rescored rescored = rescored(layer, config, scoring);
+                var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
+                String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
+                var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
+                return new RescoreSummary(rescored.spans(), RescoredWriter.write(rescored, origin, settings, folder));
+            }
         }
+    }
+
+    private RescoredWriter.Rescored rescored(RecordedLayer layer, RunConfig config, Path scoring) {
+        progress.begin("rank spans again", -1);
+        var rescoring = new Rescoring(config.scoring(), config.room());
+        List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
+        progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
+        return new RescoredWriter.Rescored(
+                rescoring.criteria(), layer.columns(), spans, table -> copied(layer.file(), table));
+    }
+
+    private static Optional<CopiedTable> copied(Path file, String table) {
+        try (var layer = RecordedLayer.find(file, table).orElse(null)) {
+            if (layer == null) {
+                return Optional.empty();
+            }
+            var rows = new ArrayList<CopiedTable.Row>();
+            layer.read(layer.columns(), row -> rows.add(new CopiedTable.Row(row.values(), shape(row))));
+            return Optional.of(new CopiedTable(layer.columns(), rows));
+        }
+    }
+
+    private static Shape shape(RecordedRow row) {
+        return row.lonLat()
+                .map(Shape::line)
+                .or(() -> row.place().map(place -> Shape.point(place.lonDeg(), place.latDeg())))
+                .orElse(Shape.EMPTY);
     }
 
     private static List<RescoredSpan> read(RecordedLayer layer, Rescoring rescoring, Path scoring) {
@@ -80,9 +117,9 @@ public final class RescoreRun {
         int[] quantities = rescoring.criteria().stream()
                 .mapToInt(criterion -> quantityPlace(criterion, columns, scoring))
                 .toArray();
-        int id = columns.indexOf("span_id");
-        int exclusions = columns.indexOf("exclusions");
-        int cautions = columns.indexOf("cautions");
+        int id = columns.indexOf(StandingColumns.SPAN_ID.name());
+        int exclusions = columns.indexOf(StandingColumns.EXCLUSIONS.name());
+        int cautions = columns.indexOf(StandingColumns.CAUTIONS.name());
         var spans = new ArrayList<RescoredSpan>();
         layer.read(columns, row -> {
             double[] found = new double[quantities.length];

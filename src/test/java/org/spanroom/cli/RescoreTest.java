@@ -1,21 +1,47 @@
 package org.spanroom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.output.ResultTable;
+import org.spanroom.output.ResultTables;
+import picocli.CommandLine.Model.OptionSpec;
 
-/** Ranks the demo city anew by another scoring, and compares that with a run that had this scoring from the beginning. */
+/** Ranks the demo city again by another scoring, and compares that with a run that had this scoring from the beginning. */
 class RescoreTest {
     private static final Path CONFIG = Path.of("config", "spanroom.yaml");
+
+    /** What only a simulation of the new scoring could say. */
+    private static final Set<String> SIMULATED = Set.of("score_low_points", "score_high_points", "top_chance_pct");
+
+    private static final String FEASIBLE = "feasible_chance_pct";
 
     @TempDir
     static Path runs;
@@ -23,22 +49,12 @@ class RescoreTest {
     @TempDir
     Path folder;
 
+    private static Path other;
+
     @BeforeAll
-    static void makeARun() {
-        rank("first");
-    }
-
-    @Test
-    void theSameScoringGivesTheSameRanksAndPoints() throws IOException {
-        assertThat(anew(Path.of("config", "scoring.yaml")).exitCode()).isZero();
-
-        assertThat(standings(folder.resolve("anew"))).isEqualTo(standings(runs.resolve("first")));
-    }
-
-    @Test
-    void anotherScoringGivesWhatARunWithItGives() throws IOException {
-        Path scoring = folder.resolve("mine.yaml");
-        Files.writeString(scoring, """
+    static void makeRuns() throws IOException {
+        other = runs.resolve("other.yaml");
+        Files.writeString(other, """
                 criteria:
                   room_gained: {weight_ratio: 0.1}
                   ease_bends: {weight_ratio: 0.7, curve: {0: 1, 45: 0}}
@@ -46,37 +62,123 @@ class RescoreTest {
                 gates:
                   empty_duct_in_bank: false
                 """);
+        rank("first");
+        rank("whole", "--scoring", other.toString());
+        again("again", runs.resolve("first"), other, runs.resolve("again"));
+    }
 
-        CommandRun anew = anew(scoring);
-        rank("whole", "--scoring", scoring.toString());
+    @Test
+    void theSameScoringGivesTheSameTables() throws SQLException {
+        Path same = folder.resolve("same");
+        again("same", runs.resolve("first"), Path.of("config", "scoring.yaml"), same);
 
-        assertThat(anew.exitCode()).as(anew.err()).isZero();
-        assertThat(anew.out()).contains("The best:");
-        List<List<String>> expected = standings(runs.resolve("whole"));
-        assertThat(standings(folder.resolve("anew"))).isEqualTo(expected);
-        assertThat(expected).isNotEqualTo(standings(runs.resolve("first")));
+        assertSameTables(same, runs.resolve("first"));
+    }
+
+    @Test
+    void anotherScoringGivesTheTablesOfAWholeRunWithIt() throws SQLException {
+        assertSameTables(runs.resolve("again"), runs.resolve("whole"));
+        assertThat(rows(runs.resolve("whole"), "spans")).isNotEqualTo(rows(runs.resolve("first"), "spans"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"permits.csv", "pulls.csv", "findings.csv"})
+    void theTablesAsCsvAreThoseOfAWholeRunByteForByte(String file) {
+        assertThat(runs.resolve("again").resolve(file))
+                .hasSameBinaryContentAs(runs.resolve("whole").resolve(file));
+    }
+
+    /** Rounded lengths are added up: half a millimetre each at most. */
+    @Test
+    void theRecordCountsWhatTheRunItselfHolds() throws IOException {
+        ObjectNode again = record(runs.resolve("again"));
+        ObjectNode whole = record(runs.resolve("whole"));
+
+        double ranked = again.path("spans_ranked").asDouble();
+        assertThat(again.at("/lengths_m/spans_ranked").asDouble())
+                .isCloseTo(whole.at("/lengths_m/spans_ranked").asDouble(), within(0.0005 * ranked));
+        assertThat(again.path("rescored_from").asText())
+                .isEqualTo(runs.resolve("first").toString());
+        assertThat(again.path("notes"))
+                .anySatisfy(
+                        note -> assertThat(note.asText())
+                                .isEqualTo(
+                                        "field_checks is left out: it holds for the earlier scoring only; make a whole run to have it."));
+        assertThat(whole.path("spans_excluded"))
+                .isNotEqualTo(record(runs.resolve("first")).path("spans_excluded"));
+        for (ObjectNode record : List.of(again, whole)) {
+            record.remove(List.of("started_at", "rescored_from", "notes", "field_checks"));
+            ((ObjectNode) record.path("lengths_m")).remove("spans_ranked");
+            ((ObjectNode) record.at("/config/output")).remove("folder");
+        }
+        assertThat(again).isEqualTo(whole);
+    }
+
+    @Test
+    void aRescoredRunCanBeRescored() throws SQLException {
+        Path back = folder.resolve("back");
+        again("back", runs.resolve("again"), Path.of("config", "scoring.yaml"), back);
+
+        assertSameTables(back, runs.resolve("first"));
     }
 
     /** The folder is a run: it can be compared and explained. */
     @Test
-    void theNewFolderIsARunOfItsOwn() throws IOException {
-        Path scoring = folder.resolve("mine.yaml");
-        Files.writeString(scoring, "criteria:\n  ease_bends: {weight_ratio: 2}\n");
-        anew(scoring);
-        Path anew = folder.resolve("anew");
-
+    void theNewFolderIsARunOfItsOwn() throws SQLException {
         CommandRun compared = CommandRun.of(
                 "compare",
                 runs.resolve("first").toString(),
-                anew.toString(),
+                runs.resolve("again").toString(),
                 "--output",
                 folder.resolve("moves").toString());
-        String best = standings(anew).get(0).get(0);
-        CommandRun explained = CommandRun.of("explain", best, "--run", anew.toString());
+        String best = String.valueOf(rows(runs.resolve("again"), "spans").get(0).get("span_id"));
+        CommandRun explained =
+                CommandRun.of("explain", best, "--run", runs.resolve("again").toString());
 
-        assertThat(compared.out()).contains("config scoring.criteria.ease_bends.weight_ratio: 0.05 to 2.0");
-        assertThat(explained.out()).contains("Span " + best);
+        assertThat(compared.out()).contains("config scoring.criteria.ease_bends.weight_ratio: 0.05 to 0.7");
+        assertThat(explained.out()).contains("Span " + best).contains("rank 1 ");
         assertThat(explained.exitCode()).isZero();
+    }
+
+    @Test
+    void formatsAndReferenceSystemMayBeOthers() throws IOException, SQLException {
+        Path csv = folder.resolve("csv");
+        again("csv", runs.resolve("first"), other, csv, "--formats", "csv,geojson", "--threads", "2");
+        Path metres = folder.resolve("metres");
+        again("metres", runs.resolve("first"), other, metres, "--output-crs", "EPSG:32610");
+
+        assertThat(names(csv))
+                .containsExactly(
+                        "findings.csv",
+                        "permits.csv",
+                        "permits.geojson",
+                        "pulls.csv",
+                        "run.json",
+                        "spans.csv",
+                        "spans.geojson");
+        assertThat(csv.resolve("pulls.csv"))
+                .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
+        assertThat(record(csv).at("/config/output/formats")).hasSize(2);
+        assertThat(record(metres).path("output_crs").asText()).isEqualTo("WGS 84 / UTM zone 10N");
+        assertThat(srsOfSpans(metres)).isEqualTo(32610);
+    }
+
+    @Test
+    void whatTheEarlierRunHasNotIsNamed() throws IOException, SQLException {
+        Path older = Files.createDirectory(folder.resolve("older"));
+        for (String file : List.of("run.json", "spanroom.gpkg")) {
+            Files.copy(runs.resolve("first").resolve(file), older.resolve(file));
+        }
+        try (Connection database = database(older);
+                Statement statement = database.createStatement()) {
+            statement.executeUpdate("DELETE FROM gpkg_contents WHERE table_name = 'pulls'");
+        }
+
+        CommandRun rescored = again("new", older, other, folder.resolve("new"));
+
+        assertThat(rescored.out()).contains("Note: pulls is left out: the earlier run has no such table.");
+        assertThat(record(folder.resolve("new")).has("pulls")).isFalse();
+        assertThat(names(folder.resolve("new"))).doesNotContain("pulls.csv").contains("permits.csv");
     }
 
     @Test
@@ -84,7 +186,7 @@ class RescoreTest {
         Path scoring = folder.resolve("mine.yaml");
         Files.writeString(scoring, "criteria:\n  length: {weight_ratio: 1}\nunknown_consent_excludes: true\n");
 
-        CommandRun refused = anew(scoring);
+        CommandRun refused = CommandRun.of(words(runs.resolve("first"), scoring, folder.resolve("refused")));
 
         assertThat(refused.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(refused.complaint()).contains("make the run again").hasLineCount(1);
@@ -99,15 +201,143 @@ class RescoreTest {
         assertThat(refused.err()).contains("--from needs --scoring FILE");
     }
 
-    private CommandRun anew(Path scoring) {
-        return CommandRun.of(
-                "rank",
+    /** Every option of the command is either refused or does what it says; none is ignored. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("unusedOptions")
+    void anOptionThatItDoesNotUseIsRefused(String option, List<String> words) {
+        Path output = folder.resolve("refused");
+        CommandRun refused = CommandRun.of(words(runs.resolve("first"), other, output, words.toArray(String[]::new)));
+
+        assertThat(refused.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(refused.complaint()).contains("--from cannot be used with " + option + ":");
+        assertThat(output).doesNotExist();
+    }
+
+    static Stream<Arguments> unusedOptions() {
+        Set<String> used = Set.of(
                 "--from",
-                runs.resolve("first").toString(),
                 "--scoring",
-                scoring.toString(),
                 "--output",
-                folder.resolve("anew").toString());
+                "--overwrite",
+                "--output-crs",
+                "--formats",
+                "--threads",
+                "--help",
+                "--version");
+        var nowhere = new PrintWriter(new StringWriter());
+        return SpanroomCommand.commandLine(nowhere, nowhere, false)
+                .getSubcommands()
+                .get("rank")
+                .getCommandSpec()
+                .options()
+                .stream()
+                .filter(option -> !used.contains(option.longestName()))
+                .map(option -> Arguments.of(option.longestName(), words(option)));
+    }
+
+    private static List<String> words(OptionSpec option) {
+        return option.arity().max() == 0 ? List.of(option.longestName()) : List.of(option.longestName(), "some");
+    }
+
+    /** Every table that does not hold for one scoring only, its shapes included. */
+    private static void assertSameTables(Path rescored, Path whole) throws SQLException {
+        for (ResultTable<?> table : ResultTables.ALL) {
+            if (table.ofItsScoring()) {
+                assertThat(tables(rescored)).doesNotContain(table.name());
+                continue;
+            }
+            List<Map<String, Object>> found = rows(rescored, table.name());
+            List<Map<String, Object>> expected = rows(whole, table.name());
+            assertThat(expected).isNotEmpty();
+            assertThat(found).as(table.name()).hasSameSizeAs(expected);
+            for (int i = 0; i < found.size(); i++) {
+                assertThat(known(found.get(i), found.get(i)))
+                        .as(table.name())
+                        .isEqualTo(known(expected.get(i), found.get(i)));
+            }
+        }
+    }
+
+    /** A row without what was simulated; the chance of being feasible is not known of a span that had no rank before. */
+    private static Map<String, Object> known(Map<String, Object> row, Map<String, Object> rescored) {
+        var known = new LinkedHashMap<>(row);
+        known.keySet().removeAll(SIMULATED);
+        if (rescored.get(FEASIBLE) == null && row.get("rank") != null) {
+            known.remove(FEASIBLE);
+        }
+        return known;
+    }
+
+    private static List<Map<String, Object>> rows(Path run, String table) throws SQLException {
+        try (Connection database = database(run);
+                Statement statement = database.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT * FROM " + table + " ORDER BY fid")) {
+            var all = new ArrayList<Map<String, Object>>();
+            while (rows.next()) {
+                var row = new LinkedHashMap<String, Object>();
+                for (int i = 1; i <= rows.getMetaData().getColumnCount(); i++) {
+                    Object value = rows.getObject(i);
+                    row.put(
+                            rows.getMetaData().getColumnName(i),
+                            value instanceof byte[] bytes ? HexFormat.of().formatHex(bytes) : value);
+                }
+                all.add(row);
+            }
+            return all;
+        }
+    }
+
+    private static List<String> tables(Path run) throws SQLException {
+        try (Connection database = database(run);
+                Statement statement = database.createStatement();
+                ResultSet rows = statement.executeQuery("SELECT table_name FROM gpkg_contents")) {
+            var names = new ArrayList<String>();
+            while (rows.next()) {
+                names.add(rows.getString(1));
+            }
+            return names;
+        }
+    }
+
+    private static int srsOfSpans(Path run) throws SQLException {
+        try (Connection database = database(run);
+                Statement statement = database.createStatement()) {
+            return statement
+                    .executeQuery("SELECT srs_id FROM gpkg_geometry_columns WHERE table_name = 'spans'")
+                    .getInt(1);
+        }
+    }
+
+    private static Connection database(Path run) throws SQLException {
+        return DriverManager.getConnection("jdbc:sqlite:" + run.resolve("spanroom.gpkg"));
+    }
+
+    private static ObjectNode record(Path run) throws IOException {
+        JsonNode record = new ObjectMapper().readTree(Files.readString(run.resolve("run.json")));
+        return (ObjectNode) record;
+    }
+
+    private static List<String> names(Path run) throws IOException {
+        try (Stream<Path> files = Files.list(run)) {
+            return files.map(file -> file.getFileName().toString())
+                    .filter(name -> !name.startsWith("."))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static CommandRun again(String name, Path from, Path scoring, Path output, String... more) {
+        CommandRun again = CommandRun.of(words(from, scoring, output, more));
+        assertThat(again.exitCode()).as(name + ": " + again.err()).isZero();
+        assertThat(again.out()).contains("The best:");
+        return again;
+    }
+
+    private static String[] words(Path from, Path scoring, Path output, String... more) {
+        var words = new ArrayList<>(List.of(
+                "rank", "--from", from.toString(), "--scoring", scoring.toString(), "--output", output.toString()));
+        words.addAll(List.of(more));
+        return words.toArray(String[]::new);
     }
 
     private static void rank(String name, String... more) {
@@ -115,7 +345,6 @@ class RescoreTest {
                 "rank",
                 "--config",
                 CONFIG.toString(),
-                "--no-uncertainty",
                 "--formats",
                 "csv,geopackage",
                 "--output",
@@ -123,28 +352,5 @@ class RescoreTest {
         words.addAll(List.of(more));
         CommandRun ranked = CommandRun.of(words.toArray(String[]::new));
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
-    }
-
-    /** Returns id, rank, score, reasons and cautions of every span, in file order. */
-    private static List<List<String>> standings(Path run) throws IOException {
-        var format = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (var parser = format.parse(Files.newBufferedReader(run.resolve("spans.csv")))) {
-            return parser.getRecords().stream()
-                    .map(row -> {
-                        Map<String, String> cells = row.toMap();
-                        return List.of(
-                                cells.getOrDefault("span_id", "-"),
-                                cells.getOrDefault("rank", "-"),
-                                cells.getOrDefault("score_points", "-"),
-                                cells.getOrDefault("exclusions", "-"),
-                                cells.getOrDefault("cautions", "-"),
-                                cells.getOrDefault("ease_bends_points", "-"));
-                    })
-                    .toList();
-        }
     }
 }

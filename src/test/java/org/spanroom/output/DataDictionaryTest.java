@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DataDictionaryTest {
@@ -44,20 +45,14 @@ class DataDictionaryTest {
 
     @Test
     void criteriaThatNobodyForesawGetColumnsToo() {
-        Table<?> table = SpanColumns.table(List.of("room_gained", "a_criterion_to_come"));
+        Table<?> table = SpanColumns.table(new SpanLayout(List.of("room_gained", "a_criterion_to_come"), false));
 
         assertThat(table.columns())
                 .extracting(Column::name, Column::shortName)
                 .contains(org.assertj.core.groups.Tuple.tuple("a_criterion_to_come_points", "part1_pts"));
     }
 
-    static Stream<org.junit.jupiter.params.provider.Arguments> tables() {
-        return Stream.of(
-                        SpanColumns.table(SpanColumns.knownCriteria()),
-                        VaultColumns.TABLE,
-                        BendColumns.TABLE,
-                        PullRow.TABLE,
-                        FindingColumns.TABLE)
-                .map(table -> org.junit.jupiter.params.provider.Arguments.of(table.name(), table));
+    static Stream<Arguments> tables() {
+        return ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(SpanLayout.KNOWN)));
     }
 }

@@ -10,9 +10,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -22,7 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.RankedSpan;
@@ -43,22 +48,7 @@ class ResultWriterTest {
     void theFolderHoldsEveryFileAndNothingElse() throws IOException {
         WrittenResults written = write(SampleResults.spans(), false);
 
-        assertThat(written.files())
-                .containsExactly(
-                        "field_checks.csv",
-                        "findings.csv",
-                        "permits.csv",
-                        "permits.geojson",
-                        "pulls.csv",
-                        "run.json",
-                        "spanroom.gpkg",
-                        "spans.cpg",
-                        "spans.csv",
-                        "spans.dbf",
-                        "spans.geojson",
-                        "spans.prj",
-                        "spans.shp",
-                        "spans.shx");
+        assertThat(written.files()).containsExactlyElementsOf(filesOf(EnumSet.allOf(OutputFormat.class)));
         assertThat(written.notes()).isEmpty();
         assertThat(contents(folder).keySet())
                 .contains(".results")
@@ -195,21 +185,45 @@ class ResultWriterTest {
         return IntStream.rangeClosed(1, count).mapToObj(Integer::toString).toList();
     }
 
-    @ParameterizedTest(name = "{0}")
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "GEOPACKAGE | run.json spanroom.gpkg",
-                "CSV        | field_checks.csv findings.csv permits.csv pulls.csv run.json spans.csv",
-                "GEOJSON    | findings.csv permits.geojson run.json spans.geojson",
-                "SHAPEFILE  | findings.csv run.json spans.cpg spans.dbf spans.prj spans.shp spans.shx"
-            })
-    void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format, String files) {
+    @ParameterizedTest
+    @EnumSource
+    void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format) {
         var settings = new OutputSettings(folder, false, ReferenceSystem.crs84(), EnumSet.of(format), 2);
 
         WrittenResults written = ResultWriter.write(SampleResults.of(SampleResults.spans()), settings);
 
-        assertThat(written.files()).containsExactly(files.split(" ", -1));
+        assertThat(written.files()).containsExactlyElementsOf(filesOf(EnumSet.of(format)));
+        assertThat(written.files()).containsAnyOf("findings.csv", "spanroom.gpkg");
+    }
+
+    /** Counted by SQLite in the GeoPackage. */
+    @Test
+    void theRecordCountsTheRowsOfEveryTable() throws IOException, SQLException {
+        write(SampleResults.spans(), false);
+        JsonNode run = new ObjectMapper().readTree(Files.readString(folder.resolve("run.json")));
+
+        try (Connection database = DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("spanroom.gpkg"));
+                Statement statement = database.createStatement()) {
+            for (ResultTable<?> entry : ResultTables.ALL) {
+                String weight = entry.equals(ResultTables.FINDINGS) ? "sum(problem_count)" : "count(*)";
+                long rows = statement
+                        .executeQuery("SELECT " + weight + " FROM " + entry.name())
+                        .getLong(1);
+                assertThat(run.path(entry.name()).asLong(-1)).as(entry.name()).isEqualTo(rows);
+            }
+        }
+        assertThat(run.path("bends").asLong()).isEqualTo(3);
+    }
+
+    /** By it rows find the new place of their span when another scoring is tried. */
+    @Test
+    void everyTableOfSpansNamesTheSpan() {
+        assertThat(ResultTables.ALL)
+                .filteredOn(entry -> entry.source() instanceof RowSource.OfSpans<?>)
+                .hasSizeGreaterThan(1)
+                .allSatisfy(entry -> assertThat(entry.table(SpanLayout.KNOWN).columns())
+                        .extracting(Column::name)
+                        .contains(StandingColumns.SPAN_ID.name()));
     }
 
     @Test
@@ -278,7 +292,7 @@ class ResultWriterTest {
     void aRunWithoutSpansIsAFullFolderToo() throws IOException {
         WrittenResults written = write(List.of(), false);
 
-        assertThat(written.files()).hasSize(14);
+        assertThat(written.files()).containsExactlyElementsOf(filesOf(EnumSet.allOf(OutputFormat.class)));
         assertThat(csv("spans.csv")).isEmpty();
         assertThat(ExternalTool.named("ogrinfo").run("-so", "-al", folder.resolve("spanroom.gpkg")))
                 .contains("Layer name: spans");
@@ -298,6 +312,15 @@ class ResultWriterTest {
                 .parse(Files.newBufferedReader(folder.resolve(name), StandardCharsets.UTF_8))) {
             return parser.getRecords();
         }
+    }
+
+    private static List<String> filesOf(Set<OutputFormat> formats) {
+        return Stream.concat(
+                        Stream.of("run.json"),
+                        ResultTables.ALL.stream().flatMap(entry -> entry.files(formats).stream()))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     private static Map<String, byte[]> contents(Path folder) throws IOException {

@@ -1,0 +1,123 @@
+package org.spanroom.output;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongConsumer;
+import org.spanroom.model.RankTotals;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.SpanList;
+import org.spanroom.parallel.OrderedWriter;
+
+/**
+ * The rows of one run on their way into its files.
+ *
+ * <p>Spans are asked for and made into rows of every file in chunks of a fixed size, by several threads; the chunks are appended in
+ * order. So neither the number of threads shows in the bytes nor the number of spans in the memory.
+ */
+final class ResultRows {
+    /** Spans of thousands of vertices come fewer at a time: a chunk takes up to a hundred bytes for each, in every format. */
+    private static final int CHUNK_VERTICES = 100_000;
+
+    private static final int SAMPLE = 100;
+
+    private final Results results;
+    private final ResultFiles files;
+    private final int threads;
+    private final int spansAtOnce;
+    private final List<SpanSection<?>> ofSpans = new ArrayList<>();
+    private final List<Runnable> ofRun = new ArrayList<>();
+    private RankTotals totals = RankTotals.NONE;
+
+    /** Begins every table of the list. */
+    ResultRows(Results results, ResultFiles files, int threads) {
+        this.results = results;
+        this.files = files;
+        this.threads = threads;
+        this.spansAtOnce = spansAtOnce(results.network().spans());
+        SpanLayout layout = SpanLayout.of(results);
+        ResultTables.ALL.forEach(entry -> begin(entry, layout));
+    }
+
+    private <R> void begin(ResultTable<R> entry, SpanLayout layout) {
+        TableSection<R> section = files.begin(entry, entry.table(layout));
+        if (entry.source() instanceof RowSource.OfSpans<R> source) {
+            ofSpans.add(new SpanSection<>(section, source));
+        } else if (entry.source() instanceof RowSource.OfRun<R> source) {
+            ofRun.add(() -> section.write(source.rows().apply(results)));
+        }
+    }
+
+    /** A table whose rows belong to spans. */
+    private record SpanSection<R>(TableSection<R> table, RowSource.OfSpans<R> source) {
+        Part<R> newPart() {
+            return new Part<>(table, source, table.newBatch());
+        }
+    }
+
+    /** What belongs to a chunk of spans in one table. */
+    private record Part<R>(TableSection<R> table, RowSource.OfSpans<R> source, TableBatch<R> batch) {
+        void add(RankedSpan span) {
+            source.rows().apply(span).forEach(batch::add);
+        }
+
+        void append() {
+            table.append(batch);
+        }
+    }
+
+    /** A chunk of spans, with what belongs to them in every table. */
+    private final class SpanChunk {
+        private final List<Part<?>> parts = new ArrayList<>();
+        private final SpanTally tally = new SpanTally();
+
+        SpanChunk() {
+            ofSpans.forEach(section -> parts.add(section.newPart()));
+        }
+
+        void fill(int chunk) {
+            int end = (int) Math.min(results.spans().size(), (chunk + 1L) * spansAtOnce);
+            for (int place = chunk * spansAtOnce; place < end; place++) {
+                RankedSpan span = results.spans().at(place);
+                parts.forEach(part -> part.add(span));
+                tally.add(span);
+            }
+        }
+
+        void append() {
+            parts.forEach(Part::append);
+            totals = totals.plus(tally.take());
+        }
+    }
+
+    /**
+     * Writes all rows.
+     *
+     * @param progress told how many more spans are written
+     */
+    void write(LongConsumer progress) {
+        int chunks = TableSection.chunks(results.spans().size(), spansAtOnce);
+        new OrderedWriter<>(chunks, threads, SpanChunk::new, SpanChunk::fill, chunk -> {
+                    long before = totals.spans();
+                    chunk.append();
+                    progress.accept(totals.spans() - before);
+                })
+                .run();
+        ofRun.forEach(Runnable::run);
+    }
+
+    /** Returns counts and sums over the spans that are written. */
+    RankTotals totals() {
+        return totals;
+    }
+
+    /** Judged by some spans, evenly over the network. */
+    private static int spansAtOnce(SpanList spans) {
+        int looked = Math.min(SAMPLE, spans.size());
+        long vertices = looked;
+        for (int i = 0; i < looked; i++) {
+            int number = (int) ((long) i * spans.size() / looked);
+            vertices += spans.get(number).lonLat().size();
+        }
+        return (int) Math.max(1, Math.min(TableSection.CHUNK, (long) CHUNK_VERTICES * looked / Math.max(1, vertices)));
+    }
+}

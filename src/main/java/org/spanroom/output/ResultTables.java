@@ -1,0 +1,33 @@
+package org.spanroom.output;
+
+import static org.spanroom.model.OutputFormat.CSV;
+import static org.spanroom.model.OutputFormat.GEOJSON;
+import static org.spanroom.model.OutputFormat.SHAPEFILE;
+
+import java.util.List;
+import org.spanroom.finding.Finding;
+import org.spanroom.model.RankedSpan;
+
+/** The tables of results: the one list that writers, the data dictionary, the record of a run and readers of earlier runs follow. */
+public final class ResultTables {
+    public static final ResultTable<RankedSpan> SPANS =
+            ResultTable.spans(SpanColumns.NAME, SpanColumns::table).alsoIn(CSV, GEOJSON, SHAPEFILE);
+
+    static final ResultTable<Finding> FINDINGS = ResultTable.ofRun(FindingColumns.TABLE, Results::findings)
+            .alsoIn(CSV)
+            .written();
+
+    /** In the order in which they stand in a GeoPackage and in the data dictionary. */
+    public static final List<ResultTable<?>> ALL = List.of(
+            SPANS,
+            ResultTable.ofRun(VaultColumns.TABLE, results -> results.network().vaults()),
+            ResultTable.ofSpans(BendColumns.TABLE, BendRow::of),
+            ResultTable.ofSpans(PermitRow.TABLE, PermitRow::of).alsoIn(CSV, GEOJSON),
+            ResultTable.ofSpans(PullRow.TABLE, PullRow::of).alsoIn(CSV),
+            FINDINGS,
+            ResultTable.ofRun(FieldCheckColumns.TABLE, Results::fieldChecks)
+                    .alsoIn(CSV)
+                    .scored());
+
+    private ResultTables() {}
+}

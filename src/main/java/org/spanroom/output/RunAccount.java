@@ -1,0 +1,33 @@
+package org.spanroom.output;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.model.RankTotals;
+
+/**
+ * What the record of a run tells of its results.
+ *
+ * @param run what went in
+ * @param rescoredFrom the folder of the run that the spans were read back from, where another scoring was tried on it
+ * @param rows how many rows each table has, in the order of the list of tables
+ * @param totals counts and sums over the spans
+ * @param outputCrs name of the reference system of the layers
+ * @param notes what the user should know of the files
+ */
+record RunAccount(
+        RunRecord run,
+        Optional<String> rescoredFrom,
+        Map<String, Long> rows,
+        RankTotals totals,
+        NetworkLengths lengths,
+        FindingTally findings,
+        String outputCrs,
+        List<String> notes) {
+    RunAccount {
+        rows = Collections.unmodifiableMap(new LinkedHashMap<>(rows));
+        notes = List.copyOf(notes);
+    }
+}
