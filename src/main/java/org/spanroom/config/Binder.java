@@ -36,9 +36,7 @@ final class Binder {
     private static Object record(ConfigNode node, Class<?> type, Optional<?> given, String name) {
         ConfigNode.Mapping section = mapping(node, name);
         RecordComponent[] components = type.getRecordComponents();
-        List<String> keys = Arrays.stream(components)
-                .map(component -> key(component.getName()))
-                .toList();
+        List<String> keys = Arrays.stream(components).flatMap(FlagSets::keys).toList();
         demandKnownKeys(section, keys, name);
         Object[] values = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
@@ -51,6 +49,9 @@ final class Binder {
             ConfigNode.Mapping section, RecordComponent component, Optional<?> given, String name) {
         String key = key(component.getName());
         Optional<Object> standIn = given.map(record -> valueOf(component, record));
+        if (FlagSets.isOne(component)) {
+            return FlagSets.read(section, component, standIn);
+        }
         ConfigNode.Entry entry = section.entries().get(key);
         if (entry != null) {
             return value(entry.value(), component.getGenericType(), standIn, key);
@@ -115,8 +116,8 @@ final class Binder {
     }
 
     /**
-     * Entries that are records of their own are filled up from the given map, which also says which keys there are; only a sorted
-     * map takes further ones.
+     * Entries that are records of their own, and switches, are filled up from the given map, which also says which keys there are;
+     * only a sorted map takes further ones.
      */
     private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, Optional<?> given, String key) {
         ConfigNode.Mapping section = mapping(node, key);
@@ -124,7 +125,8 @@ final class Binder {
         Type valueType = argument(type, 1);
         Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
         var givenMap = new LinkedHashMap<Object, Object>();
-        if (raw(valueType).isRecord() && given.isPresent()) {
+        boolean filledUp = raw(valueType).isRecord() || raw(valueType) == Boolean.class;
+        if (filledUp && given.isPresent()) {
             givenMap.putAll((Map<?, ?>) given.get());
             result.putAll(givenMap);
             if (raw(type) != SortedMap.class) {
@@ -176,7 +178,7 @@ final class Binder {
         }
     }
 
-    private static boolean flag(ConfigNode.Scalar node, String key) {
+    static boolean flag(ConfigNode.Scalar node, String key) {
         return switch (node.text().strip().toLowerCase(Locale.ROOT)) {
             case "true", "yes" -> true;
             case "false", "no" -> false;

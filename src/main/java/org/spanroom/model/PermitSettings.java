@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -189,25 +190,24 @@ public record PermitSettings(
     private record Draft(
             String words, String atVault, String along, String newBuild, int recoveryDays, int newBuildDays) {
         ZoneKind kind() {
-            return make(false, false);
+            return make(Set.of());
         }
 
         ZoneKind banning() {
-            return make(true, false);
+            return make(Set.of(ZoneRule.CUT_BAN));
         }
 
         ZoneKind atNight() {
-            return make(false, true);
+            return make(Set.of(ZoneRule.NIGHT_ONLY));
         }
 
-        private ZoneKind make(boolean cutBan, boolean nightOnly) {
+        private ZoneKind make(Set<ZoneRule> rules) {
             return new ZoneKind(
                     keysOf(words),
                     keysOf(atVault),
                     keysOf(along),
                     keysOf(newBuild),
-                    cutBan,
-                    nightOnly,
+                    rules,
                     recoveryDays,
                     newBuildDays);
         }

@@ -1,7 +1,6 @@
 package org.spanroom.model;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -16,7 +15,7 @@ import java.util.TreeMap;
  * illustrative: an owner sets them to what the owner values.
  *
  * @param criteria by the criterion's key, as the ranking names it
- * @param gates whether each reason excludes; a reason that is left out does as shipped
+ * @param gates whether each reason excludes, by its key, as the ranking names it; one that is left out does
  * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
  * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
  * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on, likewise
@@ -24,7 +23,7 @@ import java.util.TreeMap;
  */
 public record ScoringSettings(
         Map<String, Criterion> criteria,
-        Map<Exclusion, Boolean> gates,
+        Map<String, Boolean> gates,
         boolean unknownConsentExcludes,
         List<String> hardVaultKinds,
         List<String> hardVaultSurfaces,
@@ -57,27 +56,27 @@ public record ScoringSettings(
         if (!(criteria.values().stream().mapToDouble(Criterion::weightRatio).sum() > 0)) {
             throw new IllegalArgumentException("at least one criterion must have a weightRatio above 0");
         }
-        var all = shippedGates();
-        all.putAll(gates);
-        gates = Collections.unmodifiableMap(all);
+        gates = Collections.unmodifiableMap(new TreeMap<>(gates));
         hardVaultKinds = List.copyOf(hardVaultKinds);
         hardVaultSurfaces = List.copyOf(hardVaultSurfaces);
     }
 
     /** Scoring by the given criteria, with all else as shipped. */
     public ScoringSettings(Map<String, Criterion> criteria) {
-        this(criteria, Map.of(), false, HARD_KINDS, HARD_SURFACES, KnowledgeSettings.defaults());
+        this(criteria, shippedGates(), false, HARD_KINDS, HARD_SURFACES, KnowledgeSettings.defaults());
     }
 
     /** Returns whether a reason excludes. */
-    public boolean excludes(Exclusion reason) {
+    public boolean excludes(String reason) {
         return gates.getOrDefault(reason, true);
     }
 
-    /** Returns these settings with other gates; those that are left out are as shipped. */
-    public ScoringSettings withGates(Map<Exclusion, Boolean> others) {
+    /** Returns these settings with some gates switched. */
+    public ScoringSettings withGates(Map<String, Boolean> others) {
+        var switched = new TreeMap<>(gates);
+        switched.putAll(others);
         return new ScoringSettings(
-                criteria, others, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);
+                criteria, switched, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);
     }
 
     /** Returns the shipped, illustrative scoring. */
@@ -97,11 +96,25 @@ public record ScoringSettings(
     }
 
     /** A pull that fails on paper is no reason by itself: forces are uncertain by a factor of two. */
-    private static Map<Exclusion, Boolean> shippedGates() {
-        var gates = new EnumMap<Exclusion, Boolean>(Exclusion.class);
-        for (Exclusion reason : Exclusion.values()) {
-            gates.put(reason, reason != Exclusion.PULL_FAILS);
-        }
+    private static Map<String, Boolean> shippedGates() {
+        var gates = new TreeMap<String, Boolean>();
+        List.of(
+                        "contents_unknown",
+                        "no_innerduct",
+                        "no_outer_duct",
+                        "duct_collapsed",
+                        "duct_blocked",
+                        "innerduct_fixed",
+                        "splice_inside",
+                        "no_cable_hold",
+                        "service_unknown",
+                        "all_cables_dead",
+                        "owner_consent_missing",
+                        "loose_cable_forbidden",
+                        "empty_duct_in_bank",
+                        "no_room_gained")
+                .forEach(reason -> gates.put(reason, true));
+        gates.put("pull_fails", false);
         return gates;
     }
 

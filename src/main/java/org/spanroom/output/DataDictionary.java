@@ -3,6 +3,7 @@ package org.spanroom.output;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.spanroom.model.CriterionInfo;
 
 /** The document that explains every column of the results, made from the columns themselves. */
 final class DataDictionary {
@@ -102,12 +103,16 @@ final class DataDictionary {
 
     private DataDictionary() {}
 
-    /** Returns the whole document. */
-    static String text() {
+    /**
+     * Returns the whole document.
+     *
+     * @param criteria every criterion that a score may have
+     */
+    static String text(List<CriterionInfo> criteria) {
         return String.join(
                 "\n",
                 OPENING,
-                section(SpanColumns.table(SpanColumns.knownCriteria())),
+                section(SpanColumns.table(criteria)),
                 section(VaultColumns.TABLE),
                 section(BendColumns.TABLE),
                 section(PermitRow.TABLE),

@@ -9,12 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RescoredSpan;
 
 /** The columns of the spans when another scoring is tried on them: all else is as the run wrote it. */
-public final class RescoredColumns {
+final class RescoredColumns {
     /** These were simulated under the other scoring and would mislead. */
     private static final Set<String> EMPTIED = Set.of("score_low_points", "score_high_points", "top_chance_pct");
 
@@ -31,18 +32,13 @@ public final class RescoredColumns {
 
     private RescoredColumns() {}
 
-    /** Finds the column that holds the quantity of a criterion. */
-    public static Optional<String> quantityColumn(String criterion) {
-        return ScoreColumns.quantityColumn(criterion);
-    }
-
     /**
      * Returns the layer.
      *
      * @param criteria those that have a weight now
      * @param recorded the names of the columns that the run wrote
      */
-    static Table<RescoredSpan> table(List<String> criteria, List<String> recorded) {
+    static Table<RescoredSpan> table(List<CriterionInfo> criteria, List<String> recorded) {
         var columns = new ArrayList<Column<RescoredSpan>>();
         Map<String, Integer> places = new HashMap<>();
         for (int i = 0; i < recorded.size(); i++) {
@@ -63,7 +59,7 @@ public final class RescoredColumns {
 
     /** Finds where a column's cells come from; nowhere where the run did not write it and no score has it. */
     private static Optional<Function<RescoredSpan, Object>> cell(
-            String name, List<String> criteria, Map<String, Integer> places) {
+            String name, List<CriterionInfo> criteria, Map<String, Integer> places) {
         if (NEW.containsKey(name)) {
             return Optional.of(NEW.getOrDefault(name, span -> Optional.empty()));
         }
@@ -72,10 +68,10 @@ public final class RescoredColumns {
         }
         for (int i = 0; i < criteria.size(); i++) {
             int place = i;
-            if (name.equals(criteria.get(i) + "_points")) {
+            if (name.equals(criteria.get(i).key() + "_points")) {
                 return Optional.of(span -> span.score().part(place).points());
             }
-            if (name.equals(criteria.get(i) + "_value")) {
+            if (name.equals(criteria.get(i).key() + "_value")) {
                 return Optional.of(span -> span.score().part(place).valueRatio());
             }
         }

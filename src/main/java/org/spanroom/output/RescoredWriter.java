@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.RescoredSpan;
 
 /** Writes the spans of a run once more in the order of another scoring, into a folder of its own that is a run too. */
@@ -35,7 +36,7 @@ public final class RescoredWriter {
      * @param columns the names of the columns that the run wrote
      * @param spans the best first
      */
-    public record Rescored(List<String> criteria, List<String> columns, List<RescoredSpan> spans) {
+    public record Rescored(List<CriterionInfo> criteria, List<String> columns, List<RescoredSpan> spans) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);

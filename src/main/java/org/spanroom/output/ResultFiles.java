@@ -12,9 +12,9 @@ import org.spanroom.model.Bend;
 import org.spanroom.model.FieldCheck;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.RankTotals;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Score;
 import org.spanroom.model.SpanList;
 import org.spanroom.model.VaultUse;
 
@@ -251,9 +251,8 @@ final class ResultFiles implements AutoCloseable {
 
     /** Returns the spans' table: with heights if any line has them, with a column for each part of a score. */
     private static Table<RankedSpan> table(Results results) {
-        List<String> criteria = results.spans().first(1).stream()
-                .flatMap(row -> row.score().parts().stream())
-                .map(Score.Part::criterion)
+        List<CriterionInfo> criteria = results.spans().first(1).stream()
+                .flatMap(row -> row.score().criteria().stream())
                 .toList();
         Table<RankedSpan> plane = SpanColumns.table(criteria);
         return results.network().spans().hasElevations() ? plane.withZ() : plane;

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Duct;
 import org.spanroom.model.PullChoice;
 import org.spanroom.model.RankedSpan;
@@ -25,7 +26,7 @@ final class SpanColumns {
     private SpanColumns() {}
 
     /** Returns the layer of a run whose scores have the given criteria. */
-    static Table<RankedSpan> table(List<String> criteria) {
+    static Table<RankedSpan> table(List<CriterionInfo> criteria) {
         return Table.layer(
                 "spans",
                 MEANING,
@@ -34,13 +35,8 @@ final class SpanColumns {
                 all(criteria));
     }
 
-    /** Returns the criteria that the data dictionary knows. */
-    static List<String> knownCriteria() {
-        return ScoreColumns.knownCriteria();
-    }
-
     /** Returns every column, those of the given criteria after the score. */
-    static List<Column<RankedSpan>> all(List<String> criteria) {
+    static List<Column<RankedSpan>> all(List<CriterionInfo> criteria) {
         var columns = new ArrayList<>(place());
         columns.addAll(VerdictColumns.all());
         columns.addAll(ScoreColumns.all(criteria));

@@ -10,6 +10,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.CriterionInfo;
+import org.spanroom.rank.Ranking;
 
 class DataDictionaryTest {
     private static final Path DOCUMENT = Path.of("src/site/markdown/data-dictionary.md");
@@ -17,12 +19,12 @@ class DataDictionaryTest {
     @Test
     void theDocumentIsWhatTheColumnsSay() throws IOException {
         if (Boolean.getBoolean("spanroom.regenerate")) {
-            Files.writeString(DOCUMENT, DataDictionary.text());
+            Files.writeString(DOCUMENT, DataDictionary.text(Ranking.criteria()));
         }
 
         assertThat(Files.readString(DOCUMENT))
                 .as("regenerate with: mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true")
-                .isEqualTo(DataDictionary.text());
+                .isEqualTo(DataDictionary.text(Ranking.criteria()));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -42,18 +44,23 @@ class DataDictionaryTest {
                 .allSatisfy(column -> assertThat(column.meaning()).endsWith(".").doesNotContain("|", "\n"));
     }
 
-    @Test
-    void criteriaThatNobodyForesawGetColumnsToo() {
-        Table<?> table = SpanColumns.table(List.of("room_gained", "a_criterion_to_come"));
+    /** Whoever scores from the columns gets the same score: quantities are judged as their columns show them. */
+    @ParameterizedTest
+    @MethodSource("criteria")
+    void everyCriterionHasTheColumnOfItsQuantity(CriterionInfo criterion) {
+        assertThat(SpanColumns.table(Ranking.criteria()).columns())
+                .filteredOn(column -> column.name().equals(criterion.quantityColumn()))
+                .extracting(Column::decimals)
+                .containsExactly(criterion.decimals());
+    }
 
-        assertThat(table.columns())
-                .extracting(Column::name, Column::shortName)
-                .contains(org.assertj.core.groups.Tuple.tuple("a_criterion_to_come_points", "part1_pts"));
+    static List<CriterionInfo> criteria() {
+        return Ranking.criteria();
     }
 
     static Stream<org.junit.jupiter.params.provider.Arguments> tables() {
         return Stream.of(
-                        SpanColumns.table(SpanColumns.knownCriteria()),
+                        SpanColumns.table(Ranking.criteria()),
                         VaultColumns.TABLE,
                         BendColumns.TABLE,
                         PullRow.TABLE,
