@@ -16,6 +16,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.spanroom.model.RankedSpan;
+import org.spanroom.rank.Ranking;
 
 /** From a ranked span to its cells, and on to the bytes of a format; and from a number to its digits. */
 @State(Scope.Thread)
@@ -36,7 +37,7 @@ public class RowBench {
     @Setup
     public void prepare() throws IOException {
         Path folder = Files.createTempDirectory("bench");
-        Table<RankedSpan> table = SpanColumns.table(new SpanLayout(List.of("room_gained", "length", "bends"), false));
+        Table<RankedSpan> table = SpanColumns.table(new SpanLayout(Ranking.criteria(), false));
         span = SampleResults.ranked("S-1", 1);
         row = new Row<>(table, Frame.lonLat());
         row.load(span);

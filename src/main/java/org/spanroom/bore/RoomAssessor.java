@@ -3,14 +3,11 @@ package org.spanroom.bore;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
 import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.KnownPacking;
 import org.spanroom.model.Room;
 import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Service;
+import org.spanroom.model.Unrecoverable;
 
 /**
  * Finds the room that recovering its innerducts would give in a duct.
@@ -35,21 +32,11 @@ public final class RoomAssessor {
         count = new RoomCount(settings, packer);
     }
 
-    /**
-     * Returns the room in a duct with all innerducts out; where it is not to be recovered, with the reason. New cables are
-     * counted all the same, for whoever opens that gate, except where no known innerduct can leave a duct.
-     */
+    /** Returns the room in a duct with all innerducts out; where none can come out, what is there now and nothing more. */
     public Room assess(Duct duct) {
         var section = Section.of(duct, movingMatters);
         Room room = rooms.get(section, key -> new Once(() -> count.count(key))).get();
-        return findExclusion(duct).map(reason -> because(room, reason)).orElseGet(() -> withoutGainExcluded(room));
-    }
-
-    private static Room because(Room room, Exclusion reason) {
-        return switch (reason) {
-            case CONTENTS_UNKNOWN, NO_INNERDUCT, NO_OUTER_DUCT -> room.excluded(reason);
-            default -> room.withExclusion(reason);
-        };
+        return Unrecoverable.of(duct).map(room::unrecovered).orElse(room);
     }
 
     /** Returns what was searched for so far, for {@link #recall} of a later run. */
@@ -70,39 +57,6 @@ public final class RoomAssessor {
     /** Returns how many cross-sections were worked out so far: the distinct ones, and those anew that were forgotten meanwhile. */
     public long sectionsWorkedOut() {
         return rooms.workedOut();
-    }
-
-    private static Room withoutGainExcluded(Room room) {
-        return room.cablesGained() > 0 ? room : room.withExclusion(Exclusion.NO_ROOM_GAINED);
-    }
-
-    private static Optional<Exclusion> findExclusion(Duct duct) {
-        if (!duct.contents().known()) {
-            return Optional.of(Exclusion.CONTENTS_UNKNOWN);
-        }
-        if (duct.contents().innerducts().isEmpty()) {
-            return Optional.of(Exclusion.NO_INNERDUCT);
-        }
-        if (duct.directBuried()) {
-            return Optional.of(Exclusion.NO_OUTER_DUCT);
-        }
-        if (duct.condition() == Condition.COLLAPSED) {
-            return Optional.of(Exclusion.DUCT_COLLAPSED);
-        }
-        if (duct.condition() == Condition.BLOCKED) {
-            return Optional.of(Exclusion.DUCT_BLOCKED);
-        }
-        return findServiceExclusion(duct);
-    }
-
-    private static Optional<Exclusion> findServiceExclusion(Duct duct) {
-        var services =
-                duct.contents().cables().stream().map(Cable::service).distinct().toList();
-        if (services.contains(Service.UNKNOWN)) {
-            return Optional.of(Exclusion.SERVICE_UNKNOWN);
-        }
-        boolean allDead = !services.isEmpty() && !services.contains(Service.LIVE);
-        return allDead ? Optional.of(Exclusion.ALL_CABLES_DEAD) : Optional.empty();
     }
 
     /** A room worked out by the first thread that asks; a thread that wants another one does not wait for it. */

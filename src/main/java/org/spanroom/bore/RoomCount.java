@@ -46,7 +46,6 @@ final class RoomCount {
                 all.sleeves(),
                 all.newCables(),
                 all.bindingRule(),
-                Optional.empty(),
                 Optional.of(crossSection(section, all)),
                 pipes > 0 ? Optional.of(all) : Optional.empty());
     }

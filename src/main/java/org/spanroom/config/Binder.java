@@ -36,9 +36,7 @@ final class Binder {
     private static Object record(ConfigNode node, Class<?> type, StandIn given, String name) {
         ConfigNode.Mapping section = mapping(node, name);
         RecordComponent[] components = type.getRecordComponents();
-        List<String> keys = Arrays.stream(components)
-                .map(component -> key(component.getName()))
-                .toList();
+        List<String> keys = Arrays.stream(components).flatMap(FlagSets::keys).toList();
         demandKnownKeys(section, keys, name);
         Object[] values = new Object[components.length];
         for (int i = 0; i < components.length; i++) {
@@ -50,6 +48,9 @@ final class Binder {
     /** Returns the value of one component: what its section says, or what stands in for that. */
     static Object component(ConfigNode.Mapping section, RecordComponent component, StandIn given, String name) {
         String key = key(component.getName());
+        if (FlagSets.isOne(component)) {
+            return FlagSets.read(section, component, given.component(component), name);
+        }
         ConfigNode.Entry entry = section.entries().get(key);
         if (entry != null) {
             return value(entry.value(), component.getGenericType(), given.component(component), key);
@@ -116,18 +117,18 @@ final class Binder {
     }
 
     /**
-     * A map that has one of our words, or a record, for each key is filled up from the stand-in; of records only a sorted map takes
-     * keys that the stand-in lacks. Any other map, such as a curve, counts as it is written.
+     * A map that has one of our words, a record, or a switch for each key is filled up from the stand-in; of records and switches only a
+     * sorted map takes keys that the stand-in lacks. Any other map, such as a curve, counts as it is written.
      */
     private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, StandIn given, String key) {
         ConfigNode.Mapping section = mapping(node, key);
         Class<?> keyType = raw(argument(type, 0));
         Type valueType = argument(type, 1);
-        boolean ofRecords = raw(valueType).isRecord();
-        boolean filledUp = ofRecords || keyType.isEnum();
+        boolean closed = raw(valueType).isRecord() || raw(valueType) == Boolean.class;
+        boolean filledUp = closed || keyType.isEnum();
         boolean whole = keyType.isEnum() && section.entries().size() == keyType.getEnumConstants().length;
         Map<?, ?> stands = (Map<?, ?>) (filledUp && !whole ? given.value() : Optional.empty()).orElse(Map.of());
-        if (ofRecords && !stands.isEmpty() && raw(type) != SortedMap.class) {
+        if (closed && !stands.isEmpty() && raw(type) != SortedMap.class) {
             demandKnownKeys(section, stands.keySet().stream().map(Binder::word).toList(), key);
         }
         Map<Object, Object> result = raw(type) == SortedMap.class ? new TreeMap<>() : new LinkedHashMap<>();
@@ -175,7 +176,7 @@ final class Binder {
         }
     }
 
-    private static boolean flag(ConfigNode.Scalar node, String key) {
+    static boolean flag(ConfigNode.Scalar node, String key) {
         return switch (node.text().strip().toLowerCase(Locale.ROOT)) {
             case "true", "yes" -> true;
             case "false", "no" -> false;

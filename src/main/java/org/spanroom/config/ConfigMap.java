@@ -22,8 +22,12 @@ final class ConfigMap {
     static Map<String, Object> section(Record record) {
         var section = new LinkedHashMap<String, Object>();
         for (RecordComponent component : record.getClass().getRecordComponents()) {
-            plain(Binder.valueOf(component, record))
-                    .ifPresent(value -> section.put(Binder.key(component.getName()), value));
+            Object value = Binder.valueOf(component, record);
+            if (FlagSets.isOne(component)) {
+                FlagSets.write(component, value, section);
+            } else {
+                plain(value).ifPresent(shown -> section.put(Binder.key(component.getName()), shown));
+            }
         }
         return section;
     }

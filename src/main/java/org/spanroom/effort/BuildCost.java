@@ -7,6 +7,7 @@ import org.spanroom.model.EffortQuantities;
 import org.spanroom.model.RateKey;
 import org.spanroom.model.RateRows;
 import org.spanroom.model.Surface;
+import org.spanroom.model.ZoneRule;
 
 /**
  * The cost of new ducts on the same path for as many cables as recovery gains, and the emissions of their materials.
@@ -48,7 +49,7 @@ final class BuildCost {
         if (ducts == 0) {
             return new Laying(0, 0);
         }
-        double trenchM = Math.max(0, span.lengthM() - span.cutBannedM());
+        double trenchM = Math.max(0, span.lengthM() - span.metresUnder(ZoneRule.CUT_BAN));
         var trench = new Laying(trenchM, span.lengthM() - trenchM);
         var boring = new Laying(0, span.lengthM());
         return layingMoney(trench) <= layingMoney(boring) ? trench : boring;

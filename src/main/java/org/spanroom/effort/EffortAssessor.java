@@ -9,7 +9,6 @@ import org.spanroom.model.CarbonItem;
 import org.spanroom.model.Effort;
 import org.spanroom.model.EffortLine;
 import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.NewBuild;
 import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
@@ -20,8 +19,10 @@ import org.spanroom.model.Room;
 import org.spanroom.model.SharedShift;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
+import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.VaultWork;
 import org.spanroom.model.WorkTime;
+import org.spanroom.model.ZoneRule;
 
 /**
  * Reckons what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
@@ -58,8 +59,8 @@ public final class EffortAssessor {
     /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
     public double siteHours(Span span, int innerductsOut, int sleeves) {
         var room =
-                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "", Optional.empty());
-        var anyOrder = PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
+        var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
         return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
     }
 
@@ -152,7 +153,7 @@ public final class EffortAssessor {
                 plan.siteHours(),
                 new RecoveryCost(span, account).crewHours(plan),
                 plan.shifts(),
-                span.nightOnly(),
+                span.isUnder(ZoneRule.NIGHT_ONLY),
                 work.dailyAt(SpanEnd.A, 1),
                 work.dailyAt(SpanEnd.B, 1),
                 plan.fitsWindow());

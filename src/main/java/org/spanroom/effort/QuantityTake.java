@@ -51,13 +51,12 @@ final class QuantityTake {
                 waterM3(span),
                 work(span.from(), permits),
                 work(span.to(), permits),
-                permits.nightOnly(),
+                permits.rules(),
                 Math.max(1, permits.recoveryNeeds().size()),
                 Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
                 Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
-                permits.cutBannedM(),
                 rows(permits, ""));
     }
 

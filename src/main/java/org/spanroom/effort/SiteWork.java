@@ -6,6 +6,7 @@ import org.spanroom.model.RateKey;
 import org.spanroom.model.RateRows;
 import org.spanroom.model.SpanEnd;
 import org.spanroom.model.VaultWork;
+import org.spanroom.model.ZoneRule;
 
 /**
  * The hours on site of one span, step by step.
@@ -73,7 +74,7 @@ final class SiteWork {
     }
 
     double windowHours() {
-        return account.rate(span.nightOnly() ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
+        return account.rate(span.isUnder(ZoneRule.NIGHT_ONLY) ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
     }
 
     private double daily(int shifts) {

@@ -1,5 +1,7 @@
 package org.spanroom.model;
 
+import java.util.Map;
+
 /**
  * All that hours and money of one span depend on, apart from rates: worked out once, then reckoned with as many rates as wanted.
  *
@@ -9,11 +11,11 @@ package org.spanroom.model;
  * @param cables that lie in the duct and stay
  * @param innerductM3 plastic that comes out, by the average wall
  * @param ductWaterM3 water that stands in the duct
+ * @param rules those of permit zones that the work is under, and how far
  * @param recoveryPermits permits that recovery needs, one at least
  * @param buildPermits permits that new build would need, one at least
  * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
  * @param surfaceAssumed whether the records do not say what the surface is
- * @param cutBannedM metres on which no trench may be cut
  * @param rows the rates that hold along the span
  */
 public record EffortQuantities(
@@ -27,13 +29,12 @@ public record EffortQuantities(
         double ductWaterM3,
         VaultWork from,
         VaultWork to,
-        boolean nightOnly,
+        Map<ZoneRule, RuledPart> rules,
         int recoveryPermits,
         int buildPermits,
         int leadDaysAvoided,
         Surface surface,
         boolean surfaceAssumed,
-        double cutBannedM,
         RateRows rows) {
     public EffortQuantities {
         Check.positive("lengthM", lengthM);
@@ -43,7 +44,18 @@ public record EffortQuantities(
         Check.notNegative("cablesGained", cablesGained);
         Check.notNegative("innerductM3", innerductM3);
         Check.notNegative("ductWaterM3", ductWaterM3);
-        Check.notNegative("cutBannedM", cutBannedM);
+        rules = Map.copyOf(rules);
+    }
+
+    /** Returns whether the work is under a rule of permit zones. */
+    public boolean isUnder(ZoneRule rule) {
+        return rules.containsKey(rule);
+    }
+
+    /** Returns the metres of the span on which a rule of permit zones holds. */
+    public double metresUnder(ZoneRule rule) {
+        RuledPart part = rules.get(rule);
+        return part == null ? 0 : part.lengthM();
     }
 
     /** Returns the work at one end. */

@@ -25,7 +25,7 @@ public record PullAssessment(
         assumptions = ordered(assumptions, PullAssumption.class);
     }
 
-    public static PullAssessment nothing(Exclusion why) {
+    public static PullAssessment nothing(Unrecoverable why) {
         return new PullAssessment(new PullOutcome.NothingToPull(why), Friction.DRY, List.of(), Set.of(), Set.of());
     }
 

@@ -119,7 +119,7 @@ public sealed interface PullOutcome {
     }
 
     /** No innerduct is there to be pulled out of a duct. */
-    record NothingToPull(Exclusion why) implements PullOutcome {
+    record NothingToPull(Unrecoverable why) implements PullOutcome {
         @Override
         public String key() {
             return "nothing";

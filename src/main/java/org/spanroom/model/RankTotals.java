@@ -1,7 +1,7 @@
 package org.spanroom.model;
 
-import java.util.EnumMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Counts and sums over the spans of a ranking.
@@ -26,8 +26,7 @@ public record RankTotals(
 
     /** Returns these totals and others as one; sums of lengths depend on the order in which they are put together. */
     public RankTotals plus(RankTotals other) {
-        var reasons = new EnumMap<Exclusion, Long>(Exclusion.class);
-        reasons.putAll(excluded);
+        var reasons = new TreeMap<>(excluded);
         other.excluded.forEach((reason, count) -> reasons.merge(reason, count, Long::sum));
         return new RankTotals(
                 spans + other.spans,

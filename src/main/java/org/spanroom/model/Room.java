@@ -16,7 +16,6 @@ import java.util.function.ToDoubleFunction;
  * @param sleeves whole sleeves that go in afterwards
  * @param newCables design cables that go in afterwards, in whole sleeves
  * @param bindingRule the rule that allows no further sleeve
- * @param exclusion why nothing is recovered here; empty where something is
  * @param crossSection the arrangements before and after; empty where the contents are unknown
  * @param proposal the choice that these figures are of; empty where nothing is recovered
  */
@@ -30,7 +29,6 @@ public record Room(
         int sleeves,
         int newCables,
         String bindingRule,
-        Optional<Exclusion> exclusion,
         Optional<CrossSection> crossSection,
         Optional<PullChoice> proposal) {
     /** Binding rule: the number of sleeves that a duct of this size takes. */
@@ -64,8 +62,7 @@ public record Room(
             int positionsBefore,
             int sleeves,
             int newCables,
-            String bindingRule,
-            Optional<Exclusion> exclusion) {
+            String bindingRule) {
         this(
                 boreAreaMm2,
                 fillBeforeRatio,
@@ -76,16 +73,15 @@ public record Room(
                 sleeves,
                 newCables,
                 bindingRule,
-                exclusion,
                 Optional.empty(),
                 Optional.empty());
     }
 
     /**
-     * Returns this room as one that nothing is recovered from: no sleeve goes in and no rule binds. The cross-section
-     * still shows what would go in, unless nobody knows what lies there.
+     * Returns this room where nothing can come out of the duct: no sleeve goes in and no rule binds. The cross-section still shows
+     * what would go in, unless nobody knows what lies there.
      */
-    public Room excluded(Exclusion reason) {
+    public Room unrecovered(Unrecoverable why) {
         return new Room(
                 boreAreaMm2,
                 fillBeforeRatio,
@@ -96,32 +92,14 @@ public record Room(
                 0,
                 0,
                 "",
-                Optional.of(reason),
-                reason == Exclusion.CONTENTS_UNKNOWN ? Optional.empty() : crossSection,
+                why == Unrecoverable.CONTENTS_UNKNOWN ? Optional.empty() : crossSection,
                 Optional.empty());
-    }
-
-    /** Returns this room with its counts as they are and a reason why it is not worth recovering. */
-    public Room withExclusion(Exclusion reason) {
-        return new Room(
-                boreAreaMm2,
-                fillBeforeRatio,
-                fillAfterRatio,
-                recoverableMm2,
-                innerductsOut,
-                positionsBefore,
-                sleeves,
-                newCables,
-                bindingRule,
-                Optional.of(reason),
-                crossSection,
-                proposal);
     }
 
     /**
      * Returns this room with the figures of the choice that gains most cables an hour; of equal ones that with more cable
      * places, then with fewer pulls, then with fewer dead cables. The other choices stay in the cross-section. A duct from
-     * which nothing can be recovered stays as it is; any other reason not to recover it stays.
+     * which nothing can be recovered stays as it is.
      *
      * @param hoursOf the work that a choice takes, more than 0
      */
@@ -156,11 +134,6 @@ public record Room(
                 .isPresent();
     }
 
-    private Optional<Exclusion> exclusion(PullChoice choice) {
-        Optional<Exclusion> other = exclusion.filter(reason -> reason != Exclusion.NO_ROOM_GAINED);
-        return other.isPresent() || choice.cablesGained() > 0 ? other : Optional.of(Exclusion.NO_ROOM_GAINED);
-    }
-
     private Room as(PullChoice choice) {
         return new Room(
                 boreAreaMm2,
@@ -172,7 +145,6 @@ public record Room(
                 choice.sleeves(),
                 choice.newCables(),
                 choice.bindingRule(),
-                exclusion(choice),
                 crossSection.map(section -> section.after(choice)),
                 Optional.of(choice));
     }

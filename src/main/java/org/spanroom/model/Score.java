@@ -18,11 +18,9 @@ public final class Score {
     /**
      * What all scores of a ranking are measured with.
      *
-     * @param criterion the criterion's name, as in columns
-     * @param unit what quantities are counted in
      * @param weightRatio the criterion's weight as a share of all weights
      */
-    public record Yardstick(String criterion, String unit, double weightRatio) {
+    public record Yardstick(CriterionInfo criterion, double weightRatio) {
         public Yardstick {
             Check.within("weightRatio", weightRatio, 0, 1);
         }
@@ -36,30 +34,37 @@ public final class Score {
     /**
      * One criterion's share of a score.
      *
-     * @param criterion the criterion's name, as in columns
-     * @param unit what {@code quantityInUnit} is counted in
-     * @param quantityInUnit the absolute quantity that was judged
+     * @param quantityInUnit the absolute quantity that was judged, in the unit of its criterion
      * @param valueRatio how good the quantity is, 0 to 1
-     * @param weightRatio the criterion's weight as a share of all weights
      */
-    public record Part(String criterion, String unit, double quantityInUnit, double valueRatio, double weightRatio) {
+    public record Part(Yardstick yardstick, double quantityInUnit, double valueRatio) {
         public Part {
             Check.within("valueRatio", valueRatio, 0, 1);
-            Check.within("weightRatio", weightRatio, 0, 1);
+        }
+
+        /** Returns the criterion's word, as in columns. */
+        public String criterion() {
+            return yardstick.criterion().key();
+        }
+
+        /** Returns what the quantity is counted in. */
+        public String unit() {
+            return yardstick.criterion().unit();
+        }
+
+        /** Returns the criterion's weight as a share of all weights. */
+        public double weightRatio() {
+            return yardstick.weightRatio();
         }
 
         /** Returns the points out of 100 that this criterion gives. */
         public double points() {
-            return yardstick().points(valueRatio);
+            return yardstick.points(valueRatio);
         }
 
         /** Returns the quantity with its unit, for people. */
         public String quantityText() {
-            return String.format(Locale.ROOT, "%.1f %s", quantityInUnit, unit);
-        }
-
-        private Yardstick yardstick() {
-            return new Yardstick(criterion, unit, weightRatio);
+            return String.format(Locale.ROOT, "%.1f %s", quantityInUnit, unit());
         }
     }
 
@@ -92,20 +97,23 @@ public final class Score {
         return values.length;
     }
 
-    /** Returns the name of the criterion at a place from 0. */
-    public String criterion(int place) {
+    /** Returns the criterion of the part at a place from 0. */
+    public CriterionInfo criterion(int place) {
         return yardsticks.get(place).criterion();
+    }
+
+    /** Returns the criteria that the score is the sum of, in the order of its parts. */
+    public List<CriterionInfo> criteria() {
+        return yardsticks.stream().map(Yardstick::criterion).toList();
     }
 
     /** Returns the part at a place from 0. */
     public Part part(int place) {
-        Yardstick yardstick = yardsticks.get(place);
-        return new Part(
-                yardstick.criterion(), yardstick.unit(), quantities[place], values[place], yardstick.weightRatio());
+        return new Part(yardsticks.get(place), quantities[place], values[place]);
     }
 
-    /** Returns the place of a criterion, or -1 if the score has none of that name. */
-    public int placeOf(String criterion) {
+    /** Returns the place of a criterion, or -1 if the score has no such part. */
+    public int placeOf(CriterionInfo criterion) {
         for (int i = 0; i < yardsticks.size(); i++) {
             if (yardsticks.get(i).criterion().equals(criterion)) {
                 return i;

@@ -1,7 +1,6 @@
 package org.spanroom.model;
 
 import java.util.Collections;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -16,7 +15,7 @@ import java.util.TreeMap;
  * illustrative: an owner sets them to what the owner values.
  *
  * @param criteria by the criterion's key, as the ranking names it
- * @param gates whether each reason excludes; every reason is named
+ * @param gates whether each reason excludes, by its key, as the ranking names it; one that is left out does
  * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
  * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
  * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on, likewise
@@ -24,7 +23,7 @@ import java.util.TreeMap;
  */
 public record ScoringSettings(
         Map<String, Criterion> criteria,
-        Map<Exclusion, Boolean> gates,
+        Map<String, Boolean> gates,
         boolean unknownConsentExcludes,
         List<String> hardVaultKinds,
         List<String> hardVaultSurfaces,
@@ -51,24 +50,19 @@ public record ScoringSettings(
         if (!(criteria.values().stream().mapToDouble(Criterion::weightRatio).sum() > 0)) {
             throw new IllegalArgumentException("at least one criterion must have a weightRatio above 0");
         }
-        for (Exclusion reason : Exclusion.values()) {
-            if (!gates.containsKey(reason)) {
-                throw new IllegalArgumentException("gates must have the reason " + reason.key());
-            }
-        }
-        gates = Collections.unmodifiableMap(new EnumMap<>(gates));
+        gates = Collections.unmodifiableMap(new TreeMap<>(gates));
         hardVaultKinds = List.copyOf(hardVaultKinds);
         hardVaultSurfaces = List.copyOf(hardVaultSurfaces);
     }
 
     /** Returns whether a reason excludes. */
-    public boolean excludes(Exclusion reason) {
-        return Boolean.TRUE.equals(gates.get(reason));
+    public boolean excludes(String reason) {
+        return gates.getOrDefault(reason, true);
     }
 
     /** Returns these settings with some gates switched. */
-    public ScoringSettings withGates(Map<Exclusion, Boolean> others) {
-        var switched = new EnumMap<>(gates);
+    public ScoringSettings withGates(Map<String, Boolean> others) {
+        var switched = new TreeMap<>(gates);
         switched.putAll(others);
         return new ScoringSettings(
                 criteria, switched, unknownConsentExcludes, hardVaultKinds, hardVaultSurfaces, knowledge);

@@ -1,53 +1,45 @@
 package org.spanroom.model;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.EnumSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * What gates and cautions say of one span. The sets are in the order of their kinds.
+ * What gates and cautions say of one span.
  *
- * @param exclusions every reason for which the span is not ranked
+ * @param exclusions every reason for which the span is not ranked, the most basic first
  * @param waived reasons whose gate is open: they hold, but the span is ranked
  * @param cautions what to bear in mind before work
  */
-public record Verdict(Set<Exclusion> exclusions, Set<Exclusion> waived, Set<Caution> cautions) {
+public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<Caution> cautions) {
     /** Nothing speaks against the span. */
-    public static final Verdict CLEAR = new Verdict(Set.of(), Set.of(), Set.of());
+    public static final Verdict CLEAR = new Verdict(List.of(), List.of(), List.of());
 
     public Verdict {
-        exclusions = ordered(exclusions, Exclusion.class);
-        waived = ordered(waived, Exclusion.class);
-        cautions = ordered(cautions, Caution.class);
+        exclusions = List.copyOf(exclusions);
+        waived = List.copyOf(waived);
+        cautions = List.copyOf(cautions);
     }
 
     public boolean isExcluded() {
         return !exclusions.isEmpty();
     }
 
-    /** Finds the reason that is told where there is space for one only: the first in the order of {@link Exclusion}. */
+    /** Finds the reason that is given where there is space for one only: the most basic. */
     public Optional<Exclusion> findFirst() {
         return exclusions.stream().findFirst();
     }
 
-    /** Returns the words for all cautions in columns, those of open gates first. */
-    public List<String> cautionKeys() {
-        var keys = new ArrayList<String>(waived.size() + cautions.size());
-        waived.forEach(reason -> keys.add(reason.key()));
-        cautions.forEach(caution -> keys.add(caution.key()));
-        return keys;
+    /** Finds the most basic reason that holds, whether its gate is open or not. */
+    public Optional<Exclusion> findBasic() {
+        return Stream.concat(exclusions.stream(), waived.stream()).min(Comparator.naturalOrder());
     }
 
-    /** A run has millions of these and most are empty. */
-    private static <E extends Enum<E>> Set<E> ordered(Set<E> set, Class<E> type) {
-        if (set.isEmpty()) {
-            return Set.of();
-        }
-        var copy = EnumSet.noneOf(type);
-        copy.addAll(set);
-        return Collections.unmodifiableSet(copy);
+    /** Returns the words for all cautions in columns, those of open gates first. */
+    public List<String> cautionKeys() {
+        return Stream.concat(
+                        waived.stream().map(Exclusion::key), cautions.stream().map(Caution::key))
+                .toList();
     }
 }

@@ -1,6 +1,7 @@
 package org.spanroom.model;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * What the permit settings say of one kind of zone. Permits are keys, such as {@code lane_closure}.
@@ -9,8 +10,7 @@ import java.util.List;
  * @param recoveryAtVault permits that recovering needs where one of the span's vaults lies in the zone: crews work there
  * @param recoveryAlong permits that recovering needs where the duct alone runs through it
  * @param newBuild permits that a new build needs in the zone, besides those that it needs everywhere
- * @param cutBan whether no new trench may be cut in it
- * @param nightOnly whether work in it is allowed at night only
+ * @param rules what is ruled in it besides
  * @param recoveryLeadDays days from asking for the permits of recovering to having them
  * @param newBuildLeadDays likewise for a new build
  */
@@ -19,15 +19,15 @@ public record ZoneKind(
         List<String> recoveryAtVault,
         List<String> recoveryAlong,
         List<String> newBuild,
-        boolean cutBan,
-        boolean nightOnly,
+        Set<ZoneRule> rules,
         int recoveryLeadDays,
         int newBuildLeadDays) {
     /** A kind without any rule. */
-    public static final ZoneKind NONE = new ZoneKind(List.of(), List.of(), List.of(), List.of(), false, false, 0, 0);
+    public static final ZoneKind NONE = new ZoneKind(List.of(), List.of(), List.of(), List.of(), Set.of(), 0, 0);
 
     public ZoneKind {
         words = List.copyOf(words);
+        rules = Set.copyOf(rules);
         recoveryAtVault = PermitSettings.keys("recoveryAtVault", recoveryAtVault);
         recoveryAlong = PermitSettings.keys("recoveryAlong", recoveryAlong);
         newBuild = PermitSettings.keys("newBuild", newBuild);

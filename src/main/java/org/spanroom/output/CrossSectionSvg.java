@@ -37,40 +37,40 @@ public final class CrossSectionSvg {
 
     private final Room room;
     private final CrossSection section;
+    private final String reason;
     private final Svg svg;
 
-    private CrossSectionSvg(String heading, Room room, CrossSection section) {
+    private CrossSectionSvg(String heading, Room room, CrossSection section, String reason) {
         this.room = room;
+        this.reason = reason;
         this.section = section;
         this.svg = new Svg(WIDTH_PX, HEIGHT_PX, heading);
         svg.label(30, 34, "start", 18, heading);
     }
 
-    /** Returns the drawing as SVG text; nothing where the contents are unknown. */
-    public static Optional<String> draw(String heading, Room room) {
-        return room.crossSection().map(section -> new CrossSectionSvg(heading, room, section).sheet());
+    /**
+     * Returns the drawing as SVG text; nothing where the contents are unknown.
+     *
+     * @param reason why the duct is not worth recovering, shown where nothing new goes in
+     */
+    public static Optional<String> draw(String heading, Room room, String reason) {
+        return room.crossSection().map(section -> new CrossSectionSvg(heading, room, section, reason).sheet());
     }
 
     private String sheet() {
         panel(BEFORE_X_PX, "Before", section.before());
         caption(BEFORE_X_PX, beforeWords(), verdict(section.before()));
-        if (isRecovered()) {
+        if (room.newCables() > 0) {
             panel(AFTER_X_PX, "After", section.after());
             caption(AFTER_X_PX, afterWords(), verdict(section.after()));
         } else {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX, "middle", 13, "Not recovered:");
-            String reason =
-                    room.exclusion().map(exclusion -> exclusion.explanation()).orElse("");
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
         section.contradiction()
                 .ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + words));
         legend();
         return svg.finish();
-    }
-
-    private boolean isRecovered() {
-        return room.exclusion().isEmpty() || room.newCables() > 0;
     }
 
     private void panel(double xPx, String name, Packing packing) {

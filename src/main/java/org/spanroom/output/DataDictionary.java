@@ -104,10 +104,14 @@ final class DataDictionary {
 
     private DataDictionary() {}
 
-    /** Returns the whole document. */
-    static String text() {
+    /**
+     * Returns the whole document.
+     *
+     * @param layout with every criterion that a score may have
+     */
+    static String text(SpanLayout layout) {
         var parts = new ArrayList<>(List.of(OPENING + files(), FOR_ALL));
-        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(SpanLayout.KNOWN))));
+        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(SpanLayout.PLAIN))));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
@@ -151,7 +155,7 @@ final class DataDictionary {
     }
 
     private static boolean isLayer(ResultTable<?> entry) {
-        return entry.table(SpanLayout.KNOWN).geometry() != GeometryKind.NONE;
+        return entry.table(SpanLayout.PLAIN).geometry() != GeometryKind.NONE;
     }
 
     /** Returns the unit that a column's name ends in, or empty. */

@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import static java.util.stream.Collectors.joining;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +10,10 @@ import java.util.TreeMap;
 import java.util.function.Function;
 import org.spanroom.model.Permits;
 import org.spanroom.model.RankedSpan;
+import org.spanroom.model.RuledPart;
 import org.spanroom.model.VaultUse;
 import org.spanroom.model.Zone;
+import org.spanroom.model.ZoneRule;
 
 /** The columns of spans and vaults that tell in which permit zones they lie, and which permits follow. */
 final class PermitColumns {
@@ -37,7 +40,7 @@ final class PermitColumns {
                 "Metres of the span inside zones of the kind " + kind + "; where they overlap they count once.",
                 permits(p -> p.lengthM(kind)))));
         columns.addAll(needs());
-        columns.addAll(bans());
+        ZoneRule.vaultsFirst().forEach(rule -> columns.addAll(under(rule)));
         return columns;
     }
 
@@ -95,24 +98,23 @@ final class PermitColumns {
                         permits(Permits::newBuildLeadDays)));
     }
 
-    private static List<Column<RankedSpan>> bans() {
+    private static List<Column<RankedSpan>> under(ZoneRule rule) {
+        if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
+            return List.of(Column.flag(
+                    rule.shown().column(), rule.shown().shortColumn(), rule.shown().spanMeaning(), permits(p -> p.isUnder(rule))));
+        }
         return List.of(
-                Column.flag(
-                        "night_only",
-                        "night_only",
-                        "Whether recovering is allowed at night only, since one of the vaults lies in such a zone.",
-                        permits(Permits::nightOnly)),
                 Column.real(
-                        "cut_banned_m",
-                        "cut_ban_m",
+                        rule.shown().column() + "_m",
+                        rule.shown().shortColumn() + "_m",
                         3,
-                        "Metres on which no new trench may be cut on the day that the run is made for.",
-                        permits(Permits::cutBannedM)),
+                        rule.shown().spanMeaning(),
+                        permits(p -> metres(p, rule))),
                 Column.text(
-                        "cut_banned_until",
-                        "cut_ban_to",
+                        rule.shown().column() + "_until",
+                        rule.shown().shortColumn() + "_to",
                         "Last day of the last of these bans; for_good where one has no last day.",
-                        permits(PermitColumns::until)));
+                        permits(p -> until(p, rule))));
     }
 
     /** Returns the columns of the vaults. */
@@ -133,11 +135,15 @@ final class PermitColumns {
                                 .collect(joining(";"))));
     }
 
-    /** Returns the last day of the bans on cutting, as a column has it. */
-    static String until(Permits permits) {
-        return permits.cutBannedForGood()
-                ? "for_good"
-                : permits.findCutBannedUntil().map(Object::toString).orElse("");
+    static double metres(Permits permits, ZoneRule rule) {
+        return permits.findPart(rule).map(RuledPart::lengthM).orElse(0.0);
+    }
+
+    /** Returns the last day of a rule on the span, as a column has it. */
+    static String until(Permits permits, ZoneRule rule) {
+        return permits.findPart(rule)
+                .map(part -> part.until().map(LocalDate::toString).orElse("for_good"))
+                .orElse("");
     }
 
     private static Function<RankedSpan, Object> permits(Function<Permits, Object> cell) {

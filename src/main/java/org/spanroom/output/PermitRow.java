@@ -11,6 +11,7 @@ import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Span;
 import org.spanroom.model.Stretch;
 import org.spanroom.model.Zone;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 /**
@@ -82,7 +83,11 @@ record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, int piec
 
     private static List<Column<PermitRow>> columns() {
         var columns = new ArrayList<>(place());
-        columns.addAll(rule());
+        columns.add(vaults());
+        for (ZoneRule rule : ZoneRule.values()) {
+            columns.add(under(rule));
+        }
+        columns.addAll(needs());
         return columns;
     }
 
@@ -126,23 +131,23 @@ record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, int piec
                         row -> row.stretch().map(Stretch::lengthM).orElse(0.0)));
     }
 
-    private static List<Column<PermitRow>> rule() {
+    private static Column<PermitRow> vaults() {
+        return Column.text(
+                "at_vault",
+                "at_vault",
+                "Which of the span's vaults lie in the zone: a (from_vault), b (to_vault) or a;b.",
+                row -> vaults(row.touch()));
+    }
+
+    private static Column<PermitRow> under(ZoneRule rule) {
+        return Column.flag(rule.key(), rule.key(), rule.shown().zoneMeaning(), row -> row.touch()
+                .rule()
+                .rules()
+                .contains(rule));
+    }
+
+    private static List<Column<PermitRow>> needs() {
         return List.of(
-                Column.text(
-                        "at_vault",
-                        "at_vault",
-                        "Which of the span's vaults lie in the zone: a (from_vault), b (to_vault) or a;b.",
-                        row -> vaults(row.touch())),
-                Column.flag(
-                        "cut_ban",
-                        "cut_ban",
-                        "Whether no new trench may be cut in the zone.",
-                        row -> row.touch().rule().cutBan()),
-                Column.flag(
-                        "night_only",
-                        "night_only",
-                        "Whether work in the zone is allowed at night only.",
-                        row -> row.touch().rule().nightOnly()),
                 Column.text(
                         "recovery_needs",
                         "recov_need",

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.spanroom.model.Permits;
 import org.spanroom.model.Reckoning;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 /** The permits of one span's reckoning, as text: zones touched, what recovering needs, what a new build would need besides. */
@@ -33,16 +34,8 @@ final class PermitText {
                 "%s; a new build would wait %d days for its permits",
                 words(permits.avoided()),
                 permits.newBuildLeadDays());
-        if (permits.nightOnly()) {
-            page.item("night", "work is allowed at night only");
-        }
-        if (permits.cutBannedM() > 0) {
-            String until = PermitColumns.until(permits).replace('_', ' ');
-            page.item(
-                    "banned",
-                    "a new trench on %.2f m, %s",
-                    permits.cutBannedM(),
-                    permits.cutBannedForGood() ? until : "until " + until);
+        for (ZoneRule rule : ZoneRule.vaultsFirst()) {
+            permits.findPart(rule).ifPresent(part -> page.item(rule.shown().label(), "%s", rule.words(part)));
         }
     }
 

@@ -19,6 +19,7 @@ import org.spanroom.model.Room;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 /**
@@ -148,11 +149,20 @@ public final class ReckoningJson {
         json.real("zone_any_m", permits.lengthM(), 3);
         json.texts("recovery_needs", permits.recoveryNeeds(), Function.identity());
         json.texts("permits_avoided", permits.avoided(), Function.identity());
-        json.flag("night_only", permits.nightOnly());
-        json.real("cut_banned_m", permits.cutBannedM(), 3);
-        json.text("cut_banned_until", PermitColumns.until(permits));
+        for (ZoneRule rule : ZoneRule.vaultsFirst()) {
+            under(rule, permits);
+        }
         json.whole("recovery_lead_days", permits.recoveryLeadDays());
         json.whole("new_build_lead_days", permits.newBuildLeadDays());
+    }
+
+    private void under(ZoneRule rule, Permits permits) throws IOException {
+        if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
+            json.flag(rule.shown().column(), permits.isUnder(rule));
+        } else {
+            json.real(rule.shown().column() + "_m", PermitColumns.metres(permits, rule), 3);
+            json.text(rule.shown().column() + "_until", PermitColumns.until(permits, rule));
+        }
     }
 
     private void zone(ZoneTouch touch) throws IOException {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Ranked;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.RescoredSpan;
@@ -14,14 +15,9 @@ public final class RescoredColumns {
     private final List<String> recorded;
     private final Map<String, Column<Ranked>> standing = new HashMap<>();
 
-    private RescoredColumns(List<String> criteria, List<String> recorded) {
+    private RescoredColumns(List<CriterionInfo> criteria, List<String> recorded) {
         this.recorded = recorded;
         StandingColumns.all(criteria).forEach(column -> standing.put(column.name(), column));
-    }
-
-    /** Finds the column that holds the quantity of a criterion. */
-    public static Optional<String> quantityColumn(String criterion) {
-        return ScoreColumns.quantityColumn(criterion);
     }
 
     /**

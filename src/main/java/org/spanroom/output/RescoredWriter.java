@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Line;
 import org.spanroom.model.RankTotals;
 import org.spanroom.model.RescoredSpan;
@@ -36,7 +37,7 @@ public final class RescoredWriter {
      * @param tables finds any other table of the earlier run by its name
      */
     public record Rescored(
-            List<String> criteria,
+            List<CriterionInfo> criteria,
             List<String> columns,
             List<RescoredSpan> spans,
             Function<String, Optional<CopiedTable>> tables) {

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Duct;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Room;
@@ -51,7 +52,7 @@ final class SpanColumns {
         return run.hasElevations() ? plane.withZ() : plane;
     }
 
-    private static List<Column<RankedSpan>> all(List<String> criteria) {
+    private static List<Column<RankedSpan>> all(List<CriterionInfo> criteria) {
         var columns = new ArrayList<Column<RankedSpan>>();
         StandingColumns.VERDICT.forEach(column -> columns.add(column.narrowed()));
         columns.addAll(CircumstanceColumns.all());

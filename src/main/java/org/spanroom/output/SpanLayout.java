@@ -1,7 +1,7 @@
 package org.spanroom.output;
 
 import java.util.List;
-import org.spanroom.model.Score;
+import org.spanroom.model.CriterionInfo;
 
 /**
  * What the tables of a run depend on besides the program.
@@ -9,18 +9,17 @@ import org.spanroom.model.Score;
  * @param criteria those that the scores are the sums of, in their order
  * @param hasElevations whether any line of a span has them
  */
-public record SpanLayout(List<String> criteria, boolean hasElevations) {
-    /** Every criterion that is known, and lines in the plane. */
-    static final SpanLayout KNOWN = new SpanLayout(ScoreColumns.knownCriteria(), false);
+public record SpanLayout(List<CriterionInfo> criteria, boolean hasElevations) {
+    /** Lines in the plane, without scores. */
+    static final SpanLayout PLAIN = new SpanLayout(List.of(), false);
 
     public SpanLayout {
         criteria = List.copyOf(criteria);
     }
 
     static SpanLayout of(Results results) {
-        List<String> criteria = results.spans().first(1).stream()
-                .flatMap(row -> row.score().parts().stream())
-                .map(Score.Part::criterion)
+        List<CriterionInfo> criteria = results.spans().first(1).stream()
+                .flatMap(row -> row.score().criteria().stream())
                 .toList();
         return new SpanLayout(criteria, results.network().spans().hasElevations());
     }

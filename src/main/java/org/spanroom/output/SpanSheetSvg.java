@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.spanroom.model.Bend;
+import org.spanroom.model.Exclusion;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.LimitUse;
 import org.spanroom.model.PullAssessment;
@@ -38,7 +39,8 @@ public final class SpanSheetSvg {
         this.reckoning = reckoning;
         this.crossSection = CrossSectionSvg.draw(
                 "Cross-section of duct " + span().duct().id(),
-                reckoning.ranked().assessment().room());
+                reckoning.ranked().assessment().room(),
+                reckoning.ranked().verdict().findBasic().map(Exclusion::explanation).orElse(""));
         this.heightPx = HEIGHT_PX + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0);
         this.svg = new Svg(WIDTH_PX, heightPx, "Span " + span().id());
     }

@@ -1,6 +1,6 @@
 package org.spanroom.output;
 
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankTotals;
@@ -9,7 +9,7 @@ import org.spanroom.model.RankedSpan;
 
 /** Counts the spans that pass, row by row. For one thread. */
 final class SpanTally {
-    private final Map<Exclusion, Long> excluded = new EnumMap<>(Exclusion.class);
+    private final Map<Exclusion, Long> excluded = new HashMap<>();
     private long spans;
     private long ranked;
     private long cablesGained;

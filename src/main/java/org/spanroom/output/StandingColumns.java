@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Ranked;
 
@@ -56,7 +57,7 @@ public final class StandingColumns {
     private StandingColumns() {}
 
     /** Returns all of them where scores have the given criteria. */
-    static List<Column<Ranked>> all(List<String> criteria) {
+    static List<Column<Ranked>> all(List<CriterionInfo> criteria) {
         var columns = new ArrayList<>(VERDICT);
         columns.addAll(ScoreColumns.all(criteria));
         return columns;

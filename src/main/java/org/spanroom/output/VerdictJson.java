@@ -21,22 +21,20 @@ final class VerdictJson {
 
     void write() throws IOException {
         json.text("exclusion", ranked.verdict().findFirst().map(Exclusion::key).orElse(""));
-        json.texts("exclusions", ranked.verdict().exclusions().stream().toList(), Exclusion::key);
+        json.texts("exclusions", ranked.verdict().exclusions(), Exclusion::key);
         json.objects("gates", reckoning.gates(), answer -> {
             json.text("gate", answer.gate().key());
             json.text("answer", answer.word());
             json.flag("open", answer.open());
             json.text("evidence", answer.evidence());
         });
-        json.objects("open_gates", ranked.verdict().waived().stream().toList(), reason -> {
+        json.objects("open_gates", ranked.verdict().waived(), reason -> {
             json.text("key", reason.key());
             json.text("sentence", reason.explanation());
         });
-        json.objects("cautions", ranked.verdict().cautions().stream().toList(), caution -> {
+        json.objects("cautions", ranked.verdict().cautions(), caution -> {
             json.text("key", caution.key());
-            json.text(
-                    "sentence",
-                    VerdictText.sentence(caution, ranked.span().duct().circumstances()));
+            json.text("sentence", caution.explanation());
         });
         json.object("score", this::score);
         if (ranked.sureness().isPresent()) {

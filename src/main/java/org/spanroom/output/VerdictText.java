@@ -1,7 +1,6 @@
 package org.spanroom.output;
 
 import org.spanroom.model.Caution;
-import org.spanroom.model.Circumstances;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
@@ -61,25 +60,12 @@ final class VerdictText {
             caution(reason.key(), reason.explanation());
         }
         for (Caution caution : verdict.cautions()) {
-            caution(caution.key(), sentence(caution, ranked.span().duct().circumstances()));
+            caution(caution.key(), caution.explanation());
         }
     }
 
     private void caution(String key, String sentence) {
         page.hanging(25, "  %-22s %s", key, sentence);
-    }
-
-    /** Returns a caution in words, with what is recorded. */
-    static String sentence(Caution caution, Circumstances recorded) {
-        return switch (caution) {
-            case EMBARGO ->
-                caution.explanation()
-                        + recorded.embargoUntil().map(day -> " up to " + day).orElse("");
-            case CIRCUITS_AT_RISK ->
-                caution.explanation() + ": " + recorded.circuitsAtRisk().orElse(0);
-            case JOINT_OWNERS -> caution.explanation() + ": " + recorded.jointOwners();
-            default -> caution.explanation();
-        };
     }
 
     private void score() {

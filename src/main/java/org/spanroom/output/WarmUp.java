@@ -29,7 +29,7 @@ public final class WarmUp {
             // The writer will meet it too, and tell it.
         }
         ResultTables.ALL.forEach(
-                entry -> entry.table(SpanLayout.KNOWN).columns().forEach(Column::name));
+                entry -> entry.table(SpanLayout.PLAIN).columns().forEach(Column::name));
     }
 
     /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */

@@ -10,10 +10,10 @@ import org.locationtech.jts.index.strtree.STRtree;
 import org.spanroom.model.PermitSettings;
 import org.spanroom.model.Permits;
 import org.spanroom.model.Span;
-import org.spanroom.model.Stretch;
 import org.spanroom.model.Vault;
 import org.spanroom.model.Zone;
 import org.spanroom.model.ZoneKind;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 /**
@@ -122,11 +122,7 @@ public final class PermitAssessor {
                 touches,
                 List.copyOf(recovery),
                 List.copyOf(newBuild),
-                touches.stream().anyMatch(touch -> touch.rule().nightOnly() && touch.atVault()),
-                Stretch.coveredM(touches.stream()
-                        .filter(touch -> touch.rule().cutBan())
-                        .flatMap(touch -> touch.stretches().stream())
-                        .toList()),
+                ZoneRule.of(touches),
                 recoveryDays,
                 newBuildDays);
     }

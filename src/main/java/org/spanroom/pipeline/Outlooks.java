@@ -41,7 +41,7 @@ final class Outlooks {
 
     /** Returns the simulation that draws from these. */
     Simulation simulation() {
-        return new Simulation(settings, ranking::pointsOf, ranking.placeOf("ease_pull"), ranking.placeOf("saving"));
+        return ranking.simulation(settings);
     }
 
     /** Returns what a ranked span may be like. */
@@ -108,7 +108,7 @@ final class Outlooks {
     }
 
     private double[] savingRatios(Assessment assessed) {
-        if (ranking.placeOf("saving") < 0 || assessed.effort().isEmpty()) {
+        if (!ranking.weighsSaving() || assessed.effort().isEmpty()) {
             return new double[0];
         }
         EffortQuantities quantities = assessed.effort().get().quantities();

@@ -3,7 +3,7 @@ package org.spanroom.pipeline;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,14 +16,12 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
-import org.spanroom.model.Caution;
-import org.spanroom.model.Exclusion;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.RescoredSpan;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
-import org.spanroom.output.RescoredColumns;
 import org.spanroom.output.RescoredWriter;
 import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
@@ -127,49 +125,27 @@ public final class RescoreRun {
                 double number = row.number(quantities[i]);
                 found[i] = Double.isNaN(number) ? 0 : number;
             }
-            var verdict = rescoring.verdict(reasons(row, exclusions, cautions), cautions(row, cautions));
+            Set<String> reasons = new HashSet<>(keys(row, exclusions));
+            reasons.addAll(keys(row, cautions));
+            var verdict = rescoring.verdict(reasons);
             spans.add(new RescoredSpan(
                     row.text(id), row.values(), row.lonLat(), OptionalInt.empty(), rescoring.score(found), verdict));
         });
         return spans;
     }
 
-    private static int quantityPlace(String criterion, List<String> columns, Path scoring) {
-        int place =
-                RescoredColumns.quantityColumn(criterion).map(columns::indexOf).orElse(-1);
+    private static int quantityPlace(CriterionInfo criterion, List<String> columns, Path scoring) {
+        int place = columns.indexOf(criterion.quantityColumn());
         if (place < 0) {
             throw new InputException(
                     scoring,
-                    "criterion '" + criterion + "' has a weight, and the run did not reckon its quantity",
+                    "criterion '" + criterion.key() + "' has a weight, and the run did not reckon its quantity",
                     "Make the run again with this scoring, or give the criterion the weight 0.");
         }
         return place;
     }
 
-    /** Reasons that excluded, and those whose gate was open, which are told among the cautions. */
-    private static Set<Exclusion> reasons(RecordedRow row, int exclusions, int cautions) {
-        var reasons = EnumSet.noneOf(Exclusion.class);
-        List<String> keys = new ArrayList<>(keys(row, exclusions));
-        keys.addAll(keys(row, cautions));
-        for (Exclusion reason : Exclusion.values()) {
-            if (keys.contains(reason.key())) {
-                reasons.add(reason);
-            }
-        }
-        return reasons;
-    }
-
-    private static Set<Caution> cautions(RecordedRow row, int place) {
-        var cautions = EnumSet.noneOf(Caution.class);
-        List<String> keys = keys(row, place);
-        for (Caution caution : Caution.values()) {
-            if (keys.contains(caution.key())) {
-                cautions.add(caution);
-            }
-        }
-        return cautions;
-    }
-
+    /** Reasons that excluded stand in one column, those whose gate was open in the other, among the cautions. */
     private static List<String> keys(RecordedRow row, int place) {
         return place < 0 ? List.of() : List.of(row.text(place).split(";", -1));
     }

@@ -7,13 +7,13 @@ import org.spanroom.model.Bend;
 import org.spanroom.model.Bends;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Friction;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.PullAssessment;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.Span;
+import org.spanroom.model.Unrecoverable;
 
 /**
  * Reckons what it takes to pull each innerduct of a span off its live cable, from either end, and which limit that meets.
@@ -40,9 +40,9 @@ public final class PullAssessor {
      * @param out how many come out, the first in the order of {@link Contents#innerductsByOrderOut}
      */
     public PullAssessment assess(Span span, Bends bends, int out) {
-        Optional<Exclusion> exclusion = findExclusion(span.duct());
-        if (exclusion.isPresent()) {
-            return PullAssessment.nothing(exclusion.get());
+        Optional<Unrecoverable> why = Unrecoverable.of(span.duct());
+        if (why.isPresent()) {
+            return PullAssessment.nothing(why.get());
         }
         demandWithin("out", out, span.duct());
         var pulls = new SpanPull(span, bends, settings, out).pulls();
@@ -78,14 +78,6 @@ public final class PullAssessor {
         if (out < 1 || out > innerducts) {
             throw new IllegalArgumentException(name + " must lie in 1 to " + innerducts + ", was " + out);
         }
-    }
-
-    private static Optional<Exclusion> findExclusion(Duct duct) {
-        Contents contents = duct.contents();
-        if (contents.innerducts().isEmpty()) {
-            return Optional.of(contents.known() ? Exclusion.NO_INNERDUCT : Exclusion.CONTENTS_UNKNOWN);
-        }
-        return duct.directBuried() ? Optional.of(Exclusion.NO_OUTER_DUCT) : Optional.empty();
     }
 
     private Set<LimitKind> warnings(Span span, Bends bends) {

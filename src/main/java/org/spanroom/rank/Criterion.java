@@ -1,53 +1,115 @@
 package org.spanroom.rank;
 
 import java.util.Locale;
+import java.util.Optional;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.CriterionInfo;
+import org.spanroom.model.Effort;
 
-/** An absolute quantity of a span that its score judges. The lower-case name is the key in the config and in columns. */
+/**
+ * An absolute quantity of a span that its score judges: its unit, the column that shows it, and how it is found. The lower-case name
+ * is the key in the config and in columns. Quantities are shown in the spans' table in any case; one that has no column there
+ * elsewhere is given one of its own.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum Criterion {
     /** Cables that find a place afterwards and did not before. */
-    ROOM_GAINED("cables", 0),
+    ROOM_GAINED("cables", 0, "room", "cables_gained", (span, by) -> span.room().cablesGained()),
     /** How short of space the span is now: places that a cable could take today; the fewer the shorter. */
-    SHORTAGE("free places", 0),
-    /** How far the tightest limit of the pull is used up from the end that is worked from; above 100 the pull fails. */
-    EASE_PULL("percent used", 2),
+    SHORTAGE("free places", 0, "short", "positions_before", (span, by) -> span.room()
+            .positionsBefore()),
+    EASE_PULL(
+            "percent used",
+            2,
+            "epull",
+            "ease_pull_pct",
+            own("epull_pct", "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
+            (span, by) -> WorkingEnd.utilisationPercent(span)),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
-    EASE_BENDS("degrees", 2),
-    /** Where water must be dealt with: the duct, and each of the two vaults. */
-    EASE_WATER("wet places", 0),
-    /** What makes work at the two vaults hard: each for its kind and for what its cover lies in. */
-    EASE_ACCESS("drawbacks", 0),
+    EASE_BENDS("degrees", 2, "ebend", "bend_total_deg", (span, by) -> span.bends()
+            .total()
+            .deg()),
+    EASE_WATER(
+            "wet places",
+            0,
+            "ewat",
+            "ease_water_places",
+            own("ewat_n", "Where water must be dealt with, of duct and two vaults."),
+            (span, by) -> Quantities.wetPlaces(span.span())),
+    EASE_ACCESS(
+            "drawbacks",
+            0,
+            "eacc",
+            "ease_access_drawbacks",
+            own("eacc_n", "What makes work at the vaults hard: a hard kind and a hard surface, at each end."),
+            (span, by) ->
+                    by.drawbacks(span.span().from()) + by.drawbacks(span.span().to())),
     /** Money saved over new build on the same path for each unit of money spent on recovering. */
-    SAVING("saved per spent", 3),
+    SAVING("saved per spent", 3, "save", "saving_ratio", (span, by) -> span.effort()
+            .map(Effort::savingRatio)
+            .orElse(0.0)),
     /** Permits that a new build on the same path would need and recovering does not. */
-    PERMITS_AVOIDED("permits", 0),
-    /** How much of what matters is recorded rather than assumed, how well placed, how new. */
-    KNOWLEDGE("percent", 2),
+    PERMITS_AVOIDED("permits", 0, "pavo", "permits_avoided_count", (span, by) -> span.permits()
+            .avoided()
+            .size()),
+    KNOWLEDGE(
+            "percent",
+            2,
+            "know",
+            "knowledge_pct",
+            own("know_pct", "Weighted share of what matters that is recorded rather than assumed."),
+            (span, by) -> by.knowledgePercent(span.span())),
     /** Metres that one set-up at two vaults gives room on. */
-    LENGTH("m", 3);
+    LENGTH("m", 3, "len", "length_m", (span, by) -> span.span().lengthM());
 
-    private final String unit;
-    private final int decimals;
+    private final CriterionInfo info;
+    private final Quantity quantity;
 
-    Criterion(String unit, int decimals) {
-        this.unit = unit;
-        this.decimals = decimals;
+    /** Finds the quantity of a span, by what the settings say of vaults and records. */
+    private interface Quantity {
+        double of(Assessment span, Quantities by);
     }
 
-    /** Returns a quantity as the column shows it, so that whoever scores from the columns gets the same score. */
-    double rounded(double quantity) {
-        double scale = 1;
-        for (int i = 0; i < decimals; i++) {
-            scale *= 10;
-        }
-        double rounded = Math.round(Math.abs(quantity) * scale) / scale;
-        return quantity < 0 ? 0.0 - rounded : rounded;
+    /** A criterion whose quantity the spans' table shows in any case. */
+    Criterion(String unit, int decimals, String stem, String column, Quantity quantity) {
+        this(unit, decimals, stem, column, Optional.empty(), quantity);
+    }
+
+    /** @param own the column of the quantity, where no other part of the spans' table has it */
+    Criterion(
+            String unit,
+            int decimals,
+            String stem,
+            String column,
+            Optional<CriterionInfo.OwnColumn> own,
+            Quantity quantity) {
+        this.info = new CriterionInfo(name().toLowerCase(Locale.ROOT), unit, decimals, stem, column, own);
+        this.quantity = quantity;
+    }
+
+    private static Optional<CriterionInfo.OwnColumn> own(String shortName, String meaning) {
+        return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning));
+    }
+
+    CriterionInfo info() {
+        return info;
     }
 
     String key() {
-        return name().toLowerCase(Locale.ROOT);
+        return info.key();
     }
 
-    String unit() {
-        return unit;
+    /** Returns the quantity of a span as its column shows it, so that whoever scores from the columns gets the same score. */
+    double quantity(Assessment span, Quantities by) {
+        return rounded(quantity.of(span, by));
+    }
+
+    private double rounded(double exact) {
+        double scale = 1;
+        for (int i = 0; i < info.decimals(); i++) {
+            scale *= 10;
+        }
+        double rounded = Math.round(Math.abs(exact) * scale) / scale;
+        return exact < 0 ? 0.0 - rounded : rounded;
     }
 }

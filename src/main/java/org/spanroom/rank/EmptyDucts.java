@@ -67,6 +67,14 @@ final class EmptyDucts {
         return find(span).filter(found -> !found.proved()).map(Found::duct);
     }
 
+    /** Returns what is known of empty ducts beside a span, for people. */
+    String words(Span span) {
+        return find(span)
+                .map(found -> "duct " + found.duct() + " is empty"
+                        + (found.proved() ? " and sound" : ", but nobody recorded it as sound"))
+                .orElse("none is known there");
+    }
+
     private void add(Span span) {
         Duct duct = span.duct();
         var found = new Found(duct.id(), duct.condition() == Condition.SOUND);

@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.spanroom.model.Assessment;
-import org.spanroom.model.Exclusion;
+import org.spanroom.model.Caution;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.FrictionUse;
 import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
@@ -16,6 +16,7 @@ import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Score;
 import org.spanroom.model.ScoringSettings;
 import org.spanroom.model.SpanList;
+import org.spanroom.model.UncertaintySettings;
 import org.spanroom.model.Verdict;
 
 /**
@@ -28,10 +29,8 @@ import org.spanroom.model.Verdict;
  * given, so that one can see what the reason for exclusion costs.
  */
 public final class Ranking {
-    private final ScoringSettings settings;
     private final Quantities quantities;
     private final Gates gates;
-    private final Cautions cautions;
     private final List<Criterion> criteria = new ArrayList<>();
     private final List<ValueCurve> curves = new ArrayList<>();
     private final List<Score.Yardstick> yardsticks;
@@ -40,7 +39,7 @@ public final class Ranking {
      * Prepares a ranking for no day in particular: no embargo counts as past.
      *
      * @param room the rules that the spans' room was counted by
-     * @throws IllegalArgumentException if the settings name a criterion that does not exist
+     * @throws IllegalArgumentException if the settings name a criterion or a gate that does not exist
      */
     public Ranking(ScoringSettings settings, RoomSettings room) {
         this(settings, room, Optional.empty());
@@ -52,11 +51,12 @@ public final class Ranking {
     }
 
     private Ranking(ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate) {
-        requireKnown(settings.criteria().keySet());
-        this.settings = settings;
+        requireKnown(
+                "criterion", settings.criteria().keySet(), criteria().stream().map(CriterionInfo::key));
         quantities = new Quantities(settings);
-        gates = new Gates(settings, room);
-        cautions = new Cautions(onDate);
+        gates = new Gates(
+                settings,
+                new SpanFacts.Rules(settings.unknownConsentExcludes(), room.oldCablesNeedCells(), onDate));
         double sum = settings.criteria().values().stream()
                 .mapToDouble(ScoringSettings.Criterion::weightRatio)
                 .sum();
@@ -66,17 +66,20 @@ public final class Ranking {
             if (chosen != null && chosen.weightRatio() > 0) {
                 criteria.add(criterion);
                 curves.add(new ValueCurve(chosen.curve()));
-                measures.add(new Score.Yardstick(criterion.key(), criterion.unit(), chosen.weightRatio() / sum));
+                measures.add(new Score.Yardstick(criterion.info(), chosen.weightRatio() / sum));
             }
         }
         yardsticks = List.copyOf(measures);
     }
 
-    /** Returns the names that scoring settings may use. */
-    public static Set<String> criteria() {
-        var keys = new TreeSet<String>();
-        Stream.of(Criterion.values()).map(Criterion::key).forEach(keys::add);
-        return keys;
+    /** Returns every criterion that scoring settings may name, in the order of scores. */
+    public static List<CriterionInfo> criteria() {
+        return Stream.of(Criterion.values()).map(Criterion::info).toList();
+    }
+
+    /** Returns the key of every gate that scoring settings switch, in the order of reasons. */
+    public static List<String> gateKeys() {
+        return Stream.of(Gate.values()).map(Gate::key).toList();
     }
 
     /** Returns this ranking for the spans of one run. */
@@ -122,8 +125,8 @@ public final class Ranking {
         return new Score(yardsticks, found, values);
     }
 
-    /** Returns the names of the criteria that have a weight, in the order of the score's parts. */
-    public List<String> weighted() {
+    /** Returns the criteria that have a weight, in the order of the score's parts. */
+    public List<CriterionInfo> weighted() {
         return yardsticks.stream().map(Score.Yardstick::criterion).toList();
     }
 
@@ -131,7 +134,7 @@ public final class Ranking {
     public double[] quantities(Assessment assessment) {
         double[] found = new double[yardsticks.size()];
         for (int i = 0; i < found.length; i++) {
-            found[i] = criteria.get(i).rounded(quantities.of(criteria.get(i), assessment));
+            found[i] = criteria.get(i).quantity(assessment, quantities);
         }
         return found;
     }
@@ -150,36 +153,46 @@ public final class Ranking {
         return WorkingEnd.useByFriction(assessment);
     }
 
-    /** Returns the place of a criterion among the quantities, or -1 where it has no weight. */
-    public int placeOf(String criterion) {
-        for (int i = 0; i < yardsticks.size(); i++) {
-            if (yardsticks.get(i).criterion().equals(criterion)) {
-                return i;
-            }
-        }
-        return -1;
+    /** Returns whether what a span saves over new build counts. */
+    public boolean weighsSaving() {
+        return criteria.contains(Criterion.SAVING);
+    }
+
+    /** Returns a simulation that scores what it draws by this ranking. */
+    public Simulation simulation(UncertaintySettings uncertainty) {
+        return new Simulation(
+                uncertainty,
+                this::pointsOf,
+                criteria.indexOf(Criterion.EASE_PULL),
+                criteria.indexOf(Criterion.SAVING));
     }
 
     /** Returns the points that one criterion gives for a quantity. */
-    public double pointsOf(int place, double quantity) {
+    private double pointsOf(int place, double quantity) {
         return yardsticks.get(place).points(curves.get(place).valueAt(quantity));
     }
 
     /** Returns what gates and cautions say of one span. */
     Verdict verdict(Assessment assessment, EmptyDucts emptyDucts) {
-        var exclusions = new TreeSet<Exclusion>();
-        var waived = new TreeSet<Exclusion>();
-        for (Exclusion reason : gates.reasons(assessment, emptyDucts)) {
-            (settings.excludes(reason) ? exclusions : waived).add(reason);
-        }
-        return new Verdict(exclusions, waived, cautions.of(assessment, emptyDucts));
+        return gates.verdict(assessment, emptyDucts);
     }
 
-    private static void requireKnown(Set<String> keys) {
+    /** Returns the verdict on a span of which earlier columns give the keys of all reasons and cautions. */
+    Verdict verdict(Set<String> keys) {
+        List<Caution> cautions = Stream.of(CautionKind.values())
+                .filter(kind -> keys.contains(kind.key()))
+                .map(CautionKind::caution)
+                .toList();
+        return gates.verdict(gate -> keys.contains(gate.key()), cautions);
+    }
+
+    /** @throws IllegalArgumentException if a key is none of the known ones */
+    static void requireKnown(String what, Set<String> keys, Stream<String> known) {
+        List<String> all = known.sorted().toList();
         for (String key : keys) {
-            if (!criteria().contains(key)) {
+            if (!all.contains(key)) {
                 throw new IllegalArgumentException(
-                        "scoring has no criterion '" + key + "'; there are " + String.join(", ", criteria()));
+                        "scoring has no " + what + " '" + key + "'; there are " + String.join(", ", all));
             }
         }
     }

@@ -2,12 +2,10 @@ package org.spanroom.rank;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.spanroom.model.Caution;
-import org.spanroom.model.Exclusion;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.RescoredSpan;
 import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Score;
@@ -22,22 +20,20 @@ public final class Rescoring {
                     span -> span.verdict().isExcluded() ? 0 : -span.score().totalPoints())
             .thenComparing(RescoredSpan::spanId);
 
-    private final ScoringSettings settings;
     private final Ranking ranking;
 
     /**
      * Prepares a scoring.
      *
      * @param room the rules that the spans' room was counted by
-     * @throws IllegalArgumentException if the settings name a criterion that does not exist
+     * @throws IllegalArgumentException if the settings name a criterion or a gate that does not exist
      */
     public Rescoring(ScoringSettings settings, RoomSettings room) {
-        this.settings = settings;
         this.ranking = new Ranking(settings, room);
     }
 
     /** Returns the criteria that have a weight, in the order that {@link #score} takes their quantities in. */
-    public List<String> criteria() {
+    public List<CriterionInfo> criteria() {
         return ranking.weighted();
     }
 
@@ -45,12 +41,13 @@ public final class Rescoring {
         return ranking.score(quantities);
     }
 
-    /** Returns what the gates make of every reason that holds for a span. */
-    public Verdict verdict(Set<Exclusion> reasons, Set<Caution> cautions) {
-        var exclusions = EnumSet.noneOf(Exclusion.class);
-        var waived = EnumSet.noneOf(Exclusion.class);
-        reasons.forEach(reason -> (settings.excludes(reason) ? exclusions : waived).add(reason));
-        return new Verdict(exclusions, waived, cautions);
+    /**
+     * Returns what the gates make of every reason that holds for a span.
+     *
+     * @param keys the words of reasons and cautions in the columns of an earlier run; others are ignored
+     */
+    public Verdict verdict(Set<String> keys) {
+        return ranking.verdict(keys);
     }
 
     /** Returns the spans in the order of their scores, each with its place; the excluded last, without one. */

@@ -19,6 +19,19 @@ final class Services {
         return isAmong(contents.looseCables(), service);
     }
 
+    /** Returns how many cables are in which service, for people. */
+    static String words(List<Cable> cables) {
+        if (cables.isEmpty()) {
+            return "no cable is known";
+        }
+        return cables.size() + " cables: " + count(cables, Service.LIVE) + " live, " + count(cables, Service.DEAD)
+                + " dead, " + count(cables, Service.UNKNOWN) + " unknown";
+    }
+
+    private static long count(List<Cable> cables, Service service) {
+        return cables.stream().filter(cable -> cable.service() == service).count();
+    }
+
     private static boolean isAmong(List<Cable> cables, Service service) {
         for (Cable cable : cables) {
             if (cable.service() == service) {

@@ -30,7 +30,7 @@ public final class Simulation {
      * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; likewise
      */
-    public Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
+    Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
         this.settings = settings;
         this.points = points;
         this.easePlace = easePlace;
@@ -39,7 +39,7 @@ public final class Simulation {
 
     /** From the quantity of the criterion at a place to its points. */
     @FunctionalInterface
-    public interface Points {
+    interface Points {
         double of(int place, double quantity);
     }
 

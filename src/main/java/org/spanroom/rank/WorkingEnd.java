@@ -8,6 +8,7 @@ import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
 import org.spanroom.model.PullOutcome;
 import org.spanroom.model.SpanEnd;
+import org.spanroom.model.Vault;
 
 /**
  * The end that innerducts come out at once it is known where a live cable can be held.
@@ -64,9 +65,32 @@ final class WorkingEnd {
         return assessment.pull().useByFriction(end.orElse(SpanEnd.A));
     }
 
+    /** Returns where the cables would be held, for people. */
+    static String words(Assessment assessment) {
+        Optional<SpanEnd> better = assessment.pull().outcome().findBetterEnd();
+        if (better.isEmpty()) {
+            return "nothing is to pull";
+        }
+        if (holdsNoCable(assessment)) {
+            return "no innerduct holds a cable";
+        }
+        return find(assessment)
+                .map(end -> "worked from " + end + ", held at " + holdAt(end.opposite(), assessment))
+                .orElseGet(() -> "from " + better.get() + " it would be held at "
+                        + holdAt(better.get().opposite(), assessment) + "; the other end does not serve");
+    }
+
+    private static String holdAt(SpanEnd anchor, Assessment assessment) {
+        Vault vault = anchor.vaultOf(assessment.span());
+        return vault.id() + " (" + SpanFacts.words(vault.site().cableHold()) + ")";
+    }
+
+    private static boolean holdsNoCable(Assessment assessment) {
+        return assessment.span().duct().contents().innerducts().stream().allMatch(Innerduct::isEmpty);
+    }
+
     private static boolean hasHold(Assessment assessment, SpanEnd pullingEnd) {
         Answer hold = pullingEnd.opposite().vaultOf(assessment.span()).site().cableHold();
-        return hold != Answer.NO
-                || assessment.span().duct().contents().innerducts().stream().allMatch(Innerduct::isEmpty);
+        return hold != Answer.NO || holdsNoCable(assessment);
     }
 }

@@ -19,6 +19,7 @@ import org.spanroom.model.RateKey;
 import org.spanroom.model.Surface;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
+import org.spanroom.model.ZoneRule;
 
 class ConfigReaderTest {
     @TempDir
@@ -108,7 +109,7 @@ class ConfigReaderTest {
         return List.of(
                 List.of(
                         "scoring:\n  gates: {splice_insde: true}",
-                        "line 2: 'splice_insde' is not a word for a key of gates. Did you mean 'splice_inside'?"),
+                        "line 2: unknown key 'splice_insde' in gates. Did you mean 'splice_inside'?"),
                 List.of(
                         "scoring:\n  criteria:\n    knowlege: {weight_ratio: 1}",
                         "line 3: unknown key 'knowlege' in criteria. Did you mean 'knowledge'?"),
@@ -292,6 +293,24 @@ class ConfigReaderTest {
         assertThat(config.scoring().gates().values()).doesNotContain(false);
         assertThat(config.scoring().criteria().get("length").curve()).hasSize(1);
         assertThat(config.scoring().knowledge().terms()).containsEntry(Term.CABLE_COUNT, 3.0);
+    }
+
+    @Test
+    void aRuleOfAZoneKindIsAFlagOfItsOwn() throws IOException {
+        RunConfig config = read("""
+                permit:
+                  kinds:
+                    cut_ban: {night_only: true}
+                    night_only: {night_only: false}
+                    parade: {cut_ban: true, recovery_lead_days: 1, new_build_lead_days: 2}
+                """);
+
+        assertThat(config.permit().kind("cut_ban").rules())
+                .containsExactlyInAnyOrder(ZoneRule.CUT_BAN, ZoneRule.NIGHT_ONLY);
+        assertThat(config.permit().kind("night_only").rules()).isEmpty();
+        assertThat(config.permit().kind("parade").rules()).containsExactly(ZoneRule.CUT_BAN);
+        assertThat(ConfigReader.asMap(config).toString())
+                .contains("parade={words=[], recovery_at_vault=[], recovery_along=[], new_build=[], cut_ban=true, night_only=false,");
     }
 
     @Test

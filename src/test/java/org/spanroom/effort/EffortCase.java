@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -17,7 +16,6 @@ import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Effort;
 import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Line;
 import org.spanroom.model.Permits;
@@ -28,6 +26,7 @@ import org.spanroom.model.RateSettings;
 import org.spanroom.model.Room;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
+import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.Vault;
 import org.spanroom.model.VaultSite;
 
@@ -136,11 +135,11 @@ final class EffortCase {
     }
 
     Room room() {
-        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "", Optional.empty());
+        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "");
     }
 
     private static PullAssessment pull() {
-        return PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+        return PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
     }
 
     Span record() {

@@ -20,13 +20,15 @@ import org.spanroom.model.CostItem;
 import org.spanroom.model.Effort;
 import org.spanroom.model.EffortLine;
 import org.spanroom.model.EffortPart;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.Permits;
 import org.spanroom.model.PullAssessment;
 import org.spanroom.model.RateKey;
 import org.spanroom.model.Rates;
+import org.spanroom.model.RuledPart;
+import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.Zone;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 class MoneyTest {
@@ -115,11 +117,11 @@ class MoneyTest {
     void noTrenchIsCutUnderABan() {
         Effort part = EffortCase.span()
                 .rate(RateKey.BORING_ROADWAY_MONEY_PER_M, 900)
-                .permits(new Permits(List.of(), List.of(), List.of(), false, 40))
+                .permits(cutBannedOn(40))
                 .effort();
         Effort all = EffortCase.span()
                 .rate(RateKey.BORING_ROADWAY_MONEY_PER_M, 900)
-                .permits(new Permits(List.of(), List.of(), List.of(), false, 500))
+                .permits(cutBannedOn(500))
                 .effort();
 
         assertThat(part.newBuild().method()).isEqualTo(BuildMethod.TRENCH_AND_BORING);
@@ -162,7 +164,7 @@ class MoneyTest {
                         .assess(
                                 none.record(),
                                 none.room(),
-                                PullAssessment.nothing(Exclusion.NO_INNERDUCT),
+                                PullAssessment.nothing(Unrecoverable.NO_INNERDUCT),
                                 Permits.NONE))
                 .isEqualTo(Optional.empty());
     }
@@ -189,7 +191,7 @@ class MoneyTest {
 
     @Test
     void permitsThatAreAvoidedCostOnlyNewBuild() {
-        var permits = new Permits(List.of(), List.of("lane"), List.of("cut", "review"), false, 0, 5, 60);
+        var permits = new Permits(List.of(), List.of("lane"), List.of("cut", "review"), Map.of(), 5, 60);
         Effort more = EffortCase.span().permits(permits).effort();
         Effort one = EffortCase.span().effort();
 
@@ -207,7 +209,12 @@ class MoneyTest {
     void aLongerSpanIsNeverCheaperToRecoverOrToBuild(long seed) {
         var random = new Random(seed);
         String surface = List.of("asphalt", "footway", "grass").get(random.nextInt(3));
-        var banned = new Permits(List.of(), List.of(), List.of(), random.nextBoolean(), 150 * random.nextDouble());
+        var rules = new EnumMap<ZoneRule, RuledPart>(ZoneRule.class);
+        rules.put(ZoneRule.CUT_BAN, new RuledPart(150 * random.nextDouble(), Optional.empty()));
+        if (random.nextBoolean()) {
+            rules.put(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()));
+        }
+        var banned = new Permits(List.of(), List.of(), List.of(), rules);
         double lengthM = 5 + 500 * random.nextDouble();
         Effort shorter = EffortCase.span()
                 .surface(surface)
@@ -307,6 +314,11 @@ class MoneyTest {
                 .map(kind -> new Zone(0, kind, kind, "", Optional.<LocalDate>empty(), List.of()))
                 .map(zone -> new ZoneTouch(zone, 10, true, false))
                 .toList();
-        return new Permits(touches, List.of(), List.of(), false, 0);
+        return new Permits(touches, List.of(), List.of(), Map.of());
+    }
+
+    private static Permits cutBannedOn(double lengthM) {
+        var part = new RuledPart(lengthM, Optional.empty());
+        return new Permits(List.of(), List.of(), List.of(), Map.of(ZoneRule.CUT_BAN, part));
     }
 }

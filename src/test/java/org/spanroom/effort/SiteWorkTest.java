@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -15,7 +17,9 @@ import org.spanroom.model.Effort;
 import org.spanroom.model.EffortStep;
 import org.spanroom.model.Permits;
 import org.spanroom.model.RateKey;
+import org.spanroom.model.RuledPart;
 import org.spanroom.model.SharedShift;
+import org.spanroom.model.ZoneRule;
 
 class SiteWorkTest {
     /** Common practice, no source: one 600-ft span, three innerducts out, three 3-cell sleeves in, about six hours on site. */
@@ -120,7 +124,7 @@ class SiteWorkTest {
     @Test
     void nightOnlyWorkCountsNights() {
         Effort night = EffortCase.span()
-                .permits(new Permits(List.of(), List.of(), List.of(), true, 0))
+                .permits(new Permits(List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
                 .rate(RateKey.NIGHT_WINDOW_HOURS, 4)
                 .effort();
 

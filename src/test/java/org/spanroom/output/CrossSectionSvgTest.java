@@ -13,12 +13,12 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.model.Arrangement;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.CrossSection;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Packing;
 import org.spanroom.model.PackingOutcome;
 import org.spanroom.model.PlacedCircle;
 import org.spanroom.model.PlacedCircle.Kind;
 import org.spanroom.model.Room;
+import org.spanroom.model.Unrecoverable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -31,7 +31,7 @@ class CrossSectionSvgTest {
 
     @Test
     void circlesStandToScaleWithTheBore() throws Exception {
-        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()))
+        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "")
                 .orElseThrow());
 
         // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimetre, about (240, 275)
@@ -42,7 +42,7 @@ class CrossSectionSvgTest {
 
     @Test
     void theWordsSayWhatThePictureShows() {
-        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()))
+        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "")
                 .orElseThrow();
 
         assertThat(drawing)
@@ -55,35 +55,35 @@ class CrossSectionSvgTest {
 
     @Test
     void aSquareBoreIsDrawnSquare() {
-        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()))
+        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()), "")
                 .orElseThrow();
 
         assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50\"");
     }
 
     @Test
-    void anExcludedDuctShowsTheReasonInsteadOfAnAfter() {
-        Room room = room(BoreShape.ROUND, Optional.empty()).excluded(Exclusion.DUCT_BLOCKED);
+    void aDuctThatNothingNewGoesIntoShowsTheReasonInsteadOfAnAfter() {
+        Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.NO_OUTER_DUCT);
 
-        String drawing = CrossSectionSvg.draw("Duct 7", room).orElseThrow();
+        String drawing = CrossSectionSvg.draw("Duct 7", room, "the duct is a trench").orElseThrow();
 
-        assertThat(drawing).contains("the duct is recorded as blocked").doesNotContain("After");
+        assertThat(drawing).contains("the duct is a trench").doesNotContain("After");
     }
 
     @Test
     void recordsThatCannotBeTrueAreSaidToBeSo() {
         Room room = room(BoreShape.ROUND, Optional.of("4 innerducts do not go into 101.5 mm"));
 
-        assertThat(CrossSectionSvg.draw("Duct 7", room).orElseThrow())
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "").orElseThrow())
                 .contains("The records cannot be true: 4 innerducts do not go into 101.5 mm")
                 .contains("proved not to fit, 0.24 mm too narrow");
     }
 
     @Test
     void unknownContentsAreNotDrawn() {
-        Room room = room(BoreShape.ROUND, Optional.empty()).excluded(Exclusion.CONTENTS_UNKNOWN);
+        Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.CONTENTS_UNKNOWN);
 
-        assertThat(CrossSectionSvg.draw("Duct 7", room)).isEmpty();
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "")).isEmpty();
     }
 
     private static Room room(BoreShape shape, Optional<String> contradiction) {
@@ -109,7 +109,6 @@ class CrossSectionSvgTest {
                 3,
                 9,
                 Room.SLEEVES_PER_DUCT,
-                Optional.empty(),
                 Optional.of(section),
                 Optional.empty());
     }

@@ -11,19 +11,22 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.CriterionInfo;
+import org.spanroom.rank.Ranking;
 
 class DataDictionaryTest {
     private static final Path DOCUMENT = Path.of("src/site/markdown/data-dictionary.md");
+    private static final SpanLayout LAYOUT = new SpanLayout(Ranking.criteria(), false);
 
     @Test
     void theDocumentIsWhatTheColumnsSay() throws IOException {
         if (Boolean.getBoolean("spanroom.regenerate")) {
-            Files.writeString(DOCUMENT, DataDictionary.text());
+            Files.writeString(DOCUMENT, DataDictionary.text(LAYOUT));
         }
 
         assertThat(Files.readString(DOCUMENT))
                 .as("regenerate with: mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true")
-                .isEqualTo(DataDictionary.text());
+                .isEqualTo(DataDictionary.text(LAYOUT));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -43,16 +46,21 @@ class DataDictionaryTest {
                 .allSatisfy(column -> assertThat(column.meaning()).endsWith(".").doesNotContain("|", "\n"));
     }
 
-    @Test
-    void criteriaThatNobodyForesawGetColumnsToo() {
-        Table<?> table = SpanColumns.table(new SpanLayout(List.of("room_gained", "a_criterion_to_come"), false));
+    /** Whoever scores from the columns gets the same score: quantities are judged as their columns show them. */
+    @ParameterizedTest
+    @MethodSource("criteria")
+    void everyCriterionHasTheColumnOfItsQuantity(CriterionInfo criterion) {
+        assertThat(SpanColumns.table(LAYOUT).columns())
+                .filteredOn(column -> column.name().equals(criterion.quantityColumn()))
+                .extracting(Column::decimals)
+                .containsExactly(criterion.decimals());
+    }
 
-        assertThat(table.columns())
-                .extracting(Column::name, Column::shortName)
-                .contains(org.assertj.core.groups.Tuple.tuple("a_criterion_to_come_points", "part1_pts"));
+    static List<CriterionInfo> criteria() {
+        return Ranking.criteria();
     }
 
     static Stream<Arguments> tables() {
-        return ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(SpanLayout.KNOWN)));
+        return ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(LAYOUT)));
     }
 }

@@ -2,7 +2,6 @@ package org.spanroom.output;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -133,11 +132,11 @@ final class ReckoningSample {
     static Reckoning of(Span span, Bends bends, PullSettings settings) {
         var assessor = new PullAssessor(settings);
         var pull = assessor.assess(span, bends);
-        var room = new Room(8213, 0.51, 0.091, 3456.78, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.empty());
+        var room = new Room(8213, 0.51, 0.091, 3456.78, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT);
         var score = new Score(List.of(
-                new Score.Part("room_gained", "cables", 8, 0.75, 0.6),
-                new Score.Part("length", "m", span.lengthM(), 0.5, 0.3),
-                new Score.Part("ease_bends", "degrees", bends.total().deg(), 1, 0.1)));
+                SampleResults.part("room_gained", 8, 0.75, 0.6),
+                SampleResults.part("length", span.lengthM(), 0.5, 0.3),
+                SampleResults.part("ease_bends", bends.total().deg(), 1, 0.1)));
         var traces = new ArrayList<PullTrace>();
         for (int turn = 1; turn <= pull.pulls().size(); turn++) {
             traces.add(assessor.trace(span, bends, turn, settings.judgedBy()));

@@ -221,7 +221,7 @@ class ResultWriterTest {
         assertThat(ResultTables.ALL)
                 .filteredOn(entry -> entry.source() instanceof RowSource.OfSpans<?>)
                 .hasSizeGreaterThan(1)
-                .allSatisfy(entry -> assertThat(entry.table(SpanLayout.KNOWN).columns())
+                .allSatisfy(entry -> assertThat(entry.table(SpanLayout.PLAIN).columns())
                         .extracting(Column::name)
                         .contains(StandingColumns.SPAN_ID.name()));
     }

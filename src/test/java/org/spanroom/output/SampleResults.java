@@ -4,7 +4,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -18,6 +17,7 @@ import org.spanroom.model.BoreShape;
 import org.spanroom.model.Caution;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Duct;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.Line;
@@ -29,9 +29,11 @@ import org.spanroom.model.Room;
 import org.spanroom.model.Score;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
+import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.Vault;
 import org.spanroom.model.VaultUse;
 import org.spanroom.model.Verdict;
+import org.spanroom.rank.Ranking;
 
 /** Results of an invented run: two ranked spans, one excluded, in open ocean. */
 final class SampleResults {
@@ -39,6 +41,13 @@ final class SampleResults {
 
     /** 0.001 degrees of latitude at 40 degrees north are 111.035 m on WGS 84. */
     private static final double STEP_M = 111.035;
+
+    static final Caution WATER = new Caution("water", "the duct is flooded, or water stands in one of the vaults");
+
+    private static final Caution JOINT_OWNERS = new Caution("joint_owners", "others own the duct too");
+    private static final Exclusion NO_INNERDUCT = new Exclusion(1, "no_innerduct", "no rigid innerduct lies in the duct");
+    private static final Exclusion NO_CONSENT =
+            new Exclusion(10, "owner_consent_missing", "the owner has not agreed to the work");
 
     private SampleResults() {}
 
@@ -69,27 +78,24 @@ final class SampleResults {
     }
 
     static RankedSpan ranked(String id, int rank) {
-        return new RankedSpan(OptionalInt.of(rank), assessment(id, "OWN", Optional.empty()), score());
+        return new RankedSpan(OptionalInt.of(rank), assessment(id, "OWN"), score());
     }
 
     static RankedSpan excluded(String id) {
         return new RankedSpan(
                 OptionalInt.empty(),
-                assessment(id, "OWN", Optional.of(Exclusion.NO_INNERDUCT)),
+                assessment(id, "OWN"),
                 new Score(List.of()),
-                new Verdict(
-                        Set.of(Exclusion.NO_INNERDUCT, Exclusion.OWNER_CONSENT_MISSING),
-                        Set.of(),
-                        Set.of(Caution.WATER, Caution.JOINT_OWNERS)));
+                new Verdict(List.of(NO_INNERDUCT, NO_CONSENT), List.of(), List.of(JOINT_OWNERS, WATER)));
     }
 
     static RankedSpan owned(String id, int rank, String owner) {
-        return new RankedSpan(OptionalInt.of(rank), assessment(id, owner, Optional.empty()), score());
+        return new RankedSpan(OptionalInt.of(rank), assessment(id, owner), score());
     }
 
     /** A span that no column can be made of. */
     static RankedSpan broken(String id, int rank) {
-        var sound = assessment(id, "OWN", Optional.empty());
+        var sound = assessment(id, "OWN");
         return new RankedSpan(
                 OptionalInt.of(rank), new Assessment(sound.span(), sound.bends(), null, sound.pull()), score());
     }
@@ -112,14 +118,23 @@ final class SampleResults {
                         Map.of("bad_coordinate", 1L))));
     }
 
-    private static Score score() {
-        return new Score(List.of(
-                new Score.Part("room_gained", "cables", 7, 0.75, 0.6),
-                new Score.Part("length", "m", 222, 0.5, 0.3),
-                new Score.Part("ease_bends", "degrees", 90, 1, 0.1)));
+    /** Returns the part of a score that a criterion gives. */
+    static Score.Part part(String criterion, double quantityInUnit, double valueRatio, double weightRatio) {
+        CriterionInfo info = Ranking.criteria().stream()
+                .filter(one -> one.key().equals(criterion))
+                .findFirst()
+                .orElseThrow();
+        return new Score.Part(new Score.Yardstick(info, weightRatio), quantityInUnit, valueRatio);
     }
 
-    private static Assessment assessment(String id, String owner, Optional<Exclusion> exclusion) {
+    private static Score score() {
+        return new Score(List.of(
+                part("room_gained", 7, 0.75, 0.6),
+                part("length", 222, 0.5, 0.3),
+                part("ease_bends", 90, 1, 0.1)));
+    }
+
+    private static Assessment assessment(String id, String owner) {
         Line lonLat = Line.ofXy(-30, 40, -30, 40.001, -29.9987, 40.001);
         Line ground = Line.ofXy(0, 0, 0, STEP_M, STEP_M, STEP_M);
         var span = new Span(
@@ -136,8 +151,8 @@ final class SampleResults {
                 0,
                 "QL-B");
         var bend = new Bend(Angle.ofDeg(90), Bend.Turn.RIGHT, STEP_M - 1, 2, 0.9144, true);
-        var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves", exclusion);
-        return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Exclusion.NO_INNERDUCT));
+        var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves");
+        return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Unrecoverable.NO_INNERDUCT));
     }
 
     private static Duct duct(String owner) {

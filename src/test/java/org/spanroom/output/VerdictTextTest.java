@@ -7,9 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.spanroom.model.Caution;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
@@ -17,6 +15,10 @@ import org.spanroom.model.Reckoning;
 import org.spanroom.model.Verdict;
 
 class VerdictTextTest {
+    private static final Exclusion BLOCKED = new Exclusion(4, "duct_blocked", "the duct is recorded as blocked");
+    private static final Exclusion SPLICE = new Exclusion(6, "splice_inside", "a cable is spliced");
+    private static final Exclusion PULL_FAILS = new Exclusion(13, "pull_fails", "on paper nothing comes out");
+
     @Test
     void gatesCautionsAndPartsOfTheScoreAreListed() {
         assertThat(ReckoningText.write(excluded()))
@@ -56,7 +58,7 @@ class VerdictTextTest {
                 OptionalInt.empty(),
                 sample.ranked().assessment(),
                 sample.ranked().score(),
-                new Verdict(Set.of(Exclusion.DUCT_BLOCKED), Set.of(Exclusion.PULL_FAILS), Set.of(Caution.WATER)));
+                new Verdict(List.of(BLOCKED), List.of(PULL_FAILS), List.of(SampleResults.WATER)));
         return new Reckoning(
                 ranked,
                 sample.spansInRun(),
@@ -65,8 +67,8 @@ class VerdictTextTest {
                 List.of(),
                 "",
                 List.of(
-                        new GateAnswer(Exclusion.DUCT_BLOCKED, false, true, "recorded as blocked"),
-                        new GateAnswer(Exclusion.SPLICE_INSIDE, false, false, "not recorded"),
-                        new GateAnswer(Exclusion.PULL_FAILS, true, true, "possible from neither end")));
+                        new GateAnswer(BLOCKED, false, true, "recorded as blocked"),
+                        new GateAnswer(SPLICE, false, false, "not recorded"),
+                        new GateAnswer(PULL_FAILS, true, true, "possible from neither end")));
     }
 }

@@ -17,10 +17,12 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.spanroom.model.Line;
 import org.spanroom.model.Permits;
+import org.spanroom.model.RuledPart;
 import org.spanroom.model.Span;
 import org.spanroom.model.Stretch;
 import org.spanroom.model.Vault;
 import org.spanroom.model.Zone;
+import org.spanroom.model.ZoneRule;
 import org.spanroom.model.ZoneTouch;
 
 /** Cases that can be read off the grid that they are drawn on. */
@@ -118,7 +120,7 @@ class PermitAssessorTest {
         assertThat(touch.lengthM()).isZero();
         assertThat(touch.atFrom()).isTrue();
         assertThat(touch.atTo()).isFalse();
-        assertThat(permits.nightOnly()).isTrue();
+        assertThat(permits.isUnder(ZoneRule.NIGHT_ONLY)).isTrue();
         assertThat(permits.recoveryNeeds()).contains("night_work");
     }
 
@@ -132,7 +134,7 @@ class PermitAssessorTest {
                 .assess(straight);
 
         assertThat(permits.touches()).extracting(touch -> touch.zone().id()).containsExactly("H", "N", "R");
-        assertThat(permits.nightOnly()).isFalse();
+        assertThat(permits.isUnder(ZoneRule.NIGHT_ONLY)).isFalse();
         assertThat(permits.recoveryNeeds()).containsExactly("confined_space_entry", "lane_closure", "traffic_control");
         assertThat(permits.avoided())
                 .containsExactly(
@@ -172,10 +174,10 @@ class PermitAssessorTest {
                         m -> assertThat(m).isCloseTo(30, TENTH_MM),
                         m -> assertThat(m).isCloseTo(20, TENTH_MM));
         assertThat(permits.lengthM("cut_ban")).isCloseTo(60, TENTH_MM);
-        assertThat(permits.cutBannedM()).isCloseTo(60, TENTH_MM);
+        assertThat(banned(permits).lengthM()).isCloseTo(60, TENTH_MM);
         assertThat(permits.lengthM("heritage")).isCloseTo(20, TENTH_MM);
         assertThat(permits.lengthM()).isCloseTo(60, TENTH_MM);
-        assertThat(permits.findCutBannedUntil()).contains(LocalDate.of(2029, 12, 31));
+        assertThat(banned(permits).until()).contains(LocalDate.of(2029, 12, 31));
     }
 
     @Test
@@ -186,26 +188,25 @@ class PermitAssessorTest {
                         zone("C2", "cut_ban", box(60, -10, 70, 10)))
                 .assess(straight);
 
-        assertThat(permits.cutBannedForGood()).isTrue();
-        assertThat(permits.findCutBannedUntil()).isEmpty();
+        assertThat(banned(permits).until()).isEmpty();
     }
 
     @Test
     void aZoneCountsOnItsLastDayAndNotOnTheNext() {
         List<Zone> ban = List.of(zone("C", "cut_ban", "2027-01-15", box(10, -10, 50, 10)));
 
-        assertThat(new PermitAssessor(ban, settings("2027-01-15", false, 0.5))
-                        .assess(straight)
-                        .cutBannedM())
+        assertThat(banned(new PermitAssessor(ban, settings("2027-01-15", false, 0.5)).assess(straight)).lengthM())
                 .isCloseTo(40, TENTH_MM);
         assertThat(new PermitAssessor(ban, settings("2027-01-16", false, 0.5))
                         .assess(straight)
                         .touches())
                 .isEmpty();
-        assertThat(new PermitAssessor(ban, settings("2027-01-16", true, 0.5))
-                        .assess(straight)
-                        .cutBannedM())
+        assertThat(banned(new PermitAssessor(ban, settings("2027-01-16", true, 0.5)).assess(straight)).lengthM())
                 .isCloseTo(40, TENTH_MM);
+    }
+
+    private static RuledPart banned(Permits permits) {
+        return permits.findPart(ZoneRule.CUT_BAN).orElseThrow();
     }
 
     @Test

@@ -18,7 +18,6 @@ import org.spanroom.model.Bends;
 import org.spanroom.model.Cable;
 import org.spanroom.model.Contents;
 import org.spanroom.model.EndPull;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Friction;
 import org.spanroom.model.Innerduct;
 import org.spanroom.model.InnerductPull;
@@ -35,6 +34,7 @@ import org.spanroom.model.Service;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Term;
+import org.spanroom.model.Unrecoverable;
 
 class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
@@ -330,9 +330,9 @@ class PullAssessorTest {
         var unknown = PullCase.span(PullCase.duct(Contents.UNKNOWN), 100);
 
         assertThat(assessor.assess(none, Bends.NONE).outcome())
-                .isEqualTo(new PullOutcome.NothingToPull(Exclusion.NO_INNERDUCT));
+                .isEqualTo(new PullOutcome.NothingToPull(Unrecoverable.NO_INNERDUCT));
         assertThat(assessor.assess(unknown, Bends.NONE).outcome())
-                .isEqualTo(new PullOutcome.NothingToPull(Exclusion.CONTENTS_UNKNOWN));
+                .isEqualTo(new PullOutcome.NothingToPull(Unrecoverable.CONTENTS_UNKNOWN));
         assertThat(assessor.assess(none, Bends.NONE).pulls()).isEmpty();
         assertThat(assessor.assess(none, Bends.NONE).utilisationPercent()).isZero();
         assertThatThrownBy(() -> assessor.trace(none, Bends.NONE, 1, Friction.DRY))

@@ -6,10 +6,10 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -21,32 +21,34 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Caution;
 import org.spanroom.model.Permits;
+import org.spanroom.model.RuledPart;
 import org.spanroom.model.Term;
 import org.spanroom.model.VaultSite;
+import org.spanroom.model.ZoneRule;
 
 class CautionsTest {
     static Stream<Arguments> cases() {
         return Stream.of(
-                with(Caution.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
-                with(Caution.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
-                with(Caution.JOINT_OWNERS, one -> one.jointOwners = "harbour"),
-                with(Caution.WATER, one -> one.flooded = true),
+                with(CautionKind.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
+                with(CautionKind.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
+                with(CautionKind.JOINT_OWNERS, one -> one.jointOwners = "harbour"),
+                with(CautionKind.WATER, one -> one.flooded = true),
                 with(
-                        Caution.WATER,
+                        CautionKind.WATER,
                         one -> one.toSite =
                                 new VaultSite(OptionalDouble.empty(), Answer.YES, "roadway", Answer.UNKNOWN)),
-                with(Caution.BAD_FRICTION, one -> one.badFrictionRatio = 2.1),
-                with(Caution.NIGHT_ONLY, one -> one.permits = new Permits(List.of(), List.of(), List.of(), true, 0)),
-                with(Caution.CONTENTS_ASSUMED, one -> one.assumed = EnumSet.of(Term.CABLE_COUNT)),
-                with(Caution.SIZES_ASSUMED, one -> one.assumed = EnumSet.of(Term.INSIDE_DIAMETER)));
+                with(CautionKind.BAD_FRICTION, one -> one.badFrictionRatio = 2.1),
+                with(CautionKind.NIGHT_ONLY, one -> one.permits = new Permits(List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty())))),
+                with(CautionKind.CONTENTS_ASSUMED, one -> one.assumed = EnumSet.of(Term.CABLE_COUNT)),
+                with(CautionKind.SIZES_ASSUMED, one -> one.assumed = EnumSet.of(Term.INSIDE_DIAMETER)));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void aCautionIsToldAndExcludesNothing(Caution caution, HandMade one) {
+    void aCautionIsToldAndExcludesNothing(CautionKind caution, HandMade one) {
         var row = ranking().rank(List.of(one.assessed())).get(0);
 
-        assertThat(row.verdict().cautions()).containsExactly(caution);
+        assertThat(row.verdict().cautions()).extracting(Caution::key).containsExactly(caution.key());
         assertThat(row.rank()).isPresent();
     }
 
@@ -65,7 +67,7 @@ class CautionsTest {
         var one = HandMade.sound();
         one.badFrictionRatio = ratio;
 
-        assertThat(cautions(one).contains(Caution.BAD_FRICTION)).isEqualTo(told);
+        assertThat(cautions(one).contains(CautionKind.BAD_FRICTION.caution())).isEqualTo(told);
     }
 
     @ParameterizedTest(name = "on {0}: {1}")
@@ -79,18 +81,32 @@ class CautionsTest {
         assertThat(ranking.rank(List.of(one.assessed()))
                         .get(0)
                         .verdict()
-                        .cautions()
-                        .contains(Caution.EMBARGO))
-                .isEqualTo(told);
+                        .cautionKeys())
+                .isEqualTo(told ? List.of("embargo") : List.of());
     }
 
-    private static Arguments with(Caution caution, Consumer<HandMade> change) {
+    @Test
+    void aCautionNamesWhatIsRecorded() {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        one.circuits = OptionalInt.of(12);
+        one.jointOwners = "harbour";
+
+        assertThat(cautions(one))
+                .extracting(Caution::explanation)
+                .containsExactly(
+                        "an embargo forbids work that disturbs the cables up to 2027-03-31",
+                        "the cables carry recorded circuits: 12",
+                        "others own the duct too and must be asked: harbour");
+    }
+
+    private static Arguments with(CautionKind caution, Consumer<HandMade> change) {
         var one = HandMade.sound();
         change.accept(one);
         return arguments(caution, one);
     }
 
-    private static Set<Caution> cautions(HandMade one) {
+    private static List<Caution> cautions(HandMade one) {
         return ranking().rank(List.of(one.assessed())).get(0).verdict().cautions();
     }
 

@@ -1,15 +1,18 @@
 package org.spanroom.rank;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -22,7 +25,6 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Cable;
-import org.spanroom.model.Caution;
 import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Exclusion;
@@ -39,56 +41,77 @@ class GatesTest {
 
     static Stream<Arguments> cases() {
         return Stream.of(
-                with(Exclusion.CONTENTS_UNKNOWN, one -> one.contents = Contents.UNKNOWN),
-                with(Exclusion.NO_INNERDUCT, HandMade::empty),
-                with(Exclusion.NO_OUTER_DUCT, one -> one.directBuried = true),
-                with(Exclusion.DUCT_COLLAPSED, one -> one.condition = Condition.COLLAPSED),
-                with(Exclusion.DUCT_BLOCKED, one -> one.condition = Condition.BLOCKED),
-                with(Exclusion.INNERDUCT_FIXED, one -> one.fixed = Answer.YES),
-                with(Exclusion.SPLICE_INSIDE, one -> one.splice = Answer.YES),
-                with(Exclusion.NO_CABLE_HOLD, one -> {
+                with(Gate.CONTENTS_UNKNOWN, one -> one.contents = Contents.UNKNOWN),
+                with(Gate.NO_INNERDUCT, HandMade::empty),
+                with(Gate.NO_OUTER_DUCT, one -> one.directBuried = true),
+                with(Gate.DUCT_COLLAPSED, one -> one.condition = Condition.COLLAPSED),
+                with(Gate.DUCT_BLOCKED, one -> one.condition = Condition.BLOCKED),
+                with(Gate.INNERDUCT_FIXED, one -> one.fixed = Answer.YES),
+                with(Gate.SPLICE_INSIDE, one -> one.splice = Answer.YES),
+                with(Gate.NO_CABLE_HOLD, one -> {
                     one.fromSite = HandMade.hold(Answer.NO);
                     one.toSite = HandMade.hold(Answer.NO);
                 }),
-                with(Exclusion.SERVICE_UNKNOWN, one -> one.contents = HandMade.holding(Service.UNKNOWN)),
-                with(Exclusion.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
-                with(Exclusion.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
-                with(Exclusion.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
-                with(Exclusion.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
-                with(Exclusion.PULL_FAILS, one -> {
+                with(Gate.SERVICE_UNKNOWN, one -> one.contents = HandMade.holding(Service.UNKNOWN)),
+                with(Gate.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
+                with(Gate.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
+                with(Gate.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
+                with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
+                with(Gate.PULL_FAILS, one -> {
                     one.percentAtA = 130;
                     one.percentAtB = 110;
                 }),
-                with(Exclusion.NO_ROOM_GAINED, one -> one.newCables = 0));
+                with(Gate.NO_ROOM_GAINED, one -> one.newCables = 0));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void aShutGateExcludesForItsReasonAlone(Exclusion reason, HandMade one) {
-        RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(reason, true)));
+    void aShutGateExcludesForItsReasonAlone(Gate gate, HandMade one) {
+        RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(gate.key(), true)));
 
         assertThat(row.rank()).isEmpty();
-        assertThat(row.verdict().exclusions()).containsExactly(reason);
-        assertThat(row.verdict().findFirst()).contains(reason);
+        assertThat(row.verdict().exclusions()).containsExactly(gate.exclusion());
+        assertThat(row.verdict().findFirst()).contains(gate.exclusion());
         assertThat(row.verdict().waived()).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
-    void anOpenGateRanksTheSpanAndTellsTheReasonAsACaution(Exclusion reason, HandMade one) {
-        RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(reason, false)));
+    void anOpenGateRanksTheSpanAndTellsTheReasonAsACaution(Gate gate, HandMade one) {
+        RankedSpan row = ranked(one, SHIPPED.withGates(Map.of(gate.key(), false)));
 
         assertThat(row.rank()).isPresent();
         assertThat(row.verdict().exclusions()).isEmpty();
-        assertThat(row.verdict().waived()).containsExactly(reason);
-        assertThat(row.verdict().cautionKeys()).startsWith(reason.key());
+        assertThat(row.verdict().waived()).containsExactly(gate.exclusion());
+        assertThat(row.verdict().cautionKeys()).startsWith(gate.key());
     }
 
     @ParameterizedTest
     @EnumSource
-    void everyReasonHasItsCaseAndItsGate(Exclusion reason) {
-        assertThat(cases().map(arguments -> arguments.get()[0])).contains(reason);
-        assertThat(SHIPPED.gates()).containsKey(reason);
+    void everyGateHasItsCase(Gate gate) {
+        assertThat(cases().map(arguments -> arguments.get()[0])).contains(gate);
+    }
+
+    @Test
+    void theShippedScoringSwitchesEveryGateAndNoOther() throws IOException {
+        List<String> switches = Files.readAllLines(Path.of("config", "scoring.yaml")).stream()
+                .dropWhile(line -> !line.equals("gates:"))
+                .skip(1)
+                .takeWhile(line -> line.startsWith("  "))
+                .map(line -> line.substring(0, line.indexOf(':')).strip())
+                .toList();
+
+        assertThat(switches).isEqualTo(Ranking.gateKeys());
+        assertThat(SHIPPED.gates()).containsOnlyKeys(Ranking.gateKeys());
+    }
+
+    @Test
+    void aSwitchOfNoGateIsRefusedByName() {
+        var settings = SHIPPED.withGates(Map.of("no_rome_gained", true));
+
+        assertThatThrownBy(() -> new Ranking(settings, ShippedConfig.get().room()))
+                .hasMessageContaining("no_rome_gained")
+                .hasMessageContaining("no_room_gained");
     }
 
     @Test
@@ -111,11 +134,8 @@ class GatesTest {
         RankedSpan row = ranked(one, SHIPPED);
 
         assertThat(row.verdict().exclusions())
-                .containsExactly(
-                        Exclusion.DUCT_COLLAPSED,
-                        Exclusion.SPLICE_INSIDE,
-                        Exclusion.SERVICE_UNKNOWN,
-                        Exclusion.OWNER_CONSENT_MISSING);
+                .extracting(Exclusion::key)
+                .containsExactly("duct_collapsed", "splice_inside", "service_unknown", "owner_consent_missing");
     }
 
     @Test
@@ -125,7 +145,7 @@ class GatesTest {
         one.splice = Answer.YES;
         one.looseCable = Answer.NO;
 
-        assertThat(ranked(one, SHIPPED).verdict().exclusions()).containsExactly(Exclusion.NO_INNERDUCT);
+        assertThat(ranked(one, SHIPPED).verdict().exclusions()).containsExactly(Gate.NO_INNERDUCT.exclusion());
     }
 
     @ParameterizedTest(name = "consent {0}, unknown excludes {1}: excluded {2}")
@@ -143,7 +163,7 @@ class GatesTest {
         var one = HandMade.sound();
         one.consent = consent;
 
-        assertThat(ranked(one, settings).verdict().exclusions().contains(Exclusion.OWNER_CONSENT_MISSING))
+        assertThat(ranked(one, settings).verdict().exclusions().contains(Gate.OWNER_CONSENT_MISSING.exclusion()))
                 .isEqualTo(excluded);
     }
 
@@ -201,8 +221,8 @@ class GatesTest {
 
         var verdict = ranked(one, SHIPPED).verdict();
 
-        assertThat(verdict.exclusions().contains(Exclusion.NO_CABLE_HOLD)).isEqualTo(expected.equals("missing"));
-        assertThat(verdict.cautions().contains(Caution.PULL_FROM_OTHER_END)).isEqualTo(expected.equals("other"));
+        assertThat(verdict.exclusions().contains(Gate.NO_CABLE_HOLD.exclusion())).isEqualTo(expected.equals("missing"));
+        assertThat(verdict.cautions().contains(CautionKind.PULL_FROM_OTHER_END.caution())).isEqualTo(expected.equals("other"));
         assertThat(WorkingEnd.utilisationPercent(one.assessed()))
                 .isCloseTo(expected.equals("other") ? percentAtA : percentAtB, within(1e-9));
     }
@@ -246,8 +266,8 @@ class GatesTest {
 
         var verdict = verdictOf("one", one.assessed(), neighbour.assessed());
 
-        assertThat(verdict.exclusions().contains(Exclusion.EMPTY_DUCT_IN_BANK)).isEqualTo(excludes);
-        assertThat(verdict.cautions().contains(Caution.EMPTY_DUCT_UNPROVED))
+        assertThat(verdict.exclusions().contains(Gate.EMPTY_DUCT_IN_BANK.exclusion())).isEqualTo(excludes);
+        assertThat(verdict.cautions().contains(CautionKind.EMPTY_DUCT_UNPROVED.caution()))
                 .isEqualTo(List.of("oval", "of unknown condition").contains(what));
     }
 
@@ -255,7 +275,7 @@ class GatesTest {
     void theEmptyDuctItselfIsNoReasonBesides() {
         var empty = HandMade.named("empty").empty().in("B", "V1", "V2");
 
-        assertThat(verdictOf("empty", empty.assessed()).exclusions()).containsExactly(Exclusion.NO_INNERDUCT);
+        assertThat(verdictOf("empty", empty.assessed()).exclusions()).containsExactly(Gate.NO_INNERDUCT.exclusion());
     }
 
     @Test
@@ -270,7 +290,9 @@ class GatesTest {
         List<GateAnswer> answers = ranking.gates(
                 assessed, SpanList.of(List.of(assessed.span(), empty.assessed().span())));
 
-        assertThat(answers).extracting(GateAnswer::gate).containsExactly(Exclusion.values());
+        assertThat(answers)
+                .extracting(answer -> answer.gate().key())
+                .isEqualTo(Ranking.gateKeys());
         assertThat(answers).allSatisfy(answer -> assertThat(answer.evidence()).isNotBlank());
         assertThat(answers)
                 .filteredOn(GateAnswer::holds)
@@ -278,10 +300,10 @@ class GatesTest {
                 .containsExactly(tuple("excluded", "consent: no"), tuple("excluded", "duct D-9 is empty and sound"));
     }
 
-    private static Arguments with(Exclusion reason, Consumer<HandMade> change) {
+    private static Arguments with(Gate gate, Consumer<HandMade> change) {
         var one = HandMade.named("one");
         change.accept(one);
-        return arguments(reason, one);
+        return arguments(gate, one);
     }
 
     private static Arguments neighbour(String what, boolean excludes, Consumer<HandMade> change) {
@@ -312,8 +334,8 @@ class GatesTest {
 
     @Test
     void everyGateMayBeOpened() {
-        var open = new EnumMap<Exclusion, Boolean>(Exclusion.class);
-        EnumSet.allOf(Exclusion.class).forEach(reason -> open.put(reason, false));
+        var open = new TreeMap<String, Boolean>();
+        Ranking.gateKeys().forEach(gate -> open.put(gate, false));
 
         assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open))
                         .rank()))

@@ -19,7 +19,6 @@ import org.spanroom.model.Condition;
 import org.spanroom.model.Contents;
 import org.spanroom.model.Duct;
 import org.spanroom.model.EndPull;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Friction;
 import org.spanroom.model.FrictionUse;
 import org.spanroom.model.Innerduct;
@@ -37,6 +36,7 @@ import org.spanroom.model.Service;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Term;
+import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.Vault;
 import org.spanroom.model.VaultSite;
 
@@ -131,7 +131,7 @@ final class HandMade {
         var bends = turnDeg == 0
                 ? Bends.NONE
                 : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
-        var room = new Room(7854, 0.5, 0.1, 3000, 1, positionsBefore, 3, newCables, "", Optional.empty());
+        var room = new Room(7854, 0.5, 0.1, 3000, 1, positionsBefore, 3, newCables, "");
         return new Assessment(span, bends, room, pull(), permits);
     }
 
@@ -160,7 +160,7 @@ final class HandMade {
 
     private PullAssessment pull() {
         if (contents.innerducts().isEmpty() || directBuried) {
-            return PullAssessment.nothing(Exclusion.NO_INNERDUCT);
+            return PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
         }
         var pulls = contents.innerducts().stream()
                 .map(innerduct ->

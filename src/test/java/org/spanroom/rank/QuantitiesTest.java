@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,7 @@ class QuantitiesTest {
     @Test
     void avoidedPermitsAreCounted() {
         var one = HandMade.sound();
-        one.permits = new Permits(List.of(), List.of("lane"), List.of("cut", "heritage"), false, 0);
+        one.permits = new Permits(List.of(), List.of("lane"), List.of("cut", "heritage"), Map.of());
 
         assertThat(of(Criterion.PERMITS_AVOIDED, one)).isEqualTo(2);
     }
@@ -88,11 +89,11 @@ class QuantitiesTest {
             default -> {}
         }
 
-        assertThat(of(Criterion.KNOWLEDGE, one)).isCloseTo(100 * of23 / 23, within(1e-9));
+        assertThat(of(Criterion.KNOWLEDGE, one)).isEqualTo(Math.round(10_000 * of23 / 23) / 100.0);
     }
 
     private double of(Criterion criterion, HandMade one) {
-        return quantities.of(criterion, one.assessed());
+        return criterion.quantity(one.assessed(), quantities);
     }
 
     private static VaultSite site(Answer water, String surface) {

@@ -1,0 +1,132 @@
+package org.spanroom.rank;
+
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Caution;
+import org.spanroom.model.InnerductPull;
+import org.spanroom.model.LimitKind;
+import org.spanroom.model.PullAssessment;
+import org.spanroom.model.PullChoice;
+import org.spanroom.model.SpanEnd;
+import org.spanroom.model.Term;
+import org.spanroom.model.ZoneRule;
+
+/**
+ * A caution: its words, and when it is given. The lower-case name is its word in columns; cautions are listed in this order.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
+enum CautionKind {
+    EMBARGO(
+            "an embargo forbids work that disturbs the cables",
+            span -> span.recorded()
+                    .embargoUntil()
+                    .filter(span.rules()::isToCome)
+                    .isPresent(),
+            span -> " up to " + span.recorded().embargoUntil().orElseThrow()),
+    CIRCUITS_AT_RISK(
+            "the cables carry recorded circuits",
+            span -> span.recorded().circuitsAtRisk().orElse(0) > 0,
+            span -> ": " + span.recorded().circuitsAtRisk().orElse(0)),
+    JOINT_OWNERS(
+            "others own the duct too and must be asked",
+            span -> !span.recorded().jointOwners().isBlank(),
+            span -> ": " + span.recorded().jointOwners()),
+    CONTENTS_CANNOT_FIT(
+            "the recorded contents do not go into the recorded bore: a record is wrong",
+            span -> span.room().findContradiction().isPresent()),
+    PULL_FROM_OTHER_END(
+            "no live cable can be held for the better end: pull from the other, at the other end's forces",
+            span -> WorkingEnd.isOther(span.assessment())),
+    BAD_FRICTION("friction in its bad state may stop the pull", CautionKind::badFrictionStops),
+    MAY_JAM(
+            "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
+            span -> span.room().proposal().filter(PullChoice::mayJam).isPresent()),
+    MANY_BENDS("the bends add up to more than the total to warn at", span -> warns(span, LimitKind.TOTAL_BENDS)),
+    LONG_SECTION(
+            "the span is longer than the section length to warn at", span -> warns(span, LimitKind.SECTION_LENGTH)),
+    WATER(
+            "the duct is flooded, or water stands in one of the vaults",
+            span -> span.duct().flooded()
+                    || span.span().from().site().water() == Answer.YES
+                    || span.span().to().site().water() == Answer.YES),
+    NIGHT_ONLY(
+            "work is allowed at night only", span -> span.assessment().permits().isUnder(ZoneRule.NIGHT_ONLY)),
+    EMPTY_DUCT_UNPROVED(
+            "an empty duct of unrecorded or oval bore lies in the same bank: look at that first",
+            span -> span.emptyDucts().findUnproved(span.span()).isPresent()),
+    CONTENTS_ASSUMED(
+            "how many innerducts or cables there are, or whether they are live, was assumed",
+            assumed(Term.INNERDUCT_COUNT, Term.CABLE_COUNT, Term.IN_SERVICE)),
+    SIZES_ASSUMED(
+            "a size of duct, innerduct or cable was assumed",
+            assumed(
+                    Term.INSIDE_DIAMETER,
+                    Term.INNERDUCT_OUTSIDE_DIAMETER,
+                    Term.INNERDUCT_SDR,
+                    Term.CABLE_OUTSIDE_DIAMETER,
+                    Term.CABLE_MASS));
+
+    private final Caution caution;
+    private final Predicate<SpanFacts> condition;
+    private final Function<SpanFacts, String> detail;
+
+    CautionKind(String explanation, Predicate<SpanFacts> condition) {
+        this(explanation, condition, span -> "");
+    }
+
+    /** @param detail what is recorded, to follow the explanation; asked only where the caution is given */
+    CautionKind(String explanation, Predicate<SpanFacts> condition, Function<SpanFacts, String> detail) {
+        this.caution = new Caution(name().toLowerCase(Locale.ROOT), explanation);
+        this.condition = condition;
+        this.detail = detail;
+    }
+
+    String key() {
+        return caution.key();
+    }
+
+    boolean holds(SpanFacts span) {
+        return condition.test(span);
+    }
+
+    /** Returns the caution without what is recorded of a span. */
+    Caution caution() {
+        return caution;
+    }
+
+    /** Returns the caution as it is given for a span. */
+    Caution caution(SpanFacts span) {
+        String recorded = detail.apply(span);
+        return recorded.isEmpty() ? caution : new Caution(key(), caution.explanation() + recorded);
+    }
+
+    private static Predicate<SpanFacts> assumed(Term... terms) {
+        Set<Term> wanted = Set.of(terms);
+        return span -> !Collections.disjoint(span.duct().assumed(), wanted);
+    }
+
+    private static boolean warns(SpanFacts span, LimitKind limit) {
+        return span.assessment().pull().warnings().contains(limit);
+    }
+
+    private static boolean badFrictionStops(SpanFacts span) {
+        PullAssessment pull = span.assessment().pull();
+        return pull.outcome().isPossible()
+                && WorkingEnd.find(span.assessment())
+                        .filter(end -> badFrictionStops(pull, end))
+                        .isPresent();
+    }
+
+    private static boolean badFrictionStops(PullAssessment pull, SpanEnd end) {
+        for (InnerductPull one : pull.pulls()) {
+            if (one.from(end).use().badRatio() > 1) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

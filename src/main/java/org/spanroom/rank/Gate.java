@@ -1,0 +1,135 @@
+package org.spanroom.rank;
+
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Condition;
+import org.spanroom.model.Exclusion;
+import org.spanroom.model.PullOutcome;
+import org.spanroom.model.Service;
+import org.spanroom.model.Unrecoverable;
+
+/**
+ * A gate: the reason that keeps a span out of the ranking, when it holds, and what that answer rests on. The lower-case name is the
+ * reason's word in columns and the key of its switch in {@code config/scoring.yaml}, which says whether the gate is shut.
+ *
+ * <p>The order is that in which reasons are given: first that nothing is there to recover, then that it cannot be done, then that
+ * it may not be done, then that it need not be done or gives nothing. A reason that would follow from a more basic one does not
+ * hold: where no known innerduct can leave a duct, nothing is asked about pulling it and no room is missed.
+ */
+@SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
+enum Gate {
+    CONTENTS_UNKNOWN(
+            Unrecoverable.CONTENTS_UNKNOWN.explanation(),
+            span -> !span.contents().known(),
+            span -> span.contents().known()
+                    ? "the contents are known"
+                    : Unrecoverable.CONTENTS_UNKNOWN.explanation()),
+    NO_INNERDUCT(
+            Unrecoverable.NO_INNERDUCT.explanation(),
+            span -> !span.mayHoldInnerduct(),
+            span -> count(span.contents().innerducts().size(), "innerduct")),
+    NO_OUTER_DUCT(
+            Unrecoverable.NO_OUTER_DUCT.explanation(),
+            span -> span.duct().directBuried(),
+            span -> span.duct().directBuried() ? "recorded as buried directly" : "not recorded as buried directly"),
+    DUCT_COLLAPSED(
+            "the duct is recorded as collapsed",
+            span -> span.duct().condition() == Condition.COLLAPSED,
+            span -> words(span.duct().condition())),
+    DUCT_BLOCKED(
+            "the duct is recorded as blocked",
+            span -> span.duct().condition() == Condition.BLOCKED,
+            span -> words(span.duct().condition())),
+    INNERDUCT_FIXED(
+            "the innerduct is grouted in or otherwise held over its length",
+            span -> span.mayHoldInnerduct() && span.recorded().innerductFixed() == Answer.YES,
+            span -> SpanFacts.words(span.recorded().innerductFixed())),
+    SPLICE_INSIDE(
+            "a cable is spliced between the vaults: no innerduct passes over the splice",
+            span -> span.mayHoldInnerduct() && span.recorded().spliceInside() == Answer.YES,
+            span -> SpanFacts.words(span.recorded().spliceInside())),
+    NO_CABLE_HOLD(
+            "no live cable can be held at the vault that the pull needs as its anchor",
+            span -> WorkingEnd.isMissing(span.assessment()),
+            span -> WorkingEnd.words(span.assessment())),
+    SERVICE_UNKNOWN(
+            "nobody knows whether a cable is live",
+            span -> span.mayHoldInnerduct() && span.hasCable(Service.UNKNOWN),
+            span -> Services.words(span.contents().cables())),
+    ALL_CABLES_DEAD(
+            "every cable is recorded as dead: remove the cables first, then the innerducts are plain scrap",
+            span -> span.mayHoldInnerduct()
+                    && span.hasCable(Service.DEAD)
+                    && !span.hasCable(Service.LIVE)
+                    && !span.hasCable(Service.UNKNOWN),
+            span -> Services.words(span.contents().cables())),
+    OWNER_CONSENT_MISSING(
+            "the owner, or a joint owner, has not agreed to the work",
+            span -> span.recorded().ownerConsent() == Answer.NO
+                    || (span.recorded().ownerConsent() == Answer.UNKNOWN
+                            && span.rules().unknownConsentExcludes()),
+            span -> "consent: " + SpanFacts.words(span.recorded().ownerConsent())),
+    LOOSE_CABLE_FORBIDDEN(
+            "the owner's rule lets no cable lie in the duct without an innerduct",
+            span -> span.mayHoldInnerduct()
+                    && span.recorded().looseCableAllowed() == Answer.NO
+                    && !span.rules().oldCablesGetCells(),
+            span -> "loose cable allowed: " + SpanFacts.words(span.recorded().looseCableAllowed())
+                    + (span.rules().oldCablesGetCells()
+                            ? "; the old cables go into cells"
+                            : "; the old cables stay loose")),
+    EMPTY_DUCT_IN_BANK(
+            "a sound empty duct lies in the same bank between the same vaults: use that first",
+            span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),
+            span -> span.emptyDucts().words(span.span())),
+    PULL_FAILS(
+            "on paper the innerducts can come out at neither end",
+            span -> span.assessment().pull().outcome() instanceof PullOutcome.FromNeither,
+            span -> span.assessment().pull().outcome().summary()),
+    NO_ROOM_GAINED(
+            "nothing more fits after recovery than before",
+            span -> span.canLeave() && span.room().cablesGained() == 0,
+            span -> count(span.room().cablesGained(), "place") + " more for a cable");
+
+    private final Exclusion exclusion;
+    private final Predicate<SpanFacts> condition;
+    private final Function<SpanFacts, String> evidence;
+
+    @SuppressWarnings("EnumOrdinal") // the order of reasons is that of the gates
+    Gate(String explanation, Predicate<SpanFacts> condition, Function<SpanFacts, String> evidence) {
+        this.exclusion = new Exclusion(ordinal(), name().toLowerCase(Locale.ROOT), explanation);
+        this.condition = condition;
+        this.evidence = evidence;
+    }
+
+    /** Returns the reason for which this gate excludes. */
+    Exclusion exclusion() {
+        return exclusion;
+    }
+
+    String key() {
+        return exclusion.key();
+    }
+
+    /** Returns whether the reason holds for a span, be the gate shut or open. */
+    boolean holds(SpanFacts span) {
+        return condition.test(span);
+    }
+
+    /** Returns what the answer rests on, in one phrase for people. */
+    String evidence(SpanFacts span) {
+        return evidence.apply(span);
+    }
+
+    private static String words(Condition condition) {
+        return condition == Condition.UNKNOWN
+                ? "the condition is not recorded"
+                : "recorded as " + condition.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String count(int number, String thing) {
+        return number == 1 ? "1 " + thing : number + " " + thing + "s";
+    }
+}
