@@ -2,6 +2,7 @@ package org.spanroom.input;
 
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,15 +22,15 @@ final class CatalogOffers {
     private final Map<Term, Offer> byTerm = new EnumMap<>(Term.class);
     private final Set<Term> taken = EnumSet.noneOf(Term.class);
     private final Set<String> rows = new TreeSet<>();
-    private BoreShape shape = BoreShape.ROUND;
 
     /**
      * What a row gives for one term.
      *
-     * @param kept in the unit that is kept; NaN for a shape
+     * @param kept in the unit that is kept; NaN for a word
+     * @param word one of ours; "" for a number
      * @param assumed whether a configured default names the row, not the data
      */
-    record Offer(String row, double kept, boolean assumed) {}
+    record Offer(String row, double kept, String word, boolean assumed) {}
 
     void clear() {
         byTerm.clear();
@@ -37,13 +38,16 @@ final class CatalogOffers {
         rows.clear();
     }
 
-    void offer(Term term, Offer offer) {
-        byTerm.put(term, offer);
+    void offer(Term term, String row, double kept, boolean isAssumed) {
+        byTerm.put(term, new Offer(row, kept, "", isAssumed));
     }
 
-    void offerShape(BoreShape offered, Offer offer) {
-        shape = offered;
-        byTerm.put(Term.BORE_SHAPE, offer);
+    void offerShape(String row, BoreShape shape, boolean isAssumed) {
+        byTerm.put(Term.BORE_SHAPE, new Offer(row, Double.NaN, word(shape), isAssumed));
+    }
+
+    private static String word(Object meaning) {
+        return meaning.toString().toLowerCase(Locale.ROOT);
     }
 
     Optional<Offer> find(Term term) {
@@ -55,17 +59,21 @@ final class CatalogOffers {
         return find(term).filter(offer -> !offer.assumed());
     }
 
-    Optional<BoreShape> findShape() {
-        return find(Term.BORE_SHAPE).map(offer -> shape);
-    }
-
-    /** Takes the offered value. */
-    double take(Term term, Offer offer) {
+    /** Takes what is offered. */
+    Offer take(Term term, Offer offer) {
         rows.add(offer.row());
         if (!offer.assumed()) {
             taken.add(term);
         }
-        return offer.kept();
+        return offer;
+    }
+
+    /** Returns how a recorded shape of the bore, the one word that rows give, disagrees with the row that the data names. */
+    Optional<String> otherWord(Term term, Object recorded) {
+        return findNamed(term)
+                .filter(offer -> !offer.word().equals(word(recorded)))
+                .map(offer -> "the bore is recorded as " + word(recorded) + ", the catalogue's '" + offer.row()
+                        + "' is " + offer.word());
     }
 
     /** Returns how a recorded value disagrees with the row that the data names; empty where it does not. */

@@ -2,16 +2,19 @@ package org.spanroom.input;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.spanroom.config.AssumedValues;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ValueWords;
+import org.spanroom.finding.FindingCode;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Catalog;
 import org.spanroom.model.Term;
 
 /**
  * Finds the rows of the catalogue that the data names, or that a default names where the data names none, and offers their sizes.
- * Each method returns what is wrong with a name, if anything is.
+ * A name that no single row has is a finding.
  */
 final class CatalogSizes {
     private static final int MOST_LISTED = 5;
@@ -40,29 +43,44 @@ final class CatalogSizes {
     /**
      * Offers the bore of an outer duct.
      *
-     * @param type the recorded type, which may tell rows of one size apart
+     * @param type the recorded type, which may distinguish rows of one size, as the recorded shape may
      */
-    Optional<String> offerDuct(CatalogOffers offers, String text, String type, Optional<BoreShape> recordedShape) {
-        List<Catalog.OuterDuct> rows = text.isEmpty() ? List.of() : ducts.find(text);
-        if (rows.size() != 1 && !text.isEmpty() && !type.isEmpty()) {
+    void offerDuct(TermValues values, String type) {
+        String text = name(values, Term.DUCT_SIZE, Term.INSIDE_DIAMETER);
+        List<Catalog.OuterDuct> rows = text.isEmpty() ? List.of() : ductsNamed(values, text, type);
+        boolean named = rows.size() == 1;
+        (named ? Optional.of(rows.get(0)) : assumedDuct).ifPresent(row -> {
+            values.offers().offer(Term.INSIDE_DIAMETER, row.name(), row.insideDiameterMm(), !named);
+            values.offers().offerShape(row.name(), row.boreShape(), !named);
+        });
+        check(
+                values,
+                Term.DUCT_SIZE,
+                named || text.isEmpty(),
+                () -> rows.isEmpty() ? ducts.unknown(text) : ambiguous(text, rows));
+    }
+
+    /** Returns the name of a catalogue row, which is missed only where nothing else could give the size. */
+    private static String name(TermValues values, Term term, Term size) {
+        return values.isMapped(size) ? values.textQuietly(term) : values.text(term);
+    }
+
+    private static void check(TermValues values, Term term, boolean isGood, Supplier<String> problem) {
+        if (!isGood) {
+            values.add(FindingCode.CATALOGUE_NAME_UNKNOWN, term, problem);
+        }
+    }
+
+    private List<Catalog.OuterDuct> ductsNamed(TermValues values, String text, String type) {
+        List<Catalog.OuterDuct> rows = ducts.find(text);
+        if (rows.size() != 1 && !type.isEmpty()) {
             List<Catalog.OuterDuct> ofType = ducts.find(type + " " + text);
             rows = ofType.isEmpty() ? rows : ofType;
         }
-        if (rows.size() > 1 && recordedShape.isPresent()) {
-            rows = rows.stream()
-                    .filter(row -> row.boreShape() == recordedShape.get())
-                    .toList();
-        }
-        boolean named = rows.size() == 1;
-        (named ? Optional.of(rows.get(0)) : assumedDuct).ifPresent(row -> {
-            var offer = new CatalogOffers.Offer(row.name(), row.insideDiameterMm(), !named);
-            offers.offer(Term.INSIDE_DIAMETER, offer);
-            offers.offerShape(row.boreShape(), new CatalogOffers.Offer(row.name(), Double.NaN, !named));
-        });
-        if (named || text.isEmpty()) {
-            return Optional.empty();
-        }
-        return Optional.of(rows.isEmpty() ? ducts.unknown(text) : ambiguous(text, rows));
+        BoreShape shape = values.words().shape().get(ValueWords.fold(values.textQuietly(Term.BORE_SHAPE)));
+        return rows.size() > 1 && shape != null
+                ? rows.stream().filter(row -> row.boreShape() == shape).toList()
+                : rows;
     }
 
     private static String ambiguous(String text, List<Catalog.OuterDuct> rows) {
@@ -82,22 +100,22 @@ final class CatalogSizes {
     }
 
     /** Offers outside diameter and wall of an innerduct; the diameter alone where only its nominal size is named. */
-    Optional<String> offerInnerduct(CatalogOffers offers, String text) {
+    void offerInnerduct(TermValues values) {
+        String text = name(values, Term.INNERDUCT_SIZE, Term.INNERDUCT_OUTSIDE_DIAMETER);
         List<Catalog.InnerductSize> rows = text.isEmpty() ? List.of() : innerducts.find(text);
         boolean named = !rows.isEmpty() && sameDiameter(rows);
-        if (!named) {
-            assumedInnerduct.ifPresent(row -> offer(offers, row, true));
-            return text.isEmpty() ? Optional.empty() : Optional.of(innerducts.unknown(text));
-        }
-        Catalog.InnerductSize first = rows.get(0);
-        if (rows.size() == 1) {
-            offer(offers, first, false);
+        if (named && rows.size() > 1) {
+            Catalog.InnerductSize any = rows.get(0);
+            values.offers()
+                    .offer(
+                            Term.INNERDUCT_OUTSIDE_DIAMETER,
+                            any.nominalSize() + " of any series",
+                            any.outsideDiameterMm(),
+                            false);
         } else {
-            offers.offer(
-                    Term.INNERDUCT_OUTSIDE_DIAMETER,
-                    new CatalogOffers.Offer(first.nominalSize() + " of any series", first.outsideDiameterMm(), false));
+            (named ? Optional.of(rows.get(0)) : assumedInnerduct).ifPresent(row -> offer(values.offers(), row, !named));
         }
-        return Optional.empty();
+        check(values, Term.INNERDUCT_SIZE, named || text.isEmpty(), () -> innerducts.unknown(text));
     }
 
     private static boolean sameDiameter(List<Catalog.InnerductSize> rows) {
@@ -111,20 +129,20 @@ final class CatalogSizes {
     private static void offer(CatalogOffers offers, Catalog.InnerductSize row, boolean assumed) {
         double outsideMm = row.outsideDiameterMm();
         double wallMm = row.minimumWallMm();
-        offers.offer(Term.INNERDUCT_OUTSIDE_DIAMETER, new CatalogOffers.Offer(row.name(), outsideMm, assumed));
-        offers.offer(Term.INNERDUCT_WALL, new CatalogOffers.Offer(row.name(), wallMm, assumed));
-        offers.offer(Term.INNERDUCT_SDR, new CatalogOffers.Offer(row.name(), outsideMm / wallMm, assumed));
+        offers.offer(Term.INNERDUCT_OUTSIDE_DIAMETER, row.name(), outsideMm, assumed);
+        offers.offer(Term.INNERDUCT_WALL, row.name(), wallMm, assumed);
+        offers.offer(Term.INNERDUCT_SDR, row.name(), outsideMm / wallMm, assumed);
     }
 
     /** Offers outside diameter and mass of a cable. */
-    Optional<String> offerCable(CatalogOffers offers, String text) {
+    void offerCable(TermValues values) {
+        String text = name(values, Term.CABLE_TYPE, Term.CABLE_OUTSIDE_DIAMETER);
         List<Catalog.DesignCable> rows = text.isEmpty() ? List.of() : cables.find(text);
         boolean named = rows.size() == 1;
         (named ? Optional.of(rows.get(0)) : assumedCable).ifPresent(row -> {
-            offers.offer(
-                    Term.CABLE_OUTSIDE_DIAMETER, new CatalogOffers.Offer(row.name(), row.outsideDiameterMm(), !named));
-            offers.offer(Term.CABLE_MASS, new CatalogOffers.Offer(row.name(), row.massKgPerM(), !named));
+            values.offers().offer(Term.CABLE_OUTSIDE_DIAMETER, row.name(), row.outsideDiameterMm(), !named);
+            values.offers().offer(Term.CABLE_MASS, row.name(), row.massKgPerM(), !named);
         });
-        return named || text.isEmpty() ? Optional.empty() : Optional.of(cables.unknown(text));
+        check(values, Term.CABLE_TYPE, named || text.isEmpty(), () -> cables.unknown(text));
     }
 }

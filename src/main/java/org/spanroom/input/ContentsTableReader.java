@@ -49,7 +49,7 @@ final class ContentsTableReader {
     private final RunConfig config;
     private final FindingLog findings;
     private final CappedLog log;
-    private final ContentsRow.Context context;
+    private final ItemReader reader;
     private final Map<String, DuctItems> items = new LinkedHashMap<>();
     private final Rejections rejections = new Rejections();
     private long rows;
@@ -60,7 +60,7 @@ final class ContentsTableReader {
         this.config = config;
         this.findings = findings;
         this.log = new CappedLog(findings, String.valueOf(file.getFileName()));
-        this.context = new ContentsRow.Context(config, log, new CatalogSizes(config), WordMeanings.of(config.values()));
+        this.reader = new ItemReader(new CatalogSizes(config));
     }
 
     long rows() {
@@ -84,9 +84,10 @@ final class ContentsTableReader {
             if (!records.hasNext()) {
                 throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
             }
-            Map<String, Integer> columns = columns(records.next());
+            var row = new ContentsRow(config, log, columns(records.next()));
             while (records.hasNext()) {
-                row(records.next(), columns, parser.getCurrentLineNumber());
+                row.start(records.next(), parser.getCurrentLineNumber());
+                take(row);
                 limited.next();
             }
         } catch (IOException | UncheckedIOException e) {
@@ -143,36 +144,29 @@ final class ContentsTableReader {
         return columns;
     }
 
-    private void row(CSVRecord record, Map<String, Integer> columns, long line) {
+    private void take(ContentsRow row) {
         rows++;
-        var row = new ContentsRow(context, record, columns, line);
-        if (taken(row)) {
+        if (isTaken(row)) {
             used++;
         } else {
             rejections.count(FindingCode.CONTENTS_ROW_UNUSABLE);
         }
     }
 
-    private boolean taken(ContentsRow row) {
+    private boolean isTaken(ContentsRow row) {
         Optional<String> runOn = row.runOn();
         if (runOn.isPresent()) {
-            return unusable(row, runOn.get());
+            return row.unusable(runOn.get());
         }
         if (row.duct().isEmpty()) {
-            return unusable(row, "it names no duct");
+            return row.unusable("it names no duct");
         }
         String kind = row.cell("kind").toLowerCase(Locale.ROOT);
-        DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems());
+        DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems(reader));
         return switch (kind) {
             case "innerduct" -> listed.addInnerduct(row);
             case "cable" -> listed.addCable(row);
-            default -> unusable(row, "its kind is '" + row.cell("kind") + "', not innerduct or cable");
+            default -> row.unusable("its kind is '" + row.cell("kind") + "', not innerduct or cable");
         };
-    }
-
-    private boolean unusable(ContentsRow row, String why) {
-        log.add(Finding.of(
-                FindingCode.CONTENTS_ROW_UNUSABLE, log.source(), row.id(), "line " + row.line() + ": " + why));
-        return false;
     }
 }

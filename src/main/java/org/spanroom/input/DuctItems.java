@@ -15,33 +15,33 @@ import org.spanroom.model.Term;
 
 /** The items of one duct while its rows are read, which may come in any order. */
 final class DuctItems {
-    private final Map<String, Pipe> pipes = new LinkedHashMap<>();
+    private final ItemReader reader;
+    private final Map<String, ItemReader.Pipe> pipes = new LinkedHashMap<>();
     private final List<Inserted> cables = new ArrayList<>();
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
     private CatalogUse catalogUse = CatalogUse.NONE;
 
-    /** An innerduct without what lies in it. */
-    private record Pipe(double outsideMm, double wallMm) {}
+    DuctItems(ItemReader reader) {
+        this.reader = reader;
+    }
 
     /** A cable with the name of the item that it lies in, or "" for the duct. */
-    private record Inserted(Cable cable, String inside, ContentsRow.RowPlace place) {}
+    private record Inserted(Cable cable, String inside, ContentsRow.Place place) {}
 
     /** Takes an innerduct from its row; false and a finding if the row does not give one. */
     boolean addInnerduct(ContentsRow row) {
         if (!row.cell("inside").isEmpty()) {
-            row.tell(
+            row.add(
                     FindingCode.UNUSABLE_VALUE,
                     "inside",
-                    "an innerduct inside '" + row.cell("inside") + "' is taken as lying in the duct itself");
+                    () -> "an innerduct inside '" + row.cell("inside") + "' is taken as lying in the duct itself");
         }
-        row.offerInnerduct();
-        double outsideMm = row.outsideMm(Term.INNERDUCT_OUTSIDE_DIAMETER);
-        double wallMm = row.wallMm(outsideMm);
-        if (!(outsideMm > 0) || !(wallMm > 0) || 2 * wallMm >= outsideMm) {
+        ItemReader.Pipe pipe = reader.pipe(row);
+        if (!pipe.isUsable()) {
             return row.unusable("its outside diameter or wall is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "innerduct-" + (pipes.size() + 1) : row.cell("item");
-        if (pipes.putIfAbsent(item, new Pipe(outsideMm, wallMm)) != null) {
+        if (pipes.putIfAbsent(item, pipe) != null) {
             return row.unusable("the duct has an innerduct '" + item + "' already");
         }
         noteSources(row);
@@ -50,20 +50,17 @@ final class DuctItems {
 
     private void noteSources(ContentsRow row) {
         assumed.addAll(row.assumed());
-        catalogUse = catalogUse.and(row.catalogUse());
+        catalogUse = catalogUse.and(row.offers().use());
     }
 
     /** Takes a cable from its row; false and a finding if the row does not give one. */
     boolean addCable(ContentsRow row) {
-        row.offerCable();
-        double outsideMm = row.outsideMm(Term.CABLE_OUTSIDE_DIAMETER);
-        double massKgPerM = row.massKgPerM();
-        if (!(outsideMm > 0) || !(massKgPerM >= 0)) {
+        ItemReader.CableKind cable = reader.cable(row);
+        if (!cable.isUsable()) {
             return row.unusable("its outside diameter or mass is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
-        var cable = new Cable(item, outsideMm, massKgPerM, row.service(), row.mayMove());
-        cables.add(new Inserted(cable, row.cell("inside"), row.place()));
+        cables.add(new Inserted(cable.named(item), row.cell("inside"), row.place()));
         noteSources(row);
         return true;
     }
@@ -80,10 +77,11 @@ final class DuctItems {
             List<Cable> home = inserted.inside().isEmpty() ? loose : inside.get(inserted.inside());
             if (home == null) {
                 inserted.place()
-                        .tell(
+                        .add(
                                 FindingCode.UNUSABLE_VALUE,
                                 "inside",
-                                "the duct has no innerduct '" + inserted.inside() + "'; the cable is taken as loose");
+                                () -> "the duct has no innerduct '" + inserted.inside()
+                                        + "'; the cable is taken as loose");
                 home = loose;
             }
             home.add(inserted.cable());

@@ -11,7 +11,6 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
@@ -27,7 +26,6 @@ final class VaultReader implements FeatureReader {
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
-    private final WordMeanings words;
     private final OrdinateSuspicion suspicion;
     private final List<Vault> vaults = new ArrayList<>();
     private final Set<String> ids = new HashSet<>();
@@ -41,7 +39,6 @@ final class VaultReader implements FeatureReader {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
-        this.words = WordMeanings.of(config.values());
         this.suspicion = new OrdinateSuspicion(crs);
     }
 
@@ -133,14 +130,10 @@ final class VaultReader implements FeatureReader {
         double volumeM3 = values.numberOrAssumed(Term.VAULT_VOLUME);
         var site = new VaultSite(
                 Double.isNaN(volumeM3) ? OptionalDouble.empty() : OptionalDouble.of(volumeM3),
-                answer(Term.VAULT_WATER),
+                values.answer(Term.VAULT_WATER),
                 values.textOrAssumed(Term.VAULT_SURFACE).intern(),
-                answer(Term.CABLE_HOLD));
+                values.answer(Term.CABLE_HOLD));
         return interner.one(site);
-    }
-
-    private Answer answer(Term term) {
-        return values.meaning(term, words.answer(), WordMeanings.OUR_ANSWER, Answer.UNKNOWN);
     }
 
     private String unusedId(String id) {
