@@ -23,7 +23,10 @@ public final class BendAccuracy {
 
     /** Prints the figures; arguments: number of spans, seed. */
     public static void main(String[] args) {
-        System.out.print(measure(Long.parseLong(args[1]), Integer.parseInt(args[0]), ShippedConfig.get().bend())
+        System.out.print(measure(
+                        Long.parseLong(args[1]),
+                        Integer.parseInt(args[0]),
+                        ShippedConfig.get().bend())
                 .toText());
     }
 

@@ -33,7 +33,9 @@ final class FlagSets {
                 throw Binder.missing(section, key, name);
             }
             boolean isSet = entry == null
-                    ? given.value().filter(before -> ((Set<?>) before).contains(word)).isPresent()
+                    ? given.value()
+                            .filter(before -> ((Set<?>) before).contains(word))
+                            .isPresent()
                     : Binder.flag(Binder.scalar(entry.value(), key), key);
             if (isSet) {
                 set.add(word);

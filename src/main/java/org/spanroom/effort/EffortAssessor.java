@@ -58,8 +58,7 @@ public final class EffortAssessor {
 
     /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
     public double siteHours(Span span, int innerductsOut, int sleeves) {
-        var room =
-                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
+        var room = new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
         var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
         return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
     }

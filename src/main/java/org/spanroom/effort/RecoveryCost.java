@@ -59,7 +59,8 @@ final class RecoveryCost {
     }
 
     private double labour(SiteWork.Plan plan) {
-        double premiumRatio = span.isUnder(ZoneRule.NIGHT_ONLY) ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
+        double premiumRatio =
+                span.isUnder(ZoneRule.NIGHT_ONLY) ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
         return account.book(CostItem.LABOUR, "", crewHours(plan), RateKey.LABOUR_MONEY_PER_HOUR, rows, premiumRatio);
     }
 

@@ -74,7 +74,8 @@ final class SiteWork {
     }
 
     double windowHours() {
-        return account.rate(span.isUnder(ZoneRule.NIGHT_ONLY) ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
+        return account.rate(
+                span.isUnder(ZoneRule.NIGHT_ONLY) ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
     }
 
     private double daily(int shifts) {

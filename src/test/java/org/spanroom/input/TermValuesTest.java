@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.AssumedValues;
 import org.spanroom.config.RunConfig;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.BoreShape;
 import org.spanroom.model.Term;
@@ -22,7 +23,7 @@ import org.spanroom.model.Unit;
 
 /** The rule of what counts for a term, by itself: recorded, else the catalogue's, else the default; and what is a finding. */
 class TermValuesTest {
-    private static final AssumedValues DEFAULTS = AssumedValues.defaults();
+    private static final AssumedValues DEFAULTS = ShippedConfig.get().assumed();
 
     /** Values of a map, in inches where they are sizes. */
     private static final class Fake extends TermValues {
@@ -32,7 +33,7 @@ class TermValuesTest {
                 Term.INSIDE_DIAMETER, Term.CABLE_OUTSIDE_DIAMETER, Term.INNERDUCT_COUNT, Term.BORE_SHAPE, Term.FLOODED);
 
         Fake() {
-            super(RunConfig.defaults());
+            super(ShippedConfig.get());
         }
 
         @Override
