@@ -31,7 +31,8 @@ public final class ShippedConfig {
     /** Returns what stands in where a config says nothing. */
     static StandIn standIn() {
         StandIn whole = () -> Optional.of(get());
-        return whole.with(filedSections());
+        StandIn noInputs = () -> Optional.of(InputConfig.NONE);
+        return whole.with(Map.of("inputs", noInputs)).with(filedSections());
     }
 
     /** Returns the config of a main file that must name every key but those of the sections in files of their own. */
