@@ -31,9 +31,7 @@ final class FlagSets {
         for (Object word : words(component)) {
             String key = Binder.word(word);
             ConfigNode.Entry entry = section.entries().get(key);
-            boolean isSet = entry == null
-                    ? before.contains(word)
-                    : Binder.flag(Binder.scalar(entry.value(), key), key);
+            boolean isSet = entry == null ? before.contains(word) : Binder.flag(Binder.scalar(entry.value(), key), key);
             if (isSet) {
                 set.add(word);
             }

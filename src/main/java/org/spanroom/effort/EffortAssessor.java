@@ -22,7 +22,6 @@ import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.VaultWork;
 import org.spanroom.model.WorkTime;
-import org.spanroom.model.ZoneRule;
 
 /**
  * Reckons what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
@@ -58,8 +57,7 @@ public final class EffortAssessor {
 
     /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
     public double siteHours(Span span, int innerductsOut, int sleeves) {
-        var room =
-                new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
+        var room = new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
         var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
         return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
     }
@@ -153,7 +151,7 @@ public final class EffortAssessor {
                 plan.siteHours(),
                 new RecoveryCost(span, account).crewHours(plan),
                 plan.shifts(),
-                span.isUnder(ZoneRule.NIGHT_ONLY),
+                work.isAtNight(),
                 work.dailyAt(SpanEnd.A, 1),
                 work.dailyAt(SpanEnd.B, 1),
                 plan.fitsWindow());

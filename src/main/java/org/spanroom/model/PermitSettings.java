@@ -203,13 +203,7 @@ public record PermitSettings(
 
         private ZoneKind make(Set<ZoneRule> rules) {
             return new ZoneKind(
-                    keysOf(words),
-                    keysOf(atVault),
-                    keysOf(along),
-                    keysOf(newBuild),
-                    rules,
-                    recoveryDays,
-                    newBuildDays);
+                    keysOf(words), keysOf(atVault), keysOf(along), keysOf(newBuild), rules, recoveryDays, newBuildDays);
         }
     }
 }

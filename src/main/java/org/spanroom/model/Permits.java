@@ -34,10 +34,7 @@ public record Permits(
 
     /** Permits of which it is not known how long they take. */
     public Permits(
-            List<ZoneTouch> touches,
-            List<String> recoveryNeeds,
-            List<String> avoided,
-            Map<ZoneRule, RuledPart> rules) {
+            List<ZoneTouch> touches, List<String> recoveryNeeds, List<String> avoided, Map<ZoneRule, RuledPart> rules) {
         this(touches, recoveryNeeds, avoided, rules, 0, 0);
     }
 

@@ -17,10 +17,10 @@ public record RuledPart(double lengthM, Optional<LocalDate> until) {
     }
 
     static RuledPart of(List<ZoneTouch> touches) {
-        boolean forGood = touches.stream().anyMatch(touch -> touch.zone().until().isEmpty());
-        Optional<LocalDate> last = touches.stream()
-                .flatMap(touch -> touch.zone().until().stream())
-                .max(Comparator.naturalOrder());
+        boolean forGood =
+                touches.stream().anyMatch(touch -> touch.zone().until().isEmpty());
+        Optional<LocalDate> last =
+                touches.stream().flatMap(touch -> touch.zone().until().stream()).max(Comparator.naturalOrder());
         return new RuledPart(Permits.coveredM(touches), forGood ? Optional.empty() : last);
     }
 }

@@ -71,8 +71,7 @@ public enum ZoneRule {
     public static Map<ZoneRule, RuledPart> of(List<ZoneTouch> touches) {
         var parts = new EnumMap<ZoneRule, RuledPart>(ZoneRule.class);
         for (ZoneRule rule : values()) {
-            List<ZoneTouch> under =
-                    touches.stream().filter(rule::isMetBy).toList();
+            List<ZoneTouch> under = touches.stream().filter(rule::isMetBy).toList();
             if (!under.isEmpty()) {
                 parts.put(rule, RuledPart.of(under));
             }

@@ -101,7 +101,10 @@ final class PermitColumns {
     private static List<Column<RankedSpan>> under(ZoneRule rule) {
         if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
             return List.of(Column.flag(
-                    rule.shown().column(), rule.shown().shortColumn(), rule.shown().spanMeaning(), permits(p -> p.isUnder(rule))));
+                    rule.shown().column(),
+                    rule.shown().shortColumn(),
+                    rule.shown().spanMeaning(),
+                    permits(p -> p.isUnder(rule))));
         }
         return List.of(
                 Column.real(

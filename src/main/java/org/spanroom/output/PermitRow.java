@@ -140,10 +140,11 @@ record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, int piec
     }
 
     private static Column<PermitRow> under(ZoneRule rule) {
-        return Column.flag(rule.key(), rule.key(), rule.shown().zoneMeaning(), row -> row.touch()
-                .rule()
-                .rules()
-                .contains(rule));
+        return Column.flag(
+                rule.key(),
+                rule.key(),
+                rule.shown().zoneMeaning(),
+                row -> row.touch().rule().rules().contains(rule));
     }
 
     private static List<Column<PermitRow>> needs() {

@@ -38,7 +38,8 @@ final class ScoreColumns {
                         criterion.key() + "_value",
                         criterion.stem() + "_val",
                         4,
-                        "How good " + criterion.quantityColumn() + " is by the criterion's curve, 0 to 1, before weighting.",
+                        "How good " + criterion.quantityColumn()
+                                + " is by the criterion's curve, 0 to 1, before weighting.",
                         row -> part(row, criterion, place, Score.Part::valueRatio)));
     }
 
@@ -58,7 +59,8 @@ final class ScoreColumns {
     }
 
     /** Scores of one ranking have their parts at the same places; one from elsewhere may have none. */
-    private static OptionalDouble part(RankedSpan row, CriterionInfo criterion, int place, ToDoubleFunction<Score.Part> number) {
+    private static OptionalDouble part(
+            RankedSpan row, CriterionInfo criterion, int place, ToDoubleFunction<Score.Part> number) {
         Score score = row.score();
         boolean here = place < score.size() && score.criterion(place).equals(criterion);
         int found = here ? place : score.placeOf(criterion);

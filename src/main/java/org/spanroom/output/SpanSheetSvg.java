@@ -40,7 +40,12 @@ public final class SpanSheetSvg {
         this.crossSection = CrossSectionSvg.draw(
                 "Cross-section of duct " + span().duct().id(),
                 reckoning.ranked().assessment().room(),
-                reckoning.ranked().verdict().findBasic().map(Exclusion::explanation).orElse(""));
+                reckoning
+                        .ranked()
+                        .verdict()
+                        .findBasic()
+                        .map(Exclusion::explanation)
+                        .orElse(""));
         this.heightPx = HEIGHT_PX + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0);
         this.svg = new Svg(WIDTH_PX, heightPx, "Span " + span().id());
     }

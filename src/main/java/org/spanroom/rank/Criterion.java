@@ -16,19 +16,28 @@ enum Criterion {
     /** Cables that find a place afterwards and did not before. */
     ROOM_GAINED("cables", 0, "room", "cables_gained", (span, by) -> span.room().cablesGained()),
     /** How short of space the span is now: places that a cable could take today; the fewer the shorter. */
-    SHORTAGE("free places", 0, "short", "positions_before", (span, by) -> span.room()
-            .positionsBefore()),
+    SHORTAGE(
+            "free places",
+            0,
+            "short",
+            "positions_before",
+            (span, by) -> span.room().positionsBefore()),
     EASE_PULL(
             "percent used",
             2,
             "epull",
             "ease_pull_pct",
-            own("epull_pct", "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
+            own(
+                    "epull_pct",
+                    "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
             (span, by) -> WorkingEnd.utilisationPercent(span)),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
-    EASE_BENDS("degrees", 2, "ebend", "bend_total_deg", (span, by) -> span.bends()
-            .total()
-            .deg()),
+    EASE_BENDS(
+            "degrees",
+            2,
+            "ebend",
+            "bend_total_deg",
+            (span, by) -> span.bends().total().deg()),
     EASE_WATER(
             "wet places",
             0,
@@ -45,13 +54,19 @@ enum Criterion {
             (span, by) ->
                     by.drawbacks(span.span().from()) + by.drawbacks(span.span().to())),
     /** Money saved over new build on the same path for each unit of money spent on recovering. */
-    SAVING("saved per spent", 3, "save", "saving_ratio", (span, by) -> span.effort()
-            .map(Effort::savingRatio)
-            .orElse(0.0)),
+    SAVING(
+            "saved per spent",
+            3,
+            "save",
+            "saving_ratio",
+            (span, by) -> span.effort().map(Effort::savingRatio).orElse(0.0)),
     /** Permits that a new build on the same path would need and recovering does not. */
-    PERMITS_AVOIDED("permits", 0, "pavo", "permits_avoided_count", (span, by) -> span.permits()
-            .avoided()
-            .size()),
+    PERMITS_AVOIDED(
+            "permits",
+            0,
+            "pavo",
+            "permits_avoided_count",
+            (span, by) -> span.permits().avoided().size()),
     KNOWLEDGE(
             "percent",
             2,

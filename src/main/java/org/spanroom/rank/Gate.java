@@ -23,9 +23,7 @@ enum Gate {
     CONTENTS_UNKNOWN(
             Unrecoverable.CONTENTS_UNKNOWN.explanation(),
             span -> !span.contents().known(),
-            span -> span.contents().known()
-                    ? "the contents are known"
-                    : Unrecoverable.CONTENTS_UNKNOWN.explanation()),
+            span -> span.contents().known() ? "the contents are known" : Unrecoverable.CONTENTS_UNKNOWN.explanation()),
     NO_INNERDUCT(
             Unrecoverable.NO_INNERDUCT.explanation(),
             span -> !span.mayHoldInnerduct(),

@@ -55,8 +55,7 @@ public final class Ranking {
                 "criterion", settings.criteria().keySet(), criteria().stream().map(CriterionInfo::key));
         quantities = new Quantities(settings);
         gates = new Gates(
-                settings,
-                new SpanFacts.Rules(settings.unknownConsentExcludes(), room.oldCablesNeedCells(), onDate));
+                settings, new SpanFacts.Rules(settings.unknownConsentExcludes(), room.oldCablesNeedCells(), onDate));
         double sum = settings.criteria().values().stream()
                 .mapToDouble(ScoringSettings.Criterion::weightRatio)
                 .sum();
@@ -161,10 +160,7 @@ public final class Ranking {
     /** Returns a simulation that scores what it draws by this ranking. */
     public Simulation simulation(UncertaintySettings uncertainty) {
         return new Simulation(
-                uncertainty,
-                this::pointsOf,
-                criteria.indexOf(Criterion.EASE_PULL),
-                criteria.indexOf(Criterion.SAVING));
+                uncertainty, this::pointsOf, criteria.indexOf(Criterion.EASE_PULL), criteria.indexOf(Criterion.SAVING));
     }
 
     /** Returns the points that one criterion gives for a quantity. */

@@ -267,7 +267,8 @@ class ConfigReaderTest {
         assertThat(config.permit().kind("night_only").rules()).isEmpty();
         assertThat(config.permit().kind("parade").rules()).containsExactly(ZoneRule.CUT_BAN);
         assertThat(ConfigReader.asMap(config).toString())
-                .contains("parade={words=[], recovery_at_vault=[], recovery_along=[], new_build=[], cut_ban=true, night_only=false,");
+                .contains(
+                        "parade={words=[], recovery_at_vault=[], recovery_along=[], new_build=[], cut_ban=true, night_only=false,");
     }
 
     @Test

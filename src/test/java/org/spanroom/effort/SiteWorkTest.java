@@ -124,7 +124,11 @@ class SiteWorkTest {
     @Test
     void nightOnlyWorkCountsNights() {
         Effort night = EffortCase.span()
-                .permits(new Permits(List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
+                .permits(new Permits(
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
                 .rate(RateKey.NIGHT_WINDOW_HOURS, 4)
                 .effort();
 

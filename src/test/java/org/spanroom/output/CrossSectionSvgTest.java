@@ -65,7 +65,8 @@ class CrossSectionSvgTest {
     void aDuctThatNothingNewGoesIntoShowsTheReasonInsteadOfAnAfter() {
         Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.NO_OUTER_DUCT);
 
-        String drawing = CrossSectionSvg.draw("Duct 7", room, "the duct is a trench").orElseThrow();
+        String drawing =
+                CrossSectionSvg.draw("Duct 7", room, "the duct is a trench").orElseThrow();
 
         assertThat(drawing).contains("the duct is a trench").doesNotContain("After");
     }
@@ -100,17 +101,7 @@ class CrossSectionSvgTest {
                 OptionalDouble.empty(),
                 List.of());
         return new Room(
-                7854,
-                0.517,
-                0.066,
-                3650,
-                3,
-                1,
-                3,
-                9,
-                Room.SLEEVES_PER_DUCT,
-                Optional.of(section),
-                Optional.empty());
+                7854, 0.517, 0.066, 3650, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.of(section), Optional.empty());
     }
 
     private static List<String> circles(Document drawing) {

@@ -45,7 +45,8 @@ final class SampleResults {
     static final Caution WATER = new Caution("water", "the duct is flooded, or water stands in one of the vaults");
 
     private static final Caution JOINT_OWNERS = new Caution("joint_owners", "others own the duct too");
-    private static final Exclusion NO_INNERDUCT = new Exclusion(1, "no_innerduct", "no rigid innerduct lies in the duct");
+    private static final Exclusion NO_INNERDUCT =
+            new Exclusion(1, "no_innerduct", "no rigid innerduct lies in the duct");
     private static final Exclusion NO_CONSENT =
             new Exclusion(10, "owner_consent_missing", "the owner has not agreed to the work");
 
@@ -129,9 +130,7 @@ final class SampleResults {
 
     private static Score score() {
         return new Score(List.of(
-                part("room_gained", 7, 0.75, 0.6),
-                part("length", 222, 0.5, 0.3),
-                part("ease_bends", 90, 1, 0.1)));
+                part("room_gained", 7, 0.75, 0.6), part("length", 222, 0.5, 0.3), part("ease_bends", 90, 1, 0.1)));
     }
 
     private static Assessment assessment(String id, String owner) {

@@ -39,7 +39,13 @@ class CautionsTest {
                         one -> one.toSite =
                                 new VaultSite(OptionalDouble.empty(), Answer.YES, "roadway", Answer.UNKNOWN)),
                 with(CautionKind.BAD_FRICTION, one -> one.badFrictionRatio = 2.1),
-                with(CautionKind.NIGHT_ONLY, one -> one.permits = new Permits(List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty())))),
+                with(
+                        CautionKind.NIGHT_ONLY,
+                        one -> one.permits = new Permits(
+                                List.of(),
+                                List.of(),
+                                List.of(),
+                                Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty())))),
                 with(CautionKind.CONTENTS_ASSUMED, one -> one.assumed = EnumSet.of(Term.CABLE_COUNT)),
                 with(CautionKind.SIZES_ASSUMED, one -> one.assumed = EnumSet.of(Term.INSIDE_DIAMETER)));
     }
@@ -78,10 +84,7 @@ class CautionsTest {
         one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
         var ranking = new Ranking(ScoringSettings.defaults(), RoomSettings.defaults(), onDate);
 
-        assertThat(ranking.rank(List.of(one.assessed()))
-                        .get(0)
-                        .verdict()
-                        .cautionKeys())
+        assertThat(ranking.rank(List.of(one.assessed())).get(0).verdict().cautionKeys())
                 .isEqualTo(told ? List.of("embargo") : List.of());
     }
 

@@ -220,8 +220,10 @@ class GatesTest {
 
         var verdict = ranked(one, SHIPPED).verdict();
 
-        assertThat(verdict.exclusions().contains(Gate.NO_CABLE_HOLD.exclusion())).isEqualTo(expected.equals("missing"));
-        assertThat(verdict.cautions().contains(CautionKind.PULL_FROM_OTHER_END.caution())).isEqualTo(expected.equals("other"));
+        assertThat(verdict.exclusions().contains(Gate.NO_CABLE_HOLD.exclusion()))
+                .isEqualTo(expected.equals("missing"));
+        assertThat(verdict.cautions().contains(CautionKind.PULL_FROM_OTHER_END.caution()))
+                .isEqualTo(expected.equals("other"));
         assertThat(WorkingEnd.utilisationPercent(one.assessed()))
                 .isCloseTo(expected.equals("other") ? percentAtA : percentAtB, within(1e-9));
     }
@@ -265,7 +267,8 @@ class GatesTest {
 
         var verdict = verdictOf("one", one.assessed(), neighbour.assessed());
 
-        assertThat(verdict.exclusions().contains(Gate.EMPTY_DUCT_IN_BANK.exclusion())).isEqualTo(excludes);
+        assertThat(verdict.exclusions().contains(Gate.EMPTY_DUCT_IN_BANK.exclusion()))
+                .isEqualTo(excludes);
         assertThat(verdict.cautions().contains(CautionKind.EMPTY_DUCT_UNPROVED.caution()))
                 .isEqualTo(List.of("oval", "of unknown condition").contains(what));
     }
@@ -289,9 +292,7 @@ class GatesTest {
         List<GateAnswer> answers = ranking.gates(
                 assessed, SpanList.of(List.of(assessed.span(), empty.assessed().span())));
 
-        assertThat(answers)
-                .extracting(answer -> answer.gate().key())
-                .isEqualTo(Ranking.gateKeys());
+        assertThat(answers).extracting(answer -> answer.gate().key()).isEqualTo(Ranking.gateKeys());
         assertThat(answers).allSatisfy(answer -> assertThat(answer.evidence()).isNotBlank());
         assertThat(answers)
                 .filteredOn(GateAnswer::holds)
