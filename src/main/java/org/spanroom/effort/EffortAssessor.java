@@ -22,7 +22,6 @@ import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Unrecoverable;
 import org.spanroom.model.VaultWork;
 import org.spanroom.model.WorkTime;
-import org.spanroom.model.ZoneRule;
 
 /**
  * Reckons what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
@@ -152,7 +151,7 @@ public final class EffortAssessor {
                 plan.siteHours(),
                 new RecoveryCost(span, account).crewHours(plan),
                 plan.shifts(),
-                span.isUnder(ZoneRule.NIGHT_ONLY),
+                work.isAtNight(),
                 work.dailyAt(SpanEnd.A, 1),
                 work.dailyAt(SpanEnd.B, 1),
                 plan.fitsWindow());

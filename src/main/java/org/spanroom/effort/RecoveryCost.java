@@ -5,7 +5,6 @@ import org.spanroom.model.EffortQuantities;
 import org.spanroom.model.MaterialFlow;
 import org.spanroom.model.RateKey;
 import org.spanroom.model.RateRows;
-import org.spanroom.model.ZoneRule;
 
 /** The cost of recovering one span, item by item, and the material that the items go by. */
 final class RecoveryCost {
@@ -59,8 +58,7 @@ final class RecoveryCost {
     }
 
     private double labour(SiteWork.Plan plan) {
-        double premiumRatio =
-                span.isUnder(ZoneRule.NIGHT_ONLY) ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
+        double premiumRatio = work.isAtNight() ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
         return account.book(CostItem.LABOUR, "", crewHours(plan), RateKey.LABOUR_MONEY_PER_HOUR, rows, premiumRatio);
     }
 

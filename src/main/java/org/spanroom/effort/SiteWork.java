@@ -74,8 +74,12 @@ final class SiteWork {
     }
 
     double windowHours() {
-        return account.rate(
-                span.isUnder(ZoneRule.NIGHT_ONLY) ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
+        return account.rate(isAtNight() ? RateKey.NIGHT_WINDOW_HOURS : RateKey.DAY_WINDOW_HOURS, rows);
+    }
+
+    /** Returns whether the shifts are nights. */
+    boolean isAtNight() {
+        return span.isUnder(ZoneRule.NIGHT_ONLY);
     }
 
     private double daily(int shifts) {
