@@ -99,7 +99,8 @@ class CompareCommandTest {
 
     /** Makes a run with the shipped config, of which one line is another. */
     private static Path run(String name, String line) throws IOException {
-        String shipped = Files.readString(Path.of("config", "spanroom.yaml"));
+        String shipped = Files.readString(Path.of("config", "spanroom.yaml"))
+                .replace("../sample-gis", Path.of("sample-gis").toAbsolutePath().toString());
         Path config = runs.resolve(name + ".yaml");
         Files.writeString(config, line.isEmpty() ? shipped : shipped.replace("judged_by: dry ", line + " "));
         Path run = runs.resolve(name);
