@@ -111,7 +111,7 @@ final class DataDictionary {
      */
     static String text(SpanLayout layout) {
         var parts = new ArrayList<>(List.of(OPENING + files(), FOR_ALL));
-        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(SpanLayout.PLAIN))));
+        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(layout))));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
