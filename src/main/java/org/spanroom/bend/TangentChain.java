@@ -6,7 +6,7 @@ package org.spanroom.bend;
  *
  * <p>Unknowns, three for each straight and arc: direction and offset of a straight, radius of the arc that follows it. The
  * centre of an arc follows from the two straights and the radius. Each vertex has one residual, its signed distance to the
- * left of the path; which piece it belongs to follows from its order and from the points of contact, anew in each pass.
+ * left of the path; which piece it belongs to follows from its order and from the points of contact, again in each pass.
  * Since offset and radius enter every residual continuously over a point of contact, the sum of squares has no jumps there.
  *
  * <p>Valid for deflections between {@value #LEAST_TURN_RAD} and {@value #MOST_TURN_RAD} radians.
@@ -154,7 +154,7 @@ final class TangentChain {
         return true;
     }
 
-    /** Finds the centre and the points of contact of an arc anew. */
+    /** Finds the center and the points of contact of an arc again. */
     void placeCentre(int arc) {
         int next = arc + 1;
         double sinTurn = side[arc] * Math.sin(turnRad(arc));

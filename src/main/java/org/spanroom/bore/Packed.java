@@ -2,7 +2,7 @@ package org.spanroom.bore;
 
 import org.spanroom.model.PackingOutcome;
 
-/** The answer to a {@link PackingTask}. Immutable: nobody writes to the centres, which answers share. */
+/** The answer to a {@link PackingTask}. Immutable by convention: answers share the array of centers, so no caller may write to it. */
 final class Packed {
     private final PackingOutcome outcome;
     private final double leastBoreMm;

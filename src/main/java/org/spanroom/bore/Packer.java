@@ -148,7 +148,7 @@ final class Packer {
         return list.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** Whoever comes second has worked out the same. */
+    /** A second thread has calculated the same answer. */
     private static Packed keep(ConcurrentMap<PackingTask, Packed> known, PackingTask task, Packed packed) {
         Packed first = known.putIfAbsent(task, packed);
         return first == null ? packed : first;

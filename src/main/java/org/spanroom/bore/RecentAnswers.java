@@ -7,10 +7,10 @@ import java.util.function.Function;
 
 /**
  * Answers to questions that are asked again and again, of which the latest are kept: between N and twice N of them. What was
- * forgotten is worked out anew, and comes out the same.
+ * forgotten is calculated again, with the same result.
  *
  * <p>Method: two generations. An answer that is asked for goes into the young one; when that is full it becomes the old one, and what
- * nobody asked for since the last time is forgotten with the old one before it. Safe for use by several threads.
+ * no caller asked for since the last time is forgotten with the old one before it. Safe for use by several threads.
  */
 final class RecentAnswers<K, V> {
     private final int most;

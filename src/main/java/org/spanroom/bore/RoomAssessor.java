@@ -54,7 +54,7 @@ public final class RoomAssessor {
         return packer.recall(packings);
     }
 
-    /** Returns how many cross-sections were worked out so far: the distinct ones, and those anew that were forgotten meanwhile. */
+    /** Returns how many cross-sections were calculated so far: the distinct ones, and again those that were forgotten meanwhile. */
     public long sectionsWorkedOut() {
         return rooms.workedOut();
     }

@@ -161,7 +161,7 @@ final class RankCommand implements Callable<Integer> {
         return ExitCode.OK;
     }
 
-    /** An option that --from has no use for would be ignored, and whoever gave it would not know. */
+    /** An option that --from does not use must not be ignored silently. */
     private void refuseUnused() {
         List<String> unused = commandLine().getParseResult().matchedOptions().stream()
                 .map(CommandLine.Model.OptionSpec::longestName)

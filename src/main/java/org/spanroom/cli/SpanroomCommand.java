@@ -83,7 +83,7 @@ final class SpanroomCommand implements Runnable {
         return commandLine(new Console(out, err, onTerminal));
     }
 
-    /** Ends the program with a message if a thread dies that nobody waits for: it may have held a part of the work. */
+    /** Ends the program with a message if a thread dies that no other waits for: it may have held a part of the work. */
     static void endWithAnyThread(Console console, Stopping stopping) {
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> {
             int code = failure(failure, console);
@@ -125,7 +125,7 @@ final class SpanroomCommand implements Runnable {
         return ExitCode.USAGE;
     }
 
-    /** Several threads may fail for one reason, as for lack of memory: the first one's failure is told and decides the code. */
+    /** Several threads may fail for one reason, as for lack of memory: the first failure is reported and decides the code. */
     private static int failure(Throwable exception, Console console) {
         return console.failedOnce(() -> Stopping.isUnderWay() ? ExitCode.INTERNAL : told(exception, console));
     }

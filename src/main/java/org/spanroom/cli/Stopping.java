@@ -2,7 +2,7 @@ package org.spanroom.cli;
 
 import java.io.PrintWriter;
 
-/** Tells of a program that is made to stop before its end, by Ctrl-C or by the system. */
+/** Reports that the program was stopped before its end, by Ctrl-C or by the system. */
 final class Stopping {
     private final Thread teller;
 
@@ -27,7 +27,7 @@ final class Stopping {
         try {
             Runtime.getRuntime().removeShutdownHook(teller);
         } catch (IllegalStateException underWay) {
-            // It is told already.
+            // It is reported already.
         }
     }
 

@@ -20,7 +20,7 @@ final class TerminalProgress implements Progress {
     private static final long REDRAW_NANOS = 200_000_000L;
     private static final long PLAIN_LINE_NANOS = 30_000_000_000L;
     private static final int TICK_MS = 500;
-    /** Sooner nobody can tell a rate. */
+    /** Before that, a rate would mean nothing. */
     private static final double FIRST_RATE_S = 0.5;
 
     private final PrintWriter err;

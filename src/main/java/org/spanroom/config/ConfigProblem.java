@@ -16,7 +16,7 @@ final class ConfigProblem extends RuntimeException {
         this.remedy = remedy;
     }
 
-    /** Returns the exception for whoever reads a file, naming the file and the line. */
+    /** Returns the exception for the reader of a file, naming the file and the line. */
     InputException in(Path file) {
         String place = line > 0 ? "line " + line + ": " : "";
         return new InputException(file, place + problem(), remedy, this);

@@ -6,7 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 
 /**
- * The text of a config: UTF-8 or UTF-16, with a byte order mark or without, told apart by the first two bytes as YAML demands (YAML
+ * The text of a config: UTF-8 or UTF-16, with a byte order mark or without, distinguished by the first two bytes as YAML demands (YAML
  * 1.2.2 section 5.2).
  */
 final class ConfigText {

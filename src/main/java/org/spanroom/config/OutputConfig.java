@@ -11,7 +11,7 @@ import org.spanroom.model.OutputFormat;
  * @param folder the folder of this run; relative to the directory that the program is started in, as on the command line
  * @param crs the reference system of the layers; that of the routes where none is given
  * @param formats the formats that the results are written in; the record of the run comes with any of them
- * @param packingFile a file outside that folder which carries packings of cross-sections to the next run, likewise relative; none
+ * @param packingFile a file outside that folder which carries packings of cross-sections to the next run, relative to the same directory; none
  *     where none is given
  */
 public record OutputConfig(

@@ -9,7 +9,7 @@ import org.spanroom.model.Term;
  * The range in which each quantity is believed; a value outside is more likely in a wrong unit than true.
  *
  * @param least by term, in the unit that is kept: mm, m, kg/m, m3, or a bare number
- * @param most likewise
+ * @param most the largest plausible value, by term
  */
 public record PlausibleRanges(Map<Term, Double> least, Map<Term, Double> most) {
     public PlausibleRanges {

@@ -4,7 +4,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Tells the ways apart in which a reference system may be written, and hands each to what reads it. */
+/** Recognizes how a reference system is written, and hands the text to the reader of that form. */
 final class DefinitionParser {
     private static final int LONGEST_DEFINITION = 100_000;
 

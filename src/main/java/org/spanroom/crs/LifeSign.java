@@ -27,8 +27,8 @@ final class LifeSign implements Closeable {
     }
 
     /**
-     * Puts the sign into a directory of this program's own. The file has its name only once it is locked, so that nobody finds it
-     * unlocked. Where the file system has no locks there is none, and the directory is nobody else's to judge.
+     * Puts the sign into a directory of this program's own. The file has its name only once it is locked, so that no other process finds it
+     * unlocked. Where the file system has no locks there is none, and no other process may judge the directory.
      */
     static Optional<LifeSign> put(Path directory) {
         Path soon = directory.resolve(BEFORE_IT_IS_LOCKED);

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Directories of this run's own for what libraries unpack, each made when first needed and removed when the program ends.
  *
- * <p>They have a name that nobody can guess and, where the system knows permissions, are open to their owner only: the temporary
+ * <p>They have a name that cannot be guessed and, where the system knows permissions, are open to their owner only: the temporary
  * place itself is shared by all users of a machine, and another could have laid files in wait there. Those of programs that were
  * killed are removed with the first one that is made.
  */
@@ -41,7 +41,7 @@ public final class PrivateDirectory {
             try {
                 work.run();
             } catch (Exception failure) {
-                // Whoever uses the library next will meet it, and knows what it means there.
+                // The next use of the library fails in the same way, where the meaning is known.
             }
         }
     }

@@ -7,7 +7,7 @@ import org.spanroom.model.Rates;
 
 /**
  * Multiplies quantities by rates, and has somebody write it down, if anybody wants to: the one place where amounts are made, so that
- * what is explained is what was reckoned.
+ * what is explained is what was calculated.
  */
 final class Account {
     private final Rates rates;
@@ -18,12 +18,12 @@ final class Account {
         this.ledger = ledger;
     }
 
-    /** Returns an account that nobody writes down. */
+    /** Returns an account that records no lines. */
     static Account silent(Rates rates) {
         return new Account(rates, Ledger.NONE);
     }
 
-    /** Returns this account with nobody writing. */
+    /** Returns this account without a record of lines. */
     Account unwritten() {
         return silent(rates);
     }

@@ -24,7 +24,7 @@ import org.spanroom.model.VaultWork;
 import org.spanroom.model.WorkTime;
 
 /**
- * Reckons what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
+ * Calculates what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
  * itself; pure, and safe for use by several threads.
  *
  * <p>The static methods do the same for quantities taken once, with any drawing of the rates, in well under a microsecond.

@@ -4,7 +4,7 @@ import org.spanroom.model.EffortPart;
 import org.spanroom.model.RateKey;
 import org.spanroom.model.RateRows;
 
-/** Takes note of amounts as they are reckoned. */
+/** Records amounts as they are calculated. */
 interface Ledger {
     Ledger NONE = (part, place, quantity, key, at, factor, amount) -> {};
 

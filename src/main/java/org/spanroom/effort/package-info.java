@@ -1,4 +1,4 @@
-/** Hours, material and money of recovering a span, and of new build in its stead. */
+/** Hours, material and money of recovering a span, and of a new build instead. */
 @NullMarked
 package org.spanroom.effort;
 

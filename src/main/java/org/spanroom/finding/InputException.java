@@ -2,7 +2,7 @@ package org.spanroom.finding;
 
 import java.nio.file.Path;
 
-/** Input that cannot be used at all: a file, a layer, a config. Its message is one line for the person who can mend it. */
+/** Input that cannot be used at all: a file, a layer, a config. Its message is one line for the person who can fix it. */
 public final class InputException extends RuntimeException {
     private static final int LONGEST = 1000;
 

@@ -6,6 +6,6 @@ public enum Severity {
     REJECTED,
     /** The feature is in the results, but something in it is missing, contradictory or assumed. */
     SUSPECT,
-    /** Worth knowing; nothing to mend. */
+    /** Worth knowing; nothing to fix. */
     NOTE
 }

@@ -12,9 +12,9 @@ import org.spanroom.finding.FindingLog;
 
 /**
  * The findings of one layer, at most a thousand of each code and field: a whole layer with one fault would drown all others.
- * What goes beyond is counted and told in one further finding.
+ * What goes beyond is counted and reported in one further finding.
  *
- * <p>Missing values are told one by one while they are few; where they are many, or every feature lacks the value, in one finding.
+ * <p>Missing values are reported one by one while they are few; where they are many, or every feature lacks the value, in one finding.
  */
 final class CappedLog {
     static final int MOST_OF_A_KIND = 1000;

@@ -40,7 +40,7 @@ final class ContentsTable {
         return byDuct.size();
     }
 
-    /** Tells of listed ducts that nobody asked for; to be called when all routes have been read. */
+    /** Reports listed ducts that no route has; to be called when all routes have been read. */
     void tellUnknownDucts(FindingLog findings) {
         var log = new CappedLog(findings, source);
         byDuct.keySet().stream()

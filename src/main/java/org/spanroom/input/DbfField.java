@@ -21,7 +21,7 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
 
     /**
      * Returns the value that stands in the record: String, Long, Double, Boolean; null for blank. A number or date that
-     * cannot be read as one comes as the text that stands there, so that whoever wants it can complain.
+     * cannot be read as one comes as the text that stands there, so that the reader of the field can report it.
      */
     @Nullable
     Object value(ByteBuffer row, DbfEncoding encoding) {

@@ -59,7 +59,7 @@ final class DbfTable implements Closeable {
         return encoding;
     }
 
-    /** Returns the first byte, which tells the program family that wrote the table. */
+    /** Returns the first byte, which identifies the program family that wrote the table. */
     int version() {
         return version;
     }

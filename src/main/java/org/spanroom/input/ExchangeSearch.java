@@ -13,9 +13,9 @@ import org.spanroom.finding.FindingLog;
 /**
  * Looks for a layer whose two ordinates are exchanged, where each of them alone would pass: latitude 40 and longitude 14.
  *
- * <p>A layer is told that lies far from where it should be, and just there with its ordinates exchanged. Where it should be is known
+ * <p>A layer is reported that lies far from where it should be, and just there with its ordinates exchanged. Where it should be is known
  * from the other layers, and from the area that the output's reference system is made for. Two layers of degrees that contradict each
- * other tell only that one of them is wrong; a third one, or one in another system, tells which. Places whose longitude and latitude
+ * other show only that one of them is wrong; a third one, or one in another system, shows which. Places whose longitude and latitude
  * differ by less than two degrees lie near each other both ways, and nothing is said.
  */
 final class ExchangeSearch {
@@ -68,7 +68,7 @@ final class ExchangeSearch {
         ordinates.spread(false).ifPresent(read -> layers.add(new Layer(source, read, ordinates.spread(true))));
     }
 
-    /** Tells which layers contradict each other; to be called when all have been added. */
+    /** Reports which layers contradict each other; to be called when all have been added. */
     void tell() {
         for (int i = 0; i < layers.size(); i++) {
             for (int j = i + 1; j < layers.size(); j++) {

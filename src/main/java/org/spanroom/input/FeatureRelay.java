@@ -7,7 +7,7 @@ import org.spanroom.parallel.Handoff;
 
 /**
  * Reads a layer on one thread and makes routes or vaults of its features on another, in file order. Features are handed over many at
- * a time, since to hand over one takes as long as to read it.
+ * a time, since handing over one feature takes as long as reading it.
  */
 final class FeatureRelay {
     private static final int AT_ONCE = 256;
@@ -28,7 +28,7 @@ final class FeatureRelay {
      * Reads all features of a layer.
      *
      * @param consumer takes each in turn, on a thread of its own unless one is all there is
-     * @return how many features were met, as {@link LayerSource#read} tells
+     * @return how many features were met, as {@link LayerSource#read} returns it
      */
     static long read(LayerSource source, List<String> fields, Consumer<SourceFeature> consumer, int threads) {
         if (threads == 1) {

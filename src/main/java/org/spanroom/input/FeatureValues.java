@@ -113,7 +113,7 @@ final class FeatureValues extends TermValues {
         return values.get(column.index());
     }
 
-    /** Tells of mapped fields that the layer does not have; to be called when it has been read. */
+    /** Reports mapped fields that the layer does not have; to be called when it has been read. */
     void tellAbsentFields(LayerHeader header) {
         var absent = new TreeMap<String, String>();
         for (Term term : Term.values()) {

@@ -18,7 +18,7 @@ import org.spanroom.model.Line;
  * <p>Rings that are not closed are closed; outlines that cross themselves are repaired by {@link OutlineMender}; an outline without
  * area becomes the point where it begins.
  *
- * @param repair what had to be mended, or empty
+ * @param repair what had to be repaired, or empty
  */
 record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String> repair) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

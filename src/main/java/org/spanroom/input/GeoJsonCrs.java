@@ -79,7 +79,7 @@ final class GeoJsonCrs {
     /**
      * Returns what a "crs" member states that comes after the features, if the file ends in one. What follows the member's name is
      * parsed to the end of the file: only a member of the outermost object leaves exactly one object there. A member further from
-     * the end is found by the reading itself, which then has to begin anew.
+     * the end is found by the reading itself, which then has to start again.
      */
     static Optional<Optional<String>> atEndOf(Path file) throws IOException {
         byte[] tail = tail(file);

@@ -195,7 +195,7 @@ final class GeoJsonFeature {
         };
     }
 
-    /** Returns NaN and infinities as the text that stands there, so that whoever wants a number can complain. */
+    /** Returns NaN and infinities as the text that stands there, so that the reader of the number can report it. */
     private static Object finiteOrText(JsonParser parser) throws IOException {
         double value = parser.getDoubleValue();
         return Double.isFinite(value) ? (Object) value : parser.getText();

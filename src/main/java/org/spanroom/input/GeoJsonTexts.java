@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 /** The JSON texts of one file: a single one, one a line, or records after RFC 8142; a parser for each. */
 final class GeoJsonTexts implements Closeable {
     /**
-     * Depth costs a small object a level and no stack; a name, a number and a wanted text cost their length. What nobody
+     * Depth costs a small object a level and no stack; a name, a number and a wanted text cost their length. What no field
      * wants is skipped whatever its length. NaN and Infinity are no JSON, but some programs write them, and they are
      * better rejected with their feature than with their file.
      */
@@ -111,7 +111,7 @@ final class GeoJsonTexts implements Closeable {
             long sizeBytes = channel.size();
             return sizeBytes > 0 ? Math.min(1, channel.position() / (double) sizeBytes) : Double.NaN;
         } catch (IOException e) {
-            return Double.NaN; // whoever reads on will say what is wrong
+            return Double.NaN; // the reader reports what is wrong
         }
     }
 

@@ -17,7 +17,7 @@ final class Geometries {
         return Arrays.stream(ordinates).allMatch(Double::isFinite);
     }
 
-    /** Tells why a feature's geometry cannot be used in a layer of the wanted kind, and returns the kind of fault. */
+    /** Reports why a feature's geometry cannot be used in a layer of the wanted kind, and returns the kind of fault. */
     static FindingCode reject(SourceFeature feature, String wanted, CappedLog log) {
         boolean none = feature.geometry().kind() == SourceGeometry.Kind.NONE;
         FindingCode code = none ? FindingCode.EMPTY_GEOMETRY : FindingCode.WRONG_GEOMETRY_TYPE;

@@ -35,7 +35,7 @@ public final class InputReader {
         this(config, findings, LayerSources::open, ReadingProgress.SILENT);
     }
 
-    /** Tells meanwhile how far the reading has come. */
+    /** Reports meanwhile how far the reading has come. */
     public InputReader(RunConfig config, FindingLog findings, ReadingProgress progress) {
         this(config, findings, LayerSources::open, progress);
     }
@@ -109,7 +109,7 @@ public final class InputReader {
         return read;
     }
 
-    /** Runs beside the reading of routes, and so leaves its record to whoever waits for it. */
+    /** Runs beside the reading of routes, and so leaves its record to the caller that waits for it. */
     private Optional<LayerRead<VaultReader>> readVaults() {
         LayerConfig layer = config.inputs().vaults();
         return layer.file()
@@ -125,7 +125,7 @@ public final class InputReader {
         search.tell();
     }
 
-    /** Returns the system of the layers to be written, if it is named; one that cannot be read is told by whoever writes them. */
+    /** Returns the system of the layers to be written, if it is named; one that cannot be read is reported by the writer. */
     private Optional<ReferenceSystem> outputSystem() {
         try {
             return config.output().crs().map(ReferenceSystem::parse);
@@ -134,7 +134,7 @@ public final class InputReader {
         }
     }
 
-    /** Likewise; their reference system is often another than that of the routes, and takes its time to look up. */
+    /** Runs beside the reading of routes too; the zones' reference system is often another, and takes time to look up. */
     private Optional<LayerRead<ZoneReader>> readZones() {
         LayerConfig layer = config.inputs().zones();
         return layer.file()

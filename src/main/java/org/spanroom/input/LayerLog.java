@@ -26,7 +26,7 @@ final class LayerLog {
         this.features = new CappedLog(findings, source);
     }
 
-    /** Returns a log whose findings nobody reads, for looking at a layer before it is read. */
+    /** Returns a log whose findings are discarded, for looking at a layer before it is read. */
     static LayerLog unheard(String source) {
         return new LayerLog(source, new FindingLog());
     }

@@ -18,7 +18,7 @@ interface LayerSource extends AutoCloseable {
 
     /**
      * Reads every feature in file order and hands it on; nothing of it is kept. A field that the layer does not have
-     * yields null. May be called again, and then reads and reports everything anew.
+     * yields null. May be called again, and then reads and reports everything again.
      *
      * @return how many features were met, those rejected by findings included
      */
@@ -30,7 +30,7 @@ interface LayerSource extends AutoCloseable {
     }
 
     /**
-     * Returns how much of the layer has been read, from 0 to 1, or NaN where nothing tells. For the reader of a progress line only: it
+     * Returns how much of the layer has been read, from 0 to 1, or NaN where it is unknown. For the reader of a progress line only: it
      * believes what the file announces, and may be asked by another thread than the one that reads.
      *
      * @param features how many features have come so far
@@ -41,7 +41,7 @@ interface LayerSource extends AutoCloseable {
     }
 
     /**
-     * Returns the layer opened anew where a reading that ended in an exception has shown that the header was wrong, and what it
+     * Returns the layer opened again where a reading that ended in an exception has shown that the header was wrong, and what it
      * is instead; empty where that would not help.
      *
      * @param findings takes what is wrong with the layer, now and while it is read

@@ -9,7 +9,7 @@ import org.spanroom.model.Line;
  *
  * <p>Lengths are taken on a sphere of the mean radius R = 6 371 008.8 m (IUGG, from memory), within 0.6 % of those on the ellipsoid. The
  * lines are taken as exchanged if most of them agree with their recorded lengths that way and few as they are; neither happens by
- * wrong units or slack, which move both alike. Where latitude and longitude are of about one size, nothing can be told.
+ * wrong units or slack, which move both alike. Where latitude and longitude are of about one size, the check has no result.
  */
 final class LengthAgreement {
     private static final double M_PER_DEG = Math.toRadians(6_371_008.8);

@@ -48,7 +48,7 @@ final class MemoFile implements Closeable {
     }
 
     /**
-     * Opens the file, whose ending tells its layout.
+     * Opens the file, whose ending identifies its layout.
      *
      * @param version the first byte of the table
      */

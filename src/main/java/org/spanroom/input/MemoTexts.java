@@ -31,7 +31,7 @@ final class MemoTexts implements Closeable {
     }
 
     /**
-     * Returns the text that a field refers to; null for none, or one that cannot be read, which is told.
+     * Returns the text that a field refers to; null for none, or one that cannot be read, which is reported.
      *
      * @param feature counted from 1
      */

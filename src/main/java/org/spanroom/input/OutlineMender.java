@@ -17,7 +17,7 @@ import org.locationtech.jts.noding.SegmentIntersector;
 import org.locationtech.jts.noding.SegmentString;
 
 /**
- * Mends the outlines of one layer that cross or overlap themselves: by JTS's GeometryFixer while that is cheap, otherwise by the
+ * Repairs the outlines of one layer that cross or overlap themselves: by JTS's GeometryFixer while that is cheap, otherwise by the
  * convex hull.
  *
  * <p>The fixer's time goes with the crossings, which may be as many as the square of the edges (measured: 0.2 s for 200 edges that all

@@ -33,7 +33,7 @@ final class ReadingTally {
         return Objects.requireNonNull(files.get(role), role);
     }
 
-    /** Returns how much of all files has been read, from 0 to 1; NaN where one of them does not tell. */
+    /** Returns how much of all files has been read, from 0 to 1; NaN where it is unknown for one of them. */
     private double share() {
         double readBytes = 0;
         double allBytes = 0;
@@ -46,7 +46,7 @@ final class ReadingTally {
         return readBytes / allBytes;
     }
 
-    /** A file that cannot be asked weighs nothing; whoever reads it will say what is wrong. */
+    /** A file whose size cannot be read weighs nothing; its reader reports what is wrong. */
     private static long sizeOf(Path file) {
         try {
             return Files.size(file);
@@ -64,7 +64,7 @@ final class ReadingTally {
             this.sizeBytes = sizeBytes;
         }
 
-        /** Hands features on, and tells of each few hundred of them. */
+        /** Hands features on, and reports progress every few hundred. */
         Consumer<SourceFeature> counting(LayerSource source, Consumer<SourceFeature> reader) {
             var count = new AtomicLong();
             return feature -> {

@@ -11,7 +11,7 @@ import org.spanroom.model.Line;
  *
  * @param values of the fields that were asked for, in their order: String, Long, Double, Boolean, or null
  * @param lonLat its line in degrees on WGS 84; empty where it has none
- * @param place its point, likewise
+ * @param place its point, if it was written with one
  */
 public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place) {
     /** Returns a text; "" where the cell is empty. */

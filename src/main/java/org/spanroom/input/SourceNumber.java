@@ -17,7 +17,7 @@ record SourceNumber(double inUnit, Optional<Unit> unit) {
 
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,6})[-\\s]+)?(\\d{1,4})/(\\d{1,4})\\s*(\\D.*)?");
 
-    /** A comma before three digits may be a thousands mark as well as a decimal one; nobody can tell. */
+    /** A comma before three digits may be a thousands mark or a decimal mark: it is ambiguous. */
     private static final Pattern AMBIGUOUS = Pattern.compile("[-+]?\\d{1,3},\\d{3}\\D?.*");
 
     /** Reads a text; empty if it is no number, or one that could mean two things. */

@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 
-/** Tells by the first lines of a JSON file whose first text is broken whether each line is a text of its own. */
+/** Decides by the first lines of a JSON file whose first text is broken whether each line is a text of its own. */
 final class TextLines {
     private static final int MOST_LINES = 20;
     private static final int LONGEST_LINE = 1 << 20;

@@ -19,7 +19,7 @@ import org.spanroom.model.VaultSite;
 /**
  * Makes vaults of the features of a layer of points or outlines.
  *
- * <p>Each point of a multi-point is a vault of its own. Vaults are told apart by their ids, so that one whose id occurred before gets a
+ * <p>Each point of a multi-point is a vault of its own. Vaults are distinguished by their ids, so that one whose id occurred before gets a
  * number behind it.
  */
 final class VaultReader implements FeatureReader {

@@ -26,7 +26,7 @@ final class WantedFields {
         return List.copyOf(slots.keySet());
     }
 
-    /** Returns the slot of a field, or -1 if nobody wants it. */
+    /** Returns the slot of a field, or -1 if it is not wanted. */
     int slot(String name) {
         return slots.getOrDefault(name, -1);
     }

@@ -18,7 +18,7 @@ import org.locationtech.jts.geom.Polygon;
  * by {@link OutlineMender}, which keeps the area that any of them covers; parts without area fall away.
  *
  * @param polygons each with area; empty where the zone has none
- * @param repair what had to be mended, or empty
+ * @param repair what had to be repaired, or empty
  */
 record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();

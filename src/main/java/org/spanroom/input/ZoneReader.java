@@ -24,7 +24,7 @@ import org.spanroom.model.Zone;
  * Makes permit zones of the features of a layer of polygons.
  *
  * <p>Outlines are repaired in the layer's own ordinates, where they were drawn. A zone whose kind is not recorded, or in no list of
- * words, is one of the kind {@link PermitSettings#OTHER}: whoever plans must look at it.
+ * words, is one of the kind {@link PermitSettings#OTHER}: a planner must look at it.
  */
 final class ZoneReader implements FeatureReader {
     /** Wider than any area that one permit rules; and such a width would cross the other way round the globe. */
@@ -32,7 +32,7 @@ final class ZoneReader implements FeatureReader {
 
     private static final double HALF_TURN_DEG = 180;
 
-    /** Characters of a word that nobody knows; more would leave no room for what is said of it. */
+    /** Characters of an unknown word; more would leave no room for what is said of it. */
     private static final int LONGEST_SHOWN = 80;
 
     private final ReferenceSystem crs;
@@ -100,7 +100,7 @@ final class ZoneReader implements FeatureReader {
         }
     }
 
-    /** Asked before anything is mended: the arithmetic of that has no answer for numbers beyond all bounds. */
+    /** Asked before anything is repaired: the arithmetic of that has no answer for numbers beyond all bounds. */
     private boolean leavesSystem(SourceGeometry geometry) {
         int dimension = geometry.hasZ() ? 3 : 2;
         return geometry.parts().stream().anyMatch(part -> {

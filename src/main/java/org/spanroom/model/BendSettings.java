@@ -1,13 +1,13 @@
 package org.spanroom.model;
 
 /**
- * Numbers by which bends are told from the noise of drawing.
+ * Numbers by which bends are distinguished from the noise of drawing.
  *
  * @param drawingToleranceM largest distance off the true line at which a vertex counts as drawn right; turning that moves
  *     the line by less is no bend
  * @param minimumDeflectionDeg smallest turn that is reported
  * @param sweepRadiusLargeBoreM radius assumed for a bend whose line shows none, in bores from {@code largeBoreFromMm}
- * @param sweepRadiusSmallBoreM likewise in smaller bores
+ * @param sweepRadiusSmallBoreM the same in smaller bores
  * @param largeBoreFromMm smallest inside diameter of the ducts that trade calls 3 inch
  * @param endStubM turning within this distance of a span's end is the vault's and belongs to no span
  * @param joinStraightM turning to the same side with a shorter straight between is one bend

@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * @param looseCableAllowed whether the owner's rule lets cables lie in the duct without an innerduct
  * @param spliceInside whether a cable is spliced between the vaults, so that no innerduct passes over it
  * @param innerductFixed whether the innerduct is grouted in or otherwise held over its length
- * @param circuitsAtRisk how many circuits the cables carry; empty where nobody says
+ * @param circuitsAtRisk how many circuits the cables carry; empty where it is not recorded
  * @param jointOwners who else owns the duct, or empty
  * @param embargoUntil day up to which no work may disturb the cables
  */

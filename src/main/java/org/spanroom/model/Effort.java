@@ -3,7 +3,7 @@ package org.spanroom.model;
 import java.util.OptionalDouble;
 
 /**
- * What recovering one span takes, and what it saves over new build. A span is reckoned alone, so that nothing here depends on any
+ * What recovering one span takes, and what it saves over new build. A span is calculated alone, so that nothing here depends on any
  * other span.
  *
  * @param stepHours site hours by step

@@ -3,7 +3,7 @@ package org.spanroom.model;
 import java.util.Map;
 
 /**
- * All that hours and money of one span depend on, apart from rates: worked out once, then reckoned with as many rates as wanted.
+ * All that hours and money of one span depend on, apart from rates: calculated once, then combined with as many sets of rates as needed.
  *
  * @param innerductsOut how many pulls it takes
  * @param newCables cables that find a cell in the sleeves that go in

@@ -3,7 +3,7 @@ package org.spanroom.model;
 /**
  * Something to go and look at, because knowing it may change the top of the ranking.
  *
- * @param unknown what nobody knows
+ * @param unknown what is not known
  * @param topRatio chance that the span belongs to the top, as far as is known
  * @param changeRatio chance by which the decision for or against the span would be wrong less often, once this is known
  * @param vault where to look

@@ -2,7 +2,7 @@ package org.spanroom.model;
 
 import java.util.Locale;
 
-/** The states of a duct that its friction is reckoned for; always all three. The lower-case name is part of the output. */
+/** The states of a duct that friction is calculated for; always all three. The lower-case name is part of the output. */
 public enum Friction {
     LUBRICATED,
     DRY,

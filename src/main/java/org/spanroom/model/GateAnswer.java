@@ -1,7 +1,7 @@
 package org.spanroom.model;
 
 /**
- * What one gate says of a span, for whoever wants to see why.
+ * What one gate says of a span, with its evidence.
  *
  * @param gate the gate, by the reason that it excludes for
  * @param open whether the config has the gate open, so that the reason excludes nothing

@@ -5,7 +5,7 @@ import java.util.Locale;
 /**
  * How far one limit is used up, and where.
  *
- * @param foundSi the value reckoned, in the limit's unit
+ * @param foundSi the calculated value, in the limit's unit
  * @param allowedSi the value allowed
  * @param atM distance along the span from end A: where a failing limit is passed first, else where it is used most
  */

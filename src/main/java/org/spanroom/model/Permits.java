@@ -6,14 +6,14 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * What permits a span needs, and which a new build on the same path would need besides.
+ * What permits a span needs, and which more a new build on the same path would need.
  *
  * @param touches the zones that the span or one of its vaults touches, in order of kind and id
  * @param recoveryNeeds keys of the permits that recovering still needs, sorted
  * @param avoided keys of the permits that a new build would need and recovering does not, sorted
  * @param rules the rules that the span is under, and how far
  * @param recoveryLeadDays days until all permits of recovering are there, if they are asked for together
- * @param newBuildLeadDays likewise for a new build, without waiting for the end of a ban
+ * @param newBuildLeadDays the same for a new build, without waiting for the end of a ban
  */
 public record Permits(
         List<ZoneTouch> touches,

@@ -11,7 +11,7 @@ import java.util.Set;
  * @param judgedBy the state of friction that the outcome holds for
  * @param pulls the innerducts in the order of pulling; empty where nothing is to pull
  * @param warnings limits whose value to warn above is passed, though not the one to refuse above
- * @param assumptions what the reckoning rests on, always in one order
+ * @param assumptions what the calculation rests on, always in one order
  */
 public record PullAssessment(
         PullOutcome outcome,

@@ -2,7 +2,7 @@ package org.spanroom.model;
 
 import java.util.Locale;
 
-/** Everything that a reckoning of pulling forces may rest on without having been measured. */
+/** Everything that a calculation of pulling forces may rest on without having been measured. */
 public enum PullAssumption {
     FRICTION("coefficients of friction are judgement, not measured"),
     BREAKAWAY("the first pull is the steady one times a factor"),

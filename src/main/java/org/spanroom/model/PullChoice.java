@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param innerductsOut how many pulls it takes
  * @param emptyOut how many of them hold no cable
- * @param deadCablesOut how many dead cables are taken out besides; 0 where they stay
+ * @param deadCablesOut how many dead cables are also taken out; 0 where they stay
  * @param allowed false where the owner's rules keep it from being proposed: it is shown for comparison
  * @param innerductsLeft how many stay in the duct
  * @param positionsLeft how many of those that stay are empty and wide enough for the design cable
@@ -41,7 +41,7 @@ public record PullChoice(
     /** Ratio from which three equal items may lock across a bore; from memory of IEEE 1185 and handbooks. */
     private static final double JAM_FROM_RATIO = 2.8;
 
-    /** Ratio above which three equal items cannot lock; likewise. */
+    /** Ratio above which three equal items cannot lock; from memory of the same sources. */
     private static final double JAM_TO_RATIO = 3.2;
 
     public PullChoice {

@@ -1,7 +1,7 @@
 package org.spanroom.model;
 
 /**
- * What the reckoning of pulling forces is given from outside the data.
+ * What the calculation of pulling forces takes from the config.
  *
  * @param friction coefficients for each state of a duct
  * @param judgedBy the state by which a span is judged; the others are shown beside it

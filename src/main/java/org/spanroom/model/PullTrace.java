@@ -2,7 +2,7 @@ package org.spanroom.model;
 
 import java.util.List;
 
-/** The reckoning of one innerduct's pull in one state of friction, section by section, from both ends. */
+/** The calculation of one innerduct's pull in one state of friction, segment by segment, from both ends. */
 public record PullTrace(InnerductPull pull, Friction friction, Way fromA, Way fromB) {
     /** What a span's way between two points of a trace is. */
     public enum SectionKind {

@@ -3,7 +3,7 @@ package org.spanroom.model;
 import java.util.regex.Pattern;
 
 /**
- * One rate: the value that is reckoned with, the range that it is believed to lie in, and where both come from. Its unit stands in
+ * One rate: the value used, the range that it is believed to lie in, and the source of both. Its unit stands in
  * its {@link RateKey}.
  *
  * @param source where the value was read, or {@code illustrative}

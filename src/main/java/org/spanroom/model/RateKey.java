@@ -31,7 +31,7 @@ public enum RateKey {
     AIR_TEST_HOURS,
     /** Free innerducts and cables from their racks so that they float, per vault. */
     FREEING_VAULT_HOURS,
-    /** The same, for each cable and vault besides. */
+    /** The same, added for each cable and vault. */
     FREEING_CABLE_HOURS,
     /** Set the pulling machine and the hold on the cable, once a shift. */
     SET_UP_HOURS,
@@ -146,7 +146,7 @@ public enum RateKey {
     ASPHALT_KG_PER_M2,
     /** Asphalt of 5 % binder; low 4, high 8 %. */
     ASPHALT_CO2E_KG_PER_KG,
-    /** Road base, likewise. */
+    /** Road base per area. */
     BASE_KG_PER_M2,
     /** Aggregate. */
     BASE_CO2E_KG_PER_KG,

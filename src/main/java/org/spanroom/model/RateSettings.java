@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * What hours, money, material and new build are reckoned with, each rate with its source.
+ * The rates that hours, money, material and new build are calculated with, each with its source.
  *
  * @param currency of all money, a word for people
  * @param surfaces the recorded words that mean each surface; case does not matter

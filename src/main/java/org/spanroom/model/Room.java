@@ -79,7 +79,7 @@ public record Room(
 
     /**
      * Returns this room where nothing can come out of the duct: no sleeve goes in and no rule binds. The cross-section still shows
-     * what would go in, unless nobody knows what lies there.
+     * what would go in, unless the contents are unknown.
      */
     public Room unrecovered(Unrecoverable why) {
         return new Room(

@@ -17,7 +17,7 @@ import java.util.List;
  * @param fillLimitTwoRatio the same for two cables together
  * @param fillLimitMoreRatio the same for three and more
  * @param boreAllowanceMm what new cables must leave of the inside diameter, for ovality and offsets at joints
- * @param ovalAllowanceRatio what they must leave besides, as a share of it, in a duct recorded as oval
+ * @param ovalAllowanceRatio what they must also leave free, as a share of the bore, in a duct recorded as oval
  * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
  * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed

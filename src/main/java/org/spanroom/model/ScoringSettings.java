@@ -18,7 +18,7 @@ import java.util.TreeMap;
  * @param gates whether each reason excludes, by its key, as the ranking names it; one that is left out does
  * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
  * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
- * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on, likewise
+ * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on; upper and lower case are alike
  * @param knowledge what counts towards how well a span is known
  */
 public record ScoringSettings(

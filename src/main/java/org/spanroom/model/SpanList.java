@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.RandomAccess;
 
 /**
- * All spans of a network, numbered from 0. A span may be put together anew each time it is asked for, since millions of them would
+ * All spans of a network, numbered from 0. A span may be put together again each time it is asked for, since millions of them would
  * not go into the memory otherwise: what only a name, a duct, a length or a vault is needed for asks for that. Unmodifiable; safe for use by several
  * threads.
  */
@@ -21,7 +21,7 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
     /** Returns which vault a span begins at: its place in {@link Network#vaults}. */
     public abstract int fromVault(int number);
 
-    /** Returns which vault a span ends at, likewise. */
+    /** Returns which vault a span ends at, by its place among the network's vaults. */
     public abstract int toVault(int number);
 
     /** Returns the length that counts of a span. */

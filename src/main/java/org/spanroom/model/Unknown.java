@@ -2,7 +2,7 @@ package org.spanroom.model;
 
 import java.util.Locale;
 
-/** Something about a span that nobody has measured, and that somebody could. The lower-case name is part of the output. */
+/** Something about a span that has not been measured and could be. The lower-case name is part of the output. */
 public enum Unknown {
     /** How hard the innerduct slides. */
     FRICTION("Try a short pull by hand or with a gauge on each innerduct; look for silt, water and dried lubricant."),
@@ -19,7 +19,7 @@ public enum Unknown {
         this.whatToLookAt = whatToLookAt;
     }
 
-    /** Returns one or two sentences for whoever goes there. */
+    /** Returns one or two sentences for the crew that goes there. */
     public String whatToLookAt() {
         return whatToLookAt;
     }

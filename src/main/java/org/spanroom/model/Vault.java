@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  *
  * @param sequence place in the order of reading, from 0
  * @param lonDeg longitude on WGS 84 of the point, or of a point inside the footprint
- * @param latDeg latitude on WGS 84, likewise
+ * @param latDeg latitude on WGS 84, in degrees
  * @param footprint the outer rings of the drawn outline, closed, longitude and latitude in degrees; empty for a point
  * @param kind the recorded kind, or empty
  * @param site what the records say of the work there

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * What the records say of the work at a vault.
  *
- * @param volumeM3 air inside, which ventilation is reckoned by
+ * @param volumeM3 air inside, which sets the ventilation time
  * @param water whether water stands in it, so that it must be pumped out
  * @param surface what its cover lies in: roadway, sidewalk, verge; or empty
  * @param cableHold whether a live cable can be held there: something to hold it by, and slack enough

@@ -7,7 +7,7 @@ package org.spanroom.model;
  * @param crewHours of all persons together, travel included
  * @param night whether the shifts are nights
  * @param sharedAtFromHours site hours saved if the neighbour at vault A is done in the same shift
- * @param sharedAtToHours likewise at vault B
+ * @param sharedAtToHours the same at vault B
  * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
  */
 public record WorkTime(

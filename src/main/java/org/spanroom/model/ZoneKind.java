@@ -6,13 +6,13 @@ import java.util.Set;
 /**
  * What the permit settings say of one kind of zone. Permits are keys, such as {@code lane_closure}.
  *
- * @param words how the owner's data call the kind, besides its key
+ * @param words how the owner's data call the kind, in addition to its key
  * @param recoveryAtVault permits that recovering needs where one of the span's vaults lies in the zone: crews work there
  * @param recoveryAlong permits that recovering needs where the duct alone runs through it
- * @param newBuild permits that a new build needs in the zone, besides those that it needs everywhere
- * @param rules what is ruled in it besides
+ * @param newBuild permits that a new build needs in the zone, in addition to those that it needs everywhere
+ * @param rules what else applies in it
  * @param recoveryLeadDays days from asking for the permits of recovering to having them
- * @param newBuildLeadDays likewise for a new build
+ * @param newBuildLeadDays the same for a new build
  */
 public record ZoneKind(
         List<String> words,

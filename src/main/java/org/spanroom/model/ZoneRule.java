@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * What a kind of permit zone may rule besides asking for permits. The lower-case name is the key of its flag in the config and its
+ * What a kind of permit zone may impose in addition to permits. The lower-case name is the key of its flag in the config and its
  * column among the permits.
  */
 @SuppressWarnings("ImmutableEnumChecker") // Shown is a record of texts.
@@ -43,7 +43,7 @@ public enum ZoneRule {
      * How a rule is shown.
      *
      * @param column name of the span's column; of its columns, before {@code _m} and {@code _until}, where the rule reaches along
-     * @param shortColumn likewise for Shapefiles
+     * @param shortColumn the same for Shapefiles
      * @param zoneMeaning what the flag of a zone means
      * @param spanMeaning what the span's flag, or metres, mean
      * @param label one word before the explanation of a span

@@ -17,7 +17,7 @@ final class CloseCuts {
             .thenComparingInt(Pass::vault)
             .thenComparingDouble(Pass::cutFromM);
 
-    /** Told of each cut that gave way to another. */
+    /** Receives each cut that gave way to another. */
     interface Sink {
         void gaveWay(Pass loser, Pass winner);
     }

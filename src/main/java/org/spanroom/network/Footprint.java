@@ -75,7 +75,7 @@ final class Footprint {
         return least;
     }
 
-    /** Tells how the step from a to b meets the footprint. */
+    /** Returns how the step from a to b meets the footprint. */
     void meet(double ax, double ay, double bx, double by, double toleranceM, double radiusM, Meeting meeting) {
         if (Math.max(ax, bx) < box[0] - radiusM
                 || Math.min(ax, bx) > box[2] + radiusM

@@ -39,7 +39,7 @@ final class RouteMatcher {
         return new Piece(number, route, track, passes, false, 0);
     }
 
-    /** Returns the route as a piece again, without looking for its passes or reporting anew. */
+    /** Returns the route as a piece again, without looking for its vault crossings or reporting again. */
     Piece again(int number, Route route, List<Pass> passes, boolean reversed) {
         return new Piece(number, route, Track.of(route.lonLat(), step), passes, reversed, 0);
     }

@@ -169,7 +169,7 @@ final class RouteSpans implements ChainSpans {
             searches = 0;
         }
 
-        /** What a span is besides its line. */
+        /** What a span is apart from its line. */
         record Ends(int fromVault, int toVault, double lengthM, double drawnM, double fromOffsetM, double toOffsetM) {}
 
         void add(Ends span, SpanLine line, Line route) {

@@ -48,7 +48,7 @@ public final class SpanCutter {
         return cut(routes, vaults, findings, count -> {});
     }
 
-    /** Likewise, and tells meanwhile how many more routes have been measured; from several threads. */
+    /** Does the same, and reports meanwhile how many more routes have been measured; from several threads. */
     public Network cut(List<Route> routes, List<Vault> vaults, FindingLog findings, LongConsumer progress) {
         var worded = new NetworkFindings(findings, routesSource, vaultsSource);
         List<Route> ordered = inOrder(routes);

@@ -98,7 +98,7 @@ final class SpanTable extends SpanList {
         return chain(number).lengthM(at(number));
     }
 
-    /** Mostly the names of the ducts, which names begin with, tell already; only else are names put together. */
+    /** Mostly the names of the ducts, which span names begin with, decide; only otherwise are whole names put together. */
     @Override
     public int compareIds(int number, int other) {
         String duct = chain(number).ductName(at(number));

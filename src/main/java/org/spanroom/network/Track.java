@@ -100,7 +100,7 @@ final class Track {
         addPlace(toM, target);
     }
 
-    /** Likewise, from the far place back to the near one. */
+    /** Returns the same from the far place back to the near one. */
     void copyBack(double fromM, double toM, SpanLine target) {
         addPlace(toM, target);
         int last = firstAfter(toM - SAME_VERTEX_M) - 1;

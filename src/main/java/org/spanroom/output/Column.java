@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A column of a table: what it is called, what it means, and how a row's value is found.
  *
- * <p>An empty cell is null, an empty {@code Optional}, a blank text, or a number that is not finite: no format can tell them
+ * <p>An empty cell is null, an empty {@code Optional}, a blank text, or a number that is not finite: no format can distinguish them
  * apart, so they are one.
  *
  * @param <R> what a row is

@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * The attribute half of a Shapefile: a dBASE III table in UTF-8.
  *
- * <p>Fields of this format have one width for all rows, which nobody knows before the last row. So the cells go to a file
+ * <p>Fields of this format have one width for all rows, which is not known before the last row. So the cells go to a file
  * beside the table first, and the table is written when it closes, each field as wide as its longest cell. A text of more
  * than 254 bytes is cut after its last whole character that fits.
  *

@@ -13,7 +13,7 @@ import org.spanroom.model.NewBuild;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.WorkTime;
 
-/** The columns of the spans that tell of hours, money, material and new build; empty where nothing comes out. */
+/** The columns of the spans about hours, money, material and new build; empty where nothing comes out. */
 final class EffortColumns {
     private EffortColumns() {}
 

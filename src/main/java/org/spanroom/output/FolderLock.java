@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
  * The right to write one folder, which one run at a time has: a file beside the folder that the system keeps locked for as long
  * as the run lives, however it ends.
  *
- * <p>The file tells which process has it and which folders it made; what a killed run left behind is known from it. Where the
+ * <p>The file records which process has it and which folders it made; what a killed run left behind is known from it. Where the
  * file system has no locks the right is given without one, and nothing that was left behind is touched.
  */
 final class FolderLock {
@@ -97,7 +97,8 @@ final class FolderLock {
                 channel.close();
                 throw busy(named, text);
             }
-            // A file so marked is about to be removed or was already, and a lock on it would keep nobody else out. If
+            // A file so marked is about to be removed or was already, and a lock on it would keep no other process out.
+            // If
             // it
             // stays, its owner was killed in that instant, and it serves like any other.
             if (!text.endsWith(ENDED + "\n") || attempt == MOST_ATTEMPTS) {
@@ -132,7 +133,7 @@ final class FolderLock {
                 "Wait until it has ended, or choose another folder.");
     }
 
-    /** Returns what a run that could not clean up had noted; empty where nobody can be sure that it ended. */
+    /** Returns what a run that could not clean up had noted; empty where it is not certain that it ended. */
     List<String> left() {
         return locked ? found : List.of();
     }

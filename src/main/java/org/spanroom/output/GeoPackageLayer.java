@@ -73,7 +73,7 @@ final class GeoPackageLayer implements TableFile {
         }
     }
 
-    /** Tells the GeoPackage of the layer, once its rows are in the file. */
+    /** Registers the layer in the GeoPackage, once its rows are in the file. */
     void register(Connection connection, Instant lastChange) throws SQLException {
         try (PreparedStatement contents =
                 connection.prepareStatement("INSERT INTO gpkg_contents VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)")) {

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Results that cannot be written. Its message is one line for the person who can mend it. */
+/** Results that cannot be written. Its message is one line for the person who can fix it. */
 public class OutputException extends RuntimeException {
     private static final long serialVersionUID = 1;
 

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Where a folder of that name exists, it must be empty, or hold results of a run and nothing else, and the user must have
  * allowed to replace it. It is moved away only when the new one is complete and on the disk; between that and the next step,
  * which moves the new one in, a killed program leaves no folder of that name for an instant, and the next run puts the old one
- * back. One run at a time may write a folder ({@link FolderLock}). A program that is told to stop removes what it made.
+ * back. One run at a time may write a folder ({@link FolderLock}). A program that is stopped removes what it made.
  */
 public final class OutputFolder implements AutoCloseable {
     private static final int MOST_ATTEMPTS = 1000;
@@ -98,7 +98,7 @@ public final class OutputFolder implements AutoCloseable {
     }
 
     /**
-     * Begins a folder after {@link #check}: takes the right to write it, mends what a killed run left, and makes the hidden
+     * Begins a folder after {@link #check}: takes the right to write it, restores what a killed run left, and makes the hidden
      * folder, which shows that there is leave and room to write.
      */
     public static OutputFolder create(Path target, boolean overwrite, String marker) {
@@ -351,7 +351,7 @@ public final class OutputFolder implements AutoCloseable {
         }
     }
 
-    /** Deletes what can be deleted; what cannot is left, for lack of anyone to tell. */
+    /** Deletes what can be deleted; what cannot be deleted is left, since no caller is there to report to. */
     private static void deleteQuietly(Path folder) {
         try {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {

@@ -15,7 +15,7 @@ import org.spanroom.model.VaultUse;
 import org.spanroom.model.Zone;
 import org.spanroom.model.ZoneRule;
 
-/** The columns of spans and vaults that tell in which permit zones they lie, and which permits follow. */
+/** The columns of spans and vaults about the permit zones they lie in, and which permits follow. */
 final class PermitColumns {
     /** The shipped kinds in the order of their columns, with short names; kinds that an owner adds have rows in permits. */
     private static final Map<String, String> KINDS = new TreeMap<>(Map.of(

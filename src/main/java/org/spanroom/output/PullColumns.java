@@ -19,7 +19,7 @@ import org.spanroom.model.PullOutcome;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.SpanEnd;
 
-/** The columns of the spans that tell whether the innerducts can come out, from which end, and what that takes. */
+/** The columns of the spans about whether the innerducts can come out, from which end, and what that takes. */
 final class PullColumns {
     private static final Map<Friction, String> SHORT =
             new TreeMap<>(Map.of(Friction.LUBRICATED, "lub", Friction.DRY, "dry", Friction.BAD, "bad"));

@@ -13,7 +13,7 @@ import java.util.TreeMap;
 import org.spanroom.finding.InputException;
 
 /**
- * What the record of an earlier run tells of its inputs.
+ * What the record of an earlier run says of its inputs.
  *
  * @param file the record
  * @param version of the program that made the run

@@ -15,7 +15,7 @@ import org.spanroom.model.RescoredSpan;
 
 /**
  * Writes a run under another scoring: the spans in their new order, and every table that no scoring changes as the earlier run wrote it.
- * Holds one table at a time besides the spans.
+ * Holds the spans and one more table at a time.
  */
 public final class RescoredWriter {
     private final Rescored rescored;

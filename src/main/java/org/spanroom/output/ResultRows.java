@@ -92,7 +92,7 @@ final class ResultRows {
     /**
      * Writes all rows.
      *
-     * @param progress told how many more spans are written
+     * @param progress receives how many more spans are written
      */
     void write(LongConsumer progress) {
         int chunks = TableSection.chunks(results.spans().size(), spansAtOnce);

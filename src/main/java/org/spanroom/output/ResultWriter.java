@@ -31,7 +31,7 @@ public final class ResultWriter {
     public static WrittenResults write(Results results, OutputSettings settings) {
         try (var folder = OutputFolder.create(settings.folder(), settings.overwrite(), MARKER)) {
             return write(results, settings, folder, rows -> {
-                // nobody asks how far it has come
+                // no progress is wanted
             });
         }
     }
@@ -50,7 +50,7 @@ public final class ResultWriter {
     /**
      * Writes the results into a folder that was begun for them, and puts it in its place.
      *
-     * @param progress told how many more spans are written
+     * @param progress receives how many more spans are written
      */
     public static WrittenResults write(
             Results results, OutputSettings settings, OutputFolder folder, LongConsumer progress) {

@@ -12,7 +12,7 @@ import org.spanroom.model.RankedSpans;
  * @param network the vaults, and the account of all drawn length
  * @param spans asked for one by one, each once, by several threads
  * @param findings in the order in which they are to be listed
- * @param fieldChecks what to go and measure first, likewise
+ * @param fieldChecks what to go and measure first, in the order in which they are to be listed
  */
 public record Results(
         Network network, RankedSpans spans, List<Finding> findings, List<FieldCheck> fieldChecks, RunRecord run) {

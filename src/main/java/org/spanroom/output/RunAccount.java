@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.spanroom.model.RankTotals;
 
 /**
- * What the record of a run tells of its results.
+ * What the record of a run says of its results.
  *
  * @param run what went in
  * @param rescoredFrom the folder of the run that the spans were read back from, where another scoring was tried on it

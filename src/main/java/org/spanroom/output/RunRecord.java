@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What there is to know of a run besides its results, so that it can be repeated.
+ * What a run needs in addition to its results, so that it can be repeated.
  *
  * @param version of the program
  * @param config the configuration as used, defaults and overriding options included: texts, numbers, Booleans, lists and maps

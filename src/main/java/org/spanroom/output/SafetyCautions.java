@@ -10,8 +10,8 @@ import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 
 /**
- * What whoever works on a span must mind, in one sentence each. The numbers are those of 29 CFR 1910.146 and of
- * the government manuals that the methods name; they clear nobody to enter.
+ * What anyone who works on a span must observe, in one sentence each. The numbers are those of 29 CFR 1910.146 and of
+ * the government manuals that the methods name; they do not authorize entry.
  */
 final class SafetyCautions {
     private SafetyCautions() {}

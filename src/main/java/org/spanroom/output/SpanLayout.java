@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.CriterionInfo;
 
 /**
- * What the tables of a run depend on besides the program.
+ * What the tables of a run depend on apart from the program.
  *
  * @param criteria those that the scores are the sums of, in their order
  * @param hasElevations whether any line of a span has them

@@ -11,7 +11,7 @@ import org.sqlite.SQLiteJDBCLoader;
  * Loads, beside other work, what writing results needs: the database's native library and the tables' columns take a good part
  * of the time of a small run when they are first used, and reading keeps one processor busy only.
  *
- * <p>Nothing depends on it, so that its failures do not matter: whoever needs the same thing will fail by himself.
+ * <p>Nothing depends on it, so that its failures do not matter: the code that needs the same thing reports them.
  */
 public final class WarmUp {
     private WarmUp() {}
@@ -26,7 +26,7 @@ public final class WarmUp {
             loadSqlite();
             JDBC.createConnection("jdbc:sqlite::memory:", new Properties()).close();
         } catch (SQLException failure) {
-            // The writer will meet it too, and tell it.
+            // The writer meets it too, and reports it.
         }
         ResultTables.ALL.forEach(
                 entry -> entry.table(SpanLayout.PLAIN).columns().forEach(Column::name));

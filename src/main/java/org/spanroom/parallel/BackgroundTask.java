@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One piece of work beside other work. Whoever waits for it receives its result, or its failure, as if the work were done by the
+ * One piece of work beside other work. The caller that waits for it receives its result, or its failure, as if the work were done by the
  * waiting thread: this is the one place where a failure is taken out of the wrapper that the library puts around it, and where an
  * interruption becomes an exception.
  *

@@ -9,7 +9,7 @@ import org.spanroom.model.Zone;
  *
  * <p>Edges lie packed in blocks of consecutive ones, each block with its box, so that most of a large boundary is passed over
  * unseen. A place within {@link #REACH_M} of the boundary counts as inside: a line drawn along the limit of a zone lies in it.
- * Places inside are told by the parity of the edges that a ray to the east crosses.
+ * Places inside are recognized by the parity of the edges that a ray to the east crosses.
  */
 final class Area {
     /** A tenth of a millimetre: coarser than the noise of degrees in any file, finer than any drawing. */

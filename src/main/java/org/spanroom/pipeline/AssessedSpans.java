@@ -25,7 +25,7 @@ import org.spanroom.rank.TopScores;
  * is written. Assessing is pure and takes microseconds; keeping what it finds would take kilobytes for each of millions.
  */
 final class AssessedSpans implements RankedSpans {
-    /** More than a year's work; whoever has done these asks anew. */
+    /** More than a year's work; after these, run again. */
     private static final int MOST_FIELD_CHECKS = 2000;
 
     private final SpanList spans;
@@ -65,7 +65,7 @@ final class AssessedSpans implements RankedSpans {
         return new AssessedSpans(spans, assessor, run, standing);
     }
 
-    /** Who is told what of all spans' first assessment, and on how many threads it is made. */
+    /** Who receives what of all spans' first assessment, and on how many threads it is made. */
     record FirstLook(DataDoubts doubts, Optional<SurenessRun> sureness, Progress progress, int threads) {}
 
     /** Where each span stands, how sure that is, and what else is kept of it. */

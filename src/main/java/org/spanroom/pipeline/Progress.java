@@ -1,6 +1,6 @@
 package org.spanroom.pipeline;
 
-/** Is told how far a run has come. Implementations must bear calls from several threads. */
+/** Receives how far a run has come. Implementations must bear calls from several threads. */
 public interface Progress {
     /** Ignores everything. */
     Progress SILENT = new Progress() {
@@ -21,7 +21,7 @@ public interface Progress {
      * A stage begins.
      *
      * @param stage what is done, as a verb and its object: "read routes"
-     * @param expectedCount how many things will be done, or -1 where nobody knows
+     * @param expectedCount how many things will be done, or -1 where it is unknown
      */
     void begin(String stage, long expectedCount);
 
@@ -31,7 +31,7 @@ public interface Progress {
     /**
      * So much of the stage is done, where its things cannot be counted beforehand.
      *
-     * @param doneShare from 0 to 1; NaN where nothing tells
+     * @param doneShare from 0 to 1; NaN where it is unknown
      */
     void reach(double doneShare);
 

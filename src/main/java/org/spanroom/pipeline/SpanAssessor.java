@@ -20,7 +20,7 @@ import org.spanroom.pull.PullAssessor;
  * by several threads.
  */
 final class SpanAssessor {
-    /** Hours on site for each dead cable that is taken out besides; illustrative. */
+    /** Hours on site for each dead cable that is also taken out; illustrative. */
     private static final double DEAD_CABLE_HOURS = 0.5;
 
     private final BendStore bendStore;

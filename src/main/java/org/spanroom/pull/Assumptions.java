@@ -15,7 +15,7 @@ import org.spanroom.model.Service;
 import org.spanroom.model.Span;
 import org.spanroom.model.Term;
 
-/** What the reckoning of one span rests on without having been measured. */
+/** What the calculation of one span rests on without having been measured. */
 final class Assumptions {
     /** Values that a duct may have by default instead of from the records; those of cables count where there are any. */
     private static final Map<Term, PullAssumption> BY_TERM = Map.of(

@@ -8,7 +8,7 @@ import java.util.Set;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.LimitUse;
 
-/** What becomes of the limits of one pull as they are reckoned. */
+/** What becomes of the limits of one pull as they are calculated. */
 interface LimitSink {
     void offer(LimitKind kind, double found, double allowed, double atM);
 

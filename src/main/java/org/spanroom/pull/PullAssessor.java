@@ -16,10 +16,10 @@ import org.spanroom.model.Span;
 import org.spanroom.model.Unrecoverable;
 
 /**
- * Reckons what it takes to pull each innerduct of a span off its live cable, from either end, and which limit that meets.
+ * Calculates the forces of pulling each innerduct of a span off its live cable, from either end, and the limits they use.
  *
  * <p>Method: two passes over straights and bends in closed form ({@link TwoPasses}), for three states of friction. Both forces
- * are planning figures, uncertain by a factor of two: they rank and they warn, they do not authorise a pull. No object
+ * are planning figures, uncertain by a factor of two: they rank and they warn, they do not authorize a pull. No object
  * is kept between calls, so that threads may share one assessor.
  */
 public final class PullAssessor {
@@ -54,13 +54,13 @@ public final class PullAssessor {
                 new Assumptions(settings).of(span, bends));
     }
 
-    /** Returns the reckoning of one innerduct where all come out. */
+    /** Returns the calculation of one innerduct where all come out. */
     public PullTrace trace(Span span, Bends bends, int turn, Friction friction) {
         return trace(span, bends, span.duct().contents().innerducts().size(), turn, friction);
     }
 
     /**
-     * Returns the reckoning of one innerduct, section by section.
+     * Returns the calculation of one innerduct, segment by segment.
      *
      * @param out how many innerducts come out, as for {@link #assess}
      * @param turn the innerduct's place in the order of pulling, from 1

@@ -23,7 +23,7 @@ final class PullOrder {
 
     private static final int MANY_BODIES = 4;
 
-    /** Two bodies wedge no harder than this in the reckoning; a pair so tight (d/(D - d) over 0.8) is jammed already. */
+    /** Two bodies wedge no harder than this in the calculation; a pair so tight (d/(D - d) over 0.8) is jammed already. */
     private static final double LARGEST_WEDGE_RATIO = 5.0 / 3;
 
     private final Duct duct;

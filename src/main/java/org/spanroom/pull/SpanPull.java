@@ -15,7 +15,7 @@ import org.spanroom.model.PullTrace;
 import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
 
-/** The reckoning of one span: its way towards either end, and its innerducts in the order of pulling. */
+/** The calculation of one span: its path toward either end, and its innerducts in the order of pulling. */
 final class SpanPull {
     private static final double[] OUT_RATIOS = {0, 0.25, 0.5, 0.75, 1};
 

@@ -14,7 +14,7 @@ import org.spanroom.model.SpanMove;
 import org.spanroom.model.Standing;
 
 /**
- * Tells which spans stand elsewhere in a second run than in a first, and what their scores' parts say of why.
+ * Finds which spans have another rank in a second run than in a first, and which parts of their scores explain it.
  *
  * <p>Give all standings of the first run, then those of the second, then ask. Only what differs is kept of the second run.
  */

@@ -114,7 +114,7 @@ enum Criterion {
         return info.key();
     }
 
-    /** Returns the quantity of a span as its column shows it, so that whoever scores from the columns gets the same score. */
+    /** Returns the quantity of a span as its column shows it, so that a score calculated from the columns is the same. */
     double quantity(Assessment span, Quantities by) {
         return rounded(quantity.of(span, by));
     }

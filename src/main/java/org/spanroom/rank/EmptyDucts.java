@@ -62,7 +62,7 @@ final class EmptyDucts {
         return find(span).filter(Found::proved).map(Found::duct);
     }
 
-    /** Finds an empty duct beside a span of which nobody recorded that it is sound; empty where a sound one lies there. */
+    /** Finds an empty duct beside a span that is not recorded as sound; empty where a sound one lies there. */
     Optional<String> findUnproved(Span span) {
         return find(span).filter(found -> !found.proved()).map(Found::duct);
     }

@@ -45,7 +45,7 @@ public final class Ranking {
         this(settings, room, Optional.empty());
     }
 
-    /** Prepares a ranking for a day, likewise: embargoes that ended before it are not told. */
+    /** Prepares a ranking for a day: embargoes that ended before it are not reported. */
     public Ranking(ScoringSettings settings, RoomSettings room, LocalDate onDate) {
         this(settings, room, Optional.of(onDate));
     }
@@ -102,7 +102,7 @@ public final class Ranking {
     }
 
     /**
-     * Returns what every gate says of one span, for whoever wants to see why.
+     * Returns what every gate says of one span, with its evidence.
      *
      * @param all the spans of the run, among which an empty duct may lie beside it
      */

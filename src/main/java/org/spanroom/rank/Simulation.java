@@ -4,11 +4,11 @@ import java.util.List;
 import org.spanroom.model.UncertaintySettings;
 
 /**
- * Draws what nobody has measured of one span, and says what its score would be.
+ * Simulates the score of one span under uncertain inputs.
  *
  * <p>Each sample takes a state of friction (triangular from lubricated over dry to bad), one situation of sizes and contents, whether the
  * duct is blocked, and the rates of the sample, which all spans share: wages and prices move together. The tightest pulling
- * limit between the three reckoned states is interpolated on a logarithmic scale, for forces grow exponentially with
+ * limit between the three calculated states is interpolated on a logarithmic scale, for forces grow exponentially with
  * friction. A blocked duct, or one without room to gain, scores 0.
  *
  * <p>Everything depends on seed, span and sample only. Safe for use by several threads.
@@ -28,7 +28,7 @@ public final class Simulation {
      *
      * @param points what each criterion adds to a score
      * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
-     * @param savingPlace which of them is the saving per money spent; likewise
+     * @param savingPlace which of them is the saving per money spent; -1 where none is
      */
     Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
         this.settings = settings;

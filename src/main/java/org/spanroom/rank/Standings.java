@@ -52,7 +52,7 @@ public final class Standings {
      * Returns the numbers of all spans, the best first, the excluded last; equal ones in the order that compares their ids.
      *
      * <p>Spans are sorted by the leading bits of their points, which leave room for the number in one long; the few that these do
-     * not tell apart are then put in order by all bits and the id.
+     * not distinguish are then put in order by all bits and the id.
      */
     public int[] bestFirst(IntBinaryOperator compareIds) {
         int bits = Integer.SIZE - Integer.numberOfLeadingZeros(Math.max(1, points.length - 1));

@@ -3,7 +3,7 @@ package org.spanroom.sample;
 import java.util.List;
 import java.util.Optional;
 
-/** Where the districts of a city lie: side by side, row upon row, each reckoned from its number alone. */
+/** Where the districts of a city lie: side by side, row upon row, each calculated from its number alone. */
 final class CityLayout {
     private static final List<DistrictKind> KINDS = List.of(DistrictKind.values());
     private static final int FEWEST_SPANS = 150;

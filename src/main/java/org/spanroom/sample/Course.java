@@ -1,6 +1,6 @@
 package org.spanroom.sample;
 
-/** How a leg runs, where that will tell when something is pulled through it. */
+/** How a leg runs, where that matters to what is pulled through it. */
 enum Course {
     PLAIN,
     /** Turns by 90 to 450 degrees in all. */

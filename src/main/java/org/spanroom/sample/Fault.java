@@ -56,7 +56,7 @@ enum Fault {
         VAULT,
         /** A street of its own; how many there are follows from the number of districts. */
         STREET,
-        /** A permit zone; likewise. */
+        /** A permit zone. */
         ZONE
     }
 

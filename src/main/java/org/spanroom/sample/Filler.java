@@ -100,7 +100,7 @@ final class Filler {
         return new Filling(1, Optional.of(size), used ? 1 : 0, cable, used ? service() : "", List.of());
     }
 
-    /** Draws contents of unlike items, so that only the table can tell what they are. */
+    /** Draws contents of unlike items, so that only the table can describe them. */
     Filling mixed(Bore bore) {
         List<InnerductSize> set = unlikeSet(bore);
         List<ContentsRow> rows = new ArrayList<>();

@@ -62,7 +62,7 @@ final class LinkPlanner {
         return new Street(Rank.LINK, legs);
     }
 
-    /** Some stretches of a link go round obstacles: the longest spans are where bends tell most. */
+    /** Some stretches of a link go round obstacles: the longest spans are where bends matter most. */
     private Leg leg(Node start, Node end, Trace drawn) {
         if (Math.abs(end.groundM() - start.groundM()) > STEEP_RATIO * drawn.lengthM()) {
             return new Leg(start, end, drawn, Course.STEEP);

@@ -55,7 +55,7 @@ final class RouteRecorder {
             case BORE_IN_MILLIMETRES, CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES -> !direct;
             case MISSING_CONTENTS -> draft.filling().rows().isEmpty();
             case UNKNOWN_CATALOGUE_NAME, SIZE_AGAINST_CATALOGUE -> !direct;
-            // In banks that are worth a crew, so that a rank hangs on what nobody has measured.
+            // In banks that are worth a crew, so that a rank depends on what has not been measured.
             case MISSING_SIZES ->
                 draft.filling().rows().isEmpty()
                         && draft.filling().cables() >= 2

@@ -13,7 +13,7 @@ import org.spanroom.sample.Street.Rank;
 final class StreetPlanner {
     private static final int PURPOSE = 1;
 
-    /** Ducts in an average bank, by which spans are reckoned from legs. */
+    /** Ducts in an average bank, by which spans are estimated from legs. */
     private static final double DUCTS_PER_BANK = 4.8;
 
     /** Vaults in the middle of blocks give so many legs for each block's side. */

@@ -52,7 +52,7 @@ final class ZonePlanner {
         EVENT("event window|event", "fair"),
         /** A school zone whose outline crosses itself. */
         SPOILT("school", "yard"),
-        /** A zone of a word that nobody explains. */
+        /** A zone of an unexplained word. */
         UNEXPLAINED("see ordinance 12", "belt");
 
         private final String words;

@@ -93,7 +93,10 @@ class LicensesPageTest {
         String[] tables = section("Inside geotools-wrapper").split("Without a POM", -1);
 
         assertThat(quoted(tables[0]).filter(name -> name.contains(" "))).containsExactlyInAnyOrderElementsOf(inside);
-        assertThat(tables[1].lines().filter(line -> line.startsWith("| `")).flatMap(line -> quoted(line.split("\\|", -1)[1])))
+        assertThat(tables[1]
+                        .lines()
+                        .filter(line -> line.startsWith("| `"))
+                        .flatMap(line -> quoted(line.split("\\|", -1)[1])))
                 .hasSizeGreaterThan(10)
                 .allSatisfy(name -> assertThat(packages).anyMatch(one -> (one + ".").startsWith(name + ".")));
     }
@@ -101,7 +104,8 @@ class LicensesPageTest {
     @Test
     void theEpsgDatasetIsNamedWithItsVersion() throws IOException {
         var properties = new Properties();
-        try (var zip = new ZipInputStream(url("/org/geotools/referencing/factory/epsg/hsql/EPSG.zip").openStream())) {
+        try (var zip = new ZipInputStream(
+                url("/org/geotools/referencing/factory/epsg/hsql/EPSG.zip").openStream())) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 if (entry.getName().endsWith(".properties")) {
                     properties.load(zip);
@@ -137,7 +141,8 @@ class LicensesPageTest {
     }
 
     private static Path geotools() throws URISyntaxException {
-        return Path.of(CRS.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        return Path.of(
+                CRS.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     }
 
     private static String resource(String name) throws IOException {

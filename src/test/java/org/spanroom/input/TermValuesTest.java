@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.AssumedValues;
-import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.BoreShape;
