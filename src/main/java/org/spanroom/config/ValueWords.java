@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * @param missing words that say that nothing is recorded
  * @param live words for a cable in service
  * @param dead words for a cable out of service
- * @param serviceUnknown words for a cable whose service state is unknown:
+ * @param serviceUnknown words for a cable whose service state is unknown
  * @param flooded words for a duct with water in it
  * @param notFlooded words for a dry duct
  * @param yes words that affirm any other question

@@ -15,8 +15,8 @@ import org.spanroom.model.Unit;
  * Where each mapped term is found in the values of a layer's features.
  *
  * <p>A field is taken by its name, else by its name without regard to case, else by the first ten characters of it, which is all that a
- * Shapefile keeps: one config serves the same layer in every format. Where several mapped fields begin with the same ten characters, no rule
- * knows which of them a field is, and none is taken.
+ * Shapefile keeps: one config serves the same layer in every format. Where several mapped fields begin with the same ten characters, a field of
+ * that name is ambiguous, and none is taken.
  */
 final class LayerFields {
     private static final int SHAPEFILE_NAME_LENGTH = 10;
