@@ -31,7 +31,10 @@ final class PermitTiming {
                 ? Integer.parseInt(args[2])
                 : Runtime.getRuntime().availableProcessors();
         var random = new Random(1);
-        List<Span> spans = spans(random, spanCount);
+        var spans = new ArrayList<Span>();
+        for (int i = 0; i < spanCount; i++) {
+            spans.add(GridMap.span(shifted(random, PermitLawsTest.way(random))));
+        }
         List<Zone> zones = zones(random, zoneCount);
         var pool = new ForkJoinPool(threads);
         for (int round = 0; round < 3; round++) {
@@ -63,15 +66,7 @@ final class PermitTiming {
                 .orElse(Double.NaN);
     }
 
-    static List<Span> spans(Random random, int count) {
-        var spans = new ArrayList<Span>();
-        for (int i = 0; i < count; i++) {
-            spans.add(GridMap.span(shifted(random, PermitLawsTest.way(random))));
-        }
-        return spans;
-    }
-
-    static List<Zone> zones(Random random, int count) {
+    private static List<Zone> zones(Random random, int count) {
         var zones = new ArrayList<Zone>();
         for (int i = 0; i < count; i++) {
             double x = random.nextDouble() * SIDE_M;
