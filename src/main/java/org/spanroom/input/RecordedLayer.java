@@ -12,6 +12,8 @@ import org.spanroom.model.Line;
 
 /** A layer in the GeoPackage that an earlier run wrote, read back row by row. */
 public final class RecordedLayer implements AutoCloseable {
+    private static final String GEOPACKAGE = "spanroom.gpkg";
+
     private final LayerSource source;
     private final Path file;
     private final Optional<ReferenceSystem> crs;
@@ -29,12 +31,17 @@ public final class RecordedLayer implements AutoCloseable {
      * @throws InputException if the run wrote no GeoPackage or the layer is not in it
      */
     public static RecordedLayer open(Path folder, String layer) {
-        Path file = folder.resolve("spanroom.gpkg");
-        if (!Files.isRegularFile(file)) {
+        Path file = folder.resolve(GEOPACKAGE);
+        if (!isIn(folder)) {
             throw new InputException(
                     folder, "the run wrote no spanroom.gpkg", "Make the run again with GeoPackage among its formats.");
         }
         return new RecordedLayer(LayerSources.open(file, Optional.of(layer), new FindingLog()), file);
+    }
+
+    /** Returns whether a run wrote layers into a folder that can be read back. */
+    static boolean isIn(Path folder) {
+        return Files.isRegularFile(folder.resolve(GEOPACKAGE));
     }
 
     public Path file() {
@@ -54,6 +61,11 @@ public final class RecordedLayer implements AutoCloseable {
     /** Reads all rows in the order in which they were written. */
     public long read(List<String> columns, Consumer<RecordedRow> sink) {
         return source.read(columns, feature -> sink.accept(new RecordedRow(feature.values(), line(feature))));
+    }
+
+    /** Reads all rows likewise, without their lines. */
+    long readValues(List<String> columns, Consumer<RecordedRow> sink) {
+        return source.read(columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty())));
     }
 
     private Optional<Line> line(SourceFeature feature) {

@@ -75,7 +75,7 @@ class RescoreTest {
         CommandRun explained = CommandRun.of("explain", best, "--run", anew.toString());
 
         assertThat(compared.out()).contains("config scoring.criteria.ease_bends.weight_ratio: 0.05 to 2.0");
-        assertThat(explained.out()).contains("Span " + best);
+        assertThat(explained.out()).startsWith("Span " + best + "\n  standing          rank 1 of ");
         assertThat(explained.exitCode()).isZero();
     }
 
