@@ -3,9 +3,11 @@ package org.spanroom.cli;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.model.Reckoning;
-import org.spanroom.output.ReckoningJson;
-import org.spanroom.output.ReckoningText;
+import org.spanroom.model.SpanExplanation;
+import org.spanroom.output.Explanation;
+import org.spanroom.output.ExplanationJson;
+import org.spanroom.output.ExplanationSection;
+import org.spanroom.output.ExplanationText;
 import org.spanroom.output.SpanSheetSvg;
 import org.spanroom.output.TextFile;
 import org.spanroom.pipeline.ExplainRun;
@@ -13,17 +15,18 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code explain}: the whole reckoning of one span of an earlier run. */
+/** {@code explain}: everything that a run found out about one span. */
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
-        header = "Show why: the whole reckoning of one span.",
+        header = "Show why: the whole calculation of one span.",
         description = {
-            "Print the whole reckoning of one span: pieces and vaults, bends, what was",
+            "Print the whole calculation of one span: pieces and vaults, bends, what was",
             "assumed, the force at every section both ways, every limit, the score.",
-            "The run is made once more, on the files and with the config that it recorded.",
+            "The span is calculated again from the files and the config of the run; its",
+            "rank is the one in the results.",
             ""
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
@@ -68,12 +71,13 @@ final class ExplainCommand implements Callable<Integer> {
             TextFile.check(svg, overwrite);
         }
         var run = new ExplainRun(folder, console.progress());
-        Reckoning reckoning = run.run(spanId);
+        SpanExplanation explained = run.run(spanId);
+        ExplanationSection tree = Explanation.of(explained);
         warnOfAnotherVersion(run.version());
-        console.out().print(json ? ReckoningJson.write(reckoning) : ReckoningText.write(reckoning));
+        console.out().print(json ? ExplanationJson.write(tree) : ExplanationText.write(tree));
         console.out().flush();
         if (svg != null) {
-            TextFile.write(svg, SpanSheetSvg.draw(reckoning), overwrite);
+            TextFile.write(svg, SpanSheetSvg.draw(explained), overwrite);
         }
         return ExitCode.OK;
     }

@@ -56,6 +56,12 @@ public final class RecordedLayer implements AutoCloseable {
         return source.read(columns, feature -> sink.accept(row(feature)));
     }
 
+    /** Reads all rows in the same order, without their shapes. */
+    long readValues(List<String> columns, Consumer<RecordedRow> sink) {
+        return source.read(
+                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty())));
+    }
+
     private RecordedRow row(SourceFeature feature) {
         SourceGeometry shape = feature.geometry();
         Optional<double[]> ordinates = lonLat(shape);

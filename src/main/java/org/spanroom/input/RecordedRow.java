@@ -20,8 +20,12 @@ public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat, 
         return value == null ? "" : value.toString();
     }
 
-    /** Returns a number; NaN where the cell is empty. */
+    /** Returns a number, which a CSV file has as text; NaN where the cell is empty. */
     public double number(int column) {
-        return values.get(column) instanceof Number number ? number.doubleValue() : Double.NaN;
+        Object value = values.get(column);
+        if (value instanceof Number number) {
+            return number.doubleValue();
+        }
+        return value instanceof String text && !text.isBlank() ? Double.parseDouble(text) : Double.NaN;
     }
 }

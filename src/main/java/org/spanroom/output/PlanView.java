@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.spanroom.model.Bend;
 import org.spanroom.model.Line;
-import org.spanroom.model.Reckoning;
 import org.spanroom.model.Span;
+import org.spanroom.model.SpanExplanation;
 
 /** A span's drawn line from above, north up, with vaults, numbered bends and a scale bar. */
 final class PlanView {
@@ -28,11 +28,11 @@ final class PlanView {
     private double northM = -Double.MAX_VALUE;
     private double pxPerM = 1;
 
-    PlanView(Svg svg, Box frame, Reckoning reckoning) {
+    PlanView(Svg svg, Box frame, SpanExplanation explained) {
         this.svg = svg;
         this.frame = frame;
-        this.span = reckoning.ranked().span();
-        this.bends = reckoning.ranked().assessment().bends().list();
+        this.span = explained.span();
+        this.bends = explained.assessment().bends().list();
         this.ground = span.ground();
     }
 

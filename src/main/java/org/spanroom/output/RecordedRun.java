@@ -23,6 +23,9 @@ import org.spanroom.finding.InputException;
  */
 public record RecordedRun(
         Path file, String version, NetworkLengths lengths, String outputCrs, List<RunRecord.Input> inputs) {
+    /** Name of the GeoPackage in the folder of a run that wrote one. */
+    public static final String GEOPACKAGE = ResultFiles.GEOPACKAGE;
+
     private static final String NAME_A_RUN = "Name the folder of a run with --run.";
     private static final String RUN_AGAIN = "Make the run again with this version.";
 

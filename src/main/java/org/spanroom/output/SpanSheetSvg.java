@@ -4,19 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.spanroom.model.Bend;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.LimitKind;
 import org.spanroom.model.LimitUse;
-import org.spanroom.model.PullAssessment;
 import org.spanroom.model.PullTrace;
-import org.spanroom.model.Reckoning;
-import org.spanroom.model.Span;
 import org.spanroom.model.SpanEnd;
+import org.spanroom.model.SpanExplanation;
 
 /**
  * One sheet of one span: the plan with its bends, and below it the pull on the hardest innerduct and the tension of its cable
- * along the span, pulled from either end; at the foot the duct's cross-section before and after, where its contents are known.
+ * along the span, pulled from either end; at the foot the duct's cross-section before and after, where its contents are known. Figures
+ * in its words come from the same tree as those of the text.
  */
 public final class SpanSheetSvg {
     private static final double WIDTH_PX = 1000;
@@ -30,108 +28,94 @@ public final class SpanSheetSvg {
     private static final Svg.Pen OUT_AT_A = new Svg.Pen("#8c2d04", 2.4, "");
     private static final Svg.Pen OUT_AT_B = new Svg.Pen("#08519c", 2.4, "9 4");
 
-    private final Reckoning reckoning;
+    private final SpanExplanation explained;
+    private final ExplanationSection tree;
     private final Optional<String> crossSection;
     private final double heightPx;
     private final Svg svg;
 
-    private SpanSheetSvg(Reckoning reckoning) {
-        this.reckoning = reckoning;
+    private SpanSheetSvg(SpanExplanation explained) {
+        this.explained = explained;
+        this.tree = Explanation.of(explained);
         this.crossSection = CrossSectionSvg.draw(
-                "Cross-section of duct " + span().duct().id(),
-                reckoning.ranked().assessment().room(),
-                reckoning
+                "Cross-section of duct " + words("duct/duct"),
+                explained.assessment().room(),
+                explained
                         .ranked()
                         .verdict()
                         .findBasic()
                         .map(Exclusion::explanation)
                         .orElse(""));
         this.heightPx = HEIGHT_PX + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0);
-        this.svg = new Svg(WIDTH_PX, heightPx, "Span " + span().id());
+        this.svg = new Svg(WIDTH_PX, heightPx, tree.title());
     }
 
     /** Returns the sheet as SVG text. */
-    public static String draw(Reckoning reckoning) {
-        return new SpanSheetSvg(reckoning).sheet();
+    public static String draw(SpanExplanation explained) {
+        return new SpanSheetSvg(explained).sheet();
     }
 
     private String sheet() {
         heading();
-        new PlanView(svg, PLAN, reckoning).draw();
+        new PlanView(svg, PLAN, explained).draw();
         bendList();
-        findHardest()
-                .ifPresentOrElse(
-                        this::forces, () -> text(400, 13, pull().outcome().summary()));
+        findHardest().ifPresentOrElse(this::forces, () -> text(400, 13, words("pull/summary")));
         crossSection.ifPresent(drawing -> svg.inset(LEFT_PX - 10, HEIGHT_PX - 30, drawing));
-        svg.label(
-                LEFT_PX,
-                heightPx - 12,
-                "start",
-                11,
-                "Planning figures, uncertain by a factor of two. They authorise nobody to enter or to pull: "
-                        + "local codes, the owner's rules and licensed practice decide.");
+        svg.label(LEFT_PX, heightPx - 12, "start", 11, words("caution"));
         return svg.finish();
     }
 
     private void heading() {
-        text(34, 20, "Span " + span().id());
+        text(34, 20, tree.title());
         text(
                 56,
                 13,
-                String.format(
-                        Locale.ROOT,
-                        "%.1f m; %d %s, %.0f degrees in all; %s",
-                        span().lengthM(),
-                        bends().size(),
-                        bends().size() == 1 ? "bend" : "bends",
-                        reckoning.ranked().assessment().bends().total().deg(),
-                        ReckoningText.rank(reckoning)));
-        if (!pull().pulls().isEmpty()) {
-            text(76, 12, pull().outcome().summary());
+                words("length_m") + "; bends: " + words("bend_count") + ", " + words("bend_total_deg") + " in all; "
+                        + words("standing"));
+        if (!explained.traces().isEmpty()) {
+            text(76, 12, words("pull/summary"));
         }
     }
 
     private void bendList() {
         double xPx = PLAN.rightPx() + 24;
         double yPx = PLAN.topPx() + 12;
-        svg.label(xPx, yPx, "start", 12, bends().isEmpty() ? "No bends" : "Bends, metres from A");
-        int number = 0;
-        for (Bend bend : bends()) {
+        List<List<ExplanationPart>> bends = ((ExplanationTable) tree.part("bends")).rows();
+        svg.label(xPx, yPx, "start", 12, bends.isEmpty() ? "No bends" : "Bends, metres from A");
+        for (int i = 0; i < bends.size(); i++) {
             yPx += 16;
-            if (++number == MOST_BENDS_LISTED && bends().size() > MOST_BENDS_LISTED) {
-                String rest = "and " + (bends().size() - number + 1) + " more, as the text lists them";
-                svg.label(xPx, yPx, "start", 12, rest);
+            if (i + 1 == MOST_BENDS_LISTED && bends.size() > MOST_BENDS_LISTED) {
+                svg.label(xPx, yPx, "start", 12, "and " + (bends.size() - i) + " more, as the text lists them");
                 return;
             }
-            svg.label(xPx + 16, yPx, "end", 12, Integer.toString(number));
-            svg.label(xPx + 74, yPx, "end", 12, String.format(Locale.ROOT, "%.1f", bend.middleM()));
-            svg.label(
-                    xPx + 84,
-                    yPx,
-                    "start",
-                    12,
-                    String.format(
-                            Locale.ROOT,
-                            "%.0f\u00B0 %s, radius %.2f m%s",
-                            bend.deflection().deg(),
-                            ReckoningText.word(bend.turn()),
-                            bend.radiusM(),
-                            bend.radiusAssumed() ? " assumed" : ""));
+            bend(new ExplanationSection("", "", bends.get(i)), xPx, yPx);
         }
     }
 
+    private void bend(ExplanationSection bend, double xPx, double yPx) {
+        svg.label(xPx + 16, yPx, "end", 12, bend.words("number"));
+        svg.label(xPx + 74, yPx, "end", 12, ExplanationWords.fixed(bend.number("middle_m"), 1));
+        svg.label(
+                xPx + 84,
+                yPx,
+                "start",
+                12,
+                ExplanationWords.fixed(bend.number("deflection_deg"), 0) + "\u00B0 " + bend.words("turn") + ", radius "
+                        + bend.words("radius_m") + (bend.words("radius_assumed").equals("yes") ? " assumed" : ""));
+    }
+
     private void forces(PullTrace trace) {
-        String count = trace.pull().turn() + " of " + pull().pulls().size() + " in the order of pulling";
+        int pulls = explained.traces().size();
+        String count = trace.pull().turn() + " of " + pulls + " in the order of pulling";
         text(
                 364,
                 13,
                 "Innerduct " + Svg.fitted(trace.pull().innerduct().id(), 13, 300) + ", " + count
-                        + (pull().pulls().size() > 1 ? ", the hardest" : ""));
+                        + (pulls > 1 ? ", the hardest" : ""));
         text(
                 383,
                 12,
-                "Steady forces as the pull begins, friction " + ReckoningText.word(trace.friction())
-                        + ". Dotted verticals: bends.");
+                "Steady forces as the pull begins, friction " + trace.friction().key() + ". Dotted verticals: bends.");
         legend(560, OUT_AT_A, "out at A, cable held at B");
         legend(770, OUT_AT_B, "out at B, cable held at A");
         diagram(PULL, trace, "Tension of the innerduct, N", false);
@@ -153,7 +137,7 @@ public final class SpanSheetSvg {
         var profiles = List.of(profile(trace.fromA(), ofCable), profile(trace.fromB(), ofCable));
         double steady = use.map(limit -> steadyN(limit, trace, ofCable)).orElse(Double.POSITIVE_INFINITY);
         var content = new Chart.Content(name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), steady);
-        var chart = new Chart(svg, frame, span().lengthM());
+        var chart = new Chart(svg, frame, explained.span().lengthM());
         chart.draw(content);
         use.ifPresentOrElse(
                 limit -> chart.limitNote(note(limit, steady, content.showsLimit())),
@@ -189,7 +173,7 @@ public final class SpanSheetSvg {
                 .orElse(0);
         return limit.foundSi() > 0 && most > 0
                 ? limit.allowedSi() * most / limit.foundSi()
-                : limit.allowedSi() / reckoning.pulling().breakawayRatio();
+                : limit.allowedSi() / explained.pulling().breakawayRatio();
     }
 
     private static List<double[]> profile(PullTrace.Way way, boolean ofCable) {
@@ -211,9 +195,9 @@ public final class SpanSheetSvg {
 
     /** Finds the innerduct that asks most of itself, of the machine and of its cable at the better end. */
     private Optional<PullTrace> findHardest() {
-        SpanEnd end = pull().outcome().findBetterEnd().orElse(SpanEnd.A);
+        SpanEnd end = explained.assessment().pull().outcome().findBetterEnd().orElse(SpanEnd.A);
         PullTrace hardest = null;
-        for (PullTrace trace : reckoning.traces()) {
+        for (PullTrace trace : explained.traces()) {
             if (hardest == null
                     || trace.pull().from(end).forceRatio()
                             > hardest.pull().from(end).forceRatio()) {
@@ -227,15 +211,7 @@ public final class SpanSheetSvg {
         svg.label(LEFT_PX, yPx, "start", sizePx, Svg.fitted(words, sizePx, RIGHT_PX - LEFT_PX));
     }
 
-    private List<Bend> bends() {
-        return reckoning.ranked().assessment().bends().list();
-    }
-
-    private PullAssessment pull() {
-        return reckoning.ranked().assessment().pull();
-    }
-
-    private Span span() {
-        return reckoning.ranked().span();
+    private String words(String path) {
+        return tree.words(path);
     }
 }

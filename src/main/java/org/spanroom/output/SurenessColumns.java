@@ -6,7 +6,7 @@ import org.spanroom.model.RankedSpan;
 import org.spanroom.model.Sureness;
 
 /** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
-final class SurenessColumns {
+public final class SurenessColumns {
     /** The only one that no scoring has a part in. */
     static final Column<RankedSpan> FEASIBLE = Column.real(
             "feasible_chance_pct",
@@ -38,6 +38,11 @@ final class SurenessColumns {
                         1,
                         "Chance of being among the top of the ranking, as many as the config says.",
                         percent(Sureness::topRatio)));
+    }
+
+    /** Returns the names of all of them, in their order. */
+    public static List<String> names() {
+        return all().stream().map(Column::name).toList();
     }
 
     private static Function<RankedSpan, Object> cell(Function<Sureness, Double> number) {

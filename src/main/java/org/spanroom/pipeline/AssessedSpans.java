@@ -125,14 +125,4 @@ final class AssessedSpans implements RankedSpans {
     int countRanked() {
         return standings.countRanked();
     }
-
-    /** Returns the span of an id, which must be there. */
-    RankedSpan withId(String id) {
-        for (int place = 0; place < order.length; place++) {
-            if (spans.id(order[place]).equals(id)) {
-                return at(place);
-            }
-        }
-        throw new IllegalArgumentException("no span has the id " + id);
-    }
 }

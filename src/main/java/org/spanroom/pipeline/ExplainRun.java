@@ -2,37 +2,24 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
-import org.spanroom.effort.EffortAssessor;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.FileDigest;
 import org.spanroom.input.InputData;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.EffortLine;
-import org.spanroom.model.Network;
-import org.spanroom.model.PullTrace;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Reckoning;
-import org.spanroom.model.SpanList;
+import org.spanroom.model.SpanExplanation;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.Text;
-import org.spanroom.permit.PermitAssessor;
-import org.spanroom.pull.PullAssessor;
 
 /**
- * The whole reckoning of one span of an earlier run: the run once more, on the same files with the same config, which the run's
- * record tells.
+ * Everything about one span of an earlier run: calculated again from the same files with the same config, which the run's record
+ * names, and put beside its rank in the results. All files are read; of the routes only those are cut that the span depends on ({@link
+ * SpanExplainer}), and that span alone is assessed.
  */
 public final class ExplainRun {
-    private static final int NEAREST_SHOWN = 3;
     private static final String REMEDY = "Bring back what the run read, or make the run again and explain that one.";
 
     private final Path folder;
@@ -57,30 +44,20 @@ public final class ExplainRun {
     }
 
     /**
-     * Returns the reckoning of a span.
+     * Returns what there is to show of a span.
      *
      * @throws InputException if an input of the run is missing or has changed, or no span has that id
      */
-    public Reckoning run(String spanId) {
+    public SpanExplanation run(String spanId) {
         RunConfig asRecorded = ConfigReader.readRecorded(recorded.file());
         var files = new RecordedFiles(folder, asRecorded.output());
         RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
         recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(files.find(part))));
-        var run = new RankRun(config, progress);
-        InputData inputs = run.read();
+        InputData inputs = new RankRun(config, progress).read();
         demandSameFiles(inputs, files);
-        Network network = run.cut(inputs);
-        String wanted = idInRun(network, spanId);
-        AssessedSpans ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
-        RankedSpan row = ranked.withId(wanted);
-        return new Reckoning(
-                row,
-                ranked.countRanked(),
-                config.pull(),
-                traces(row.assessment(), config),
-                effortLines(row.assessment(), config),
-                config.rates().currency(),
-                RankRun.ranking(config).gates(row.assessment(), network.spans()));
+        var explainer = new SpanExplainer(config, inputs, progress);
+        SpanExplainer.Found found = explainer.find(spanId, folder);
+        return explainer.explain(found, RecordedSpans.find(folder, Text.clean(found.id())));
     }
 
     private void demandUnchanged(RunRecord.Part part) {
@@ -112,43 +89,5 @@ public final class ExplainRun {
                 }
             }
         }
-    }
-
-    /** Returns the id that the data has for a span, given as that or as the results have it, where some characters are replaced. */
-    private String idInRun(Network network, String spanId) {
-        SpanList spans = network.spans();
-        Supplier<Stream<String>> ids = () -> IntStream.range(0, spans.size()).mapToObj(spans::id);
-        return ids.get()
-                .filter(spanId::equals)
-                .findFirst()
-                .or(() -> ids.get().filter(id -> Text.clean(id).equals(spanId)).findFirst())
-                .orElseThrow(() -> noSuchSpan(spanId, ids.get().toList()));
-    }
-
-    private InputException noSuchSpan(String spanId, List<String> ids) {
-        List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
-        return new InputException(
-                folder,
-                "no span of this run has the id '" + spanId + "'",
-                nearest.isEmpty()
-                        ? "The run has no spans at all."
-                        : "The nearest are: " + String.join(", ", nearest) + ".");
-    }
-
-    private static List<EffortLine> effortLines(Assessment assessed, RunConfig config) {
-        return assessed.effort()
-                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
-                .orElse(List.of());
-    }
-
-    private static List<PullTrace> traces(Assessment assessed, RunConfig config) {
-        var assessor = new PullAssessor(config.pull());
-        var traces = new ArrayList<PullTrace>();
-        int out = assessed.pull().pulls().size();
-        for (int turn = 1; turn <= out; turn++) {
-            traces.add(assessor.trace(
-                    assessed.span(), assessed.bends(), out, turn, config.pull().judgedBy()));
-        }
-        return traces;
     }
 }

@@ -2,10 +2,10 @@ package org.spanroom.rank;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.spanroom.model.Verdict;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Verdict;
 
 /** A ranking of the spans of one run, of which any may be looked at again. Safe for use by several threads. */
 public final class RunRanking {
@@ -38,8 +38,12 @@ public final class RunRanking {
      * @param place in the order of the standings, from 0
      */
     public RankedSpan ranked(int place, Standings standings, Assessment assessment) {
-        Verdict verdict = ranking.verdict(assessment, emptyDucts);
         var rank = place < standings.countRanked() ? OptionalInt.of(place + 1) : OptionalInt.empty();
-        return new RankedSpan(rank, assessment, ranking.score(assessment), verdict);
+        return ranked(rank, assessment);
+    }
+
+    /** Returns a span whose rank is known, with what decided it. */
+    public RankedSpan ranked(OptionalInt rank, Assessment assessment) {
+        return new RankedSpan(rank, assessment, ranking.score(assessment), ranking.verdict(assessment, emptyDucts));
     }
 }

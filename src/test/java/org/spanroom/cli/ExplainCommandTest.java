@@ -59,9 +59,9 @@ class ExplainCommandTest {
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
     }
 
-    /** The same figures as the run wrote, though reckoned anew. */
+    /** The same figures as the run wrote, though calculated again; the chances are the recorded ones. */
     @Test
-    void theReckoningAgreesWithTheRunsTable() throws IOException {
+    void theExplanationAgreesWithTheRunsTable() throws IOException {
         for (Map<String, String> row : spans()) {
             JsonNode json = new ObjectMapper()
                     .readTree(explain(row.get("span_id"), "--json").out());
@@ -71,8 +71,33 @@ class ExplainCommandTest {
             assertThat(json.at("/pull/outcome").asText()).isEqualTo(row.get("pull_outcome"));
             assertThat(json.at("/score/total_points").asText()).isEqualTo(number(row.get("score_points")));
             assertThat(json.at("/rank").asText("")).isEqualTo(row.get("rank"));
+            assertThat(json.at("/spans_ranked").asInt()).isEqualTo(2);
             assertThat(json.at("/pull/innerducts")).hasSize(Integer.parseInt(row.get("pull_count")));
+            if (!row.get("rank").isEmpty()) {
+                assertThat(json.at("/sureness/feasible_chance_percent").asText())
+                        .isEqualTo(number(row.get("feasible_chance_pct")));
+                assertThat(json.at("/sureness/top_chance_percent").asText())
+                        .isEqualTo(number(row.get("top_chance_pct")));
+            }
         }
+    }
+
+    /** The GeoPackage is read first, then the CSV file; without both the span is calculated all the same. */
+    @Test
+    void aRunWhoseTablesAreGoneLeavesTheRankUnknown() throws IOException {
+        String spanId = spans().get(0).get("span_id");
+        Files.delete(run.resolve("spanroom.gpkg"));
+        assertThat(explain(spanId).out()).contains("rank 1 of 2");
+        Files.delete(run.resolve("spans.csv"));
+
+        CommandRun text = explain(spanId);
+        JsonNode json = new ObjectMapper().readTree(explain(spanId, "--json").out());
+
+        assertThat(text.out()).contains("ranked; the run wrote neither GeoPackage nor CSV to read its rank from");
+        assertThat(json.at("/rank").isNull()).isTrue();
+        assertThat(json.at("/spans_ranked").isNull()).isTrue();
+        assertThat(json.at("/sureness").isNull()).isTrue();
+        assertThat(json.at("/score/total_points").asDouble()).isPositive();
     }
 
     @Test

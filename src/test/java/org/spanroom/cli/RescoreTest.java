@@ -136,7 +136,7 @@ class RescoreTest {
                 CommandRun.of("explain", best, "--run", runs.resolve("again").toString());
 
         assertThat(compared.out()).contains("config scoring.criteria.ease_bends.weight_ratio: 0.05 to 0.7");
-        assertThat(explained.out()).contains("Span " + best).contains("rank 1 ");
+        assertThat(explained.out()).startsWith("Span " + best + "\n  standing          rank 1 of ");
         assertThat(explained.exitCode()).isZero();
     }
 

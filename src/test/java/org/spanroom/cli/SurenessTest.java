@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
@@ -99,9 +98,9 @@ class SurenessTest {
         CommandRun explained = CommandRun.of(
                 "explain", first.get("span_id"), "--run", runs.resolve("one").toString());
 
-        String feasible = String.format(
-                Locale.ROOT, "feasible with a chance of %.0f %%", Double.parseDouble(first.get("feasible_chance_pct")));
-        assertThat(explained.out().replaceAll("\\s+", " ")).contains(feasible);
+        assertThat(explained.out())
+                .containsPattern("chance to be feasible +" + first.get("feasible_chance_pct") + " %\n")
+                .containsPattern("chance to be among the top +" + first.get("top_chance_pct") + " %\n");
     }
 
     private static void rank(String name, String... more) {

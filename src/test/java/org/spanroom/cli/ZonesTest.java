@@ -196,9 +196,11 @@ class ZonesTest {
         CommandRun text = CommandRun.of("explain", id, "--run", run.toString());
         CommandRun json = CommandRun.of("explain", id, "--run", run.toString(), "--json");
 
-        assertThat(text.out())
-                .contains("Permits: 2 zones touched", "Z-1 (cut ban, North street, until 2099-12-31)", "vault B")
-                .contains("confined space entry, lane closure, night work, traffic control; they take 10 days");
+        assertThat(text.out().replaceAll("\\s+", " "))
+                .contains("zones touched 2 ", "zone Z-1, kind cut ban, name North street, until 2099-12-31")
+                .contains("vaults in it B")
+                .contains("recovering needs confined space entry, lane closure, night work, traffic control ")
+                .contains("days for these permits 10 ");
         JsonNode permits = new ObjectMapper().readTree(json.out()).get("permits");
         assertThat(permits.get("zones").get(0).get("stretches").size()).isEqualTo(1);
         assertThat(permits.get("cut_banned_until").asText()).isEqualTo("2099-12-31");

@@ -226,7 +226,7 @@ class SiteWorkTest {
     }
 
     @Test
-    void hoursOfAChoiceAreThoseOfTheWholeReckoning() {
+    void hoursOfAChoiceAreThoseOfTheWholeCalculation() {
         EffortCase two = EffortCase.span().out(2).sleeves(2);
 
         assertThat(two.assessor().siteHours(two.record(), 2, 2)).isEqualTo(two.siteHours());

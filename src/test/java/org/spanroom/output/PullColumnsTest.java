@@ -2,7 +2,7 @@ package org.spanroom.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.spanroom.output.ReckoningSample.LBF_N;
+import static org.spanroom.output.SpanExplanationSample.LBF_N;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Reckoning;
+import org.spanroom.model.SpanExplanation;
 import org.spanroom.testing.ExternalTool;
 
 class PullColumnsTest {
@@ -39,7 +39,7 @@ class PullColumnsTest {
         "hold_for_b_n, 17.93"
     })
     void forcesAreThoseOfTheWorkedExample(String column, double expectedLbf) throws IOException {
-        Map<String, String> row = span(ReckoningSample.workedExample());
+        Map<String, String> row = span(SpanExplanationSample.workedExample());
 
         assertThat(Double.parseDouble(row.get(column)) / LBF_N).isCloseTo(expectedLbf, within(0.06));
     }
@@ -50,7 +50,7 @@ class PullColumnsTest {
      */
     @Test
     void theAnswerNamesEndVaultAndTightestLimit() throws IOException {
-        assertThat(span(ReckoningSample.workedExample()))
+        assertThat(span(SpanExplanationSample.workedExample()))
                 .containsEntry("pull_outcome", "both")
                 .containsEntry("pull_better_end", "a")
                 .containsEntry("pull_better_vault", "V-1")
@@ -70,11 +70,11 @@ class PullColumnsTest {
     /** Six bends of 60 degrees: 360 in all warn above 180 and fail nothing, but the pull does. */
     @Test
     void aFailureSaysWhichLimitWhereAndByHowMuch() throws IOException {
-        Reckoning reckoning = ReckoningSample.failing();
-        var outcome = reckoning.ranked().assessment().pull().outcome();
+        SpanExplanation explained = SpanExplanationSample.failing();
+        var outcome = explained.ranked().assessment().pull().outcome();
         var failing = outcome.findFailing().orElseThrow();
 
-        Map<String, String> row = span(reckoning);
+        Map<String, String> row = span(explained);
 
         assertThat(row)
                 .containsEntry("pull_outcome", "neither")
@@ -94,7 +94,7 @@ class PullColumnsTest {
 
     @Test
     void whereNothingIsToPullTheCellsAreEmpty() throws IOException {
-        Map<String, String> row = span(ReckoningSample.nothingToPull());
+        Map<String, String> row = span(SpanExplanationSample.nothingToPull());
 
         assertThat(row).containsEntry("pull_outcome", "nothing").containsEntry("pull_count", "0");
         assertThat(row.entrySet())
@@ -110,8 +110,8 @@ class PullColumnsTest {
     @Test
     void innerductsAreListedInTheOrderOfPulling() throws IOException {
         write(
-                ReckoningSample.workedExample().ranked(),
-                ReckoningSample.failing().ranked());
+                SpanExplanationSample.workedExample().ranked(),
+                SpanExplanationSample.failing().ranked());
 
         List<CSVRecord> rows = csv("pulls.csv");
 
@@ -134,8 +134,9 @@ class PullColumnsTest {
     /** 0.343 lb/ft of a loaded neighbour are 5.006 N/m; then 0.080 lb/ft of the freed cable are 1.168 N/m. */
     @Test
     void theWeightOfNeighboursIsListed() throws IOException {
-        write(ReckoningSample.workedExample(
-                        ReckoningSample.innerduct("i1", 0.5, 0.080), ReckoningSample.innerduct("i2", 0.5, 0.080))
+        write(SpanExplanationSample.workedExample(
+                        SpanExplanationSample.innerduct("i1", 0.5, 0.080),
+                        SpanExplanationSample.innerduct("i2", 0.5, 0.080))
                 .ranked());
 
         assertThat(csv("pulls.csv"))
@@ -146,7 +147,7 @@ class PullColumnsTest {
     /** An attributes table: registered in gpkg_contents alone (OGC 12-128r18 clause 2.4, number from memory). */
     @Test
     void gdalReadsThePullsAsATableWithoutShapes() {
-        write(ReckoningSample.failing().ranked());
+        write(SpanExplanationSample.failing().ranked());
 
         String told =
                 ExternalTool.named("ogrinfo").run("-so", parent.resolve("run").resolve("spanroom.gpkg"), "pulls");
@@ -154,8 +155,8 @@ class PullColumnsTest {
         assertThat(told).contains("Geometry: None", "Feature Count: 3", "pull_out_at_a_dry_n: Real");
     }
 
-    private Map<String, String> span(Reckoning reckoning) throws IOException {
-        write(reckoning.ranked());
+    private Map<String, String> span(SpanExplanation explained) throws IOException {
+        write(explained.ranked());
         return csv("spans.csv").get(0).toMap();
     }
 

@@ -2,7 +2,7 @@ package org.spanroom.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.spanroom.output.ReckoningSample.LBF_N;
+import static org.spanroom.output.SpanExplanationSample.LBF_N;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,7 +14,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.Reckoning;
+import org.spanroom.model.SpanExplanation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -23,8 +23,8 @@ class SpanSheetSvgTest {
     /** A parser of XML 1.0 that ends at the first breach of the standard. */
     @ParameterizedTest
     @MethodSource("samples")
-    void theSheetIsWellFormedWhateverTheIds(Reckoning reckoning) throws Exception {
-        Document sheet = parsed(reckoning);
+    void theSheetIsWellFormedWhateverTheIds(SpanExplanation explained) throws Exception {
+        Document sheet = parsed(explained);
 
         assertThat(sheet.getDocumentElement().getTagName()).isEqualTo("svg");
         assertThat(sheet.getElementsByTagName("script").getLength()).isZero();
@@ -37,7 +37,7 @@ class SpanSheetSvgTest {
      */
     @Test
     void theDiagramsShowTheForcesOfTheWorkedExample() throws Exception {
-        Document sheet = parsed(ReckoningSample.workedExample());
+        Document sheet = parsed(SpanExplanationSample.workedExample());
 
         List<List<double[]>> lines = polylines(sheet);
 
@@ -50,8 +50,8 @@ class SpanSheetSvgTest {
 
     @Test
     void aLimitIsDrawnWhereItLiesInTheDiagramAndSaidWhereItDoesNot() throws Exception {
-        List<String> far = words(parsed(ReckoningSample.workedExample()));
-        List<String> near = words(parsed(ReckoningSample.failing()));
+        List<String> far = words(parsed(SpanExplanationSample.workedExample()));
+        List<String> near = words(parsed(SpanExplanationSample.failing()));
 
         assertThat(far)
                 .contains("limit 2906 N for the pull on the innerduct (above the diagram)")
@@ -62,14 +62,14 @@ class SpanSheetSvgTest {
                         "dotted line: limit 2906 N for the pull on the innerduct at breakaway, reached at 2235 N here")
                 .contains(
                         "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
-        assertThat(limitLines(ReckoningSample.workedExample())).isZero();
-        assertThat(limitLines(ReckoningSample.failing())).isEqualTo(2);
+        assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
+        assertThat(limitLines(SpanExplanationSample.failing())).isEqualTo(2);
     }
 
     /** Each bend has its number in the plan, in the list and in both diagrams. */
     @Test
     void bendsAreNumberedEverywhere() throws Exception {
-        List<String> words = words(parsed(ReckoningSample.failing()));
+        List<String> words = words(parsed(SpanExplanationSample.failing()));
 
         for (String number : List.of("1", "2", "3", "4", "5", "6")) {
             assertThat(words).filteredOn(number::equals).hasSize(4);
@@ -79,7 +79,7 @@ class SpanSheetSvgTest {
 
     @Test
     void moreBendsThanTheListHoldsAreCounted() throws Exception {
-        List<String> words = words(parsed(ReckoningSample.random(1, 40)));
+        List<String> words = words(parsed(SpanExplanationSample.random(1, 40)));
 
         assertThat(words).contains("and 28 more, as the text lists them");
     }
@@ -87,8 +87,8 @@ class SpanSheetSvgTest {
     /** Boxes by the widths that the drawing itself reckons with, in letters drawn from their base line. */
     @ParameterizedTest
     @MethodSource("samples")
-    void noTwoLabelsCollide(Reckoning reckoning) throws Exception {
-        List<Element> labels = elements(parsed(reckoning), "text");
+    void noTwoLabelsCollide(SpanExplanation explained) throws Exception {
+        List<Element> labels = elements(parsed(explained), "text");
 
         for (int i = 0; i < labels.size(); i++) {
             Box one = box(labels.get(i));
@@ -108,7 +108,7 @@ class SpanSheetSvgTest {
     /** A grey print tells the lines apart by their dashes alone. */
     @Test
     void theTwoWaysDifferInTheirDashes() throws Exception {
-        List<Element> lines = elements(parsed(ReckoningSample.workedExample()), "polyline");
+        List<Element> lines = elements(parsed(SpanExplanationSample.workedExample()), "polyline");
 
         assertThat(lines)
                 .extracting(line -> line.getAttribute("stroke-dasharray"))
@@ -117,24 +117,24 @@ class SpanSheetSvgTest {
 
     @Test
     void whereNothingIsToPullTheSheetSaysWhy() throws Exception {
-        Document sheet = parsed(ReckoningSample.nothingToPull());
+        Document sheet = parsed(SpanExplanationSample.nothingToPull());
 
         assertThat(words(sheet)).contains("nothing to pull: no rigid innerduct lies in the duct", "No bends");
         assertThat(polylines(sheet)).hasSize(1);
     }
 
-    static Stream<Reckoning> samples() {
+    static Stream<SpanExplanation> samples() {
         return Stream.concat(
                 Stream.of(
-                        ReckoningSample.workedExample(),
-                        ReckoningSample.failing(),
-                        ReckoningSample.hostile(),
-                        ReckoningSample.nothingToPull()),
-                LongStream.rangeClosed(1, 12).mapToObj(seed -> ReckoningSample.random(seed, (int) (3 * seed))));
+                        SpanExplanationSample.workedExample(),
+                        SpanExplanationSample.failing(),
+                        SpanExplanationSample.hostile(),
+                        SpanExplanationSample.nothingToPull()),
+                LongStream.rangeClosed(1, 12).mapToObj(seed -> SpanExplanationSample.random(seed, (int) (3 * seed))));
     }
 
-    private static Document parsed(Reckoning reckoning) throws Exception {
-        byte[] bytes = SpanSheetSvg.draw(reckoning).getBytes(StandardCharsets.UTF_8);
+    private static Document parsed(SpanExplanation explained) throws Exception {
+        byte[] bytes = SpanSheetSvg.draw(explained).getBytes(StandardCharsets.UTF_8);
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
     }
 
@@ -178,8 +178,8 @@ class SpanSheetSvgTest {
         return (zeroPx - yPx) / (zeroPx - topPx) * Double.parseDouble(top.getTextContent());
     }
 
-    private static long limitLines(Reckoning reckoning) throws Exception {
-        return elements(parsed(reckoning), "line").stream()
+    private static long limitLines(SpanExplanation explained) throws Exception {
+        return elements(parsed(explained), "line").stream()
                 .filter(line -> line.getAttribute("stroke-dasharray").equals("2 3"))
                 .count();
     }

@@ -2,8 +2,8 @@ package org.spanroom.output;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.spanroom.output.ReckoningSample.FT_M;
-import static org.spanroom.output.ReckoningSample.LBF_N;
+import static org.spanroom.output.SpanExplanationSample.FT_M;
+import static org.spanroom.output.SpanExplanationSample.LBF_N;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,13 +14,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.Reckoning;
+import org.spanroom.model.SpanExplanation;
 
-class ReckoningJsonTest {
+class ExplanationJsonTest {
     /** Values of the worked example, converted. */
     @Test
     void theWorkedExampleIsToldInFull() throws JsonProcessingException {
-        JsonNode json = parsed(ReckoningSample.workedExample());
+        JsonNode json = parsed(SpanExplanationSample.workedExample());
 
         assertThat(json.at("/length_m").asDouble() / FT_M).isCloseTo(600, within(0.05));
         assertThat(json.at("/bends/0/middle_m").asDouble() / FT_M).isCloseTo(150, within(0.02));
@@ -48,7 +48,7 @@ class ReckoningJsonTest {
 
     @Test
     void aFailureCarriesItsEvidence() throws JsonProcessingException {
-        JsonNode failing = parsed(ReckoningSample.failing()).at("/pull/failing");
+        JsonNode failing = parsed(SpanExplanationSample.failing()).at("/pull/failing");
 
         assertThat(failing.at("/fails").asBoolean()).isTrue();
         assertThat(100
@@ -59,14 +59,14 @@ class ReckoningJsonTest {
 
     @ParameterizedTest
     @MethodSource("samples")
-    void everyNumberWithAFractionNamesItsUnit(Reckoning reckoning) throws JsonProcessingException {
-        checkNames(parsed(reckoning));
+    void everyNumberWithAFractionNamesItsUnit(SpanExplanation explained) throws JsonProcessingException {
+        checkNames(parsed(explained));
     }
 
     @Test
-    void theSameReckoningGivesTheSameText() {
-        assertThat(ReckoningJson.write(ReckoningSample.failing()))
-                .isEqualTo(ReckoningJson.write(ReckoningSample.failing()))
+    void theSameSpanGivesTheSameText() {
+        assertThat(SpanExplanationSample.json(SpanExplanationSample.failing()))
+                .isEqualTo(SpanExplanationSample.json(SpanExplanationSample.failing()))
                 .startsWith("{\n  \"span_id\" : \"S-8\",\n  \"rank\" : 3,\n")
                 .endsWith("}\n")
                 .doesNotContain("NaN", "\r");
@@ -74,18 +74,18 @@ class ReckoningJsonTest {
 
     @Test
     void hostileIdsStayTexts() throws JsonProcessingException {
-        Reckoning reckoning = ReckoningSample.hostile();
+        SpanExplanation explained = SpanExplanationSample.hostile();
 
-        JsonNode json = parsed(reckoning);
+        JsonNode json = parsed(explained);
 
         assertThat(json.at("/span_id").asText())
-                .isEqualTo(Text.clean(reckoning.ranked().span().id()));
+                .isEqualTo(Text.clean(explained.ranked().span().id()));
         assertThat(json.at("/routes")).hasSize(2);
     }
 
     @Test
     void whereNothingIsToPullThePullsAreEmpty() throws JsonProcessingException {
-        JsonNode pull = parsed(ReckoningSample.nothingToPull()).at("/pull");
+        JsonNode pull = parsed(SpanExplanationSample.nothingToPull()).at("/pull");
 
         assertThat(pull.at("/outcome").asText()).isEqualTo("nothing");
         assertThat(pull.at("/better_end").isNull()).isTrue();
@@ -93,24 +93,29 @@ class ReckoningJsonTest {
         assertThat(pull.at("/innerducts")).isEmpty();
     }
 
-    static Stream<Reckoning> samples() {
-        return Stream.of(ReckoningSample.workedExample(), ReckoningSample.failing(), ReckoningSample.nothingToPull());
+    static Stream<SpanExplanation> samples() {
+        return Stream.of(
+                SpanExplanationSample.workedExample(),
+                SpanExplanationSample.failing(),
+                SpanExplanationSample.nothingToPull());
     }
 
     private static void checkNames(JsonNode node) {
         for (Map.Entry<String, JsonNode> member : node.properties()) {
             if (member.getValue().isFloatingPointNumber()) {
-                assertThat(List.of("m", "mm", "mm2", "n", "deg", "pct", "ratio", "points", "unit", "mpa", "m3"))
+                assertThat(List.of(
+                                "m", "mm", "mm2", "n", "deg", "pct", "ratio", "points", "unit", "mpa", "m3", "percent",
+                                "hours", "money", "kg", "l"))
                         .contains(member.getKey().substring(member.getKey().lastIndexOf('_') + 1));
             }
             checkNames(member.getValue());
         }
         if (node.isArray()) {
-            node.forEach(ReckoningJsonTest::checkNames);
+            node.forEach(ExplanationJsonTest::checkNames);
         }
     }
 
-    private static JsonNode parsed(Reckoning reckoning) throws JsonProcessingException {
-        return new ObjectMapper().readTree(ReckoningJson.write(reckoning));
+    private static JsonNode parsed(SpanExplanation explained) throws JsonProcessingException {
+        return new ObjectMapper().readTree(SpanExplanationSample.json(explained));
     }
 }

@@ -23,41 +23,50 @@ import org.spanroom.model.NeighbourSettings;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.PullTrace;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Reckoning;
+import org.spanroom.model.RecordedStanding;
 import org.spanroom.model.Room;
 import org.spanroom.model.Score;
 import org.spanroom.model.Service;
 import org.spanroom.model.Span;
+import org.spanroom.model.SpanExplanation;
 import org.spanroom.model.Term;
 import org.spanroom.model.Vault;
 import org.spanroom.pull.PullAssessor;
 
 /**
- * Reckonings for the tests of what is shown of them. The place is open ocean.
+ * Spans with all that is to be shown of them. The place is open ocean.
  *
  * <p>The worked example is the one of the tests of pulling: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft from
  * A, 1-1/4 SDR 13.5 of 0.263 lb/ft, a cable of 0.080 lb/ft, friction dry. Forces in lbf: 128.83 and 17.93 when pulled out at B,
  * 125.69 and 18.65 when pulled out at A.
  */
-final class ReckoningSample {
+final class SpanExplanationSample {
     static final double LBF_N = 4.4482216152605;
     static final double FT_M = 0.3048;
 
     private static final double LB_PER_FT_KG_PER_M = 0.45359237 / FT_M;
 
-    private ReckoningSample() {}
+    private SpanExplanationSample() {}
 
-    static Reckoning workedExample() {
+    static String text(SpanExplanation explained) {
+        return ExplanationText.write(Explanation.of(explained));
+    }
+
+    static String json(SpanExplanation explained) {
+        return ExplanationJson.write(Explanation.of(explained));
+    }
+
+    static SpanExplanation workedExample() {
         return workedExample(innerduct("i1", 0.5, 0.080));
     }
 
     /** Returns the example with these innerducts instead of the one. */
-    static Reckoning workedExample(Innerduct... innerducts) {
+    static SpanExplanation workedExample(Innerduct... innerducts) {
         return of(span("S-7", List.of(innerducts), exampleLine()), exampleBends(), exampleSettings());
     }
 
     /** A span that fails: long, of six bends, three innerducts of which one is empty, with the shipped settings. */
-    static Reckoning failing() {
+    static SpanExplanation failing() {
         var bends = new ArrayList<Bend>();
         var pen = new Pen();
         for (int i = 0; i < 6; i++) {
@@ -76,7 +85,7 @@ final class ReckoningSample {
     }
 
     /** A span with hostile words wherever a text comes from somebody's data. */
-    static Reckoning hostile() {
+    static SpanExplanation hostile() {
         String word =
                 "</text><script>alert('x')</script>&\"]]>\u0000\u001B[2J\u009B\u202Eevil\uD83D " + "w".repeat(150);
         var innerduct = new Innerduct(
@@ -102,13 +111,13 @@ final class ReckoningSample {
         return of(span, exampleBends(), ShippedConfig.get().pull());
     }
 
-    static Reckoning nothingToPull() {
+    static SpanExplanation nothingToPull() {
         Span span = span("S-9", List.of(), exampleLine());
         return of(span, Bends.NONE, ShippedConfig.get().pull());
     }
 
     /** A span of so many bends at random, some of them close together, with the shipped settings. */
-    static Reckoning random(long seed, int count) {
+    static SpanExplanation random(long seed, int count) {
         var random = new Random(seed);
         var bends = new ArrayList<Bend>();
         var pen = new Pen();
@@ -129,7 +138,7 @@ final class ReckoningSample {
                 ShippedConfig.get().pull());
     }
 
-    static Reckoning of(Span span, Bends bends, PullSettings settings) {
+    static SpanExplanation of(Span span, Bends bends, PullSettings settings) {
         var assessor = new PullAssessor(settings);
         var pull = assessor.assess(span, bends);
         var room = new Room(8213, 0.51, 0.091, 3456.78, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT);
@@ -141,11 +150,15 @@ final class ReckoningSample {
         for (int turn = 1; turn <= pull.pulls().size(); turn++) {
             traces.add(assessor.trace(span, bends, turn, settings.judgedBy()));
         }
-        return new Reckoning(
-                new RankedSpan(OptionalInt.of(3), new Assessment(span, bends, room, pull), score),
-                12,
+        var rank = OptionalInt.of(3);
+        return new SpanExplanation(
+                new RankedSpan(rank, new Assessment(span, bends, room, pull), score),
+                new RecordedStanding(rank, 12),
                 settings,
-                traces);
+                traces,
+                List.of(),
+                "",
+                List.of());
     }
 
     static Innerduct innerduct(String id, double cableIn, double lbPerFt) {

@@ -11,36 +11,37 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.model.Exclusion;
 import org.spanroom.model.GateAnswer;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Reckoning;
+import org.spanroom.model.SpanExplanation;
 import org.spanroom.model.Verdict;
 
-class VerdictTextTest {
+class ExplanationVerdictTest {
     private static final Exclusion BLOCKED = new Exclusion(4, "duct_blocked", "the duct is recorded as blocked");
     private static final Exclusion SPLICE = new Exclusion(6, "splice_inside", "a cable is spliced");
     private static final Exclusion PULL_FAILS = new Exclusion(13, "pull_fails", "on paper nothing comes out");
 
     @Test
     void gatesCautionsAndPartsOfTheScoreAreListed() {
-        assertThat(ReckoningText.write(excluded()))
-                .contains("Gates: out of the ranking: the duct is recorded as blocked\n")
+        assertThat(SpanExplanationSample.text(excluded()))
+                .containsPattern("standing +not ranked\n +because +the duct is recorded as blocked\n")
+                .contains("Gates: out of the ranking\n")
                 .containsPattern("  duct_blocked +excluded +recorded as blocked\n")
                 .containsPattern("  splice_inside +passed +not recorded\n")
-                .containsPattern("  pull_fails +open +not asked for; possible from neither end\n")
-                .containsPattern("Cautions\n  pull_fails +on paper .*\n  water +the duct is flooded")
-                .contains("Score 70.0 of 100, not ranked\n")
+                .containsPattern("  pull_fails +open +yes +possible from neither end\n")
+                .containsPattern("Cautions\n  Of gates that are switched off\n.*\n +pull_fails +on paper ")
+                .containsPattern("  water +the duct is flooded")
                 .containsPattern("  criterion +quantity +value +weight +points\n")
-                .containsPattern("  ease_bends +90\\.0 degrees +1\\.00 +0\\.10 +10\\.0\n");
+                .containsPattern("  ease_bends +90 degrees +1 +0\\.1 +10\\.00\n");
     }
 
     @Test
     void noLineOfTheVerdictIsWiderThanThePage() {
-        assertThat(ReckoningText.write(excluded()).lines())
+        assertThat(SpanExplanationSample.text(excluded()).lines())
                 .allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(TextPage.WIDTH));
     }
 
     @Test
     void programsGetTheSame() throws JsonProcessingException {
-        JsonNode json = new ObjectMapper().readTree(ReckoningJson.write(excluded()));
+        JsonNode json = new ObjectMapper().readTree(SpanExplanationSample.json(excluded()));
 
         assertThat(json.at("/exclusion").asText()).isEqualTo("duct_blocked");
         assertThat(json.at("/exclusions")).hasSize(1);
@@ -52,16 +53,16 @@ class VerdictTextTest {
         assertThat(json.at("/score/parts/2/quantity_in_unit").asDouble()).isEqualTo(90);
     }
 
-    private static Reckoning excluded() {
-        Reckoning sample = ReckoningSample.workedExample();
+    private static SpanExplanation excluded() {
+        SpanExplanation sample = SpanExplanationSample.workedExample();
         var ranked = new RankedSpan(
                 OptionalInt.empty(),
                 sample.ranked().assessment(),
                 sample.ranked().score(),
                 new Verdict(List.of(BLOCKED), List.of(PULL_FAILS), List.of(SampleResults.WATER)));
-        return new Reckoning(
+        return new SpanExplanation(
                 ranked,
-                sample.spansInRun(),
+                sample.recorded(),
                 sample.pulling(),
                 sample.traces(),
                 List.of(),

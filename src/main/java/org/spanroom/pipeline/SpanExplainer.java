@@ -1,0 +1,133 @@
+package org.spanroom.pipeline;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.spanroom.config.NearestWord;
+import org.spanroom.config.RunConfig;
+import org.spanroom.effort.EffortAssessor;
+import org.spanroom.finding.InputException;
+import org.spanroom.input.InputData;
+import org.spanroom.model.Assessment;
+import org.spanroom.model.EffortLine;
+import org.spanroom.model.PullTrace;
+import org.spanroom.model.RecordedStanding;
+import org.spanroom.model.Route;
+import org.spanroom.model.SpanExplanation;
+import org.spanroom.model.SpanList;
+import org.spanroom.output.Text;
+import org.spanroom.permit.PermitAssessor;
+import org.spanroom.pull.PullAssessor;
+import org.spanroom.rank.Ranking;
+
+/** Finds one span among inputs that were read, and calculates that span alone. */
+final class SpanExplainer {
+    private static final int NEAREST_SHOWN = 3;
+
+    /** Spans of one name are numbered over the whole network. */
+    private static final Pattern MAY_BE_NUMBERED = Pattern.compile(":\\d+$");
+
+    private final RunConfig config;
+    private final InputData inputs;
+    private final Progress progress;
+
+    SpanExplainer(RunConfig config, InputData inputs, Progress progress) {
+        this.config = config;
+        this.inputs = inputs;
+        this.progress = progress;
+    }
+
+    /**
+     * A span among others.
+     *
+     * @param spans at least those that matter to it
+     */
+    record Found(SpanList spans, int number) {
+        String id() {
+            return spans.id(number);
+        }
+    }
+
+    /**
+     * Finds the span of an id, given as the data has it or as the results do, where some characters are replaced.
+     *
+     * @param folder of the run, for the message
+     * @throws InputException if there is none; the message names the nearest ids
+     */
+    Found find(String spanId, Path folder) {
+        if (!MAY_BE_NUMBERED.matcher(spanId).find()) {
+            Optional<Found> found = findAmong(cut(RoutesOfSpan.choose(inputs.routes(), spanId)), spanId);
+            if (found.isPresent()) {
+                return found.get();
+            }
+        }
+        SpanList all = cut(inputs.routes());
+        return findAmong(all, spanId).orElseThrow(() -> noSuchSpan(spanId, all, folder));
+    }
+
+    private SpanList cut(List<Route> routes) {
+        var chosen = new InputData(routes, inputs.vaults(), inputs.zones(), inputs.crs(), inputs.records());
+        return new RankRun(config, progress).cut(chosen).spans();
+    }
+
+    private static Optional<Found> findAmong(SpanList spans, String spanId) {
+        return findFirst(spans, spanId::equals)
+                .or(() -> findFirst(spans, id -> Text.clean(id).equals(spanId)));
+    }
+
+    private static Optional<Found> findFirst(SpanList spans, Predicate<String> wanted) {
+        return IntStream.range(0, spans.size())
+                .filter(number -> wanted.test(spans.id(number)))
+                .mapToObj(number -> new Found(spans, number))
+                .findFirst();
+    }
+
+    private static InputException noSuchSpan(String spanId, SpanList spans, Path folder) {
+        List<String> ids = IntStream.range(0, spans.size()).mapToObj(spans::id).toList();
+        List<String> nearest = NearestWord.nearest(spanId, ids, NEAREST_SHOWN);
+        return new InputException(
+                folder,
+                "no span of this run has the id '" + spanId + "'",
+                nearest.isEmpty()
+                        ? "The run has no spans at all."
+                        : "The nearest are: " + String.join(", ", nearest) + ".");
+    }
+
+    /** Returns everything about a span. */
+    SpanExplanation explain(Found found, RecordedStanding recorded) {
+        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        var assessor = new SpanAssessor(config, permits, found.spans().size());
+        Assessment assessed = assessor.assess(found.number(), found.spans().get(found.number()));
+        Ranking ranking = RankRun.ranking(config);
+        return new SpanExplanation(
+                ranking.among(found.spans()).ranked(recorded.rank(), assessed),
+                recorded,
+                config.pull(),
+                traces(assessed),
+                effortLines(assessed),
+                config.rates().currency(),
+                ranking.gates(assessed, found.spans()));
+    }
+
+    List<EffortLine> effortLines(Assessment assessed) {
+        return assessed.effort()
+                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
+                .orElse(List.of());
+    }
+
+    List<PullTrace> traces(Assessment assessed) {
+        var assessor = new PullAssessor(config.pull());
+        int out = assessed.pull().pulls().size();
+        return IntStream.rangeClosed(1, out)
+                .mapToObj(turn -> assessor.trace(
+                        assessed.span(),
+                        assessed.bends(),
+                        out,
+                        turn,
+                        config.pull().judgedBy()))
+                .toList();
+    }
+}

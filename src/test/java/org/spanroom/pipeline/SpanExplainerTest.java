@@ -1,0 +1,123 @@
+package org.spanroom.pipeline;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.spanroom.config.ConfigReader;
+import org.spanroom.config.RunConfig;
+import org.spanroom.input.InputData;
+import org.spanroom.model.Network;
+import org.spanroom.model.RankedSpan;
+import org.spanroom.model.RecordedStanding;
+import org.spanroom.model.SpanExplanation;
+import org.spanroom.output.Explanation;
+import org.spanroom.output.ExplanationJson;
+import org.spanroom.permit.PermitAssessor;
+import org.spanroom.sample.DemoCity;
+
+/** A span calculated from the routes that it depends on, beside the same span of a run over everything. */
+class SpanExplainerTest {
+    private static final Path DEMO = Path.of("config", "spanroom.yaml");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void everySpanOfASmallCityIsTheSameByItself() throws IOException {
+        DemoCity.write(150, 3, folder);
+        Path config = folder.resolve("city.yaml");
+        String files = folder.toString().replace('\\', '/');
+        Files.writeString(config, Files.readString(DEMO).replace("sample-gis/", files + "/"));
+        var city = new City(ConfigReader.read(config));
+
+        assertThat(city.size()).isGreaterThan(100);
+        IntStream.range(0, city.size()).forEach(city::compare);
+    }
+
+    @Test
+    void spansOfTheDemoCityAreTheSameByThemselves() {
+        var city = new City(ConfigReader.read(DEMO));
+        var random = new Random(5);
+
+        random.ints(60, 0, city.size()).forEach(city::compare);
+    }
+
+    /** Spans that share a name are numbered in the order of the whole network. */
+    @Test
+    void numberedSpansOfTheDemoCityAreTheSameByThemselves() {
+        var city = new City(ConfigReader.read(DEMO));
+        int[] numbered = IntStream.range(0, city.size())
+                .filter(place -> city.id(place).matches(".*:\\d+"))
+                .toArray();
+
+        assertThat(numbered).isNotEmpty();
+        IntStream.of(numbered).forEach(city::compare);
+    }
+
+    @Test
+    void fewRoutesAreCutForOneSpan() {
+        var city = new City(ConfigReader.read(DEMO));
+
+        List<Integer> chosen = IntStream.range(0, 50)
+                .mapToObj(place -> RoutesOfSpan.choose(city.inputs.routes(), city.id(place))
+                        .size())
+                .toList();
+
+        assertThat(chosen)
+                .allSatisfy(count ->
+                        assertThat(count).isBetween(1, city.inputs.routes().size() / 10));
+    }
+
+    /** A run over everything, held whole. */
+    private static final class City {
+        private final RunConfig config;
+        private final InputData inputs;
+        private final Network network;
+        private final AssessedSpans ranked;
+        private final SpanExplainer explainer;
+
+        City(RunConfig config) {
+            this.config = config;
+            var run = new RankRun(config, Progress.SILENT);
+            inputs = run.read();
+            network = run.cut(inputs);
+            ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
+            explainer = new SpanExplainer(config, inputs, Progress.SILENT);
+        }
+
+        int size() {
+            return ranked.size();
+        }
+
+        String id(int place) {
+            return ranked.at(place).span().id();
+        }
+
+        void compare(int place) {
+            RankedSpan row = ranked.at(place);
+            var standing = new RecordedStanding(row.rank(), ranked.countRanked());
+            SpanExplanation alone = explainer.explain(explainer.find(row.span().id(), DEMO), standing);
+            var whole = new SpanExplanation(
+                    row,
+                    standing,
+                    config.pull(),
+                    explainer.traces(row.assessment()),
+                    explainer.effortLines(row.assessment()),
+                    config.rates().currency(),
+                    RankRun.ranking(config).gates(row.assessment(), network.spans()));
+
+            assertThat(json(alone)).isEqualTo(json(whole));
+        }
+
+        private static String json(SpanExplanation explained) {
+            return ExplanationJson.write(Explanation.of(explained));
+        }
+    }
+}
