@@ -38,7 +38,7 @@ public class RowBench {
         Path folder = Files.createTempDirectory("bench");
         Table<RankedSpan> table = SpanColumns.table(new SpanLayout(Ranking.criteria(), false));
         span = SampleResults.ranked("S-1", 1);
-        row = new Row<>(table, Frame.lonLat());
+        row = new Row<>(table, OutputCrs.lonLat());
         row.load(span);
         csv = new CsvFile(folder.resolve("a.csv"), table).newBatch();
         geoJson = new GeoJsonFile(folder.resolve("a.geojson"), table).newBatch();

@@ -2,8 +2,8 @@ package org.spanroom.bore;
 
 import java.util.Comparator;
 import java.util.List;
-import org.spanroom.bore.Section.Pipe;
-import org.spanroom.bore.Section.Wire;
+import org.spanroom.bore.BoreContents.Pipe;
+import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.model.PlacedCircle.Kind;
 
 /**

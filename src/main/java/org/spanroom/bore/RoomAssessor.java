@@ -25,7 +25,7 @@ public final class RoomAssessor {
     private final boolean movingMatters;
     private final Packer packer = new Packer();
     private final RoomCount count;
-    private final RecentAnswers<Section, Once> rooms = new RecentAnswers<>(ROOMS_KEPT);
+    private final RecentAnswers<BoreContents, Once> rooms = new RecentAnswers<>(ROOMS_KEPT);
 
     public RoomAssessor(RoomSettings settings) {
         movingMatters = settings.oldCablesNeedCells();
@@ -34,7 +34,7 @@ public final class RoomAssessor {
 
     /** Returns the room in a duct with all innerducts out; where none can come out, what is there now and nothing more. */
     public Room assess(Duct duct) {
-        var section = Section.of(duct, movingMatters);
+        var section = BoreContents.of(duct, movingMatters);
         Room room = rooms.get(section, key -> new Once(() -> count.count(key))).get();
         return Unrecoverable.of(duct).map(room::unrecovered).orElse(room);
     }

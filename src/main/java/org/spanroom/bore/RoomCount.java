@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.spanroom.bore.Section.Pipe;
-import org.spanroom.bore.Section.Wire;
+import org.spanroom.bore.BoreContents.Pipe;
+import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.bore.SleeveRule.Held;
 import org.spanroom.bore.SleeveRule.Sleeves;
 import org.spanroom.model.CrossSection;
@@ -22,17 +22,17 @@ final class RoomCount {
     private static final double JAM_OVALITY_RATIO = 1.05;
 
     private final RoomSettings settings;
-    private final SectionPacker packer;
+    private final ContentsPacker packer;
     private final SleeveRule rule;
 
     RoomCount(RoomSettings settings, Packer circles) {
         this.settings = settings;
-        packer = new SectionPacker(circles, settings.cellsPerSleeve());
+        packer = new ContentsPacker(circles, settings.cellsPerSleeve());
         rule = new SleeveRule(settings, packer);
     }
 
     /** Returns the room with all innerducts out; the choices in its cross-section hold what fewer pulls would give. */
-    Room count(Section section) {
+    Room count(BoreContents section) {
         int pipes = section.pipes().size();
         PullChoice all = choice(section, pipes, settings.deadCablesComeOut());
         double boreMm2 = section.boreAreaMm2();
@@ -50,7 +50,7 @@ final class RoomCount {
                 pipes > 0 ? Optional.of(all) : Optional.empty());
     }
 
-    private CrossSection crossSection(Section section, PullChoice all) {
+    private CrossSection crossSection(BoreContents section, PullChoice all) {
         var inDuct = new ArrayList<Item>();
         section.pipes().forEach(pipe -> inDuct.add(Item.of(pipe)));
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
@@ -73,7 +73,7 @@ final class RoomCount {
     }
 
     /** From the fewest pulls to all; where dead cables can be reached, once with them in and once with them out. */
-    private List<PullChoice> choices(Section section) {
+    private List<PullChoice> choices(BoreContents section) {
         var choices = new ArrayList<PullChoice>();
         for (int pulls = 1; pulls <= section.pipes().size(); pulls++) {
             choices.add(choice(section, pulls, false));
@@ -85,7 +85,7 @@ final class RoomCount {
         return choices;
     }
 
-    private PullChoice choice(Section section, int pulls, boolean deadComeOut) {
+    private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut) {
         List<Pipe> out = section.pipes().subList(0, pulls);
         List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
         List<Wire> freed = freed(section, out);
@@ -114,7 +114,7 @@ final class RoomCount {
     }
 
     /** Returns the cables that lie in the bore itself once some innerducts are out. */
-    private static List<Wire> freed(Section section, List<Pipe> out) {
+    private static List<Wire> freed(BoreContents section, List<Pipe> out) {
         var loose = new ArrayList<>(section.looseWires());
         out.forEach(pipe -> loose.addAll(pipe.wires()));
         return loose.stream().sorted().toList();
@@ -131,7 +131,7 @@ final class RoomCount {
         return sumMm2;
     }
 
-    private static Optional<String> contradiction(Section section, Packing before) {
+    private static Optional<String> contradiction(BoreContents section, Packing before) {
         if (before.outcome() != PackingOutcome.DOES_NOT_FIT) {
             return Optional.empty();
         }
@@ -146,7 +146,7 @@ final class RoomCount {
     }
 
     /** Returns the jam ratio of the widest size of which there are three or more. */
-    private static OptionalDouble jamRatio(Section section, List<Pipe> pipes) {
+    private static OptionalDouble jamRatio(BoreContents section, List<Pipe> pipes) {
         double widestMm = 0;
         for (Pipe pipe : pipes) {
             double outsideMm = pipe.outsideDiameterMm();

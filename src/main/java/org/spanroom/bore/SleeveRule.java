@@ -3,8 +3,8 @@ package org.spanroom.bore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.spanroom.bore.Section.Pipe;
-import org.spanroom.bore.Section.Wire;
+import org.spanroom.bore.BoreContents.Pipe;
+import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.model.Packing;
 import org.spanroom.model.PackingOutcome;
 import org.spanroom.model.PlacedCircle.Kind;
@@ -14,10 +14,10 @@ import org.spanroom.model.RoomSettings;
 /** The most whole sleeves that a duct takes beside what stays in it: by its size, by bore fill and by packing. */
 final class SleeveRule {
     private final RoomSettings settings;
-    private final SectionPacker packer;
+    private final ContentsPacker packer;
     private final List<Double> roundMm;
 
-    SleeveRule(RoomSettings settings, SectionPacker packer) {
+    SleeveRule(RoomSettings settings, ContentsPacker packer) {
         this.settings = settings;
         this.packer = packer;
         this.roundMm = settings.designRoundMm();
@@ -40,12 +40,12 @@ final class SleeveRule {
     record Held(List<Wire> loose, List<Pipe> left) {
         /** Returns the area that what is held closes off, innerducts taken as solid. */
         double closedMm2() {
-            return left.stream().mapToDouble(Pipe::areaMm2).sum() + Section.areaMm2(loose);
+            return left.stream().mapToDouble(Pipe::areaMm2).sum() + BoreContents.areaMm2(loose);
         }
     }
 
     /** Goes down from what size and fill allow to what goes in side by side. */
-    Sleeves most(Section section, Held held) {
+    Sleeves most(BoreContents section, Held held) {
         if (settings.oldCablesNeedCells() && held.loose().stream().anyMatch(this::mayNotMove)) {
             return new Sleeves(0, Room.OLD_CABLES_MAY_NOT_MOVE, Optional.empty());
         }
@@ -67,7 +67,7 @@ final class SleeveRule {
     }
 
     /** Returns what is held and so many sleeves of cables, packed. */
-    Packing pack(Section section, Held held, int sleeves) {
+    Packing pack(BoreContents section, Held held, int sleeves) {
         return packer.pack(section.shape(), section.insideDiameterMm(), usableMm(section), items(held, sleeves));
     }
 
@@ -81,16 +81,16 @@ final class SleeveRule {
         return !wire.mayMove() || !settings.oldCablesMayMove();
     }
 
-    private double usableMm(Section section) {
+    private double usableMm(BoreContents section) {
         double ovalMm = section.oval() ? settings.ovalAllowanceRatio() * section.insideDiameterMm() : 0;
         return section.insideDiameterMm() - settings.boreAllowanceMm() - ovalMm;
     }
 
-    private boolean fillAllows(Section section, Held held, int sleeves) {
+    private boolean fillAllows(BoreContents section, Held held, int sleeves) {
         int added = newCables(held, sleeves);
         double filledMm2 = held.closedMm2();
         for (int i = 0; i < added; i++) {
-            filledMm2 += Section.disc(designCableMm(i));
+            filledMm2 += BoreContents.disc(designCableMm(i));
         }
         return filledMm2
                 <= settings.fillLimitRatio(held.loose().size() + held.left().size() + added) * section.boreAreaMm2();

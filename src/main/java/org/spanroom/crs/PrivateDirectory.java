@@ -52,10 +52,10 @@ public final class PrivateDirectory {
         try {
             Path directory = Files.createTempDirectory("spanroom-" + purpose).toAbsolutePath();
             removal.directory = directory;
-            removal.sign = LifeSign.put(directory);
+            removal.sign = ProcessLock.put(directory);
             OWN.add(directory);
             if (OWN.size() == 1) {
-                LeftDirectories.remove(directory, OWN);
+                StaleDirectories.remove(directory, OWN);
             }
             return directory;
         } catch (IOException e) {
@@ -67,7 +67,7 @@ public final class PrivateDirectory {
     /** What is done with a directory when the program ends; known before there is one. */
     private static final class Removal implements Runnable {
         private @Nullable Path directory;
-        private Optional<LifeSign> sign = Optional.empty();
+        private Optional<ProcessLock> sign = Optional.empty();
 
         @Override
         public void run() {
@@ -81,7 +81,7 @@ public final class PrivateDirectory {
         /** The sign stays locked until all else is gone, so that no other program removes the same files. */
         private void remove(Path known) {
             try {
-                LeftDirectories.delete(known);
+                StaleDirectories.delete(known);
                 if (sign.isPresent()) {
                     sign.get().close();
                 }

@@ -31,11 +31,11 @@ import org.spanroom.model.WorkTime;
  */
 public final class EffortAssessor {
     private final Rates rates;
-    private final QuantityTake take;
+    private final QuantityTakeoff take;
 
     public EffortAssessor(RateSettings settings) {
         rates = Rates.of(settings);
-        take = new QuantityTake(settings, rates);
+        take = new QuantityTakeoff(settings, rates);
     }
 
     /** Returns the rates at their values, which drawings are made from. */

@@ -83,8 +83,8 @@ final class CatalogOffers {
                 : OTHER_TOLERANCE_RATIO;
         return findNamed(term)
                 .filter(offer -> Math.abs(kept - offer.kept()) > toleranceRatio * offer.kept())
-                .map(offer -> term.key() + " is recorded as " + Quantities.shown(term, kept) + ", the catalogue's '"
-                        + offer.row() + "' has " + Quantities.shown(term, offer.kept()));
+                .map(offer -> term.key() + " is recorded as " + TermNumbers.shown(term, kept) + ", the catalogue's '"
+                        + offer.row() + "' has " + TermNumbers.shown(term, offer.kept()));
     }
 
     /** Returns what was taken since the last clearing. */

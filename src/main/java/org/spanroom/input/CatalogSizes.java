@@ -95,7 +95,7 @@ final class CatalogSizes {
                 .max()
                 .orElseThrow();
         return "'" + text + "' may be any of " + rows.size() + " rows of the catalogue, "
-                + Quantities.shown(Term.INSIDE_DIAMETER, least) + " to " + Quantities.shown(Term.INSIDE_DIAMETER, most)
+                + TermNumbers.shown(Term.INSIDE_DIAMETER, least) + " to " + TermNumbers.shown(Term.INSIDE_DIAMETER, most)
                 + " wide: " + listed + (rows.size() > MOST_LISTED ? " and others" : "");
     }
 

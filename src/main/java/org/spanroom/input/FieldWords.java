@@ -228,9 +228,9 @@ final class FieldWords {
         if (term.kind() == Term.Kind.LENGTH) {
             return Optional.of(Unit.M);
         }
-        return Quantities.BY_HABIT.stream()
+        return TermNumbers.BY_HABIT.stream()
                 .filter(unit -> unit.dimension() == dimension.get())
-                .filter(unit -> ranges.contains(term, Quantities.kept(term, field.medianInUnit(), Optional.of(unit))))
+                .filter(unit -> ranges.contains(term, TermNumbers.kept(term, field.medianInUnit(), Optional.of(unit))))
                 .findFirst();
     }
 

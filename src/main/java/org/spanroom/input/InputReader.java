@@ -118,7 +118,7 @@ public final class InputReader {
     }
 
     private void tellExchanged(List<LayerRead<? extends FeatureReader>> layers) {
-        var search = new ExchangeSearch(findings);
+        var search = new SwappedAxesFinder(findings);
         Optional<ReferenceSystem> system = outputSystem();
         layers.forEach(
                 layer -> search.add(layer.record().source(), layer.reader().suspicion(), system));

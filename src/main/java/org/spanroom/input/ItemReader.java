@@ -48,8 +48,8 @@ final class ItemReader {
             values.add(
                     FindingCode.UNUSABLE_VALUE,
                     Term.INNERDUCT_WALL,
-                    () -> "a wall of " + Quantities.shown(Term.INNERDUCT_WALL, recordedMm) + " leaves no bore in "
-                            + Quantities.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
+                    () -> "a wall of " + TermNumbers.shown(Term.INNERDUCT_WALL, recordedMm) + " leaves no bore in "
+                            + TermNumbers.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
         }
         double sdrRatio = values.numberOrOffered(Term.INNERDUCT_SDR);
         if (Double.isNaN(sdrRatio)) {

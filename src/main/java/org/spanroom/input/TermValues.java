@@ -238,7 +238,7 @@ abstract class TermValues {
     }
 
     private double kept(Term term, LayerFields.Column column, double inUnit, Optional<Unit> unit) {
-        double kept = Quantities.kept(term, inUnit, unit);
+        double kept = TermNumbers.kept(term, inUnit, unit);
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
             unusable(column, () -> SourceNumber.canonical(inUnit) + " is not a value for " + called(term));
             return NONE;
@@ -247,7 +247,7 @@ abstract class TermValues {
             add(
                     FindingCode.IMPLAUSIBLE_VALUE,
                     column.field(),
-                    () -> Quantities.implausible(term, inUnit, unit, plausible) + assumedInstead(term));
+                    () -> TermNumbers.implausible(term, inUnit, unit, plausible) + assumedInstead(term));
             return NONE;
         }
         offers.disagreement(term, kept)
@@ -276,7 +276,7 @@ abstract class TermValues {
         }
         var number = defaults.findNumber(term);
         if (number.isPresent()) {
-            return "; assumed " + Quantities.shown(term, number.getAsDouble());
+            return "; assumed " + TermNumbers.shown(term, number.getAsDouble());
         }
         return defaults.findWord(term).map(word -> "; assumed " + word).orElse("");
     }

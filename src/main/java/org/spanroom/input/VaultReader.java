@@ -95,7 +95,7 @@ final class VaultReader implements FeatureReader {
                 return FindingCode.BAD_COORDINATE;
             }
         }
-        Footprint footprint = Footprint.of(feature.geometry(), mender);
+        VaultOutline footprint = VaultOutline.of(feature.geometry(), mender);
         add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
         footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, "", () -> text));
         return FindingCode.BAD_COORDINATE;

@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
  */
 public record RankedSpan(
-        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<Sureness> sureness)
+        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<RankConfidence> sureness)
         implements Ranked {
     /** A span whose standing was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
@@ -24,7 +24,7 @@ public record RankedSpan(
     }
 
     /** Returns the same span with what a simulation says of its standing. */
-    public RankedSpan withSureness(Optional<Sureness> simulated) {
+    public RankedSpan withSureness(Optional<RankConfidence> simulated) {
         return new RankedSpan(rank, assessment, score, verdict, simulated);
     }
 

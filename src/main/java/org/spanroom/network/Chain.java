@@ -13,24 +13,24 @@ import java.util.List;
  * @param closed true where the last piece leads back into the first: places then go round, and the pieces are listed for
  *     two rounds
  */
-record Chain(List<Piece> pieces, boolean closed, double lengthM) {
-    static final Comparator<Pass> ALONG = Comparator.comparingDouble(Pass::cutFromM)
-            .thenComparingDouble(Pass::cutToM)
-            .thenComparingDouble(Pass::offsetM)
-            .thenComparingInt(Pass::vault);
+record Chain(List<ChainLink> pieces, boolean closed, double lengthM) {
+    static final Comparator<VaultCrossing> ALONG = Comparator.comparingDouble(VaultCrossing::cutFromM)
+            .thenComparingDouble(VaultCrossing::cutToM)
+            .thenComparingDouble(VaultCrossing::offsetM)
+            .thenComparingInt(VaultCrossing::vault);
 
     Chain {
         pieces = List.copyOf(pieces);
     }
 
     /** Returns the chain of pieces given in order, whose starts are not yet set. */
-    static Chain of(List<Piece> pieces, boolean closed) {
-        List<Piece> placed = new ArrayList<>();
+    static Chain of(List<ChainLink> pieces, boolean closed) {
+        List<ChainLink> placed = new ArrayList<>();
         double lengthM = 0;
         double startM = 0;
         for (int round = 0; round < (closed ? 2 : 1); round++) {
-            for (Piece piece : pieces) {
-                placed.add(new Piece(
+            for (ChainLink piece : pieces) {
+                placed.add(new ChainLink(
                         piece.number(), piece.route(), piece.track(), piece.passes(), piece.reversed(), startM));
                 startM += piece.lengthM();
             }
@@ -40,16 +40,16 @@ record Chain(List<Piece> pieces, boolean closed, double lengthM) {
     }
 
     /** Returns each piece once. */
-    List<Piece> round() {
+    List<ChainLink> round() {
         return closed ? pieces.subList(0, pieces.size() / 2) : pieces;
     }
 
     /** Returns the passes of all pieces in the order of their cuts. */
-    List<Pass> passes() {
-        List<Pass> all = new ArrayList<>();
-        for (Piece piece : round()) {
-            for (Pass pass : piece.passes()) {
-                Pass directed = piece.reversed() ? pass.reversed(piece.lengthM()) : pass;
+    List<VaultCrossing> passes() {
+        List<VaultCrossing> all = new ArrayList<>();
+        for (ChainLink piece : round()) {
+            for (VaultCrossing pass : piece.passes()) {
+                VaultCrossing directed = piece.reversed() ? pass.reversed(piece.lengthM()) : pass;
                 all.add(pieces.size() == 1 ? directed : directed.shifted(piece.startM()));
             }
         }
@@ -58,14 +58,14 @@ record Chain(List<Piece> pieces, boolean closed, double lengthM) {
     }
 
     /** Returns the pieces that have length between two places. */
-    List<Piece> between(double fromM, double toM) {
-        int first = pieceAt(fromM + Pass.SAME_PLACE_M);
-        int last = pieceAt(toM - Pass.SAME_PLACE_M);
+    List<ChainLink> between(double fromM, double toM) {
+        int first = pieceAt(fromM + VaultCrossing.SAME_PLACE_M);
+        int last = pieceAt(toM - VaultCrossing.SAME_PLACE_M);
         return pieces.subList(first, Math.max(first, last) + 1);
     }
 
     /** Returns the piece at a place; the earlier of two that meet there. */
-    Piece at(double placeM) {
+    ChainLink at(double placeM) {
         return pieces.get(pieceAt(placeM));
     }
 

@@ -56,7 +56,7 @@ final class ChainCutter {
         drawn = new CompensatedSum();
         packer.clear();
         remainderM = 0;
-        List<Pass> passes = chain.passes();
+        List<VaultCrossing> passes = chain.passes();
         if (passes.isEmpty()) {
             leaveWhole();
         } else if (chain.closed()) {
@@ -78,7 +78,7 @@ final class ChainCutter {
         recorded.compare(chain, List.of());
     }
 
-    private void cutOpen(List<Pass> standing) {
+    private void cutOpen(List<VaultCrossing> standing) {
         List<Cut> cuts = Cut.open(standing, chain.lengthM());
         Cut first = cuts.get(0);
         if (first.fromM() > 0) {
@@ -91,7 +91,7 @@ final class ChainCutter {
         recorded.compare(chain, cuts);
     }
 
-    private void cutRound(List<Pass> standing) {
+    private void cutRound(List<VaultCrossing> standing) {
         List<Cut> cuts = Cut.around(standing);
         List<Cut> round = new ArrayList<>(cuts);
         Cut again = cuts.get(0).shifted(chain.lengthM());
@@ -119,7 +119,7 @@ final class ChainCutter {
     }
 
     /** Turns the passes of a closed chain so that they begin after the longest stretch without one. */
-    private List<Pass> fromLargestGap(List<Pass> passes) {
+    private List<VaultCrossing> fromLargestGap(List<VaultCrossing> passes) {
         int first = 0;
         int count = passes.size();
         double widestM = passes.get(0).cutFromM()
@@ -132,7 +132,7 @@ final class ChainCutter {
                 first = i;
             }
         }
-        List<Pass> turned = new ArrayList<>(passes.subList(first, count));
+        List<VaultCrossing> turned = new ArrayList<>(passes.subList(first, count));
         passes.subList(0, first).forEach(pass -> turned.add(pass.shifted(chain.lengthM())));
         return turned;
     }
@@ -153,7 +153,7 @@ final class ChainCutter {
     }
 
     private void between(Cut before, Cut after, double fromM, double toM) {
-        if (toM - fromM >= settings.minimumSpanM() - Pass.SAME_PLACE_M) {
+        if (toM - fromM >= settings.minimumSpanM() - VaultCrossing.SAME_PLACE_M) {
             double turnsM = chain.closed() && fromM >= chain.lengthM() ? chain.lengthM() : 0;
             span(before, after, fromM - turnsM, toM - turnsM);
             return;
@@ -174,10 +174,10 @@ final class ChainCutter {
     }
 
     private void span(Cut before, Cut after, double fromM, double toM) {
-        List<Piece> pieces = chain.between(fromM, toM);
-        Piece lead = pieces.stream().min(Comparator.comparingInt(Piece::number)).orElseThrow();
+        List<ChainLink> pieces = chain.between(fromM, toM);
+        ChainLink lead = pieces.stream().min(Comparator.comparingInt(ChainLink::number)).orElseThrow();
         boolean back = lead.reversed();
-        List<Piece> ordered = back ? reversed(pieces) : pieces;
+        List<ChainLink> ordered = back ? reversed(pieces) : pieces;
         line.clear();
         ordered.forEach(piece -> piece.copy(Math.max(fromM, piece.startM()), Math.min(toM, piece.endM()), back, line));
         reportJoints(ordered, back);
@@ -187,14 +187,14 @@ final class ChainCutter {
     }
 
     /** Returns the duct as the piece has it of which least had to be assumed; of equals the first. */
-    private static Duct bestRecorded(List<Piece> pieces) {
+    private static Duct bestRecorded(List<ChainLink> pieces) {
         return pieces.stream()
                 .map(piece -> piece.route().duct())
                 .min(Comparator.comparingInt(duct -> duct.assumed().size()))
                 .orElseThrow();
     }
 
-    private void add(Cut fromCut, Cut toCut, List<Piece> pieces, double drawnM, double lengthM) {
+    private void add(Cut fromCut, Cut toCut, List<ChainLink> pieces, double drawnM, double lengthM) {
         drawn.add(drawnM);
         var ends = new RouteSpans.Packer.Ends(
                 fromCut.vault(),
@@ -221,7 +221,7 @@ final class ChainCutter {
         }
     }
 
-    private JoinedSpans.Joined joined(RouteSpans.Packer.Ends ends, List<Piece> pieces) {
+    private JoinedSpans.Joined joined(RouteSpans.Packer.Ends ends, List<ChainLink> pieces) {
         Route first = pieces.get(0).route();
         return new JoinedSpans.Joined(
                 first.duct().id(),
@@ -234,13 +234,13 @@ final class ChainCutter {
                 first.positionQuality());
     }
 
-    private static List<Piece> reversed(List<Piece> pieces) {
-        List<Piece> back = new ArrayList<>(pieces);
+    private static List<ChainLink> reversed(List<ChainLink> pieces) {
+        List<ChainLink> back = new ArrayList<>(pieces);
         Collections.reverse(back);
         return back;
     }
 
-    private static List<String> routeIds(List<Piece> pieces) {
+    private static List<String> routeIds(List<ChainLink> pieces) {
         List<String> ids = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             if (i == 0 || pieces.get(i).number() != pieces.get(i - 1).number()) {
@@ -251,12 +251,12 @@ final class ChainCutter {
     }
 
     /** Returns the length that counts: where recorded lengths do, each route's is spread evenly over its drawn length. */
-    private double lengthM(List<Piece> pieces, double fromM, double toM) {
+    private double lengthM(List<ChainLink> pieces, double fromM, double toM) {
         if (settings.lengths() == ValueSource.DRAWN) {
             return toM - fromM;
         }
         double lengthM = 0;
-        for (Piece piece : pieces) {
+        for (ChainLink piece : pieces) {
             double partM = Math.min(toM, piece.endM()) - Math.max(fromM, piece.startM());
             double recordedM = piece.route().recordedLengthM().orElse(0);
             lengthM += recordedM > 0 ? partM * (recordedM / piece.lengthM()) : partM;
@@ -264,10 +264,10 @@ final class ChainCutter {
         return lengthM;
     }
 
-    private void reportJoints(List<Piece> pieces, boolean back) {
+    private void reportJoints(List<ChainLink> pieces, boolean back) {
         for (int i = 1; i < pieces.size(); i++) {
             Route before = pieces.get(i - 1).route();
-            Piece piece = pieces.get(i);
+            ChainLink piece = pieces.get(i);
             double placeM = back ? piece.endM() : piece.startM();
             for (var difference :
                     DuctDifferences.between(before.duct(), piece.route().duct())) {

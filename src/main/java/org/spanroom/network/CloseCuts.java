@@ -12,27 +12,27 @@ import java.util.List;
  * vault that stands, so that the way through stays whole. The choice does not depend on the line's direction.
  */
 final class CloseCuts {
-    private static final Comparator<Pass> BY_RIGHT = Comparator.comparing((Pass pass) -> !pass.named())
-            .thenComparingDouble(Pass::offsetM)
-            .thenComparingInt(Pass::vault)
-            .thenComparingDouble(Pass::cutFromM);
+    private static final Comparator<VaultCrossing> BY_RIGHT = Comparator.comparing((VaultCrossing pass) -> !pass.named())
+            .thenComparingDouble(VaultCrossing::offsetM)
+            .thenComparingInt(VaultCrossing::vault)
+            .thenComparingDouble(VaultCrossing::cutFromM);
 
     /** Receives each cut that gave way to another. */
     interface Sink {
-        void gaveWay(Pass loser, Pass winner);
+        void gaveWay(VaultCrossing loser, VaultCrossing winner);
     }
 
     private final double minimumM;
     private final Sink sink;
 
     CloseCuts(double minimumM, Sink sink) {
-        this.minimumM = minimumM - Pass.SAME_PLACE_M;
+        this.minimumM = minimumM - VaultCrossing.SAME_PLACE_M;
         this.sink = sink;
     }
 
     /** Returns those of the cuts, given in order along the line, that stand. */
-    List<Pass> standing(List<Pass> inOrder) {
-        List<Pass> standing = new ArrayList<>(inOrder.size());
+    List<VaultCrossing> standing(List<VaultCrossing> inOrder) {
+        List<VaultCrossing> standing = new ArrayList<>(inOrder.size());
         int from = 0;
         double reachedM = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < inOrder.size(); i++) {
@@ -46,18 +46,18 @@ final class CloseCuts {
         return standing;
     }
 
-    private void choose(List<Pass> cluster, List<Pass> standing) {
+    private void choose(List<VaultCrossing> cluster, List<VaultCrossing> standing) {
         if (cluster.size() <= 1) {
             standing.addAll(cluster);
             return;
         }
-        List<Pass> chosen = new ArrayList<>();
-        for (Pass candidate : cluster.stream().sorted(BY_RIGHT).toList()) {
+        List<VaultCrossing> chosen = new ArrayList<>();
+        for (VaultCrossing candidate : cluster.stream().sorted(BY_RIGHT).toList()) {
             int rival = nearestRival(candidate, chosen);
             if (rival < 0) {
                 chosen.add(candidate);
             } else {
-                Pass winner = chosen.get(rival);
+                VaultCrossing winner = chosen.get(rival);
                 chosen.set(rival, winner.instead(candidate));
                 if (winner.vault() != candidate.vault()) {
                     sink.gaveWay(candidate, winner);
@@ -68,7 +68,7 @@ final class CloseCuts {
         standing.addAll(chosen);
     }
 
-    private int nearestRival(Pass candidate, List<Pass> chosen) {
+    private int nearestRival(VaultCrossing candidate, List<VaultCrossing> chosen) {
         int nearest = -1;
         double leastM = minimumM;
         for (int i = 0; i < chosen.size(); i++) {
@@ -81,7 +81,7 @@ final class CloseCuts {
         return nearest;
     }
 
-    private static double gapM(Pass a, Pass b) {
+    private static double gapM(VaultCrossing a, VaultCrossing b) {
         return Math.max(a.cutFromM() - b.cutToM(), b.cutFromM() - a.cutToM());
     }
 }

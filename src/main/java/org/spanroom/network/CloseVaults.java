@@ -10,7 +10,7 @@ final class CloseVaults implements CloseCuts.Sink {
     private final Map<Long, Integer> linesByPair = new ConcurrentSkipListMap<>();
 
     @Override
-    public void gaveWay(Pass loser, Pass winner) {
+    public void gaveWay(VaultCrossing loser, VaultCrossing winner) {
         linesByPair.merge((long) loser.vault() << 32 | winner.vault(), 1, Integer::sum);
     }
 

@@ -22,10 +22,10 @@ record Cut(int vault, double fromM, double toM) {
      * Returns the cuts of an open chain. Where the line ends within tolerance of its last vault, the cut moves to the end:
      * the little that is drawn past the vault belongs to the last span.
      */
-    static List<Cut> open(List<Pass> standing, double lengthM) {
+    static List<Cut> open(List<VaultCrossing> standing, double lengthM) {
         List<Cut> cuts = new ArrayList<>(standing.size());
         for (int i = 0; i < standing.size(); i++) {
-            Pass pass = standing.get(i);
+            VaultCrossing pass = standing.get(i);
             boolean atStart = i == 0 && pass.holds(0);
             boolean atEnd = i == standing.size() - 1 && pass.holds(lengthM);
             double fromM = atStart ? 0 : pass.cutFromM();
@@ -40,7 +40,7 @@ record Cut(int vault, double fromM, double toM) {
         return cuts;
     }
 
-    static List<Cut> around(List<Pass> standing) {
+    static List<Cut> around(List<VaultCrossing> standing) {
         return standing.stream()
                 .map(pass -> new Cut(pass.vault(), pass.cutFromM(), pass.cutToM()))
                 .toList();

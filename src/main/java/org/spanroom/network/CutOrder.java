@@ -24,7 +24,7 @@ final class CutOrder {
     /** Returns the vault of the first cut that does not end before a place, in the round before, this one or the one after. */
     OptionalInt next(double placeM, double roundM) {
         for (double addM = -roundM; addM <= roundM; addM += Math.max(roundM, 1)) {
-            double leastM = placeM - Pass.SAME_PLACE_M;
+            double leastM = placeM - VaultCrossing.SAME_PLACE_M;
             double shiftM = addM;
             int first = firstWhere(cut -> reachedM[cut] + shiftM >= leastM);
             if (first < cuts.size()) {
@@ -37,7 +37,7 @@ final class CutOrder {
     /** Returns the vault of the last cut that does not begin beyond a place, in the round after, this one or the one before. */
     OptionalInt last(double placeM, double roundM) {
         for (double addM = roundM; addM >= -roundM; addM -= Math.max(roundM, 1)) {
-            double mostM = placeM + Pass.SAME_PLACE_M;
+            double mostM = placeM + VaultCrossing.SAME_PLACE_M;
             double shiftM = addM;
             int beyond = firstWhere(cut -> cuts.get(cut).fromM() + shiftM > mostM);
             if (beyond > 0) {

@@ -43,13 +43,13 @@ final class NetworkFindings {
     }
 
     /** Reports a stretch of a chain that is in no span. */
-    void remainder(FindingCode code, Piece piece, double placeM, double lengthM, String detail) {
+    void remainder(FindingCode code, ChainLink piece, double placeM, double lengthM, String detail) {
         log.add(of(code, piece.route(), detail)
                 .at(piece.lonAt(placeM), piece.latAt(placeM))
                 .withLengthM(lengthM));
     }
 
-    void routeWithoutVault(Piece piece, boolean closed) {
+    void routeWithoutVault(ChainLink piece, boolean closed) {
         String detail = "no vault lies within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
                 + metres(piece.lengthM()) + " in no span";
         remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);

@@ -31,7 +31,7 @@ final class NetworkRun {
     private final AtomicReferenceArray<@Nullable Waiting> waiting;
 
     /** A route that has an end at no vault; its track is measured again later, to spare memory. */
-    private record Waiting(List<Pass> passes, List<OpenEnd> ends) {}
+    private record Waiting(List<VaultCrossing> passes, List<OpenEnd> ends) {}
 
     /** A route in a chain under construction. */
     private record Link(int route, boolean reversed) {}
@@ -71,7 +71,7 @@ final class NetworkRun {
         });
     }
 
-    private void cutIfClosed(Piece piece, ChainCutter cutter) {
+    private void cutIfClosed(ChainLink piece, ChainCutter cutter) {
         int number = piece.number();
         lengthM[number] = piece.lengthM();
         if (piece.lengthM() == 0) {
@@ -86,7 +86,7 @@ final class NetworkRun {
     }
 
     /** Returns the ends of a route that no vault holds. */
-    private static List<OpenEnd> openEnds(Piece piece) {
+    private static List<OpenEnd> openEnds(ChainLink piece) {
         Route route = piece.route();
         String duct =
                 route.duct().assumed().contains(Term.DUCT) ? "" : route.duct().id();
@@ -206,10 +206,10 @@ final class NetworkRun {
     }
 
     private void cutChain(ChainLinks links, RouteMatcher matcher, ChainCutter cutter) {
-        List<Piece> pieces = new ArrayList<>(links.links().size());
+        List<ChainLink> pieces = new ArrayList<>(links.links().size());
         for (Link link : links.links()) {
             Waiting route = waiting.get(link.route());
-            List<Pass> passes = route == null ? List.of() : route.passes();
+            List<VaultCrossing> passes = route == null ? List.of() : route.passes();
             pieces.add(matcher.again(link.route(), routes.get(link.route()), passes, link.reversed()));
         }
         cuttings.set(links.lead(), cutter.cut(Chain.of(pieces, links.closed())));

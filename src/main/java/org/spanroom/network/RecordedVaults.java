@@ -45,11 +45,11 @@ final class RecordedVaults {
     }
 
     /** Returns the passes with those that the records decide, where they count. */
-    List<Pass> decide(Route route, Track track, List<Pass> passes) {
+    List<VaultCrossing> decide(Route route, Track track, List<VaultCrossing> passes) {
         if (settings.vaults() == ValueSource.DRAWN || numbers.isEmpty()) {
             return passes;
         }
-        List<Pass> decided = new ArrayList<>(passes);
+        List<VaultCrossing> decided = new ArrayList<>(passes);
         for (int side = 0; side < 2; side++) {
             List<Integer> candidates = named(nameAt(route, side));
             double endM = side == 0 ? 0 : track.lengthM();
@@ -62,7 +62,7 @@ final class RecordedVaults {
                 }
             }
             OptionalInt reached = inTolerance ? OptionalInt.empty() : inReach(candidates, track, endM);
-            reached.ifPresent(vault -> decided.add(Pass.beside(vault, endM, endM, endM, distance(vault, track, endM))
+            reached.ifPresent(vault -> decided.add(VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
                     .asNamed()));
         }
         return decided;
@@ -91,7 +91,7 @@ final class RecordedVaults {
             return;
         }
         var cuts = new CutOrder(ofChain);
-        for (Piece piece : chain.round()) {
+        for (ChainLink piece : chain.round()) {
             Route route = piece.route();
             if (!namesAny(route)) {
                 continue;
@@ -121,7 +121,7 @@ final class RecordedVaults {
                 && !named(route.fromVaultId()).contains(atFirst.getAsInt());
     }
 
-    private void compareEnd(Piece piece, int side, OptionalInt actual) {
+    private void compareEnd(ChainLink piece, int side, OptionalInt actual) {
         Optional<String> name = nameAt(piece.route(), side);
         if (name.isEmpty()) {
             return;
@@ -153,14 +153,14 @@ final class RecordedVaults {
         return places.vault(vault.getAsInt()).id();
     }
 
-    private void place(FindingCode code, Piece piece, int side, String detail) {
+    private void place(FindingCode code, ChainLink piece, int side, String detail) {
         double placeM = piece.placeOfSideM(side);
         String field = (side == 0 ? Term.FROM_VAULT : Term.TO_VAULT).key();
         findings.field(code, piece.route(), field, detail, piece.lonAt(placeM), piece.latAt(placeM));
     }
 
     /** Returns the vault at a side of a piece, or the next beyond it on the chain. */
-    private static OptionalInt vaultBeyond(Chain chain, CutOrder cuts, Piece piece, int side) {
+    private static OptionalInt vaultBeyond(Chain chain, CutOrder cuts, ChainLink piece, int side) {
         double placeM = piece.placeOfSideM(side);
         boolean onward = (side == 1) != piece.reversed();
         double roundM = chain.closed() ? chain.lengthM() : 0;

@@ -10,18 +10,18 @@ import org.spanroom.model.ValueSource;
 /** Measures one route, finds where it comes by vaults, and reports what is wrong with it alone. For use by one thread. */
 final class RouteMatcher {
     private final CuttingContext context;
-    private final PassFinder finder;
+    private final VaultCrossingFinder finder;
     private final GroundStep step = new GroundStep();
 
     RouteMatcher(CuttingContext context) {
         this.context = context;
         NetworkSettings settings = context.settings();
-        finder = new PassFinder(
+        finder = new VaultCrossingFinder(
                 context.places(), context.sightings(), settings.snapToleranceM(), settings.gapWarningM());
     }
 
     /** Returns the route as a piece that is a chain by itself, as drawn; of length 0 where it has none. */
-    Piece match(int number, Route route) {
+    ChainLink match(int number, Route route) {
         Track track = Track.of(route.lonLat(), step);
         if (track.size() < 2) {
             context.findings()
@@ -31,17 +31,17 @@ final class RouteMatcher {
                             "all " + route.lonLat().size() + " vertices lie at one place",
                             track.lonDeg(0),
                             track.latDeg(0));
-            return new Piece(number, route, track, List.of(), false, 0);
+            return new ChainLink(number, route, track, List.of(), false, 0);
         }
         reportDuplicates(route, track);
         compareLength(route, track);
-        List<Pass> passes = context.recorded().decide(route, track, finder.find(track));
-        return new Piece(number, route, track, passes, false, 0);
+        List<VaultCrossing> passes = context.recorded().decide(route, track, finder.find(track));
+        return new ChainLink(number, route, track, passes, false, 0);
     }
 
     /** Returns the route as a piece again, without looking for its vault crossings or reporting again. */
-    Piece again(int number, Route route, List<Pass> passes, boolean reversed) {
-        return new Piece(number, route, Track.of(route.lonLat(), step), passes, reversed, 0);
+    ChainLink again(int number, Route route, List<VaultCrossing> passes, boolean reversed) {
+        return new ChainLink(number, route, Track.of(route.lonLat(), step), passes, reversed, 0);
     }
 
     private void reportDuplicates(Route route, Track track) {

@@ -14,7 +14,7 @@ import org.spanroom.parallel.ParallelRanges;
  * Cuts routes into spans at vaults.
  *
  * <p>Method: each line is measured on the ellipsoid ({@link GroundStep}), vaults at one place are put together, and every
- * coming-by of a line at a vault within the tolerance is found ({@link PassFinder}). Ends that are at no vault are joined with
+ * coming-by of a line at a vault within the tolerance is found ({@link VaultCrossingFinder}). Ends that are at no vault are joined with
  * the one other end of their duct that lies there ({@link EndJoiner}). Each chain of joined routes is cut at its vaults ({@link
  * ChainCutter}); of cuts that lie closer than the least span the nearest vault's stands ({@link CloseCuts}).
  *

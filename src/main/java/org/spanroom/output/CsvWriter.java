@@ -7,7 +7,7 @@ public final class CsvWriter<R> implements RowWriter<R> {
     private final RowWriter<R> writer;
 
     public CsvWriter(Path file, Table<R> table) {
-        writer = new OneFileWriter<>(new CsvFile(file, table), table, Frame.lonLat());
+        writer = new OneFileWriter<>(new CsvFile(file, table), table, OutputCrs.lonLat());
     }
 
     @Override

@@ -137,12 +137,12 @@ final class GeoJsonFile implements TableFile {
 
         private void position(Shape shape, int vertex) {
             block.octet('[');
-            block.shortDecimal(shape.x(vertex), Frame.DEGREE_DECIMALS);
+            block.shortDecimal(shape.x(vertex), OutputCrs.DEGREE_DECIMALS);
             block.octet(',');
-            block.shortDecimal(shape.y(vertex), Frame.DEGREE_DECIMALS);
+            block.shortDecimal(shape.y(vertex), OutputCrs.DEGREE_DECIMALS);
             if (shape.hasZ() && table.hasZ()) {
                 block.octet(',');
-                block.shortDecimal(shape.z(vertex), Frame.METRE_DECIMALS);
+                block.shortDecimal(shape.z(vertex), OutputCrs.METRE_DECIMALS);
             }
             block.octet(']');
         }

@@ -7,7 +7,7 @@ public final class GeoJsonWriter<R> implements RowWriter<R> {
     private final RowWriter<R> writer;
 
     public GeoJsonWriter(Path file, Table<R> table) {
-        writer = new OneFileWriter<>(new GeoJsonFile(file, table), table, Frame.lonLat());
+        writer = new OneFileWriter<>(new GeoJsonFile(file, table), table, OutputCrs.lonLat());
     }
 
     @Override

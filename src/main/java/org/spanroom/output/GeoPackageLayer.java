@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class GeoPackageLayer implements TableFile {
     private final Table<?> table;
-    private final Frame frame;
+    private final OutputCrs frame;
     private final boolean hasShapes;
     private final Extent extent = new Extent();
     private final SpatialIndex index = new SpatialIndex();
@@ -29,7 +29,7 @@ final class GeoPackageLayer implements TableFile {
     /** The b-trees behind a layer; those of the index are there only if it has shapes. */
     private record Trees(SqliteTable rows, List<SqliteTable> index) {}
 
-    GeoPackageLayer(Table<?> table, Frame frame) {
+    GeoPackageLayer(Table<?> table, OutputCrs frame) {
         this.table = table;
         this.frame = frame;
         this.hasShapes = table.geometry() != GeometryKind.NONE;

@@ -72,14 +72,14 @@ final class GeoPackageSchema {
     private GeoPackageSchema() {}
 
     /** Creates an empty GeoPackage whose layers may use the given frame. */
-    static void create(Connection connection, Frame frame) throws SQLException {
+    static void create(Connection connection, OutputCrs frame) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(SPATIAL_REF_SYS);
             statement.executeUpdate(CONTENTS);
             statement.executeUpdate(GEOMETRY_COLUMNS);
             statement.executeUpdate(EXTENSIONS);
         }
-        Frame lonLat = Frame.lonLat();
+        OutputCrs lonLat = OutputCrs.lonLat();
         try (PreparedStatement insert = connection.prepareStatement(INSERT_SYSTEM)) {
             system(insert, "Undefined cartesian SRS", -1, "NONE", "undefined");
             system(insert, "Undefined geographic SRS", 0, "NONE", "undefined");

@@ -24,7 +24,7 @@ public final class GeoPackageWriter implements AutoCloseable {
 
     private final Path file;
     private final LayerOptions options;
-    private final Frame frame;
+    private final OutputCrs frame;
     private final SqlitePages pages;
     private final List<GeoPackageLayer> layers = new ArrayList<>();
 

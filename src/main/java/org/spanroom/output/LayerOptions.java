@@ -15,7 +15,7 @@ public record LayerOptions(ReferenceSystem crs, Instant writtenAt) {
         return new LayerOptions(ReferenceSystem.crs84(), writtenAt);
     }
 
-    Frame frame() {
-        return Frame.of(crs);
+    OutputCrs frame() {
+        return OutputCrs.of(crs);
     }
 }

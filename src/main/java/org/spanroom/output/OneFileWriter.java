@@ -14,7 +14,7 @@ final class OneFileWriter<R> implements RowWriter<R> {
     private final TableBatch<R> batch;
     private int rows;
 
-    OneFileWriter(TableFile file, Table<R> table, Frame frame) {
+    OneFileWriter(TableFile file, Table<R> table, OutputCrs frame) {
         this.file = file;
         this.batch = new TableBatch<>(table, frame, List.of(file));
     }

@@ -42,7 +42,7 @@ public final class RescoredColumns {
         }
         int place = recorded.indexOf(shown.name());
         if (isSimulated(shown)) {
-            boolean kept = place >= 0 && shown.name().equals(SurenessColumns.FEASIBLE.name());
+            boolean kept = place >= 0 && shown.name().equals(RankConfidenceColumns.FEASIBLE.name());
             return Optional.of(
                     shown.with(span -> kept && span.rank().isPresent() ? at(span, place) : Optional.empty()));
         }
@@ -51,7 +51,7 @@ public final class RescoredColumns {
 
     /** What was simulated under the other scoring would mislead. */
     private static boolean isSimulated(Column<?> shown) {
-        return SurenessColumns.all().stream().anyMatch(column -> column.name().equals(shown.name()));
+        return RankConfidenceColumns.all().stream().anyMatch(column -> column.name().equals(shown.name()));
     }
 
     private static Optional<Object> at(RescoredSpan span, int place) {

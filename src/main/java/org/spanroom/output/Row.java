@@ -20,8 +20,8 @@ final class Row<R> implements CellSink {
     private static final int NOT_WRITTEN = -1;
 
     private final Table<R> table;
-    private final Frame frame;
-    private final Frame lonLat = Frame.lonLat();
+    private final OutputCrs frame;
+    private final OutputCrs lonLat = OutputCrs.lonLat();
     private final Cell[] cells;
     private final long[] wholes;
     private final double[] reals;
@@ -35,7 +35,7 @@ final class Row<R> implements CellSink {
     private @Nullable Shape onLonLat;
 
     /** Begins rows whose shapes may be asked for in the given frame. */
-    Row(Table<R> table, Frame frame) {
+    Row(Table<R> table, OutputCrs frame) {
         int size = table.columns().size();
         this.table = table;
         this.frame = frame;

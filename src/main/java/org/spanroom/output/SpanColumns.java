@@ -57,7 +57,7 @@ final class SpanColumns {
         StandingColumns.VERDICT.forEach(column -> columns.add(column.narrowed()));
         columns.addAll(CircumstanceColumns.all());
         ScoreColumns.all(criteria).forEach(column -> columns.add(column.narrowed()));
-        columns.addAll(SurenessColumns.all());
+        columns.addAll(RankConfidenceColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
         columns.addAll(bore());

@@ -12,7 +12,7 @@ final class TableBatch<R> {
     private final List<TableFile.RowBatch> batches;
     private int rows;
 
-    TableBatch(Table<R> table, Frame frame, List<? extends TableFile> files) {
+    TableBatch(Table<R> table, OutputCrs frame, List<? extends TableFile> files) {
         row = new Row<>(table, frame);
         batches = files.stream().map(TableFile::newBatch).toList();
     }

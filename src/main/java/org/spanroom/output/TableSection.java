@@ -13,12 +13,12 @@ final class TableSection<R> {
     static final int CHUNK = 512;
 
     private final Table<R> table;
-    private final Frame frame;
+    private final OutputCrs frame;
     private final List<TableFile> files;
     private final int threads;
     private long rows;
 
-    TableSection(Table<R> table, Frame frame, List<TableFile> files, int threads) {
+    TableSection(Table<R> table, OutputCrs frame, List<TableFile> files, int threads) {
         this.table = table;
         this.frame = frame;
         this.files = List.copyOf(files);

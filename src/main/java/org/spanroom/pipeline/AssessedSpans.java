@@ -33,7 +33,7 @@ final class AssessedSpans implements RankedSpans {
     private final RunRanking ranking;
     private final Standings standings;
     private final SpanFigures figures;
-    private final Optional<SurenessRun> sureness;
+    private final Optional<RankConfidenceRun> sureness;
     private final int[] order;
 
     private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
@@ -51,7 +51,7 @@ final class AssessedSpans implements RankedSpans {
         RunRanking run = ranking.among(spans);
         var standing = Standing.of(spans.size(), look.sureness());
         new ParallelRanges(look.threads()).run(spans.size(), () -> {
-            Optional<TopScores> scores = look.sureness().map(SurenessRun::begin);
+            Optional<TopScores> scores = look.sureness().map(RankConfidenceRun::begin);
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
@@ -61,16 +61,16 @@ final class AssessedSpans implements RankedSpans {
                 look.progress().advance(to - from);
             };
         });
-        look.sureness().ifPresent(SurenessRun::end);
+        look.sureness().ifPresent(RankConfidenceRun::end);
         return new AssessedSpans(spans, assessor, run, standing);
     }
 
     /** Who receives what of all spans' first assessment, and on how many threads it is made. */
-    record FirstLook(DataDoubts doubts, Optional<SurenessRun> sureness, Progress progress, int threads) {}
+    record FirstLook(DataDoubts doubts, Optional<RankConfidenceRun> sureness, Progress progress, int threads) {}
 
     /** Where each span stands, how sure that is, and what else is kept of it. */
-    private record Standing(Standings standings, SpanFigures.Collector figures, Optional<SurenessRun> sureness) {
-        static Standing of(int spans, Optional<SurenessRun> sureness) {
+    private record Standing(Standings standings, SpanFigures.Collector figures, Optional<RankConfidenceRun> sureness) {
+        static Standing of(int spans, Optional<RankConfidenceRun> sureness) {
             return new Standing(new Standings(spans), new SpanFigures.Collector(spans, sureness.isPresent()), sureness);
         }
 

@@ -111,7 +111,7 @@ public final class RankRun {
         var assessor = new SpanAssessor(config, permits, network.spans().size());
         var look = new AssessedSpans.FirstLook(
                 new DataDoubts(config, findings),
-                SurenessRun.of(
+                RankConfidenceRun.of(
                         config, assessor, ranking(config), network.spans().size()),
                 progress,
                 SpanRun.threads(config));

@@ -12,14 +12,14 @@ import org.spanroom.model.RecordedStanding;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.ResultTables;
 import org.spanroom.output.StandingColumns;
-import org.spanroom.output.SurenessColumns;
+import org.spanroom.output.RankConfidenceColumns;
 
 /** Finds what the results of a run say of one span. */
 final class RecordedSpans {
     private static final String REMEDY = "Make the run again with this version.";
     private static final List<String> COLUMNS = Stream.concat(
                     Stream.of(StandingColumns.SPAN_ID.name(), StandingColumns.RANK.name()),
-                    SurenessColumns.names().stream())
+                    RankConfidenceColumns.names().stream())
             .toList();
 
     private RecordedSpans() {}

@@ -21,16 +21,16 @@ final class SpanPull {
 
     private final PullSettings settings;
     private final List<PullOrder.Turn> turns;
-    private final Way toA;
-    private final Way toB;
+    private final PullDirection toA;
+    private final PullDirection toB;
 
     SpanPull(Span span, Bends bends, PullSettings settings, int out) {
         this.settings = settings;
         this.turns = PullOrder.of(span.duct(), settings, out);
         double turnRad = bends.total().rad();
-        Sections sections = SectionCutter.cut(span, bends, settings);
-        this.toB = new Way(SpanEnd.B, sections, span, settings, turnRad);
-        this.toA = new Way(SpanEnd.A, sections.reversed(), span, settings, turnRad);
+        PullSegments sections = SegmentCutter.cut(span, bends, settings);
+        this.toB = new PullDirection(SpanEnd.B, sections, span, settings, turnRad);
+        this.toA = new PullDirection(SpanEnd.A, sections.reversed(), span, settings, turnRad);
     }
 
     List<InnerductPull> pulls() {
@@ -81,7 +81,7 @@ final class SpanPull {
                 endPull(toB, turn));
     }
 
-    private EndPull endPull(Way way, PullOrder.Turn turn) {
+    private EndPull endPull(PullDirection way, PullOrder.Turn turn) {
         PullForces lubricated = forces(way, turn, Friction.LUBRICATED);
         double lubricatedRatio = tightest(way, turn).ratio();
         PullForces bad = forces(way, turn, Friction.BAD);
@@ -105,30 +105,30 @@ final class SpanPull {
                 new FrictionUse(lubricatedRatio, dryRatio, badRatio));
     }
 
-    private static LimitSink.Tightest tightest(Way way, PullOrder.Turn turn) {
+    private static LimitSink.Tightest tightest(PullDirection way, PullOrder.Turn turn) {
         var tightest = new LimitSink.Tightest();
         way.offerLimits(turn.innerduct(), turn.load(), tightest);
         return tightest;
     }
 
-    private PullForces forces(Way way, PullOrder.Turn turn, Friction friction) {
+    private PullForces forces(PullDirection way, PullOrder.Turn turn, Friction friction) {
         run(way, turn, friction);
         return way.passes().forces();
     }
 
-    private void run(Way way, PullOrder.Turn turn, Friction friction) {
+    private void run(PullDirection way, PullOrder.Turn turn, Friction friction) {
         way.passes().run(turn.load(), settings.friction().of(friction));
     }
 
-    private PullTrace.Way trace(Way way, PullOrder.Turn turn, Friction friction) {
+    private PullTrace.Way trace(PullDirection way, PullOrder.Turn turn, Friction friction) {
         run(way, turn, friction);
         var limits = new LimitSink.EachKind();
         way.offerLimits(turn.innerduct(), turn.load(), limits);
         return new PullTrace.Way(way.pullingEnd(), sections(way), fallOff(way, turn, friction), limits.uses());
     }
 
-    private static List<PullTrace.Section> sections(Way way) {
-        Sections sections = way.sections();
+    private static List<PullTrace.Section> sections(PullDirection way) {
+        PullSegments sections = way.sections();
         var traced = new ArrayList<PullTrace.Section>(sections.count);
         double startM = 0;
         for (int i = 0; i < sections.count; i++) {
@@ -141,12 +141,12 @@ final class SpanPull {
         return traced;
     }
 
-    private static PullTrace.Point point(Way way, int boundary, double fromAnchorM) {
+    private static PullTrace.Point point(PullDirection way, int boundary, double fromAnchorM) {
         double cableN = way.passes().cableN(boundary);
         return new PullTrace.Point(way.fromA(fromAnchorM), cableN, way.passes().bodyN(boundary) - cableN);
     }
 
-    private static PullTrace.SectionKind kind(Sections sections, int i) {
+    private static PullTrace.SectionKind kind(PullSegments sections, int i) {
         if (sections.isStraight(i)) {
             return PullTrace.SectionKind.STRAIGHT;
         }
@@ -156,13 +156,13 @@ final class SpanPull {
         return sections.vertical[i] > 0 ? PullTrace.SectionKind.CREST : PullTrace.SectionKind.SAG;
     }
 
-    private List<PullTrace.FallOff> fallOff(Way way, PullOrder.Turn turn, Friction friction) {
+    private List<PullTrace.FallOff> fallOff(PullDirection way, PullOrder.Turn turn, Friction friction) {
         double totalM = way.sections().totalM();
         var falls = new ArrayList<PullTrace.FallOff>(OUT_RATIOS.length);
         for (double ratio : OUT_RATIOS) {
             double outM = ratio * totalM;
-            Sections rest = ratio == 0 ? way.sections() : way.sections().without(outM);
-            var passes = new TwoPasses(rest, Way.passing(settings));
+            PullSegments rest = ratio == 0 ? way.sections() : way.sections().without(outM);
+            var passes = new TwoPasses(rest, PullDirection.passing(settings));
             passes.run(turn.load(), settings.friction().of(friction));
             falls.add(new PullTrace.FallOff(outM, passes.forces()));
         }

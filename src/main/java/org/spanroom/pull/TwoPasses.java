@@ -21,7 +21,7 @@ final class TwoPasses {
     /** Far beyond any machine: a line drawn absurdly ends here instead of at infinity. */
     private static final double LARGEST_TENSION_N = 1e12;
 
-    private final Sections way;
+    private final PullSegments way;
     private final Passing passing;
     private final double[] cableN;
     private final double[] bodyN;
@@ -36,7 +36,7 @@ final class TwoPasses {
     private double alongNPerM;
     private double ridingNPerM;
 
-    TwoPasses(Sections way, Passing passing) {
+    TwoPasses(PullSegments way, Passing passing) {
         this.way = way;
         this.passing = passing;
         this.cableN = new double[way.count + 1];

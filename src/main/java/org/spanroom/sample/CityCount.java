@@ -38,7 +38,7 @@ final class CityCount implements CitySink {
     }
 
     @Override
-    public void contents(ContentsRow row) {
+    public void contents(ListedItem row) {
         rows++;
         sink.contents(row);
     }

@@ -8,7 +8,7 @@ import org.spanroom.output.RowWriter;
 /** The files of one city, written as features come. */
 final class CityFiles implements CitySink, AutoCloseable {
     private final CityLayers layers;
-    private final RowWriter<ContentsRow> contents;
+    private final RowWriter<ListedItem> contents;
     private final RowWriter<KnownFault> faults;
     private final GeoPackageWriter zonesFile;
     private final RowWriter<ZoneFeature> zones;
@@ -33,7 +33,7 @@ final class CityFiles implements CitySink, AutoCloseable {
     }
 
     @Override
-    public void contents(ContentsRow row) {
+    public void contents(ListedItem row) {
         contents.write(row);
     }
 

@@ -6,7 +6,7 @@ interface CitySink {
 
     void vault(VaultFeature vault);
 
-    void contents(ContentsRow row);
+    void contents(ListedItem row);
 
     void zone(ZoneFeature zone);
 

@@ -65,16 +65,16 @@ final class CityTables {
                         Column.text("until", "until", "last day of the restriction", ZoneFeature::until)));
     }
 
-    static Table<ContentsRow> contents() {
+    static Table<ListedItem> contents() {
         return Table.plain(
                 "contents",
                 "innerducts and cables of ducts with mixed contents",
                 List.of(
-                        Column.text("duct", "duct", "duct_id of the duct", ContentsRow::duct),
-                        Column.text("item", "item", "name of the item in its duct", ContentsRow::item),
-                        Column.text("kind", "kind", "innerduct or cable", ContentsRow::kind),
-                        Column.text("inside", "inside", "the innerduct that a cable lies in", ContentsRow::inside),
-                        Column.real("outside_diameter", "od", 3, "in inches", ContentsRow::outsideIn),
+                        Column.text("duct", "duct", "duct_id of the duct", ListedItem::duct),
+                        Column.text("item", "item", "name of the item in its duct", ListedItem::item),
+                        Column.text("kind", "kind", "innerduct or cable", ListedItem::kind),
+                        Column.text("inside", "inside", "the innerduct that a cable lies in", ListedItem::inside),
+                        Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
                         Column.real(
                                 "sdr",
                                 "sdr",
@@ -87,11 +87,11 @@ final class CityTables {
                                 3,
                                 "wall in inches",
                                 row -> row.sizes().wallIn()),
-                        Column.real("mass", "mass", 1, "pounds per 1000 feet", ContentsRow::massLbKft),
-                        Column.text("in_service", "in_service", "live, dead or unknown", ContentsRow::service),
-                        Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ContentsRow::catalog),
+                        Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
+                        Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
+                        Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ListedItem::catalog),
                         Column.text(
-                                "may_move", "may_move", "no: the cable stays where it lies", ContentsRow::mayMove)));
+                                "may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove)));
     }
 
     static Table<KnownFault> faults() {

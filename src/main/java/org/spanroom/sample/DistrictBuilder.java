@@ -14,10 +14,10 @@ final class DistrictBuilder {
     private final StreetPlan plan;
     private final City city;
     private final Chance chance;
-    private final Foreman foreman;
+    private final BankGenerator foreman;
     private final Filler filler;
     private final Paperwork paperwork;
-    private final Scribe scribe;
+    private final RecordVariation scribe;
     private final int spanLimit;
     private final VaultRecorder vaults;
     private int spans;
@@ -30,10 +30,10 @@ final class DistrictBuilder {
         this.plan = plan;
         this.city = city;
         this.chance = district.chance(PURPOSE);
-        this.foreman = new Foreman(district.kind(), chance);
+        this.foreman = new BankGenerator(district.kind(), chance);
         this.filler = new Filler(chance);
         this.paperwork = new Paperwork(district);
-        this.scribe = new Scribe(district);
+        this.scribe = new RecordVariation(district);
         this.spanLimit = spanLimit;
         this.vaults = new VaultRecorder(district, city);
     }
@@ -70,10 +70,10 @@ final class DistrictBuilder {
         Bank bank = foreman.bank("B" + city.sink().nextBank(), rank, legs);
         paperwork.turnTo(bank);
         int ducts = Math.max(1, Math.min(bank.ducts(), (spanLimit - spans) / legs.size()));
-        Trace middle = middle(legs);
-        Trace sharedLine = lifted(middle.shaken(bank.shakeM(), chance), rank);
+        DrawnLine middle = middle(legs);
+        DrawnLine sharedLine = lifted(middle.shaken(bank.shakeM(), chance), rank);
         for (int duct = 0; duct < ducts; duct++) {
-            Trace trace = bank.spacingM() == 0
+            DrawnLine trace = bank.spacingM() == 0
                     ? sharedLine
                     : lifted(middle.beside(bank.asideM(duct)).shaken(bank.shakeM(), chance), rank);
             record(draft(rank, bank, duct, legs, trace));
@@ -82,16 +82,16 @@ final class DistrictBuilder {
         vaults.use(legs);
     }
 
-    private Trace middle(List<Leg> legs) {
+    private DrawnLine middle(List<Leg> legs) {
         boolean keepJoints = chance.happens(0.6);
-        Trace middle = legs.get(0).trace();
+        DrawnLine middle = legs.get(0).trace();
         for (Leg leg : legs.subList(1, legs.size())) {
             middle = middle.joined(leg.trace(), keepJoints);
         }
         return middle;
     }
 
-    private Trace lifted(Trace trace, Street.Rank rank) {
+    private DrawnLine lifted(DrawnLine trace, Street.Rank rank) {
         boolean withHeights = district.kind().isDrawnWithHeights() && rank != Street.Rank.LINK;
         return withHeights ? trace.lifted((x, y) -> district.groundM(x, y) - COVER_M) : trace;
     }
@@ -113,7 +113,7 @@ final class DistrictBuilder {
         }
     }
 
-    private Draft draft(Street.Rank rank, Bank bank, int duct, List<Leg> legs, Trace forwards) {
+    private Draft draft(Street.Rank rank, Bank bank, int duct, List<Leg> legs, DrawnLine forwards) {
         Filling filling = bank.direct() ? filler.buriedDirectly() : filler.fill(bank.bore(), bank.load());
         boolean backwards = chance.happens(0.3);
         List<Double> legsM = new ArrayList<>(legs.stream().map(Leg::lengthM).toList());
@@ -122,7 +122,7 @@ final class DistrictBuilder {
         if (backwards) {
             Collections.reverse(legsM);
         }
-        Trace trace = backwards ? forwards.reversed() : forwards;
+        DrawnLine trace = backwards ? forwards.reversed() : forwards;
         Node first = backwards ? to : from;
         Node last = backwards ? from : to;
         Attributes attributes = attributes(bank, duct, filling)

@@ -29,7 +29,7 @@ final class DistrictExtract implements CitySink {
     }
 
     @Override
-    public void contents(ContentsRow row) {
+    public void contents(ListedItem row) {
         next.contents(row);
     }
 

@@ -19,7 +19,7 @@ record Draft(
         Node other,
         List<Double> legsM,
         boolean cornered,
-        Trace trace,
+        DrawnLine trace,
         Attributes attributes,
         Filling filling) {
     private static final double FT_PER_M = 1 / 0.3048;
@@ -33,7 +33,7 @@ record Draft(
         return attributes.text(RouteField.DUCT_ID);
     }
 
-    RouteFeature feature(Attributes recorded, List<Trace> parts) {
+    RouteFeature feature(Attributes recorded, List<DrawnLine> parts) {
         return new RouteFeature(
                 district.number(),
                 rank == Street.Rank.LINK,
@@ -41,7 +41,7 @@ record Draft(
                 parts.stream().map(part -> part.lonLat(hasHeights())).toList());
     }
 
-    static double feet(Trace trace) {
+    static double feet(DrawnLine trace) {
         return trace.groundLengthM() * FT_PER_M;
     }
 

@@ -47,13 +47,13 @@ final class ExpressPlanner {
         double dy = reachM * StrictMath.sin(bearingRad);
         Node a = node(nodes.size(), -dx - aside, -dy + aside);
         Node b = node(nodes.size(), dx - aside, dy + aside);
-        Trace rest = shapes.bow(a, b, chance.sign() * chance.between(5, 70));
+        DrawnLine rest = shapes.bow(a, b, chance.sign() * chance.between(5, 70));
         int legs = (int) Math.ceil(rest.lengthM() / LONGEST_LEG_M);
         double legM = rest.lengthM() / legs;
         List<Leg> line = new ArrayList<>();
         Node from = a;
         for (int i = 1; i <= legs; i++) {
-            Trace[] cut = i < legs ? rest.cutAt(legM) : new Trace[] {rest, rest};
+            DrawnLine[] cut = i < legs ? rest.cutAt(legM) : new DrawnLine[] {rest, rest};
             int last = cut[0].size() - 1;
             Node to = Node.in(district, nodes.size() + i, cut[0].x(last), cut[0].y(last));
             Leg leg = new Leg(from, to, cut[0], Course.PLAIN);

@@ -103,39 +103,39 @@ final class Filler {
     /** Draws contents of unlike items, so that only the table can describe them. */
     Filling mixed(Bore bore) {
         List<InnerductSize> set = unlikeSet(bore);
-        List<ContentsRow> rows = new ArrayList<>();
+        List<ListedItem> rows = new ArrayList<>();
         int cables = 0;
         for (int i = 0; i < set.size(); i++) {
             String item = "I" + (i + 1);
-            rows.add(ContentsRow.innerduct(item, set.get(i), chance.happens(0.3)));
+            rows.add(ListedItem.innerduct(item, set.get(i), chance.happens(0.3)));
             double insideIn = set.get(i).insideIn();
             if (chance.happens(0.1) && insideIn > 1) {
                 // Two thin cables in one innerduct: 0.8 in beside each other leave play in every size here.
-                rows.add(ContentsRow.cable("C" + ++cables, item, CableSize.SMALLEST, service()));
-                rows.add(ContentsRow.cable("C" + ++cables, item, CableSize.SMALLEST, service()));
+                rows.add(ListedItem.cable("C" + ++cables, item, CableSize.SMALLEST, service()));
+                rows.add(ListedItem.cable("C" + ++cables, item, CableSize.SMALLEST, service()));
             } else if (chance.happens(0.7)) {
-                rows.add(ContentsRow.cable("C" + ++cables, item, CableSize.drawFor(insideIn, chance), service()));
+                rows.add(ListedItem.cable("C" + ++cables, item, CableSize.drawFor(insideIn, chance), service()));
             }
         }
         if (set.isEmpty()) {
             for (int i = 0; i < 2; i++) {
-                rows.add(ContentsRow.cable(
+                rows.add(ListedItem.cable(
                         "C" + ++cables, "", CableSize.drawFor(bore.insideIn() / 2, chance), service()));
             }
         }
         return summarised(set, cables, rows);
     }
 
-    private static Filling summarised(List<InnerductSize> set, int cables, List<ContentsRow> rows) {
+    private static Filling summarised(List<InnerductSize> set, int cables, List<ListedItem> rows) {
         Optional<InnerductSize> first = set.stream().findFirst();
-        Optional<ContentsRow> cable =
+        Optional<ListedItem> cable =
                 rows.stream().filter(row -> row.kind().equals("cable")).findFirst();
         return new Filling(
                 set.size(),
                 first,
                 cables,
                 cable.map(row -> new CableSize(row.outsideIn(), row.massLbKft().orElseThrow())),
-                cable.map(ContentsRow::service).orElse(""),
+                cable.map(ListedItem::service).orElse(""),
                 rows);
     }
 

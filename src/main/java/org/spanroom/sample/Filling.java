@@ -16,7 +16,7 @@ record Filling(
         int cables,
         Optional<CableSize> cable,
         String service,
-        List<ContentsRow> rows) {
+        List<ListedItem> rows) {
     static final Filling NOTHING = new Filling(0, Optional.empty(), 0, Optional.empty(), "", List.of());
 
     Filling {

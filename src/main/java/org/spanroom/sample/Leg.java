@@ -5,7 +5,7 @@ package org.spanroom.sample;
  *
  * @param trace from the first node to the second
  */
-record Leg(Node from, Node to, Trace trace, Course course) {
+record Leg(Node from, Node to, DrawnLine trace, Course course) {
 
     double lengthM() {
         return trace.lengthM();

@@ -48,18 +48,18 @@ final class LegShapes {
     private record Turn(double turnRad, double radiusM, double thenM) {}
 
     /** Returns the straight, now and then with a vertex or two that draw nothing new. */
-    Trace straight(Node a, Node b) {
+    DrawnLine straight(Node a, Node b) {
         int chords = chance.happens(0.6) ? 1 : chance.from(2, 3);
         double[] xy = new double[2 * chords + 2];
         for (int i = 0; i <= chords; i++) {
             xy[2 * i] = a.x() + (b.x() - a.x()) * i / chords;
             xy[2 * i + 1] = a.y() + (b.y() - a.y()) * i / chords;
         }
-        return Trace.of(xy);
+        return DrawnLine.of(xy);
     }
 
     /** Returns one arc whose middle lies the rise away from the straight, to the left if it is positive. */
-    Trace bow(Node a, Node b, double riseM) {
+    DrawnLine bow(Node a, Node b, double riseM) {
         double half = a.distance(b.x(), b.y()) / 2;
         if (Math.abs(riseM) < 0.05) {
             return straight(a, b);
@@ -74,7 +74,7 @@ final class LegShapes {
     }
 
     /** Returns two arcs, one to each side, with straights before and after them. */
-    Trace sBend(Node a, Node b) {
+    DrawnLine sBend(Node a, Node b) {
         double turnRad = chance.sign() * StrictMath.toRadians(chance.between(12, 45));
         double radiusM = chance.happens(0.3) ? LONG_SWEEP_M : chance.between(12, 60);
         double betweenM = chance.happens(0.5) ? 0 : chance.between(3, 15);
@@ -112,7 +112,7 @@ final class LegShapes {
      */
     private record Corners(List<Integer> turnsDeg, double radiusM, double betweenM, double leadRatio) {}
 
-    private Optional<Trace> crooked(Node a, Node b, Corners corners) {
+    private Optional<DrawnLine> crooked(Node a, Node b, Corners corners) {
         int sign = chance.sign();
         List<Turn> turns = new ArrayList<>();
         for (int i = 0; i < corners.turnsDeg().size(); i++) {
@@ -125,7 +125,7 @@ final class LegShapes {
     }
 
     /** Returns the way out of a vault and back to it, three sides of equal length. */
-    Trace loop(Node node, double headingRad, double sideM) {
+    DrawnLine loop(Node node, double headingRad, double sideM) {
         double thirdRad = 2 * Math.PI / 3;
         double[] xy = new Pen(node.x(), node.y(), headingRad - Math.PI / 6)
                 .straight(sideM)
@@ -149,7 +149,7 @@ final class LegShapes {
     }
 
     /** Turns that cancel out, with straights at both ends just long enough to lead from one node to the other. */
-    private Optional<Trace> fitted(Node a, Node b, List<Turn> turns, double chordM, double leadRatio) {
+    private Optional<DrawnLine> fitted(Node a, Node b, List<Turn> turns, double chordM, double leadRatio) {
         Function<Pen, Pen> draw = pen -> {
             for (Turn turn : turns) {
                 Pen turned = turn.radiusM() == 0
@@ -173,9 +173,9 @@ final class LegShapes {
     }
 
     /** Sums of many steps end a rounding error beside the node; the last vertex is put on it. */
-    private static Trace endingAt(Node node, double[] xy) {
+    private static DrawnLine endingAt(Node node, double[] xy) {
         xy[xy.length - 2] = node.x();
         xy[xy.length - 1] = node.y();
-        return Trace.of(xy);
+        return DrawnLine.of(xy);
     }
 }

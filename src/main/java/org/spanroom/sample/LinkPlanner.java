@@ -41,7 +41,7 @@ final class LinkPlanner {
     }
 
     private Street link(Node from, Node to) {
-        Trace rest = shapes.bow(from, to, chance.sign() * chance.between(3, 40));
+        DrawnLine rest = shapes.bow(from, to, chance.sign() * chance.between(3, 40));
         double wholeM = rest.lengthM();
         int count = (int) Math.ceil(wholeM / LONGEST_LEG_M);
         // Here and there the vaults were put where the ground allowed, farther apart than 1200 ft.
@@ -50,7 +50,7 @@ final class LinkPlanner {
         List<Leg> legs = new ArrayList<>();
         Node start = from;
         for (int i = 1; i < count; i++) {
-            Trace[] cut = rest.cutAt(legM);
+            DrawnLine[] cut = rest.cutAt(legM);
             double share = 1 - cut[1].lengthM() / wholeM;
             double groundM = from.groundM() + share * (to.groundM() - from.groundM());
             Node end = new Node(district.number(), nextNode++, cut[1].x(0), cut[1].y(0), groundM, true);
@@ -63,7 +63,7 @@ final class LinkPlanner {
     }
 
     /** Some stretches of a link go round obstacles: the longest spans are where bends matter most. */
-    private Leg leg(Node start, Node end, Trace drawn) {
+    private Leg leg(Node start, Node end, DrawnLine drawn) {
         if (Math.abs(end.groundM() - start.groundM()) > STEEP_RATIO * drawn.lengthM()) {
             return new Leg(start, end, drawn, Course.STEEP);
         }

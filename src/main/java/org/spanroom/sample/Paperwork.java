@@ -32,9 +32,9 @@ final class Paperwork {
     /** Turns to a next bank. */
     void turnTo(Bank bank) {
         consent = answer(86, 4, 10, GIVEN, REFUSED);
-        boolean strict = bank.owner().equals(Foreman.OWNERS.get(2));
+        boolean strict = bank.owner().equals(BankGenerator.OWNERS.get(2));
         looseOk = strict ? answer(40, 55, 5, ALLOWED, FORBIDDEN) : answer(93, 1, 6, ALLOWED_TOO, NO);
-        List<String> others = Foreman.OWNERS.stream()
+        List<String> others = BankGenerator.OWNERS.stream()
                 .filter(owner -> !owner.equals(bank.owner()))
                 .toList();
         String other = chance.pick(others);

@@ -76,7 +76,7 @@ final class RouteRecorder {
 
     /** Records a draft that is as it should be; a few are drawn as multi-lines. */
     void record(Draft draft) {
-        Trace trace = draft.trace();
+        DrawnLine trace = draft.trace();
         if (draft.rank() != Street.Rank.LOOP && chance.happens(0.04)) {
             put(draft, draft.attributes(), List.of(trace.cutAt(draft.placeInsideASpan(chance))));
         } else {
@@ -123,7 +123,7 @@ final class RouteRecorder {
 
     private void spoilLine(Draft draft, Fault fault) {
         Attributes attributes = draft.attributes();
-        Trace trace = draft.trace();
+        DrawnLine trace = draft.trace();
         switch (fault) {
             case OFFSET -> {
                 double asideM = chance.between(0.4, 0.5);
@@ -137,7 +137,7 @@ final class RouteRecorder {
             }
             case END_WITHOUT_VAULT -> {
                 double beyondM = chance.between(8, 30);
-                Trace longer = trace.extended(beyondM);
+                DrawnLine longer = trace.extended(beyondM);
                 put(draft, measured(attributes, longer).without(RouteField.TO_VAULT), List.of(longer));
                 known(fault, draft, metres(beyondM) + " beyond " + draft.to().vaultId());
             }
@@ -159,8 +159,8 @@ final class RouteRecorder {
     }
 
     private void pieces(Draft draft, Fault fault) {
-        Trace[] pieces = draft.trace().cutAt(draft.placeInsideASpan(chance));
-        Trace second = pieces[1];
+        DrawnLine[] pieces = draft.trace().cutAt(draft.placeInsideASpan(chance));
+        DrawnLine second = pieces[1];
         Attributes later = draft.attributes().copy();
         String detail = "";
         if (fault == Fault.PIECES_WITH_A_GAP) {
@@ -201,7 +201,7 @@ final class RouteRecorder {
     private String spoilTable(Draft draft, Fault fault) {
         boolean unusable = fault == Fault.UNUSABLE_ROW;
         String duct = unusable ? draft.duct() : draft.duct() + "9";
-        ContentsRow row = ContentsRow.innerduct(unusable ? "X1" : "I1", InnerductSize.ONE, false)
+        ListedItem row = ListedItem.innerduct(unusable ? "X1" : "I1", InnerductSize.ONE, false)
                 .inDuct(duct);
         sink.contents(unusable ? row.ofKind("spare") : row);
         return unusable ? "item X1" : duct;
@@ -258,11 +258,11 @@ final class RouteRecorder {
         return attributes.text(RouteField.LENGTH_FT) + " for " + feet;
     }
 
-    private static Attributes measured(Attributes attributes, Trace trace) {
+    private static Attributes measured(Attributes attributes, DrawnLine trace) {
         return attributes.copy().with(RouteField.LENGTH_FT, Math.rint(Draft.feet(trace)));
     }
 
-    private void put(Draft draft, Attributes attributes, List<Trace> parts) {
+    private void put(Draft draft, Attributes attributes, List<DrawnLine> parts) {
         recorded++;
         idBefore = "R" + recorded;
         sink.route(draft.feature(attributes.with(RouteField.ROUTE_ID, idBefore), parts));
@@ -273,7 +273,7 @@ final class RouteRecorder {
     }
 
     private void table(Draft draft, Filling filling) {
-        for (ContentsRow row : filling.rows()) {
+        for (ListedItem row : filling.rows()) {
             boolean byName = naming.happens(0.12);
             boolean fixed = naming.happens(0.06);
             sink.contents(row.inDuct(draft.duct()).written(byName, fixed));

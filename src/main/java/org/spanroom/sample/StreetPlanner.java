@@ -97,7 +97,7 @@ final class StreetPlanner {
         for (int ring = 0; ring < rings; ring++) {
             List<Leg> legs = new ArrayList<>();
             for (int spoke = 0; spoke < SPOKES; spoke++) {
-                Trace way = sampled(bearings[spoke], radii[ring], bearings[spoke + 1], radii[ring]);
+                DrawnLine way = sampled(bearings[spoke], radii[ring], bearings[spoke + 1], radii[ring]);
                 legs.addAll(between(grid[spoke][ring], grid[(spoke + 1) % SPOKES][ring], way));
             }
             add(ring == rings - 1, legs);
@@ -169,24 +169,24 @@ final class StreetPlanner {
 
     private void addLoop(Node corner, Node opposite) {
         double headingRad = StrictMath.atan2(opposite.y() - corner.y(), opposite.x() - corner.x());
-        Trace loop = shapes.loop(corner, headingRad, chance.between(16, 24));
+        DrawnLine loop = shapes.loop(corner, headingRad, chance.between(16, 24));
         side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, loop, Course.PLAIN))));
     }
 
     /** Returns the leg between two crossings, or two legs where a vault stands in the middle of the block. */
-    private List<Leg> between(Node a, Node b, Trace bent) {
+    private List<Leg> between(Node a, Node b, DrawnLine bent) {
         Leg leg = shaped(a, b, bent);
         double lengthM = leg.lengthM();
         boolean split = lengthM > 290 || (lengthM > 240 ? chance.happens(0.8) : lengthM > 150 && chance.happens(0.3));
         if (!split || leg.course().hasCorners()) {
             return List.of(leg);
         }
-        Trace[] halves = leg.trace().cutAt(lengthM * chance.between(0.42, 0.58));
+        DrawnLine[] halves = leg.trace().cutAt(lengthM * chance.between(0.42, 0.58));
         Node middle = addNode(halves[1].x(0) - district.centreX(), halves[1].y(0) - district.centreY());
         return List.of(new Leg(a, middle, halves[0], Course.PLAIN), new Leg(middle, b, halves[1], Course.PLAIN));
     }
 
-    private Leg shaped(Node a, Node b, Trace bent) {
+    private Leg shaped(Node a, Node b, DrawnLine bent) {
         if (chance.happens(0.055)) {
             Optional<Leg> crooked = shapes.findCrooked(a, b);
             if (crooked.isPresent()) {
@@ -204,7 +204,7 @@ final class StreetPlanner {
     }
 
     /** Returns the bent way between two places of the lattice, as chords; its two ends only where it is straight. */
-    private Trace sampled(double u0, double v0, double u1, double v1) {
+    private DrawnLine sampled(double u0, double v0, double u1, double v1) {
         boolean curved = v0 == v1 ? warp.hasCurvedRows() : warp.hasCurvedColumns();
         double dx = warp.east(u1, v1) - warp.east(u0, v0);
         double dy = warp.north(u1, v1) - warp.north(u0, v0);
@@ -216,7 +216,7 @@ final class StreetPlanner {
             xy[2 * i] = district.centreX() + warp.east(u, v);
             xy[2 * i + 1] = district.centreY() + warp.north(u, v);
         }
-        return Trace.of(xy);
+        return DrawnLine.of(xy);
     }
 
     private double[] steps(int blocks) {

@@ -11,7 +11,7 @@ import org.spanroom.output.Shape;
  * @param until last day of the restriction, or empty
  * @param rings closed, in the city's plane, the outer one first
  */
-record ZoneFeature(String id, String type, String title, String until, List<Trace> rings) {
+record ZoneFeature(String id, String type, String title, String until, List<DrawnLine> rings) {
     ZoneFeature {
         rings = List.copyOf(rings);
     }

@@ -74,7 +74,7 @@ final class ZonePlanner {
     /** Hands the district's zones to the sink. */
     void plan() {
         for (Kind kind : kinds()) {
-            List<Trace> rings = rings(kind);
+            List<DrawnLine> rings = rings(kind);
             zones++;
             String id = "Z" + district.number() + "-" + zones;
             String type = chance.pick(List.of(kind.words.split("\\|", -1)));
@@ -110,7 +110,7 @@ final class ZonePlanner {
         };
     }
 
-    private List<Trace> rings(Kind kind) {
+    private List<DrawnLine> rings(Kind kind) {
         double awayM = chance.between(0, 160);
         double bearingRad = chance.between(0, 2 * Math.PI);
         double x = district.centreX() + awayM * StrictMath.cos(bearingRad);
@@ -131,7 +131,7 @@ final class ZonePlanner {
     }
 
     /** Returns a stretch of a street of up to four legs without sharp turns. */
-    private Trace street(Street.Rank rank) {
+    private DrawnLine street(Street.Rank rank) {
         List<Street> streets = plan.streets().stream()
                 .filter(street -> street.rank() == rank)
                 .filter(street ->
@@ -142,7 +142,7 @@ final class ZonePlanner {
         }
         List<Leg> legs = chance.pick(streets).legs();
         int first = chance.below(Math.max(1, legs.size() - 3));
-        Trace middle = legs.get(first).trace();
+        DrawnLine middle = legs.get(first).trace();
         for (Leg leg : legs.subList(first + 1, Math.min(legs.size(), first + 4))) {
             middle = middle.joined(leg.trace(), true);
         }
@@ -150,7 +150,7 @@ final class ZonePlanner {
     }
 
     /** Returns a way across the district, straight or in waves of a height. */
-    private Trace across(double bearingRad, double waveM) {
+    private DrawnLine across(double bearingRad, double waveM) {
         double reachM = 26 * Math.sqrt(district.targetSpans());
         double cos = StrictMath.cos(bearingRad);
         double sin = StrictMath.sin(bearingRad);
@@ -161,12 +161,12 @@ final class ZonePlanner {
             xy[2 * i] = district.centreX() + along * cos - aside * sin;
             xy[2 * i + 1] = district.centreY() + along * sin + aside * cos;
         }
-        return Trace.of(xy);
+        return DrawnLine.of(xy);
     }
 
-    private static Trace strip(Trace middle, double halfWidthM) {
-        Trace left = middle.beside(halfWidthM);
-        Trace right = middle.beside(-halfWidthM);
+    private static DrawnLine strip(DrawnLine middle, double halfWidthM) {
+        DrawnLine left = middle.beside(halfWidthM);
+        DrawnLine right = middle.beside(-halfWidthM);
         List<Double> xy = new ArrayList<>();
         for (int i = 0; i < left.size(); i++) {
             xy.add(left.x(i));
@@ -180,7 +180,7 @@ final class ZonePlanner {
     }
 
     /** Returns an uneven ring round a place, every ray from which meets it once, so that it never crosses itself. */
-    private Trace round(double x, double y, double radiusM) {
+    private DrawnLine round(double x, double y, double radiusM) {
         double[] xy = new double[2 * VERTICES];
         for (int i = 0; i < VERTICES; i++) {
             double bearingRad = 2 * Math.PI * i / VERTICES;
@@ -192,7 +192,7 @@ final class ZonePlanner {
     }
 
     /** Returns four corners round a place, in turn or crosswise. */
-    private static Trace yard(double x, double y, boolean crosswise) {
+    private static DrawnLine yard(double x, double y, boolean crosswise) {
         double eastM = 85;
         double northM = 60;
         double[] inTurn = {x - eastM, y - northM, x + eastM, y - northM, x + eastM, y + northM, x - eastM, y + northM};
@@ -200,10 +200,10 @@ final class ZonePlanner {
         return closed(crosswise ? across : inTurn);
     }
 
-    private static Trace closed(double[] xy) {
+    private static DrawnLine closed(double[] xy) {
         double[] ring = java.util.Arrays.copyOf(xy, xy.length + 2);
         ring[xy.length] = xy[0];
         ring[xy.length + 1] = xy[1];
-        return Trace.of(ring);
+        return DrawnLine.of(ring);
     }
 }

@@ -46,7 +46,7 @@ class CutOrderTest {
     private static OptionalInt next(List<Cut> cuts, double placeM, double roundM) {
         for (double addM : roundM == 0 ? new double[] {0} : new double[] {-roundM, 0, roundM}) {
             for (Cut cut : cuts) {
-                if (cut.toM() + addM >= placeM - Pass.SAME_PLACE_M) {
+                if (cut.toM() + addM >= placeM - VaultCrossing.SAME_PLACE_M) {
                     return OptionalInt.of(cut.vault());
                 }
             }
@@ -57,7 +57,7 @@ class CutOrderTest {
     private static OptionalInt last(List<Cut> cuts, double placeM, double roundM) {
         for (double addM : roundM == 0 ? new double[] {0} : new double[] {roundM, 0, -roundM}) {
             for (int i = cuts.size() - 1; i >= 0; i--) {
-                if (cuts.get(i).fromM() + addM <= placeM + Pass.SAME_PLACE_M) {
+                if (cuts.get(i).fromM() + addM <= placeM + VaultCrossing.SAME_PLACE_M) {
                     return OptionalInt.of(cuts.get(i).vault());
                 }
             }

@@ -155,8 +155,8 @@ class CoupledEquationsTest {
         return new Load(cable, cable + between(random, 1, 10), neighbourNPerM, between(random, 1, 1.5), true, 1, 12);
     }
 
-    private static Sections sections(List<CoupledEquations.Piece> way) {
-        var sections = new Sections();
+    private static PullSegments sections(List<CoupledEquations.Piece> way) {
+        var sections = new PullSegments();
         for (CoupledEquations.Piece piece : way) {
             if (piece.turnRad() > 0) {
                 sections.addBend(piece.lengthM(), piece.turnRad(), piece.lengthM() / piece.turnRad(), 0);

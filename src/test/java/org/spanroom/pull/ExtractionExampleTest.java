@@ -129,7 +129,7 @@ class ExtractionExampleTest {
         "600, 0, 0, 0, 0"
     })
     void bothForcesFallAsLengthComesOut(double outFt, double pullB, double holdA, double pullA, double holdB) {
-        Sections toB = SectionCutter.cut(SPAN, BENDS, PullCase.exampleSettings(0));
+        PullSegments toB = SegmentCutter.cut(SPAN, BENDS, PullCase.exampleSettings(0));
 
         isClose(dry(toB.without(outFt * FT_M)), pullB, holdA, 0.051);
         isClose(dry(toB.reversed().without(outFt * FT_M)), pullA, holdB, 0.051);
@@ -172,7 +172,7 @@ class ExtractionExampleTest {
         }
     }
 
-    private static PullForces dry(Sections way) {
+    private static PullForces dry(PullSegments way) {
         double cableNPerM = PullCase.EXAMPLE_CABLE_LB_PER_FT * LBF_N / FT_M;
         double bodyNPerM = cableNPerM + PullCase.EXAMPLE_INNERDUCT_LB_PER_FT * LBF_N / FT_M;
         var passes = new TwoPasses(way, new TwoPasses.Passing(0, true, 0));

@@ -98,7 +98,7 @@ class PublishedPullsTest {
     })
     void runOfTheConduitManualWithoutRoundingLiesLittleAbove(
             String name, String steps, String derived, String printed) {
-        var way = new Sections();
+        var way = new PullSegments();
         for (double step : numbers(steps)) {
             if (step > 0) {
                 way.addStraight(step, 0);

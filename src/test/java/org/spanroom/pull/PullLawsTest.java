@@ -115,7 +115,7 @@ class PullLawsTest {
     void sectionsCutInTwoTakeTheSameForces(long seed) {
         var draw = new Draw(seed, Ground.LEVEL);
         Load alone = new Load(draw.load.cableNPerM(), draw.load.bodyNPerM(), 0, 1.2, true, 1, 9);
-        var halves = new Sections();
+        var halves = new PullSegments();
         for (int i = 0; i < draw.way.count; i++) {
             for (int half = 0; half < 2; half++) {
                 halves.addBend(
@@ -160,7 +160,7 @@ class PullLawsTest {
     private static final class Draw {
         final Ground ground;
         final Random random;
-        final Sections way = new Sections();
+        final PullSegments way = new PullSegments();
         final Load load;
         final FrictionSet friction;
         final double wander;
@@ -188,15 +188,15 @@ class PullLawsTest {
             wander = random.nextBoolean() ? 0.0103 : 0;
         }
 
-        PullForces run(Sections sections) {
+        PullForces run(PullSegments sections) {
             return run(sections, load, friction);
         }
 
-        PullForces run(Sections sections, Load carried) {
+        PullForces run(PullSegments sections, Load carried) {
             return run(sections, carried, friction);
         }
 
-        PullForces run(Sections sections, Load carried, FrictionSet rubbing) {
+        PullForces run(PullSegments sections, Load carried, FrictionSet rubbing) {
             var passes = new TwoPasses(sections, new TwoPasses.Passing(wander, false, 0));
             passes.run(carried, rubbing);
             return passes.forces();

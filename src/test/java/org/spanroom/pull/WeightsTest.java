@@ -49,7 +49,7 @@ class WeightsTest {
         var load = new Load(1.2, -8.7, 2, 1, true, 1, 12);
 
         assertThat(load.pressNPerM()).isEqualTo(-10.7);
-        var level = new Sections();
+        var level = new PullSegments();
         level.addStraight(100, 0);
         var passes = new TwoPasses(level, new TwoPasses.Passing(0, false, 0));
         passes.run(load, ShippedConfig.get().pull().friction().dry());

@@ -9,7 +9,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
 /** Numbers of fields in the unit that is kept, and what to say of those that cannot be believed. */
-final class Quantities {
+final class TermNumbers {
     /** Units in the order in which they are thought of when one does not fit. */
     static final List<Unit> BY_HABIT = List.of(
             Unit.IN,
@@ -24,7 +24,7 @@ final class Quantities {
             Unit.M3,
             Unit.FT3);
 
-    private Quantities() {}
+    private TermNumbers() {}
 
     /** Returns a number in the unit that is kept for the term: mm, m, kg/m, m3, or as it is. */
     static double kept(Term term, double inUnit, Optional<Unit> unit) {

@@ -22,14 +22,14 @@ import org.jspecify.annotations.Nullable;
  * The directories that programs left in the temporary place because they were killed.
  *
  * <p>Removed is a directory that has a name as we give it, the owner of this program's own one and its permissions, is no link,
- * and whose {@link LifeSign} shows that the program has ended; one without a sign, of a version before there were any, after a week.
+ * and whose {@link ProcessLock} shows that the program has ended; one without a sign, of a version before there were any, after a week.
  * Links inside are removed and not followed. What cannot be removed stays, for the system to clear.
  */
-final class LeftDirectories {
+final class StaleDirectories {
     private static final Pattern OURS = Pattern.compile("spanroom-(?:epsg|sqlite)\\d{1,20}");
     private static final Duration WITHOUT_SIGN = Duration.ofDays(7);
 
-    private LeftDirectories() {}
+    private StaleDirectories() {}
 
     /**
      * Removes them.
@@ -58,7 +58,7 @@ final class LeftDirectories {
             if (!isLikeOurs(directory, own)) {
                 return;
             }
-            Optional<LifeSign> ended = LifeSign.takeOver(directory);
+            Optional<ProcessLock> ended = ProcessLock.takeOver(directory);
             if (ended.isPresent()) {
                 delete(directory);
                 ended.get().close();
@@ -99,7 +99,7 @@ final class LeftDirectories {
 
     /** Deletes a directory with all in it, the sign last; links are deleted and not followed. */
     static void delete(Path directory) throws IOException {
-        Path sign = directory.resolve(LifeSign.NAME);
+        Path sign = directory.resolve(ProcessLock.NAME);
         Files.walkFileTree(directory, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {

@@ -13,12 +13,12 @@ import org.spanroom.model.SpanEnd;
  * <p>Forces count with the breakaway factor. Pressure in a bend is the larger tension of its two ends over the bend's inside
  * radius, that of the centre line less half the bore.
  */
-final class Way {
+final class PullDirection {
     /** A radius that is hardly more than half the bore is a slip of the data; its inside is taken as this part of it. */
     private static final double LEAST_INSIDE_RATIO = 0.1;
 
     private final SpanEnd pullingEnd;
-    private final Sections sections;
+    private final PullSegments sections;
     private final TwoPasses passes;
     private final PullLimits limits;
     private final double breakawayRatio;
@@ -27,7 +27,7 @@ final class Way {
     private final double turnRad;
     private final double exitRadiusM;
 
-    Way(SpanEnd pullingEnd, Sections sections, Span span, PullSettings settings, double turnRad) {
+    PullDirection(SpanEnd pullingEnd, PullSegments sections, Span span, PullSettings settings, double turnRad) {
         this.pullingEnd = pullingEnd;
         this.sections = sections;
         this.passes = new TwoPasses(sections, passing(settings));
@@ -47,7 +47,7 @@ final class Way {
         return pullingEnd;
     }
 
-    Sections sections() {
+    PullSegments sections() {
         return sections;
     }
 

@@ -18,7 +18,7 @@ import org.spanroom.finding.FindingLog;
  * other show only that one of them is wrong; a third one, or one in another system, shows which. Places whose longitude and latitude
  * differ by less than two degrees lie near each other both ways, and nothing is said.
  */
-final class ExchangeSearch {
+final class SwappedAxesFinder {
     /** Further apart than layers of one town; their extent comes on top, since gaps are measured between spreads. */
     private static final double FAR_DEG = 2;
 
@@ -31,7 +31,7 @@ final class ExchangeSearch {
     private final List<Layer> layers = new ArrayList<>();
     private final Set<String> told = new TreeSet<>();
 
-    ExchangeSearch(FindingLog findings) {
+    SwappedAxesFinder(FindingLog findings) {
         this.findings = findings;
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** How sure the ranks of the demo city are. */
-class SurenessTest {
+class RankConfidenceTest {
     private static final List<String> COLUMNS =
             List.of("feasible_chance_pct", "score_low_points", "score_high_points", "top_chance_pct");
 

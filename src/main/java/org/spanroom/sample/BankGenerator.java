@@ -3,7 +3,7 @@ package org.spanroom.sample;
 import java.util.List;
 
 /** Decides what kind of bank is laid in a stretch of street. */
-final class Foreman {
+final class BankGenerator {
     /** Owners are invented, named after the invented city. */
     static final List<String> OWNERS = List.of(
             "Tidemarrow Streets Office", "Tidemarrow Telephone", "Marrowgate Light Company", "Quayfold Signals");
@@ -20,7 +20,7 @@ final class Foreman {
     private final DistrictKind kind;
     private final Chance chance;
 
-    Foreman(DistrictKind kind, Chance chance) {
+    BankGenerator(DistrictKind kind, Chance chance) {
         this.kind = kind;
         this.chance = chance;
     }

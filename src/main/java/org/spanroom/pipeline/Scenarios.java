@@ -18,7 +18,7 @@ import org.spanroom.rank.SpanOutlook;
 import org.spanroom.rank.SpanOutlook.Situation;
 
 /** What each span may be like: the situations that the simulation draws from. Safe for use by several threads. */
-final class Outlooks {
+final class Scenarios {
     /** So many drawings of the rates, shared by all spans and used in turn; each costs two accounts a span. */
     private static final int RATE_DRAWINGS = 16;
 
@@ -28,7 +28,7 @@ final class Outlooks {
     private final DuctVariants variants;
     private final List<Rates> drawings;
 
-    Outlooks(RunConfig config, SpanAssessor assessor, Ranking ranking) {
+    Scenarios(RunConfig config, SpanAssessor assessor, Ranking ranking) {
         this.settings = config.uncertainty();
         this.assessor = assessor;
         this.ranking = ranking;

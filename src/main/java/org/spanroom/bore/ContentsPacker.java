@@ -13,7 +13,7 @@ import org.spanroom.model.PlacedCircle;
 import org.spanroom.model.PlacedCircle.Kind;
 
 /** Packs the things that lie in a bore, and what lies in them, and draws up the arrangement. */
-final class SectionPacker {
+final class ContentsPacker {
     /** Few hundred bytes each. */
     private static final int ANSWERS_KEPT = 150_000;
 
@@ -22,7 +22,7 @@ final class SectionPacker {
     private final RecentAnswers<Question, Packing> answered = new RecentAnswers<>(ANSWERS_KEPT);
     private final RecentAnswers<Resting, double[]> resting = new RecentAnswers<>(ANSWERS_KEPT);
 
-    SectionPacker(Packer packer, int cellsPerSleeve) {
+    ContentsPacker(Packer packer, int cellsPerSleeve) {
         this.packer = packer;
         this.cellsPerSleeve = cellsPerSleeve;
     }
@@ -81,7 +81,7 @@ final class SectionPacker {
 
     private static PackingTask taskWithin(Item item) {
         double[] diametersMm = item.within().stream()
-                .mapToDouble(Section.Wire::outsideDiameterMm)
+                .mapToDouble(BoreContents.Wire::outsideDiameterMm)
                 .toArray();
         return PackingTask.of(BoreShape.ROUND, item.insideDiameterMm(), diametersMm);
     }

@@ -17,7 +17,7 @@ import org.spanroom.model.Service;
  * @param oval true where the duct is recorded as oval
  * @param pipes the rigid innerducts in the order in which they are chosen to come out
  */
-record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe> pipes, List<Wire> looseWires) {
+record BoreContents(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe> pipes, List<Wire> looseWires) {
     /**
      * A cable by its size.
      *
@@ -56,8 +56,8 @@ record Section(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe
      *
      * @param movingMatters whether cables that may not be moved make a difference by the rules in force
      */
-    static Section of(Duct duct, boolean movingMatters) {
-        return new Section(
+    static BoreContents of(Duct duct, boolean movingMatters) {
+        return new BoreContents(
                 duct.boreShape(),
                 duct.insideDiameterMm(),
                 duct.condition() == Condition.OVAL,

@@ -17,7 +17,7 @@ package org.spanroom.network;
  * @param insideToM last place inside the footprint; negative infinity where there is none
  * @param named true where the records name this vault here and the records count
  */
-record Pass(
+record VaultCrossing(
         int vault,
         double reachFromM,
         double reachToM,
@@ -30,13 +30,13 @@ record Pass(
     /** Two places of a line nearer than this are one: a micrometre, far below any drawing and far above rounding. */
     static final double SAME_PLACE_M = 1e-6;
 
-    static Pass beside(int vault, double reachFromM, double reachToM, double nearM, double offsetM) {
+    static VaultCrossing beside(int vault, double reachFromM, double reachToM, double nearM, double offsetM) {
         return beside(vault, reachFromM, reachToM, nearM, nearM, offsetM);
     }
 
-    static Pass beside(
+    static VaultCrossing beside(
             int vault, double reachFromM, double reachToM, double nearFromM, double nearToM, double offsetM) {
-        return new Pass(
+        return new VaultCrossing(
                 vault,
                 reachFromM,
                 reachToM,
@@ -48,8 +48,8 @@ record Pass(
                 false);
     }
 
-    static Pass inside(int vault, double fromM, double toM) {
-        return new Pass(vault, fromM, toM, fromM, toM, 0, fromM, toM, false);
+    static VaultCrossing inside(int vault, double fromM, double toM) {
+        return new VaultCrossing(vault, fromM, toM, fromM, toM, 0, fromM, toM, false);
     }
 
     boolean isInside() {
@@ -69,15 +69,15 @@ record Pass(
         return placeM >= reachFromM - SAME_PLACE_M && placeM <= reachToM + SAME_PLACE_M;
     }
 
-    boolean touches(Pass other) {
+    boolean touches(VaultCrossing other) {
         return reachFromM <= other.reachToM + SAME_PLACE_M && other.reachFromM <= reachToM + SAME_PLACE_M;
     }
 
     /** Returns the two as one coming-by at one vault. */
-    Pass with(Pass other) {
+    VaultCrossing with(VaultCrossing other) {
         boolean tie = Math.abs(offsetM - other.offsetM) <= SAME_PLACE_M;
-        Pass nearer = other.offsetM < offsetM ? other : this;
-        return new Pass(
+        VaultCrossing nearer = other.offsetM < offsetM ? other : this;
+        return new VaultCrossing(
                 vault,
                 Math.min(reachFromM, other.reachFromM),
                 Math.max(reachToM, other.reachToM),
@@ -90,8 +90,8 @@ record Pass(
     }
 
     /** Returns this pass as the only cut where another, too close to it, gives way; what is inside either stays inside. */
-    Pass instead(Pass loser) {
-        return new Pass(
+    VaultCrossing instead(VaultCrossing loser) {
+        return new VaultCrossing(
                 vault,
                 Math.min(reachFromM, loser.reachFromM),
                 Math.max(reachToM, loser.reachToM),
@@ -103,13 +103,13 @@ record Pass(
                 named);
     }
 
-    Pass asNamed() {
-        return new Pass(vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
+    VaultCrossing asNamed() {
+        return new VaultCrossing(vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
     }
 
     /** Returns this pass on a line that begins {@code startM} before. */
-    Pass shifted(double startM) {
-        return new Pass(
+    VaultCrossing shifted(double startM) {
+        return new VaultCrossing(
                 vault,
                 reachFromM + startM,
                 reachToM + startM,
@@ -122,8 +122,8 @@ record Pass(
     }
 
     /** Returns this pass on the same line of a given length, seen from its other end. */
-    Pass reversed(double lengthM) {
-        return new Pass(
+    VaultCrossing reversed(double lengthM) {
+        return new VaultCrossing(
                 vault,
                 lengthM - reachToM,
                 lengthM - reachFromM,

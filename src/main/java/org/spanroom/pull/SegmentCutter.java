@@ -17,7 +17,7 @@ import org.spanroom.model.Span;
  * straights beside it have room for its arc. A plan bend rises as its arc does, and a change of grade inside it is not
  * counted as a turn.
  */
-final class SectionCutter {
+final class SegmentCutter {
     /** Steeper than any duct; keeps a wrong elevation from making a slope of more than its own length. */
     private static final double STEEPEST_SINE = 0.99;
 
@@ -27,11 +27,11 @@ final class SectionCutter {
     private final Bends bends;
     private final PullSettings settings;
     private final Profile profile;
-    private final Sections sections = new Sections();
+    private final PullSegments sections = new PullSegments();
     private final double scaleRatio;
     private int nextKnot;
 
-    private SectionCutter(Span span, Bends bends, PullSettings settings) {
+    private SegmentCutter(Span span, Bends bends, PullSettings settings) {
         this.span = span;
         this.bends = bends;
         this.settings = settings;
@@ -39,11 +39,11 @@ final class SectionCutter {
         this.scaleRatio = straightScale();
     }
 
-    static Sections cut(Span span, Bends bends, PullSettings settings) {
-        return new SectionCutter(span, bends, settings).compute();
+    static PullSegments cut(Span span, Bends bends, PullSettings settings) {
+        return new SegmentCutter(span, bends, settings).compute();
     }
 
-    private Sections compute() {
+    private PullSegments compute() {
         double atM = 0;
         for (Bend bend : bends.list()) {
             double startM = Math.max(atM, bend.startM());

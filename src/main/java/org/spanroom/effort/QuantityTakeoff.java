@@ -23,7 +23,7 @@ import org.spanroom.model.Vault;
 import org.spanroom.model.VaultWork;
 
 /** Takes off a span's records what its hours and money go by. Safe for use by several threads. */
-final class QuantityTake {
+final class QuantityTakeoff {
     private static final double MM2_TO_M2_RATIO = 1e-6;
 
     private final RateSettings settings;
@@ -32,7 +32,7 @@ final class QuantityTake {
     /** Few kinds meet in one network, so that the spans share these. */
     private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
 
-    QuantityTake(RateSettings settings, Rates rates) {
+    QuantityTakeoff(RateSettings settings, Rates rates) {
         this.settings = settings;
         this.rates = rates;
     }

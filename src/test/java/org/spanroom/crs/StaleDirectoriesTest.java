@@ -19,7 +19,7 @@ import org.spanroom.testing.FolderState;
 import org.spanroom.testing.ForkedRun;
 
 /** Directories in the temporary place: those of programs that were killed go, all others stay. */
-class LeftDirectoriesTest {
+class StaleDirectoriesTest {
     @TempDir
     Path folder;
 
@@ -64,7 +64,7 @@ class LeftDirectoriesTest {
     }
 
     private void remove() {
-        LeftDirectories.remove(own, Set.of(own));
+        StaleDirectories.remove(own, Set.of(own));
     }
 
     @Test
@@ -133,7 +133,7 @@ class LeftDirectoriesTest {
         Files.createSymbolicLink(place.resolve("spanroom-epsg7"), elsewhere);
         Path left = made("spanroom-epsg8");
         Files.createSymbolicLink(left.resolve("link"), elsewhere);
-        Files.writeString(left.resolve(LifeSign.NAME), "");
+        Files.writeString(left.resolve(ProcessLock.NAME), "");
 
         remove();
 
@@ -145,7 +145,7 @@ class LeftDirectoriesTest {
     @Test
     void aSignThatIsALinkIsNoSign() throws IOException {
         Path left = made("spanroom-epsg9");
-        Files.createSymbolicLink(left.resolve(LifeSign.NAME), Files.writeString(folder.resolve("sign"), ""));
+        Files.createSymbolicLink(left.resolve(ProcessLock.NAME), Files.writeString(folder.resolve("sign"), ""));
 
         remove();
 

@@ -8,7 +8,7 @@ import org.spanroom.model.Line;
  * A line as it is being drawn, immutable: metres in the city's plane, with a height for each vertex that is 0 until it is
  * given one.
  */
-final class Trace {
+final class DrawnLine {
     private static final double NEAR_M = 2;
 
     /** A cut so near a vertex is made at it, so that no vertex is drawn twice by chance. */
@@ -24,17 +24,17 @@ final class Trace {
 
     private final double[] xyz;
 
-    private Trace(double[] xyz) {
+    private DrawnLine(double[] xyz) {
         this.xyz = xyz;
     }
 
-    static Trace of(double[] xy) {
+    static DrawnLine of(double[] xy) {
         double[] xyz = new double[xy.length / 2 * 3];
         for (int i = 0; i < xy.length / 2; i++) {
             xyz[3 * i] = xy[2 * i];
             xyz[3 * i + 1] = xy[2 * i + 1];
         }
-        return new Trace(xyz);
+        return new DrawnLine(xyz);
     }
 
     int size() {
@@ -92,15 +92,15 @@ final class Trace {
     }
 
     /** Returns the parts before and after a place along the line, which must lie inside it; a vertex there is used. */
-    Trace[] cutAt(double alongM) {
+    DrawnLine[] cutAt(double alongM) {
         int i = 1;
         double left = alongM;
         while (i < size() - 1 && left > stepM(i) - ON_VERTEX_M) {
             left -= stepM(i++);
         }
         if (i > 1 && left < ON_VERTEX_M) {
-            return new Trace[] {
-                new Trace(Arrays.copyOf(xyz, 3 * i)), new Trace(Arrays.copyOfRange(xyz, 3 * i - 3, xyz.length))
+            return new DrawnLine[] {
+                new DrawnLine(Arrays.copyOf(xyz, 3 * i)), new DrawnLine(Arrays.copyOfRange(xyz, 3 * i - 3, xyz.length))
             };
         }
         double share = left / stepM(i);
@@ -112,60 +112,60 @@ final class Trace {
         System.arraycopy(cut, 0, before, 3 * i, 3);
         double[] after = Arrays.copyOfRange(xyz, 3 * i - 3, xyz.length);
         System.arraycopy(cut, 0, after, 0, 3);
-        return new Trace[] {new Trace(before), new Trace(after)};
+        return new DrawnLine[] {new DrawnLine(before), new DrawnLine(after)};
     }
 
     /** Returns the line without its last metres. */
-    Trace shortened(double byM) {
+    DrawnLine shortened(double byM) {
         return cutAt(lengthM() - byM)[0];
     }
 
     /** Returns the line with a straight of so many metres more at its end, in the direction of its last step. */
-    Trace extended(double byM) {
+    DrawnLine extended(double byM) {
         double[] longer = Arrays.copyOf(xyz, xyz.length + 3);
         int last = size() - 1;
         double ratio = byM / stepM(last);
         for (int k = 0; k < 3; k++) {
             longer[3 * last + 3 + k] = xyz[3 * last + k] + ratio * (xyz[3 * last + k] - xyz[3 * last - 3 + k]);
         }
-        return new Trace(longer);
+        return new DrawnLine(longer);
     }
 
-    Trace reversed() {
+    DrawnLine reversed() {
         double[] back = new double[xyz.length];
         for (int i = 0; i < size(); i++) {
             System.arraycopy(xyz, 3 * i, back, xyz.length - 3 * i - 3, 3);
         }
-        return new Trace(back);
+        return new DrawnLine(back);
     }
 
     /** Returns the line with a vertex drawn twice. */
-    Trace withVertexTwice(int i) {
+    DrawnLine withVertexTwice(int i) {
         double[] more = new double[xyz.length + 3];
         System.arraycopy(xyz, 0, more, 0, 3 * i + 3);
         System.arraycopy(xyz, 3 * i, more, 3 * i + 3, xyz.length - 3 * i);
-        return new Trace(more);
+        return new DrawnLine(more);
     }
 
     /** Returns a line of two vertices in one place: one of this line's. */
-    Trace dot(int i) {
+    DrawnLine dot(int i) {
         double[] twice = new double[6];
         System.arraycopy(xyz, 3 * i, twice, 0, 3);
         System.arraycopy(xyz, 3 * i, twice, 3, 3);
-        return new Trace(twice);
+        return new DrawnLine(twice);
     }
 
-    Trace movedBy(double dx, double dy) {
+    DrawnLine movedBy(double dx, double dy) {
         double[] moved = xyz.clone();
         for (int i = 0; i < size(); i++) {
             moved[3 * i] += dx;
             moved[3 * i + 1] += dy;
         }
-        return new Trace(moved);
+        return new DrawnLine(moved);
     }
 
     /** Returns the line that runs beside this one, to the left if the distance is positive. */
-    Trace beside(double distanceM) {
+    DrawnLine beside(double distanceM) {
         if (distanceM == 0) {
             return this;
         }
@@ -183,11 +183,11 @@ final class Trace {
                 moved[3 * i + 1] += distanceM * leftY / halfSum / cosine;
             }
         }
-        return new Trace(moved);
+        return new DrawnLine(moved);
     }
 
     /** Returns the line as an unsteady hand draws it; vertices close to each other are placed as one. */
-    Trace shaken(double deviationM, Chance chance) {
+    DrawnLine shaken(double deviationM, Chance chance) {
         double[] shaken = xyz.clone();
         double dx = 0;
         double dy = 0;
@@ -199,27 +199,27 @@ final class Trace {
             shaken[3 * i] += dx;
             shaken[3 * i + 1] += dy;
         }
-        return new Trace(shaken);
+        return new DrawnLine(shaken);
     }
 
     /** Returns the line with heights, given each vertex's place in the plane. */
-    Trace lifted(DoubleBinaryOperator heightM) {
+    DrawnLine lifted(DoubleBinaryOperator heightM) {
         double[] lifted = xyz.clone();
         for (int i = 0; i < size(); i++) {
             lifted[3 * i + 2] = heightM.applyAsDouble(x(i), y(i));
         }
-        return new Trace(lifted);
+        return new DrawnLine(lifted);
     }
 
     /** Returns this line and the next as one; the vertex that they share is kept, or left out where it draws nothing. */
-    Trace joined(Trace next, boolean keepJoint) {
+    DrawnLine joined(DrawnLine next, boolean keepJoint) {
         int kept = keepJoint || turnsInto(next) ? size() : size() - 1;
         double[] both = Arrays.copyOf(xyz, 3 * kept + next.xyz.length - 3);
         System.arraycopy(next.xyz, 3, both, 3 * kept, next.xyz.length - 3);
-        return new Trace(both);
+        return new DrawnLine(both);
     }
 
-    private boolean turnsInto(Trace next) {
+    private boolean turnsInto(DrawnLine next) {
         int last = size() - 1;
         double dx = x(last) - x(last - 1);
         double dy = y(last) - y(last - 1);

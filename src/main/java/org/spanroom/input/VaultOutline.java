@@ -20,12 +20,12 @@ import org.spanroom.model.Line;
  *
  * @param repair what had to be repaired, or empty
  */
-record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String> repair) {
+record VaultOutline(List<Line> rings, double lonDeg, double latDeg, Optional<String> repair) {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final int SMALLEST_RING = 4;
 
     /** Returns the outline of a polygon feature whose ordinates are in degrees already. */
-    static Footprint of(SourceGeometry geometry, OutlineMender mender) {
+    static VaultOutline of(SourceGeometry geometry, OutlineMender mender) {
         int dimension = geometry.hasZ() ? 3 : 2;
         var polygons = new ArrayList<Polygon>();
         var holes = new ArrayList<LinearRing>();
@@ -55,7 +55,7 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
         return of(geometry.parts(), polygons, closed, mender);
     }
 
-    private static Footprint of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineMender mender) {
+    private static VaultOutline of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineMender mender) {
         String repair = closed;
         var valid = new ArrayList<Polygon>();
         for (Polygon polygon : polygons) {
@@ -76,11 +76,11 @@ record Footprint(List<Line> rings, double lonDeg, double latDeg, Optional<String
         Coordinate inside = largest.get().getInteriorPoint().getCoordinate();
         List<Line> rings =
                 valid.stream().map(polygon -> ring(polygon.getExteriorRing())).toList();
-        return new Footprint(rings, inside.x, inside.y, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
+        return new VaultOutline(rings, inside.x, inside.y, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
     }
 
-    private static Footprint withoutArea(List<double[]> parts) {
-        return new Footprint(
+    private static VaultOutline withoutArea(List<double[]> parts) {
+        return new VaultOutline(
                 List.of(),
                 parts.get(0)[0],
                 parts.get(0)[1],

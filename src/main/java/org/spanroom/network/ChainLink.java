@@ -11,7 +11,7 @@ import org.spanroom.model.Route;
  * @param reversed true where the chain runs against the drawing
  * @param startM place on the chain where the piece begins
  */
-record Piece(int number, Route route, Track track, List<Pass> passes, boolean reversed, double startM) {
+record ChainLink(int number, Route route, Track track, List<VaultCrossing> passes, boolean reversed, double startM) {
     double lengthM() {
         return track.lengthM();
     }

@@ -3,19 +3,19 @@ package org.spanroom.output;
 import java.util.List;
 import java.util.function.Function;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Sureness;
+import org.spanroom.model.RankConfidence;
 
 /** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
-public final class SurenessColumns {
+public final class RankConfidenceColumns {
     /** The only one that no scoring has a part in. */
     static final Column<RankedSpan> FEASIBLE = Column.real(
             "feasible_chance_pct",
             "feas_pct",
             1,
             "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
-            percent(Sureness::feasibleRatio));
+            percent(RankConfidence::feasibleRatio));
 
-    private SurenessColumns() {}
+    private RankConfidenceColumns() {}
 
     static List<Column<RankedSpan>> all() {
         return List.of(
@@ -25,19 +25,19 @@ public final class SurenessColumns {
                         "score_low",
                         2,
                         "Score that the span falls short of with a chance of 10 percent.",
-                        cell(Sureness::scoreLowPoints)),
+                        cell(RankConfidence::scoreLowPoints)),
                 Column.real(
                         "score_high_points",
                         "score_high",
                         2,
                         "Score that the span exceeds with a chance of 10 percent.",
-                        cell(Sureness::scoreHighPoints)),
+                        cell(RankConfidence::scoreHighPoints)),
                 Column.real(
                         "top_chance_pct",
                         "top_pct",
                         1,
                         "Chance of being among the top of the ranking, as many as the config says.",
-                        percent(Sureness::topRatio)));
+                        percent(RankConfidence::topRatio)));
     }
 
     /** Returns the names of all of them, in their order. */
@@ -45,11 +45,11 @@ public final class SurenessColumns {
         return all().stream().map(Column::name).toList();
     }
 
-    private static Function<RankedSpan, Object> cell(Function<Sureness, Double> number) {
+    private static Function<RankedSpan, Object> cell(Function<RankConfidence, Double> number) {
         return row -> row.sureness().map(number);
     }
 
-    private static Function<RankedSpan, Object> percent(Function<Sureness, Double> ratio) {
+    private static Function<RankedSpan, Object> percent(Function<RankConfidence, Double> ratio) {
         return row -> row.sureness().map(ratio).map(value -> 100 * value);
     }
 }

@@ -18,7 +18,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.Vault;
 
 /** Passes against two judges that we did not write: GeographicLib's distances along sampled lines, and JTS's buffers. */
-class PassFinderTest {
+class VaultCrossingFinderTest {
     private static final double TOLERANCE_M = 1;
     private static final double SAMPLE_M = 0.03;
     private static final GeometryFactory JTS = new GeometryFactory();
@@ -43,14 +43,14 @@ class PassFinderTest {
         }
         Track track = Track.of(line, new GroundStep());
 
-        List<Pass> passes = find(track, vaults);
+        List<VaultCrossing> passes = find(track, vaults);
 
         for (Vault vault : vaults) {
             List<double[]> runs = sampledRuns(track, vault);
-            List<Pass> own =
+            List<VaultCrossing> own =
                     passes.stream().filter(p -> p.vault() == vault.sequence()).toList();
             // a run or a gap shorter than the sampling may be seen by one and not by the other
-            List<Pass> wide = own.stream()
+            List<VaultCrossing> wide = own.stream()
                     .filter(p -> p.reachToM() - p.reachFromM() > 2 * SAMPLE_M)
                     .toList();
             assertThat(wide.size()).isBetween(Math.min(runs.size(), own.size()), own.size());
@@ -80,7 +80,7 @@ class PassFinderTest {
         Line line = walk(random, Sketch.LON_DEG, Sketch.LAT_DEG, 14, 6);
         Track track = Track.of(line, new GroundStep());
 
-        List<Pass> passes = find(track, List.of(vault));
+        List<VaultCrossing> passes = find(track, List.of(vault));
 
         Geometry outline = JTS.createPolygon(ring);
         Geometry drawn = JTS.createLineString(metres(track));
@@ -89,7 +89,7 @@ class PassFinderTest {
                         .mapToDouble(p -> p.reachToM() - p.reachFromM())
                         .sum())
                 .isCloseTo(withinM, within(2e-3));
-        for (Pass pass : passes) {
+        for (VaultCrossing pass : passes) {
             Geometry part = part(track, pass.reachFromM(), pass.reachToM());
             Geometry inside = part.intersection(outline);
             assertThat(pass.isInside()).isEqualTo(inside.getLength() > 1e-6);
@@ -102,9 +102,9 @@ class PassFinderTest {
         }
     }
 
-    private static List<Pass> find(Track track, List<Vault> vaults) {
+    private static List<VaultCrossing> find(Track track, List<Vault> vaults) {
         var places = new VaultPlaces(vaults, 0);
-        return new PassFinder(places, new VaultSightings(vaults.size()), TOLERANCE_M, 5).find(track);
+        return new VaultCrossingFinder(places, new VaultSightings(vaults.size()), TOLERANCE_M, 5).find(track);
     }
 
     private static Line walk(Random random, double lonDeg, double latDeg, int vertices, double sizeM) {

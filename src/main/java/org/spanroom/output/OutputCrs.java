@@ -7,7 +7,7 @@ import org.spanroom.crs.ReferenceSystem;
  * The reference system of a layer: turns shapes into it and onto its grid of about 0.1 mm, so that every format holds the
  * same numbers. Safe for use by several threads.
  */
-final class Frame {
+final class OutputCrs {
     /** 1e-9 degrees are 0.1 mm along a meridian. */
     static final int DEGREE_DECIMALS = 9;
 
@@ -22,18 +22,18 @@ final class Frame {
     private final OptionalInt epsgCode;
     private final int decimals;
 
-    private Frame(ReferenceSystem system) {
+    private OutputCrs(ReferenceSystem system) {
         this.system = system;
         this.epsgCode = system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
         this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METRE_DECIMALS;
     }
 
-    static Frame of(ReferenceSystem system) {
-        return new Frame(system);
+    static OutputCrs of(ReferenceSystem system) {
+        return new OutputCrs(system);
     }
 
-    static Frame lonLat() {
-        return new Frame(ReferenceSystem.crs84());
+    static OutputCrs lonLat() {
+        return new OutputCrs(ReferenceSystem.crs84());
     }
 
     String name() {

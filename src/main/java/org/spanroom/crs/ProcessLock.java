@@ -16,13 +16,13 @@ import java.util.Optional;
  * What shows that the program lives which a directory belongs to: a file in it that the system keeps locked for just as long,
  * however the program ends.
  */
-final class LifeSign implements Closeable {
+final class ProcessLock implements Closeable {
     static final String NAME = ".in-use";
     private static final String BEFORE_IT_IS_LOCKED = ".in-use-soon";
 
     private final FileChannel channel;
 
-    private LifeSign(FileChannel channel) {
+    private ProcessLock(FileChannel channel) {
         this.channel = channel;
     }
 
@@ -30,10 +30,10 @@ final class LifeSign implements Closeable {
      * Puts the sign into a directory of this program's own. The file has its name only once it is locked, so that no other process finds it
      * unlocked. Where the file system has no locks there is none, and no other process may judge the directory.
      */
-    static Optional<LifeSign> put(Path directory) {
+    static Optional<ProcessLock> put(Path directory) {
         Path soon = directory.resolve(BEFORE_IT_IS_LOCKED);
         try {
-            Optional<LifeSign> sign = lock(soon, StandardOpenOption.CREATE_NEW);
+            Optional<ProcessLock> sign = lock(soon, StandardOpenOption.CREATE_NEW);
             if (sign.isPresent()) {
                 Files.move(soon, directory.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
             }
@@ -44,16 +44,16 @@ final class LifeSign implements Closeable {
     }
 
     /** Takes over the sign of a program that has ended; empty while it lives, or where that cannot be known. */
-    static Optional<LifeSign> takeOver(Path directory) throws IOException {
+    static Optional<ProcessLock> takeOver(Path directory) throws IOException {
         return lock(directory.resolve(NAME), StandardOpenOption.READ);
     }
 
-    private static Optional<LifeSign> lock(Path file, StandardOpenOption how) throws IOException {
+    private static Optional<ProcessLock> lock(Path file, StandardOpenOption how) throws IOException {
         FileChannel channel = FileChannel.open(file, how, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
         try {
             FileLock lock = channel.tryLock();
             if (lock != null) {
-                return Optional.of(new LifeSign(channel));
+                return Optional.of(new ProcessLock(channel));
             }
         } catch (IOException | OverlappingFileLockException noLock) {
             // No locks here, or this very program has it.

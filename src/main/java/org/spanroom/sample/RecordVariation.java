@@ -7,7 +7,7 @@ import java.util.Map;
  * Writes some records in other words, as the hands that kept them would: sizes by the name of a catalogue's row, and other words
  * for the same. Draws from a source of chance of its own.
  */
-final class Scribe {
+final class RecordVariation {
     private static final int PURPOSE = 8;
     private static final Map<String, List<String>> SERVICE = Map.of(
             "live", List.of("In service", "active", "LIVE"),
@@ -23,7 +23,7 @@ final class Scribe {
 
     private final Chance chance;
 
-    Scribe(District district) {
+    RecordVariation(District district) {
         this.chance = district.chance(PURPOSE);
     }
 

@@ -8,7 +8,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.model.Assessment;
 import org.spanroom.model.FieldCheck;
 import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Sureness;
+import org.spanroom.model.RankConfidence;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.Simulation;
@@ -18,11 +18,11 @@ import org.spanroom.rank.TopScores;
  * How sure the standing of each span of a run is. First every ranked span is given, in any order and by any thread; then what came of
  * it is asked for. Of each span four numbers are kept; the few that may belong to the top are simulated again.
  */
-final class SurenessRun {
+final class RankConfidenceRun {
     private static final double LOW_SHARE = 0.1;
     private static final double HIGH_SHARE = 0.9;
 
-    private final Outlooks outlooks;
+    private final Scenarios outlooks;
     private final Simulation simulation;
     private final int samples;
     private final int topCount;
@@ -35,7 +35,7 @@ final class SurenessRun {
     private double leastThreshold;
 
     /** Prepares for so many spans. */
-    private SurenessRun(RunConfig config, Outlooks outlooks, int spans) {
+    private RankConfidenceRun(RunConfig config, Scenarios outlooks, int spans) {
         this.outlooks = outlooks;
         simulation = outlooks.simulation();
         samples = config.uncertainty().samples();
@@ -48,9 +48,9 @@ final class SurenessRun {
     }
 
     /** Prepares for so many spans, if the config asks for it. */
-    static Optional<SurenessRun> of(RunConfig config, SpanAssessor assessor, Ranking ranking, int spans) {
+    static Optional<RankConfidenceRun> of(RunConfig config, SpanAssessor assessor, Ranking ranking, int spans) {
         return config.uncertainty().simulated()
-                ? Optional.of(new SurenessRun(config, new Outlooks(config, assessor, ranking), spans))
+                ? Optional.of(new RankConfidenceRun(config, new Scenarios(config, assessor, ranking), spans))
                 : Optional.empty();
     }
 
@@ -84,13 +84,13 @@ final class SurenessRun {
     }
 
     /** Returns how sure a ranked span's standing is. */
-    Sureness of(int number, Assessment assessed) {
+    RankConfidence of(int number, Assessment assessed) {
         double topRatio = 0;
         if (mayBeTop(number)) {
             topRatio =
                     TopScores.topRatio(simulation.scores(outlooks.of(assessed)).bySample(), thresholds);
         }
-        return new Sureness(feasible[number], low[number], high[number], topRatio);
+        return new RankConfidence(feasible[number], low[number], high[number], topRatio);
     }
 
     /** Returns whether a ranked span is among the top in any sample. */

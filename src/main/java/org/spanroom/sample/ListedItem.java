@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param catalog the row of a catalogue that stands instead of sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
-record ContentsRow(
+record ListedItem(
         String duct,
         String item,
         String kind,
@@ -33,19 +33,19 @@ record ContentsRow(
     }
 
     /** Returns an innerduct, whose wall is recorded by its ratio or as such. */
-    static ContentsRow innerduct(String item, InnerductSize size, boolean byWall) {
+    static ListedItem innerduct(String item, InnerductSize size, boolean byWall) {
         var sizes = new Sizes(
                 size.outsideIn(),
                 byWall ? OptionalDouble.empty() : OptionalDouble.of(size.sdr()),
                 byWall ? OptionalDouble.of(size.wallIn()) : OptionalDouble.empty(),
                 OptionalDouble.empty());
-        return new ContentsRow("", item, "innerduct", "", Optional.of(size), sizes, "", "", "");
+        return new ListedItem("", item, "innerduct", "", Optional.of(size), sizes, "", "", "");
     }
 
-    static ContentsRow cable(String item, String inside, CableSize size, String service) {
+    static ListedItem cable(String item, String inside, CableSize size, String service) {
         var sizes = new Sizes(
                 size.outsideIn(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(size.massLbKft()));
-        return new ContentsRow("", item, "cable", inside, Optional.empty(), sizes, service, "", "");
+        return new ListedItem("", item, "cable", inside, Optional.empty(), sizes, service, "", "");
     }
 
     double outsideIn() {
@@ -56,18 +56,18 @@ record ContentsRow(
         return sizes.massLbKft();
     }
 
-    ContentsRow inDuct(String otherDuct) {
-        return new ContentsRow(otherDuct, item, kind, inside, innerduct, sizes, service, catalog, mayMove);
+    ListedItem inDuct(String otherDuct) {
+        return new ListedItem(otherDuct, item, kind, inside, innerduct, sizes, service, catalog, mayMove);
     }
 
-    ContentsRow ofKind(String otherKind) {
-        return new ContentsRow(duct, item, otherKind, inside, innerduct, sizes, service, catalog, mayMove);
+    ListedItem ofKind(String otherKind) {
+        return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, service, catalog, mayMove);
     }
 
     /** Returns the row with a catalogue's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
-    ContentsRow written(boolean byName, boolean fixed) {
+    ListedItem written(boolean byName, boolean fixed) {
         boolean named = byName && innerduct.isPresent();
-        return new ContentsRow(
+        return new ListedItem(
                 duct,
                 item,
                 kind,

@@ -13,13 +13,13 @@ import org.spanroom.model.Duct;
 import org.spanroom.model.PullSettings;
 import org.spanroom.model.Span;
 
-class SectionCutterTest {
+class SegmentCutterTest {
     private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));
     private static final PullSettings SETTINGS = ShippedConfig.get().pull();
 
     @Test
     void straightsAndBendsAddUpToTheSpan() {
-        Sections way = cut(PullCase.span(DUCT, 150), PullCase.bends(30, 45, 1, 100, 90, 2));
+        PullSegments way = cut(PullCase.span(DUCT, 150), PullCase.bends(30, 45, 1, 100, 90, 2));
 
         assertThat(way.count).isEqualTo(5);
         assertThat(way.totalM()).isCloseTo(150, within(1e-9));
@@ -30,7 +30,7 @@ class SectionCutterTest {
 
     @Test
     void recordedLengthStretchesStraightsButNoBend() {
-        Sections way = cut(PullCase.span(DUCT, 200, 150, new double[0]), PullCase.bends(50, 90, 2));
+        PullSegments way = cut(PullCase.span(DUCT, 200, 150, new double[0]), PullCase.bends(50, 90, 2));
 
         double arc = Math.PI;
         double stretch = (200 - arc) / (150 - arc);
@@ -41,7 +41,7 @@ class SectionCutterTest {
 
     @Test
     void bendsThatOverlapFollowOneAnother() {
-        Sections way = cut(PullCase.span(DUCT, 20), PullCase.bends(9, 90, 3, 11, 90, 3));
+        PullSegments way = cut(PullCase.span(DUCT, 20), PullCase.bends(9, 90, 3, 11, 90, 3));
 
         assertThat(way.count).isEqualTo(4);
         assertThat(way.totalM()).isCloseTo(20, within(1e-9));
@@ -53,7 +53,7 @@ class SectionCutterTest {
     void arcsLongerThanTheSpanLeaveNoStraight() {
         Bends long90 = new Bends(List.of(new Bend(Angle.ofDeg(90), Bend.Turn.LEFT, 0, 1.5 * Math.PI, 3, false)));
 
-        Sections way = cut(PullCase.span(DUCT, 3), long90);
+        PullSegments way = cut(PullCase.span(DUCT, 3), long90);
 
         assertThat(way.count).isEqualTo(1);
         assertThat(way.totalM()).isCloseTo(1.5 * Math.PI, within(1e-9));
@@ -63,14 +63,14 @@ class SectionCutterTest {
     void curveThatTurnsLessThanAStraightWandersTurnsAsMuch() {
         Bends gentle = new Bends(List.of(new Bend(Angle.ofDeg(5), Bend.Turn.LEFT, 20, 100, 1000, false)));
 
-        Sections way = cut(PullCase.span(DUCT, 150), gentle);
+        PullSegments way = cut(PullCase.span(DUCT, 150), gentle);
 
         assertThat(way.turnRad[1]).isCloseTo(100 * SETTINGS.wanderRadPerM(), within(1e-12));
     }
 
     @Test
     void steadyGradeIsOneSlope() {
-        Sections way = cut(PullCase.span(DUCT, 100, 0, 1, 2.05, 3, 4), Bends.NONE);
+        PullSegments way = cut(PullCase.span(DUCT, 100, 0, 1, 2.05, 3, 4), Bends.NONE);
 
         assertThat(way.count).isEqualTo(1);
         assertThat(way.sineRatio[0]).isCloseTo(0.04, within(1e-9));
@@ -78,7 +78,7 @@ class SectionCutterTest {
 
     @Test
     void changeOfGradeIsAVerticalBend() {
-        Sections way = cut(PullCase.span(DUCT, 100, 0, 5, 0), Bends.NONE);
+        PullSegments way = cut(PullCase.span(DUCT, 100, 0, 5, 0), Bends.NONE);
 
         assertThat(way.count).isEqualTo(3);
         assertThat(way.vertical[1]).isEqualTo(1);
@@ -91,8 +91,8 @@ class SectionCutterTest {
 
     @Test
     void dipIsASagAndIsOneTheOtherWayRoundToo() {
-        Sections way = cut(PullCase.span(DUCT, 100, 5, 0, 6), Bends.NONE);
-        Sections back = way.reversed();
+        PullSegments way = cut(PullCase.span(DUCT, 100, 5, 0, 6), Bends.NONE);
+        PullSegments back = way.reversed();
 
         assertThat(way.vertical[1]).isEqualTo(-1);
         assertThat(back.vertical[1]).isEqualTo(-1);
@@ -102,7 +102,7 @@ class SectionCutterTest {
 
     @Test
     void planBendRisesWithTheGround() {
-        Sections way = cut(PullCase.span(DUCT, 100, 0, 10), PullCase.bends(50, 90, 4));
+        PullSegments way = cut(PullCase.span(DUCT, 100, 0, 10), PullCase.bends(50, 90, 4));
 
         assertThat(way.count).isEqualTo(3);
         assertThat(way.sineRatio[1]).isCloseTo(0.1, within(1e-9));
@@ -113,7 +113,7 @@ class SectionCutterTest {
     void knotsCloserThanTheirArcsGetTighterVerticalBends() {
         double[] saw = {0, 1, 0, 1, 0, 1, 0};
 
-        Sections way = cut(PullCase.span(DUCT, 12, saw), Bends.NONE);
+        PullSegments way = cut(PullCase.span(DUCT, 12, saw), Bends.NONE);
 
         assertThat(way.totalM()).isCloseTo(12, within(1e-9));
         for (int i = 0; i < way.count; i++) {
@@ -129,13 +129,13 @@ class SectionCutterTest {
             hills[i] = 2 * Math.sin(i / 40.0);
         }
 
-        Sections way = cut(PullCase.span(DUCT, 5000, hills), PullCase.bends(100, 30, 5, 2000, 60, 5));
+        PullSegments way = cut(PullCase.span(DUCT, 5000, hills), PullCase.bends(100, 30, 5, 2000, 60, 5));
 
         assertThat(way.count).isGreaterThan(50);
         assertThat(way.totalM()).isCloseTo(5000, within(1e-6));
     }
 
-    private static Sections cut(Span span, Bends bends) {
-        return SectionCutter.cut(span, bends, SETTINGS);
+    private static PullSegments cut(Span span, Bends bends) {
+        return SegmentCutter.cut(span, bends, SETTINGS);
     }
 }

@@ -12,18 +12,18 @@ import java.util.function.IntConsumer;
  * latitude: exact near the vault, where it matters. Between its vertices a line is straight in longitude and latitude. The
  * places within tolerance of one vault, step by step, are put together where they touch; each such stretch is one pass.
  */
-final class PassFinder implements IntConsumer {
-    private static final Comparator<Pass> BY_VAULT = Comparator.comparingInt(Pass::vault)
-            .thenComparingDouble(Pass::reachFromM)
-            .thenComparingDouble(Pass::reachToM)
-            .thenComparingDouble(Pass::offsetM)
-            .thenComparingDouble(Pass::nearFromM);
+final class VaultCrossingFinder implements IntConsumer {
+    private static final Comparator<VaultCrossing> BY_VAULT = Comparator.comparingInt(VaultCrossing::vault)
+            .thenComparingDouble(VaultCrossing::reachFromM)
+            .thenComparingDouble(VaultCrossing::reachToM)
+            .thenComparingDouble(VaultCrossing::offsetM)
+            .thenComparingDouble(VaultCrossing::nearFromM);
 
     private final VaultPlaces places;
     private final VaultSightings sightings;
     private final double toleranceM;
     private final double radiusM;
-    private final List<Pass> hits = new ArrayList<>();
+    private final List<VaultCrossing> hits = new ArrayList<>();
     private double lon0;
     private double lat0;
     private double dLon;
@@ -32,7 +32,7 @@ final class PassFinder implements IntConsumer {
     private int step;
     private double skewRatio;
 
-    PassFinder(VaultPlaces places, VaultSightings sightings, double toleranceM, double radiusM) {
+    VaultCrossingFinder(VaultPlaces places, VaultSightings sightings, double toleranceM, double radiusM) {
         this.places = places;
         this.sightings = sightings;
         this.toleranceM = toleranceM;
@@ -40,7 +40,7 @@ final class PassFinder implements IntConsumer {
     }
 
     /** Returns the passes of a line, by vault and place. */
-    List<Pass> find(Track track) {
+    List<VaultCrossing> find(Track track) {
         hits.clear();
         line = track;
         for (int vertex = 0; vertex + 1 < track.size(); vertex++) {
@@ -98,7 +98,7 @@ final class PassFinder implements IntConsumer {
         double half = Math.sqrt(Math.max(0, (toleranceM * toleranceM - footX * footX - footY * footY) / squared));
         double from = Math.min(near, Math.max(0, foot - half));
         double to = Math.max(near, Math.min(1, foot + half));
-        hits.add(Pass.beside(vault, place(from), place(to), place(near), offsetM));
+        hits.add(VaultCrossing.beside(vault, place(from), place(to), place(near), offsetM));
     }
 
     private Footprint.Meeting hitsAt(int vault) {
@@ -106,13 +106,13 @@ final class PassFinder implements IntConsumer {
             @Override
             public void beside(double from, double to, double nearFrom, double nearTo, double distanceM) {
                 sightings.sight(vault, distanceM);
-                hits.add(Pass.beside(vault, place(from), place(to), place(nearFrom), place(nearTo), distanceM));
+                hits.add(VaultCrossing.beside(vault, place(from), place(to), place(nearFrom), place(nearTo), distanceM));
             }
 
             @Override
             public void inside(double from, double to) {
                 sightings.sight(vault, 0);
-                hits.add(Pass.inside(vault, place(from), place(to)));
+                hits.add(VaultCrossing.inside(vault, place(from), place(to)));
             }
 
             @Override
@@ -129,12 +129,12 @@ final class PassFinder implements IntConsumer {
         return line.placeM(step, share, skewRatio);
     }
 
-    private List<Pass> together() {
+    private List<VaultCrossing> together() {
         if (hits.size() > 1) {
             hits.sort(BY_VAULT);
         }
-        List<Pass> passes = new ArrayList<>(hits.size());
-        for (Pass hit : hits) {
+        List<VaultCrossing> passes = new ArrayList<>(hits.size());
+        for (VaultCrossing hit : hits) {
             int last = passes.size() - 1;
             if (last >= 0
                     && passes.get(last).vault() == hit.vault()

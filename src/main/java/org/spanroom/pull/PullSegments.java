@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>Arrays side by side, not objects: a city has tens of millions of sections and each is visited dozens of times.
  */
-final class Sections {
+final class PullSegments {
     private static final int INITIAL_CAPACITY = 8;
 
     int count;
@@ -87,8 +87,8 @@ final class Sections {
     }
 
     /** Returns the same way, walked from its other end. */
-    Sections reversed() {
-        var back = new Sections();
+    PullSegments reversed() {
+        var back = new PullSegments();
         for (int i = count - 1; i >= 0; i--) {
             if (vertical[i] == 0) {
                 back.addBend(lengthM[i], turnRad[i], radiusM[i], -sineRatio[i]);
@@ -100,8 +100,8 @@ final class Sections {
     }
 
     /** Returns what is left of the way when a length next to the anchor is gone. */
-    Sections without(double goneM) {
-        var rest = new Sections();
+    PullSegments without(double goneM) {
+        var rest = new PullSegments();
         double startM = 0;
         for (int i = 0; i < count; i++) {
             double left = Math.min(1, (startM + lengthM[i] - goneM) / lengthM[i]);

@@ -8,8 +8,8 @@ package org.spanroom.model;
  * @param scoreHighPoints score that it exceeds with a chance of 10 %
  * @param topRatio chance of being among the top of the ranking
  */
-public record Sureness(double feasibleRatio, double scoreLowPoints, double scoreHighPoints, double topRatio) {
-    public Sureness {
+public record RankConfidence(double feasibleRatio, double scoreLowPoints, double scoreHighPoints, double topRatio) {
+    public RankConfidence {
         Check.within("feasibleRatio", feasibleRatio, 0, 1);
         Check.within("topRatio", topRatio, 0, 1);
     }
