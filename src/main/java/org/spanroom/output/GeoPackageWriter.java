@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.sqlite.JDBC;
 import org.sqlite.SQLiteConfig;
+import org.spanroom.crs.PrivateDirectory;
+import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * Writes layers and tables into one GeoPackage, OGC 12-128r18 (version 1.3), with a spatial index for each layer.
@@ -83,7 +85,7 @@ public final class GeoPackageWriter implements AutoCloseable {
     }
 
     private Connection open() throws SQLException {
-        WarmUp.loadSqlite();
+        loadSqlite();
         var config = new SQLiteConfig();
         config.setPageSize(SqlitePages.PAGE_BYTES);
         config.setJournalMode(SQLiteConfig.JournalMode.OFF);
@@ -115,5 +117,10 @@ public final class GeoPackageWriter implements AutoCloseable {
                 statement.executeUpdate(sql);
             }
         }
+    }
+
+    /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */
+    static void loadSqlite() {
+        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
     }
 }

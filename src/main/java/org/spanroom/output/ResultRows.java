@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongConsumer;
 import org.spanroom.model.RankTotals;
+import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.RankedSpan;
 import org.spanroom.model.SpanList;
 import org.spanroom.parallel.OrderedWriter;
@@ -34,7 +35,7 @@ final class ResultRows {
         this.files = files;
         this.threads = threads;
         this.spansAtOnce = spansAtOnce(results.network().spans());
-        SpanLayout layout = SpanLayout.of(results);
+        SpanLayout layout = layout(results);
         ResultTables.ALL.forEach(entry -> begin(entry, layout));
     }
 
@@ -119,5 +120,13 @@ final class ResultRows {
             vertices += spans.get(number).lonLat().size();
         }
         return (int) Math.max(1, Math.min(TableSection.CHUNK, (long) CHUNK_VERTICES * looked / Math.max(1, vertices)));
+    }
+
+    /** Returns what the tables of a run depend on. */
+    private static SpanLayout layout(Results results) {
+        List<CriterionInfo> criteria = results.spans().first(1).stream()
+                .flatMap(row -> row.score().criteria().stream())
+                .toList();
+        return new SpanLayout(criteria, results.network().spans().hasElevations());
     }
 }

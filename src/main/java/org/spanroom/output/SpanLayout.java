@@ -16,11 +16,4 @@ public record SpanLayout(List<CriterionInfo> criteria, boolean hasElevations) {
     public SpanLayout {
         criteria = List.copyOf(criteria);
     }
-
-    static SpanLayout of(Results results) {
-        List<CriterionInfo> criteria = results.spans().first(1).stream()
-                .flatMap(row -> row.score().criteria().stream())
-                .toList();
-        return new SpanLayout(criteria, results.network().spans().hasElevations());
-    }
 }

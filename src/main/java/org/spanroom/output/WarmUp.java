@@ -2,10 +2,8 @@ package org.spanroom.output;
 
 import java.sql.SQLException;
 import java.util.Properties;
-import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.parallel.BackgroundTask;
 import org.sqlite.JDBC;
-import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * Loads, beside other work, what writing results needs: the database's native library and the tables' columns take a good part
@@ -23,17 +21,12 @@ public final class WarmUp {
 
     private static void load() {
         try {
-            loadSqlite();
+            GeoPackageWriter.loadSqlite();
             JDBC.createConnection("jdbc:sqlite::memory:", new Properties()).close();
         } catch (SQLException failure) {
             // The writer meets it too, and reports it.
         }
         ResultTables.ALL.forEach(
                 entry -> entry.table(SpanLayout.PLAIN).columns().forEach(Column::name));
-    }
-
-    /** Lets the database unpack its library, if it has not done so, into a directory of this run's own. */
-    static void loadSqlite() {
-        PrivateDirectory.unpack("org.sqlite.tmpdir", "sqlite", SQLiteJDBCLoader::initialize);
     }
 }
