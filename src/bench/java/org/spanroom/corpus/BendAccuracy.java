@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.bend.BendFinder;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.BendSettings;
+import org.spanroom.model.bend.BendSettings;
 
 /** How well the finder reads spans whose bends are known, class by class, beside what an ideal reader could know. */
 public final class BendAccuracy {

@@ -14,16 +14,16 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.spanroom.bore.RoomAssessor;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.CrossSection;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Packing;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Service;
+import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Service;
 
 /**
  * How well and how fast circles are packed, beside published packings.

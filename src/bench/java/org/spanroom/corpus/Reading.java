@@ -2,8 +2,8 @@ package org.spanroom.corpus;
 
 import java.util.List;
 import org.spanroom.corpus.DrawnSpan.KnownBend;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
 
 /**
  * How one span was read.

@@ -14,8 +14,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bends;
 import org.spanroom.model.Line;
+import org.spanroom.model.bend.Bends;
 
 /** Finding the bends of a span: two right-angled corners drawn as arcs, with noise, in so many vertices. */
 @State(Scope.Thread)

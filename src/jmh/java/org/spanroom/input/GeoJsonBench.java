@@ -18,6 +18,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.input.geojson.GeoJsonSource;
 
 /** Reading a GeoJSON file of 10 000 lines with ten vertices and ten attributes each, five of which are wanted. */
 @State(Scope.Thread)

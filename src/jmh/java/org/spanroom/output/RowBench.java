@@ -14,7 +14,16 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.Decimals;
+import org.spanroom.output.table.OutputCrs;
+import org.spanroom.output.table.Row;
+import org.spanroom.output.table.Table;
+import org.spanroom.output.table.TableFile;
+import org.spanroom.output.text.CsvFile;
+import org.spanroom.output.text.GeoJsonFile;
 import org.spanroom.rank.Ranking;
 
 /** From a ranked span to its cells, and on to the bytes of a format; and from a number to its digits. */

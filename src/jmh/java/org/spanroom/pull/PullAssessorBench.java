@@ -11,9 +11,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bends;
-import org.spanroom.model.PullAssessment;
-import org.spanroom.model.Span;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.PullAssessment;
 
 /** The pulls of three innerducts out of one span with two bends, from both ends, in three states of friction. */
 @State(Scope.Thread)

@@ -1,8 +1,8 @@
 package org.spanroom.bend;
 
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Bends;
 import org.spanroom.model.Line;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bend.Bends;
 
 /**
  * Finds the bends of a span from its drawn line, through noise, duplicate and collinear vertices, arcs drawn as chords and

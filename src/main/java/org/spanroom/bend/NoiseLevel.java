@@ -1,7 +1,7 @@
 package org.spanroom.bend;
 
 import java.util.Arrays;
-import org.spanroom.model.BendSettings;
+import org.spanroom.model.bend.BendSettings;
 
 /**
  * The standard deviation, across the line, of the vertices of a drawn line.

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Bend;
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Bends;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bend.Bends;
 
 /**
  * Turns a fitted path into bends along the drawn line: decides whether a radius is measured, joins turning that follows

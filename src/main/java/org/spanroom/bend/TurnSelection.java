@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.spanroom.model.BendSettings;
+import org.spanroom.model.bend.BendSettings;
 
 /**
  * Decides which neighbouring corners are one bend, and which are noise.

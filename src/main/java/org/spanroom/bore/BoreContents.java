@@ -2,12 +2,12 @@ package org.spanroom.bore;
 
 import java.util.Comparator;
 import java.util.List;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.Service;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
 
 /**
  * A cross-section of a duct by its sizes alone, its contents in order: what many ducts share, and the key under which the

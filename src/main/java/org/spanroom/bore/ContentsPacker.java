@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import org.spanroom.model.Arrangement;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Packing;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.PlacedCircle;
-import org.spanroom.model.PlacedCircle.Kind;
+import org.spanroom.model.bore.Arrangement;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.PlacedCircle;
+import org.spanroom.model.bore.PlacedCircle.Kind;
+import org.spanroom.model.network.BoreShape;
 
 /** Packs the things that lie in a bore, and what lies in them, and draws up the arrangement. */
 final class ContentsPacker {

@@ -4,13 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
-import org.spanroom.model.PlacedCircle.Kind;
+import org.spanroom.model.bore.PlacedCircle.Kind;
 
 /**
  * One thing that lies in a bore, with what lies in it.
  *
  * @param outsideDiameterMm the width that it takes up
- * @param insideDiameterMm as in {@link org.spanroom.model.PlacedCircle}
+ * @param insideDiameterMm as in {@link org.spanroom.model.bore.PlacedCircle}
  */
 record Item(Kind kind, double outsideDiameterMm, double insideDiameterMm, List<Wire> within) {
     /** From the widest, as a {@link PackingTask} keeps its circles. */

@@ -1,6 +1,6 @@
 package org.spanroom.bore;
 
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.PackingOutcome;
 
 /** The answer to a {@link PackingTask}. Immutable by convention: answers share the array of centers, so no caller may write to it. */
 final class Packed {

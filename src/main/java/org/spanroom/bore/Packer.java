@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.spanroom.model.KnownPacking;
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.PackingOutcome;
 
 /**
  * Decides whether circles go side by side into a bore: they do and here is how, they do not and this proves it, or neither

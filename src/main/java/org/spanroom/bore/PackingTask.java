@@ -1,7 +1,7 @@
 package org.spanroom.bore;
 
 import java.util.Arrays;
-import org.spanroom.model.BoreShape;
+import org.spanroom.model.network.BoreShape;
 
 /**
  * The question whether circles go side by side into a bore.

@@ -3,11 +3,11 @@ package org.spanroom.bore;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.spanroom.model.Duct;
-import org.spanroom.model.KnownPacking;
-import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Unrecoverable;
+import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Unrecoverable;
 
 /**
  * Finds the room that recovering its innerducts would give in a duct.

@@ -9,12 +9,12 @@ import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.bore.SleeveRule.Held;
 import org.spanroom.bore.SleeveRule.Sleeves;
-import org.spanroom.model.CrossSection;
-import org.spanroom.model.Packing;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.PullChoice;
-import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
+import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
 
 /** Counts the room of one cross-section: areas, positions before, and for each choice of pulls what every rule allows. */
 final class RoomCount {

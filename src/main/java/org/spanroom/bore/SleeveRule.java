@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Optional;
 import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
-import org.spanroom.model.Packing;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.PlacedCircle.Kind;
-import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.PlacedCircle.Kind;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
 
 /** The most whole sleeves that a duct takes beside what stays in it: by its size, by bore fill and by packing. */
 final class SleeveRule {

@@ -7,8 +7,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.EndDistanceCounts;
-import org.spanroom.model.Network;
+import org.spanroom.model.network.EndDistanceCounts;
+import org.spanroom.model.network.Network;
 import org.spanroom.pipeline.CheckRun.CheckSummary;
 
 /** What {@code check} says: the account of length, the distances from line ends to vaults, the findings by kind. */

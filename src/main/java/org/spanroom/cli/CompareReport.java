@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
-import org.spanroom.model.SpanMove;
-import org.spanroom.model.Standing;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.model.rank.Standing;
 import org.spanroom.pipeline.CompareRun.CompareSummary;
 
 /** What {@code compare} says at its end. */

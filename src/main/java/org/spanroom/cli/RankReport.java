@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.RankTotals;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Room;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.pipeline.RankSummary;
 
 /** What {@code rank} says at its end: what was found, the best spans, and where everything lies. */

@@ -2,7 +2,7 @@ package org.spanroom.cli;
 
 import java.util.Locale;
 import java.util.TreeMap;
-import org.spanroom.model.RankTotals;
+import org.spanroom.model.rank.RankTotals;
 import org.spanroom.output.WrittenResults;
 import org.spanroom.pipeline.RescoreRun.RescoreSummary;
 

@@ -5,7 +5,7 @@ import java.io.StringWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.InputException;
-import org.spanroom.output.OutputException;
+import org.spanroom.output.folder.OutputException;
 import org.spanroom.pipeline.NotEnoughMemoryException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;

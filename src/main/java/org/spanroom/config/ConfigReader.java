@@ -11,8 +11,8 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
-import org.spanroom.model.Catalog;
 import org.spanroom.model.Term;
+import org.spanroom.model.bore.Catalog;
 
 /**
  * Reads the run's configuration from YAML.

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.spanroom.model.Catalog;
-import org.spanroom.model.RoomSettings;
+import org.spanroom.model.bore.Catalog;
+import org.spanroom.model.bore.RoomSettings;
 
 /**
  * The room's sleeve and design cable as rows of the catalogue, where the config names them, turned into the numbers that they

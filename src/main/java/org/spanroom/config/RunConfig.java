@@ -1,14 +1,14 @@
 package org.spanroom.config;
 
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Catalog;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.PermitSettings;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.RateSettings;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.UncertaintySettings;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bore.Catalog;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.effort.RateSettings;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.permit.PermitSettings;
+import org.spanroom.model.pull.PullSettings;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.model.rank.UncertaintySettings;
 
 /**
  * Everything that a run is given from outside the data. One component is one section of the file; a further section is one

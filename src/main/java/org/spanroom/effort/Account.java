@@ -1,9 +1,9 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.EffortPart;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
-import org.spanroom.model.Rates;
+import org.spanroom.model.effort.EffortPart;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
+import org.spanroom.model.effort.Rates;
 
 /**
  * Multiplies quantities by rates, and has somebody write it down, if anybody wants to: the one place where amounts are made, so that

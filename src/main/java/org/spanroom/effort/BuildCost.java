@@ -1,13 +1,13 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.BuildItem;
-import org.spanroom.model.BuildMethod;
-import org.spanroom.model.CarbonItem;
-import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
-import org.spanroom.model.Surface;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.effort.BuildItem;
+import org.spanroom.model.effort.BuildMethod;
+import org.spanroom.model.effort.CarbonItem;
+import org.spanroom.model.effort.EffortQuantities;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
+import org.spanroom.model.effort.Surface;
+import org.spanroom.model.permit.ZoneRule;
 
 /**
  * The cost of new ducts on the same path for as many cables as recovery gains, and the emissions of their materials.

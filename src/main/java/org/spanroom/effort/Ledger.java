@@ -1,8 +1,8 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.EffortPart;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
+import org.spanroom.model.effort.EffortPart;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
 
 /** Records amounts as they are calculated. */
 interface Ledger {

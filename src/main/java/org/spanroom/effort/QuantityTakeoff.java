@@ -8,19 +8,19 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Duct;
-import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.Permits;
-import org.spanroom.model.PullAssessment;
-import org.spanroom.model.RateRows;
-import org.spanroom.model.RateSettings;
-import org.spanroom.model.Rates;
-import org.spanroom.model.Room;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
-import org.spanroom.model.VaultWork;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.EffortQuantities;
+import org.spanroom.model.effort.RateRows;
+import org.spanroom.model.effort.RateSettings;
+import org.spanroom.model.effort.Rates;
+import org.spanroom.model.effort.VaultWork;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.PullAssessment;
 
 /** Takes off a span's records what its hours and money go by. Safe for use by several threads. */
 final class QuantityTakeoff {

@@ -1,10 +1,10 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.CostItem;
-import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.MaterialFlow;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
+import org.spanroom.model.effort.CostItem;
+import org.spanroom.model.effort.EffortQuantities;
+import org.spanroom.model.effort.MaterialFlow;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
 
 /** The cost of recovering one span, item by item, and the material that the items go by. */
 final class RecoveryCost {

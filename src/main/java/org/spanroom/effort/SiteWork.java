@@ -1,12 +1,12 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.EffortQuantities;
-import org.spanroom.model.EffortStep;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
-import org.spanroom.model.SpanEnd;
-import org.spanroom.model.VaultWork;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.effort.EffortQuantities;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
+import org.spanroom.model.effort.VaultWork;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.permit.ZoneRule;
 
 /**
  * The hours on site of one span, step by step.

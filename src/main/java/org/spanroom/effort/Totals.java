@@ -1,13 +1,13 @@
 package org.spanroom.effort;
 
-import org.spanroom.model.Amounts;
-import org.spanroom.model.BuildItem;
-import org.spanroom.model.CarbonItem;
-import org.spanroom.model.CostItem;
-import org.spanroom.model.EffortPart;
-import org.spanroom.model.EffortStep;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RateRows;
+import org.spanroom.model.effort.Amounts;
+import org.spanroom.model.effort.BuildItem;
+import org.spanroom.model.effort.CarbonItem;
+import org.spanroom.model.effort.CostItem;
+import org.spanroom.model.effort.EffortPart;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.RateRows;
 
 /** A ledger that keeps the total of each part. */
 final class Totals implements Ledger {

@@ -1,5 +1,9 @@
 package org.spanroom.input;
 
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.Rejections;
+import org.spanroom.input.layer.SourceFeature;
+
 /** Makes something of each feature of a layer, and keeps the account of what it could use. */
 interface FeatureReader {
     void accept(SourceFeature feature);

@@ -3,6 +3,8 @@ package org.spanroom.input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.parallel.Handoff;
 
 /**

@@ -14,6 +14,11 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.config.FieldMap;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.config.PlausibleRanges;
+import org.spanroom.input.fields.TermNumbers;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 

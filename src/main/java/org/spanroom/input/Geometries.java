@@ -5,6 +5,9 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 
 /** What the readers of both layers ask of geometries. */
 final class Geometries {

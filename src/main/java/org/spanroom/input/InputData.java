@@ -2,9 +2,9 @@ package org.spanroom.input;
 
 import java.util.List;
 import org.spanroom.crs.ReferenceSystem;
-import org.spanroom.model.Route;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.Zone;
 
 /**
  * All that was read.

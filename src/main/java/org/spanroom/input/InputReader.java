@@ -14,8 +14,16 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
+import org.spanroom.input.fields.ContentsTable;
+import org.spanroom.input.fields.ContentsTableReader;
+import org.spanroom.input.fields.LayerFields;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.Zone;
 import org.spanroom.parallel.BackgroundTask;
 
 /**

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.LayerHeader;
 
 /**
  * What was read from one file: for the run's record.

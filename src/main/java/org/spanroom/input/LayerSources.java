@@ -6,9 +6,15 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.geojson.GeoJsonSource;
+import org.spanroom.input.geopackage.GeoPackageSource;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerInfo;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.shapefile.ShapefileSource;
 
 /** Opens the layers of files, whatever their format. */
-final class LayerSources {
+public final class LayerSources {
     private LayerSources() {}
 
     /**
@@ -37,7 +43,7 @@ final class LayerSources {
     }
 
     /** Returns the layers of a file; except in a GeoPackage this reads it to the end. */
-    static List<LayerInfo> list(Path file) {
+    public static List<LayerInfo> list(Path file) {
         if (LayerFormat.of(file) == LayerFormat.GEOPACKAGE) {
             return GeoPackageSource.list(file);
         }

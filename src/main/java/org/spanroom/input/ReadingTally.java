@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
 
 /**
  * Adds up how far the reading of several files has come. Each counts by its bytes, because features differ: a vault is a point, a

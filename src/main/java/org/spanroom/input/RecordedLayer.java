@@ -8,6 +8,10 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.Place;
+import org.spanroom.input.geopackage.GeoPackageSource;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 import org.spanroom.model.Line;
 
 /** A layer in the GeoPackage that an earlier run wrote, read back row by row. */

@@ -47,7 +47,9 @@ public final class RecordedTable {
         try (CSVParser rows = format.parse(Files.newBufferedReader(file))) {
             for (CSVRecord row : rows) {
                 sink.accept(new RecordedRow(
-                        columns.stream().map(column -> cell(row, column)).toList(), Optional.empty(), Optional.empty()));
+                        columns.stream().map(column -> cell(row, column)).toList(),
+                        Optional.empty(),
+                        Optional.empty()));
             }
         } catch (IOException | RuntimeException failure) {
             throw new InputException(file, "it cannot be read back", "Make the run again.", failure);

@@ -10,10 +10,20 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Duct;
+import org.spanroom.input.fields.ContentsTable;
+import org.spanroom.input.fields.DuctMapper;
+import org.spanroom.input.fields.FeatureValues;
+import org.spanroom.input.fields.LayerFields;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.Interner;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.Rejections;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 import org.spanroom.model.Line;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Route;
 
 /** Makes routes of the features of a layer of lines: one of each part. */
 final class RouteReader implements FeatureReader {

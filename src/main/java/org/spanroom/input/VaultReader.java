@@ -11,10 +11,17 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.fields.FeatureValues;
+import org.spanroom.input.fields.LayerFields;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.Interner;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.Rejections;
+import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
-import org.spanroom.model.VaultSite;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultSite;
 
 /**
  * Makes vaults of the features of a layer of points or outlines.

@@ -10,6 +10,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.MultiPolygon;
 import org.locationtech.jts.geom.Polygon;
+import org.spanroom.input.layer.SourceGeometry;
 
 /**
  * The polygons of a zone, valid, in the ordinates of their layer.

@@ -15,10 +15,17 @@ import org.spanroom.config.ValueWords;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.fields.FeatureValues;
+import org.spanroom.input.fields.LayerFields;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.Rejections;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 import org.spanroom.model.Line;
-import org.spanroom.model.PermitSettings;
 import org.spanroom.model.Term;
-import org.spanroom.model.Zone;
+import org.spanroom.model.permit.PermitSettings;
+import org.spanroom.model.permit.Zone;
 
 /**
  * Makes permit zones of the features of a layer of polygons.

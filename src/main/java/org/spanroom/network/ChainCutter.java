@@ -5,11 +5,11 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Duct;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
 import org.spanroom.model.ValueSource;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /**
  * Cuts one chain at its vaults. For use by one thread.
@@ -175,7 +175,8 @@ final class ChainCutter {
 
     private void span(Cut before, Cut after, double fromM, double toM) {
         List<ChainLink> pieces = chain.between(fromM, toM);
-        ChainLink lead = pieces.stream().min(Comparator.comparingInt(ChainLink::number)).orElseThrow();
+        ChainLink lead =
+                pieces.stream().min(Comparator.comparingInt(ChainLink::number)).orElseThrow();
         boolean back = lead.reversed();
         List<ChainLink> ordered = back ? reversed(pieces) : pieces;
         line.clear();

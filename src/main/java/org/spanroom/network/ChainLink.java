@@ -1,7 +1,7 @@
 package org.spanroom.network;
 
 import java.util.List;
-import org.spanroom.model.Route;
+import org.spanroom.model.network.Route;
 
 /**
  * A whole route as a link of a chain.

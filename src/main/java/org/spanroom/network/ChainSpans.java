@@ -1,8 +1,8 @@
 package org.spanroom.network;
 
 import java.util.List;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Span;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
 
 /** The spans that one chain of routes was cut into, in the order along it. Unmodifiable. */
 interface ChainSpans {

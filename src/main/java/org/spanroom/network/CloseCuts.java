@@ -12,7 +12,8 @@ import java.util.List;
  * vault that stands, so that the way through stays whole. The choice does not depend on the line's direction.
  */
 final class CloseCuts {
-    private static final Comparator<VaultCrossing> BY_RIGHT = Comparator.comparing((VaultCrossing pass) -> !pass.named())
+    private static final Comparator<VaultCrossing> BY_RIGHT = Comparator.comparing(
+                    (VaultCrossing pass) -> !pass.named())
             .thenComparingDouble(VaultCrossing::offsetM)
             .thenComparingInt(VaultCrossing::vault)
             .thenComparingDouble(VaultCrossing::cutFromM);

@@ -3,7 +3,7 @@ package org.spanroom.network;
 import java.util.Map;
 import java.util.concurrent.ConcurrentSkipListMap;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Vault;
 
 /** Collects which vaults gave way to which, so that a bank of many ducts is reported once. Safe for several threads. */
 final class CloseVaults implements CloseCuts.Sink {

@@ -1,6 +1,6 @@
 package org.spanroom.network;
 
-import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.network.NetworkSettings;
 
 /** What every thread of one run shares. */
 record CuttingContext(

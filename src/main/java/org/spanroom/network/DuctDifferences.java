@@ -3,10 +3,10 @@ package org.spanroom.network;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
 
 /** What differs between the attributes of two pieces of one duct. */
 final class DuctDifferences {

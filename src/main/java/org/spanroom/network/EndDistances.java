@@ -2,10 +2,10 @@ package org.spanroom.network;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.spanroom.model.EndDistanceCounts;
 import org.spanroom.model.Line;
-import org.spanroom.model.Route;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.EndDistanceCounts;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /** Counts how many ends of routes have a vault near, so that a snap tolerance can be chosen. */
 public final class EndDistances {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
-import org.spanroom.model.NetworkSettings;
+import org.spanroom.model.network.NetworkSettings;
 
 /**
  * Joins pieces of one duct that end at one place where no vault is.

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.spanroom.model.Line;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Vault;
 
 /** The outline of a vault in metres east and north of the vault's place, one closed ring for each part. */
 final class Footprint {

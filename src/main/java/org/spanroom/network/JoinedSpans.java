@@ -1,10 +1,10 @@
 package org.spanroom.network;
 
 import java.util.List;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 
 /**
  * Spans of several routes joined end to end. They have less in common than those of one route and keep their lines whole, but what

@@ -6,8 +6,8 @@ import java.util.stream.Collectors;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Route;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /** Words the findings of this stage, each with its place. Safe for several threads. */
 final class NetworkFindings {

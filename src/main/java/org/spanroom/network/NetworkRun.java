@@ -9,9 +9,9 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
 import org.spanroom.parallel.ParallelRanges;
 
 /**

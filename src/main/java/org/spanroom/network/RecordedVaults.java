@@ -6,10 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
 import org.spanroom.model.ValueSource;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
 
 /**
  * The vaults that the records name at the ends of routes, against those where the ends lie.
@@ -62,8 +62,9 @@ final class RecordedVaults {
                 }
             }
             OptionalInt reached = inTolerance ? OptionalInt.empty() : inReach(candidates, track, endM);
-            reached.ifPresent(vault -> decided.add(VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
-                    .asNamed()));
+            reached.ifPresent(
+                    vault -> decided.add(VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
+                            .asNamed()));
         }
         return decided;
     }

@@ -2,10 +2,10 @@ package org.spanroom.network;
 
 import java.util.List;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
 import org.spanroom.model.ValueSource;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
 
 /** Measures one route, finds where it comes by vaults, and reports what is wrong with it alone. For use by one thread. */
 final class RouteMatcher {

@@ -3,11 +3,11 @@ package org.spanroom.network;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 
 /**
  * The spans of one route, packed into about a hundred bytes each and put together when they are asked for: the vertices between its

@@ -4,10 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.LongConsumer;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Network;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 import org.spanroom.parallel.ParallelRanges;
 
 /**

@@ -1,9 +1,9 @@
 package org.spanroom.network;
 
 import java.util.Map;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanList;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanList;
 import org.spanroom.parallel.ParallelRanges;
 
 /** The spans of all chains, in the order of the chains, each under a name of its own. */

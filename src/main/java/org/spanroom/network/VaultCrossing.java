@@ -104,7 +104,8 @@ record VaultCrossing(
     }
 
     VaultCrossing asNamed() {
-        return new VaultCrossing(vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
+        return new VaultCrossing(
+                vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
     }
 
     /** Returns this pass on a line that begins {@code startM} before. */

@@ -106,7 +106,8 @@ final class VaultCrossingFinder implements IntConsumer {
             @Override
             public void beside(double from, double to, double nearFrom, double nearTo, double distanceM) {
                 sightings.sight(vault, distanceM);
-                hits.add(VaultCrossing.beside(vault, place(from), place(to), place(nearFrom), place(nearTo), distanceM));
+                hits.add(
+                        VaultCrossing.beside(vault, place(from), place(to), place(nearFrom), place(nearTo), distanceM));
             }
 
             @Override

@@ -6,7 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntConsumer;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Vault;
 
 /**
  * All vaults, where they lie, and which of them lie at one place.

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Vault;
-import org.spanroom.model.VaultUse;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultUse;
 
 /** What became of each vault. */
 final class VaultReport {

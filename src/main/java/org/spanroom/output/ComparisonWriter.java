@@ -2,7 +2,13 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.spanroom.model.SpanMove;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.output.columns.MoveColumns;
+import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.folder.OutputFolder;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.table.LayerOptions;
+import org.spanroom.output.text.CsvWriter;
 
 /** Writes what a comparison of two runs found, as a layer and as CSV, into a folder of its own. */
 public final class ComparisonWriter {

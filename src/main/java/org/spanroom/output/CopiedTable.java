@@ -5,6 +5,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
 
 /**
  * A table as an earlier run wrote it.

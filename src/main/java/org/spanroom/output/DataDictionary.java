@@ -9,6 +9,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.folder.OutputFolder;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Table;
 
 /** The document that explains every column of the results, made from the columns themselves. */
 final class DataDictionary {
@@ -122,7 +127,7 @@ final class DataDictionary {
         var text = new StringBuilder("| file | what |\n|---|---|\n");
         line(
                 text,
-                List.of(ResultFiles.GEOPACKAGE),
+                List.of(OutputFolder.GEOPACKAGE),
                 "the layers " + names(DataDictionary::isLayer) + " and the table " + names(entry -> !isLayer(entry)));
         for (ResultTable<?> entry : ResultTables.ALL) {
             List<String> files = entry.files(EnumSet.complementOf(EnumSet.of(OutputFormat.GEOPACKAGE)));

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.spanroom.finding.Finding;
+import org.spanroom.output.columns.FindingColumns;
 
 /** How many problems of the data a run found, by the words of the columns {@code severity} and {@code code}. */
 final class FindingTally {

@@ -1,6 +1,6 @@
 package org.spanroom.output;
 
-import org.spanroom.model.Network;
+import org.spanroom.model.network.Network;
 
 /**
  * The account of all drawn length, in metres on the ground.

@@ -12,9 +12,9 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.KnownPacking;
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.network.BoreShape;
 
 /**
  * A file that carries packings from one run to the next: lines of text, one a packing, under a heading with the version of

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.InputException;
+import org.spanroom.output.folder.OutputFolder;
 
 /**
  * What the record of an earlier run says of its inputs.
@@ -24,7 +25,7 @@ import org.spanroom.finding.InputException;
 public record RecordedRun(
         Path file, String version, NetworkLengths lengths, String outputCrs, List<RunRecord.Input> inputs) {
     /** Name of the GeoPackage in the folder of a run that wrote one. */
-    public static final String GEOPACKAGE = ResultFiles.GEOPACKAGE;
+    public static final String GEOPACKAGE = OutputFolder.GEOPACKAGE;
 
     private static final String NAME_A_RUN = "Name the folder of a run with --run.";
     private static final String RUN_AGAIN = "Make the run again with this version.";
@@ -71,11 +72,11 @@ public record RecordedRun(
      * @throws InputException if the run wrote none
      */
     public static Path geoPackage(Path folder) {
-        Path file = folder.resolve(ResultFiles.GEOPACKAGE);
+        Path file = folder.resolve(OutputFolder.GEOPACKAGE);
         if (!Files.isRegularFile(file)) {
             throw new InputException(
                     folder,
-                    "the run wrote no " + ResultFiles.GEOPACKAGE,
+                    "the run wrote no " + OutputFolder.GEOPACKAGE,
                     "Make the run again with GeoPackage among its formats.");
         }
         return file;

@@ -5,10 +5,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.Ranked;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RescoredSpan;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.Ranked;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.columns.RankConfidenceColumns;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.columns.StandingColumns;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
 
 /** The columns of the spans when another scoring is tried on them: all that it does not decide is as the run wrote it. */
 public final class RescoredColumns {
@@ -51,7 +58,8 @@ public final class RescoredColumns {
 
     /** What was simulated under the other scoring would mislead. */
     private static boolean isSimulated(Column<?> shown) {
-        return RankConfidenceColumns.all().stream().anyMatch(column -> column.name().equals(shown.name()));
+        return RankConfidenceColumns.all().stream()
+                .anyMatch(column -> column.name().equals(shown.name()));
     }
 
     private static Optional<Object> at(RescoredSpan span, int place) {

@@ -8,10 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.spanroom.model.CriterionInfo;
 import org.spanroom.model.Line;
-import org.spanroom.model.RankTotals;
-import org.spanroom.model.RescoredSpan;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.columns.StandingColumns;
+import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.folder.OutputFolder;
 
 /**
  * Writes a run under another scoring: the spans in their new order, and every table that no scoring changes as the earlier run wrote it.

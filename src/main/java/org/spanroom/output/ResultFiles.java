@@ -8,12 +8,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.folder.OutputFolder;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.shapefile.OptionalShapefile;
+import org.spanroom.output.shapefile.ShapefileFiles;
+import org.spanroom.output.table.LayerOptions;
+import org.spanroom.output.table.Table;
+import org.spanroom.output.table.TableFile;
+import org.spanroom.output.text.CsvFile;
+import org.spanroom.output.text.GeoJsonFile;
 import org.spanroom.parallel.OrderedWriter;
 
 /** The files of one run while they are written: for each table begun, a file of every format that holds it. */
-final class ResultFiles implements AutoCloseable {
-    static final String GEOPACKAGE = "spanroom.gpkg";
-
+public final class ResultFiles implements AutoCloseable {
     private final Path folder;
     private final OutputSettings settings;
     private final LayerOptions options;
@@ -38,14 +46,14 @@ final class ResultFiles implements AutoCloseable {
         this.spans = spans;
         this.options = new LayerOptions(settings.crs(), writtenAt);
         this.geoPackage = settings.formats().contains(OutputFormat.GEOPACKAGE)
-                ? Optional.of(new GeoPackageWriter(folder.resolve(GEOPACKAGE), options))
+                ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options))
                 : Optional.empty();
     }
 
     /** Returns the names of the files in which a format holds a table, the one that a user opens first. */
     static List<String> names(String table, OutputFormat format) {
         return switch (format) {
-            case GEOPACKAGE -> List.of(GEOPACKAGE);
+            case GEOPACKAGE -> List.of(OutputFolder.GEOPACKAGE);
             case CSV -> List.of(table + ".csv");
             case GEOJSON -> List.of(table + ".geojson");
             case SHAPEFILE -> ShapefileFiles.names(table);

@@ -3,10 +3,12 @@ package org.spanroom.output;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.LongConsumer;
-import org.spanroom.model.RankTotals;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.SpanList;
+import org.spanroom.model.network.SpanList;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.TableBatch;
 import org.spanroom.parallel.OrderedWriter;
 
 /**

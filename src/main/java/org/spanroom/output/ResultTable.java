@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import org.spanroom.model.OutputFormat;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.Table;
 
 /**
  * One table of results: its columns, where its rows come from, and which formats hold it. Whatever writes, documents or reads back

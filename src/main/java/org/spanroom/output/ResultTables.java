@@ -6,7 +6,15 @@ import static org.spanroom.model.OutputFormat.SHAPEFILE;
 
 import java.util.List;
 import org.spanroom.finding.Finding;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.BendColumns;
+import org.spanroom.output.columns.BendRow;
+import org.spanroom.output.columns.FieldCheckColumns;
+import org.spanroom.output.columns.FindingColumns;
+import org.spanroom.output.columns.PermitRow;
+import org.spanroom.output.columns.PullRow;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.VaultColumns;
 
 /** The tables of results: the one list that writers, the data dictionary, the record of a run and readers of earlier runs follow. */
 public final class ResultTables {

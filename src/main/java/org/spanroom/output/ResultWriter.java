@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongConsumer;
 import java.util.stream.Stream;
+import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.folder.OutputFolder;
 
 /**
  * Writes the results of a run into a folder of its own: layers, CSV and the run's record.

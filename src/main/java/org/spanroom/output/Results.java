@@ -2,9 +2,9 @@ package org.spanroom.output;
 
 import java.util.List;
 import org.spanroom.finding.Finding;
-import org.spanroom.model.FieldCheck;
-import org.spanroom.model.Network;
-import org.spanroom.model.RankedSpans;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.rank.RankedSpans;
 
 /**
  * All that a run hands over for writing.

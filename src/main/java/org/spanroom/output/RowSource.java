@@ -2,7 +2,8 @@ package org.spanroom.output;
 
 import java.util.List;
 import java.util.function.Function;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.StandingColumns;
 
 /**
  * Where the rows of a table of results come from.

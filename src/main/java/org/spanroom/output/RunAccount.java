@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.spanroom.model.RankTotals;
+import org.spanroom.model.rank.RankTotals;
 
 /**
  * What the record of a run says of its results.

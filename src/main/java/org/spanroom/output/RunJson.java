@@ -15,7 +15,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.spanroom.model.RankTotals;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.output.folder.OutputException;
 
 /** The record of a run, {@code run.json}: what went in, how, and what came out, in an order that never changes. */
 final class RunJson {

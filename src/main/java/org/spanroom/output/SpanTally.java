@@ -2,10 +2,10 @@ package org.spanroom.output;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.spanroom.model.Exclusion;
-import org.spanroom.model.RankTotals;
-import org.spanroom.model.Ranked;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.Ranked;
+import org.spanroom.model.rank.RankedSpan;
 
 /** Counts the spans that pass, row by row. For one thread. */
 final class SpanTally {

@@ -1,6 +1,10 @@
 package org.spanroom.output;
 
 import java.util.List;
+import org.spanroom.output.table.OutputCrs;
+import org.spanroom.output.table.Table;
+import org.spanroom.output.table.TableBatch;
+import org.spanroom.output.table.TableFile;
 import org.spanroom.parallel.OrderedWriter;
 
 /**

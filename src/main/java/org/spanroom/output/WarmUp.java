@@ -2,6 +2,9 @@ package org.spanroom.output;
 
 import java.sql.SQLException;
 import java.util.Properties;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.table.Column;
 import org.spanroom.parallel.BackgroundTask;
 import org.sqlite.JDBC;
 

@@ -2,7 +2,7 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.spanroom.model.RankTotals;
+import org.spanroom.model.rank.RankTotals;
 
 /**
  * What a run left on the disk.

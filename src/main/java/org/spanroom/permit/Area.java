@@ -11,7 +11,7 @@ import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Location;
 import org.locationtech.jts.index.hprtree.HPRtree;
 import org.spanroom.model.Line;
-import org.spanroom.model.Zone;
+import org.spanroom.model.permit.Zone;
 
 /**
  * One polygon of a zone in a plane: which places it contains, and where its boundary cuts a straight step.

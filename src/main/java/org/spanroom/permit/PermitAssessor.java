@@ -7,14 +7,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.strtree.STRtree;
-import org.spanroom.model.PermitSettings;
-import org.spanroom.model.Permits;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
-import org.spanroom.model.ZoneKind;
-import org.spanroom.model.ZoneRule;
-import org.spanroom.model.ZoneTouch;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.PermitSettings;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneKind;
+import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.permit.ZoneTouch;
 
 /**
  * Finds the permit zones that a span and its vaults touch, for how many metres, and which permits follow. Safe for use by

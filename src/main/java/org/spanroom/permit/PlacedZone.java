@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.locationtech.jts.geom.Envelope;
 import org.spanroom.model.Line;
-import org.spanroom.model.Stretch;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
-import org.spanroom.model.ZoneKind;
-import org.spanroom.model.ZoneTouch;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.Stretch;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneKind;
+import org.spanroom.model.permit.ZoneTouch;
 
 /**
  * A zone made ready for many spans: its polygons in the planes of the spans, its rule, its extent. Safe for use by several threads.

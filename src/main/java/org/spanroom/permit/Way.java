@@ -3,8 +3,8 @@ package org.spanroom.permit;
 import java.util.ArrayList;
 import java.util.List;
 import org.spanroom.model.Line;
-import org.spanroom.model.Span;
-import org.spanroom.model.Stretch;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.permit.Stretch;
 
 /**
  * The way of one span, and the places of its two vaults, in a plane.

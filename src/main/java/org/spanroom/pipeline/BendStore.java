@@ -6,11 +6,11 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.bend.BendFinder;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Bend;
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Bends;
 import org.spanroom.model.Line;
-import org.spanroom.model.Span;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
 
 /**
  * The bends of all spans of a run, each found once, since they are the dearest thing to find out about a span; held packed.

@@ -5,8 +5,8 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.InputData;
-import org.spanroom.model.EndDistanceCounts;
-import org.spanroom.model.Network;
+import org.spanroom.model.network.EndDistanceCounts;
+import org.spanroom.model.network.Network;
 import org.spanroom.network.EndDistances;
 
 /** Inputs and spans only: what the data is worth before anything is computed from it. */

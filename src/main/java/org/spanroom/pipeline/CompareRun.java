@@ -19,14 +19,14 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
 import org.spanroom.model.Line;
-import org.spanroom.model.SpanMove;
-import org.spanroom.model.Standing;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.model.rank.Standing;
 import org.spanroom.output.ComparisonWriter;
-import org.spanroom.output.LayerOptions;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.ResultTables;
 import org.spanroom.output.RunRecord;
-import org.spanroom.output.StandingColumns;
+import org.spanroom.output.columns.StandingColumns;
+import org.spanroom.output.table.LayerOptions;
 import org.spanroom.rank.Comparison;
 
 /** Two runs side by side: which spans moved, and why. */
@@ -72,7 +72,7 @@ public final class CompareRun {
      * Compares and writes.
      *
      * @throws org.spanroom.finding.InputException if one of the folders holds no run with a GeoPackage
-     * @throws org.spanroom.output.OutputException if the results cannot be written
+     * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public CompareSummary run(Path folder, boolean overwrite, Instant writtenAt) {
         ComparisonWriter.check(folder, overwrite);

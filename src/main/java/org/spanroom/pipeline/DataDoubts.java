@@ -5,9 +5,9 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.PullChoice;
-import org.spanroom.model.Span;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.rank.Assessment;
 
 /** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
 final class DataDoubts {

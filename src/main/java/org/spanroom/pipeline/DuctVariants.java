@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.spanroom.config.AssumedValues;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.Service;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
 
 /** Ducts as they may be where sizes were assumed, or where a cable more lies in them than the records say. */
 final class DuctVariants {

@@ -7,12 +7,12 @@ import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
-import org.spanroom.input.FileDigest;
 import org.spanroom.input.InputData;
-import org.spanroom.model.SpanExplanation;
+import org.spanroom.input.layer.FileDigest;
+import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
-import org.spanroom.output.Text;
+import org.spanroom.output.table.Text;
 
 /**
  * Everything about one span of an earlier run: calculated again from the same files with the same config, which the run's record

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
-import org.spanroom.model.SpanFigures;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.rank.SpanFigures;
 
 /**
  * The least memory in which a network can be assessed and written, so that a run that cannot succeed ends before most of its work

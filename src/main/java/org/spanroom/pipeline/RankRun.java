@@ -16,14 +16,14 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
-import org.spanroom.model.FieldCheck;
-import org.spanroom.model.Network;
-import org.spanroom.output.OutputFolder;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
 
@@ -48,7 +48,7 @@ public final class RankRun {
      * @param version of the program, for the record
      * @param startedAt for the record; nothing else depends on it
      * @throws org.spanroom.finding.InputException if an input cannot be used
-     * @throws org.spanroom.output.OutputException if results cannot be written
+     * @throws org.spanroom.output.folder.OutputException if results cannot be written
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());

@@ -3,9 +3,9 @@ package org.spanroom.pipeline;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.finding.FindingCode;
-import org.spanroom.model.Network;
-import org.spanroom.model.RankTotals;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.WrittenResults;
 
 /**

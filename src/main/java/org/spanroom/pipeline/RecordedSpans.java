@@ -8,11 +8,11 @@ import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.RecordedRow;
 import org.spanroom.input.RecordedTable;
-import org.spanroom.model.RecordedStanding;
+import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.ResultTables;
-import org.spanroom.output.StandingColumns;
-import org.spanroom.output.RankConfidenceColumns;
+import org.spanroom.output.columns.RankConfidenceColumns;
+import org.spanroom.output.columns.StandingColumns;
 
 /** Finds what the results of a run say of one span. */
 final class RecordedSpans {

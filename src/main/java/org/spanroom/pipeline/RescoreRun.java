@@ -16,9 +16,9 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.RescoredSpan;
-import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
@@ -26,9 +26,9 @@ import org.spanroom.output.RescoredWriter;
 import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.RunRecord;
-import org.spanroom.output.Shape;
-import org.spanroom.output.StandingColumns;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.output.columns.StandingColumns;
+import org.spanroom.output.table.Shape;
 import org.spanroom.rank.Rescoring;
 
 /**
@@ -61,7 +61,7 @@ public final class RescoreRun {
      * @param scoring a file of scoring, as the config's section
      * @param options puts what the user asks for into the config of the earlier run: where results go and how they are written
      * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not work out
-     * @throws org.spanroom.output.OutputException if the results cannot be written
+     * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public RescoreSummary run(Path scoring, UnaryOperator<RunConfig> options, boolean overwrite, Instant writtenAt) {
         RecordedRun earlier = RecordedRun.read(from);

@@ -4,10 +4,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
-import org.spanroom.output.Text;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Route;
+import org.spanroom.output.table.Text;
 
 /**
  * The routes that one span depends on, of all that were read.

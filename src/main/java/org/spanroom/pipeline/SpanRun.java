@@ -8,7 +8,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
 import org.spanroom.input.InputRecord;
-import org.spanroom.model.Network;
+import org.spanroom.model.network.Network;
 import org.spanroom.network.SpanCutter;
 
 /** The first half of every run: inputs, and the spans that they fall into. */

@@ -3,17 +3,17 @@ package org.spanroom.pull;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.Set;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.PullAssumption;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Service;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.PullAssumption;
+import org.spanroom.model.pull.PullSettings;
 
 /** What the calculation of one span rests on without having been measured. */
 final class Assumptions {

@@ -5,8 +5,8 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.spanroom.model.LimitKind;
-import org.spanroom.model.LimitUse;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.LimitUse;
 
 /** What becomes of the limits of one pull as they are calculated. */
 interface LimitSink {

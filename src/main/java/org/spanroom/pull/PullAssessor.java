@@ -3,17 +3,17 @@ package org.spanroom.pull;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Friction;
-import org.spanroom.model.LimitKind;
-import org.spanroom.model.PullAssessment;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.PullTrace;
-import org.spanroom.model.Span;
-import org.spanroom.model.Unrecoverable;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.pull.PullSettings;
+import org.spanroom.model.pull.PullTrace;
 
 /**
  * Calculates the forces of pulling each innerduct of a span off its live cable, from either end, and the limits they use.

@@ -1,11 +1,11 @@
 package org.spanroom.pull;
 
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.LimitKind;
-import org.spanroom.model.PullLimits;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanEnd;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.PullLimits;
+import org.spanroom.model.pull.PullSettings;
 
 /**
  * One span, pulled through towards one of its ends, with the limits that its pulls meet on the way.

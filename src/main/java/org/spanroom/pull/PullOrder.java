@@ -3,12 +3,12 @@ package org.spanroom.pull;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.PullReason;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Service;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.pull.PullReason;
+import org.spanroom.model.pull.PullSettings;
 
 /**
  * The innerducts of a duct in the order in which they are pulled, each with its load in its turn.
@@ -51,7 +51,7 @@ final class PullOrder {
     /**
      * Returns the turns of the innerducts that come out.
      *
-     * @param out how many, the first in the order of {@link org.spanroom.model.Contents#innerductsByOrderOut}
+     * @param out how many, the first in the order of {@link org.spanroom.model.network.Contents#innerductsByOrderOut}
      */
     static List<Turn> of(Duct duct, PullSettings settings, int out) {
         return new PullOrder(duct, settings, out).turns();

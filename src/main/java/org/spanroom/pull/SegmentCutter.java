@@ -1,10 +1,10 @@
 package org.spanroom.pull;
 
 import java.util.Arrays;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Span;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.PullSettings;
 
 /**
  * Cuts a span into the straights and bends that it is pulled through, from its end A.

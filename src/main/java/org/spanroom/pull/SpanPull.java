@@ -2,18 +2,18 @@ package org.spanroom.pull;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.spanroom.model.Bends;
-import org.spanroom.model.EndPull;
-import org.spanroom.model.Friction;
-import org.spanroom.model.FrictionUse;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.LimitUse;
-import org.spanroom.model.PullForces;
-import org.spanroom.model.PullOutcome;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.PullTrace;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanEnd;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.EndPull;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.LimitUse;
+import org.spanroom.model.pull.PullForces;
+import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.pull.PullSettings;
+import org.spanroom.model.pull.PullTrace;
 
 /** The calculation of one span: its path toward either end, and its innerducts in the order of pulling. */
 final class SpanPull {

@@ -1,7 +1,7 @@
 package org.spanroom.pull;
 
-import org.spanroom.model.FrictionSet;
-import org.spanroom.model.PullForces;
+import org.spanroom.model.pull.FrictionSet;
+import org.spanroom.model.pull.PullForces;
 
 /**
  * The two passes over one way: the cables' tension from the pulling end back to the anchor, then that of the whole body,

@@ -1,9 +1,9 @@
 package org.spanroom.pull;
 
-import org.spanroom.model.Cable;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.PullSettings;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.pull.PullSettings;
 
 /**
  * Weights per metre of a duct's contents, in air or in water.

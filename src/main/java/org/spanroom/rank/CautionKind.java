@@ -6,14 +6,14 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Caution;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.LimitKind;
-import org.spanroom.model.PullAssessment;
-import org.spanroom.model.PullChoice;
-import org.spanroom.model.SpanEnd;
 import org.spanroom.model.Term;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.rank.Caution;
 
 /**
  * A caution: its words, and when it is given. The lower-case name is its word in columns; cautions are listed in this order.

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.spanroom.model.SpanMove;
-import org.spanroom.model.Standing;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.model.rank.Standing;
 
 /**
  * Finds which spans have another rank in a second run than in a first, and which parts of their scores explain it.

@@ -2,9 +2,9 @@ package org.spanroom.rank;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.Effort;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.CriterionInfo;
 
 /**
  * An absolute quantity of a span that its score judges: its unit, the column that shows it, and how it is found. The lower-case name

@@ -4,11 +4,11 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanList;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanList;
 
 /**
  * The empty ducts of all banks, by bank and the two vaults between which they lie, whichever way they are drawn.

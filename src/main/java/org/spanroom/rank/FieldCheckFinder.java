@@ -6,12 +6,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.model.Answer;
-import org.spanroom.model.FieldCheck;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanEnd;
-import org.spanroom.model.Unknown;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.Unknown;
 
 /**
  * Finds what to go and measure first.

@@ -4,11 +4,11 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Exclusion;
-import org.spanroom.model.PullOutcome;
-import org.spanroom.model.Service;
-import org.spanroom.model.Unrecoverable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.rank.Exclusion;
 
 /**
  * A gate: the reason that keeps a span out of the ranking, when it holds, and what that answer rests on. The lower-case name is the

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Caution;
-import org.spanroom.model.Exclusion;
-import org.spanroom.model.GateAnswer;
-import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.Verdict;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Caution;
+import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.GateAnswer;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.model.rank.Verdict;
 
 /** Asks every gate and every caution about a span, also after one holds, and says which gates are shut. */
 final class Gates {

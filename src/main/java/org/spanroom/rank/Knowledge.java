@@ -2,12 +2,12 @@ package org.spanroom.rank;
 
 import java.util.Map;
 import java.util.TreeMap;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Duct;
-import org.spanroom.model.KnowledgeSettings;
-import org.spanroom.model.Service;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.rank.KnowledgeSettings;
 
 /**
  * How well a span is known: of all weights, the share that is recorded, in percent.

@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.spanroom.model.Answer;
-import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.rank.ScoringSettings;
 
 /** What the quantities of criteria go by: what the settings say of vaults and records. Nothing but the span itself enters. */
 final class Quantities {

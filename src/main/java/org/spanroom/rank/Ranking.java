@@ -6,18 +6,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Caution;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.FrictionUse;
-import org.spanroom.model.GateAnswer;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Score;
-import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.SpanList;
-import org.spanroom.model.UncertaintySettings;
-import org.spanroom.model.Verdict;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.network.SpanList;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Caution;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.GateAnswer;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.Score;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.model.rank.UncertaintySettings;
+import org.spanroom.model.rank.Verdict;
 
 /**
  * Puts assessed spans in order of their score, those that a gate excludes last.

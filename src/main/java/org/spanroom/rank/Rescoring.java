@@ -5,12 +5,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.RescoredSpan;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Score;
-import org.spanroom.model.ScoringSettings;
-import org.spanroom.model.Verdict;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.model.rank.Score;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.model.rank.Verdict;
 
 /** Another scoring for spans whose quantities, and reasons against them, are known already. */
 public final class Rescoring {

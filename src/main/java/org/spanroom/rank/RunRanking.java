@@ -2,10 +2,10 @@ package org.spanroom.rank;
 
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.spanroom.model.Verdict;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Exclusion;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.Verdict;
 
 /** A ranking of the spans of one run, of which any may be looked at again. Safe for use by several threads. */
 public final class RunRanking {

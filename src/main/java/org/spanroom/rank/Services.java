@@ -1,10 +1,10 @@
 package org.spanroom.rank;
 
 import java.util.List;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.Service;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
 
 /** Looks for a service among the cables of a duct without making a list of them: millions of spans are asked. */
 final class Services {

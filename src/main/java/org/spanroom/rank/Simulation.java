@@ -1,7 +1,7 @@
 package org.spanroom.rank;
 
 import java.util.List;
-import org.spanroom.model.UncertaintySettings;
+import org.spanroom.model.rank.UncertaintySettings;
 
 /**
  * Simulates the score of one span under uncertain inputs.

@@ -3,14 +3,14 @@ package org.spanroom.rank;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Circumstances;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Room;
-import org.spanroom.model.Service;
-import org.spanroom.model.Span;
-import org.spanroom.model.Unrecoverable;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Circumstances;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.rank.Assessment;
 
 /** All that a gate or a caution may look at: one span as assessed, the empty ducts beside it, and the rules of the run. */
 record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {

@@ -2,13 +2,13 @@ package org.spanroom.rank;
 
 import java.util.Optional;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.FrictionUse;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.PullOutcome;
-import org.spanroom.model.SpanEnd;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.rank.Assessment;
 
 /**
  * The end that innerducts come out at once it is known where a live cable can be held.

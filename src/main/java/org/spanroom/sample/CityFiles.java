@@ -1,9 +1,9 @@
 package org.spanroom.sample;
 
 import java.nio.file.Path;
-import org.spanroom.output.CsvWriter;
-import org.spanroom.output.GeoPackageWriter;
-import org.spanroom.output.RowWriter;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.table.RowWriter;
+import org.spanroom.output.text.CsvWriter;
 
 /** The files of one city, written as features come. */
 final class CityFiles implements CitySink, AutoCloseable {

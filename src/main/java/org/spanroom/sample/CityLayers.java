@@ -4,11 +4,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import org.spanroom.crs.ReferenceSystem;
-import org.spanroom.output.GeoJsonWriter;
-import org.spanroom.output.GeoPackageWriter;
-import org.spanroom.output.LayerOptions;
-import org.spanroom.output.RowWriter;
-import org.spanroom.output.ShapefileWriter;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.shapefile.ShapefileWriter;
+import org.spanroom.output.table.LayerOptions;
+import org.spanroom.output.table.RowWriter;
+import org.spanroom.output.text.GeoJsonWriter;
 
 /**
  * The routes and the vaults layer of one format.

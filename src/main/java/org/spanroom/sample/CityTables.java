@@ -2,9 +2,9 @@ package org.spanroom.sample;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.spanroom.output.Column;
-import org.spanroom.output.GeometryKind;
-import org.spanroom.output.Table;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Table;
 
 /** The layers and tables that the city is written as. */
 final class CityTables {
@@ -90,8 +90,7 @@ final class CityTables {
                         Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
                         Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
                         Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ListedItem::catalog),
-                        Column.text(
-                                "may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove)));
+                        Column.text("may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove)));
     }
 
     static Table<KnownFault> faults() {

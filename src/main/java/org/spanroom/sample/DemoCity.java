@@ -5,7 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.spanroom.output.OutputException;
+import org.spanroom.output.folder.OutputException;
 
 /**
  * The invented city of Tidemarrow, far out in the open ocean, at any size: ducts, vaults, what lies in the ducts, and the

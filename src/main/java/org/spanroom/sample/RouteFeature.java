@@ -2,7 +2,7 @@ package org.spanroom.sample;
 
 import java.util.List;
 import org.spanroom.model.Line;
-import org.spanroom.output.Shape;
+import org.spanroom.output.table.Shape;
 
 /**
  * One feature of the routes layer.

@@ -2,7 +2,7 @@ package org.spanroom.sample;
 
 import java.util.Locale;
 import java.util.function.Function;
-import org.spanroom.output.Column;
+import org.spanroom.output.table.Column;
 
 /** The fields of the routes layer, in the order of its columns. */
 enum RouteField {

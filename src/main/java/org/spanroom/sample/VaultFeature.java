@@ -1,7 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.OptionalDouble;
-import org.spanroom.output.Shape;
+import org.spanroom.output.table.Shape;
 
 /**
  * One feature of the vaults layer, in the city's plane.

@@ -26,8 +26,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.Rate;
-import org.spanroom.model.RateOverride;
+import org.spanroom.model.effort.Rate;
+import org.spanroom.model.effort.RateOverride;
 
 /** Holds the code to the map of packages, to libraries that stay behind their doors, and to units in names. */
 class ArchitectureTest {
@@ -52,6 +52,32 @@ class ArchitectureTest {
             finding  ->
             model    ->
             parallel ->
+            """;
+
+    /** The rooms of the larger packages; each uses lines below its own only, so there is no circle. */
+    private static final String ROOMS = """
+            input             -> input.shapefile input.geopackage input.geojson input.fields input.layer
+            input.shapefile   -> input.layer
+            input.geopackage  -> input.layer
+            input.geojson     -> input.layer
+            input.fields      -> input.layer
+            input.layer       ->
+            output.explain    -> output.columns output.table
+            output            -> output.text output.shapefile output.geopackage output.columns output.table output.folder
+            output.text       -> output.table
+            output.shapefile  -> output.table output.folder
+            output.geopackage -> output.table output.folder
+            output.columns    -> output.table
+            output.table      -> output.folder
+            output.folder     ->
+            model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
+            model.pull        -> model.network model
+            model.effort      -> model.network model.permit model
+            model.bore        -> model.network model
+            model.network     -> model.permit model
+            model.permit      -> model
+            model.bend        -> model
+            model             ->
             """;
 
     /** The units that a double may carry in its name; a ratio, a score and a count-like weight have a word of their own. */
@@ -84,6 +110,44 @@ class ArchitectureTest {
                 .check(code);
     }
 
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("roomLines")
+    void roomUsesOnlyRoomsThatTheMapAllows(String line) {
+        String room = left(line);
+        Set<String> allowed = right(line);
+        allowed.add(room);
+
+        noClasses()
+                .that()
+                .resideInAPackage(ROOT + "." + room)
+                .should()
+                .dependOnClassesThat(DescribedPredicate.describe(
+                        "in rooms of the same package other than " + allowed,
+                        used -> stage(used).equals(hall(room)) && !allowed.contains(room(used))))
+                .allowEmptyShould(true)
+                .check(code);
+    }
+
+    @Test
+    void noRoomUsesOneAboveItself() {
+        List<String> rooms = roomLines().map(ArchitectureTest::left).toList();
+
+        assertThat(roomLines())
+                .allSatisfy(line -> assertThat(rooms.subList(0, rooms.indexOf(left(line)) + 1))
+                        .doesNotContainAnyElementsOf(right(line)));
+    }
+
+    @Test
+    void everyRoomIsOnTheMap() {
+        List<String> rooms = roomLines().map(ArchitectureTest::left).toList();
+        Set<String> halls =
+                new TreeSet<>(rooms.stream().map(ArchitectureTest::hall).toList());
+
+        assertThat(code.stream())
+                .filteredOn(used -> halls.contains(stage(used)) || room(used).contains("."))
+                .allSatisfy(used -> assertThat(rooms).contains(room(used)));
+    }
+
     @Test
     void everyPackageIsOnTheMap() {
         var onMap = new TreeMap<String, String>();
@@ -95,7 +159,7 @@ class ArchitectureTest {
 
     @Test
     void theGuideShowsTheSameMap() throws IOException {
-        assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains(MAP.strip());
+        assertThat(Files.readString(Path.of("DEVELOPERS.md"))).contains(MAP.strip(), ROOMS.strip());
     }
 
     @Test
@@ -155,6 +219,30 @@ class ArchitectureTest {
 
     static Stream<String> mapLines() {
         return MAP.lines().filter(line -> !line.isBlank());
+    }
+
+    static Stream<String> roomLines() {
+        return ROOMS.lines().filter(line -> !line.isBlank());
+    }
+
+    private static String left(String line) {
+        return line.split("->", -1)[0].strip();
+    }
+
+    private static Set<String> right(String line) {
+        Set<String> names =
+                new TreeSet<>(List.of(line.split("->", -1)[1].strip().split(" +", -1)));
+        names.remove("");
+        return names;
+    }
+
+    private static String hall(String room) {
+        return room.split("\\.", -1)[0];
+    }
+
+    private static String room(JavaClass used) {
+        String name = used.getPackageName();
+        return name.startsWith(ROOT + ".") ? name.substring(ROOT.length() + 1) : "";
     }
 
     private static void onlyIn(String stages, String... libraries) {

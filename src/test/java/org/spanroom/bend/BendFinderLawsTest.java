@@ -12,10 +12,10 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bend;
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Bends;
 import org.spanroom.model.Line;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bend.Bends;
 
 /** What must hold for the bends of any line, however it lies. */
 class BendFinderLawsTest {

@@ -9,9 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bend.Turn;
 import org.spanroom.model.Line;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bend.Turn;
 
 /** Shapes whose bends are known by construction. */
 class BendFinderTest {

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Duct;
-import org.spanroom.model.KnownPacking;
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.network.Duct;
 
 class KnownPackingTest {
     private static final List<Duct> DUCTS = Stream.of(2.047, 3.042, 3.998, 4.05)

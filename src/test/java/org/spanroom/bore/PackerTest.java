@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.corpus.PublishedPackings;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.network.BoreShape;
 
 class PackerTest {
     private static final double IN = 25.4;

@@ -18,10 +18,10 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.corpus.PublishedPackings;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Duct;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.Room;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Duct;
 
 /**
  * Measures the packing and writes the figures to {@code target/packing-quality.md}.

@@ -15,16 +15,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.Room;
-import org.spanroom.model.RoomSettings;
-import org.spanroom.model.Service;
-import org.spanroom.model.Unrecoverable;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Unrecoverable;
 
 class RoomAssessorTest {
     private static final double IN = 25.4;

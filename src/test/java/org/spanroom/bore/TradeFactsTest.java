@@ -13,17 +13,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Catalog;
-import org.spanroom.model.Catalog.InnerductSize;
-import org.spanroom.model.Catalog.OuterDuct;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.PackingOutcome;
-import org.spanroom.model.Room;
-import org.spanroom.model.Service;
+import org.spanroom.model.bore.Catalog;
+import org.spanroom.model.bore.Catalog.InnerductSize;
+import org.spanroom.model.bore.Catalog.OuterDuct;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
 
 /** What the trade says of ducts, held against every duct of that size in the shipped catalogue. */
 class TradeFactsTest {

@@ -13,9 +13,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
-import org.spanroom.model.Catalog;
-import org.spanroom.model.RoomSettings;
 import org.spanroom.model.Term;
+import org.spanroom.model.bore.Catalog;
+import org.spanroom.model.bore.RoomSettings;
 
 class CatalogConfigTest {
     @TempDir

@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.finding.InputException;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.Surface;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.Surface;
+import org.spanroom.model.permit.ZoneRule;
 
 class ConfigReaderTest {
     @TempDir

@@ -12,14 +12,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.Amounts;
-import org.spanroom.model.Effort;
-import org.spanroom.model.EffortStep;
-import org.spanroom.model.Permits;
-import org.spanroom.model.RateKey;
-import org.spanroom.model.RuledPart;
-import org.spanroom.model.SharedShift;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.effort.Amounts;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.SharedShift;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.RuledPart;
+import org.spanroom.model.permit.ZoneRule;
 
 class SiteWorkTest {
     /** Common practice, no source: one 600-ft span, three innerducts out, three 3-cell sleeves in, about six hours on site. */

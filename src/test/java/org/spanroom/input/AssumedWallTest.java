@@ -12,9 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Duct;
-import org.spanroom.model.SizeSource;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.SizeSource;
 
 /** The wall of innerducts: recorded before the recorded SDR, those before the assumed wall, and that before the assumed SDR. */
 class AssumedWallTest {

@@ -16,12 +16,14 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.SizeSource;
+import org.spanroom.input.fields.ContentsTable;
+import org.spanroom.input.fields.ContentsTableReader;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.SizeSource;
 
 /** Sizes that the data gives by the name of a catalogue row, in attributes and in the contents table. */
 class CatalogInputTest {
@@ -247,7 +249,7 @@ class CatalogInputTest {
         assertThat(innerduct.outsideDiameterMm()).isCloseTo(1.315 * 25.4, within(1e-9));
         assertThat(innerduct.wallMm()).isCloseTo(0.120 * 25.4, within(1e-9));
         assertThat(innerduct.cables())
-                .containsExactly(new Cable("c1", 15.2, 0.19, org.spanroom.model.Service.LIVE, false));
+                .containsExactly(new Cable("c1", 15.2, 0.19, org.spanroom.model.network.Service.LIVE, false));
         assertThat(listed.contents().looseCables()).extracting(Cable::mayMove).containsExactly(true);
         assertThat(listed.assumed()).isEmpty();
         assertThat(listed.catalogUse().rows()).containsExactly("288 fibres", "sdr11 1 in");

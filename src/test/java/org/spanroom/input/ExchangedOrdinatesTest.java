@@ -23,7 +23,10 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.input.SourceGeometry.Kind;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.input.layer.SourceGeometry.Kind;
 import org.spanroom.model.Line;
 import org.spanroom.testing.OpenData;
 

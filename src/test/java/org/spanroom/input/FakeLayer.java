@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.input.SourceGeometry.Kind;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.input.layer.SourceGeometry.Kind;
 
 /** A layer held in memory. */
 final class FakeLayer implements LayerSource {

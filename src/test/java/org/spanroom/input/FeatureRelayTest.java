@@ -14,6 +14,10 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 
 class FeatureRelayTest {
     @ParameterizedTest(name = "{0} features on {1} threads")

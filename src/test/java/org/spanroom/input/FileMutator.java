@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Random;
 
 /** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can lie. */
-final class FileMutator {
+public final class FileMutator {
     private static final int[] WORDS = {
         0,
         1,
@@ -69,7 +69,7 @@ final class FileMutator {
 
     private FileMutator() {}
 
-    static byte[] mutated(byte[] bytes, Random random) {
+    public static byte[] mutated(byte[] bytes, Random random) {
         byte[] changed = random.nextInt(6) == 0 ? Arrays.copyOf(bytes, random.nextInt(bytes.length)) : bytes.clone();
         for (int change = random.nextInt(6); change >= 0 && changed.length > 0; change--) {
             changed = once(changed, random);

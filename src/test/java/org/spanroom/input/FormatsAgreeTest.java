@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.testing.ExternalTool;
 
 /** Files that GDAL's ogr2ogr writes: the same data in every format is the same layer. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.List;
+import org.spanroom.input.shapefile.MemoBytes;
 
 /** Writes small valid files for a coverage-guided fuzzer to begin with, a folder for each reader. */
 public final class FuzzSeeds {

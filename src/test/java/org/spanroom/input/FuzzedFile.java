@@ -19,13 +19,15 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.fields.ContentsTableReader;
+import org.spanroom.input.layer.LayerSource;
 import org.spanroom.model.Term;
 
 /**
  * Bytes from a fuzzer or a mutator, read as a file: all that may come of it are results and findings, or the one exception for
  * unusable files, whose message is one line that names the file.
  */
-final class FuzzedFile {
+public final class FuzzedFile {
     private static final List<String> SHAPEFILE = List.of("a.shp", "a.shx", "a.dbf", "a.dbt");
     private static final RunConfig DEFAULTS = ShippedConfig.get();
     private static final FieldMap ROUTE_FIELDS = new FieldMap(
@@ -88,7 +90,7 @@ final class FuzzedFile {
     }
 
     /** Reads a file as any layer, then as routes, as vaults and as zones, whatever it is. */
-    static void read(Path file) {
+    public static void read(Path file) {
         endsWell(file, () -> readWithAllFields(file));
         for (String role : List.of("routes", "vaults", "zones")) {
             endsWell(file, () -> new InputReader(config(file, role), new FindingLog()).read());

@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Hard cases in Shapefiles. */
-final class HardShapes {
-    static final String DEGREES = "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,"
+public final class HardShapes {
+    public static final String DEGREES = "GEOGCS[\"GCS_WGS_1984\",DATUM[\"D_WGS_1984\",SPHEROID[\"WGS_1984\",6378137.0,"
             + "298.257223563]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]]";
     private static final double[][] LINE = {{-30, 40, -30, 40.001}};
     private static final double[][] RING = {{-30, 40, -30, 40.001, -29.999, 40.001, -30, 40}};

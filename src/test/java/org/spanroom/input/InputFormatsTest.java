@@ -16,7 +16,7 @@ import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Route;
+import org.spanroom.model.network.Route;
 import org.spanroom.testing.ExternalTool;
 import org.spanroom.testing.OpenData;
 

@@ -20,15 +20,17 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
-import org.spanroom.input.SourceGeometry.Kind;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Route;
-import org.spanroom.model.Service;
+import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.input.layer.SourceGeometry.Kind;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Vault;
 
 class InputReaderTest {
     @TempDir

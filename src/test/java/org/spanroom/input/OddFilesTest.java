@@ -13,6 +13,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.LayerInfo;
+import org.spanroom.input.layer.LayerSource;
 import org.spanroom.testing.OpenData;
 
 /**

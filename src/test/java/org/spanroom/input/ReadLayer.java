@@ -8,21 +8,25 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 
 /** A layer read whole, with everything that was said about it, for tests to look at. */
-record ReadLayer(LayerHeader header, List<SourceFeature> features, long met, FindingLog findings) {
-    static ReadLayer of(Path file, String... wanted) {
+public record ReadLayer(LayerHeader header, List<SourceFeature> features, long met, FindingLog findings) {
+    public static ReadLayer of(Path file, String... wanted) {
         return of(file, Optional.empty(), List.of(wanted));
     }
 
     /** Reads every field that the header announces. */
-    static ReadLayer withAllFields(Path file) {
+    public static ReadLayer withAllFields(Path file) {
         try (LayerSource source = LayerSources.open(file, Optional.empty(), new FindingLog())) {
             return of(file, Optional.empty(), source.header().fields());
         }
     }
 
-    static ReadLayer of(Path file, Optional<String> layer, List<String> wanted) {
+    public static ReadLayer of(Path file, Optional<String> layer, List<String> wanted) {
         var findings = new FindingLog();
         try (LayerSource source = LayerSources.open(file, layer, findings)) {
             var features = new ArrayList<SourceFeature>();
@@ -32,32 +36,32 @@ record ReadLayer(LayerHeader header, List<SourceFeature> features, long met, Fin
     }
 
     /** Returns how many features were rejected with a finding. */
-    long rejected() {
+    public long rejected() {
         return findings.all().stream()
                 .filter(finding -> finding.code() == FindingCode.UNREADABLE_FEATURE
                         || finding.code() == FindingCode.BAD_COORDINATE)
                 .count();
     }
 
-    List<FindingCode> codes() {
+    public List<FindingCode> codes() {
         return findings.all().stream().map(finding -> finding.code()).toList();
     }
 
-    List<String> details() {
+    public List<String> details() {
         return findings.all().stream().map(finding -> finding.detail()).toList();
     }
 
     /** Returns the geometries as short texts. */
-    List<String> geometries() {
+    public List<String> geometries() {
         return features.stream().map(feature -> text(feature.geometry())).toList();
     }
 
-    List<List<Object>> values() {
+    public List<List<Object>> values() {
         return features.stream().<List<Object>>map(SourceFeature::values).toList();
     }
 
     /** Returns a geometry as text: kind, then each part's ordinates; "+" before a ring that starts a polygon. */
-    static String text(SourceGeometry geometry) {
+    public static String text(SourceGeometry geometry) {
         var parts = new StringJoiner(" ", geometry.kind() + (geometry.hasZ() ? " Z" : ""), "");
         parts.setEmptyValue(geometry.kind().toString());
         parts.add("");

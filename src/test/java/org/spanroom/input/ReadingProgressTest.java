@@ -20,6 +20,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry;
 
 class ReadingProgressTest {
     private static final SourceFeature ANY = new SourceFeature(

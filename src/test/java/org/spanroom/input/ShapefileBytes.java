@@ -12,20 +12,20 @@ import java.util.List;
 
 /** Writes small shapefiles byte by byte after the ESRI White Paper of July 1998, whole or wrong on purpose. */
 @SuppressWarnings("ByteBufferBackingArray") // every buffer here is allocated here
-final class ShapefileBytes {
+public final class ShapefileBytes {
     private final int type;
     private final List<byte[]> records = new ArrayList<>();
 
-    ShapefileBytes(int type) {
+    public ShapefileBytes(int type) {
         this.type = type;
     }
 
-    ShapefileBytes add(byte[] content) {
+    public ShapefileBytes add(byte[] content) {
         records.add(content);
         return this;
     }
 
-    byte[] shp() {
+    public byte[] shp() {
         int length =
                 100 + records.stream().mapToInt(content -> 8 + content.length).sum();
         ByteBuffer file = header(length);
@@ -35,7 +35,7 @@ final class ShapefileBytes {
         return file.array();
     }
 
-    byte[] shx() {
+    public byte[] shx() {
         ByteBuffer file = header(100 + 8 * records.size());
         int offset = 100;
         for (byte[] content : records) {
@@ -46,7 +46,7 @@ final class ShapefileBytes {
     }
 
     /** Writes .shp and .shx beside each other and returns the first. */
-    Path write(Path folder, String stem) throws IOException {
+    public Path write(Path folder, String stem) throws IOException {
         Files.write(folder.resolve(stem + ".shx"), shx());
         return Files.write(folder.resolve(stem + ".shp"), shp());
     }
@@ -59,7 +59,7 @@ final class ShapefileBytes {
     }
 
     /** A record of a type and whatever ordinates follow it. */
-    static byte[] point(int type, double... ordinates) {
+    public static byte[] point(int type, double... ordinates) {
         ByteBuffer content = little(4 + 8 * ordinates.length).putInt(type);
         for (double ordinate : ordinates) {
             content.putDouble(ordinate);
@@ -67,11 +67,11 @@ final class ShapefileBytes {
         return content.array();
     }
 
-    static byte[] nullShape() {
+    public static byte[] nullShape() {
         return little(4).putInt(0).array();
     }
 
-    static byte[] multiPoint(int type, double[] xy, double... heightsAndMeasures) {
+    public static byte[] multiPoint(int type, double[] xy, double... heightsAndMeasures) {
         ByteBuffer content = little(40 + 8 * xy.length + tail(heightsAndMeasures, xy.length / 2))
                 .putInt(type)
                 .position(36)
@@ -82,7 +82,7 @@ final class ShapefileBytes {
     }
 
     /** A line or polygon; after the parts come heights and measures, one a vertex, each list with its range before it. */
-    static byte[] parts(int type, double[][] parts, double... heightsAndMeasures) {
+    public static byte[] parts(int type, double[][] parts, double... heightsAndMeasures) {
         int vertices = 0;
         for (double[] part : parts) {
             vertices += part.length / 2;
@@ -131,7 +131,7 @@ final class ShapefileBytes {
      * A table of the given columns, each as "name type length decimals", and rows of texts that are padded to their
      * columns.
      */
-    static byte[] dbf(int languageByte, List<String> columns, byte[][]... rows) {
+    public static byte[] dbf(int languageByte, List<String> columns, byte[][]... rows) {
         var out = new ByteArrayOutputStream();
         int headerLength = 33 + 32 * columns.size();
         int rowLength = 1
@@ -170,7 +170,7 @@ final class ShapefileBytes {
     }
 
     /** A row of ASCII texts. */
-    static byte[][] row(String... cells) {
+    public static byte[][] row(String... cells) {
         byte[][] row = new byte[cells.length][];
         for (int i = 0; i < cells.length; i++) {
             row[i] = cells[i].getBytes(StandardCharsets.ISO_8859_1);

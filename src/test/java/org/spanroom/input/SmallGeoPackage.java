@@ -7,12 +7,13 @@ import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
+import org.spanroom.input.geopackage.GeoPackageCatalog;
 
 /** Writes small GeoPackages statement by statement after OGC 12-128r19, whole or wrong on purpose. */
-final class SmallGeoPackage implements AutoCloseable {
+public final class SmallGeoPackage implements AutoCloseable {
     private final Connection connection;
 
-    SmallGeoPackage(Path file) throws SQLException {
+    public SmallGeoPackage(Path file) throws SQLException {
         connection = DriverManager.getConnection("jdbc:sqlite:" + file);
         run("PRAGMA application_id = 1196444487");
         run("CREATE TABLE gpkg_spatial_ref_sys (srs_name TEXT, srs_id INTEGER PRIMARY KEY, organization TEXT,"
@@ -25,21 +26,21 @@ final class SmallGeoPackage implements AutoCloseable {
                 + " srs_id INTEGER, z INTEGER, m INTEGER)");
     }
 
-    void run(String sql) throws SQLException {
+    public void run(String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             statement.execute(sql);
         }
     }
 
     /** Registers a layer whose geometry column is geom. */
-    void register(String table, int srsId) throws SQLException {
+    public void register(String table, int srsId) throws SQLException {
         String name = "'" + table.replace("'", "''") + "'";
         run("INSERT INTO gpkg_contents VALUES (" + name + ", 'features', " + srsId + ")");
         run("INSERT INTO gpkg_geometry_columns VALUES (" + name + ", 'geom', 'POINT', " + srsId + ", 0, 0)");
     }
 
     /** Makes a layer of points with the columns fid, geom, name and truth. */
-    void pointLayer(String table, int srsId, int points) throws SQLException {
+    public void pointLayer(String table, int srsId, int points) throws SQLException {
         register(table, srsId);
         String quoted = GeoPackageCatalog.quoted(table);
         run("CREATE TABLE " + quoted + " (fid INTEGER PRIMARY KEY, geom BLOB, name TEXT, truth BOOLEAN)");
@@ -51,7 +52,7 @@ final class SmallGeoPackage implements AutoCloseable {
         connection.setAutoCommit(true);
     }
 
-    void insert(String table, Object... values) throws SQLException {
+    public void insert(String table, Object... values) throws SQLException {
         String marks = "?, ".repeat(values.length - 1) + "?";
         try (PreparedStatement statement = connection.prepareStatement(
                 "INSERT INTO " + GeoPackageCatalog.quoted(table) + " VALUES (" + marks + ")")) {
@@ -62,7 +63,7 @@ final class SmallGeoPackage implements AutoCloseable {
         }
     }
 
-    static byte[] point(double x, double y) {
+    public static byte[] point(double x, double y) {
         return ByteBuffer.allocate(29)
                 .put(new byte[] {'G', 'P', 0, 0, 0, 0, 0, 0, 0})
                 .putInt(1)

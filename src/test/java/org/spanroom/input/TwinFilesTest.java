@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerSource;
 import org.spanroom.testing.OpenData;
 
 /** Shapefiles of every type beside the GeoJSON that another reader made of them: mbostock/shapefile (BSD). */

@@ -1,5 +1,8 @@
 package org.spanroom.input;
 
+import org.spanroom.input.geopackage.WkbDecoder;
+import org.spanroom.input.layer.FeatureFault;
+
 /** What a coverage-guided fuzzer calls for the binary geometries of GeoPackages. */
 public final class WkbFuzz {
     private WkbFuzz() {}

@@ -17,8 +17,9 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.input.SourceGeometry.Kind;
-import org.spanroom.model.Zone;
+import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.input.layer.SourceGeometry.Kind;
+import org.spanroom.model.permit.Zone;
 
 class ZoneInputTest {
     private static final double[] SQUARE = {-30, 40, -29.99, 40, -29.99, 40.01, -30, 40.01, -30, 40};

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.spanroom.model.Line;
-import org.spanroom.model.Route;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /** A random network with every fault that real layers have, on a street grid in the open ocean. */
 final class FaultyCity {

@@ -9,12 +9,12 @@ import java.util.Random;
 import java.util.Set;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /**
  * Prints how long cutting takes on a street grid: {@code NetworkTiming ROUTES THREADS}, a million and all processors by

@@ -18,10 +18,10 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 import org.spanroom.testing.OpenData;
 
 /**

@@ -13,16 +13,16 @@ import java.util.TreeMap;
 import net.sf.geographiclib.Geodesic;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
 
 /**
  * A small network drawn as text, in metres east and north of a point in the open ocean.

@@ -20,12 +20,12 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
 import org.spanroom.model.ValueSource;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 
 /** What holds for every network, over random ones with all faults. */
 class SpanCutterLawTest {

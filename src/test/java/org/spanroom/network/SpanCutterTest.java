@@ -9,10 +9,10 @@ import org.junit.jupiter.api.Timeout;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Line;
-import org.spanroom.model.NetworkSettings;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
 import org.spanroom.model.ValueSource;
+import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
 
 /** Small drawn cases whose result is plain to see. Expected lengths are those of the sketch. */
 class SpanCutterTest {

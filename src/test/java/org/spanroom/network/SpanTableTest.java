@@ -17,11 +17,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanList;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanList;
+import org.spanroom.model.network.Vault;
 
 /** A packed span is the stretch of its route, vertex by vertex; names are in the order of texts, whatever they begin with. */
 class SpanTableTest {

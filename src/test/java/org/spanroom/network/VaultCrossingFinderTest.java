@@ -15,7 +15,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.spanroom.model.Line;
-import org.spanroom.model.Vault;
+import org.spanroom.model.network.Vault;
 
 /** Passes against two judges that we did not write: GeographicLib's distances along sampled lines, and JTS's buffers. */
 class VaultCrossingFinderTest {

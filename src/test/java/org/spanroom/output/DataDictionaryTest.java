@@ -11,7 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.CriterionInfo;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.Table;
 import org.spanroom.rank.Ranking;
 
 class DataDictionaryTest {

@@ -6,6 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.NoSuchElementException;
 import org.junit.jupiter.api.Test;
+import org.spanroom.output.explain.ExplanationItem;
+import org.spanroom.output.explain.ExplanationJson;
+import org.spanroom.output.explain.ExplanationLine;
+import org.spanroom.output.explain.ExplanationPart;
+import org.spanroom.output.explain.ExplanationSection;
+import org.spanroom.output.explain.ExplanationTable;
+import org.spanroom.output.explain.ExplanationText;
 
 /** The rules by which any tree is rendered, on small trees. */
 class ExplanationRenderingTest {

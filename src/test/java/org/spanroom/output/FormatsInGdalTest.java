@@ -23,6 +23,15 @@ import org.locationtech.jts.io.ParseException;
 import org.locationtech.jts.io.WKTReader;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.Line;
+import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.shapefile.ShapefileWriter;
+import org.spanroom.output.table.Decimals;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.LayerOptions;
+import org.spanroom.output.table.RowWriter;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
+import org.spanroom.output.text.GeoJsonWriter;
 import org.spanroom.testing.ExternalTool;
 
 /** What GDAL, which we did not write, reads from our files. */

@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.KnownPacking;
-import org.spanroom.model.PackingOutcome;
+import org.spanroom.model.bore.KnownPacking;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.network.BoreShape;
 
 class PackingFileTest {
     private static final List<KnownPacking> PACKINGS = List.of(

@@ -30,7 +30,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.OutputFormat;
-import org.spanroom.model.RankedSpan;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.columns.StandingColumns;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.Text;
 import org.spanroom.testing.ExternalTool;
 
 class ResultWriterTest {

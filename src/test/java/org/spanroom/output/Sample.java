@@ -6,30 +6,34 @@ import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.spanroom.model.Line;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
 
 /** Rows and tables for the tests of formats. The place is open ocean. */
-record Sample(String label, Long count, double lengthM, Boolean flooded, List<Line> lines) {
-    static final Instant WRITTEN = Instant.parse("2026-05-04T03:02:01.987Z");
+public record Sample(String label, Long count, double lengthM, Boolean flooded, List<Line> lines) {
+    public static final Instant WRITTEN = Instant.parse("2026-05-04T03:02:01.987Z");
 
     /** One row with every kind of cell empty. */
-    static final Sample EMPTY = new Sample("", null, Double.NaN, null, List.of());
+    public static final Sample EMPTY = new Sample("", null, Double.NaN, null, List.of());
 
-    static final List<Column<Sample>> COLUMNS = List.of(
+    public static final List<Column<Sample>> COLUMNS = List.of(
             Column.text("label", "label", "What the row is called.", Sample::label),
             Column.integer("count", "count", "How many.", Sample::count),
             Column.real("length_m", "length_m", 3, "How long.", Sample::lengthM),
             Column.flag("flooded", "flooded", "Whether under water.", Sample::flooded));
 
-    static final Table<Sample> LINES =
+    public static final Table<Sample> LINES =
             Table.layer("routes", "Lines of the test.", GeometryKind.LINE, row -> Shape.lines(row.lines()), COLUMNS);
 
-    static final Table<Sample> MULTILINES = Table.layer(
+    public static final Table<Sample> MULTILINES = Table.layer(
             "parts", "Lines of several parts.", GeometryKind.MULTILINE, row -> Shape.lines(row.lines()), COLUMNS);
 
-    static final Table<Sample> POLYGONS = Table.layer(
+    public static final Table<Sample> POLYGONS = Table.layer(
             "outlines", "Polygons of the test.", GeometryKind.POLYGON, row -> Shape.polygon(row.lines()), COLUMNS);
 
-    static final Table<Sample> POINTS = Table.layer(
+    public static final Table<Sample> POINTS = Table.layer(
             "places",
             "Points of the test.",
             GeometryKind.POINT,
@@ -38,12 +42,12 @@ record Sample(String label, Long count, double lengthM, Boolean flooded, List<Li
                     : Shape.point(row.lines().get(0).x(0), row.lines().get(0).y(0)),
             COLUMNS);
 
-    static Sample of(String label, double... xy) {
+    public static Sample of(String label, double... xy) {
         return new Sample(label, (long) label.length(), 12.3456, true, List.of(Line.ofXy(xy)));
     }
 
     /** Returns random walks around 30 W 40 N, some of them without a shape. */
-    static Stream<Sample> many(int rows, long seed) {
+    public static Stream<Sample> many(int rows, long seed) {
         var random = new Random(seed);
         return IntStream.range(0, rows).mapToObj(i -> {
             double[] xy = new double[2 * (2 + random.nextInt(9))];

@@ -10,39 +10,40 @@ import java.util.Set;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Caution;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Exclusion;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.PullAssessment;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RankedSpans;
-import org.spanroom.model.Room;
-import org.spanroom.model.Score;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
-import org.spanroom.model.Unrecoverable;
-import org.spanroom.model.Vault;
-import org.spanroom.model.VaultUse;
-import org.spanroom.model.Verdict;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultUse;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Caution;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.RankedSpans;
+import org.spanroom.model.rank.Score;
+import org.spanroom.model.rank.Verdict;
 import org.spanroom.rank.Ranking;
 
 /** Results of an invented run: two ranked spans, one excluded, in open ocean. */
-final class SampleResults {
+public final class SampleResults {
     static final Instant STARTED = Instant.parse("2026-05-04T03:02:01Z");
 
     /** 0.001 degrees of latitude at 40 degrees north are 111.035 m on WGS 84. */
     private static final double STEP_M = 111.035;
 
-    static final Caution WATER = new Caution("water", "the duct is flooded, or water stands in one of the vaults");
+    public static final Caution WATER =
+            new Caution("water", "the duct is flooded, or water stands in one of the vaults");
 
     private static final Caution JOINT_OWNERS = new Caution("joint_owners", "others own the duct too");
     private static final Exclusion NO_INNERDUCT =
@@ -52,7 +53,7 @@ final class SampleResults {
 
     private SampleResults() {}
 
-    static Results of(List<RankedSpan> spans) {
+    public static Results of(List<RankedSpan> spans) {
         List<VaultUse> vaults = List.of(
                 new VaultUse(vault("V-1", 0), List.of("V-1a", "V-1b"), 2), new VaultUse(vault("V-2", 1), List.of(), 1));
         List<Finding> findings = List.of(

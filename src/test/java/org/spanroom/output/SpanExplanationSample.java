@@ -8,29 +8,32 @@ import java.util.Random;
 import java.util.Set;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Friction;
-import org.spanroom.model.Innerduct;
 import org.spanroom.model.Line;
-import org.spanroom.model.NeighbourSettings;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.PullTrace;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RecordedStanding;
-import org.spanroom.model.Room;
-import org.spanroom.model.Score;
-import org.spanroom.model.Service;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanExplanation;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.NeighbourSettings;
+import org.spanroom.model.pull.PullSettings;
+import org.spanroom.model.pull.PullTrace;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.RecordedStanding;
+import org.spanroom.model.rank.Score;
+import org.spanroom.model.rank.SpanExplanation;
+import org.spanroom.output.explain.Explanation;
+import org.spanroom.output.explain.ExplanationJson;
+import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.pull.PullAssessor;
 
 /**
@@ -40,33 +43,33 @@ import org.spanroom.pull.PullAssessor;
  * A, 1-1/4 SDR 13.5 of 0.263 lb/ft, a cable of 0.080 lb/ft, friction dry. Forces in lbf: 128.83 and 17.93 when pulled out at B,
  * 125.69 and 18.65 when pulled out at A.
  */
-final class SpanExplanationSample {
-    static final double LBF_N = 4.4482216152605;
-    static final double FT_M = 0.3048;
+public final class SpanExplanationSample {
+    public static final double LBF_N = 4.4482216152605;
+    public static final double FT_M = 0.3048;
 
     private static final double LB_PER_FT_KG_PER_M = 0.45359237 / FT_M;
 
     private SpanExplanationSample() {}
 
-    static String text(SpanExplanation explained) {
+    public static String text(SpanExplanation explained) {
         return ExplanationText.write(Explanation.of(explained));
     }
 
-    static String json(SpanExplanation explained) {
+    public static String json(SpanExplanation explained) {
         return ExplanationJson.write(Explanation.of(explained));
     }
 
-    static SpanExplanation workedExample() {
+    public static SpanExplanation workedExample() {
         return workedExample(innerduct("i1", 0.5, 0.080));
     }
 
     /** Returns the example with these innerducts instead of the one. */
-    static SpanExplanation workedExample(Innerduct... innerducts) {
+    public static SpanExplanation workedExample(Innerduct... innerducts) {
         return of(span("S-7", List.of(innerducts), exampleLine()), exampleBends(), exampleSettings());
     }
 
     /** A span that fails: long, of six bends, three innerducts of which one is empty, with the shipped settings. */
-    static SpanExplanation failing() {
+    public static SpanExplanation failing() {
         var bends = new ArrayList<Bend>();
         var pen = new Pen();
         for (int i = 0; i < 6; i++) {
@@ -85,7 +88,7 @@ final class SpanExplanationSample {
     }
 
     /** A span with hostile words wherever a text comes from somebody's data. */
-    static SpanExplanation hostile() {
+    public static SpanExplanation hostile() {
         String word =
                 "</text><script>alert('x')</script>&\"]]>\u0000\u001B[2J\u009B\u202Eevil\uD83D " + "w".repeat(150);
         var innerduct = new Innerduct(
@@ -111,13 +114,13 @@ final class SpanExplanationSample {
         return of(span, exampleBends(), ShippedConfig.get().pull());
     }
 
-    static SpanExplanation nothingToPull() {
+    public static SpanExplanation nothingToPull() {
         Span span = span("S-9", List.of(), exampleLine());
         return of(span, Bends.NONE, ShippedConfig.get().pull());
     }
 
     /** A span of so many bends at random, some of them close together, with the shipped settings. */
-    static SpanExplanation random(long seed, int count) {
+    public static SpanExplanation random(long seed, int count) {
         var random = new Random(seed);
         var bends = new ArrayList<Bend>();
         var pen = new Pen();
@@ -161,7 +164,7 @@ final class SpanExplanationSample {
                 List.of());
     }
 
-    static Innerduct innerduct(String id, double cableIn, double lbPerFt) {
+    public static Innerduct innerduct(String id, double cableIn, double lbPerFt) {
         return new Innerduct(
                 id,
                 1.660 * 25.4,

@@ -3,7 +3,7 @@ package org.spanroom.parallel;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
-import org.spanroom.output.OutputException;
+import org.spanroom.output.folder.OutputException;
 
 /** The failures whose type decides what the program says and returns: each has to come out as it was thrown. */
 final class Failures {

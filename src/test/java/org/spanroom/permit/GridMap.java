@@ -10,15 +10,15 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.crs.ReferenceSystem;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.PermitSettings;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.PermitSettings;
+import org.spanroom.model.permit.Zone;
 
 /**
  * Spans and zones drawn in metres on the grid of a projected system, about a point in the open ocean. Their lengths are those of

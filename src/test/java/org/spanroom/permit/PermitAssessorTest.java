@@ -16,14 +16,14 @@ import java.util.OptionalDouble;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.spanroom.model.Line;
-import org.spanroom.model.Permits;
-import org.spanroom.model.RuledPart;
-import org.spanroom.model.Span;
-import org.spanroom.model.Stretch;
-import org.spanroom.model.Vault;
-import org.spanroom.model.Zone;
-import org.spanroom.model.ZoneRule;
-import org.spanroom.model.ZoneTouch;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.RuledPart;
+import org.spanroom.model.permit.Stretch;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.permit.ZoneTouch;
 
 /** Cases that can be read off the grid that they are drawn on. */
 class PermitAssessorTest {

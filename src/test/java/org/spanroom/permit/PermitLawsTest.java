@@ -10,11 +10,11 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.Permits;
-import org.spanroom.model.Span;
-import org.spanroom.model.Stretch;
-import org.spanroom.model.Zone;
-import org.spanroom.model.ZoneTouch;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.Stretch;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneTouch;
 
 /** What always holds, on seeded random spans and zones. */
 class PermitLawsTest {

@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
-import org.spanroom.model.Permits;
-import org.spanroom.model.Span;
-import org.spanroom.model.Zone;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.Zone;
 
 /**
  * Prints how long it takes to find the zones of many spans: {@code PermitTiming SPANS ZONES THREADS}, 100 000, 2 000 and all

@@ -23,11 +23,11 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.InputReader;
-import org.spanroom.model.Permits;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
-import org.spanroom.model.Zone;
-import org.spanroom.model.ZoneTouch;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneTouch;
 import org.spanroom.testing.ExternalTool;
 
 /**

@@ -12,15 +12,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.bend.BendFinder;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.BendSettings;
-import org.spanroom.model.Bends;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Span;
-import org.spanroom.model.Vault;
+import org.spanroom.model.bend.BendSettings;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 
 class BendStoreTest {
     private static final BendSettings SETTINGS = ShippedConfig.get().bend();

@@ -10,15 +10,15 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
 import org.spanroom.model.Line;
-import org.spanroom.model.Network;
-import org.spanroom.model.Route;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanList;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanList;
 
 /** A network that surely does not fit is refused with what it needs and the remedy; one that may just fit is let through. */
 class MemoryNeedTest {

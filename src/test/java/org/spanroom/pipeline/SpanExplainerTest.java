@@ -13,12 +13,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
-import org.spanroom.model.Network;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.RecordedStanding;
-import org.spanroom.model.SpanExplanation;
-import org.spanroom.output.Explanation;
-import org.spanroom.output.ExplanationJson;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.RecordedStanding;
+import org.spanroom.model.rank.SpanExplanation;
+import org.spanroom.output.explain.Explanation;
+import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.sample.DemoCity;
 

@@ -11,14 +11,14 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
-import org.spanroom.model.Effort;
-import org.spanroom.model.Network;
-import org.spanroom.model.PullChoice;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Room;
-import org.spanroom.model.SpanFigures;
-import org.spanroom.model.SpanList;
-import org.spanroom.model.UncertaintySettings;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.network.Network;
+import org.spanroom.model.network.SpanList;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.permit.PermitAssessor;
 
 /** What is kept of each span of the demo city against what its full assessment says. */

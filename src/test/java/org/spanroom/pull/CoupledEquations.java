@@ -4,7 +4,7 @@ import java.util.List;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
-import org.spanroom.model.FrictionSet;
+import org.spanroom.model.pull.FrictionSet;
 
 /**
  * The two tensions of an innerduct that is pulled off its cable, integrated step by step as the balance of forces of each

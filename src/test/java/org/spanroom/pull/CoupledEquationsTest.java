@@ -12,14 +12,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.Friction;
-import org.spanroom.model.FrictionSet;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanEnd;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.FrictionSet;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.PullSettings;
 
 /** The closed forms against the numerical integration of both tensions' balance (Hipparchus, Dormand-Prince 8(5,3)). */
 class CoupledEquationsTest {

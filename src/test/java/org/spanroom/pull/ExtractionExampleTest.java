@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Bends;
-import org.spanroom.model.Friction;
-import org.spanroom.model.InnerductPull;
-import org.spanroom.model.LimitKind;
-import org.spanroom.model.PullForces;
-import org.spanroom.model.PullTrace;
-import org.spanroom.model.Span;
-import org.spanroom.model.SpanEnd;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.PullForces;
+import org.spanroom.model.pull.PullTrace;
 
 /**
  * The worked example of pulling an innerduct off its cable: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.FrictionSet;
+import org.spanroom.model.pull.FrictionSet;
 
 /** Worked examples and tables that handbooks print. Units are those of the source: the formulas take any that agree. */
 class PublishedPullsTest {

@@ -9,22 +9,22 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.BoreShape;
-import org.spanroom.model.Cable;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Duct;
-import org.spanroom.model.Friction;
-import org.spanroom.model.Innerduct;
 import org.spanroom.model.Line;
-import org.spanroom.model.NeighbourSettings;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Service;
-import org.spanroom.model.Span;
 import org.spanroom.model.Term;
-import org.spanroom.model.Vault;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.NeighbourSettings;
+import org.spanroom.model.pull.PullSettings;
 
 /** Builders of spans and settings for the tests of pulling, and the units in which its sources publish. */
 final class PullCase {

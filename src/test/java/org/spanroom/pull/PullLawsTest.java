@@ -7,8 +7,8 @@ import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.spanroom.model.FrictionSet;
-import org.spanroom.model.PullForces;
+import org.spanroom.model.pull.FrictionSet;
+import org.spanroom.model.pull.PullForces;
 
 /**
  * What holds for every way, load and friction, over seeded random ones: level; rolling, with crests and sags, less steep than

@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Bend;
-import org.spanroom.model.Bends;
-import org.spanroom.model.Duct;
-import org.spanroom.model.PullSettings;
-import org.spanroom.model.Span;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.PullSettings;
 
 class SegmentCutterTest {
     private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));

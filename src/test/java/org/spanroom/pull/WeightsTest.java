@@ -8,9 +8,9 @@ import static org.spanroom.pull.PullCase.LBF_N;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Innerduct;
-import org.spanroom.model.PullSettings;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.pull.PullSettings;
 
 /** Weights in air and in water; values in lb/ft, derived from 62.4 lb/ft3 of water (1000 kg/m3 here). */
 class WeightsTest {

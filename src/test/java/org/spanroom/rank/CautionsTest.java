@@ -19,12 +19,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Caution;
-import org.spanroom.model.Permits;
-import org.spanroom.model.RuledPart;
 import org.spanroom.model.Term;
-import org.spanroom.model.VaultSite;
-import org.spanroom.model.ZoneRule;
+import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.RuledPart;
+import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.rank.Caution;
 
 class CautionsTest {
     static Stream<Arguments> cases() {

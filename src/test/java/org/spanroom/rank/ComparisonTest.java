@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
-import org.spanroom.model.SpanMove;
-import org.spanroom.model.SpanMove.Cause;
-import org.spanroom.model.Standing;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.model.rank.SpanMove.Cause;
+import org.spanroom.model.rank.Standing;
 
 /** Two small runs, each difference once. */
 class ComparisonTest {

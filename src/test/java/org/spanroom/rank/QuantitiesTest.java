@@ -13,12 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Condition;
-import org.spanroom.model.Contents;
-import org.spanroom.model.Permits;
-import org.spanroom.model.Service;
 import org.spanroom.model.Term;
-import org.spanroom.model.VaultSite;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.permit.Permits;
 
 class QuantitiesTest {
     private final Quantities quantities = new Quantities(ShippedConfig.get().scoring());

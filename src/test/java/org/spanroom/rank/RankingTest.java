@@ -18,12 +18,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
-import org.spanroom.model.Assessment;
-import org.spanroom.model.Condition;
-import org.spanroom.model.CriterionInfo;
-import org.spanroom.model.RankedSpan;
-import org.spanroom.model.Score;
-import org.spanroom.model.ScoringSettings;
+import org.spanroom.model.network.Condition;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.Score;
+import org.spanroom.model.rank.ScoringSettings;
 
 class RankingTest {
     private static final ScoringSettings SETTINGS = scoring(Map.of(

@@ -11,7 +11,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.spanroom.model.UncertaintySettings;
+import org.spanroom.model.rank.UncertaintySettings;
 
 /** Checks the draws against what probability theory says of them, with a score that is one of the quantities. */
 class SimulationTest {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.spanroom.output.OutputException;
+import org.spanroom.output.folder.OutputException;
 import org.spanroom.testing.ExternalTool;
 
 class DemoCityTest {

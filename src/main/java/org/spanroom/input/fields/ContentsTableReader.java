@@ -1,0 +1,175 @@
+package org.spanroom.input.fields;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.spanroom.config.ContentsConfig;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.RecordLimit;
+import org.spanroom.input.layer.Rejections;
+
+/**
+ * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
+ *
+ * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
+ * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalogue that gives what the row leaves out), may_move
+ * (no: the cable may not be laid into a sleeve); others are named in a finding and left. Separators may be commas,
+ * semicolons, tabs or vertical bars.
+ */
+public final class ContentsTableReader {
+    private static final List<String> COLUMNS = List.of(
+            "duct",
+            "item",
+            "kind",
+            "inside",
+            "outside_diameter",
+            "sdr",
+            "wall",
+            "mass",
+            "in_service",
+            "catalog",
+            "may_move");
+    /** Of characters, far beyond any; what follows a quote that is not closed is one row. */
+    private static final long LONGEST_ROW = 200_000_000;
+
+    private static final List<String> NEEDED = List.of("duct", "kind");
+
+    private final Path file;
+    private final RunConfig config;
+    private final FindingLog findings;
+    private final CappedLog log;
+    private final ItemReader reader;
+    private final Map<String, DuctItems> items = new LinkedHashMap<>();
+    private final Rejections rejections = new Rejections();
+    private long rows;
+    private long used;
+
+    public ContentsTableReader(Path file, RunConfig config, FindingLog findings) {
+        this.file = file;
+        this.config = config;
+        this.findings = findings;
+        this.log = new CappedLog(findings, String.valueOf(file.getFileName()));
+        this.reader = new ItemReader(new CatalogSizes(config));
+    }
+
+    public long rows() {
+        return rows;
+    }
+
+    public long usedRows() {
+        return used;
+    }
+
+    public Rejections rejections() {
+        return rejections;
+    }
+
+    public ContentsTable read() {
+        ContentsConfig contents = config.inputs().contents();
+        TableText text = TableText.of(file, contents.encoding(), findings);
+        try (var limited = new RecordLimit(text.open(), LONGEST_ROW);
+                CSVParser parser = CSVParser.parse(limited, format(text))) {
+            var records = parser.iterator();
+            if (!records.hasNext()) {
+                throw new InputException(file, "the contents table is empty", "It needs a header and rows.");
+            }
+            var row = new ContentsRow(config, log, columns(records.next()));
+            while (records.hasNext()) {
+                row.start(records.next(), parser.getCurrentLineNumber());
+                take(row);
+                limited.next();
+            }
+        } catch (IOException | UncheckedIOException e) {
+            throw new InputException(
+                    file,
+                    "the contents table cannot be read after row " + rows + ": " + e.getMessage(),
+                    "Mend the table.",
+                    e);
+        }
+        var byDuct = new TreeMap<String, ContentsTable.Listed>();
+        items.forEach((duct, listed) -> byDuct.put(duct, listed.build()));
+        log.close(rows);
+        return new ContentsTable(log.source(), byDuct);
+    }
+
+    private static CSVFormat format(TableText text) throws IOException {
+        return CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(text.separator())
+                .setIgnoreEmptyLines(true)
+                .setTrim(true)
+                .setTrailingData(true)
+                .setLenientEof(true)
+                .get();
+    }
+
+    private Map<String, Integer> columns(CSVRecord header) {
+        var columns = new TreeMap<String, Integer>();
+        for (int i = 0; i < header.size(); i++) {
+            String name = header.get(i).strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+            if (COLUMNS.contains(name)) {
+                columns.putIfAbsent(name, i);
+            }
+        }
+        List<String> others = header.toList().stream()
+                .filter(name ->
+                        !COLUMNS.contains(name.strip().toLowerCase(Locale.ROOT).replace(' ', '_')))
+                .toList();
+        if (!others.isEmpty()) {
+            findings.add(Finding.of(
+                    FindingCode.LAYER_ISSUE,
+                    log.source(),
+                    "",
+                    "columns that are not read: " + String.join(", ", others) + "; those that are: "
+                            + String.join(", ", COLUMNS)));
+        }
+        if (!columns.keySet().containsAll(NEEDED)) {
+            throw new InputException(
+                    file,
+                    "the contents table needs the columns duct and kind; its header is "
+                            + String.join(", ", header.toList()),
+                    "The columns are " + String.join(", ", COLUMNS) + ".");
+        }
+        return columns;
+    }
+
+    private void take(ContentsRow row) {
+        rows++;
+        if (isTaken(row)) {
+            used++;
+        } else {
+            rejections.count(FindingCode.CONTENTS_ROW_UNUSABLE);
+        }
+    }
+
+    private boolean isTaken(ContentsRow row) {
+        Optional<String> runOn = row.runOn();
+        if (runOn.isPresent()) {
+            return row.unusable(runOn.get());
+        }
+        if (row.duct().isEmpty()) {
+            return row.unusable("it names no duct");
+        }
+        String kind = row.cell("kind").toLowerCase(Locale.ROOT);
+        DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems(reader));
+        return switch (kind) {
+            case "innerduct" -> listed.addInnerduct(row);
+            case "cable" -> listed.addCable(row);
+            default -> row.unusable("its kind is '" + row.cell("kind") + "', not innerduct or cable");
+        };
+    }
+}

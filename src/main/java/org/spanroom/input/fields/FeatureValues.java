@@ -1,0 +1,141 @@
+package org.spanroom.input.fields;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.config.RunConfig;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.model.Term;
+import org.spanroom.model.network.CatalogUse;
+
+/** The values of one feature. One object reads all features of a layer in turn; what is wrong goes to the layer's log. */
+public final class FeatureValues extends TermValues {
+    /** Length of a day in ISO 8601; a time may follow. */
+    private static final int ISO_DAY = 10;
+
+    private final LayerFields fields;
+    private final CappedLog log;
+    private final Map<Set<Term>, Set<Term>> assumedSets = new HashMap<>();
+    private final Map<CatalogUse, CatalogUse> distinctUses = new HashMap<>();
+    private CatalogUse listedUse = CatalogUse.NONE;
+
+    private List<@Nullable Object> values = List.of();
+    private String featureId = "";
+    private double lonDeg;
+    private double latDeg;
+
+    public FeatureValues(RunConfig config, LayerFields fields, CappedLog log) {
+        super(config);
+        this.fields = fields;
+        this.log = log;
+    }
+
+    /** Turns to a next feature. */
+    public void start(SourceFeature feature, Term idTerm, double atLonDeg, double atLatDeg) {
+        values = feature.values();
+        lonDeg = atLonDeg;
+        latDeg = atLatDeg;
+        clear();
+        listedUse = CatalogUse.NONE;
+        featureId = Long.toString(feature.number());
+        String name = text(idTerm);
+        if (!name.isEmpty()) {
+            featureId = name;
+        }
+    }
+
+    /** Returns the owner's name of the feature, or its number in the layer where it has none. */
+    public String featureId() {
+        return featureId;
+    }
+
+    /** Returns the terms that the values read so far were assumed for; one object for equal sets. */
+    Set<Term> assumedTerms() {
+        Set<Term> known = assumedSets.get(assumed());
+        if (known == null) {
+            known = Set.copyOf(assumed());
+            assumedSets.put(known, known);
+        }
+        return known;
+    }
+
+    /** Notes what the rows of a table assumed for this feature and took from the catalogue. */
+    void note(ContentsTable.Listed listed) {
+        assumed().addAll(listed.assumed());
+        listedUse = listed.catalogUse();
+    }
+
+    /** Returns what was taken from the catalogue so far; one object for equal uses. */
+    CatalogUse catalogUse() {
+        return distinctUses.computeIfAbsent(offers().use().and(listedUse), key -> key);
+    }
+
+    /** Returns the recorded day, or nothing; a text that is no day of the calendar is a finding. */
+    public Optional<LocalDate> dateQuietly(Term term) {
+        String text = textQuietly(term);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(text.length() > ISO_DAY ? text.substring(0, ISO_DAY) : text));
+        } catch (DateTimeParseException e) {
+            add(FindingCode.UNUSABLE_VALUE, term, () -> "'" + text + "' is no day written as 2027-03-31");
+            return Optional.empty();
+        }
+    }
+
+    @Override
+    public void add(FindingCode code, String field, Supplier<String> detail) {
+        log.add(
+                code,
+                field,
+                () -> Finding.of(code, log.source(), featureId, detail.get())
+                        .inField(field)
+                        .at(lonDeg, latDeg));
+    }
+
+    @Override
+    Optional<LayerFields.Column> find(Term term) {
+        return fields.find(term);
+    }
+
+    @Override
+    @Nullable
+    Object value(LayerFields.Column column) {
+        return values.get(column.index());
+    }
+
+    /** Reports mapped fields that the layer does not have; to be called when it has been read. */
+    public void tellAbsentFields(LayerHeader header) {
+        var absent = new TreeMap<String, String>();
+        for (Term term : Term.values()) {
+            fields.find(term)
+                    .filter(column -> !wasEverRecorded(term) && !header.fields().contains(column.field()))
+                    .ifPresent(column -> absent.put(column.field(), term.key()));
+        }
+        absent.forEach((field, term) -> log.layer(
+                FindingCode.LAYER_ISSUE,
+                "the layer has no field '" + field + "', which the config names for " + term + "; "
+                        + hint(field, header)
+                        + "its fields are " + String.join(", ", header.fields())));
+    }
+
+    private static String hint(String field, LayerHeader header) {
+        return LayerFields.findShortened(field, header.fields())
+                .map(shortened -> "'" + shortened
+                        + "' may be it, but other fields of the config begin alike, and a Shapefile keeps"
+                        + " ten characters: name each as the file has it; ")
+                .orElse("");
+    }
+}

@@ -1,0 +1,73 @@
+package org.spanroom.input.fields;
+
+import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Term;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Service;
+
+/** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table alike. */
+final class ItemReader {
+    private final CatalogSizes sizes;
+
+    ItemReader(CatalogSizes sizes) {
+        this.sizes = sizes;
+    }
+
+    /** An innerduct without what lies in it; sizes that are neither recorded nor assumed are not a number. */
+    record Pipe(double outsideMm, double wallMm) {
+        boolean isUsable() {
+            return wallMm > 0 && 2 * wallMm < outsideMm;
+        }
+    }
+
+    /** What cables of one kind have in common; sizes that are neither recorded nor assumed are not a number. */
+    record CableKind(double outsideMm, double massKgPerM, Service service, boolean mayMove) {
+        boolean isUsable() {
+            return outsideMm > 0 && massKgPerM >= 0;
+        }
+
+        Cable named(String id) {
+            return new Cable(id, outsideMm, massKgPerM, service, mayMove);
+        }
+    }
+
+    Pipe pipe(TermValues values) {
+        sizes.offerInnerduct(values);
+        double outsideMm = values.numberOrAssumed(Term.INNERDUCT_OUTSIDE_DIAMETER);
+        return new Pipe(outsideMm, wallMm(values, outsideMm));
+    }
+
+    /** The wall itself where it is recorded, else that of the SDR; where neither is, the assumed wall before the assumed SDR. */
+    private static double wallMm(TermValues values, double outsideMm) {
+        double recordedMm = values.number(Term.INNERDUCT_WALL);
+        if (2 * recordedMm < outsideMm) {
+            return recordedMm;
+        }
+        if (2 * recordedMm >= outsideMm) {
+            values.add(
+                    FindingCode.UNUSABLE_VALUE,
+                    Term.INNERDUCT_WALL,
+                    () -> "a wall of " + TermNumbers.shown(Term.INNERDUCT_WALL, recordedMm) + " leaves no bore in "
+                            + TermNumbers.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
+        }
+        double sdrRatio = values.numberOrOffered(Term.INNERDUCT_SDR);
+        if (Double.isNaN(sdrRatio)) {
+            double assumedMm = values.assumedNumberBelow(outsideMm / 2, Term.INNERDUCT_WALL);
+            if (!Double.isNaN(assumedMm)) {
+                return assumedMm;
+            }
+            sdrRatio = values.assumedNumber(Term.INNERDUCT_SDR);
+        }
+        return sdrRatio > 2 ? outsideMm / sdrRatio : TermValues.NONE;
+    }
+
+    CableKind cable(TermValues values) {
+        sizes.offerCable(values);
+        return new CableKind(
+                values.numberOrAssumed(Term.CABLE_OUTSIDE_DIAMETER),
+                values.numberOrAssumed(Term.CABLE_MASS),
+                values.meaning(Term.IN_SERVICE, values.words().service(), WordMeanings.OUR_SERVICE, Service.UNKNOWN),
+                values.answer(Term.CABLE_MAY_MOVE) != Answer.NO);
+    }
+}

@@ -1,0 +1,158 @@
+package org.spanroom.input.fields;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.IllegalCharsetNameException;
+import java.nio.charset.StandardCharsets;
+import java.nio.charset.UnsupportedCharsetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.Utf8Stream;
+
+/**
+ * The text of a table, whatever it is encoded in.
+ *
+ * <p>A byte order mark counts first, then the encoding that the config names, then UTF-8; a text that is no UTF-8 is taken as
+ * windows-1252, with a finding. It is read as a stream: a table may be larger than any text in memory.
+ */
+final class TableText {
+    private static final long LARGEST_BYTES = 8_000_000_000L;
+    private static final int LONGEST_HEADER = 1 << 16;
+    private static final Charset FALLBACK = Charset.forName("windows-1252");
+
+    private final Path file;
+    private final Charset charset;
+    private final int markBytes;
+
+    private TableText(Path file, Charset charset, int markBytes) {
+        this.file = file;
+        this.charset = charset;
+        this.markBytes = markBytes;
+    }
+
+    /** Finds out how a table is encoded, where need be by reading all of it. */
+    static TableText of(Path file, Optional<String> encoding, FindingLog findings) {
+        demandTable(file);
+        try {
+            byte[] head;
+            try (InputStream in = Files.newInputStream(file)) {
+                head = in.readNBytes(4);
+            }
+            Charset marked = Utf8Stream.charset(head);
+            int mark = Utf8Stream.markLength(head, marked);
+            if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
+                return new TableText(file, marked, mark);
+            }
+            if (encoding.isPresent()) {
+                return new TableText(file, charset(file, encoding.get()), 0);
+            }
+            if (isUtf8(file)) {
+                return new TableText(file, StandardCharsets.UTF_8, 0);
+            }
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+        findings.add(Finding.of(
+                FindingCode.ENCODING_ASSUMED,
+                String.valueOf(file.getFileName()),
+                "",
+                "the table is not UTF-8; read as " + FALLBACK.name() + " (inputs.contents.encoding says otherwise)"));
+        return new TableText(file, FALLBACK, 0);
+    }
+
+    private static boolean isUtf8(Path file) throws IOException {
+        var strict = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        try (Reader reader = new InputStreamReader(Files.newInputStream(file), strict)) {
+            reader.transferTo(Writer.nullWriter());
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
+        }
+    }
+
+    /** Returns the text from its beginning, without a mark; what is not in the encoding comes as U+FFFD. */
+    Reader open() throws IOException {
+        InputStream in = Files.newInputStream(file);
+        try {
+            in.skipNBytes(markBytes);
+            return new BufferedReader(new InputStreamReader(in, charset));
+        } catch (IOException e) {
+            in.close();
+            throw e;
+        }
+    }
+
+    /** Returns the separator that the first line has most of; a comma where it has none. */
+    char separator() throws IOException {
+        String header = header();
+        char best = ',';
+        for (char candidate : new char[] {';', '\t', '|'}) {
+            if (count(header, candidate) > count(header, best)) {
+                best = candidate;
+            }
+        }
+        return best;
+    }
+
+    /** Returns the first line that is not blank, or as much of it as a header may have. */
+    private String header() throws IOException {
+        var line = new StringBuilder();
+        try (Reader reader = open()) {
+            for (int c = reader.read(); c >= 0 && line.length() < LONGEST_HEADER; c = reader.read()) {
+                if (c != '\n' && c != '\r') {
+                    line.append((char) c);
+                } else if (line.toString().isBlank()) {
+                    line.setLength(0);
+                } else {
+                    break;
+                }
+            }
+        }
+        return line.toString();
+    }
+
+    private static long count(String line, char wanted) {
+        return line.chars().filter(c -> c == wanted).count();
+    }
+
+    private static void demandTable(Path file) {
+        try {
+            if (!Files.isRegularFile(file)) {
+                throw new InputException(file, "there is no such file", "Check the name.");
+            }
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new InputException(
+                        file,
+                        "the table has more than " + LARGEST_BYTES + " bytes",
+                        "Leave out the columns that are not read, or the ducts that are of no interest.");
+            }
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+    }
+
+    private static Charset charset(Path file, String name) {
+        try {
+            return Charset.forName(name.strip());
+        } catch (IllegalCharsetNameException | UnsupportedCharsetException e) {
+            throw new InputException(
+                    file, "the encoding '" + name + "' is not known", "Possible: UTF-8, windows-1252, ISO-8859-1.", e);
+        }
+    }
+}

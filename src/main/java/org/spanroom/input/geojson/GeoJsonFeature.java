@@ -1,0 +1,206 @@
+package org.spanroom.input.geojson;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.FeatureFault;
+import org.spanroom.input.layer.LayerLog;
+import org.spanroom.input.layer.WantedFields;
+
+/**
+ * One GeoJSON feature while it is read (RFC 7946 section 3.2): its members come in any order, of its properties only the
+ * wanted ones are kept, and lists and objects among these count as no value. Used again for the next feature.
+ */
+final class GeoJsonFeature {
+    /** So many names of fields are shown and searched; a wanted field is read all the same where it comes later. */
+    private static final int MOST_NAMES = 10_000;
+
+    private static final int LONGEST_ID = 200;
+
+    private final WantedFields fields;
+    private final LayerLog log;
+    private final GeoJsonGeometry geometry = new GeoJsonGeometry();
+    private final Set<String> names = new LinkedHashSet<>();
+    private final boolean collectNames;
+    private final long[] lastSeen;
+
+    private long number;
+    private @Nullable String type;
+    private String id = "";
+    private boolean hasGeometry;
+    private boolean hasProperties;
+    private Optional<Optional<String>> crs = Optional.empty();
+
+    GeoJsonFeature(WantedFields fields, LayerLog log, boolean collectNames) {
+        this.fields = fields;
+        this.log = log;
+        this.collectNames = collectNames;
+        lastSeen = new long[fields.names().size()];
+    }
+
+    void begin(long featureNumber) {
+        number = featureNumber;
+        type = null;
+        id = "";
+        hasGeometry = false;
+        hasProperties = false;
+        crs = Optional.empty();
+        fields.clear();
+        geometry.begin();
+    }
+
+    /** Reads the object at which the parser stands. */
+    void read(JsonParser parser) throws IOException, FeatureFault {
+        for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
+            parser.nextToken();
+            member(name, parser);
+        }
+        if (!"Feature".equals(type)) {
+            throw FeatureFault.unreadable(
+                    "its type is " + (type == null ? "missing" : "\"" + type + "\"") + " and should be \"Feature\"");
+        }
+    }
+
+    void member(String name, JsonParser parser) throws IOException, FeatureFault {
+        switch (name) {
+            case "type" -> type = type(parser, type);
+            case "id" -> id(parser);
+            case "crs" -> crs = Optional.of(GeoJsonCrs.read(parser));
+            case "geometry" -> {
+                if (hasGeometry) {
+                    throw FeatureFault.unreadable("it has two geometries");
+                }
+                hasGeometry = true;
+                geometry.read(parser);
+            }
+            case "properties" -> {
+                if (hasProperties) {
+                    throw FeatureFault.unreadable("it has the member \"properties\" twice");
+                }
+                hasProperties = true;
+                properties(parser);
+            }
+            default -> parser.skipChildren();
+        }
+    }
+
+    String id() {
+        return id;
+    }
+
+    GeoJsonGeometry geometry() {
+        return geometry;
+    }
+
+    /** Returns the reference system that the feature states for itself, if it does: the old member "crs". */
+    Optional<Optional<String>> crs() {
+        return crs;
+    }
+
+    /** Returns the names of the properties met so far, in the order in which they came. */
+    Set<String> names() {
+        return names;
+    }
+
+    /** Reads the value of a member "type". */
+    static String type(JsonParser parser, @Nullable String before) throws IOException, FeatureFault {
+        if (parser.currentToken() != JsonToken.VALUE_STRING) {
+            throw FeatureFault.unreadable("a \"type\" is " + words(parser.currentToken()));
+        }
+        String type = parser.getText();
+        if (before != null && !before.equals(type)) {
+            throw FeatureFault.unreadable("it has two types");
+        }
+        return type.length() <= 40 ? type : type.substring(0, 40);
+    }
+
+    /** Returns the words for a kind of token. */
+    static String words(@Nullable JsonToken token) {
+        if (token == null) {
+            return "nothing";
+        }
+        return switch (token) {
+            case START_OBJECT -> "an object";
+            case START_ARRAY -> "a list";
+            case VALUE_STRING -> "a text";
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> "a number";
+            case VALUE_TRUE, VALUE_FALSE -> "true or false";
+            case VALUE_NULL -> "null";
+            default -> token.toString();
+        };
+    }
+
+    /** The file's id only names the feature in findings. */
+    private static String shortened(String id) {
+        return id.length() <= LONGEST_ID ? id : id.substring(0, LONGEST_ID);
+    }
+
+    private void id(JsonParser parser) throws IOException {
+        switch (parser.currentToken()) {
+            case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> id = shortened(parser.getText());
+            case VALUE_NULL -> id = "";
+            default -> {
+                log.odd(FindingCode.LAYER_ISSUE, number, "the id is neither text nor number; it was left out");
+                parser.skipChildren();
+            }
+        }
+    }
+
+    private void properties(JsonParser parser) throws IOException, FeatureFault {
+        if (parser.currentToken() == JsonToken.VALUE_NULL) {
+            return;
+        }
+        if (parser.currentToken() != JsonToken.START_OBJECT) {
+            throw FeatureFault.unreadable("\"properties\" is " + words(parser.currentToken()));
+        }
+        for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
+            JsonToken token = parser.nextToken();
+            if (collectNames && names.size() < MOST_NAMES) {
+                names.add(name);
+            }
+            int slot = fields.slot(name);
+            if (slot < 0) {
+                if (token.isStructStart()) {
+                    parser.skipChildren();
+                }
+                continue;
+            }
+            if (lastSeen[slot] == number) {
+                log.odd(
+                        FindingCode.LAYER_ISSUE,
+                        number,
+                        "the property \"" + name + "\" occurs twice in one feature; the last one was taken");
+            }
+            lastSeen[slot] = number;
+            fields.set(slot, value(parser, token));
+        }
+    }
+
+    private static @Nullable Object value(JsonParser parser, JsonToken token) throws IOException {
+        return switch (token) {
+            case VALUE_STRING -> parser.getText();
+            case VALUE_NUMBER_INT ->
+                parser.getNumberType() == JsonParser.NumberType.BIG_INTEGER
+                        ? finiteOrText(parser)
+                        : (Object) parser.getLongValue();
+            case VALUE_NUMBER_FLOAT -> finiteOrText(parser);
+            case VALUE_TRUE -> true;
+            case VALUE_FALSE -> false;
+            default -> {
+                parser.skipChildren();
+                yield null;
+            }
+        };
+    }
+
+    /** Returns NaN and infinities as the text that stands there, so that the reader of the number can report it. */
+    private static Object finiteOrText(JsonParser parser) throws IOException {
+        double value = parser.getDoubleValue();
+        return Double.isFinite(value) ? (Object) value : parser.getText();
+    }
+}

@@ -1,0 +1,24 @@
+package org.spanroom.input.geojson;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+
+/** What is wrong with a JSON text, in words that do not speak of the library's settings. */
+final class JsonProblem {
+    private static final int LONGEST = 200;
+
+    private JsonProblem() {}
+
+    static String words(JsonProcessingException broken) {
+        String message = String.valueOf(broken.getOriginalMessage());
+        if (message.contains("comment")) {
+            return "a comment, which JSON does not have";
+        }
+        if (message.contains("nesting depth")) {
+            return "lists or objects are nested too deep";
+        }
+        String plain = message.replaceFirst(" \\(not recognized as .*", "")
+                .replaceFirst(", from `StreamReadConstraints[^`]*`", "")
+                .replaceFirst("; reported by .*", "");
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "...";
+    }
+}

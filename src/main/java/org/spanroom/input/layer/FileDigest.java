@@ -1,0 +1,58 @@
+package org.spanroom.input.layer;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * One file as it was read, so that a result can be tied to its input.
+ *
+ * @param sizeBytes the file's length
+ * @param sha256Hex SHA-256 over its bytes (FIPS 180-4), lower-case hexadecimal, as {@code sha256sum} prints it
+ */
+public record FileDigest(Path file, long sizeBytes, String sha256Hex) {
+    private static final int BUFFER_BYTES = 1 << 17;
+    private static final List<String> SHAPEFILE_ENDINGS = List.of("shp", "dbf", "dbt", "fpt", "prj", "cpg", "cst");
+
+    /** Returns the digests of a layer's file and, of a Shapefile, of those that belong to it. */
+    public static List<FileDigest> ofLayer(Path file) {
+        if (LayerFormat.of(file) != LayerFormat.SHAPEFILE) {
+            return List.of(of(file));
+        }
+        var digests = new ArrayList<FileDigest>();
+        for (String ending : SHAPEFILE_ENDINGS) {
+            for (String spelling : List.of(ending, ending.toUpperCase(java.util.Locale.ROOT))) {
+                Path part = file.resolveSibling(LayerFormat.stem(file) + "." + spelling);
+                if (Files.isRegularFile(part)) {
+                    digests.add(of(part));
+                    break;
+                }
+            }
+        }
+        return List.copyOf(digests);
+    }
+
+    /** Returns the digest of one file as it is now. */
+    public static FileDigest of(Path file) {
+        try (InputStream in = Files.newInputStream(file)) {
+            MessageDigest sha = MessageDigest.getInstance("SHA-256");
+            byte[] buffer = new byte[BUFFER_BYTES];
+            long sizeBytes = 0;
+            for (int read = in.read(buffer); read >= 0; read = in.read(buffer)) {
+                sha.update(buffer, 0, read);
+                sizeBytes += read;
+            }
+            return new FileDigest(file, sizeBytes, HexFormat.of().formatHex(sha.digest()));
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,251 @@
+package org.spanroom.input.shapefile;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.FindingCode;
+import org.spanroom.finding.FindingLog;
+import org.spanroom.input.layer.FeatureFault;
+import org.spanroom.input.layer.FeatureOutlet;
+import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.input.layer.LayerHeader;
+import org.spanroom.input.layer.LayerLog;
+import org.spanroom.input.layer.LayerSource;
+import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceGeometry.Kind;
+import org.spanroom.input.layer.WantedFields;
+
+/**
+ * A shapefile as a layer: its shapes and, row by row beside them, its attributes.
+ *
+ * <p>Shapes without a row have no attributes; rows without a shape are handed on without a geometry, so that each is
+ * accounted for; features whose row is marked deleted are left out and counted in a finding.
+ */
+public final class ShapefileSource implements LayerSource {
+    private final ShapefileParts parts;
+    private final LayerHeader header;
+    private final LayerLog log;
+
+    private ShapefileSource(ShapefileParts parts, LayerHeader header, LayerLog log) {
+        this.parts = parts;
+        this.header = header;
+        this.log = log;
+    }
+
+    public static LayerSource open(Path file, FindingLog findings) {
+        try {
+            ShapefileParts parts = ShapefileParts.around(file);
+            var unnamed = new LayerHeader(parts.shp(), LayerFormat.stem(parts.shp()), List.of(), Optional.empty(), -1);
+            var log = new LayerLog(unnamed.source(), findings);
+            try (Reading looking = new Reading(parts, log)) {
+                var names = new LinkedHashSet<String>();
+                looking.fields().forEach(field -> names.add(field.name()));
+                var header = new LayerHeader(
+                        parts.shp(),
+                        unnamed.layerName(),
+                        List.copyOf(names),
+                        parts.crsDefinition(log),
+                        looking.announced());
+                return new ShapefileSource(parts, header, log);
+            }
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+    }
+
+    @Override
+    public LayerHeader header() {
+        return header;
+    }
+
+    @Override
+    public long read(List<String> wantedFields, Consumer<SourceFeature> sink) {
+        log.rejections().clear();
+        var fields = new WantedFields(wantedFields);
+        var outlet = new FeatureOutlet(log, fields, sink);
+        try (Reading reading = new Reading(parts, LayerLog.unheard(""))) {
+            reading.run(fields, outlet, log);
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(header.file(), e);
+        }
+        log.close(outlet.met());
+        return outlet.met();
+    }
+
+    @Override
+    public Map<FindingCode, Long> rejected() {
+        return log.rejections().byCode();
+    }
+
+    @Override
+    public void close() {
+        // each reading opens and closes the files by itself
+    }
+
+    /** The open files of one reading. */
+    private static final class Reading implements AutoCloseable {
+        private final ShapeRecords shapes;
+        private final @Nullable DbfTable table;
+        private final ShapeDecoder decoder = new ShapeDecoder();
+        private final Optional<Path> memoPath;
+        private @Nullable MemoTexts memos;
+        private long announced = -1;
+
+        Reading(ShapefileParts parts, LayerLog log) throws IOException {
+            memoPath = parts.memos();
+            shapes = ShapeRecords.open(parts.shp(), log);
+            try {
+                table = parts.dbf().isPresent() ? DbfTable.open(parts.dbf().get(), parts.encoding(log), log) : null;
+                if (table == null) {
+                    log.layer(FindingCode.LAYER_ISSUE, "there is no .dbf beside it; its features have no attributes");
+                }
+                chooseOrder(parts, log);
+            } catch (IOException | RuntimeException e) {
+                shapes.close();
+                throw e;
+            }
+        }
+
+        List<DbfField> fields() {
+            return table == null ? List.of() : table.fields();
+        }
+
+        long announced() {
+            return announced;
+        }
+
+        void run(WantedFields wanted, FeatureOutlet outlet, LayerLog log) throws IOException {
+            DbfField[] columns = columns(wanted);
+            if (table != null) {
+                memos = new MemoTexts(memoPath, table, log);
+            }
+            long rows = table == null ? 0 : table.rows();
+            long row = 0;
+            for (; shapes.hasNext(); row++) {
+                if (readRow(row, columns, wanted)) {
+                    log.odd(FindingCode.LAYER_ISSUE, row + 1, "features are marked as deleted; they were left out");
+                    passOverShape();
+                } else {
+                    readShape(outlet, log);
+                }
+            }
+            if (table != null && row > rows) {
+                log.layer(FindingCode.LAYER_ISSUE, "the .shp has " + row + " shapes, but the .dbf " + rows + " rows");
+            }
+            if (row < rows) {
+                log.layer(FindingCode.LAYER_ISSUE, "the .dbf has " + rows + " rows, but the .shp " + row + " shapes");
+            }
+            for (; row < rows; row++) {
+                if (!readRow(row, columns, wanted)) {
+                    decoder.vertices().clear();
+                    outlet.handOn("", "null", Kind.NONE, decoder.vertices());
+                }
+            }
+            if (table != null && table.encoding().guessed()) {
+                log.layer(
+                        FindingCode.ENCODING_ASSUMED,
+                        "no encoding is stated for the .dbf; texts were read as UTF-8 or else Windows-1252");
+            }
+        }
+
+        @Override
+        public void close() throws IOException {
+            shapes.close();
+            if (table != null) {
+                table.close();
+            }
+            if (memos != null) {
+                memos.close();
+            }
+        }
+
+        /** Decides whether the index gives the places of the shapes; it does unless the table contradicts it. */
+        private void chooseOrder(ShapefileParts parts, LayerLog log) throws IOException {
+            Optional<Long> indexed = Optional.empty();
+            if (parts.shx().isPresent()) {
+                indexed = shapes.useIndex(parts.shx().get(), log);
+            } else {
+                log.layer(
+                        FindingCode.LAYER_ISSUE, "there is no .shx beside it; the shapes were read one after another");
+            }
+            announced = indexed.orElse(table == null ? -1 : table.rows());
+            if (table != null
+                    && indexed.isPresent()
+                    && indexed.get() != table.rows()
+                    && shapes.countInSequence() == table.rows()) {
+                log.layer(
+                        FindingCode.LAYER_ISSUE,
+                        "the index has " + indexed.get() + " records, but .shp and .dbf agree on " + table.rows()
+                                + "; the index was not used");
+                shapes.dropIndex();
+                announced = table.rows();
+            }
+        }
+
+        private @Nullable DbfField[] columns(WantedFields wanted) {
+            var columns = new ArrayList<@Nullable DbfField>();
+            for (String name : wanted.names()) {
+                columns.add(fields().stream()
+                        .filter(field -> field.name().equals(name))
+                        .findFirst()
+                        .orElse(null));
+            }
+            return columns.toArray(new DbfField[0]);
+        }
+
+        /** Reads the wanted values of a row, none where the table has no such row; returns true if it is deleted. */
+        private boolean readRow(long row, @Nullable DbfField[] columns, WantedFields wanted) throws IOException {
+            wanted.clear();
+            if (table == null || row >= table.rows()) {
+                return false;
+            }
+            ByteBuffer bytes = table.row(row);
+            if (DbfTable.isDeleted(bytes)) {
+                return true;
+            }
+            for (int slot = 0; slot < columns.length; slot++) {
+                DbfField column = columns[slot];
+                wanted.set(slot, column == null ? null : value(column, bytes, row));
+            }
+            return false;
+        }
+
+        private @Nullable Object value(DbfField column, ByteBuffer bytes, long row) {
+            if (column.isMemo() && memos != null) {
+                return memos.value(column, bytes, row + 1);
+            }
+            return table == null ? null : column.value(bytes, table.encoding());
+        }
+
+        private void readShape(FeatureOutlet outlet, LayerLog log) throws IOException {
+            try {
+                decoder.decode(shapes.next());
+            } catch (FeatureFault fault) {
+                outlet.reject("", fault);
+                return;
+            }
+            if (decoder.type() != 0 && decoder.type() != shapes.fileType()) {
+                log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "shapes are of a type other than the file's");
+            }
+            if (decoder.heightsMissing()) {
+                log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "shapes should have heights, but have none");
+            }
+            outlet.handOn("", ShapeDecoder.name(decoder.type()), decoder.kind(), decoder.vertices());
+        }
+
+        private void passOverShape() throws IOException {
+            try {
+                shapes.next();
+            } catch (FeatureFault fault) {
+                // the owner deleted it; that it is damaged too does not matter
+            }
+        }
+    }
+}

@@ -1,8 +1,0 @@
-package org.spanroom.model;
-
-/** Whether a cable carries traffic. */
-public enum Service {
-    LIVE,
-    DEAD,
-    UNKNOWN
-}

@@ -1,0 +1,74 @@
+package org.spanroom.model.effort;
+
+import java.util.Map;
+import org.spanroom.model.Check;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.permit.RuledPart;
+import org.spanroom.model.permit.ZoneRule;
+
+/**
+ * All that hours and money of one span depend on, apart from rates: calculated once, then combined with as many sets of rates as needed.
+ *
+ * @param innerductsOut how many pulls it takes
+ * @param newCables cables that find a cell in the sleeves that go in
+ * @param cablesGained places more than before, which new build would have to give too
+ * @param cables that lie in the duct and stay
+ * @param innerductM3 plastic that comes out, by the average wall
+ * @param ductWaterM3 water that stands in the duct
+ * @param rules those of permit zones that the work is under, and how far
+ * @param recoveryPermits permits that recovery needs, one at least
+ * @param buildPermits permits that new build would need, one at least
+ * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
+ * @param surfaceAssumed whether the records do not say what the surface is
+ * @param rows the rates that hold along the span
+ */
+public record EffortQuantities(
+        double lengthM,
+        int innerductsOut,
+        int sleeves,
+        int newCables,
+        int cablesGained,
+        int cables,
+        double innerductM3,
+        double ductWaterM3,
+        VaultWork from,
+        VaultWork to,
+        Map<ZoneRule, RuledPart> rules,
+        int recoveryPermits,
+        int buildPermits,
+        int leadDaysAvoided,
+        Surface surface,
+        boolean surfaceAssumed,
+        RateRows rows) {
+    public EffortQuantities {
+        Check.positive("lengthM", lengthM);
+        Check.notNegative("innerductsOut", innerductsOut);
+        Check.notNegative("sleeves", sleeves);
+        Check.notNegative("newCables", newCables);
+        Check.notNegative("cablesGained", cablesGained);
+        Check.notNegative("innerductM3", innerductM3);
+        Check.notNegative("ductWaterM3", ductWaterM3);
+        rules = Map.copyOf(rules);
+    }
+
+    /** Returns whether the work is under a rule of permit zones. */
+    public boolean isUnder(ZoneRule rule) {
+        return rules.containsKey(rule);
+    }
+
+    /** Returns the metres of the span on which a rule of permit zones holds. */
+    public double metresUnder(ZoneRule rule) {
+        RuledPart part = rules.get(rule);
+        return part == null ? 0 : part.lengthM();
+    }
+
+    /** Returns the work at one end. */
+    public VaultWork at(SpanEnd end) {
+        return end == SpanEnd.A ? from : to;
+    }
+
+    /** Returns how many sleeves of the same cells new ducts would need for the cables gained. */
+    public int buildSleeves() {
+        return newCables == 0 ? 0 : (cablesGained * sleeves + newCables - 1) / newCables;
+    }
+}

@@ -1,0 +1,25 @@
+package org.spanroom.model.effort;
+
+/**
+ * The time that one span takes by itself.
+ *
+ * @param siteHours elapsed on site, over all shifts
+ * @param crewHours of all persons together, travel included
+ * @param night whether the shifts are nights
+ * @param sharedAtFromHours site hours saved if the neighbour at vault A is done in the same shift
+ * @param sharedAtToHours the same at vault B
+ * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
+ */
+public record WorkTime(
+        double siteHours,
+        double crewHours,
+        int shifts,
+        boolean night,
+        double sharedAtFromHours,
+        double sharedAtToHours,
+        boolean fitsWindow) {
+    /** Returns how many of the shifts are nights. */
+    public int nights() {
+        return night ? shifts : 0;
+    }
+}

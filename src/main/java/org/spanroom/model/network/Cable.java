@@ -1,0 +1,30 @@
+package org.spanroom.model.network;
+
+import org.spanroom.model.Check;
+
+/**
+ * A cable that lies in an innerduct or loose in a duct.
+ *
+ * @param massKgPerM mass per metre of length, in air
+ * @param mayMove false where the cable may not be laid into a sleeve
+ */
+public record Cable(String id, double outsideDiameterMm, double massKgPerM, Service service, boolean mayMove) {
+    public Cable {
+        Check.positive("outsideDiameterMm", outsideDiameterMm);
+        Check.notNegative("massKgPerM", massKgPerM);
+    }
+
+    /** A cable that may be laid into a sleeve. */
+    public Cable(String id, double outsideDiameterMm, double massKgPerM, Service service) {
+        this(id, outsideDiameterMm, massKgPerM, service, true);
+    }
+
+    /** Returns the same cable of another width. */
+    public Cable withOutsideDiameterMm(double otherMm) {
+        return new Cable(id, otherMm, massKgPerM, service, mayMove);
+    }
+
+    public double areaMm2() {
+        return Math.PI / 4 * outsideDiameterMm * outsideDiameterMm;
+    }
+}

@@ -1,0 +1,148 @@
+package org.spanroom.model.network;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.spanroom.model.Check;
+import org.spanroom.model.Term;
+
+/**
+ * One duct as recorded, gaps filled with configured defaults.
+ *
+ * @param id the owner's name of the duct; pieces of one duct carry the same
+ * @param bankId the bank that the duct belongs to, or empty
+ * @param insideDiameterMm diameter of a round bore, side of a square one
+ * @param directBuried true where no outer duct surrounds the innerducts
+ * @param circumstances what else decides whether it may be worked on
+ * @param assumed the terms whose values were not recorded, so that the default stands here
+ * @param catalogUse what was taken from the catalogue
+ */
+public record Duct(
+        String id,
+        String bankId,
+        BoreShape boreShape,
+        double insideDiameterMm,
+        String type,
+        String material,
+        boolean directBuried,
+        Contents contents,
+        boolean flooded,
+        Condition condition,
+        String surface,
+        String owner,
+        OptionalInt installedYear,
+        Circumstances circumstances,
+        Set<Term> assumed,
+        CatalogUse catalogUse) {
+    public Duct {
+        Check.notBlank("id", id);
+        Check.positive("insideDiameterMm", insideDiameterMm);
+        assumed = Set.copyOf(assumed);
+    }
+
+    /** A duct all of whose sizes are recorded or assumed. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Circumstances circumstances,
+            Set<Term> assumed) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                CatalogUse.NONE);
+    }
+
+    /** A duct of whose circumstances nothing is recorded. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Set<Term> assumed) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                Circumstances.UNKNOWN,
+                assumed);
+    }
+
+    /** Returns where the values of these terms are from; of several the least certain. */
+    public SizeSource sizeSource(Term... terms) {
+        List<Term> asked = List.of(terms);
+        if (asked.stream().anyMatch(assumed::contains)) {
+            return SizeSource.ASSUMED;
+        }
+        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOGUE : SizeSource.MEASURED;
+    }
+
+    /** Returns the same duct with another bore and other contents. */
+    public Duct withSizes(double otherInsideMm, Contents otherContents) {
+        return new Duct(
+                id,
+                bankId,
+                boreShape,
+                otherInsideMm,
+                type,
+                material,
+                directBuried,
+                otherContents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse);
+    }
+
+    /** Returns the area of the bore, round or square. */
+    public double boreAreaMm2() {
+        double square = insideDiameterMm * insideDiameterMm;
+        return boreShape == BoreShape.SQUARE ? square : Math.PI / 4 * square;
+    }
+}

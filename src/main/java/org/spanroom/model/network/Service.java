@@ -1,0 +1,8 @@
+package org.spanroom.model.network;
+
+/** Whether a cable carries traffic. */
+public enum Service {
+    LIVE,
+    DEAD,
+    UNKNOWN
+}

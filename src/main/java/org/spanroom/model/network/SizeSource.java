@@ -1,0 +1,18 @@
+package org.spanroom.model.network;
+
+import java.util.Locale;
+
+/** Where a size is from, the most certain first. */
+public enum SizeSource {
+    /** The data gives the size itself. */
+    MEASURED,
+    /** The data names a row of the catalogue. */
+    CATALOGUE,
+    /** The data gives nothing usable, so that the configured default stands. */
+    ASSUMED;
+
+    /** Returns the word for it in columns. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,31 @@
+package org.spanroom.model.network;
+
+import java.util.Optional;
+
+/** Why nothing can be pulled out of a duct, whatever its owner wants. */
+public enum Unrecoverable {
+    CONTENTS_UNKNOWN("the records say nothing of what lies in the duct"),
+    NO_INNERDUCT("no rigid innerduct lies in the duct"),
+    NO_OUTER_DUCT("the innerduct is buried directly: no outer duct would stay");
+
+    private final String explanation;
+
+    Unrecoverable(String explanation) {
+        this.explanation = explanation;
+    }
+
+    public String explanation() {
+        return explanation;
+    }
+
+    /** Finds the most basic reason for a duct; empty where a known innerduct can leave it. */
+    public static Optional<Unrecoverable> of(Duct duct) {
+        if (!duct.contents().known()) {
+            return Optional.of(CONTENTS_UNKNOWN);
+        }
+        if (duct.contents().innerducts().isEmpty()) {
+            return Optional.of(NO_INNERDUCT);
+        }
+        return duct.directBuried() ? Optional.of(NO_OUTER_DUCT) : Optional.empty();
+    }
+}

@@ -1,0 +1,45 @@
+package org.spanroom.model.network;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.spanroom.model.Check;
+import org.spanroom.model.Line;
+
+/**
+ * An access point where a duct can be opened: maintenance hole, handhole, vault.
+ *
+ * @param sequence place in the order of reading, from 0
+ * @param lonDeg longitude on WGS 84 of the point, or of a point inside the footprint
+ * @param latDeg latitude on WGS 84, in degrees
+ * @param footprint the outer rings of the drawn outline, closed, longitude and latitude in degrees; empty for a point
+ * @param kind the recorded kind, or empty
+ * @param site what the records say of the work there
+ */
+public record Vault(
+        int sequence,
+        String id,
+        double lonDeg,
+        double latDeg,
+        List<Line> footprint,
+        OptionalDouble elevationM,
+        String kind,
+        VaultSite site) {
+    public Vault {
+        Check.notBlank("id", id);
+        Check.finite("lonDeg", lonDeg);
+        Check.within("latDeg", latDeg, -90, 90);
+        footprint = List.copyOf(footprint);
+    }
+
+    /** A vault of whose site nothing is recorded. */
+    public Vault(
+            int sequence,
+            String id,
+            double lonDeg,
+            double latDeg,
+            List<Line> footprint,
+            OptionalDouble elevationM,
+            String kind) {
+        this(sequence, id, lonDeg, latDeg, footprint, elevationM, kind, VaultSite.UNKNOWN);
+    }
+}

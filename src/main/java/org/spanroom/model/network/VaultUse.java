@@ -1,0 +1,27 @@
+package org.spanroom.model.network;
+
+import java.util.List;
+import org.spanroom.model.permit.Zone;
+
+/**
+ * A vault and what the spans make of it.
+ *
+ * @param mergedIds other vaults of the layer that lie at the same place and count as this one
+ * @param spanCount how many span ends lie at the vault
+ * @param zones the permit zones that it lies in, in order of kind and id
+ */
+public record VaultUse(Vault vault, List<String> mergedIds, int spanCount, List<Zone> zones) {
+    public VaultUse {
+        mergedIds = List.copyOf(mergedIds);
+        zones = List.copyOf(zones);
+    }
+
+    /** A vault of which no zones are known. */
+    public VaultUse(Vault vault, List<String> mergedIds, int spanCount) {
+        this(vault, mergedIds, spanCount, List.of());
+    }
+
+    public VaultUse withZones(List<Zone> others) {
+        return new VaultUse(vault, mergedIds, spanCount, others);
+    }
+}

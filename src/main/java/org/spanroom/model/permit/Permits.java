@@ -1,0 +1,70 @@
+package org.spanroom.model.permit;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * What permits a span needs, and which more a new build on the same path would need.
+ *
+ * @param touches the zones that the span or one of its vaults touches, in order of kind and id
+ * @param recoveryNeeds keys of the permits that recovering still needs, sorted
+ * @param avoided keys of the permits that a new build would need and recovering does not, sorted
+ * @param rules the rules that the span is under, and how far
+ * @param recoveryLeadDays days until all permits of recovering are there, if they are asked for together
+ * @param newBuildLeadDays the same for a new build, without waiting for the end of a ban
+ */
+public record Permits(
+        List<ZoneTouch> touches,
+        List<String> recoveryNeeds,
+        List<String> avoided,
+        Map<ZoneRule, RuledPart> rules,
+        int recoveryLeadDays,
+        int newBuildLeadDays) {
+    /** No zones are known. */
+    public static final Permits NONE = new Permits(List.of(), List.of(), List.of(), Map.of());
+
+    public Permits {
+        touches = List.copyOf(touches);
+        recoveryNeeds = List.copyOf(recoveryNeeds);
+        avoided = List.copyOf(avoided);
+        rules = Map.copyOf(rules);
+    }
+
+    /** Permits of which it is not known how long they take. */
+    public Permits(
+            List<ZoneTouch> touches, List<String> recoveryNeeds, List<String> avoided, Map<ZoneRule, RuledPart> rules) {
+        this(touches, recoveryNeeds, avoided, rules, 0, 0);
+    }
+
+    /** Returns the metres of the span inside any zone; where zones overlap they count once. */
+    public double lengthM() {
+        return lengthM(touch -> true);
+    }
+
+    /** Returns the metres inside zones of one kind; where these overlap they count once. */
+    public double lengthM(String kind) {
+        return lengthM(touch -> touch.zone().kind().equals(kind));
+    }
+
+    private double lengthM(Predicate<ZoneTouch> wanted) {
+        return coveredM(touches.stream().filter(wanted).toList());
+    }
+
+    /** Returns the metres inside the zones of some touches; where these overlap they count once. */
+    static double coveredM(List<ZoneTouch> touches) {
+        return Stretch.coveredM(
+                touches.stream().flatMap(touch -> touch.stretches().stream()).toList());
+    }
+
+    /** Returns whether the span is under a rule at all. */
+    public boolean isUnder(ZoneRule rule) {
+        return rules.containsKey(rule);
+    }
+
+    /** Finds how far the span is under a rule. */
+    public Optional<RuledPart> findPart(ZoneRule rule) {
+        return Optional.ofNullable(rules.get(rule));
+    }
+}

@@ -1,0 +1,37 @@
+package org.spanroom.model.permit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.spanroom.model.Check;
+import org.spanroom.model.Line;
+
+/**
+ * A permit zone: an area of streets in which work needs a permit of some kind, or is not allowed at all.
+ *
+ * @param sequence place in the order of reading, from 0
+ * @param kind key of the zone's kind, as the permit settings name it
+ * @param name what people call it, or empty
+ * @param until last day on which its rule holds; empty where it holds for good
+ * @param outlines its polygons
+ */
+public record Zone(
+        int sequence, String id, String kind, String name, Optional<LocalDate> until, List<Outline> outlines) {
+    /**
+     * One polygon, longitude and latitude in degrees on WGS 84.
+     *
+     * @param shell closed outer ring
+     * @param holes closed inner rings
+     */
+    public record Outline(Line shell, List<Line> holes) {
+        public Outline {
+            holes = List.copyOf(holes);
+        }
+    }
+
+    public Zone {
+        Check.notBlank("id", id);
+        Check.notBlank("kind", kind);
+        outlines = List.copyOf(outlines);
+    }
+}

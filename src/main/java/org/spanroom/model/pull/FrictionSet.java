@@ -1,0 +1,18 @@
+package org.spanroom.model.pull;
+
+import org.spanroom.model.Check;
+
+/**
+ * Coulomb coefficients of friction of the three pairs that rub.
+ *
+ * @param ductRatio innerduct on the duct's wall
+ * @param jacketRatio cable jacket on the innerduct's bore
+ * @param neighbourRatio innerduct on a neighbour that lies on it
+ */
+public record FrictionSet(double ductRatio, double jacketRatio, double neighbourRatio) {
+    public FrictionSet {
+        Check.notNegative("ductRatio", ductRatio);
+        Check.notNegative("jacketRatio", jacketRatio);
+        Check.notNegative("neighbourRatio", neighbourRatio);
+    }
+}

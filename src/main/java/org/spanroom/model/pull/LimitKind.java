@@ -1,0 +1,44 @@
+package org.spanroom.model.pull;
+
+import java.util.Locale;
+
+/** Every limit that a pull is held to. The lower-case name is part of the output. */
+public enum LimitKind {
+    INNERDUCT_STRENGTH("pull on the innerduct", "N"),
+    MACHINE_PULL("pull of the machine", "N"),
+    CABLE_HOLD("hold force on the live cable", "N"),
+    INNERDUCT_SIDEWALL("pressure of the innerduct in a bend", "N/m"),
+    CABLE_SIDEWALL("pressure of the live cable in a bend", "N/m"),
+    CABLE_BEND_RADIUS("radius to which the live cable is bent under load", "m"),
+    INNERDUCT_BEND_RADIUS("radius to which the innerduct is bent in the duct", "m"),
+    VAULT_EXIT_RADIUS("radius to which the innerduct is bent on its way out of the vault", "m"),
+    TOTAL_BENDS("total of all bends", "rad"),
+    SECTION_LENGTH("length between the vaults", "m");
+
+    private final String meaning;
+    private final String unit;
+
+    LimitKind(String meaning, String unit) {
+        this.meaning = meaning;
+        this.unit = unit;
+    }
+
+    public String meaning() {
+        return meaning;
+    }
+
+    /** Returns the SI unit of what is found and what is allowed. */
+    public String unit() {
+        return unit;
+    }
+
+    /** Returns true where the allowed value is the smallest one, not the largest. */
+    public boolean isMinimum() {
+        return this == CABLE_BEND_RADIUS || this == INNERDUCT_BEND_RADIUS || this == VAULT_EXIT_RADIUS;
+    }
+
+    /** Returns the word for this limit in columns. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,49 @@
+package org.spanroom.model.pull;
+
+import java.util.Locale;
+import org.spanroom.model.Check;
+
+/**
+ * How far one limit is used up, and where.
+ *
+ * @param foundSi the calculated value, in the limit's unit
+ * @param allowedSi the value allowed
+ * @param atM distance along the span from end A: where a failing limit is passed first, else where it is used most
+ */
+public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double atM) {
+    public LimitUse {
+        Check.notNegative("foundSi", foundSi);
+        Check.notNegative("allowedSi", allowedSi);
+        Check.notNegative("atM", atM);
+    }
+
+    /** Returns found over allowed, or allowed over found for a limit that is a minimum. */
+    public double utilisationRatio() {
+        return kind.isMinimum() ? allowedSi / foundSi : foundSi / allowedSi;
+    }
+
+    public double utilisationPercent() {
+        return 100 * utilisationRatio();
+    }
+
+    public boolean fails() {
+        return utilisationRatio() > 1;
+    }
+
+    /** Returns one phrase for tables and reports. */
+    public String summary() {
+        boolean angle = kind == LimitKind.TOTAL_BENDS;
+        double found = angle ? Math.toDegrees(foundSi) : foundSi;
+        double allowed = angle ? Math.toDegrees(allowedSi) : allowedSi;
+        String format = kind.unit().equals("m") ? "%.2f" : "%.0f";
+        return String.format(
+                Locale.ROOT,
+                "%s " + format + " %s against " + format + " (%.0f %%) at %.1f m",
+                kind.meaning(),
+                found,
+                angle ? "degrees" : kind.unit(),
+                allowed,
+                utilisationPercent(),
+                atM);
+    }
+}

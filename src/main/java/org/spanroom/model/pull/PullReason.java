@@ -1,0 +1,29 @@
+package org.spanroom.model.pull;
+
+import java.util.Locale;
+
+/** Why an innerduct has its place in the order of pulling. */
+public enum PullReason {
+    /** Nothing else is there to pull. */
+    ONLY_ONE("the only innerduct"),
+    /** It moves no cable, and the rest lie looser once it is out. */
+    EMPTY("empty: it moves no cable, and the rest lie looser once it is out"),
+    /** The heavier ones come when fewer neighbours lie on them. */
+    LIGHTEST("the lightest loaded of the rest: the heavier come when fewer neighbours lie on them"),
+    LAST("the heaviest loaded, last: no innerduct lies on it any more");
+
+    private final String explanation;
+
+    PullReason(String explanation) {
+        this.explanation = explanation;
+    }
+
+    public String explanation() {
+        return explanation;
+    }
+
+    /** Returns the word for this reason in columns. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

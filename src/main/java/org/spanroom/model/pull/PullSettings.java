@@ -1,0 +1,41 @@
+package org.spanroom.model.pull;
+
+import org.spanroom.model.Check;
+
+/**
+ * What the calculation of pulling forces takes from the config.
+ *
+ * @param friction coefficients for each state of a duct
+ * @param judgedBy the state by which a span is judged; the others are shown beside it
+ * @param wanderRadPerM turning per metre of straight that no drawing shows: reel memory and undulation; 0 for none
+ * @param breakawayRatio the first pull over the steady one
+ * @param slitterDragN pull on the cable at the pulling end, where the innerduct is slit off it
+ * @param simpleCapstan true to leave the weight out of bends; false for the hyperbolic form
+ * @param sealedWhenFlooded true where an innerduct in a flooded duct is taken as dry inside, so that it floats; false where
+ *     water fills it
+ * @param innerductDensityKgPerM3 density of the innerduct's material
+ * @param gradeToleranceM how far an elevation may lie from a straight grade before it makes a vertical bend
+ * @param gradeRadiusM radius that is assumed for vertical bends
+ */
+public record PullSettings(
+        FrictionSets friction,
+        Friction judgedBy,
+        double wanderRadPerM,
+        double breakawayRatio,
+        double slitterDragN,
+        boolean simpleCapstan,
+        boolean sealedWhenFlooded,
+        double innerductDensityKgPerM3,
+        double gradeToleranceM,
+        double gradeRadiusM,
+        NeighbourSettings neighbours,
+        PullLimits limits) {
+    public PullSettings {
+        Check.notNegative("wanderRadPerM", wanderRadPerM);
+        Check.within("breakawayRatio", breakawayRatio, 1, 5);
+        Check.notNegative("slitterDragN", slitterDragN);
+        Check.positive("innerductDensityKgPerM3", innerductDensityKgPerM3);
+        Check.notNegative("gradeToleranceM", gradeToleranceM);
+        Check.positive("gradeRadiusM", gradeRadiusM);
+    }
+}

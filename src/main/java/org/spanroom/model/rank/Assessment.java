@@ -1,0 +1,27 @@
+package org.spanroom.model.rank;
+
+import java.util.Optional;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.pull.PullAssessment;
+
+/**
+ * What the stages found out about one span, before it is compared with any other.
+ *
+ * @param effort hours, money, material and new build; empty where nothing comes out
+ */
+public record Assessment(
+        Span span, Bends bends, Room room, PullAssessment pull, Permits permits, Optional<Effort> effort) {
+    /** An assessment without effort. */
+    public Assessment(Span span, Bends bends, Room room, PullAssessment pull, Permits permits) {
+        this(span, bends, room, pull, permits, Optional.empty());
+    }
+
+    /** An assessment without permit zones and effort. */
+    public Assessment(Span span, Bends bends, Room room, PullAssessment pull) {
+        this(span, bends, room, pull, Permits.NONE);
+    }
+}

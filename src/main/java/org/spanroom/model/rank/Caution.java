@@ -1,0 +1,9 @@
+package org.spanroom.model.rank;
+
+/**
+ * What to bear in mind before work on a span that is no reason to leave it out.
+ *
+ * @param key the word in columns
+ * @param explanation the same for people, in one phrase, with what is recorded
+ */
+public record Caution(String key, String explanation) {}

@@ -1,0 +1,39 @@
+package org.spanroom.model.rank;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Counts and sums over the spans of a ranking.
+ *
+ * @param excluded how many spans are not ranked, by reason
+ * @param cablesGained places for a cable more, over all ranked spans
+ * @param rankedLengthM the length that counts, over all ranked spans
+ * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
+ */
+public record RankTotals(
+        long spans,
+        long ranked,
+        Map<Exclusion, Long> excluded,
+        long cablesGained,
+        double rankedLengthM,
+        double rankedDrawnLengthM) {
+    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0);
+
+    public RankTotals {
+        excluded = Map.copyOf(excluded);
+    }
+
+    /** Returns these totals and others as one; sums of lengths depend on the order in which they are put together. */
+    public RankTotals plus(RankTotals other) {
+        var reasons = new TreeMap<>(excluded);
+        other.excluded.forEach((reason, count) -> reasons.merge(reason, count, Long::sum));
+        return new RankTotals(
+                spans + other.spans,
+                ranked + other.ranked,
+                reasons,
+                cablesGained + other.cablesGained,
+                rankedLengthM + other.rankedLengthM,
+                rankedDrawnLengthM + other.rankedDrawnLengthM);
+    }
+}

@@ -1,0 +1,40 @@
+package org.spanroom.model.rank;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.spanroom.model.network.Span;
+
+/**
+ * A span with its place in the ranking.
+ *
+ * @param rank 1 for the best; empty for an excluded span
+ * @param verdict why it is excluded, and what to bear in mind
+ * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
+ */
+public record RankedSpan(
+        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<RankConfidence> sureness)
+        implements Ranked {
+    /** A span whose standing was not simulated. */
+    public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
+        this(rank, assessment, score, verdict, Optional.empty());
+    }
+
+    /** A span that nothing speaks against. */
+    public RankedSpan(OptionalInt rank, Assessment assessment, Score score) {
+        this(rank, assessment, score, Verdict.CLEAR);
+    }
+
+    /** Returns the same span with what a simulation says of its standing. */
+    public RankedSpan withSureness(Optional<RankConfidence> simulated) {
+        return new RankedSpan(rank, assessment, score, verdict, simulated);
+    }
+
+    public Span span() {
+        return assessment.span();
+    }
+
+    @Override
+    public String spanId() {
+        return span().id();
+    }
+}

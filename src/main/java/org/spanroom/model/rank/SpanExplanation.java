@@ -1,0 +1,41 @@
+package org.spanroom.model.rank;
+
+import java.util.List;
+import org.spanroom.model.effort.EffortLine;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.PullSettings;
+import org.spanroom.model.pull.PullTrace;
+
+/**
+ * Everything that a run found out about one span, with what it rests on.
+ *
+ * @param ranked without what a simulation says, which stands in {@code recorded}
+ * @param recorded what the results of the run say of the span among all others
+ * @param pulling the settings that the forces were calculated with
+ * @param traces the forces of each innerduct's pull, in the order of pulling
+ * @param effortLines the account of hours, money and emissions, line by line; empty where nothing comes out
+ * @param currency of all money
+ * @param gates what every gate says
+ */
+public record SpanExplanation(
+        RankedSpan ranked,
+        RecordedStanding recorded,
+        PullSettings pulling,
+        List<PullTrace> traces,
+        List<EffortLine> effortLines,
+        String currency,
+        List<GateAnswer> gates) {
+    public SpanExplanation {
+        traces = List.copyOf(traces);
+        effortLines = List.copyOf(effortLines);
+        gates = List.copyOf(gates);
+    }
+
+    public Assessment assessment() {
+        return ranked.assessment();
+    }
+
+    public Span span() {
+        return ranked.span();
+    }
+}

@@ -1,0 +1,130 @@
+package org.spanroom.model.rank;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.spanroom.model.network.SpanList;
+
+/**
+ * What planning a program of work needs of every span of a run, by the span's number in its {@link SpanList}: a few numbers for each
+ * of millions, in packed arrays, where an {@link Assessment} takes kilobytes. Each is what the span's assessment says. Unmodifiable;
+ * safe for use by several threads.
+ */
+public final class SpanFigures {
+    /** How many draws of the simulation a mask has room for: the first ones. */
+    public static final int MOST_DRAWS = Long.SIZE;
+
+    /** Memory for each span, without the draws of a simulation. */
+    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + Byte.BYTES;
+
+    /** Memory for each span that the draws of a simulation take. */
+    public static final int DRAWS_BYTES = Long.BYTES;
+
+    private final double[] recoveryMoney;
+    private final double[] siteHours;
+    private final int[] positionsNow;
+    private final int[] positionsAfter;
+    private final int[] recoveryLeadDays;
+    private final byte[] exclusions;
+    private final long[] feasibleDraws;
+    private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
+
+    private SpanFigures(int spans, boolean simulated) {
+        recoveryMoney = new double[spans];
+        siteHours = new double[spans];
+        positionsNow = new int[spans];
+        positionsAfter = new int[spans];
+        recoveryLeadDays = new int[spans];
+        exclusions = new byte[spans];
+        feasibleDraws = new long[simulated ? spans : 0];
+    }
+
+    /** Returns the cost of recovery; 0 where nothing comes out. */
+    public double recoveryMoney(int number) {
+        return recoveryMoney[number];
+    }
+
+    /** Returns the hours on site, over all shifts; 0 where nothing comes out. */
+    public double siteHours(int number) {
+        return siteHours[number];
+    }
+
+    /** Returns how many empty innerducts can take the design cable now. */
+    public int positionsNow(int number) {
+        return positionsNow[number];
+    }
+
+    /** Returns how many places there are for a design cable once the proposed innerducts are out. */
+    public int positionsAfter(int number) {
+        return positionsAfter[number];
+    }
+
+    /** Returns the days until all permits of recovering are there, if they are asked for together. */
+    public int recoveryLeadDays(int number) {
+        return recoveryLeadDays[number];
+    }
+
+    /** Returns the first reason why the span is not ranked; empty for a ranked span. */
+    public Optional<Exclusion> exclusion(int number) {
+        int reason = exclusions[number];
+        return reason == 0 ? Optional.empty() : Optional.of(reasons.get(reason - 1));
+    }
+
+    /**
+     * Returns in which draws of the simulation everything can be pulled and room is gained: bit {@code i} is set if it is so in draw
+     * {@code i}. Of a simulation of more than {@link #MOST_DRAWS} samples these are the first. 0 for an excluded span, and for all spans
+     * where nothing was simulated.
+     */
+    public long feasibleDraws(int number) {
+        return feasibleDraws.length == 0 ? 0 : feasibleDraws[number];
+    }
+
+    /** Takes the figures while spans are assessed: each span once, several spans at a time by several threads. */
+    public static final class Collector {
+        private final SpanFigures figures;
+
+        /**
+         * Prepares for so many spans.
+         *
+         * @param simulated whether there will be draws of a simulation
+         */
+        public Collector(int spans, boolean simulated) {
+            figures = new SpanFigures(spans, simulated);
+        }
+
+        /** Takes what an assessment says of a span, and the first reason why it is not ranked. */
+        public void add(int number, Assessment assessment, Optional<Exclusion> exclusion) {
+            assessment.effort().ifPresent(effort -> {
+                figures.recoveryMoney[number] = effort.recoveryMoney();
+                figures.siteHours[number] = effort.time().siteHours();
+            });
+            figures.positionsNow[number] = assessment.room().positionsBefore();
+            figures.positionsAfter[number] = assessment.room().positionsAfter();
+            figures.recoveryLeadDays[number] = assessment.permits().recoveryLeadDays();
+            exclusion.ifPresent(reason -> figures.exclusions[number] = place(reason));
+        }
+
+        /** Takes the draws of the simulation in which a span is feasible. */
+        public void addDraws(int number, long feasible) {
+            figures.feasibleDraws[number] = feasible;
+        }
+
+        /** Returns the figures once all spans have been added. */
+        public SpanFigures figures() {
+            return figures;
+        }
+
+        /** Returns the place of a reason, from 1, among those met in this run, of which there are few. */
+        private byte place(Exclusion reason) {
+            int place = figures.reasons.indexOf(reason);
+            return place < 0 ? placeOfNew(reason) : (byte) (place + 1);
+        }
+
+        private synchronized byte placeOfNew(Exclusion reason) {
+            if (!figures.reasons.contains(reason)) {
+                figures.reasons.add(reason);
+            }
+            return (byte) (figures.reasons.indexOf(reason) + 1);
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package org.spanroom.model.rank;
+
+import org.spanroom.model.Check;
+
+/**
+ * How what is assumed or uncertain varies, to see how sure a rank is.
+ *
+ * @param simulated whether it is varied at all
+ * @param seed where the draws begin; the same seed gives the same result
+ * @param samples how many times each span is drawn
+ * @param topCount how many spans count as the top of the ranking
+ * @param diameterRatio by how much an assumed inside diameter or cable diameter may be wrong, up and down
+ * @param otherSizeRatio chance that assumed sizes are wrong by so much to either side, both sides alike
+ * @param moreCableRatio chance that one cable more lies in the duct than the records say, where they are recorded
+ * @param moreCableAssumedRatio the same where the count of cables is assumed
+ * @param blockedRatio chance that a duct turns out blocked, whose condition is recorded as sound or oval
+ * @param blockedUnknownRatio the same where no condition is recorded
+ */
+public record UncertaintySettings(
+        boolean simulated,
+        int seed,
+        int samples,
+        int topCount,
+        double diameterRatio,
+        double otherSizeRatio,
+        double moreCableRatio,
+        double moreCableAssumedRatio,
+        double blockedRatio,
+        double blockedUnknownRatio) {
+    private static final int MOST_SAMPLES = 10_000;
+    private static final int MOST_SCORES = 10_000_000;
+
+    public UncertaintySettings {
+        Check.within("samples", samples, 8, MOST_SAMPLES);
+        Check.positive("topCount", topCount);
+        if ((long) samples * topCount > MOST_SCORES) {
+            throw new IllegalArgumentException("samples times topCount must be <= " + MOST_SCORES + ", are " + samples
+                    + " and " + topCount + ": each thread keeps so many scores");
+        }
+        Check.within("diameterRatio", diameterRatio, 0, 0.5);
+        Check.within("otherSizeRatio", otherSizeRatio, 0, 1);
+        Check.within("moreCableRatio", moreCableRatio, 0, 1);
+        Check.within("moreCableAssumedRatio", moreCableAssumedRatio, 0, 1);
+        Check.within("blockedRatio", blockedRatio, 0, 1);
+        Check.within("blockedUnknownRatio", blockedUnknownRatio, 0, 1);
+    }
+
+    /** Returns these settings with the simulation on or off. */
+    public UncertaintySettings withSimulated(boolean on) {
+        return new UncertaintySettings(
+                on,
+                seed,
+                samples,
+                topCount,
+                diameterRatio,
+                otherSizeRatio,
+                moreCableRatio,
+                moreCableAssumedRatio,
+                blockedRatio,
+                blockedUnknownRatio);
+    }
+}

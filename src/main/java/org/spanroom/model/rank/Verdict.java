@@ -1,0 +1,45 @@
+package org.spanroom.model.rank;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What gates and cautions say of one span.
+ *
+ * @param exclusions every reason for which the span is not ranked, the most basic first
+ * @param waived reasons whose gate is open: they hold, but the span is ranked
+ * @param cautions what to bear in mind before work
+ */
+public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<Caution> cautions) {
+    /** Nothing speaks against the span. */
+    public static final Verdict CLEAR = new Verdict(List.of(), List.of(), List.of());
+
+    public Verdict {
+        exclusions = List.copyOf(exclusions);
+        waived = List.copyOf(waived);
+        cautions = List.copyOf(cautions);
+    }
+
+    public boolean isExcluded() {
+        return !exclusions.isEmpty();
+    }
+
+    /** Finds the reason that is given where there is space for one only: the most basic. */
+    public Optional<Exclusion> findFirst() {
+        return exclusions.stream().findFirst();
+    }
+
+    /** Finds the most basic reason that holds, whether its gate is open or not. */
+    public Optional<Exclusion> findBasic() {
+        return Stream.concat(exclusions.stream(), waived.stream()).min(Comparator.naturalOrder());
+    }
+
+    /** Returns the words for all cautions in columns, those of open gates first. */
+    public List<String> cautionKeys() {
+        return Stream.concat(
+                        waived.stream().map(Exclusion::key), cautions.stream().map(Caution::key))
+                .toList();
+    }
+}

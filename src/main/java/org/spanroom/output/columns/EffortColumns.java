@@ -1,0 +1,250 @@
+package org.spanroom.output.columns;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.spanroom.model.effort.Amounts;
+import org.spanroom.model.effort.CostItem;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.effort.MaterialFlow;
+import org.spanroom.model.effort.NewBuild;
+import org.spanroom.model.effort.WorkTime;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.Column;
+
+/** The columns of the spans about hours, money, material and new build; empty where nothing comes out. */
+final class EffortColumns {
+    private EffortColumns() {}
+
+    static List<Column<RankedSpan>> all() {
+        var columns = new ArrayList<Column<RankedSpan>>();
+        columns.addAll(time());
+        columns.addAll(cost());
+        columns.addAll(material());
+        columns.addAll(newBuild());
+        columns.addAll(saving());
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> time() {
+        return List.of(
+                Column.real("site_hours", "site_h", 2, "Hours on site, over all shifts.", time(WorkTime::siteHours)),
+                Column.real(
+                        "crew_hours",
+                        "crew_h",
+                        2,
+                        "Hours of all persons together, travel included.",
+                        time(WorkTime::crewHours)),
+                Column.integer("shifts", "shifts", "Shifts that the work takes.", time(WorkTime::shifts)),
+                Column.integer("nights", "nights", "How many of them are nights.", time(WorkTime::nights)),
+                Column.flag(
+                        "fits_window",
+                        "fits_wind",
+                        "Whether a shift has time for the longest pull beside opening, making safe and closing.",
+                        time(WorkTime::fitsWindow)),
+                Column.real(
+                        "shared_from_hours",
+                        "shared_f_h",
+                        2,
+                        "Hours on site saved if the neighbour at the first vault is done in the same shift.",
+                        time(WorkTime::sharedAtFromHours)),
+                Column.real(
+                        "shared_to_hours",
+                        "shared_t_h",
+                        2,
+                        "Hours on site saved if the neighbour at the last vault is done in the same shift.",
+                        time(WorkTime::sharedAtToHours)),
+                Column.text(
+                        "step_hours",
+                        "step_hours",
+                        "Hours on site by step, joined by ;.",
+                        effort(effort -> steps(effort.stepHours()))));
+    }
+
+    private static List<Column<RankedSpan>> cost() {
+        return List.of(
+                Column.real("labour_money", "labour", 2, "Cost of labour.", cost(CostItem.LABOUR)),
+                Column.real(
+                        "site_money",
+                        "site_money",
+                        2,
+                        "Cost of traffic control and equipment.",
+                        cost(CostItem.TRAFFIC_CONTROL, CostItem.EQUIPMENT)),
+                Column.real(
+                        "office_money",
+                        "office",
+                        2,
+                        "Cost of permits and engineering.",
+                        cost(CostItem.PERMITS, CostItem.ENGINEERING)),
+                Column.real(
+                        "material_money",
+                        "material",
+                        2,
+                        "Cost of sleeves, lubricant and seals.",
+                        cost(CostItem.SLEEVES, CostItem.LUBRICANT, CostItem.SEALS)),
+                Column.real(
+                        "disposal_money",
+                        "disposal",
+                        2,
+                        "Cost of bags, trips, tipping and pumped water, less what the recycler pays.",
+                        cost(CostItem.DISPOSAL, CostItem.RECYCLING)),
+                Column.real("overhead_money", "overhead", 2, "Overhead on the costs.", cost(CostItem.OVERHEAD)),
+                Column.real(
+                        "recovery_money",
+                        "recov_mon",
+                        2,
+                        "Cost of recovery, all items.",
+                        effort(Effort::recoveryMoney)));
+    }
+
+    private static List<Column<RankedSpan>> material() {
+        return List.of(
+                Column.real(
+                        "innerduct_out_kg",
+                        "out_kg",
+                        1,
+                        "Mass of innerduct that comes out, by the average wall.",
+                        material(MaterialFlow::innerductKg)),
+                Column.real(
+                        "recycled_kg",
+                        "recycl_kg",
+                        1,
+                        "How much of it a recycler takes.",
+                        material(MaterialFlow::recycledKg)),
+                Column.integer("bags", "bags", "Bags of chips.", material(MaterialFlow::bags)),
+                Column.integer("loads", "loads", "Trips to the recycler.", material(MaterialFlow::loads)),
+                Column.real(
+                        "water_m3",
+                        "water_m3",
+                        2,
+                        "Water to be pumped, over all shifts.",
+                        material(MaterialFlow::waterM3)),
+                Column.real(
+                        "sleeve_m",
+                        "sleeve_m",
+                        1,
+                        "Sleeve that goes in, with its ends.",
+                        material(MaterialFlow::sleeveM)),
+                Column.real("lubricant_l", "lubric_l", 1, "Lubricant.", material(MaterialFlow::lubricantLitres)));
+    }
+
+    private static List<Column<RankedSpan>> newBuild() {
+        return List.of(
+                Column.text(
+                        "build_method",
+                        "bld_method",
+                        "How new ducts on the same path would be laid most cheaply.",
+                        build(build -> build.method().key())),
+                Column.text(
+                        "build_surface",
+                        "bld_surf",
+                        "Surface that they would be laid in: roadway, sidewalk or verge.",
+                        effort(effort -> effort.quantities().surface().key())),
+                Column.flag(
+                        "surface_assumed",
+                        "surf_assum",
+                        "Whether the recorded surface means none of these, so that one is assumed.",
+                        effort(effort -> effort.quantities().surfaceAssumed())),
+                Column.integer("build_ducts", "bld_ducts", "New ducts for the places gained.", build(NewBuild::ducts)),
+                Column.real(
+                        "build_money",
+                        "bld_money",
+                        2,
+                        "Cost of new build for as many places as recovery gains.",
+                        effort(Effort::newBuildMoney)),
+                Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
+                Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)),
+                Column.real(
+                        "co2e_ice_kg",
+                        "co2_ice_kg",
+                        1,
+                        "Emissions of new build's materials less those of the sleeves laid, by ICE v2.0; not to be added to the"
+                                + " next.",
+                        build(NewBuild::co2eIceKg)),
+                Column.real(
+                        "co2e_warm_kg",
+                        "co2_war_kg",
+                        1,
+                        "Emissions avoided by recycling the innerduct, by EPA WARM v16; not to be added to the last.",
+                        material(MaterialFlow::co2eWarmKg)));
+    }
+
+    private static List<Column<RankedSpan>> saving() {
+        return List.of(
+                Column.real(
+                        "saving_money",
+                        "saving",
+                        2,
+                        "Cost of new build less that of recovery.",
+                        effort(Effort::savingMoney)),
+                Column.real(
+                        "saving_ratio",
+                        "saving_rat",
+                        3,
+                        "Money saved for each unit of money spent on recovery.",
+                        effort(Effort::savingRatio)),
+                Column.real(
+                        "recovery_money_per_cable_m",
+                        "rec_cab_m",
+                        2,
+                        "Cost of recovery per metre of place gained for a cable.",
+                        effort(Effort::recoveryMoneyPerCableM)),
+                Column.real(
+                        "build_money_per_cable_m",
+                        "bld_cab_m",
+                        2,
+                        "Cost of new build per metre of place gained for a cable.",
+                        effort(Effort::newBuildMoneyPerCableM)),
+                Column.integer(
+                        "lead_avoided_days",
+                        "lead_days",
+                        "By how many days the permits of recovery are there sooner than those of new build.",
+                        effort(effort -> effort.quantities().leadDaysAvoided())));
+    }
+
+    private static String steps(Amounts<EffortStep> hours) {
+        var text = new StringBuilder();
+        for (EffortStep step : EffortStep.values()) {
+            long hundredths = Math.round(100 * hours.of(step));
+            if (hundredths > 0) {
+                text.append(text.isEmpty() ? "" : ";")
+                        .append(step.key())
+                        .append(' ')
+                        .append(hundredths / 100.0);
+            }
+        }
+        return text.toString();
+    }
+
+    private static Function<RankedSpan, Object> cost(CostItem... items) {
+        return effort(effort -> {
+            double money = 0;
+            for (CostItem item : items) {
+                money += effort.costMoney().of(item);
+            }
+            return money;
+        });
+    }
+
+    private static Function<RankedSpan, Object> time(Function<WorkTime, Object> cell) {
+        return effort(effort -> cell.apply(effort.time()));
+    }
+
+    private static Function<RankedSpan, Object> material(Function<MaterialFlow, Object> cell) {
+        return effort(effort -> cell.apply(effort.material()));
+    }
+
+    private static Function<RankedSpan, Object> build(Function<NewBuild, Object> cell) {
+        return effort(effort -> cell.apply(effort.newBuild()));
+    }
+
+    /** A cell that is itself an optional number is passed on as it is. */
+    private static Function<RankedSpan, Object> effort(Function<Effort, Object> cell) {
+        return row -> {
+            Optional<Effort> effort = row.assessment().effort();
+            return effort.isPresent() ? cell.apply(effort.get()) : Optional.empty();
+        };
+    }
+}

@@ -1,0 +1,74 @@
+package org.spanroom.output.columns;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.spanroom.model.rank.SpanMove;
+import org.spanroom.model.rank.Standing;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
+
+/** The columns of a comparison of two runs. */
+public final class MoveColumns {
+    public static final Table<SpanMove> TABLE = Table.layer(
+            "moves",
+            "One row for each span that stands elsewhere in the second of two runs, by cause, the farthest moved first.",
+            GeometryKind.LINE,
+            row -> row.lonLat().map(Shape::line).orElse(Shape.EMPTY),
+            List.of(
+                    Column.text("span_id", "span_id", "Name of the span.", SpanMove::spanId),
+                    Column.text(
+                            "cause",
+                            "cause",
+                            "new or gone: only one run has it; excluded or admitted: it lost or got a rank; score: its own "
+                                    + "score is another; others: only other spans' scores are; reason: it has no rank "
+                                    + "in both, for another reason.",
+                            row -> row.cause().key()),
+                    Column.integer("rank_before", "rank_bef", "Rank in the first run.", row -> rank(row.before())),
+                    Column.integer("rank_after", "rank_aft", "Rank in the second run.", row -> rank(row.after())),
+                    Column.integer(
+                            "rank_gain",
+                            "rank_gain",
+                            "How many places it went up; less than 0: down.",
+                            SpanMove::rankGain),
+                    Column.real(
+                            "score_before_points",
+                            "score_bef",
+                            2,
+                            "Score in the first run.",
+                            row -> row.before().map(Standing::scorePoints)),
+                    Column.real(
+                            "score_after_points",
+                            "score_aft",
+                            2,
+                            "Score in the second run.",
+                            row -> row.after().map(Standing::scorePoints)),
+                    Column.text(
+                            "part_changes",
+                            "parts",
+                            "What each criterion adds to the change of the score in points, the largest first.",
+                            row -> String.join("; ", row.partChanges())),
+                    Column.text(
+                            "exclusion_before",
+                            "excl_bef",
+                            "Why the first run gives it no rank.",
+                            row -> row.before().map(Standing::exclusion)),
+                    Column.text(
+                            "exclusion_after",
+                            "excl_aft",
+                            "Why the second run gives it no rank.",
+                            row -> row.after().map(Standing::exclusion)),
+                    Column.text(
+                            "value_changes",
+                            "values",
+                            "Other columns whose values differ, with both values.",
+                            row -> String.join("; ", row.valueChanges()))));
+
+    private MoveColumns() {}
+
+    private static OptionalInt rank(Optional<Standing> standing) {
+        return standing.map(Standing::rank).orElse(OptionalInt.empty());
+    }
+}

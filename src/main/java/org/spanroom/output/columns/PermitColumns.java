@@ -1,0 +1,156 @@
+package org.spanroom.output.columns;
+
+import static java.util.stream.Collectors.joining;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.spanroom.model.network.VaultUse;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.permit.RuledPart;
+import org.spanroom.model.permit.Zone;
+import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.Column;
+
+/** The columns of spans and vaults about the permit zones they lie in, and which permits follow. */
+public final class PermitColumns {
+    /** The shipped kinds in the order of their columns, with short names; kinds that an owner adds have rows in permits. */
+    private static final Map<String, String> KINDS = new TreeMap<>(Map.of(
+            "cut_ban", "z_cut_m",
+            "night_only", "z_night_m",
+            "environmental", "z_envir_m",
+            "heritage", "z_herit_m",
+            "rail", "z_rail_m",
+            "water", "z_water_m",
+            "school", "z_school_m",
+            "event", "z_event_m",
+            "other", "z_other_m"));
+
+    private PermitColumns() {}
+
+    static List<Column<RankedSpan>> all() {
+        var columns = new ArrayList<>(zones());
+        KINDS.forEach((kind, shortName) -> columns.add(Column.real(
+                "zone_" + kind + "_m",
+                shortName,
+                3,
+                "Metres of the span inside zones of the kind " + kind + "; where they overlap they count once.",
+                permits(p -> p.lengthM(kind)))));
+        columns.addAll(needs());
+        ZoneRule.vaultsFirst().forEach(rule -> columns.addAll(under(rule)));
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> zones() {
+        return List.of(
+                Column.text(
+                        "zones",
+                        "zones",
+                        "Permit zones that the span or one of its vaults touches, joined by ;.",
+                        permits(p -> p.touches().stream()
+                                .map(touch -> touch.zone().id())
+                                .collect(joining(";")))),
+                Column.text(
+                        "zone_kinds",
+                        "zone_kinds",
+                        "Their kinds, each once, joined by ;.",
+                        permits(p -> p.touches().stream()
+                                .map(touch -> touch.zone().kind())
+                                .distinct()
+                                .collect(joining(";")))),
+                Column.real(
+                        "zone_any_m",
+                        "z_any_m",
+                        3,
+                        "Metres of the span inside any zone; where zones overlap they count once.",
+                        permits(Permits::lengthM)));
+    }
+
+    private static List<Column<RankedSpan>> needs() {
+        return List.of(
+                Column.text(
+                        "recovery_needs",
+                        "recov_need",
+                        "Permits that recovering still needs, joined by ;; empty where no zones were read.",
+                        permits(p -> String.join(";", p.recoveryNeeds()))),
+                Column.text(
+                        "permits_avoided",
+                        "avoided",
+                        "Permits that a new build on the same path would need besides, joined by ;.",
+                        permits(p -> String.join(";", p.avoided()))),
+                Column.integer(
+                        "permits_avoided_count",
+                        "avoided_n",
+                        "How many these are.",
+                        permits(p -> p.avoided().size())),
+                Column.integer(
+                        "recovery_lead_days",
+                        "lead_recov",
+                        "Days until the permits of recovering are there, if asked for together.",
+                        permits(Permits::recoveryLeadDays)),
+                Column.integer(
+                        "new_build_lead_days",
+                        "lead_build",
+                        "Likewise for a new build, without waiting for the end of a ban on cutting.",
+                        permits(Permits::newBuildLeadDays)));
+    }
+
+    private static List<Column<RankedSpan>> under(ZoneRule rule) {
+        if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
+            return List.of(Column.flag(
+                    rule.shown().column(),
+                    rule.shown().shortColumn(),
+                    rule.shown().spanMeaning(),
+                    permits(p -> p.isUnder(rule))));
+        }
+        return List.of(
+                Column.real(
+                        rule.shown().column() + "_m",
+                        rule.shown().shortColumn() + "_m",
+                        3,
+                        rule.shown().spanMeaning(),
+                        permits(p -> metres(p, rule))),
+                Column.text(
+                        rule.shown().column() + "_until",
+                        rule.shown().shortColumn() + "_to",
+                        "Last day of the last of these bans; for_good where one has no last day.",
+                        permits(p -> until(p, rule))));
+    }
+
+    /** Returns the columns of the vaults. */
+    static List<Column<VaultUse>> ofVaults() {
+        return List.of(
+                Column.text(
+                        "zones",
+                        "zones",
+                        "Permit zones that the vault's place lies in, joined by ;.",
+                        vault -> vault.zones().stream().map(Zone::id).collect(joining(";"))),
+                Column.text(
+                        "zone_kinds",
+                        "zone_kinds",
+                        "Their kinds, each once, joined by ;.",
+                        vault -> vault.zones().stream()
+                                .map(Zone::kind)
+                                .distinct()
+                                .collect(joining(";"))));
+    }
+
+    public static double metres(Permits permits, ZoneRule rule) {
+        return permits.findPart(rule).map(RuledPart::lengthM).orElse(0.0);
+    }
+
+    /** Returns the last day of a rule on the span, as a column has it. */
+    public static String until(Permits permits, ZoneRule rule) {
+        return permits.findPart(rule)
+                .map(part -> part.until().map(LocalDate::toString).orElse("for_good"))
+                .orElse("");
+    }
+
+    private static Function<RankedSpan, Object> permits(Function<Permits, Object> cell) {
+        return row -> cell.apply(row.assessment().permits());
+    }
+}

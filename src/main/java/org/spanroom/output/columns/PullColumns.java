@@ -1,0 +1,218 @@
+package org.spanroom.output.columns;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.LimitUse;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.pull.PullAssumption;
+import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.Column;
+
+/** The columns of the spans about whether the innerducts can come out, from which end, and what that takes. */
+public final class PullColumns {
+    private static final Map<Friction, String> SHORT =
+            new TreeMap<>(Map.of(Friction.LUBRICATED, "lub", Friction.DRY, "dry", Friction.BAD, "bad"));
+
+    private PullColumns() {}
+
+    static List<Column<RankedSpan>> all() {
+        var columns = new ArrayList<>(answer());
+        columns.addAll(failure());
+        for (Friction friction : Friction.values()) {
+            columns.addAll(atBetterEnd(friction));
+        }
+        for (SpanEnd end : SpanEnd.values()) {
+            columns.addAll(fromEnd(end));
+        }
+        columns.addAll(grounds());
+        return columns;
+    }
+
+    /** Returns how a state of friction is written in short names. */
+    static String shortWord(Friction friction) {
+        return SHORT.getOrDefault(friction, friction.key());
+    }
+
+    private static List<Column<RankedSpan>> answer() {
+        return List.of(
+                Column.text(
+                        "pull_outcome",
+                        "pull_out",
+                        "Ends at which every innerduct can come out: both, a, b or neither; nothing where none is to pull.",
+                        pull(p -> p.outcome().key())),
+                Column.text(
+                        "pull_better_end",
+                        "pull_end",
+                        "End at which the innerducts better come out: a is from_vault, b is to_vault.",
+                        pull(p -> p.outcome().findBetterEnd().map(SpanEnd::key))),
+                Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault),
+                Column.real(
+                        "pull_utilisation_pct",
+                        "pull_util",
+                        1,
+                        "How far the tightest limit is used up when pulling from the better end; above 100 it fails.",
+                        pull(p -> p.outcome().findTightest().map(LimitUse::utilisationPercent))),
+                Column.text(
+                        "pull_tightest_limit",
+                        "pull_tight",
+                        "That limit.",
+                        pull(p ->
+                                p.outcome().findTightest().map(use -> use.kind().key()))),
+                Column.integer(
+                        "pull_count",
+                        "pulls",
+                        "How many innerducts are to be pulled, one row each in the table pulls.",
+                        pull(p -> p.pulls().size())));
+    }
+
+    private static List<Column<RankedSpan>> failure() {
+        return List.of(
+                Column.text(
+                        "pull_failing_limit",
+                        "fail_limit",
+                        "The limit that says no: to the better end where neither is possible, else to the other end.",
+                        failing(use -> use.kind().key())),
+                Column.text(
+                        "pull_failing_limits",
+                        "fail_all",
+                        "Every limit that any innerduct passes at the better end, joined by ;.",
+                        pull(p -> p.failingLimits().stream().map(LimitKind::key).collect(joining(";")))),
+                Column.text(
+                        "pull_failing_end",
+                        "fail_end",
+                        "The end at which that innerduct would come out: a or b.",
+                        pull(p -> findFailingEnd(p.outcome()).map(SpanEnd::key))),
+                Column.real(
+                        "pull_failing_at_m",
+                        "fail_at_m",
+                        2,
+                        "Where it is passed, as distance along the span from from_vault.",
+                        failing(LimitUse::atM)),
+                Column.real(
+                        "pull_failing_found_in_unit",
+                        "fail_found",
+                        2,
+                        "What is found there, breakaway included, in the unit of pull_failing_unit.",
+                        failing(use -> inUnit(use, use.foundSi()))),
+                Column.real(
+                        "pull_failing_allowed_in_unit",
+                        "fail_allow",
+                        2,
+                        "What is allowed there: the most, or for a radius the least.",
+                        failing(use -> inUnit(use, use.allowedSi()))),
+                Column.text(
+                        "pull_failing_unit",
+                        "fail_unit",
+                        "Unit of both: N, N/m, m or degrees.",
+                        failing(use -> unit(use.kind()))));
+    }
+
+    private static List<Column<RankedSpan>> atBetterEnd(Friction friction) {
+        return List.of(
+                Column.real(
+                        "pull_" + friction.key() + "_n",
+                        "pull_" + shortWord(friction) + "_n",
+                        1,
+                        "Largest steady pull on an innerduct that comes out at the better end, friction "
+                                + friction.key() + ".",
+                        atBetterEnd((p, end) -> p.largestPullN(end, friction))),
+                Column.real(
+                        "hold_" + friction.key() + "_n",
+                        "hold_" + shortWord(friction) + "_n",
+                        1,
+                        "Largest force that holds an innerduct's cables meanwhile at the opposite end.",
+                        atBetterEnd((p, end) -> p.largestHoldN(end, friction))));
+    }
+
+    private static List<Column<RankedSpan>> fromEnd(SpanEnd end) {
+        return List.of(
+                Column.real(
+                        "pull_out_at_" + end.key() + "_n",
+                        "pull_" + end.key() + "_n",
+                        1,
+                        "Largest steady pull on an innerduct that comes out at end " + end.key()
+                                + ", in the state of pull_friction.",
+                        pull(p -> present(p, p.largestPullN(end, p.judgedBy())))),
+                Column.real(
+                        "hold_for_" + end.key() + "_n",
+                        "hold_" + end.key() + "_n",
+                        1,
+                        "Largest force that holds an innerduct's cables meanwhile at end "
+                                + end.opposite().key() + ".",
+                        pull(p -> present(p, p.largestHoldN(end, p.judgedBy())))));
+    }
+
+    private static List<Column<RankedSpan>> grounds() {
+        return List.of(
+                Column.text(
+                        "pull_friction",
+                        "pull_frict",
+                        "State of friction that the outcome holds for: lubricated, dry or bad.",
+                        pull(p -> p.pulls().isEmpty() ? "" : p.judgedBy().key())),
+                Column.text(
+                        "pull_warnings",
+                        "pull_warn",
+                        "Limits whose value to warn above is passed, joined by ;.",
+                        pull(p -> p.warnings().stream().map(LimitKind::key).collect(joining(";")))),
+                Column.text(
+                        "pull_assumptions",
+                        "pull_assum",
+                        "What the forces rest on without having been measured, joined by ;.",
+                        pull(p -> p.assumptions().stream()
+                                .map(PullAssumption::key)
+                                .collect(joining(";")))));
+    }
+
+    /** Returns a limit's value as people say it: angles in degrees, the rest in its SI unit. */
+    public static double inUnit(LimitUse use, double valueSi) {
+        return use.kind().unit().equals("rad") ? Math.toDegrees(valueSi) : valueSi;
+    }
+
+    /** Returns the unit of {@link #inUnit}. */
+    public static String unit(LimitKind kind) {
+        return kind.unit().equals("rad") ? "degrees" : kind.unit();
+    }
+
+    /** Finds the end at which the failing pull would come out. */
+    public static Optional<SpanEnd> findFailingEnd(PullOutcome outcome) {
+        return outcome.findFailing()
+                .flatMap(use -> outcome.findBetterEnd())
+                .map(end -> outcome.isPossible() ? end.opposite() : end);
+    }
+
+    private static Optional<String> betterVault(RankedSpan row) {
+        return row.assessment()
+                .pull()
+                .outcome()
+                .findBetterEnd()
+                .map(end -> end.vaultOf(row.span()).id());
+    }
+
+    private static Function<RankedSpan, Object> pull(Function<PullAssessment, Object> cell) {
+        return row -> cell.apply(row.assessment().pull());
+    }
+
+    private static Function<RankedSpan, Object> failing(Function<LimitUse, Object> cell) {
+        return pull(p -> p.outcome().findFailing().map(cell));
+    }
+
+    private static Function<RankedSpan, Object> atBetterEnd(BiFunction<PullAssessment, SpanEnd, Double> force) {
+        return pull(p -> p.outcome().findBetterEnd().map(end -> force.apply(p, end)));
+    }
+
+    private static OptionalDouble present(PullAssessment pull, double forceN) {
+        return pull.pulls().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(forceN);
+    }
+}

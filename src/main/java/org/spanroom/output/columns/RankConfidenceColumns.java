@@ -1,0 +1,56 @@
+package org.spanroom.output.columns;
+
+import java.util.List;
+import java.util.function.Function;
+import org.spanroom.model.rank.RankConfidence;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.Column;
+
+/** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
+public final class RankConfidenceColumns {
+    /** The only one that no scoring has a part in. */
+    public static final Column<RankedSpan> FEASIBLE = Column.real(
+            "feasible_chance_pct",
+            "feas_pct",
+            1,
+            "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
+            percent(RankConfidence::feasibleRatio));
+
+    private RankConfidenceColumns() {}
+
+    public static List<Column<RankedSpan>> all() {
+        return List.of(
+                FEASIBLE,
+                Column.real(
+                        "score_low_points",
+                        "score_low",
+                        2,
+                        "Score that the span falls short of with a chance of 10 percent.",
+                        cell(RankConfidence::scoreLowPoints)),
+                Column.real(
+                        "score_high_points",
+                        "score_high",
+                        2,
+                        "Score that the span exceeds with a chance of 10 percent.",
+                        cell(RankConfidence::scoreHighPoints)),
+                Column.real(
+                        "top_chance_pct",
+                        "top_pct",
+                        1,
+                        "Chance of being among the top of the ranking, as many as the config says.",
+                        percent(RankConfidence::topRatio)));
+    }
+
+    /** Returns the names of all of them, in their order. */
+    public static List<String> names() {
+        return all().stream().map(Column::name).toList();
+    }
+
+    private static Function<RankedSpan, Object> cell(Function<RankConfidence, Double> number) {
+        return row -> row.sureness().map(number);
+    }
+
+    private static Function<RankedSpan, Object> percent(Function<RankConfidence, Double> ratio) {
+        return row -> row.sureness().map(ratio).map(value -> 100 * value);
+    }
+}

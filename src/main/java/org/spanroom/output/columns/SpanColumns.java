@@ -1,0 +1,245 @@
+package org.spanroom.output.columns;
+
+import static java.util.stream.Collectors.joining;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import org.spanroom.model.Angle;
+import org.spanroom.model.Term;
+import org.spanroom.model.bend.Bend;
+import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
+
+/** The columns of the spans: one line each, the one place that layers, CSV and data dictionary have them from. */
+public final class SpanColumns {
+    public static final String NAME = "spans";
+
+    /** The length that counts. */
+    public static final Column<RankedSpan> LENGTH = Column.real(
+            "length_m",
+            "length_m",
+            3,
+            "The length that counts: drawn, or recorded where the config says so.",
+            span(Span::lengthM));
+
+    public static final Column<RankedSpan> DRAWN_LENGTH = Column.real(
+            "drawn_length_m", "drawn_m", 3, "Length of the drawn line on the ground.", span(Span::drawnLengthM));
+
+    public static final Column<RankedSpan> CABLES_GAINED = Column.integer(
+            "cables_gained",
+            "gained",
+            "Cable places more than before, new ones and innerducts left.",
+            room(Room::cablesGained));
+
+    private SpanColumns() {}
+
+    /** Returns the layer of a run, with columns for each criterion. */
+    public static Table<RankedSpan> table(SpanLayout run) {
+        Table<RankedSpan> plane = Table.layer(
+                NAME,
+                "One row for each duct between two consecutive vaults, the best first.",
+                GeometryKind.LINE,
+                row -> Shape.line(row.span().lonLat()),
+                all(run.criteria()));
+        return run.hasElevations() ? plane.withZ() : plane;
+    }
+
+    private static List<Column<RankedSpan>> all(List<CriterionInfo> criteria) {
+        var columns = new ArrayList<Column<RankedSpan>>();
+        StandingColumns.VERDICT.forEach(column -> columns.add(column.narrowed()));
+        columns.addAll(CircumstanceColumns.all());
+        ScoreColumns.all(criteria).forEach(column -> columns.add(column.narrowed()));
+        columns.addAll(RankConfidenceColumns.all());
+        columns.addAll(ends());
+        columns.addAll(way());
+        columns.addAll(bore());
+        columns.addAll(SizeColumns.all());
+        columns.addAll(gain());
+        columns.addAll(PackingColumns.all());
+        columns.addAll(PullColumns.all());
+        columns.addAll(PermitColumns.all());
+        columns.addAll(EffortColumns.all());
+        columns.addAll(record());
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> ends() {
+        return List.of(
+                Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id)),
+                Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId)),
+                Column.text(
+                        "routes",
+                        "routes",
+                        "The drawn routes that the span is made of, in order, joined by ;.",
+                        span(s -> String.join(";", s.routeIds()))),
+                Column.text(
+                        "from_vault",
+                        "from_vault",
+                        "The vault where the span's line begins.",
+                        span(s -> s.from().id())),
+                Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id())));
+    }
+
+    private static List<Column<RankedSpan>> way() {
+        return List.of(
+                LENGTH,
+                DRAWN_LENGTH,
+                Column.real(
+                        "bend_total_deg",
+                        "bend_total",
+                        2,
+                        "Sum of all turning between the vaults, left and right alike.",
+                        bends(b -> b.total().deg())),
+                Column.integer(
+                        "bend_count",
+                        "bend_count",
+                        "How many bends the line has.",
+                        bends(b -> b.list().size())),
+                Column.real(
+                        "largest_bend_deg",
+                        "bend_max",
+                        2,
+                        "Turning of the largest bend.",
+                        bends(b -> b.findLargest().map(Bend::deflection).map(Angle::deg))),
+                Column.real(
+                        "smallest_radius_m",
+                        "radius_min",
+                        2,
+                        "Radius of the tightest bend.",
+                        bends(b -> b.findTightest().map(Bend::radiusM))),
+                Column.flag(
+                        "radius_assumed",
+                        "rad_assume",
+                        "Whether the tightest bend's radius is the configured sweep for want of a drawn arc.",
+                        bends(b -> b.findTightest().map(Bend::radiusAssumed))));
+    }
+
+    private static List<Column<RankedSpan>> bore() {
+        return List.of(
+                Column.text(
+                        "bore_shape",
+                        "bore_shape",
+                        "Shape of the bore: round or square.",
+                        duct(d -> word(d.boreShape()))),
+                Column.real(
+                        "inside_diameter_mm",
+                        "inside_mm",
+                        2,
+                        "Inside diameter of a round bore, side of a square one.",
+                        duct(Duct::insideDiameterMm)),
+                Column.real("bore_area_mm2", "bore_mm2", 1, "Area of the bore.", room(Room::boreAreaMm2)),
+                Column.real(
+                        "fill_before_pct",
+                        "fill_bef",
+                        2,
+                        "Share of the bore that innerducts, taken as solid, and loose cables close off now.",
+                        room(r -> 100 * r.fillBeforeRatio())),
+                Column.real(
+                        "fill_after_pct",
+                        "fill_aft",
+                        2,
+                        "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
+                        room(r -> 100 * r.fillAfterRatio())),
+                Column.real(
+                        "free_after_pct",
+                        "free_aft",
+                        2,
+                        "Share of the bore that is free once the innerducts are out.",
+                        room(r -> 100 * r.freeAfterRatio())));
+    }
+
+    private static List<Column<RankedSpan>> gain() {
+        return List.of(
+                Column.real(
+                        "recoverable_mm2",
+                        "recov_mm2",
+                        1,
+                        "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
+                        room(Room::recoverableMm2)),
+                Column.integer(
+                        "innerducts_out",
+                        "innerd_out",
+                        "How many rigid innerducts come out.",
+                        room(Room::innerductsOut)),
+                Column.integer(
+                        "positions_before",
+                        "pos_before",
+                        "Empty innerducts that can take the design cable now.",
+                        room(Room::positionsBefore)),
+                Column.integer(
+                        "positions_after",
+                        "pos_after",
+                        "Places for a design cable afterwards: new ones, and innerducts left.",
+                        room(Room::positionsAfter)),
+                Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
+                Column.integer(
+                        "new_cables",
+                        "new_cables",
+                        "Design cables that find a cell in those sleeves.",
+                        room(Room::newCables)),
+                CABLES_GAINED,
+                Column.text(
+                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
+    }
+
+    private static List<Column<RankedSpan>> record() {
+        return List.of(
+                Column.flag("flooded", "flooded", "Whether the duct is recorded as flooded.", duct(Duct::flooded)),
+                Column.text(
+                        "condition",
+                        "condition",
+                        "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
+                        duct(d -> word(d.condition()))),
+                Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
+                Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
+                Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
+                Column.text(
+                        "position_quality",
+                        "pos_qual",
+                        "How well the position is known, as recorded.",
+                        span(Span::positionQuality)),
+                Column.text(
+                        "assumed",
+                        "assumed",
+                        "Terms that were not recorded, so that a configured default stands for them, joined by ;.",
+                        duct(d -> terms(d.assumed()))));
+    }
+
+    private static Function<RankedSpan, Object> span(Function<Span, Object> cell) {
+        return row -> cell.apply(row.span());
+    }
+
+    private static Function<RankedSpan, Object> duct(Function<Duct, Object> cell) {
+        return row -> cell.apply(row.span().duct());
+    }
+
+    private static Function<RankedSpan, Object> bends(Function<Bends, Object> cell) {
+        return row -> cell.apply(row.assessment().bends());
+    }
+
+    private static Function<RankedSpan, Object> room(Function<Room, Object> cell) {
+        return row -> cell.apply(row.assessment().room());
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String terms(Set<Term> assumed) {
+        return assumed.isEmpty()
+                ? ""
+                : EnumSet.copyOf(assumed).stream().map(Term::key).collect(joining(";"));
+    }
+}

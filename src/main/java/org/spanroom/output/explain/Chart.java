@@ -1,0 +1,156 @@
+package org.spanroom.output.explain;
+
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.Locale;
+
+/** A diagram of quantities along a span, from 0 at the bottom to a round number above the largest, with bends and a limit. */
+final class Chart {
+    private static final int TICKS = 4;
+    private static final int SIZE_PX = 11;
+    /** How far above the largest quantity the limit may lie to be still worth showing, as a factor. */
+    private static final double LIMIT_WORTH_SHOWING_RATIO = 1.6;
+
+    private static final Svg.Pen BEND = new Svg.Pen("#909090", 0.8, "1.5 3");
+    private static final Svg.Pen LIMIT = new Svg.Pen("#000000", 1.8, "2 3");
+
+    private final Svg svg;
+    private final Box frame;
+    private final double lengthM;
+
+    Chart(Svg svg, Box frame, double lengthM) {
+        this.svg = svg;
+        this.frame = frame;
+        this.lengthM = lengthM;
+    }
+
+    /**
+     * What one diagram shows.
+     *
+     * @param profiles points of distance along the span and quantity, a list for each line
+     * @param pens one for each line
+     * @param bends where the bends lie along the span, in order
+     * @param limit where the limit lies; infinite where there is none
+     */
+    record Content(String name, List<List<double[]>> profiles, List<Svg.Pen> pens, List<Double> bends, double limit) {
+        double most() {
+            return profiles.stream()
+                    .flatMap(List::stream)
+                    .mapToDouble(point -> point[1])
+                    .max()
+                    .orElse(0);
+        }
+
+        /** Returns the top of the diagram, a round number. */
+        double top() {
+            double worth = limit <= LIMIT_WORTH_SHOWING_RATIO * most() ? Math.max(most(), limit) : most();
+            return TICKS * roundAbove(Math.max(worth, 1e-3) / TICKS);
+        }
+
+        boolean showsLimit() {
+            return limit <= top();
+        }
+    }
+
+    void draw(Content content) {
+        double top = content.top();
+        axes(top);
+        bends(content.bends());
+        for (int i = 0; i < content.profiles().size(); i++) {
+            svg.path(
+                    content.profiles().get(i).stream()
+                            .map(point -> new double[] {x(point[0]), y(point[1], top)})
+                            .toList(),
+                    content.pens().get(i));
+        }
+        if (content.showsLimit()) {
+            svg.stroke(frame.leftPx(), y(content.limit(), top), frame.rightPx(), y(content.limit(), top), LIMIT);
+        }
+        svg.label(frame.leftPx(), frame.topPx() - 24, "start", 12, content.name());
+    }
+
+    /** Writes words about the limit above the diagram at its right. */
+    void limitNote(String words) {
+        svg.label(frame.rightPx(), frame.topPx() - 24, "end", SIZE_PX, words);
+    }
+
+    private void axes(double top) {
+        for (int tick = 0; tick <= TICKS; tick++) {
+            double yPx = y(tick * top / TICKS, top);
+            svg.stroke(frame.leftPx(), yPx, frame.rightPx(), yPx, tick == 0 ? Svg.Pen.AXIS : Svg.Pen.THIN);
+            svg.label(frame.leftPx() - 8, yPx + 4, "end", SIZE_PX, plain(tick * top / TICKS));
+        }
+        svg.stroke(frame.leftPx(), frame.topPx(), frame.leftPx(), frame.bottomPx(), Svg.Pen.AXIS);
+        svg.stroke(frame.rightPx(), frame.topPx(), frame.rightPx(), frame.bottomPx(), Svg.Pen.AXIS);
+        double stepM = roundAbove(lengthM / 10);
+        for (int i = 0; i * stepM <= lengthM * (1 + 1e-9); i++) {
+            double xPx = x(i * stepM);
+            svg.stroke(xPx, frame.bottomPx(), xPx, frame.bottomPx() + 4, Svg.Pen.AXIS);
+            svg.label(xPx, frame.bottomPx() + 16, "middle", SIZE_PX, plain(i * stepM));
+        }
+    }
+
+    /** Marks bends with their numbers; those that lie too close for two labels share one. */
+    private void bends(List<Double> atM) {
+        var shared = new ArrayDeque<int[]>();
+        for (int i = 0; i < atM.size(); i++) {
+            svg.stroke(x(atM.get(i)), frame.topPx(), x(atM.get(i)), frame.bottomPx(), BEND);
+            int[] range = {i, i};
+            while (!shared.isEmpty() && bendLabel(shared.peekLast(), atM).overlaps(bendLabel(range, atM))) {
+                range[0] = shared.removeLast()[0];
+            }
+            shared.addLast(range);
+        }
+        for (int[] range : shared) {
+            Box box = bendLabel(range, atM);
+            double middlePx = (box.leftPx() + box.rightPx()) / 2;
+            svg.label(middlePx, box.bottomPx(), "middle", SIZE_PX, numbers(range));
+        }
+    }
+
+    private Box bendLabel(int[] range, List<Double> atM) {
+        double middlePx = (x(atM.get(range[0])) + x(atM.get(range[1]))) / 2;
+        double widthPx = Svg.widthPx(numbers(range), SIZE_PX) + 4;
+        return Box.around(middlePx, frame.topPx() - 5 - SIZE_PX / 2.0, widthPx, SIZE_PX);
+    }
+
+    private static String numbers(int[] range) {
+        return range[0] == range[1] ? Integer.toString(range[0] + 1) : (range[0] + 1) + "\u2013" + (range[1] + 1);
+    }
+
+    private double x(double atM) {
+        return frame.leftPx() + (frame.rightPx() - frame.leftPx()) * atM / lengthM;
+    }
+
+    private double y(double quantity, double top) {
+        return frame.bottomPx() - (frame.bottomPx() - frame.topPx()) * quantity / top;
+    }
+
+    /** Returns a round number as people write it. */
+    static String plain(double value) {
+        String text = String.format(Locale.ROOT, "%.4f", value);
+        return text.replaceAll("\\.?0+$", "");
+    }
+
+    /** Returns the smallest of 1, 2, 5 times a power of ten that is not below the value. */
+    static double roundAbove(double value) {
+        double power = Math.pow(10, Math.floor(Math.log10(value)));
+        for (double factor : new double[] {1, 2, 5}) {
+            if (factor * power >= value * (1 - 1e-9)) {
+                return factor * power;
+            }
+        }
+        return 10 * power;
+    }
+
+    /** Returns the largest of 1, 2, 5 times a power of ten that is not above the value. */
+    static double roundBelow(double value) {
+        double power = Math.pow(10, Math.floor(Math.log10(value)));
+        for (double factor : new double[] {10, 5, 2}) {
+            if (factor * power <= value * (1 + 1e-9)) {
+                return factor * power;
+            }
+        }
+        return power;
+    }
+}

@@ -1,0 +1,45 @@
+package org.spanroom.output.folder;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+
+/** A text file of the user's choice, in UTF-8, that comes into being whole or not at all. */
+public final class TextFile {
+    private TextFile() {}
+
+    /**
+     * Checks that the file may be written; worth doing before long work.
+     *
+     * @throws OutputException if it exists and may not be replaced, or is no file
+     */
+    public static void check(Path file, boolean overwrite) {
+        if (Files.isDirectory(file)) {
+            throw new OutputException(file, "is a folder", "Name a file.");
+        }
+        if (!overwrite && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            throw new OutputException(file, "exists", "Choose another name, or replace it with --overwrite.");
+        }
+    }
+
+    /** Writes the file, first under another name beside it, never through a link that somebody may have laid there. */
+    public static void write(Path file, String text, boolean overwrite) {
+        check(file, overwrite);
+        Path whole = file.toAbsolutePath();
+        Path part = whole.resolveSibling("." + whole.getFileName() + ".writing");
+        try {
+            try {
+                Files.deleteIfExists(part);
+                Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
+                Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(part);
+            }
+        } catch (IOException failure) {
+            throw OutputException.of(file, failure);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+package org.spanroom.output.geopackage;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import org.spanroom.output.table.Extent;
+import org.spanroom.output.table.GeometryKind;
+import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
+
+/** The binary form of a shape in a GeoPackage: the header of OGC 12-128r18, 2.1.3.1, then ISO WKB; little-endian. */
+final class GeoPackageBlob {
+    private static final int HEADER_BYTES = 8;
+    private static final int ENVELOPE_BYTES = 32;
+    private static final byte LITTLE_ENDIAN = 1;
+    private static final byte WITH_XY_ENVELOPE = 1 << 1;
+    private static final int WKB_Z = 1000;
+
+    private GeoPackageBlob() {}
+
+    /** Returns the blob of a shape that is not empty; a point goes without the envelope that it is itself. */
+    static byte[] encode(Shape shape, Table<?> table, Extent box, int srsId) {
+        boolean isPoint = table.geometry() == GeometryKind.POINT;
+        int ordinates = shape.hasZ() && table.hasZ() ? 3 : 2;
+        int headerBytes = isPoint ? HEADER_BYTES : HEADER_BYTES + ENVELOPE_BYTES;
+        ByteBuffer blob = ByteBuffer.allocate(headerBytes + wkbBytes(shape, table.geometry(), ordinates))
+                .order(ByteOrder.LITTLE_ENDIAN);
+        blob.put((byte) 'G').put((byte) 'P').put((byte) 0);
+        blob.put(isPoint ? LITTLE_ENDIAN : (byte) (LITTLE_ENDIAN | WITH_XY_ENVELOPE));
+        blob.putInt(srsId);
+        if (!isPoint) {
+            blob.putDouble(box.minX())
+                    .putDouble(box.maxX())
+                    .putDouble(box.minY())
+                    .putDouble(box.maxY());
+        }
+        wkb(blob, shape, table.geometry(), ordinates);
+        return blob.array();
+    }
+
+    private static int wkbBytes(Shape shape, GeometryKind kind, int ordinates) {
+        int vertices = shape.size() * ordinates * 8;
+        return switch (kind) {
+            case NONE -> 0;
+            case POINT -> 5 + vertices;
+            case LINE -> 9 + vertices;
+            case MULTILINE -> 9 + 9 * shape.parts() + vertices;
+            case POLYGON -> 9 + 4 * shape.parts() + vertices;
+        };
+    }
+
+    private static void wkb(ByteBuffer blob, Shape shape, GeometryKind kind, int ordinates) {
+        switch (kind) {
+            case POINT -> {
+                type(blob, 1, ordinates);
+                vertices(blob, shape, 0, ordinates);
+            }
+            case LINE -> line(blob, shape, 0, ordinates);
+            case MULTILINE -> {
+                type(blob, 5, ordinates).putInt(shape.parts());
+                for (int part = 0; part < shape.parts(); part++) {
+                    line(blob, shape, part, ordinates);
+                }
+            }
+            case POLYGON -> {
+                Shape turned = shape.oriented(true);
+                type(blob, 3, ordinates).putInt(turned.parts());
+                for (int part = 0; part < turned.parts(); part++) {
+                    blob.putInt(turned.partEnd(part) - turned.partStart(part));
+                    vertices(blob, turned, part, ordinates);
+                }
+            }
+            default -> throw new IllegalStateException(kind.toString());
+        }
+    }
+
+    private static void line(ByteBuffer blob, Shape shape, int part, int ordinates) {
+        type(blob, 2, ordinates).putInt(shape.partEnd(part) - shape.partStart(part));
+        vertices(blob, shape, part, ordinates);
+    }
+
+    private static ByteBuffer type(ByteBuffer blob, int code, int ordinates) {
+        return blob.put(LITTLE_ENDIAN).putInt(ordinates == 3 ? code + WKB_Z : code);
+    }
+
+    private static void vertices(ByteBuffer blob, Shape shape, int part, int ordinates) {
+        for (int vertex = shape.partStart(part); vertex < shape.partEnd(part); vertex++) {
+            blob.putDouble(shape.x(vertex)).putDouble(shape.y(vertex));
+            if (ordinates == 3) {
+                blob.putDouble(shape.z(vertex));
+            }
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package org.spanroom.output.table;
+
+import java.util.List;
+
+/**
+ * Rows of one table on their way to every file that holds it: each row is worked out once. For one thread at a time.
+ *
+ * @param <R> what a row is
+ */
+public final class TableBatch<R> {
+    private final Row<R> row;
+    private final List<TableFile.RowBatch> batches;
+    private int rows;
+
+    public TableBatch(Table<R> table, OutputCrs frame, List<? extends TableFile> files) {
+        row = new Row<>(table, frame);
+        batches = files.stream().map(TableFile::newBatch).toList();
+    }
+
+    public void add(R added) {
+        rows++;
+        if (batches.isEmpty()) {
+            return;
+        }
+        row.load(added);
+        for (TableFile.RowBatch batch : batches) {
+            batch.add(row);
+        }
+    }
+
+    /** Moves the rows to the end of their files, and returns how many there were. */
+    public int append() {
+        batches.forEach(TableFile.RowBatch::append);
+        int appended = rows;
+        rows = 0;
+        return appended;
+    }
+}

@@ -1,0 +1,115 @@
+package org.spanroom.model.effort;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
+
+class RatesTest {
+    private final Rates rates = Rates.of(ShippedConfig.get().rates());
+    private final RateRows standard = rates.rows(Set.of(), "");
+
+    @Test
+    void everyShippedRateHasARangeRoundItsValueASourceAndADate() {
+        assertThat(ShippedConfig.get().rates().standard()).hasSize(RateKey.values().length);
+        assertThat(ShippedConfig.get().rates().standard().values()).allSatisfy(rate -> {
+            assertThat(rate.low()).isLessThanOrEqualTo(rate.value());
+            assertThat(rate.high()).isGreaterThanOrEqualTo(rate.value());
+            assertThat(rate.source()).isNotBlank();
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 3, 4", "5, 3, 4", "2, 3, 1"})
+    void aValueOutsideOfItsRangeIsRefused(double value, double low, double high) {
+        assertThatThrownBy(() -> new Rate(value, low, high, "x", "2026")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"''", "26", "2026-5", "yesterday"})
+    void aDateIsAYearAMonthOrADay(String date) {
+        assertThatThrownBy(() -> new Rate(1, 1, 1, "x", date)).hasMessageContaining("date");
+    }
+
+    @Test
+    void whatIsDividedByCannotBeNothing() {
+        assertThatThrownBy(() -> new RateOverride("x", RateKey.BAG_KG, 1, 0, 2, "x", "2026"))
+                .hasMessageContaining("bag_kg");
+    }
+
+    /** Of a triangle from 0 over 1 to 4, by hand: a quarter of all lies below 1; below 4 - sqrt(6) one half. */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.25, 1", "0.0625, 0.5", "0.5, 1.5505102572", "1, 4"})
+    void ratesAreDrawnFromATriangle(double share, double expected) {
+        assertThat(new Rate(1, 0, 4, "x", "2026").quantileInUnit(share)).isCloseTo(expected, within(1e-9));
+    }
+
+    @Test
+    void aRateWithoutARangeIsAlwaysItself() {
+        assertThat(new Rate(3, 3, 3, "x", "2026").quantileInUnit(0.7)).isEqualTo(3);
+    }
+
+    /** Mean of a triangle: a third of low, value and high together; its deviation over 4000 draws is below 0.01 of its width. */
+    @Test
+    void manyDrawsHaveTheTrianglesMean() {
+        Rate rate = rates.rate(RateKey.LABOUR_MONEY_PER_HOUR, standard);
+        double sum = 0;
+        for (int i = 0; i < 4000; i++) {
+            double drawn = rates.sampled(1, i).inUnit(RateKey.LABOUR_MONEY_PER_HOUR, standard);
+            assertThat(drawn).isBetween(rate.low(), rate.high());
+            sum += drawn;
+        }
+
+        assertThat(sum / 4000).isCloseTo((rate.low() + rate.value() + rate.high()) / 3, within(0.6));
+    }
+
+    @Test
+    void theSameSeedAndSampleDrawTheSameAndOthersDoNot() {
+        double drawn = rates.sampled(5, 3).inUnit(RateKey.SET_UP_HOURS, standard);
+
+        assertThat(rates.sampled(5, 3).inUnit(RateKey.SET_UP_HOURS, standard)).isEqualTo(drawn);
+        assertThat(rates.sampled(5, 4).inUnit(RateKey.SET_UP_HOURS, standard)).isNotEqualTo(drawn);
+        assertThat(rates.sampled(6, 3).inUnit(RateKey.SET_UP_HOURS, standard)).isNotEqualTo(drawn);
+        assertThat(rates.sampled(5, 3).rate(RateKey.SET_UP_HOURS, standard))
+                .isEqualTo(rates.rate(RateKey.SET_UP_HOURS, standard));
+    }
+
+    @Test
+    void aVaultsKindComesBeforeAZonesAndTheCostlierZoneHolds() {
+        RateSettings shipped = ShippedConfig.get().rates();
+        var settings = new RateSettings(
+                "EUR",
+                shipped.surfaces(),
+                Surface.VERGE,
+                shipped.standard(),
+                List.of(override("crypt", RateKey.VAULT_VOLUME_M3, 7)),
+                List.of(
+                        override("a", RateKey.VAULT_VOLUME_M3, 90),
+                        override("b", RateKey.VAULT_VOLUME_M3, 60),
+                        override("a", RateKey.DAY_WINDOW_HOURS, 6),
+                        override("b", RateKey.DAY_WINDOW_HOURS, 5)));
+        Rates own = Rates.of(settings);
+
+        assertThat(own.inUnit(RateKey.VAULT_VOLUME_M3, own.rows(Set.of("a", "b"), "")))
+                .isEqualTo(90);
+        assertThat(own.inUnit(RateKey.DAY_WINDOW_HOURS, own.rows(Set.of("a", "b"), "")))
+                .isEqualTo(5);
+        assertThat(own.inUnit(RateKey.VAULT_VOLUME_M3, own.rows(Set.of("a", "b"), "CRYPT ")))
+                .isEqualTo(7);
+        assertThat(own.inUnit(RateKey.VAULT_VOLUME_M3, own.rows(Set.of("c"), "hut")))
+                .isEqualTo(13.6);
+        assertThat(settings.surfaceOf("moss")).isEqualTo(Surface.VERGE);
+        assertThat(settings.surfaceOf(" Asphalt")).isEqualTo(Surface.ROADWAY);
+        assertThat(settings.knowsSurface("moss")).isFalse();
+    }
+
+    private static RateOverride override(String kind, RateKey key, double value) {
+        return new RateOverride(kind, key, value, value, value, "test", "2026");
+    }
+}

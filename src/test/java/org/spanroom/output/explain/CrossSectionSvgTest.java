@@ -1,0 +1,126 @@
+package org.spanroom.output.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.spanroom.model.bore.Arrangement;
+import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.PlacedCircle;
+import org.spanroom.model.bore.PlacedCircle.Kind;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.BoreShape;
+import org.spanroom.model.network.Unrecoverable;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+class CrossSectionSvgTest {
+    private static final PlacedCircle INNERDUCT = new PlacedCircle(Kind.INNERDUCT, 0, -30, 40, 34, -1, 0);
+    private static final PlacedCircle CABLE_IN_IT = new PlacedCircle(Kind.CABLE, 0, -40, 14, 0, 0, 0);
+    private static final PlacedCircle LOOSE_CABLE = new PlacedCircle(Kind.CABLE, 0, -43, 14, 0, -1, 0);
+    private static final PlacedCircle DEAD_CABLE = new PlacedCircle(Kind.DEAD_CABLE, 30, -30, 10, 0, -1, 0);
+    private static final PlacedCircle NEW_CABLE = new PlacedCircle(Kind.NEW_CABLE, -15, -35, 14, 13, -1, 2);
+
+    @Test
+    void circlesStandToScaleWithTheBore() throws Exception {
+        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "")
+                .orElseThrow());
+
+        // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimetre, about (240, 275)
+        assertThat(circles(drawing)).contains("240 275 182.5", "240 383 72", "240 383 61.2", "240 419 25.2");
+        // after: about (700, 275)
+        assertThat(circles(drawing)).contains("700 429.8 25.2", "646 401 25.2", "646 401 23.4", "808 383 18");
+    }
+
+    @Test
+    void theWordsSayWhatThePictureShows() {
+        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "")
+                .orElseThrow();
+
+        assertThat(drawing)
+                .contains("Duct 7 &lt;a&amp;b&gt;")
+                .contains("51.7 % of the bore filled; places for 1 more")
+                .contains("3 sleeves, 9 new cables; limit: sleeves per duct")
+                .contains("fits, with 2.5 mm to spare in width")
+                .contains(">2</text>");
+    }
+
+    @Test
+    void aSquareBoreIsDrawnSquare() {
+        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()), "")
+                .orElseThrow();
+
+        assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50\"");
+    }
+
+    @Test
+    void aDuctThatNothingNewGoesIntoShowsTheReasonInsteadOfAnAfter() {
+        Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.NO_OUTER_DUCT);
+
+        String drawing =
+                CrossSectionSvg.draw("Duct 7", room, "the duct is a trench").orElseThrow();
+
+        assertThat(drawing).contains("the duct is a trench").doesNotContain("After");
+    }
+
+    @Test
+    void recordsThatCannotBeTrueAreSaidToBeSo() {
+        Room room = room(BoreShape.ROUND, Optional.of("4 innerducts do not go into 101.5 mm"));
+
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "").orElseThrow())
+                .contains("The records cannot be true: 4 innerducts do not go into 101.5 mm")
+                .contains("proved not to fit, 0.24 mm too narrow");
+    }
+
+    @Test
+    void unknownContentsAreNotDrawn() {
+        Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.CONTENTS_UNKNOWN);
+
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "")).isEmpty();
+    }
+
+    private static Room room(BoreShape shape, Optional<String> contradiction) {
+        var before = new Arrangement(shape, 100, List.of(INNERDUCT, CABLE_IN_IT));
+        var after = new Arrangement(shape, 100, List.of(LOOSE_CABLE, NEW_CABLE, DEAD_CABLE));
+        Packing packed = contradiction.isPresent()
+                ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", Optional.empty())
+                : new Packing(PackingOutcome.FITS, 60, "", Optional.of(before));
+        var section = new CrossSection(
+                packed,
+                new Packing(PackingOutcome.FITS, 2.5, "", Optional.of(after)),
+                Optional.empty(),
+                contradiction,
+                OptionalDouble.empty(),
+                List.of());
+        return new Room(
+                7854, 0.517, 0.066, 3650, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.of(section), Optional.empty());
+    }
+
+    private static List<String> circles(Document drawing) {
+        var list = new ArrayList<String>();
+        var nodes = drawing.getElementsByTagName("circle");
+        for (int i = 0; i < nodes.getLength(); i++) {
+            var circle = (Element) nodes.item(i);
+            list.add(number(circle, "cx") + " " + number(circle, "cy") + " " + number(circle, "r"));
+        }
+        return list;
+    }
+
+    private static String number(Element circle, String name) {
+        return circle.getAttribute(name).replaceAll("(\\.\\d)0$", "$1");
+    }
+
+    private static Document parse(String xml) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(xml.getBytes(StandardCharsets.UTF_8)));
+    }
+}
