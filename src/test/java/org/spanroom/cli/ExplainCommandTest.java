@@ -109,7 +109,7 @@ class ExplainCommandTest {
         assertThat(explained.exitCode()).isZero();
         assertThat(explained.out())
                 .startsWith("Span " + spanId + "\n")
-                .contains("Pulling: ", "Pull 1: ", "Out at A", "Out at B", "Score ")
+                .contains("Pulling: ", "Pull 1: ", "Out at A", "Out at B", "Score\n")
                 .doesNotContain("read inputs");
         assertThat(explained.complaint()).isEmpty();
     }

@@ -44,9 +44,9 @@ public final class Explanation {
         String why = ranked.verdict().findFirst().map(Exclusion::explanation).orElse("");
         return List.of(
                 text("span_id", "", ranked.span().id()),
-                text("standing", "standing", rank(explained)),
                 whole("rank", "", ranked.rank()),
                 whole("spans_ranked", "", explained.recorded().spansRanked()),
+                text("standing", "standing", rank(explained)),
                 text("exclusion_why", "because", why));
     }
 

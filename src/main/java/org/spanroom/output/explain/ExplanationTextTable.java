@@ -14,7 +14,7 @@ import org.spanroom.output.explain.ExplanationValue.Flag;
 final class ExplanationTextTable {
     private static final int GAP = 2;
     private static final int WIDEST = 40;
-    private static final int LAST_TO_WRAP_WITHIN = 64;
+    private static final int LAST_TO_WRAP_WITHIN = 76;
 
     private final List<Column> columns;
     private final String pad;
