@@ -37,7 +37,7 @@ class SpanExplainerTest {
         DemoCity.write(150, 3, folder);
         Path config = folder.resolve("city.yaml");
         String files = folder.toString().replace('\\', '/');
-        Files.writeString(config, Files.readString(DEMO).replace("sample-gis/", files + "/"));
+        Files.writeString(config, Files.readString(DEMO).replace("../sample-gis/", files + "/"));
         var city = new City(ConfigReader.read(config));
 
         assertThat(city.size()).isGreaterThan(100);
