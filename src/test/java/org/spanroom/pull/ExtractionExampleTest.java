@@ -18,6 +18,8 @@ import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullForces;
 import org.spanroom.model.pull.PullTrace;
+import org.spanroom.model.pull.FrictionSets;
+import org.spanroom.model.pull.PullTrace.SectionKind;
 
 /**
  * The worked example of pulling an innerduct off its cable: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft
@@ -109,12 +111,24 @@ class ExtractionExampleTest {
             assertThat(point.innerductN() / LBF_N).isCloseTo(innerduct[i], within(0.011));
             assertThat(point.atM() / FT_M).isCloseTo(atFt[i], within(0.0006));
         }
+        assertThat(way.sections())
+                .extracting(PullTrace.Section::kind)
+                .containsExactly(
+                        SectionKind.STRAIGHT,
+                        SectionKind.BEND,
+                        SectionKind.STRAIGHT,
+                        SectionKind.BEND,
+                        SectionKind.STRAIGHT);
         // Pressure on the wall at the second bend 39.0 lb/ft of the centre line's radius, on the cable at the first
         // 4.8.
         assertThat(PullFormulas.sidewall(way.sections().get(3).far().bodyN(), 3 * FT_M) / LBF_N * FT_M)
                 .isCloseTo(39.0, within(0.051));
         assertThat(PullFormulas.sidewall(way.sections().get(1).near().cableN(), 3 * FT_M) / LBF_N * FT_M)
                 .isCloseTo(4.8, within(0.051));
+        // Against limits the radius is that of the bend's inside, half a bore of 102.26 mm nearer, and the tension the larger of both ends.
+        double insideM = 3 * FT_M - 0.05113;
+        assertThat(found(way, LimitKind.INNERDUCT_SIDEWALL) * insideM / LBF_N).isCloseTo(116.97, within(0.0051));
+        assertThat(found(way, LimitKind.CABLE_SIDEWALL) * insideM / LBF_N).isCloseTo(14.36, within(0.0051));
     }
 
     @ParameterizedTest(name = "{0} ft out")
@@ -180,6 +194,14 @@ class ExtractionExampleTest {
                 new Load(cableNPerM, bodyNPerM, 0, 1, true, 1, 12.7),
                 ShippedConfig.get().pull().friction().dry());
         return passes.forces();
+    }
+
+    private static double found(PullTrace.Way way, LimitKind kind) {
+        return way.limits().stream()
+                .filter(use -> use.kind() == kind)
+                .findFirst()
+                .orElseThrow()
+                .foundSi();
     }
 
     private static double percent(PullTrace trace, LimitKind kind) {

@@ -11,6 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.pull.FrictionSet;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.model.pull.PullSettings;
 
 /** Worked examples and tables that handbooks print. Units are those of the source: the formulas take any that agree. */
 class PublishedPullsTest {
@@ -30,6 +32,17 @@ class PublishedPullsTest {
     @Test
     void bendOfTheConduitManualTakes79Pounds() {
         assertThat(PullFormulas.afterBend(36, 0.5, QUARTER)).isCloseTo(79, within(0.5));
+    }
+
+    /** Where the wander of a straight is small, (e^b - 1)/b against what the Java library works out without loss of digits. */
+    @ParameterizedTest(name = "wander {0}")
+    @ValueSource(doubles = {1e-6, 5e-4, 9.9e-4, 1.1e-3, 0.3})
+    void wanderOfAStraightGrowsItsLoad(double growthRad) {
+        double loadOnly = PullFormulas.afterStraight(0, 2, 50, growthRad);
+
+        assertThat(loadOnly / 100).isCloseTo(Math.expm1(growthRad) / growthRad, within(growthRad < 1e-3 ? 1e-15 : 1e-12));
+        assertThat(PullFormulas.afterStraight(7, 2, 50, growthRad) - loadOnly)
+                .isCloseTo(7 * Math.exp(growthRad), within(1e-12));
     }
 
     /** CommScope, same page, all 36 values; 60 degrees at 0.5 is printed 1.68 where 1.6881 is right. */

@@ -13,21 +13,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
-import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Contents;
-import org.spanroom.model.network.Innerduct;
-import org.spanroom.model.network.Service;
-import org.spanroom.model.network.Span;
-import org.spanroom.model.network.SpanEnd;
-import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.pull.EndPull;
+import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.pull.Friction;
+import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
+import org.spanroom.model.pull.NeighbourSettings;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.pull.PullAssumption;
 import org.spanroom.model.pull.PullLimits;
@@ -35,6 +32,12 @@ import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.pull.PullReason;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.pull.PullTrace;
+import org.spanroom.model.pull.PullTrace.SectionKind;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.Term;
+import org.spanroom.model.network.Unrecoverable;
 
 class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
@@ -53,7 +56,16 @@ class PullAssessorTest {
         assertThat(fromB.forceRatio()).isLessThan(fromA.forceRatio());
         assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
         assertThat(assessment.utilisationPercent()).isEqualTo(fromB.tightest().utilisationPercent());
+        assertThat(assessment.outcome().findTightest()).contains(fromB.tightest());
         assertThat(assessment.outcome().findFailing()).isEmpty();
+        assertThat(fromA.pullingEnd()).isEqualTo(SpanEnd.A);
+        assertThat(fromB.pullingEnd()).isEqualTo(SpanEnd.B);
+        assertThat(assessment.pulls().get(0).reason()).isEqualTo(PullReason.ONLY_ONE);
+    }
+
+    @Test
+    void whereBothEndsAskTheSameItIsTheFirst() {
+        assertThat(assessor.assess(ONE, Bends.NONE).outcome().findBetterEnd()).contains(SpanEnd.A);
     }
 
     /** What one assessment says of the other states of friction is what an assessment judged by them says. */
@@ -116,6 +128,33 @@ class PullAssessorTest {
                 .isCloseTo(1.3 * trace.pull().fromB().dry().holdN(), within(1e-9));
         assertThat(trace.fromB().fallOff().get(0).forces())
                 .isEqualTo(trace.pull().fromB().dry());
+        // A limit that never fails is used most at the pulling end.
+        assertThat(use(trace.fromB(), LimitKind.INNERDUCT_STRENGTH).atM()).isCloseTo(150, within(1e-9));
+        assertThat(use(trace.fromA(), LimitKind.INNERDUCT_STRENGTH).atM()).isCloseTo(0, within(1e-9));
+    }
+
+    @Test
+    void aTraceIsThatOfTheStateOfFrictionAskedFor() {
+        PullTrace trace = assessor.trace(ONE, ONE_BEND, 1, Friction.BAD);
+
+        List<PullTrace.Section> sections = trace.fromB().sections();
+        assertThat(sections.get(sections.size() - 1).far().innerductN())
+                .isCloseTo(trace.pull().fromB().bad().pullN(), within(1e-9));
+        assertThat(sections.get(0).near().cableN())
+                .isCloseTo(trace.pull().fromB().bad().holdN(), within(1e-9));
+    }
+
+    @Test
+    void aTraceDistinguishesCrestsFromSags() {
+        assertThat(kinds(0, 5, 0)).containsExactly(SectionKind.STRAIGHT, SectionKind.CREST, SectionKind.STRAIGHT);
+        assertThat(kinds(5, 0, 6)).containsExactly(SectionKind.STRAIGHT, SectionKind.SAG, SectionKind.STRAIGHT);
+    }
+
+    private List<SectionKind> kinds(double... heightsM) {
+        Span span = PullCase.span(ONE.duct(), 100, heightsM);
+        return assessor.trace(span, Bends.NONE, 1, Friction.DRY).fromA().sections().stream()
+                .map(PullTrace.Section::kind)
+                .toList();
     }
 
     /** One limit made strict, at both ends the tightest; where it fails along 150 m with a bend of 45 degrees at 30 m. */
@@ -130,6 +169,10 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
+        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear only for a cable so weak that its hold decides.
+        SpanEnd better = kind == LimitKind.CABLE_HOLD ? SpanEnd.A : SpanEnd.B;
+        assertThat(assessment.outcome().findBetterEnd()).contains(better);
+        assertThat(failing).isEqualTo(assessment.pulls().get(0).from(better).tightest());
         assertThat(failing.utilisationPercent()).isGreaterThan(100);
         assertThat(assessment.failingLimits()).containsExactly(kind);
         InnerductPull pull = assessment.pulls().get(0);
@@ -171,20 +214,44 @@ class PullAssessorTest {
                 .isCloseTo(100 * strengthN / (1.3 * fromB.dry().pullN()), within(1e-6));
     }
 
-    @Test
-    void spanMayBePossibleFromOneEndOnly() {
-        Span span = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
-        Bends nearA = PullCase.bends(10, 90, 0.9144, 20, 90, 0.9144);
-        PullAssessment open = assessor.assess(span, nearA);
-        double fromA = open.largestPullN(SpanEnd.A, Friction.DRY);
-        double fromB = open.largestPullN(SpanEnd.B, Friction.DRY);
-        assertThat(fromA).isGreaterThan(1.05 * fromB);
+    /** A strength half way between the tensions at both ends of the last straight: it is passed in the middle of that straight. */
+    @ParameterizedTest(name = "from {0}")
+    @CsvSource({"B, 90.18", "A, 14.82"})
+    void strengthMayFailBehindABend(SpanEnd end, double middleM) {
+        PullTrace trace =
+                new PullAssessor(withoutWander(ShippedConfig.get().pull().limits())).trace(ONE, ONE_BEND, 1, Friction.DRY);
+        PullTrace.Way way = end == SpanEnd.B ? trace.fromB() : trace.fromA();
+        PullTrace.Section last = way.sections().get(2);
+        double strengthN = 1.3 * (last.near().innerductN() + last.far().innerductN()) / 2;
+        double stress =
+                strengthN / PullCase.exampleInnerduct("x").wallMm() / Math.PI / (1.660 - 0.123) / PullCase.IN_MM;
 
-        PullAssessment assessment = new PullAssessor(with(limits(1, 1.3 * (fromA + fromB) / 2))).assess(span, nearA);
+        InnerductPull pull = new PullAssessor(withoutWander(limits(0, stress)))
+                .assess(ONE, ONE_BEND)
+                .pulls()
+                .get(0);
+
+        assertThat(pull.from(end).tightest().kind()).isEqualTo(LimitKind.INNERDUCT_STRENGTH);
+        assertThat(pull.from(end).tightest().atM()).isCloseTo(middleM, within(0.005));
+    }
+
+    /** The bend lies near A or near B, and the machine is too weak to pull through it last. */
+    @ParameterizedTest(name = "bends at {0} and {1} m")
+    @CsvSource({"10, 20, B", "140, 130, A"})
+    void spanMayBePossibleFromOneEndOnly(double nearM, double fartherM, SpanEnd easier) {
+        Span span = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
+        Bends nearOne = PullCase.bends(
+                Math.min(nearM, fartherM), 90, 0.9144, Math.max(nearM, fartherM), 90, 0.9144);
+        PullAssessment open = assessor.assess(span, nearOne);
+        double hardN = open.largestPullN(easier.opposite(), Friction.DRY);
+        double easyN = open.largestPullN(easier, Friction.DRY);
+        assertThat(hardN).isGreaterThan(1.05 * easyN);
+
+        PullAssessment assessment = new PullAssessor(with(limits(1, 1.3 * (hardN + easyN) / 2))).assess(span, nearOne);
 
         assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromOne.class);
-        assertThat(assessment.outcome().key()).isEqualTo("b");
-        assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
+        assertThat(assessment.outcome().key()).isEqualTo(easier.key());
+        assertThat(assessment.outcome().findBetterEnd()).contains(easier);
         assertThat(assessment.outcome().findFailing().orElseThrow().kind()).isEqualTo(LimitKind.MACHINE_PULL);
         assertThat(assessment.outcome().findTightest().orElseThrow().fails()).isFalse();
     }
@@ -215,11 +282,12 @@ class PullAssessorTest {
     void emptyInnerductsComeFirstThenTheLightestLoaded() {
         Innerduct heavy = PullCase.innerduct("heavy", 1.660, 0.123, PullCase.cable("c1", 0.9, 0.3));
         Innerduct light = PullCase.exampleInnerduct("light");
-        Innerduct empty = PullCase.innerduct("empty", 1.660, 0.123);
+        // Heavier than the light one with its cable: it comes first for being empty.
+        Innerduct empty = PullCase.innerduct("empty", 1.900, 0.190);
 
-        List<InnerductPull> pulls = assessor.assess(
-                        PullCase.span(PullCase.ductWith(heavy, light, empty), 100), Bends.NONE)
-                .pulls();
+        PullAssessment assessment =
+                assessor.assess(PullCase.span(PullCase.ductWith(heavy, light, empty), 100), Bends.NONE);
+        List<InnerductPull> pulls = assessment.pulls();
 
         assertThat(pulls).extracting(pull -> pull.innerduct().id()).containsExactly("empty", "light", "heavy");
         assertThat(pulls)
@@ -228,6 +296,9 @@ class PullAssessorTest {
         assertThat(pulls).extracting(InnerductPull::turn).containsExactly(1, 2, 3);
         assertThat(pulls.get(0).fromA().dry().holdN()).isZero();
         assertThat(pulls.get(0).fromA().dry().pullN()).isPositive();
+        SpanEnd better = assessment.outcome().findBetterEnd().orElseThrow();
+        assertThat(assessment.outcome().findTightest().orElseThrow().utilisationPercent())
+                .isEqualTo(worst(assessment, better));
     }
 
     @Test
@@ -255,7 +326,7 @@ class PullAssessorTest {
     }
 
     @ParameterizedTest(name = "{0} innerducts of {1} in")
-    @CsvSource({"3, 1.660, 1.40", "3, 2.100, 1.667", "4, 1.660, 1.40", "2, 1.660, 1"})
+    @CsvSource({"3, 1.660, 1.40", "3, 2.100, 1.667", "4, 1.660, 1.40", "2, 1.660, 1", "3, 1.315, 1.144", "4, 1.315, 1.40"})
     void wedgeDependsOnHowManyLieBeside(int count, double outsideIn, double expected) {
         Innerduct[] innerducts = Stream.iterate(0, i -> i + 1)
                 .limit(count)
@@ -286,6 +357,23 @@ class PullAssessorTest {
         assertThat(one.get(0).fromB().dry().pullN())
                 .isCloseTo(both.get(0).fromB().dry().pullN(), within(1e-9));
         assertThatThrownBy(() -> assessor.assess(span, ONE_BEND, 3)).hasMessageContaining("out must lie in 1 to 2");
+        assertThatThrownBy(() -> assessor.trace(span, ONE_BEND, 3, 1, Friction.DRY))
+                .hasMessageContaining("out must lie in 1 to 2");
+    }
+
+    @Test
+    void innerductsThatStayWedgeThoseThatComeOutAndNoneOfTheseIsTheLast() {
+        Span span = PullCase.span(
+                PullCase.ductWith(
+                        PullCase.exampleInnerduct("a"), PullCase.exampleInnerduct("b"), PullCase.exampleInnerduct("c")),
+                100);
+
+        List<InnerductPull> one = assessor.assess(span, Bends.NONE, 1).pulls();
+        List<InnerductPull> two = assessor.assess(span, Bends.NONE, 2).pulls();
+
+        // 1.660 in in 4.026 in, two others beside it: factor 1.40.
+        assertThat(one.get(0).wedgeRatio()).isCloseTo(1.40, within(0.005));
+        assertThat(two).extracting(InnerductPull::reason).containsExactly(PullReason.LIGHTEST, PullReason.LIGHTEST);
     }
 
     @Test
@@ -303,6 +391,42 @@ class PullAssessorTest {
                 .isCloseTo(single.pull().fromB().dry().holdN() * 4 / 3, within(1e-9));
         assertThat(use(together.fromB(), LimitKind.CABLE_HOLD).foundSi())
                 .isCloseTo(use(single.fromB(), LimitKind.CABLE_HOLD).foundSi(), within(1e-9));
+        assertThat(use(together.fromB(), LimitKind.CABLE_SIDEWALL).foundSi())
+                .isCloseTo(use(single.fromB(), LimitKind.CABLE_SIDEWALL).foundSi(), within(1e-9));
+        // So too where the cable, rated for 10 N of which 30 % may hold, decides which end is better.
+        EndPull weakCable = new PullAssessor(with(limits(2, 10)))
+                .assess(both, ONE_BEND)
+                .pulls()
+                .get(0)
+                .fromB();
+        assertThat(weakCable.forceRatio())
+                .isCloseTo(1.3 * 0.75 * weakCable.dry().holdN() / (0.3 * 10), within(1e-9));
+    }
+
+    /** Cables of unknown weight: what the slitter drags is all they hold, each a half of it, the same all along. */
+    @Test
+    void cablesWithoutWeightShareTheSlittersDragEvenly() {
+        Cable one = PullCase.cable("one", 0.6, 0);
+        Cable other = PullCase.cable("other", 0.4, 0);
+        Span span = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.9, 0.141, one, other)), 100);
+        PullSettings d = ShippedConfig.get().pull();
+        var dragging = new PullAssessor(new PullSettings(
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+
+        LimitUse hold = use(dragging.trace(span, Bends.NONE, 1, Friction.DRY).fromB(), LimitKind.CABLE_HOLD);
+
+        assertThat(hold.foundSi()).isCloseTo(25, within(1e-9));
+        assertThat(hold.atM()).isZero();
+    }
+
+    /** A radius of less than half the bore counts as a tenth of it on the inside. */
+    @Test
+    void bendTighterThanTheBoreStillPressesByAFiniteForce() {
+        PullTrace.Way way = assessor.trace(ONE, PullCase.bends(30, 45, 0.05), 1, Friction.DRY)
+                .fromB();
+
+        assertThat(use(way, LimitKind.INNERDUCT_SIDEWALL).foundSi())
+                .isCloseTo(1.3 * way.sections().get(1).far().bodyN() / 0.005, within(1e-6));
     }
 
     @Test
@@ -359,6 +483,16 @@ class PullAssessorTest {
                         PullAssumption.FLOODED_SEALED,
                         PullAssumption.INNERDUCT_SIZE,
                         PullAssumption.CABLE_MASS);
+        assertThat(assessor.assess(ONE, ONE_BEND).assumptions()).doesNotContain(PullAssumption.NEIGHBOUR_SHARE);
+        var withLoose = new Contents(
+                List.of(PullCase.exampleInnerduct("a")), List.of(PullCase.exampleCable("loose")), true);
+        assertThat(assessor.assess(PullCase.span(PullCase.duct(withLoose), 100), Bends.NONE)
+                        .assumptions())
+                .contains(PullAssumption.NEIGHBOUR_SHARE);
+        assertThat(new PullAssessor(withoutWander(ShippedConfig.get().pull().limits()))
+                        .assess(ONE, ONE_BEND)
+                        .assumptions())
+                .doesNotContain(PullAssumption.WANDER);
     }
 
     @Test
@@ -369,6 +503,11 @@ class PullAssessorTest {
         assertThat(assessor.assess(longer, many).warnings())
                 .containsExactly(LimitKind.TOTAL_BENDS, LimitKind.SECTION_LENGTH);
         assertThat(assessor.assess(ONE, ONE_BEND).warnings()).isEmpty();
+        // Up to the limit itself nothing is warned of: 180 degrees, and the length that the settings name.
+        Span justSoLong = PullCase.span(ONE.duct(), ShippedConfig.get().pull().limits().warnLengthM());
+        assertThat(assessor.assess(justSoLong, PullCase.bends(20, 90, 1, 60, 90, 1))
+                        .warnings())
+                .isEmpty();
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.spanroom.pull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
@@ -74,6 +75,7 @@ class SegmentCutterTest {
 
         assertThat(way.count).isEqualTo(1);
         assertThat(way.sineRatio[0]).isCloseTo(0.04, within(1e-9));
+        assertThat(way.riseM(0)).isCloseTo(4, within(1e-9));
     }
 
     @Test
@@ -87,6 +89,8 @@ class SegmentCutterTest {
         assertThat(way.totalM()).isCloseTo(100, within(1e-9));
         assertThat(way.riseM(0) + way.riseM(1) + way.riseM(2)).isCloseTo(0, within(1e-9));
         assertThat(way.riseM(0)).isPositive();
+        // The slope of a vertical bend is that of its two ends.
+        assertThat(way.sineRatio[1]).isZero();
     }
 
     @Test
@@ -98,6 +102,8 @@ class SegmentCutterTest {
         assertThat(back.vertical[1]).isEqualTo(-1);
         assertThat(back.fromSlopeRad[1]).isEqualTo(-way.toSlopeRad[1]);
         assertThat(back.riseM(1)).isCloseTo(-way.riseM(1), within(1e-12));
+        // By hand: 7.6 m times the difference of the cosines of the slopes 5 in 50 down and 6 in 50 up.
+        assertThat(way.riseM(1)).isCloseTo(7.6 * (Math.sqrt(1 - 0.01) - Math.sqrt(1 - 0.0144)), within(1e-9));
     }
 
     @Test
@@ -107,6 +113,55 @@ class SegmentCutterTest {
         assertThat(way.count).isEqualTo(3);
         assertThat(way.sineRatio[1]).isCloseTo(0.1, within(1e-9));
         assertThat(way.isPlanBend(1)).isTrue();
+    }
+
+    /** Up 1 in 10 to 50 m, level along a bend to 52 m, down again: the grade changes where the bend begins and ends. */
+    @Test
+    void gradeThatChangesAtTheEndsOfABendNeedsNoSectionBetween() {
+        double[] heights = new double[51];
+        for (int i = 0; i < heights.length; i++) {
+            heights[i] = i <= 25 ? 0.2 * i : 5 - 0.2 * (i - 26);
+        }
+        Bends bend = new Bends(List.of(new Bend(Angle.ofDeg(90), Bend.Turn.LEFT, 50, 2, 1.27, false)));
+
+        PullSegments way = cut(PullCase.span(DUCT, 100, heights), bend);
+
+        assertThat(way.count).isEqualTo(3);
+        assertThat(Arrays.copyOf(way.lengthM, 3)).containsExactly(new double[] {50, 2, 48}, within(1e-9));
+        assertThat(Arrays.copyOf(way.sineRatio, 3)).containsExactly(new double[] {0.1, 0, -0.1}, within(1e-9));
+    }
+
+    @Test
+    void cornerWithoutLengthRisesNowhere() {
+        Bends corner = new Bends(List.of(new Bend(Angle.ofDeg(30), Bend.Turn.LEFT, 40, 0, 0.9, true)));
+
+        PullSegments way = cut(PullCase.span(DUCT, 100, 0, 10), corner);
+
+        assertThat(way.isPlanBend(1)).isTrue();
+        assertThat(way.riseM(1)).isZero();
+        assertThat(way.totalM()).isCloseTo(100, within(1e-9));
+    }
+
+    @Test
+    void whatIsOutLeavesNoSectionOfNoLength() {
+        PullSegments way = cut(PullCase.span(DUCT, 150), PullCase.bends(30, 45, 1));
+
+        assertThat(way.without(way.lengthM[0]).count).isEqualTo(2);
+        assertThat(way.without(way.lengthM[0] - 1).count).isEqualTo(3);
+    }
+
+    @Test
+    void arraysThatAreJustFullHoldTheWholeWay() {
+        var way = new PullSegments();
+        for (int i = 0; i < 8; i++) {
+            way.addStraight(10, 0);
+        }
+
+        assertThat(way.totalM()).isEqualTo(80);
+        way.removeFrom(3);
+        assertThat(way.totalM()).isEqualTo(30);
+        way.addStraight(5, 0);
+        assertThat(way.totalM()).isEqualTo(35);
     }
 
     @Test

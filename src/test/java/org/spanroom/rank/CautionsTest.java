@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -19,14 +20,24 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Caution;
+import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.Room;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.VaultSite;
-import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
 import org.spanroom.model.permit.ZoneRule;
-import org.spanroom.model.rank.Caution;
 
 class CautionsTest {
+    private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
+
     static Stream<Arguments> cases() {
         return Stream.of(
                 with(CautionKind.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
@@ -68,7 +79,7 @@ class CautionsTest {
 
     /** 50 % used: friction that doubles the forces just stays within the limit, a little more does not. */
     @ParameterizedTest(name = "bad friction {0} times: {1}")
-    @CsvSource({"1.99, false", "2.01, true"})
+    @CsvSource({"1.99, false", "2, false", "2.01, true"})
     void badFrictionIsToldWhereItWouldPassALimit(double ratio, boolean told) {
         var one = HandMade.sound();
         one.badFrictionRatio = ratio;
@@ -103,6 +114,62 @@ class CautionsTest {
                         "others own the duct too and must be asked: harbour");
     }
 
+    @Test
+    void aWarningOfThePullIsReported() {
+        assertThat(cautions(withWarnings(LimitKind.TOTAL_BENDS))).containsExactly(CautionKind.MANY_BENDS.caution());
+        assertThat(cautions(withWarnings(LimitKind.SECTION_LENGTH))).containsExactly(CautionKind.LONG_SECTION.caution());
+    }
+
+    /** Three equal items may lock between ratios of 2.8 and 3.2 (from memory, as in the choice itself). */
+    @ParameterizedTest(name = "jam ratio {0}: {1}")
+    @CsvSource({"2.7, false", "3, true", "3.3, false"})
+    void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
+        var choice = new PullChoice(
+                3,
+                0,
+                0,
+                true,
+                0,
+                0,
+                3,
+                9,
+                9,
+                "",
+                Optional.empty(),
+                0.1,
+                3000,
+                OptionalDouble.of(jamRatio),
+                PACKED);
+
+        assertThat(cautions(in(Optional.empty(), Optional.of(choice)))).isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
+    }
+
+    @Test
+    void recordsThatContradictThemselvesAreReported() {
+        var section = new CrossSection(
+                PACKED, PACKED, Optional.empty(), Optional.of("wider than its duct"), OptionalDouble.empty(), List.of());
+
+        assertThat(cautions(in(Optional.of(section), Optional.empty()))).containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
+    }
+
+    private static Assessment withWarnings(LimitKind warning) {
+        Assessment sound = HandMade.sound().assessed();
+        PullAssessment pull = sound.pull();
+        var warned = new PullAssessment(
+                pull.outcome(), pull.judgedBy(), pull.pulls(), Set.of(warning), pull.assumptions());
+        return new Assessment(sound.span(), sound.bends(), sound.room(), warned, sound.permits());
+    }
+
+    private static Assessment in(Optional<CrossSection> section, Optional<PullChoice> proposal) {
+        Assessment sound = HandMade.sound().assessed();
+        var room = new Room(7854, 0.5, 0.1, 3000, 1, 0, 3, 9, "", section, proposal);
+        return new Assessment(sound.span(), sound.bends(), room, sound.pull(), sound.permits());
+    }
+
+    private static List<Caution> cautions(Assessment one) {
+        return ranking().rank(List.of(one)).get(0).verdict().cautions();
+    }
+
     private static Arguments with(CautionKind caution, Consumer<HandMade> change) {
         var one = HandMade.sound();
         change.accept(one);
@@ -110,7 +177,7 @@ class CautionsTest {
     }
 
     private static List<Caution> cautions(HandMade one) {
-        return ranking().rank(List.of(one.assessed())).get(0).verdict().cautions();
+        return cautions(one.assessed());
     }
 
     private static Ranking ranking() {

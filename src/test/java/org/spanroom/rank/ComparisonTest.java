@@ -58,6 +58,21 @@ class ComparisonTest {
         assertThat(move.rankGain()).hasValue(7);
     }
 
+    @Test
+    void ofOneCauseTheFarthestMoveStandsFirstThenTheBetterRank() {
+        var comparison = new Comparison();
+        comparison.before("one down", ranked(2, 80, Map.of()));
+        comparison.before("four up", ranked(9, 50, Map.of()));
+        comparison.before("four down", ranked(4, 70, Map.of()));
+        comparison.after("four up", ranked(5, 50, Map.of()));
+        comparison.after("one down", ranked(3, 80, Map.of()));
+        comparison.after("four down", ranked(8, 70, Map.of()));
+
+        assertThat(comparison.moves())
+                .extracting(SpanMove::spanId)
+                .containsExactly("four down", "four up", "one down");
+    }
+
     private static Standing ranked(int rank, double points, Map<String, Double> parts) {
         return new Standing(OptionalInt.of(rank), points, "", new TreeMap<>(parts));
     }

@@ -42,6 +42,15 @@ class RankingTest {
         assertThat(curve.valueAt(quantity)).isCloseTo(value, within(1e-12));
     }
 
+    @Test
+    void curveIsConstantBeyondItsLastPoint() {
+        var rising = new ValueCurve(new TreeMap<>(Map.of(0.0, 0.2, 10.0, 1.0)));
+
+        assertThat(rising.valueAt(25)).isEqualTo(1);
+        assertThat(rising.valueAt(-1)).isEqualTo(0.2);
+        assertThat(rising.valueAt(5)).isCloseTo(0.6, within(1e-12));
+    }
+
     /** Worked by hand: 0.6 x 0.5 for 3 cables, 0.2 x 0.85 for 45 degrees, 0.2 x 0.5 for 60 m. */
     @Test
     void scoreIsTheWeightedSumOfItsParts() {
@@ -52,6 +61,20 @@ class RankingTest {
                 .extracting(Score.Part::criterion)
                 .containsExactly("room_gained", "ease_bends", "length");
         assertThat(score.part(2).points()).isCloseTo(10, within(1e-9));
+        assertThat(ranking.weighted())
+                .extracting(CriterionInfo::key)
+                .containsExactly("room_gained", "ease_bends", "length");
+        assertThat(score.placeOf(Criterion.LENGTH.info())).isEqualTo(2);
+        assertThat(score.placeOf(Criterion.SAVING.info())).isEqualTo(-1);
+        assertThat(ranking.weighsSaving()).isFalse();
+        assertThat(score.part(1).points()).isCloseTo(17, within(1e-9));
+        assertThat(ranking.points(new double[] {0, 45, 0})).isCloseTo(17, within(1e-9));
+        // A simulation in which nothing varies gives the same points.
+        var certain = new SpanOutlook.Situation(0, 0, 1, new double[] {3, 45, 60}, true, new double[] {});
+        assertThat(ranking.simulation(ShippedConfig.get().uncertainty())
+                        .scores(new SpanOutlook("a", List.of(certain), List.of(50.0, 50.0, 50.0), 0))
+                        .bySample())
+                .containsOnly(new double[] {57}, within(1e-9));
     }
 
     @Test
@@ -65,6 +88,37 @@ class RankingTest {
         assertThat(ranked)
                 .extracting(RankedSpan::rank)
                 .containsExactly(OptionalInt.of(1), OptionalInt.of(2), OptionalInt.empty());
+    }
+
+    /** 400 degrees are worth nothing by the only criterion: still a rank, before what is excluded. */
+    @Test
+    void aSpanWithoutAPointRanksBeforeAnExcludedOne() {
+        var collapsed = HandMade.named("a");
+        collapsed.condition = Condition.COLLAPSED;
+        var byBends = new Ranking(
+                scoring(Map.of("ease_bends", SETTINGS.criteria().get("ease_bends"))),
+                ShippedConfig.get().room());
+
+        var ranked = byBends.rank(List.of(collapsed.assessed(), assessment("b", 3, 60, 400)));
+
+        assertThat(ids(ranked)).containsExactly("b", "a");
+        assertThat(ranked.get(0).score().totalPoints()).isZero();
+        assertThat(ranked).extracting(RankedSpan::rank).containsExactly(OptionalInt.of(1), OptionalInt.empty());
+    }
+
+    /** B is the better end (50 %, A 80 %), and its anchor is A: where A holds no cable, A is worked from; where neither does, B is reported. */
+    @ParameterizedTest(name = "hold at A {0}, at B {1}: dry {2} %")
+    @CsvSource({"YES, YES, 50", "NO, YES, 80", "NO, NO, 50"})
+    void useByFrictionIsThatOfTheEndThatIsWorkedFrom(Answer atA, Answer atB, double dryPercent) {
+        var one = HandMade.sound();
+        one.fromSite = HandMade.hold(atA);
+        one.toSite = HandMade.hold(atB);
+
+        List<Double> used = ranking.useByFriction(one.assessed()).percents();
+
+        assertThat(used.get(0)).isCloseTo(dryPercent / 2, within(1e-9));
+        assertThat(used.get(1)).isCloseTo(dryPercent, within(1e-9));
+        assertThat(used.get(2)).isCloseTo(1.2 * dryPercent, within(1e-9));
     }
 
     /** The given criteria, with all else as shipped. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.model.rank.UncertaintySettings;
 
@@ -79,6 +80,71 @@ class SimulationTest {
         assertThat(Math.sqrt(squares / spans)).isLessThan(0.027);
     }
 
+    /** By hand on a logarithmic scale: half way from 100 to 400 is 200, half way from 50 to 100 is 50 times the root of 2. */
+    @ParameterizedTest(name = "at {0}: {1} %")
+    @CsvSource({"0, 50", "0.25, 70.7107", "0.5, 100", "0.75, 200", "1, 400"})
+    void limitUseIsInterpolatedBetweenTheThreeStates(double place, double percent) {
+        assertThat(Simulation.utilisationPercent(List.of(50.0, 100.0, 400.0), place))
+                .isEqualTo(percent, within(1e-4));
+    }
+
+    /** By hand: three scores, a quarter of the way is half way between the first two. */
+    @ParameterizedTest(name = "share {0}: {1}")
+    @CsvSource({"0, 10", "0.25, 15", "0.5, 20", "0.75, 30", "1, 40"})
+    void aQuantileLiesBetweenTwoScores(double share, double points) {
+        assertThat(Simulation.quantilePoints(new double[] {10, 20, 40}, share)).isEqualTo(points, within(1e-12));
+    }
+
+    @Test
+    void aLimitThatIsUsedInFullIsStillKept() {
+        Simulation simulation = simulation(64, (place, quantity) -> 1);
+
+        assertThat(simulation
+                        .scores(span("s", 0, List.of(100.0, 100.0, 100.0), situation(1, 3)))
+                        .feasibleRatio())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void whereNoRoomIsGainedTheScoreIsNothingAndTheSpanNotFeasible() {
+        var none = new SpanOutlook.Situation(0, 0, 1, new double[] {5, 5, 5}, false, NO_SAVINGS);
+
+        Simulation.Scores scores =
+                simulation(64, (place, quantity) -> quantity).scores(span("s", 0, List.of(1.0, 1.0, 1.0), none));
+
+        assertThat(scores.bySample()).containsOnly(0);
+        assertThat(scores.feasibleRatio()).isZero();
+    }
+
+    /** Room 7, ease 40 % whatever the friction, and the saving of the sample's rates: 1, 2 or 3 by turns. */
+    @Test
+    void theSavingsOfTheSamplesTakeTurns() {
+        var varied = new SpanOutlook.Situation(0, 0, 1, new double[] {7, 90, 50}, true, new double[] {1, 2, 3});
+        SpanOutlook one = span("s", 0, List.of(40.0, 40.0, 40.0), varied);
+
+        double[] all = simulation(9, (place, quantity) -> quantity).scores(one).bySample();
+        double[] fixedSaving = simulation(9, (place, quantity) -> quantity)
+                .scores(span("s", 0, List.of(40.0, 40.0, 40.0), situation(1, 7)))
+                .bySample();
+
+        assertThat(all).containsExactly(new double[] {48, 49, 50, 48, 49, 50, 48, 49, 50}, within(1e-9));
+        assertThat(fixedSaving).containsOnly(new double[] {47}, within(1e-9));
+    }
+
+    /** What is no criterion does not vary: its place is -1. What is may have any place, the first too. */
+    @ParameterizedTest(name = "ease at {0}, saving at {1}: {2} points in the first sample")
+    @CsvSource({"-1, -1, 147", "1, -1, 97", "0, -1, 180", "-1, 0, 141", "0, 2, 131"})
+    void onlyWhatIsACriterionVaries(int easePlace, int savingPlace, double points) {
+        var varied = new SpanOutlook.Situation(0, 0, 1, new double[] {7, 90, 50}, true, new double[] {1, 2, 3});
+
+        double[] bySample = new Simulation(settings(9, 1), (place, quantity) -> quantity, easePlace, savingPlace)
+                .scores(span("s", 0, List.of(40.0, 40.0, 40.0), varied))
+                .bySample();
+
+        assertThat(bySample[0]).isEqualTo(points, within(1e-9));
+        assertThat(bySample[1] - bySample[0]).isEqualTo(savingPlace < 0 ? 0 : 1, within(1e-9));
+    }
+
     @Test
     void theSameSpanDrawsTheSameWhateverWasDrawnBefore() {
         SpanOutlook span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
@@ -91,11 +157,11 @@ class SimulationTest {
     }
 
     @ParameterizedTest
-    @ValueSource(longs = {1, 2, 3, 4, 5})
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void topThresholdsAreThoseOfSorting(long seed) {
         var random = new Random(seed);
         int samples = 7;
-        int top = 5;
+        int top = (int) seed;
         List<double[]> spans = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
             spans.add(random.doubles(samples, 0, 100).map(Math::rint).toArray());
@@ -114,6 +180,19 @@ class SimulationTest {
             sorted.sort(Collections.reverseOrder());
             assertThat(one.thresholds()[sample]).isEqualTo(sorted.get(top - 1));
         }
+    }
+
+    @Test
+    void aScoreIsAmongTheTopWhereItReachesItsSamplesThreshold() {
+        assertThat(TopScores.topRatio(new double[] {1, 5, 3, 7, 0, 5.9, 2, 6.1}, new double[] {1, 6}))
+                .isEqualTo(5 / 8.0);
+        // Where the top has free places everything gets in but what has no points at all.
+        assertThat(TopScores.isTop(0, 0)).isFalse();
+        assertThat(TopScores.isTop(0.1, 0)).isTrue();
+        var two = new TopScores(1, 3);
+        two.add(new double[] {5});
+        two.add(new double[] {4});
+        assertThat(two.thresholds()).containsExactly(0);
     }
 
     private static double share(double[] values, double value) {
