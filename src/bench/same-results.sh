@@ -6,7 +6,7 @@
 # BEFORE and AFTER are two checkouts, each with its target/spanroom.jar (mvn -DskipTests package). Each runs the demo city with its own
 # config in every format, and one city of about so many routes, which BEFORE invents, in GeoPackage and CSV; then the results are
 # compared file by file: bytes for CSV, GeoJSON and Shapefile; every table, row by row, for GeoPackage; every member but the config and
-# the names of inputs for run.json. Files whose rows are the same in another order are named, and do not count as different.
+# the names of inputs for run.json, where new members are named and do not count. Files whose rows are the same in another order are named, and do not count as different.
 #
 # Environment: JAVA_OPTS is handed to java; WORK names the work folder, which is then kept.
 # Exit code 0: the same; 1: different. Needs java and python3.
@@ -83,7 +83,9 @@ def compare_records(before, after):
         sides = [run.get(member) for run in (one, two)]
         if member == "inputs":
             sides = [[{k: v for k, v in side.items() if k not in ("file", "parts")} for side in run or []] for run in sides]
-        if sides[0] != sides[1]:
+        if member not in one:
+            print(f"  run.json {member}: new, {str(sides[1])[:120]}")
+        elif sides[0] != sides[1]:
             report(f"run.json {member}: {str(sides[0])[:120]} and {str(sides[1])[:120]}", False)
 
 
