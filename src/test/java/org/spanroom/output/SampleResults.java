@@ -79,7 +79,7 @@ public final class SampleResults {
         return spans;
     }
 
-    static RankedSpan ranked(String id, int rank) {
+    public static RankedSpan ranked(String id, int rank) {
         return new RankedSpan(OptionalInt.of(rank), assessment(id, "OWN"), score());
     }
 

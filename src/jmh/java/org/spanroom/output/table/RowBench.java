@@ -1,4 +1,4 @@
-package org.spanroom.output;
+package org.spanroom.output.table;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,14 +14,10 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
+import org.spanroom.output.SampleResults;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
-import org.spanroom.output.table.Decimals;
-import org.spanroom.output.table.OutputCrs;
-import org.spanroom.output.table.Row;
-import org.spanroom.output.table.Table;
-import org.spanroom.output.table.TableFile;
 import org.spanroom.output.text.CsvFile;
 import org.spanroom.output.text.GeoJsonFile;
 import org.spanroom.rank.Ranking;
