@@ -18,7 +18,6 @@ import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullForces;
 import org.spanroom.model.pull.PullTrace;
-import org.spanroom.model.pull.FrictionSets;
 import org.spanroom.model.pull.PullTrace.SectionKind;
 
 /**
@@ -125,7 +124,8 @@ class ExtractionExampleTest {
                 .isCloseTo(39.0, within(0.051));
         assertThat(PullFormulas.sidewall(way.sections().get(1).near().cableN(), 3 * FT_M) / LBF_N * FT_M)
                 .isCloseTo(4.8, within(0.051));
-        // Against limits the radius is that of the bend's inside, half a bore of 102.26 mm nearer, and the tension the larger of both ends.
+        // Against limits the radius is that of the bend's inside, half a bore of 102.26 mm nearer, and the tension the
+        // larger of both ends.
         double insideM = 3 * FT_M - 0.05113;
         assertThat(found(way, LimitKind.INNERDUCT_SIDEWALL) * insideM / LBF_N).isCloseTo(116.97, within(0.0051));
         assertThat(found(way, LimitKind.CABLE_SIDEWALL) * insideM / LBF_N).isCloseTo(14.36, within(0.0051));

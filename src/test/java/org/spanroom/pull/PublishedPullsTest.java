@@ -9,10 +9,9 @@ import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.pull.FrictionSet;
-import org.junit.jupiter.params.provider.ValueSource;
-import org.spanroom.model.pull.PullSettings;
 
 /** Worked examples and tables that handbooks print. Units are those of the source: the formulas take any that agree. */
 class PublishedPullsTest {
@@ -40,7 +39,8 @@ class PublishedPullsTest {
     void wanderOfAStraightGrowsItsLoad(double growthRad) {
         double loadOnly = PullFormulas.afterStraight(0, 2, 50, growthRad);
 
-        assertThat(loadOnly / 100).isCloseTo(Math.expm1(growthRad) / growthRad, within(growthRad < 1e-3 ? 1e-15 : 1e-12));
+        assertThat(loadOnly / 100)
+                .isCloseTo(Math.expm1(growthRad) / growthRad, within(growthRad < 1e-3 ? 1e-15 : 1e-12));
         assertThat(PullFormulas.afterStraight(7, 2, 50, growthRad) - loadOnly)
                 .isCloseTo(7 * Math.exp(growthRad), within(1e-12));
     }

@@ -13,18 +13,21 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
+import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Contents;
-import org.spanroom.model.pull.EndPull;
-import org.spanroom.model.rank.Exclusion;
-import org.spanroom.model.pull.Friction;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.pull.EndPull;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
-import org.spanroom.model.pull.NeighbourSettings;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.pull.PullAssumption;
 import org.spanroom.model.pull.PullLimits;
@@ -33,11 +36,6 @@ import org.spanroom.model.pull.PullReason;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.pull.PullTrace.SectionKind;
-import org.spanroom.model.network.Service;
-import org.spanroom.model.network.Span;
-import org.spanroom.model.network.SpanEnd;
-import org.spanroom.model.Term;
-import org.spanroom.model.network.Unrecoverable;
 
 class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
@@ -169,7 +167,8 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear only for a cable so weak that its hold decides.
+        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear only for a cable so weak
+        // that its hold decides.
         SpanEnd better = kind == LimitKind.CABLE_HOLD ? SpanEnd.A : SpanEnd.B;
         assertThat(assessment.outcome().findBetterEnd()).contains(better);
         assertThat(failing).isEqualTo(assessment.pulls().get(0).from(better).tightest());
@@ -218,8 +217,9 @@ class PullAssessorTest {
     @ParameterizedTest(name = "from {0}")
     @CsvSource({"B, 90.18", "A, 14.82"})
     void strengthMayFailBehindABend(SpanEnd end, double middleM) {
-        PullTrace trace =
-                new PullAssessor(withoutWander(ShippedConfig.get().pull().limits())).trace(ONE, ONE_BEND, 1, Friction.DRY);
+        PullTrace trace = new PullAssessor(
+                        withoutWander(ShippedConfig.get().pull().limits()))
+                .trace(ONE, ONE_BEND, 1, Friction.DRY);
         PullTrace.Way way = end == SpanEnd.B ? trace.fromB() : trace.fromA();
         PullTrace.Section last = way.sections().get(2);
         double strengthN = 1.3 * (last.near().innerductN() + last.far().innerductN()) / 2;
@@ -240,8 +240,7 @@ class PullAssessorTest {
     @CsvSource({"10, 20, B", "140, 130, A"})
     void spanMayBePossibleFromOneEndOnly(double nearM, double fartherM, SpanEnd easier) {
         Span span = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
-        Bends nearOne = PullCase.bends(
-                Math.min(nearM, fartherM), 90, 0.9144, Math.max(nearM, fartherM), 90, 0.9144);
+        Bends nearOne = PullCase.bends(Math.min(nearM, fartherM), 90, 0.9144, Math.max(nearM, fartherM), 90, 0.9144);
         PullAssessment open = assessor.assess(span, nearOne);
         double hardN = open.largestPullN(easier.opposite(), Friction.DRY);
         double easyN = open.largestPullN(easier, Friction.DRY);
@@ -326,7 +325,14 @@ class PullAssessorTest {
     }
 
     @ParameterizedTest(name = "{0} innerducts of {1} in")
-    @CsvSource({"3, 1.660, 1.40", "3, 2.100, 1.667", "4, 1.660, 1.40", "2, 1.660, 1", "3, 1.315, 1.144", "4, 1.315, 1.40"})
+    @CsvSource({
+        "3, 1.660, 1.40",
+        "3, 2.100, 1.667",
+        "4, 1.660, 1.40",
+        "2, 1.660, 1",
+        "3, 1.315, 1.144",
+        "4, 1.315, 1.40"
+    })
     void wedgeDependsOnHowManyLieBeside(int count, double outsideIn, double expected) {
         Innerduct[] innerducts = Stream.iterate(0, i -> i + 1)
                 .limit(count)
@@ -484,8 +490,8 @@ class PullAssessorTest {
                         PullAssumption.INNERDUCT_SIZE,
                         PullAssumption.CABLE_MASS);
         assertThat(assessor.assess(ONE, ONE_BEND).assumptions()).doesNotContain(PullAssumption.NEIGHBOUR_SHARE);
-        var withLoose = new Contents(
-                List.of(PullCase.exampleInnerduct("a")), List.of(PullCase.exampleCable("loose")), true);
+        var withLoose =
+                new Contents(List.of(PullCase.exampleInnerduct("a")), List.of(PullCase.exampleCable("loose")), true);
         assertThat(assessor.assess(PullCase.span(PullCase.duct(withLoose), 100), Bends.NONE)
                         .assumptions())
                 .contains(PullAssumption.NEIGHBOUR_SHARE);
@@ -504,7 +510,8 @@ class PullAssessorTest {
                 .containsExactly(LimitKind.TOTAL_BENDS, LimitKind.SECTION_LENGTH);
         assertThat(assessor.assess(ONE, ONE_BEND).warnings()).isEmpty();
         // Up to the limit itself nothing is warned of: 180 degrees, and the length that the settings name.
-        Span justSoLong = PullCase.span(ONE.duct(), ShippedConfig.get().pull().limits().warnLengthM());
+        Span justSoLong =
+                PullCase.span(ONE.duct(), ShippedConfig.get().pull().limits().warnLengthM());
         assertThat(assessor.assess(justSoLong, PullCase.bends(20, 90, 1, 60, 90, 1))
                         .warnings())
                 .isEmpty();

@@ -20,20 +20,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
-import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.Caution;
+import org.spanroom.model.Term;
 import org.spanroom.model.bore.CrossSection;
-import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
-import org.spanroom.model.permit.Permits;
-import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
-import org.spanroom.model.Term;
 import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
 import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.pull.LimitKind;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.Caution;
 
 class CautionsTest {
     private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
@@ -117,7 +117,8 @@ class CautionsTest {
     @Test
     void aWarningOfThePullIsReported() {
         assertThat(cautions(withWarnings(LimitKind.TOTAL_BENDS))).containsExactly(CautionKind.MANY_BENDS.caution());
-        assertThat(cautions(withWarnings(LimitKind.SECTION_LENGTH))).containsExactly(CautionKind.LONG_SECTION.caution());
+        assertThat(cautions(withWarnings(LimitKind.SECTION_LENGTH)))
+                .containsExactly(CautionKind.LONG_SECTION.caution());
     }
 
     /** Three equal items may lock between ratios of 2.8 and 3.2 (from memory, as in the choice itself). */
@@ -125,38 +126,31 @@ class CautionsTest {
     @CsvSource({"2.7, false", "3, true", "3.3, false"})
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
         var choice = new PullChoice(
-                3,
-                0,
-                0,
-                true,
-                0,
-                0,
-                3,
-                9,
-                9,
-                "",
-                Optional.empty(),
-                0.1,
-                3000,
-                OptionalDouble.of(jamRatio),
-                PACKED);
+                3, 0, 0, true, 0, 0, 3, 9, 9, "", Optional.empty(), 0.1, 3000, OptionalDouble.of(jamRatio), PACKED);
 
-        assertThat(cautions(in(Optional.empty(), Optional.of(choice)))).isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
+        assertThat(cautions(in(Optional.empty(), Optional.of(choice))))
+                .isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
     }
 
     @Test
     void recordsThatContradictThemselvesAreReported() {
         var section = new CrossSection(
-                PACKED, PACKED, Optional.empty(), Optional.of("wider than its duct"), OptionalDouble.empty(), List.of());
+                PACKED,
+                PACKED,
+                Optional.empty(),
+                Optional.of("wider than its duct"),
+                OptionalDouble.empty(),
+                List.of());
 
-        assertThat(cautions(in(Optional.of(section), Optional.empty()))).containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
+        assertThat(cautions(in(Optional.of(section), Optional.empty())))
+                .containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
     }
 
     private static Assessment withWarnings(LimitKind warning) {
         Assessment sound = HandMade.sound().assessed();
         PullAssessment pull = sound.pull();
-        var warned = new PullAssessment(
-                pull.outcome(), pull.judgedBy(), pull.pulls(), Set.of(warning), pull.assumptions());
+        var warned =
+                new PullAssessment(pull.outcome(), pull.judgedBy(), pull.pulls(), Set.of(warning), pull.assumptions());
         return new Assessment(sound.span(), sound.bends(), sound.room(), warned, sound.permits());
     }
 

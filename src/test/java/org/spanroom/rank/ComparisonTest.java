@@ -68,9 +68,7 @@ class ComparisonTest {
         comparison.after("one down", ranked(3, 80, Map.of()));
         comparison.after("four down", ranked(8, 70, Map.of()));
 
-        assertThat(comparison.moves())
-                .extracting(SpanMove::spanId)
-                .containsExactly("four down", "four up", "one down");
+        assertThat(comparison.moves()).extracting(SpanMove::spanId).containsExactly("four down", "four up", "one down");
     }
 
     private static Standing ranked(int rank, double points, Map<String, Double> parts) {

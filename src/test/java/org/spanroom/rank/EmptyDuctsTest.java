@@ -60,8 +60,8 @@ class EmptyDuctsTest {
     }
 
     private static EmptyDucts of(HandMade... all) {
-        return EmptyDucts.of(SpanList.of(
-                Arrays.stream(all).map(one -> one.assessed().span()).toList()));
+        return EmptyDucts.of(
+                SpanList.of(Arrays.stream(all).map(one -> one.assessed().span()).toList()));
     }
 
     private static HandMade empty(String duct, String owner, Condition condition) {

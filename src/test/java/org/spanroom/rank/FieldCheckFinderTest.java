@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
+import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
-import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.rank.Unknown;
-import org.spanroom.model.network.VaultSite;
 
 /**
  * The value of knowing, worked by hand from the chances that a span is given: by how much less often the decision is wrong.
@@ -68,9 +68,8 @@ class FieldCheckFinderTest {
     /** Thresholds take turns as samples do: in one of four the span is in the top whatever it is like. */
     @Test
     void eachSampleHasItsOwnThreshold() {
-        var finder = new FieldCheckFinder(simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {
-            5, 5, 5, 2
-        });
+        var finder = new FieldCheckFinder(
+                simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 3));
 
         FieldCheck check = finder.find(ranked(HandMade.sound()), span).get(0);
@@ -136,8 +135,7 @@ class FieldCheckFinderTest {
                                 check(second, Unknown.CONTENTS, 0.2))
                         .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                         .map(check -> check.span().span().id() + " " + check.unknown()))
-                .containsExactly(
-                        "second CONTENTS", "first FRICTION", "first CONDITION", "second SIZES", "none SIZES");
+                .containsExactly("second CONTENTS", "first FRICTION", "first CONDITION", "second SIZES", "none SIZES");
     }
 
     private static FieldCheck check(RankedSpan span, Unknown unknown, double changeRatio) {
@@ -167,7 +165,8 @@ class FieldCheckFinderTest {
     }
 
     private static RankedSpan ranked(HandMade one, OptionalInt rank) {
-        var ranking = new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
+        var ranking =
+                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         return new RankedSpan(rank, one.assessed(), ranking.score(one.assessed()));
     }
 }
