@@ -1,11 +1,5 @@
 package org.spanroom.output.explain;
 
-import static org.spanroom.output.explain.ExplanationItem.flag;
-import static org.spanroom.output.explain.ExplanationItem.number;
-import static org.spanroom.output.explain.ExplanationItem.text;
-import static org.spanroom.output.explain.ExplanationItem.whole;
-import static org.spanroom.output.explain.ExplanationItem.word;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,113 +13,94 @@ import org.spanroom.model.rank.SpanExplanation;
 
 /** Hours, material, money and new build of a span, line by line, and what to mind in the work. */
 final class ExplanationEffort {
-    private final Effort effort;
-    private final List<EffortLine> lines;
-    private final String currency;
+    private ExplanationEffort() {}
 
-    private ExplanationEffort(Effort effort, SpanExplanation explained) {
-        this.effort = effort;
-        this.lines = explained.effortLines();
-        this.currency = explained.currency();
-    }
-
-    static List<ExplanationPart> of(SpanExplanation explained) {
+    static void add(ExplanationParts parts, SpanExplanation explained) {
         Optional<Effort> effort = explained.assessment().effort();
         boolean night = effort.filter(SafetyCautions::isNight).isPresent();
         var safety = new ExplanationValue.Sentences(SafetyCautions.of(explained.span(), night));
-        return List.of(
-                effort.<ExplanationPart>map(found -> new ExplanationEffort(found, explained).section())
-                        .orElseGet(() -> new ExplanationItem("effort", "", ExplanationValue.ABSENT)),
-                new ExplanationSection(
-                        "", "Before anyone works here", List.of(new ExplanationItem("safety", "safety", safety))));
+        effort.ifPresentOrElse(
+                found -> parts.add(section(found, explained.effortLines(), explained.currency())),
+                () -> parts.value("effort", "", ExplanationValue.ABSENT));
+        parts.add(new ExplanationParts().value("safety", "safety", safety).section("", "Before anyone works here"));
     }
 
-    private ExplanationSection section() {
-        var parts = new ArrayList<ExplanationPart>();
-        parts.add(text("currency", "", currency));
-        parts.addAll(time(effort.time()));
-        parts.addAll(material(effort.material()));
-        parts.addAll(money());
-        parts.addAll(newBuild(effort.newBuild()));
-        parts.add(ExplanationTable.of("lines", "", lines, this::line).asGroups());
-        parts.add(ExplanationTable.of("rates", "Rates", ratesOnce(), ExplanationEffort::rate));
-        return new ExplanationSection("effort", "Effort", parts);
+    private static ExplanationSection section(Effort effort, List<EffortLine> lines, String currency) {
+        var parts = new ExplanationParts().text("currency", "", currency);
+        time(parts, effort.time());
+        material(parts, effort.material());
+        parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
+                .number("build_money", "cost of new build instead", effort.newBuildMoney(), 2, currency)
+                .number("saving_money", "saving", effort.savingMoney(), 2, currency)
+                .number("saving_ratio", "saved per spent", effort.savingRatio(), 3, "");
+        newBuild(parts, effort);
+        return parts.groups(
+                        "lines",
+                        lines,
+                        (row, line) ->
+                                line(row.text("", "kind", heading(line.part().kind(), currency)), line))
+                .table("rates", "Rates", ratesOnce(lines), ExplanationEffort::rate)
+                .section("effort", "Effort");
     }
 
-    private static List<ExplanationPart> time(WorkTime time) {
-        return List.of(
-                number("site_hours", "on site", time.siteHours(), 2, "h"),
-                number("crew_hours", "crew", time.crewHours(), 2, "h"),
-                whole("shifts", "shifts", time.shifts()),
-                whole("nights", "of them at night", time.nights()),
-                flag("fits_window", "longest pull fits a shift", time.fitsWindow()),
-                number("shared_from_hours", "less if done with the span at A", time.sharedAtFromHours(), 2, "h"),
-                number("shared_to_hours", "less if done with the span at B", time.sharedAtToHours(), 2, "h"));
+    private static void time(ExplanationParts parts, WorkTime time) {
+        parts.number("site_hours", "on site", time.siteHours(), 2, "h")
+                .number("crew_hours", "crew", time.crewHours(), 2, "h")
+                .whole("shifts", "shifts", time.shifts())
+                .whole("nights", "of them at night", time.nights())
+                .flag("fits_window", "longest pull fits a shift", time.fitsWindow())
+                .number("shared_from_hours", "less if done with the span at A", time.sharedAtFromHours(), 2, "h")
+                .number("shared_to_hours", "less if done with the span at B", time.sharedAtToHours(), 2, "h");
     }
 
-    private static List<ExplanationPart> material(MaterialFlow material) {
-        return List.of(
-                number("innerduct_out_kg", "innerduct out", material.innerductKg(), 1, "kg"),
-                whole("bags", "bags", material.bags()),
-                whole("loads", "loads", material.loads()),
-                number("sleeve_m", "sleeve in", material.sleeveM(), 1, "m"),
-                number("lubricant_l", "lubricant", material.lubricantLitres(), 1, "l"));
+    private static void material(ExplanationParts parts, MaterialFlow material) {
+        parts.number("innerduct_out_kg", "innerduct out", material.innerductKg(), 1, "kg")
+                .whole("bags", "bags", material.bags())
+                .whole("loads", "loads", material.loads())
+                .number("sleeve_m", "sleeve in", material.sleeveM(), 1, "m")
+                .number("lubricant_l", "lubricant", material.lubricantLitres(), 1, "l");
     }
 
-    private List<ExplanationPart> money() {
-        return List.of(
-                number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency),
-                number("build_money", "cost of new build instead", effort.newBuildMoney(), 2, currency),
-                number("saving_money", "saving", effort.savingMoney(), 2, currency),
-                number("saving_ratio", "saved per spent", effort.savingRatio(), 3, ""));
-    }
-
-    private List<ExplanationPart> newBuild(NewBuild build) {
+    private static void newBuild(ExplanationParts parts, Effort effort) {
+        NewBuild build = effort.newBuild();
         boolean assumed = effort.quantities().surfaceAssumed();
-        return List.of(
-                word("build_method", "new build by", build.method().key()),
-                word(
-                                "build_surface",
-                                "new build in the",
-                                effort.quantities().surface().key())
-                        .withEvidence(assumed ? "assumed" : "recorded"),
-                flag("surface_assumed", "", assumed),
-                whole("build_ducts", "new ducts", build.ducts()),
-                number("trench_avoided_m", "trench avoided", build.trenchM(), 1, "m"),
-                number("bore_avoided_m", "boring avoided", build.boreM(), 1, "m"),
-                whole(
+        double warmKg = effort.material().co2eWarmKg();
+        parts.word("build_method", "new build by", build.method().key())
+                .word(
+                        "build_surface",
+                        "new build in the",
+                        effort.quantities().surface().key())
+                .because(assumed ? "assumed" : "recorded")
+                .flag("surface_assumed", "", assumed)
+                .whole("build_ducts", "new ducts", build.ducts())
+                .number("trench_avoided_m", "trench avoided", build.trenchM(), 1, "m")
+                .number("bore_avoided_m", "boring avoided", build.boreM(), 1, "m")
+                .whole(
                         "lead_avoided_days",
                         "days of permits avoided",
-                        effort.quantities().leadDaysAvoided()),
-                number("co2e_ice_kg", "CO2e avoided by materials (ICE v2.0)", build.co2eIceKg(), 1, "kg"),
-                number(
-                        "co2e_warm_kg",
-                        "by recycling (EPA WARM v16), not to add",
-                        effort.material().co2eWarmKg(),
-                        1,
-                        "kg"));
+                        effort.quantities().leadDaysAvoided())
+                .number("co2e_ice_kg", "CO2e avoided by materials (ICE v2.0)", build.co2eIceKg(), 1, "kg")
+                .number("co2e_warm_kg", "by recycling (EPA WARM v16), not to add", warmKg, 1, "kg");
     }
 
-    private List<ExplanationPart> line(EffortLine line) {
-        return List.of(
-                text("", "kind", heading(line.part().kind())),
-                word("kind", "", line.part().kind()),
-                word("part", "part", line.part().key()),
-                text("place", "at", line.place()),
-                number("quantity_in_unit", "quantity", line.quantityInUnit(), 4, ""),
-                text("", "by", line.rate().divides() ? "/" : "x"),
-                text("rate", "rate", line.rate().key()),
-                number("rate_in_unit", "value", line.rateInUnit(), 5, ""),
-                flag("rate_divides", "", line.rate().divides()),
-                number("factor_ratio", "factor", line.factorRatio(), 4, ""),
-                number("amount_in_unit", "amount", line.amountInUnit(), 4, ""),
-                number("low_in_unit", "", line.range().low(), 5, ""),
-                number("high_in_unit", "", line.range().high(), 5, ""),
-                text("source", "", line.range().source()),
-                text("date", "", line.range().date()));
+    private static void line(ExplanationParts row, EffortLine line) {
+        row.word("kind", "", line.part().kind())
+                .word("part", "part", line.part().key())
+                .text("place", "at", line.place())
+                .number("quantity_in_unit", "quantity", line.quantityInUnit(), 4, "")
+                .text("", "by", line.rate().divides() ? "/" : "x")
+                .text("rate", "rate", line.rate().key())
+                .number("rate_in_unit", "value", line.rateInUnit(), 5, "")
+                .flag("rate_divides", "", line.rate().divides())
+                .number("factor_ratio", "factor", line.factorRatio(), 4, "")
+                .number("amount_in_unit", "amount", line.amountInUnit(), 4, "")
+                .number("low_in_unit", "", line.range().low(), 5, "")
+                .number("high_in_unit", "", line.range().high(), 5, "")
+                .text("source", "", line.range().source())
+                .text("date", "", line.range().date());
     }
 
-    private String heading(EffortPart.Kind kind) {
+    private static String heading(EffortPart.Kind kind, String currency) {
         return switch (kind) {
             case HOURS -> "Hours on site";
             case COST -> "Cost of recovery, " + currency;
@@ -135,7 +110,7 @@ final class ExplanationEffort {
     }
 
     /** Returns the first line of each rate. */
-    private List<EffortLine> ratesOnce() {
+    private static List<EffortLine> ratesOnce(List<EffortLine> lines) {
         var once = new ArrayList<EffortLine>();
         for (EffortLine line : lines) {
             if (once.stream()
@@ -147,13 +122,12 @@ final class ExplanationEffort {
         return once;
     }
 
-    private static List<ExplanationPart> rate(EffortLine line) {
-        return List.of(
-                text("rate", "rate", line.rate().key()),
-                number("low_in_unit", "low", line.range().low(), 5, ""),
-                number("rate_in_unit", "value", line.range().value(), 5, ""),
-                number("high_in_unit", "high", line.range().high(), 5, ""),
-                text("date", "date", line.range().date()),
-                text("source", "source", line.range().source()));
+    private static void rate(ExplanationParts row, EffortLine line) {
+        row.text("rate", "rate", line.rate().key())
+                .number("low_in_unit", "low", line.range().low(), 5, "")
+                .number("rate_in_unit", "value", line.range().value(), 5, "")
+                .number("high_in_unit", "high", line.range().high(), 5, "")
+                .text("date", "date", line.range().date())
+                .text("source", "source", line.range().source());
     }
 }

@@ -1,11 +1,5 @@
 package org.spanroom.output.explain;
 
-import static org.spanroom.output.explain.ExplanationItem.flag;
-import static org.spanroom.output.explain.ExplanationItem.number;
-import static org.spanroom.output.explain.ExplanationItem.text;
-import static org.spanroom.output.explain.ExplanationItem.whole;
-import static org.spanroom.output.explain.ExplanationItem.word;
-
 import java.util.List;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionSet;
@@ -18,15 +12,16 @@ import org.spanroom.model.pull.PullSettings;
 final class ExplanationPullSettings {
     private ExplanationPullSettings() {}
 
-    static ExplanationTable assumptions(PullAssessment pull, PullSettings settings) {
-        return ExplanationTable.of(
+    /** Adds what the pulls rest on; where nothing is to pull, people are spared the settings. */
+    static void add(ExplanationParts parts, PullAssessment pull, PullSettings settings) {
+        parts.table(
                 "assumptions",
                 "Rests on values that nobody measured here",
-                pull.assumptions().stream().toList(),
-                assumption -> List.of(
-                        word("assumption", "assumption", assumption.key()),
-                        new ExplanationItem("", "value", value(assumption, settings)),
-                        text("explanation", "meaning", assumption.explanation())));
+                pull.assumptions(),
+                (row, assumption) -> row.word("assumption", "assumption", assumption.key())
+                        .value("", "value", value(assumption, settings))
+                        .text("explanation", "meaning", assumption.explanation()));
+        parts.add(settings(settings, pull.pulls().isEmpty() ? "" : "Settings"));
     }
 
     /** Returns the value that stands behind an assumption; absent where another part gives it, or there is none. */
@@ -48,68 +43,50 @@ final class ExplanationPullSettings {
         };
     }
 
-    /** Returns the settings; where nothing is to pull, people are spared them. */
-    static ExplanationSection of(PullSettings settings, boolean shown) {
-        return new ExplanationSection(
-                "settings",
-                shown ? "Settings" : "",
-                List.of(
-                        word(
-                                "judged_by",
-                                "judged by friction",
-                                settings.judgedBy().key()),
-                        ExplanationTable.of(
-                                "friction",
-                                "Coefficients of friction",
-                                List.of(Friction.values()),
-                                friction ->
-                                        friction(friction, settings.friction().of(friction))),
-                        number("breakaway_ratio", "breakaway factor", settings.breakawayRatio(), 3, ""),
-                        number("wander_rad_per_m", "wander", settings.wanderRadPerM(), 6, "rad/m"),
-                        number("slitter_drag_n", "drag of the slitter", settings.slitterDragN(), 1, "N"),
-                        flag("simple_capstan", "simple capstan form", settings.simpleCapstan()),
-                        flag("sealed_when_flooded", "sealed when flooded", settings.sealedWhenFlooded()),
-                        number(
-                                "innerduct_density_kg_per_m3",
-                                "innerduct density",
-                                settings.innerductDensityKgPerM3(),
-                                1,
-                                "kg/m3"),
-                        number("grade_tolerance_m", "grade tolerance", settings.gradeToleranceM(), 3, "m"),
-                        number("grade_radius_m", "vertical radius", settings.gradeRadiusM(), 2, "m"),
-                        number(
-                                "resting_share_ratio",
-                                "resting share",
-                                settings.neighbours().restingShareRatio(),
-                                3,
-                                ""),
-                        whole(
-                                "wedged_from_innerducts",
-                                "wedged from innerducts",
-                                settings.neighbours().wedgedFromInnerducts()),
-                        new ExplanationLine("limits", "limits", limits(settings.limits()))));
+    private static ExplanationSection settings(PullSettings settings, String title) {
+        double densityKgPerM3 = settings.innerductDensityKgPerM3();
+        double restingShareRatio = settings.neighbours().restingShareRatio();
+        int wedgedFrom = settings.neighbours().wedgedFromInnerducts();
+        return new ExplanationParts()
+                .word("judged_by", "judged by friction", settings.judgedBy().key())
+                .table(
+                        "friction",
+                        "Coefficients of friction",
+                        List.of(Friction.values()),
+                        (row, friction) -> friction(
+                                row.word("friction", "friction", friction.key()),
+                                settings.friction().of(friction)))
+                .number("breakaway_ratio", "breakaway factor", settings.breakawayRatio(), 3, "")
+                .number("wander_rad_per_m", "wander", settings.wanderRadPerM(), 6, "rad/m")
+                .number("slitter_drag_n", "drag of the slitter", settings.slitterDragN(), 1, "N")
+                .flag("simple_capstan", "simple capstan form", settings.simpleCapstan())
+                .flag("sealed_when_flooded", "sealed when flooded", settings.sealedWhenFlooded())
+                .number("innerduct_density_kg_per_m3", "innerduct density", densityKgPerM3, 1, "kg/m3")
+                .number("grade_tolerance_m", "grade tolerance", settings.gradeToleranceM(), 3, "m")
+                .number("grade_radius_m", "vertical radius", settings.gradeRadiusM(), 2, "m")
+                .number("resting_share_ratio", "resting share", restingShareRatio, 3, "")
+                .whole("wedged_from_innerducts", "wedged from innerducts", wedgedFrom)
+                .line("limits", "limits", line -> limits(line, settings.limits()))
+                .section("settings", title);
     }
 
-    private static List<ExplanationPart> friction(Friction friction, FrictionSet set) {
-        return List.of(
-                word("friction", "friction", friction.key()),
-                number("duct_ratio", "innerduct on duct", set.ductRatio(), 3, ""),
-                number("jacket_ratio", "cable in its innerduct", set.jacketRatio(), 3, ""),
-                number("neighbour_ratio", "innerduct on neighbor", set.neighbourRatio(), 3, ""));
+    private static void friction(ExplanationParts row, FrictionSet set) {
+        row.number("duct_ratio", "innerduct on duct", set.ductRatio(), 3, "")
+                .number("jacket_ratio", "cable in its innerduct", set.jacketRatio(), 3, "")
+                .number("neighbour_ratio", "innerduct on neighbor", set.neighbourRatio(), 3, "");
     }
 
-    private static List<ExplanationPart> limits(PullLimits limits) {
-        return List.of(
-                number("innerduct_stress_mpa", "innerduct stress", limits.innerductStressMpa(), 3, "MPa"),
-                number("machine_pull_n", "machine pull", limits.machinePullN(), 1, "N"),
-                number("hold_allowed_n", "cable hold", limits.holdAllowedN(), 1, "N"),
-                number("innerduct_sidewall_n_per_m", "innerduct sidewall", limits.innerductSidewallNPerM(), 1, "N/m"),
-                number("cable_sidewall_n_per_m", "cable sidewall", limits.cableSidewallNPerM(), 1, "N/m"),
-                number("cable_radius_ratio", "cable bend radius", limits.cableRadiusRatio(), 2, "diameters"),
-                number("vault_exit_radius_m", "radius out of the vault", limits.vaultExitRadiusM(), 3, "m"),
-                number("warn_total_deg", "warn above", limits.warnTotalDeg(), 1, "degrees of bends"),
-                number("refuse_total_deg", "refuse above", limits.refuseTotalDeg(), 1, "degrees of bends"),
-                number("warn_length_m", "warn above", limits.warnLengthM(), 2, "m"),
-                number("refuse_length_m", "refuse above", limits.refuseLengthM(), 2, "m"));
+    private static void limits(ExplanationParts line, PullLimits limits) {
+        line.number("innerduct_stress_mpa", "innerduct stress", limits.innerductStressMpa(), 3, "MPa")
+                .number("machine_pull_n", "machine pull", limits.machinePullN(), 1, "N")
+                .number("hold_allowed_n", "cable hold", limits.holdAllowedN(), 1, "N")
+                .number("innerduct_sidewall_n_per_m", "innerduct sidewall", limits.innerductSidewallNPerM(), 1, "N/m")
+                .number("cable_sidewall_n_per_m", "cable sidewall", limits.cableSidewallNPerM(), 1, "N/m")
+                .number("cable_radius_ratio", "cable bend radius", limits.cableRadiusRatio(), 2, "diameters")
+                .number("vault_exit_radius_m", "radius out of the vault", limits.vaultExitRadiusM(), 3, "m")
+                .number("warn_total_deg", "warn above", limits.warnTotalDeg(), 1, "degrees of bends")
+                .number("refuse_total_deg", "refuse above", limits.refuseTotalDeg(), 1, "degrees of bends")
+                .number("warn_length_m", "warn above", limits.warnLengthM(), 2, "m")
+                .number("refuse_length_m", "refuse above", limits.refuseLengthM(), 2, "m");
     }
 }

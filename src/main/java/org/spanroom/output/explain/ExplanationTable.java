@@ -1,8 +1,6 @@
 package org.spanroom.output.explain;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * Rows of the same facts; an array of objects for programs.
@@ -17,20 +15,8 @@ public record ExplanationTable(String key, String label, List<List<ExplanationPa
         rows = rows.stream().map(List::copyOf).toList();
     }
 
-    /** Makes a table of one row for each thing. */
-    public static <T> ExplanationTable of(
-            String key, String label, List<? extends T> things, Function<T, List<ExplanationPart>> row) {
-        List<List<ExplanationPart>> rows = new ArrayList<>();
-        things.forEach(thing -> rows.add(row.apply(thing)));
-        return new ExplanationTable(key, label, rows, false);
-    }
-
-    public ExplanationTable asGroups() {
-        return new ExplanationTable(key, label, rows, true);
-    }
-
     @Override
     public boolean isShown() {
-        return rows.stream().anyMatch(row -> row.stream().anyMatch(ExplanationPart::isShown));
+        return rows.stream().flatMap(List::stream).anyMatch(ExplanationPart::isShown);
     }
 }

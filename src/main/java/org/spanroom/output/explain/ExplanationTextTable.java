@@ -85,9 +85,6 @@ final class ExplanationTextTable {
             int fromBottom = i;
             line(column -> column.headerLine(fromBottom));
         }
-        if (columns.stream().anyMatch(column -> !column.unit().isEmpty())) {
-            line(Column::unit);
-        }
         for (int i = 0; i < rows; i++) {
             int row = i;
             line(column -> column.cells().get(row));
@@ -109,11 +106,10 @@ final class ExplanationTextTable {
     /**
      * One column.
      *
-     * @param header the lines of its label
-     * @param unit of all its numbers; empty where they differ in it, and each cell has its own
+     * @param header the lines of its label, and below these the unit of its numbers unless they differ in it and each cell has its own
      * @param right whether it stands to the right, as numbers do
      */
-    private record Column(List<String> header, String unit, List<String> cells, int width, boolean right) {
+    private record Column(List<String> header, List<String> cells, int width, boolean right) {
         static Column of(List<ExplanationItem> items) {
             List<Figure> numbers = items.stream()
                     .filter(item -> item.value() instanceof Figure)
@@ -128,7 +124,7 @@ final class ExplanationTextTable {
                     .mapToInt(String::length)
                     .max()
                     .orElse(0);
-            return new Column(wrapped(label, width), unit, cells, Math.min(WIDEST, width), !numbers.isEmpty());
+            return new Column(header(label, unit, width), cells, Math.min(WIDEST, width), !numbers.isEmpty());
         }
 
         private static List<String> words(List<ExplanationItem> items) {
@@ -160,7 +156,7 @@ final class ExplanationTextTable {
             return figures.contains(".") ? figures.length() - figures.indexOf('.') : 0;
         }
 
-        private static List<String> wrapped(String label, int width) {
+        private static List<String> header(String label, String unit, int width) {
             List<String> lines = new ArrayList<>();
             for (String word : label.split(" ", -1)) {
                 int last = lines.size() - 1;
@@ -169,6 +165,9 @@ final class ExplanationTextTable {
                 } else {
                     lines.add(word);
                 }
+            }
+            if (!unit.isEmpty()) {
+                lines.add(unit);
             }
             return lines;
         }
