@@ -5,7 +5,7 @@
 #
 # Prints median and best of wall time, and the processor time, of
 #   explain, a span of the demo city        java @config/small.args, as the README says
-#   explain, a span of a city of SPANS      likewise; the first, the middle and the last of its ranking take turns
+#   explain, a span of a city of SPANS      the same way; the first, the middle and the last of its ranking take turns
 #   check, the same city                    reads all and cuts all of it
 # and how much of a run of explain the reading takes, by its own account. Needs target/spanroom.jar (mvn package) and python3.
 set -euo pipefail

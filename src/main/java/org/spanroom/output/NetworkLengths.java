@@ -5,7 +5,7 @@ import org.spanroom.model.network.Network;
 /**
  * The account of all drawn length, in metres on the ground.
  *
- * @param remaindersM what lies in no span
+ * @param remaindersM length that is not assigned to a span
  */
 public record NetworkLengths(double routesM, double spansM, double remaindersM) {
     static NetworkLengths of(Network network) {

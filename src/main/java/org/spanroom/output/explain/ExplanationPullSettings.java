@@ -8,7 +8,7 @@ import org.spanroom.model.pull.PullAssumption;
 import org.spanroom.model.pull.PullLimits;
 import org.spanroom.model.pull.PullSettings;
 
-/** What the forces of a span's pulls rest on: values that nobody measured there, coefficients, limits. */
+/** What the forces of a span's pulls rest on: values not measured there, coefficients, limits. */
 final class ExplanationPullSettings {
     private ExplanationPullSettings() {}
 
