@@ -79,7 +79,7 @@ public final class InputReader {
         config.inputs().vaults().file().ifPresent(file -> tally.expect("vaults", file));
         config.inputs().contents().file().ifPresent(file -> tally.expect("contents", file));
         config.inputs().zones().file().ifPresent(file -> tally.expect("zones", file));
-        BackgroundTask<Optional<LayerRead<VaultReader>>> besides = beside(this::readVaults);
+        BackgroundTask<Optional<LayerRead<VaultReader>>> vaultReading = beside(this::readVaults);
         BackgroundTask<Optional<LayerRead<ZoneReader>>> zonesBeside = beside(this::readZones);
         ContentsTable table =
                 config.inputs().contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
@@ -87,7 +87,7 @@ public final class InputReader {
         table.tellUnknownDucts(findings);
         Optional<LayerRead<ZoneReader>> zonesRead = zonesBeside.await();
         zonesRead.map(LayerRead::record).ifPresent(records::add);
-        Optional<LayerRead<VaultReader>> read = besides.await();
+        Optional<LayerRead<VaultReader>> read = vaultReading.await();
         read.map(LayerRead::record).ifPresent(records::add);
         List<Vault> vaults =
                 read.map(vaultsRead -> vaultsRead.reader().vaults()).orElse(List.of());

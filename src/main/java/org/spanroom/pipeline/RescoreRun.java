@@ -139,7 +139,7 @@ public final class RescoreRun {
         if (place < 0) {
             throw new InputException(
                     scoring,
-                    "criterion '" + criterion.key() + "' has a weight, and the run did not reckon its quantity",
+                    "criterion '" + criterion.key() + "' has a weight, and the run did not calculate its quantity",
                     "Make the run again with this scoring, or give the criterion the weight 0.");
         }
         return place;
@@ -160,7 +160,7 @@ public final class RescoreRun {
             throw new InputException(
                     scoring,
                     "it changes unknown_consent_excludes, hard_vault_kinds, hard_vault_surfaces or knowledge, which the run in "
-                            + from + " has reckoned with",
+                            + from + " was calculated with",
                     "Change weights, curves and gates only, or make the run again.");
         }
     }

@@ -71,7 +71,7 @@ final class EmptyDucts {
     String words(Span span) {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
-                        + (found.proved() ? " and sound" : ", but nobody recorded it as sound"))
+                        + (found.proved() ? " and sound" : ", but not recorded as sound"))
                 .orElse("none is known there");
     }
 

@@ -50,7 +50,7 @@ class DataDictionaryTest {
                 .allSatisfy(column -> assertThat(column.meaning()).endsWith(".").doesNotContain("|", "\n"));
     }
 
-    /** Whoever scores from the columns gets the same score: quantities are judged as their columns show them. */
+    /** A score calculated from the columns is the same: quantities are judged as their columns show them. */
     @ParameterizedTest
     @MethodSource("criteria")
     void everyCriterionHasTheColumnOfItsQuantity(CriterionInfo criterion) {

@@ -39,7 +39,7 @@ class EmptyDuctsTest {
         assertThat(of(own, strangers).findProved(full("city"))).contains("z");
         assertThat(of(nobodys, strangers).findUnproved(full("city"))).contains("a");
         assertThat(of(strangers).findProved(full("city"))).isEmpty();
-        // Whose span it is nobody knows: any serves.
+        // Any span serves here.
         assertThat(of(strangers).findProved(full(""))).contains("0");
     }
 

@@ -36,7 +36,7 @@ class FieldCheckFinderTest {
         assertThat(checks.get(0).changeRatio()).isEqualTo(0.3, within(NOISE));
     }
 
-    /** Tighter sizes, with a chance of 0.4, or one cable more, likewise, leave three cables: out of the top. */
+    /** Tighter sizes, with a chance of 0.4, or one additional cable, with the same chance, leave three cables: out of the top. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"SIZES, 1, 0", "CONTENTS, 0, 1"})
     void whereASituationDecidesItIsWorthALook(Unknown unknown, int sizes, int contents) {

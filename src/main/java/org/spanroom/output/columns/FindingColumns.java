@@ -17,7 +17,7 @@ public final class FindingColumns {
     public static final Column<Finding> SEVERITY = Column.text(
             "severity",
             "severity",
-            "rejected: not in the results; suspect: in them, but doubtful; note: nothing to mend.",
+            "rejected: not in the results; suspect: in them, but doubtful; note: nothing to fix.",
             row -> row.code().severity().name().toLowerCase(Locale.ROOT));
 
     public static final Column<Finding> COUNT = Column.integer(
