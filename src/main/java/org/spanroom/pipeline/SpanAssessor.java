@@ -76,7 +76,7 @@ final class SpanAssessor {
     }
 
     private double hours(Span span, PullChoice choice) {
-        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
+        return effortAssessor.siteHours(span, choice)
                 + DEAD_CABLE_HOURS * choice.deadCablesOut();
     }
 

@@ -59,7 +59,7 @@ final class PullOrder {
 
     private List<Turn> turns() {
         double looseNPerM = 0;
-        for (Cable cable : duct.contents().looseCables()) {
+        for (Cable cable : duct.contents().cablesBeside()) {
             looseNPerM += Math.abs(weights.looseNPerM(cable));
         }
         double stayingNPerM = 0;

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.Answer;
 import org.spanroom.model.network.Condition;
-import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
@@ -13,7 +12,7 @@ import org.spanroom.model.network.SpanList;
 /**
  * The empty ducts of all banks, by bank and the two vaults between which they lie, whichever way they are drawn.
  *
- * <p>A duct is empty where the records say that neither an innerduct nor a cable lies in it; it serves where its owner has not
+ * <p>A duct is empty where the records say that no innerduct, no sleeve and no cable lies in it; it serves where its owner has not
  * refused, and is the span's owner's where both are recorded. It is proved where its bore is recorded as sound, and unproved
  * where it is recorded as oval or not at all. One pass over the spans; a look-up is a hash of three texts.
  */
@@ -71,7 +70,7 @@ final class EmptyDucts {
     String words(Span span) {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
-                        + (found.proved() ? " and sound" : ", but not recorded as sound"))
+                        + (found.proved() ? " and sound" : ", but not known to be sound"))
                 .orElse("none is known there");
     }
 
@@ -105,10 +104,7 @@ final class EmptyDucts {
     }
 
     private static boolean isEmpty(Duct duct) {
-        Contents contents = duct.contents();
-        return contents.known()
-                && contents.innerducts().isEmpty()
-                && contents.looseCables().isEmpty();
+        return duct.contents().isEmpty();
     }
 
     private static boolean serves(Duct duct) {

@@ -18,7 +18,8 @@ public final class RunRanking {
     }
 
     /**
-     * Notes where a span stands; the order of all follows from the standings alone.
+     * Notes where a span stands; the order of all follows from the standings alone. One without a score, of unknown contents while that
+     * gate is open, stands with those of 0 points.
      *
      * @return the first reason why it is excluded; empty for a ranked span
      */
@@ -27,7 +28,8 @@ public final class RunRanking {
         if (verdict.isExcluded()) {
             standings.excluded(number);
         } else {
-            standings.ranked(number, ranking.score(assessment).totalPoints());
+            double points = ranking.score(assessment).totalPoints();
+            standings.ranked(number, Double.isNaN(points) ? 0 : points);
         }
         return verdict.findFirst();
     }
