@@ -35,6 +35,8 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.Span;
 import org.spanroom.testing.Changed;
 import org.spanroom.testing.Rooms;
 
@@ -353,5 +355,44 @@ class GatesTest {
         assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open))
                         .rank()))
                 .allSatisfy(rank -> assertThat(rank).isPresent());
+    }
+
+    /** What was recorded and could not be used is never said not to be recorded. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "CONTENTS_UNKNOWN, innerduct_count",
+        "CONTENTS_UNKNOWN, cable_count",
+        "CONTENTS_UNKNOWN, cable_mass",
+        "CONTENTS_UNKNOWN, contents_row",
+        "DUCT_COLLAPSED, condition",
+        "INNERDUCT_FIXED, innerduct_fixed",
+        "SPLICE_INSIDE, splice_inside",
+        "OWNER_CONSENT_MISSING, owner_consent",
+        "LOOSE_CABLE_FORBIDDEN, loose_cable_allowed"
+    })
+    void theEvidenceSaysThatAValueWasRejected(Gate gate, String name) {
+        var one = HandMade.sound();
+        one.condition = Condition.UNKNOWN;
+        if (gate == Gate.CONTENTS_UNKNOWN) {
+            one.contents = Contents.UNKNOWN;
+        }
+        Assessment plain = one.assessed();
+        var rejected = List.of(new RejectedValue(name, "odd", "no word of any list"));
+        Span span = Changed.of(plain.span(), "duct", Changed.of(plain.span().duct(), "rejected", rejected));
+
+        assertThat(evidence(gate, plain)).doesNotContain("odd").contains("not recorded");
+        assertThat(evidence(gate, Changed.of(plain, "span", span)))
+                .contains("recorded as 'odd' but rejected: no word of any list")
+                .doesNotContain("not recorded");
+    }
+
+    private static String evidence(Gate gate, Assessment one) {
+        SpanList spans = SpanList.of(List.of(one.span()));
+        return new Ranking(SHIPPED, ShippedConfig.get().room())
+                .gates(one, spans).stream()
+                        .filter(answer -> answer.gate().equals(gate.exclusion()))
+                        .findFirst()
+                        .orElseThrow()
+                        .evidence();
     }
 }
