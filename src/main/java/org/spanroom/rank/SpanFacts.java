@@ -22,7 +22,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
      * @param onDate the day that the run is made for; empty where none is given, so that no embargo counts as past
      */
     record Rules(boolean unknownConsentExcludes, boolean oldCablesGetCells, Optional<LocalDate> onDate) {
-        boolean isToCome(LocalDate until) {
+        boolean isInForce(LocalDate until) {
             return onDate.isEmpty() || !until.isBefore(onDate.get());
         }
     }
@@ -59,6 +59,19 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
 
     boolean hasCable(Service service) {
         return Services.has(contents(), service);
+    }
+
+    /** Returns whether the last day of an embargo is the day that the run is made for, or a later one. */
+    boolean isUnderEmbargo() {
+        return recorded().embargoUntil().filter(rules::isInForce).isPresent();
+    }
+
+    /** Returns up to when an embargo applies, for people. */
+    String embargoWords() {
+        return recorded()
+                .embargoUntil()
+                .map(until -> "embargo up to " + until + (rules.isInForce(until) ? "" : ", which is over"))
+                .orElse("no embargo is recorded");
     }
 
     /** Returns an answer of the records for people. */
