@@ -33,13 +33,13 @@ final class Placing {
 
     private final TangentChain chain;
     private final BendSettings settings;
-    private final double sigmaM;
+    private final Noise noise;
     private final Trace trace;
 
-    Placing(TangentChain chain, BendSettings settings, double sigmaM) {
+    Placing(TangentChain chain, BendSettings settings, Noise noise) {
         this.chain = chain;
         this.settings = settings;
-        this.sigmaM = sigmaM;
+        this.noise = noise;
         this.trace = chain.trace;
     }
 
@@ -66,7 +66,7 @@ final class Placing {
     private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
         var draft = new Draft(chain.side[arc]);
         draft.turnRad = turnWithinLine(arc);
-        var reading = new RadiusReading(chain, arc, sigmaM);
+        var reading = new RadiusReading(chain, arc, noise);
         draft.assumed = !reading.isMeasured();
         draft.radiusM = draft.assumed ? sweepRadiusM : Math.min(chain.radiusM[arc], reading.smallestRadiusM());
         double lengthM = draft.turnRad * (draft.assumed ? sweepRadiusM : chain.radiusM[arc]);

@@ -30,12 +30,12 @@ final class RadiusReading {
     private final boolean measured;
     private final double smallestRadiusM;
 
-    RadiusReading(TangentChain chain, int arc, double sigmaM) {
+    RadiusReading(TangentChain chain, int arc, Noise noise) {
         this.trace = chain.trace;
-        this.sigmaM = sigmaM;
+        this.sigmaM = noise.sigmaM;
         int from = chain.windowStart(arc);
         int to = chain.windowEnd(arc);
-        this.round = new TangentChain(trace, chain.corners.slice(arc, arc + 1), from, to);
+        this.round = new TangentChain(trace, noise, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
         int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? chain.verticesOn(arc, slackM) : 0;
         if (onArc < FEWEST_ARC_VERTICES) {
@@ -44,7 +44,7 @@ final class RadiusReading {
             return;
         }
         double one = ChainFit.fit(round, sigmaM);
-        double corner = ChainFit.fitCorners(new TangentChain(trace, round.corners, from, to), sigmaM);
+        double corner = ChainFit.fitCorners(new TangentChain(trace, noise, round.corners, from, to), sigmaM);
         this.measured = round.radiusM[0] > LEAST_RADIUS_M
                 && corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
         this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];
