@@ -9,6 +9,12 @@ package org.spanroom.bend;
  * innovations take the place of squared distances, in time proportional to the vertices.
  */
 final class Noise {
+    /** What a bend must save to stay, in variances: three unknowns, and a place among many vertices. */
+    static final double BEND_PRICE = 14;
+
+    /** More where noise wanders: it drifts to the side over many lengths, and each is a chance to look like a bend. */
+    private static final double WANDERING_BEND_PRICE = 20;
+
     final double sigmaM;
 
     /** Distance over which the correlation falls to 1/e; 0 where each vertex is off by itself. */
@@ -48,6 +54,11 @@ final class Noise {
 
     Noise withSigma(double otherM) {
         return new Noise(otherM, priorM, wanderM, memory, gain);
+    }
+
+    /** Returns what a bend must save to stay, in variances. */
+    double bendPrice() {
+        return wanders() ? WANDERING_BEND_PRICE : BEND_PRICE;
     }
 
     boolean wanders() {

@@ -25,6 +25,8 @@ final class PathChoice {
     /** Fewer vertices do not show whether they are off together. */
     private static final int FEWEST_WANDERING = 12;
 
+    private static final double SLIGHT_RAD = Math.toRadians(10);
+
     /** Where the search for the distance of wander begins, and what it chooses from: factors of 2, finer does not matter. */
     private static final double FIRST_WANDER_M = 30;
 
@@ -56,10 +58,16 @@ final class PathChoice {
         return other.cost() < one.cost() ? other : one;
     }
 
-    /** Returns whether neighboring vertices are left off to the same side more often than not. */
+    /**
+     * Returns whether neighboring vertices are left off to the same side more often than not, or there are bends so slight that
+     * they may be what else they would be off by.
+     */
     private boolean mayWander(Explanation best) {
         if (trace.size() < FEWEST_WANDERING || best.noise().sigmaM <= 2 * NoiseLevel.leastM(settings)) {
             return false;
+        }
+        if (best.chain().hasTurnBelow(SLIGHT_RAD)) {
+            return true;
         }
         double[] offM = best.chain().offsetsM();
         double together = 0;
@@ -128,6 +136,6 @@ final class PathChoice {
         return squares / noise.varianceM2()
                 + 2 * free * Math.log(noise.sigmaM / priorM)
                 + noise.logDeterminant()
-                + TurnSelection.BEND_PRICE * chain.arcs;
+                + Noise.BEND_PRICE * chain.arcs;
     }
 }

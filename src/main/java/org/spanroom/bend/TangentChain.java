@@ -137,6 +137,15 @@ final class TangentChain {
         return (phiRad[arc + 1] - phiRad[arc]) * side[arc];
     }
 
+    boolean hasTurnBelow(double limitRad) {
+        for (int arc = 0; arc < arcs; arc++) {
+            if (turnRad(arc) < limitRad) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     double tangentM(int arc) {
         return radiusM[arc] * Math.tan(turnRad(arc) / 2);
     }
@@ -242,6 +251,15 @@ final class TangentChain {
         return offM;
     }
 
+    /** Returns the largest distance of a vertex from the path. */
+    double farthestM() {
+        double farthestM = 0;
+        for (double offM : offsetsM()) {
+            farthestM = Math.max(farthestM, Math.abs(offM));
+        }
+        return farthestM;
+    }
+
     /** Returns an empty system of normal equations that suits this path. */
     BandedSystem system() {
         return new BandedSystem(3 * arcs + 2, noise.wanders() ? PAIR_WIDTH : ARC_WIDTH);
@@ -330,6 +348,19 @@ final class TangentChain {
         int count = 0;
         for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
             count += isOn(arc, vertex, slackM) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Returns how many vertices on an arc lie at least a distance apart: what is nearer says nothing more of its radius. */
+    int witnessesOn(int arc, double slackM, double apartM) {
+        int count = 0;
+        double lastM = Double.NEGATIVE_INFINITY;
+        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
+            if (trace.alongM[vertex] - lastM >= apartM && isOn(arc, vertex, slackM)) {
+                lastM = trace.alongM[vertex];
+                count++;
+            }
         }
         return count;
     }

@@ -16,9 +16,6 @@ import org.spanroom.model.bend.BendSettings;
  * number of rounds that grows with the logarithm of their number.
  */
 final class TurnSelection {
-    /** What a bend must save to stay, in variances: three unknowns, and a place among many vertices. */
-    static final double BEND_PRICE = 14;
-
     private static final int MOST_ROUNDS = 16;
 
     /** How far beyond a draughtsman's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
@@ -35,14 +32,12 @@ final class TurnSelection {
     /** Savings closer than this are the same: the last digits of coordinates must not choose between equal places. */
     private static final double TIE = 0.2;
 
-    /** More than this is not fitted as one arc, since its straights no longer meet in front of it. */
-    private static final double MOST_JOINED_RAD = 2.8;
-
     private final Trace trace;
     private final BendSettings settings;
     private final Noise noise;
     private final double sigmaM;
     private final double toleranceM;
+    private final double bendPrice;
     private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
     private final Saving nothing = new Saving(-1, Optional.empty());
     private Corners corners = Corners.NONE;
@@ -93,6 +88,7 @@ final class TurnSelection {
         this.settings = settings;
         this.noise = noise;
         this.sigmaM = noise.sigmaM;
+        this.bendPrice = noise.bendPrice();
         this.toleranceM = NoiseLevel.toleranceM(noise, settings);
     }
 
@@ -134,7 +130,7 @@ final class TurnSelection {
             int start = end;
             double total = Math.abs(turns[end]);
             double stretch = 0;
-            while (start > 0 && total + Math.abs(turns[start - 1]) < MOST_JOINED_RAD) {
+            while (start > 0 && total + Math.abs(turns[start - 1]) < Chord.MOST_JOINED_RAD) {
                 double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
                 if (turns[start - 1] * turns[start] < 0 && next > MOST_STRETCH) {
                     break;
@@ -156,21 +152,16 @@ final class TurnSelection {
      */
     private double stretch(int one, int other, double oneRad, double otherRad) {
         double chordM = trace.distanceM(one, other);
-        double sumRad = Math.abs(oneRad + otherRad);
         if (oneRad * otherRad < 0) {
             double stretch = chordM / settings.longestChordM();
             return stretch > MOST_STRETCH ? Double.POSITIVE_INFINITY : stretch;
         }
-        if (sumRad > MOST_JOINED_RAD) {
-            return Double.POSITIVE_INFINITY;
+        double stretch = Chord.stretch(chordM, oneRad, otherRad, settings);
+        if (stretch <= MOST_STRETCH || Double.isInfinite(stretch)) {
+            return stretch;
         }
-        double cutM = 0.25 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
-        if (cutM <= settings.drawingToleranceM()) {
-            return 0;
-        }
-        double stretch = Math.max(chordM / settings.longestChordM(), cutM / settings.chordCutM());
-        boolean straight = stretch > MOST_STRETCH && isSeenStraight(one, other, oneRad < 0 ? cutM : -cutM);
-        return straight ? Double.POSITIVE_INFINITY : stretch;
+        double cutM = Chord.cutM(chordM, oneRad, otherRad);
+        return isSeenStraight(one, other, oneRad < 0 ? cutM : -cutM) ? Double.POSITIVE_INFINITY : stretch;
     }
 
     /** Returns whether a vertex between two lies where no arc through both can pass that bulges by so much to the left. */
@@ -261,7 +252,7 @@ final class TurnSelection {
 
     private Saving saves(Question question, double stretch) {
         Corners apart = question.corners();
-        double price = BEND_PRICE * (apart.count() - 1);
+        double price = bendPrice * (apart.count() - 1);
         var separate = new TangentChain(trace, noise, apart, question.from(), question.to());
         separate.settle();
         double bound = separate.squares() / (sigmaM * sigmaM);
@@ -283,15 +274,22 @@ final class TurnSelection {
 
     private void dropNoise() {
         for (int group = corners.count() - 1; group >= 0; group--) {
-            if (isNoise(group)) {
+            if (isNoise(group, group)) {
                 corners = corners.without(group);
+            }
+        }
+        for (int group = corners.count() - 2; group >= 0; group--) {
+            if (group + 1 < corners.count() && isNoise(group, group + 1)) {
+                corners = corners.without(group + 1).without(group);
             }
         }
     }
 
-    private boolean isNoise(int group) {
+    /** Returns whether bends are noise together: of two, each may be needed only to make up for the other. */
+    private boolean isNoise(int group, int last) {
         int from = windowStart(group);
-        int to = windowEnd(group);
+        int to = windowEnd(last);
+        double price = bendPrice * (last - group + 1);
         Straight straight = Straight.through(trace, from, to);
         if (straight.foldsBack(trace, from, to, 2 * settings.drawingToleranceM())) {
             return false;
@@ -300,13 +298,13 @@ final class TurnSelection {
             return true;
         }
         double without = Straight.leastSquaresM2(trace, noise, from, to) / (sigmaM * sigmaM);
-        if (without < BEND_PRICE) {
+        if (without < price) {
             return true;
         }
-        var bent = new TangentChain(trace, noise, corners.slice(group, group + 1), from, to);
+        var bent = new TangentChain(trace, noise, corners.slice(group, last + 1), from, to);
         bent.settle();
-        double asCorner = bent.squares() / (sigmaM * sigmaM);
-        return without - asCorner < BEND_PRICE && without - ChainFit.fit(bent, sigmaM) < BEND_PRICE;
+        double asCorners = bent.squares() / (sigmaM * sigmaM);
+        return without - asCorners < price && without - ChainFit.fit(bent, sigmaM) < price;
     }
 
     private int windowStart(int group) {
