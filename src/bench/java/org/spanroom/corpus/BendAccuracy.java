@@ -20,7 +20,7 @@ public final class BendAccuracy {
     /** Spans of each hard class: one in so many of the others. */
     private static final int HARD_SHARE = 10;
 
-    private static final List<DrawnSpan.Shape> HARD = List.of(
+    static final List<DrawnSpan.Shape> HARD = List.of(
             DrawnSpan.Shape.OPPOSITE_CORNERS,
             DrawnSpan.Shape.GENTLE_SWEEP,
             DrawnSpan.Shape.WANDERING,
