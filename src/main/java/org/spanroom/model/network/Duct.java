@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Check;
 import org.spanroom.model.Term;
 
@@ -152,6 +153,24 @@ public record Duct(
         return rejected.stream()
                 .filter(value -> Stream.of(terms).anyMatch(term -> term.key().equals(value.name())))
                 .findFirst();
+    }
+
+    /** Returns whether the records say that nothing lies in the duct. */
+    public boolean isEmpty() {
+        return contents.isEmpty();
+    }
+
+    /** Returns whether cables may be laid into the duct for all that is recorded: it is a duct, open, and its owner has not refused. */
+    public boolean mayServe() {
+        return !directBuried
+                && condition != Condition.COLLAPSED
+                && condition != Condition.BLOCKED
+                && circumstances.ownerConsent() != Answer.NO;
+    }
+
+    /** Returns whether the duct is spare: recorded as empty and sound, so that it takes cables as it is. */
+    public boolean isSpare() {
+        return isEmpty() && mayServe() && condition == Condition.SOUND;
     }
 
     /** Returns the area of the bore, round or square. */

@@ -20,6 +20,7 @@ import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.CriterionInfo;
@@ -57,6 +58,33 @@ public final class SpanColumns {
             "Positions that recovery adds: positions_after less positions_now.",
             room(Room::positionsGained));
 
+    public static final Column<RankedSpan> DUCT =
+            Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id));
+
+    public static final Column<RankedSpan> BANK =
+            Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId));
+
+    public static final Column<RankedSpan> FROM_VAULT = Column.text(
+            "from_vault",
+            "from_vault",
+            "The vault where the span's line begins.",
+            span(s -> s.from().id()));
+
+    public static final Column<RankedSpan> TO_VAULT = Column.text(
+            "to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
+
+    public static final Column<RankedSpan> SPARE = Column.flag(
+            "spare",
+            "spare",
+            "Whether the duct is spare: recorded as empty and sound, not refused by its owner, so that it takes cables as it is.",
+            duct(Duct::isSpare));
+
+    public static final Column<RankedSpan> POSITIONS_AFTER = Column.integer(
+            "positions_after",
+            "pos_after",
+            "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
+            room(Room::positionsAfter));
+
     private SpanColumns() {}
 
     /** Returns the layer of a run, with columns for each criterion. */
@@ -91,19 +119,20 @@ public final class SpanColumns {
 
     private static List<Column<RankedSpan>> ends() {
         return List.of(
-                Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id)),
-                Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId)),
+                DUCT,
+                BANK,
                 Column.text(
                         "routes",
                         "routes",
                         "The drawn routes that the span is made of, in order, joined by ;.",
                         span(s -> String.join(";", s.routeIds()))),
+                FROM_VAULT,
+                TO_VAULT,
                 Column.text(
-                        "from_vault",
-                        "from_vault",
-                        "The vault where the span's line begins.",
-                        span(s -> s.from().id())),
-                Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id())));
+                        "section_id",
+                        "section_id",
+                        "The section that the span is in: the spans of its bank between the same two vaults.",
+                        span(s -> SectionKey.of(s).id())));
     }
 
     private static List<Column<RankedSpan>> way() {
@@ -219,11 +248,7 @@ public final class SpanColumns {
                         "cell_rsrv",
                         "Cells of sleeves already in that are promised and hold no cable: no positions.",
                         duct(d -> reservedCells(d.contents()))),
-                Column.integer(
-                        "positions_after",
-                        "pos_after",
-                        "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
-                        room(Room::positionsAfter)),
+                POSITIONS_AFTER,
                 Column.integer(
                         "sleeves",
                         "sleeves",
@@ -247,6 +272,7 @@ public final class SpanColumns {
                         "condition",
                         "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
                         duct(d -> word(d.condition()))),
+                SPARE,
                 Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
                 Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
                 Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
