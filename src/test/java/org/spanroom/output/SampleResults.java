@@ -15,7 +15,6 @@ import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
-import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;

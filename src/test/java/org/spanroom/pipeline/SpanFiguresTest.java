@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
-import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Network;
