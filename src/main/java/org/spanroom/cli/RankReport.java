@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.pipeline.RankSummary;
@@ -20,17 +21,20 @@ final class RankReport {
 
     static String text(RankSummary summary) {
         var report = new RankReport();
-        report.spans(summary.totals());
+        report.spans(summary.totals(), summary.written().money());
         report.best(summary.best());
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
     }
 
-    private void spans(RankTotals totals) {
+    private void spans(RankTotals totals, MoneyTotals money) {
         line(
                 "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
                 totals.ranked(), totals.spans(), totals.cablesGained(), totals.rankedLengthM() / 1000);
+        if (totals.ranked() > 0) {
+            MoneyReport.lines(money).forEach(text -> line("%s", text));
+        }
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 

@@ -18,6 +18,9 @@ final class RescoreReport {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
         report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        if (totals.ranked() > 0) {
+            MoneyReport.lines(summary.written().money()).forEach(line -> report.line("%s", line));
+        }
         new TreeMap<>(totals.excluded())
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         report.line("%nThe best:");

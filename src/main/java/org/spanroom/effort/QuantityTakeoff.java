@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import org.spanroom.model.Answer;
-import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.RateSettings;
@@ -18,6 +17,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullAssessment;
@@ -28,32 +28,38 @@ final class QuantityTakeoff {
 
     private final RateSettings settings;
     private final Rates rates;
+    private final Map<String, VaultKind> vaultKinds;
+    private final int demandPositions;
 
     /** Few kinds meet in one network, so that the spans share these. */
     private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
 
-    QuantityTakeoff(RateSettings settings, Rates rates) {
+    QuantityTakeoff(RateSettings settings, Rates rates, Map<String, VaultKind> vaultKinds, int demandPositions) {
         this.settings = settings;
         this.rates = rates;
+        this.vaultKinds = vaultKinds;
+        this.demandPositions = demandPositions;
     }
 
-    EffortQuantities of(Span span, Room room, PullAssessment pull, Permits permits) {
+    EffortQuantities of(Span span, Extraction work, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
-        int out = room.innerductsOut();
+        int out = work.innerductsOut();
         return new EffortQuantities(
                 span.lengthM(),
                 out,
-                room.sleeves(),
-                room.newCables(),
-                room.cablesGained(),
+                work.deadCablesOut(),
+                work.sleeves(),
+                work.newCables(),
+                work.positionsGained(),
+                needed(work.positionsGained()),
                 duct.contents().cables().size(),
                 span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
                 waterM3(span),
                 work(span.from(), permits),
                 work(span.to(), permits),
                 permits.rules(),
-                Math.max(1, permits.recoveryNeeds().size()),
-                Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
+                permits.recoveryNeeds().size(),
+                permits.recoveryNeeds().size() + permits.avoided().size(),
                 Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
@@ -62,7 +68,15 @@ final class QuantityTakeoff {
 
     private VaultWork work(Vault vault, Permits permits) {
         return new VaultWork(
-                vault.id(), vault.site().volumeM3(), vault.site().water() == Answer.YES, rows(permits, vault.kind()));
+                vault.id(),
+                vault.site().volumeM3(),
+                vault.site().water() == Answer.YES,
+                VaultKind.of(vaultKinds, vault.kind()).entered(),
+                rows(permits, vault.kind()));
+    }
+
+    private int needed(int positionsGained) {
+        return demandPositions == 0 ? positionsGained : Math.min(positionsGained, demandPositions);
     }
 
     private RateRows rows(Permits permits, String vaultKind) {

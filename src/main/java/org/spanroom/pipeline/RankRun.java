@@ -67,7 +67,7 @@ public final class RankRun {
         AssessedSpans ranked = rank(network, spans.permits());
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
-        var results = new Results(network, ranked, findings.all(), checks, record);
+        var results = new Results(network, ranked, ranked.money(), findings.all(), checks, record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
@@ -113,6 +113,7 @@ public final class RankRun {
                 new DataDoubts(config, findings),
                 RankConfidenceRun.of(
                         config, assessor, ranking(config), network.spans().size()),
+                new MoneyRun(config, assessor.rates(), network.spans().size()),
                 progress,
                 SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);

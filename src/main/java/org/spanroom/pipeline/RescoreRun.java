@@ -89,7 +89,7 @@ public final class RescoreRun {
         List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
         return new RescoredWriter.Rescored(
-                rescoring.criteria(), layer.columns(), spans, table -> copied(layer.file(), table));
+                rescoring.criteria(), layer.columns(), spans, table -> copied(layer.file(), table), config.rates().currency());
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {

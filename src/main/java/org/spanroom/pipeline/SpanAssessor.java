@@ -4,7 +4,6 @@ import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.bend.Bends;
-import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Duct;
@@ -20,9 +19,6 @@ import org.spanroom.pull.PullAssessor;
  * by several threads.
  */
 final class SpanAssessor {
-    /** Hours on site for each dead cable that is also taken out; illustrative. */
-    private static final double DEAD_CABLE_HOURS = 0.5;
-
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
@@ -35,7 +31,12 @@ final class SpanAssessor {
         bendStore = new BendStore(config.bend(), spans);
         roomAssessor = new RoomAssessor(config.room());
         pullAssessor = new PullAssessor(config.pull());
-        effortAssessor = new EffortAssessor(config.rates());
+        effortAssessor = effortAssessor(config);
+    }
+
+    static EffortAssessor effortAssessor(RunConfig config) {
+        return new EffortAssessor(
+                config.rates(), config.vaultKinds(), config.room().demandPositions());
     }
 
     /** Returns the rates at their values. */
@@ -72,12 +73,7 @@ final class SpanAssessor {
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
     private Room propose(Span span, Duct duct) {
-        return roomAssessor.assess(duct).propose(choice -> hours(span, choice));
-    }
-
-    private double hours(Span span, PullChoice choice) {
-        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
-                + DEAD_CABLE_HOURS * choice.deadCablesOut();
+        return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
     /** Where nothing is proposed the forces are those for all innerducts. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -15,6 +16,9 @@ import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
@@ -51,6 +55,13 @@ public final class SampleResults {
     private static final Exclusion NO_CONSENT =
             new Exclusion(10, "owner_consent_missing", "the owner has not agreed to the work");
 
+    private static final MoneyTotals MONEY = new MoneyTotals(
+            "USD",
+            12_000,
+            50_000.5,
+            Optional.of(new MoneyRanges(
+                    new MoneyRange(10_000, 15_000), new MoneyRange(40_000, 65_000.25), new MoneyRange(28_000, 52_000))));
+
     private SampleResults() {}
 
     public static Results of(List<RankedSpan> spans) {
@@ -64,7 +75,7 @@ public final class SampleResults {
                         .withLengthM(12.5)
                         .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
+        return new Results(network, RankedSpans.of(spans), MONEY, findings, List.of(), run());
     }
 
     static List<RankedSpan> spans() {

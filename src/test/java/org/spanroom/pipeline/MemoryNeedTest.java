@@ -85,16 +85,16 @@ class MemoryNeedTest {
                 .hasMessageContaining("java -Xmx1226m");
     }
 
-    /** Of a simulation each span keeps a mask of eight bytes and four numbers of four. */
+    /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, and six of money. */
     @Test
     void whatASimulationKeepsCountsToo() {
         assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 269 * MEBIBYTE))
                 .doesNotThrowAnyException();
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 268 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (269 + 24) * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (269 + 48) * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (268 + 24) * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (268 + 48) * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 

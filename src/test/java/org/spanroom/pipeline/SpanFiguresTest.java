@@ -123,6 +123,8 @@ class SpanFiguresTest {
                 shipped.moreCableRatio(),
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
-                shipped.blockedUnknownRatio());
+                shipped.blockedUnknownRatio(),
+                shipped.moneyLowRatio(),
+                shipped.moneyHighRatio());
     }
 }

@@ -22,6 +22,7 @@ import org.spanroom.model.Check;
  * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
  * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed
+ * @param demandPositions most positions of a span that the avoided new build is priced for; 0 for all that recovery gains
  */
 public record RoomSettings(
         double designCableOutsideDiameterMm,
@@ -37,7 +38,8 @@ public record RoomSettings(
         double ovalAllowanceRatio,
         boolean oldCablesNeedCells,
         boolean oldCablesMayMove,
-        boolean deadCablesComeOut) {
+        boolean deadCablesComeOut,
+        int demandPositions) {
     /**
      * How many sleeves ducts of a size take.
      *
@@ -74,11 +76,12 @@ public record RoomSettings(
         Check.within("fillLimitMoreRatio", fillLimitMoreRatio, 0, 1);
         Check.notNegative("boreAllowanceMm", boreAllowanceMm);
         Check.within("ovalAllowanceRatio", ovalAllowanceRatio, 0, 0.5);
+        Check.notNegative("demandPositions", demandPositions);
         designCables = List.copyOf(designCables);
         sleevesByDuct = List.copyOf(sleevesByDuct);
     }
 
-    /** Rules for one design cable. */
+    /** Rules for one design cable, where all positions that are gained are needed. */
     public RoomSettings(
             double designCableOutsideDiameterMm,
             double innerductToCableRatio,
@@ -107,7 +110,8 @@ public record RoomSettings(
                 ovalAllowanceRatio,
                 oldCablesNeedCells,
                 oldCablesMayMove,
-                deadCablesComeOut);
+                deadCablesComeOut,
+                0);
     }
 
     /** Returns these rules for a mix of design cables. */
@@ -126,7 +130,8 @@ public record RoomSettings(
                 ovalAllowanceRatio,
                 oldCablesNeedCells,
                 oldCablesMayMove,
-                deadCablesComeOut);
+                deadCablesComeOut,
+                demandPositions);
     }
 
     /** Returns the outside diameters of one round of design cables, in order: new cables repeat it over and over. */

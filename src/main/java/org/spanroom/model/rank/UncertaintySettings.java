@@ -15,6 +15,8 @@ import org.spanroom.model.Check;
  * @param moreCableAssumedRatio the same where the count of cables is assumed
  * @param blockedRatio chance that a duct turns out blocked, whose condition is recorded as sound or oval
  * @param blockedUnknownRatio the same where no condition is recorded
+ * @param moneyLowRatio share of the drawings of the rates in which money is below its low figure
+ * @param moneyHighRatio the same for its high figure
  */
 public record UncertaintySettings(
         boolean simulated,
@@ -26,7 +28,9 @@ public record UncertaintySettings(
         double moreCableRatio,
         double moreCableAssumedRatio,
         double blockedRatio,
-        double blockedUnknownRatio) {
+        double blockedUnknownRatio,
+        double moneyLowRatio,
+        double moneyHighRatio) {
     private static final int MOST_SAMPLES = 10_000;
     private static final int MOST_SCORES = 10_000_000;
 
@@ -43,6 +47,8 @@ public record UncertaintySettings(
         Check.within("moreCableAssumedRatio", moreCableAssumedRatio, 0, 1);
         Check.within("blockedRatio", blockedRatio, 0, 1);
         Check.within("blockedUnknownRatio", blockedUnknownRatio, 0, 1);
+        Check.within("moneyHighRatio", moneyHighRatio, 0, 1);
+        Check.within("moneyLowRatio", moneyLowRatio, 0, moneyHighRatio);
     }
 
     /** Returns these settings with the simulation on or off. */
@@ -57,6 +63,8 @@ public record UncertaintySettings(
                 moreCableRatio,
                 moreCableAssumedRatio,
                 blockedRatio,
-                blockedUnknownRatio);
+                blockedUnknownRatio,
+                moneyLowRatio,
+                moneyHighRatio);
     }
 }
