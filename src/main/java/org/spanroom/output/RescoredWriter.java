@@ -13,6 +13,7 @@ import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.output.columns.EffortColumns;
 import org.spanroom.output.columns.SpanColumns;
@@ -42,6 +43,7 @@ public final class RescoredWriter {
      * @param criteria those that have a weight now
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
+     * @param sections the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      * @param currency of all money
      */
@@ -49,6 +51,7 @@ public final class RescoredWriter {
             List<CriterionInfo> criteria,
             List<String> columns,
             List<RescoredSpan> spans,
+            Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables,
             String currency) {
         public Rescored {
@@ -100,6 +103,8 @@ public final class RescoredWriter {
         if (entry.equals(ResultTables.SPANS)) {
             files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
                     .write(rescored.spans());
+        } else if (entry.equals(ResultTables.SECTIONS)) {
+            writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
             notes.add(
                     entry.name() + " is left out: it holds for the earlier scoring only; make a whole run to have it.");
@@ -110,6 +115,14 @@ public final class RescoredWriter {
                             table -> copy(entry, table),
                             () -> notes.add(entry.name() + " is left out: the earlier run has no such table."));
         }
+    }
+
+    private void writeSections(Optional<List<RankedSection>> sections) {
+        sections.ifPresentOrElse(
+                rows -> files.begin(ResultTables.SECTIONS, ResultTables.SECTIONS.table(layout()))
+                        .write(rows),
+                () -> notes.add(ResultTables.SECTIONS.name()
+                        + " is left out: the earlier run did not write what it is made of."));
     }
 
     private SpanLayout layout() {

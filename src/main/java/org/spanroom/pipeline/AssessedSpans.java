@@ -7,11 +7,11 @@ import java.util.stream.IntStream;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.model.rank.Verdict;
 import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
@@ -91,9 +91,9 @@ final class AssessedSpans implements RankedSpans {
         }
 
         void add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
-            Optional<Exclusion> exclusion = ranking.stand(number, assessment, standings);
-            figures.add(number, assessment, exclusion);
-            if (exclusion.isEmpty()) {
+            Verdict verdict = ranking.stand(number, assessment, standings);
+            figures.add(number, assessment, verdict);
+            if (!verdict.isExcluded()) {
                 MoneyDraws drawn = money.add(number, assessment, into.money());
                 into.scores().ifPresent(scores -> figures.addDraws(
                         number, sureness.orElseThrow().add(number, assessment, drawn, scores)));
@@ -145,6 +145,11 @@ final class AssessedSpans implements RankedSpans {
     /** Returns what all spans that have a rank cost and save together. */
     MoneyTotals money() {
         return money.totals();
+    }
+
+    /** Returns the sections that the spans form, in their order. */
+    RunSections sections() {
+        return new RunSections(spans, order, standings, figures);
     }
 
     /** Returns how many spans have a rank. */
