@@ -23,8 +23,8 @@ final class MoneyReport {
     }
 
     private static String line(String what, double likelyMoney, Optional<MoneyRange> range) {
-        String shown = range.map(found ->
-                        String.format(Locale.ROOT, " (%,.0f to %,.0f)", found.lowMoney(), found.highMoney()))
+        String shown = range.map(
+                        found -> String.format(Locale.ROOT, " (%,.0f to %,.0f)", found.lowMoney(), found.highMoney()))
                 .orElse("");
         return String.format(Locale.ROOT, "%,14.0f%s %s", likelyMoney, shown, what);
     }

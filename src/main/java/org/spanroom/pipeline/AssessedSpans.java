@@ -54,7 +54,8 @@ final class AssessedSpans implements RankedSpans {
         RunRanking run = ranking.among(spans);
         var standing = Standing.of(spans.size(), look);
         new ParallelRanges(look.threads()).run(spans.size(), () -> {
-            var into = new Collectors(look.sureness().map(RankConfidenceRun::begin), look.money().begin());
+            var into = new Collectors(
+                    look.sureness().map(RankConfidenceRun::begin), look.money().begin());
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
@@ -70,21 +71,14 @@ final class AssessedSpans implements RankedSpans {
 
     /** Who receives what of all spans' first assessment, and on how many threads it is made. */
     record FirstLook(
-            DataDoubts doubts,
-            Optional<RankConfidenceRun> sureness,
-            MoneyRun money,
-            Progress progress,
-            int threads) {}
+            DataDoubts doubts, Optional<RankConfidenceRun> sureness, MoneyRun money, Progress progress, int threads) {}
 
     /** What one thread collects in. */
     private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money) {}
 
     /** Where each span stands, how sure that is, and what else is kept of it. */
     private record Standing(
-            Standings standings,
-            SpanFigures.Collector figures,
-            Optional<RankConfidenceRun> sureness,
-            MoneyRun money) {
+            Standings standings, SpanFigures.Collector figures, Optional<RankConfidenceRun> sureness, MoneyRun money) {
         static Standing of(int spans, FirstLook look) {
             var figures = new SpanFigures.Collector(spans, look.sureness().isPresent());
             return new Standing(new Standings(spans), figures, look.sureness(), look.money());
@@ -95,8 +89,9 @@ final class AssessedSpans implements RankedSpans {
             figures.add(number, assessment, verdict);
             if (!verdict.isExcluded()) {
                 MoneyDraws drawn = money.add(number, assessment, into.money());
-                into.scores().ifPresent(scores -> figures.addDraws(
-                        number, sureness.orElseThrow().add(number, assessment, drawn, scores)));
+                into.scores()
+                        .ifPresent(scores -> figures.addDraws(
+                                number, sureness.orElseThrow().add(number, assessment, drawn, scores)));
             }
         }
     }

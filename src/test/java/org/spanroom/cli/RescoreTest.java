@@ -119,7 +119,8 @@ class RescoreTest {
         for (ObjectNode record : List.of(again, whole)) {
             record.remove(List.of("started_at", "rescored_from", "notes", "field_checks"));
             ((ObjectNode) record.path("lengths_m")).remove("spans_ranked");
-            // Of likely money the record of the other scoring says the same, to the cent; totals of drawings it has none.
+            // Of likely money the record of the other scoring says the same, to the cent; totals of drawings it has
+            // none.
             ((ObjectNode) record.path("money_ranked")).remove(DRAWN);
             ((ObjectNode) record.at("/config/output")).remove("folder");
         }

@@ -215,7 +215,8 @@ class MoneyTest {
         double large = EffortCase.span().vaultKind("Vault").siteHours();
         double others = EffortCase.span().vaultKind("maintenance hole").siteHours();
 
-        // Seven changes of 20 m3 take less than ten minutes, so that the volume does not show; without a least time it does.
+        // Seven changes of 20 m3 take less than ten minutes, so that the volume does not show; without a least time it
+        // does.
         assertThat(large).isEqualTo(others);
         double changesOnly = EffortCase.span()
                         .vaultKind("Vault")

@@ -34,7 +34,8 @@ import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.pull.PullAssessment;
 
 class SiteWorkTest {
-    private static final RoomSettings DEAD_CABLES_COME_OUT = deadCablesComeOut(ShippedConfig.get().room());
+    private static final RoomSettings DEAD_CABLES_COME_OUT =
+            deadCablesComeOut(ShippedConfig.get().room());
 
     /** Common practice, no source: one 600-ft span, three innerducts out, three 3-cell sleeves in, about six hours on site. */
     @Test

@@ -62,7 +62,9 @@ public final class SampleResults {
             12_000,
             50_000.5,
             Optional.of(new MoneyRanges(
-                    new MoneyRange(10_000, 15_000), new MoneyRange(40_000, 65_000.25), new MoneyRange(28_000, 52_000))));
+                    new MoneyRange(10_000, 15_000),
+                    new MoneyRange(40_000, 65_000.25),
+                    new MoneyRange(28_000, 52_000))));
 
     private SampleResults() {}
 
@@ -91,7 +93,12 @@ public final class SampleResults {
         }
         RankedSpan best = spans.get(0);
         var first = new RankedSection.First(
-                best.spanId(), best.rank(), 78.5, 222.0704, 2, Optional.of(best.span().lonLat()));
+                best.spanId(),
+                best.rank(),
+                78.5,
+                222.0704,
+                2,
+                Optional.of(best.span().lonLat()));
         return List.of(new RankedSection(SectionKey.of(best.span()), OptionalInt.of(1), counts, first));
     }
 

@@ -58,10 +58,8 @@ class MoneyRunTest {
         MoneyRanges ranges = totals.ranges().orElseThrow();
 
         assertThat(totals.currency()).isEqualTo("USD");
-        assertThat(totals.recoveryMoney())
-                .isEqualTo(sum(rates, EffortAssessor::costMoney), within(0.01 * SPANS));
-        assertThat(totals.newBuildMoney())
-                .isEqualTo(sum(rates, EffortAssessor::newBuildMoney), within(0.01 * SPANS));
+        assertThat(totals.recoveryMoney()).isEqualTo(sum(rates, EffortAssessor::costMoney), within(0.01 * SPANS));
+        assertThat(totals.newBuildMoney()).isEqualTo(sum(rates, EffortAssessor::newBuildMoney), within(0.01 * SPANS));
         assertRange(ranges.recovery(), drawn(MoneyRunTest::recovery));
         assertRange(ranges.newBuild(), drawn(MoneyRunTest::newBuild));
         assertRange(ranges.saving(), drawn((span, one) -> newBuild(span, one) - recovery(span, one)));
@@ -141,14 +139,14 @@ class MoneyRunTest {
 
         assertThat(run.totals().ranges()).isEmpty();
         assertThat(run.of(0)).isEmpty();
-        assertThat(run.totals().savingMoney()).isEqualTo(of(CONFIG, ASSESSED).totals().savingMoney());
+        assertThat(run.totals().savingMoney())
+                .isEqualTo(of(CONFIG, ASSESSED).totals().savingMoney());
     }
 
     @Test
     void aSpanWithoutEffortHasNoMoney() {
         Assessment one = ASSESSED.get(0);
-        var nothing = new Assessment(
-                one.span(), one.bends(), one.room(), one.pull(), one.permits(), Optional.empty());
+        var nothing = new Assessment(one.span(), one.bends(), one.room(), one.pull(), one.permits(), Optional.empty());
         MoneyRun run = of(CONFIG, List.of(nothing));
 
         assertThat(run.of(0)).isEmpty();

@@ -10,8 +10,7 @@ import java.util.Optional;
  * @param newBuildMoney likely cost of new build for the positions that are needed
  * @param ranges of these totals, from drawings that all spans share; empty where nothing was simulated
  */
-public record MoneyTotals(
-        String currency, double recoveryMoney, double newBuildMoney, Optional<MoneyRanges> ranges) {
+public record MoneyTotals(String currency, double recoveryMoney, double newBuildMoney, Optional<MoneyRanges> ranges) {
     /** Returns what recovery saves in all; negative where new build is cheaper. */
     public double savingMoney() {
         return newBuildMoney - recoveryMoney;

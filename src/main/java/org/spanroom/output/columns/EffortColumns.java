@@ -34,8 +34,8 @@ public final class EffortColumns {
 
     private static final Column<RankedSpan> RECOVERY_LOW =
             low("recovery_low_money", "recov_low", ranges -> ranges.recovery().lowMoney());
-    private static final Column<RankedSpan> RECOVERY_HIGH =
-            high("recovery_high_money", "recov_high", ranges -> ranges.recovery().highMoney());
+    private static final Column<RankedSpan> RECOVERY_HIGH = high(
+            "recovery_high_money", "recov_high", ranges -> ranges.recovery().highMoney());
     private static final Column<RankedSpan> NEW_BUILD_LOW =
             low("build_low_money", "bld_low", ranges -> ranges.newBuild().lowMoney());
     private static final Column<RankedSpan> NEW_BUILD_HIGH =
@@ -182,7 +182,8 @@ public final class EffortColumns {
                         "needed",
                         "Positions that new build is priced for: those gained, but no more than are in demand.",
                         effort(effort -> effort.quantities().positionsNeeded())),
-                Column.integer("build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
+                Column.integer(
+                        "build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
                 NEW_BUILD_MONEY,
                 NEW_BUILD_LOW,
                 NEW_BUILD_HIGH,

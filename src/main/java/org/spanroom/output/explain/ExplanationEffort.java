@@ -55,7 +55,10 @@ final class ExplanationEffort {
         parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
                 .number("recovery_money_per_cable", "for each cable gained", perCable, 2, currency)
                 .number("recovery_money_per_cable_m", "for each meter of it", perCableM, 2, currency)
-                .whole("positions_needed", "positions needed", effort.quantities().positionsNeeded())
+                .whole(
+                        "positions_needed",
+                        "positions needed",
+                        effort.quantities().positionsNeeded())
                 .number("build_money", "cost of new build for these instead", effort.newBuildMoney(), 2, currency)
                 .number("saving_money", "saving", effort.savingMoney(), 2, currency)
                 .number("saving_ratio", "saved per spent", effort.savingRatio(), 3, "");

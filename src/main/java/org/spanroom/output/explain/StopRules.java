@@ -23,15 +23,17 @@ final class StopRules {
     static List<String> of(SpanExplanation explained) {
         PullLimits limits = explained.pulling().limits();
         var rules = new ArrayList<String>();
-        rules.add("The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
-        rules.add("The test pull, the first meters of an innerduct, does not move it at " + force(mostPullN(explained.assessment().pull(), limits))
-                + ": stop, and pull no harder.");
+        rules.add(
+                "The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
+        rules.add("The test pull, the first meters of an innerduct, does not move it at "
+                + force(mostPullN(explained.assessment().pull(), limits)) + ": stop, and pull no harder.");
         rules.add("The pull passes that force at any time, or rises steadily where the duct is straight: stop.");
         if (isHeld(explained.span())) {
             rules.add("The hold force on a live cable passes " + force(limits.holdAllowedN())
                     + ", or the cable moves at its hold: stop.");
         }
-        rules.add("An alarm of gas or oxygen, or of the blower: stop, leave the vault, and test again before anyone goes in.");
+        rules.add(
+                "An alarm of gas or oxygen, or of the blower: stop, leave the vault, and test again before anyone goes in.");
         return List.copyOf(rules);
     }
 

@@ -37,9 +37,9 @@ class ExplanationEffortTest {
                 before.pull(),
                 Permits.NONE,
                 Optional.of(assessor.effort(quantities)));
-        var ranked =
-                new RankedSpan(plain.ranked().rank(), assessment, plain.ranked().score())
-                        .withMoney(Optional.of(RANGES));
+        var ranked = new RankedSpan(
+                        plain.ranked().rank(), assessment, plain.ranked().score())
+                .withMoney(Optional.of(RANGES));
         List<EffortLine> lines = assessor.lines(quantities);
         return new SpanExplanation(
                 ranked, plain.recorded(), plain.pulling(), plain.traces(), lines, "crowns", List.of());
