@@ -21,7 +21,7 @@ import org.spanroom.model.rank.UncertaintySettings;
  */
 final class MoneyRun {
     /** Memory for each span, where rates are drawn. */
-    static final int SPAN_BYTES = Range.values().length * Float.BYTES;
+    static final long SPAN_BYTES = (long) Range.values().length * Float.BYTES;
 
     private final String currency;
     private final UncertaintySettings settings;
