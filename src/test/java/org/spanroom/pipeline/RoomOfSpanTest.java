@@ -41,7 +41,7 @@ class RoomOfSpanTest {
     /** 1 in by ASTM D3035, SDR 11: nine cables fit beside one of them in a 4-in duct. */
     private static final Innerduct INCH = new Innerduct("i", 1.315 * IN, 0.120 * IN, List.of(CABLE));
 
-    private final SpanAssessor assessor = new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit()), 1);
+    private final SpanAssessor assessor = new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit(), RankRun.access(CONFIG)), 1);
 
     @Test
     void usingTodaysRoomFirstMakesALaterPullHeavier() {

@@ -126,6 +126,9 @@ class SpanFiguresTest {
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
                 shipped.blockedUnknownRatio(),
-                shipped.leastChangeRatio());
+                shipped.leastChangeRatio(),
+
+                shipped.moneyLowRatio(),
+                shipped.moneyHighRatio());
     }
 }
