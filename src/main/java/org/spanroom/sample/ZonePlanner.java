@@ -18,7 +18,7 @@ final class ZonePlanner {
     private static final int PURPOSE = 11;
     private static final int VERTICES = 16;
     private static final int MOST_LEGS = 4;
-    private static final int ATTEMPTS = 12;
+    private static final int ATTEMPTS = 24;
     private static final double FRONTAGE_M = 60;
 
     /** What kinds the first districts have. */
@@ -167,10 +167,13 @@ final class ZonePlanner {
         };
     }
 
-    /** Returns an outline along a stretch of a street; where streets bend so sharply that it crosses itself, a straight one. */
+    /**
+     * Returns an outline along a stretch of a street of a rank, or of a side street where those bend so sharply that it crosses
+     * itself; a straight one where all do.
+     */
     private DrawnLine along(Street.Rank rank, UnaryOperator<DrawnLine> outline) {
         for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-            DrawnLine ring = outline.apply(street(rank));
+            DrawnLine ring = outline.apply(street(attempt < ATTEMPTS / 2 ? rank : Street.Rank.SIDE));
             if (isSimple(ring)) {
                 return ring;
             }
