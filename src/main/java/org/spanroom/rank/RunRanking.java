@@ -1,9 +1,7 @@
 package org.spanroom.rank;
 
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.Verdict;
 
@@ -20,16 +18,16 @@ public final class RunRanking {
     /**
      * Notes where a span stands; the order of all follows from the standings alone.
      *
-     * @return the first reason why it is excluded; empty for a ranked span
+     * @return what gates and cautions say of it
      */
-    public Optional<Exclusion> stand(int number, Assessment assessment, Standings standings) {
+    public Verdict stand(int number, Assessment assessment, Standings standings) {
         Verdict verdict = ranking.verdict(assessment, emptyDucts);
         if (verdict.isExcluded()) {
             standings.excluded(number);
         } else {
             standings.ranked(number, ranking.score(assessment).totalPoints());
         }
-        return verdict.findFirst();
+        return verdict;
     }
 
     /**

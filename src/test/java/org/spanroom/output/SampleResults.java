@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -20,6 +21,7 @@ import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.network.Vault;
@@ -29,6 +31,7 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.Score;
@@ -64,7 +67,22 @@ public final class SampleResults {
                         .withLengthM(12.5)
                         .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
+        return new Results(network, RankedSpans.of(spans), sections(spans), findings, List.of(), run());
+    }
+
+    /** All spans are of one section. */
+    private static List<RankedSection> sections(List<RankedSpan> spans) {
+        if (spans.isEmpty()) {
+            return List.of();
+        }
+        var counts = RankedSection.Counts.NONE;
+        for (RankedSpan span : spans) {
+            counts = counts.plus(span.rank().isPresent(), false, 1, 10, 9);
+        }
+        RankedSpan best = spans.get(0);
+        var first = new RankedSection.First(
+                best.spanId(), best.rank(), 78.5, 222.0704, 2, Optional.of(best.span().lonLat()));
+        return List.of(new RankedSection(SectionKey.of(best.span()), OptionalInt.of(1), counts, first));
     }
 
     static List<RankedSpan> spans() {

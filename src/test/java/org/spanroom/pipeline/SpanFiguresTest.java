@@ -67,6 +67,8 @@ class SpanFiguresTest {
             assertThat(figures.recoveryLeadDays(number))
                     .isEqualTo(span.assessment().permits().recoveryLeadDays());
             assertThat(figures.exclusion(number)).isEqualTo(span.verdict().findFirst());
+            assertThat(figures.cautions(number))
+                    .isEqualTo(span.verdict().cautionKeys().size());
             assertThat(figures.exclusion(number).isEmpty())
                     .isEqualTo(span.rank().isPresent());
         }

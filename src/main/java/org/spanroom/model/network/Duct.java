@@ -3,6 +3,7 @@ package org.spanroom.model.network;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Check;
 import org.spanroom.model.Term;
 
@@ -138,6 +139,26 @@ public record Duct(
                 circumstances,
                 assumed,
                 catalogUse);
+    }
+
+    /** Returns whether the records say that nothing lies in the duct. */
+    public boolean isEmpty() {
+        return contents.known()
+                && contents.innerducts().isEmpty()
+                && contents.looseCables().isEmpty();
+    }
+
+    /** Returns whether cables may be laid into the duct for all that is recorded: it is a duct, open, and its owner has not refused. */
+    public boolean mayServe() {
+        return !directBuried
+                && condition != Condition.COLLAPSED
+                && condition != Condition.BLOCKED
+                && circumstances.ownerConsent() != Answer.NO;
+    }
+
+    /** Returns whether the duct is spare: recorded as empty and sound, so that it takes cables as it is. */
+    public boolean isSpare() {
+        return isEmpty() && mayServe() && condition == Condition.SOUND;
     }
 
     /** Returns the area of the bore, round or square. */

@@ -15,7 +15,7 @@ public final class SpanFigures {
     public static final int MOST_DRAWS = Long.SIZE;
 
     /** Memory for each span, without the draws of a simulation. */
-    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + Byte.BYTES;
+    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + 2 * Byte.BYTES;
 
     /** Memory for each span that the draws of a simulation take. */
     public static final int DRAWS_BYTES = Long.BYTES;
@@ -26,6 +26,7 @@ public final class SpanFigures {
     private final int[] positionsAfter;
     private final int[] recoveryLeadDays;
     private final byte[] exclusions;
+    private final byte[] cautions;
     private final long[] feasibleDraws;
     private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
 
@@ -36,6 +37,7 @@ public final class SpanFigures {
         positionsAfter = new int[spans];
         recoveryLeadDays = new int[spans];
         exclusions = new byte[spans];
+        cautions = new byte[spans];
         feasibleDraws = new long[simulated ? spans : 0];
     }
 
@@ -70,6 +72,11 @@ public final class SpanFigures {
         return reason == 0 ? Optional.empty() : Optional.of(reasons.get(reason - 1));
     }
 
+    /** Returns how many cautions the span has, those of open gates included. */
+    public int cautions(int number) {
+        return cautions[number];
+    }
+
     /**
      * Returns in which draws of the simulation everything can be pulled and room is gained: bit {@code i} is set if it is so in draw
      * {@code i}. Of a simulation of more than {@link #MOST_DRAWS} samples these are the first. 0 for an excluded span, and for all spans
@@ -92,8 +99,8 @@ public final class SpanFigures {
             figures = new SpanFigures(spans, simulated);
         }
 
-        /** Takes what an assessment says of a span, and the first reason why it is not ranked. */
-        public void add(int number, Assessment assessment, Optional<Exclusion> exclusion) {
+        /** Takes what an assessment says of a span, and what gates and cautions say. */
+        public void add(int number, Assessment assessment, Verdict verdict) {
             assessment.effort().ifPresent(effort -> {
                 figures.recoveryMoney[number] = effort.recoveryMoney();
                 figures.siteHours[number] = effort.time().siteHours();
@@ -101,7 +108,8 @@ public final class SpanFigures {
             figures.positionsNow[number] = assessment.room().positionsBefore();
             figures.positionsAfter[number] = assessment.room().positionsAfter();
             figures.recoveryLeadDays[number] = assessment.permits().recoveryLeadDays();
-            exclusion.ifPresent(reason -> figures.exclusions[number] = place(reason));
+            verdict.findFirst().ifPresent(reason -> figures.exclusions[number] = place(reason));
+            figures.cautions[number] = (byte) Math.min(Byte.MAX_VALUE, verdict.cautionCount());
         }
 
         /** Takes the draws of the simulation in which a span is feasible. */

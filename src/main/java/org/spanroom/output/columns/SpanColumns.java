@@ -14,6 +14,7 @@ import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSpan;
@@ -42,6 +43,39 @@ public final class SpanColumns {
             "gained",
             "Cable places more than before, new ones and innerducts left.",
             room(Room::cablesGained));
+
+    public static final Column<RankedSpan> DUCT =
+            Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id));
+
+    public static final Column<RankedSpan> BANK =
+            Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId));
+
+    public static final Column<RankedSpan> FROM_VAULT = Column.text(
+            "from_vault",
+            "from_vault",
+            "The vault where the span's line begins.",
+            span(s -> s.from().id()));
+
+    public static final Column<RankedSpan> TO_VAULT = Column.text(
+            "to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
+
+    public static final Column<RankedSpan> SPARE = Column.flag(
+            "spare",
+            "spare",
+            "Whether the duct is spare: recorded as empty and sound, not refused by its owner, so that it takes cables as it is.",
+            duct(Duct::isSpare));
+
+    public static final Column<RankedSpan> POSITIONS_NOW = Column.integer(
+            "positions_before",
+            "pos_before",
+            "Empty innerducts that can take the design cable now.",
+            room(Room::positionsBefore));
+
+    public static final Column<RankedSpan> POSITIONS_AFTER = Column.integer(
+            "positions_after",
+            "pos_after",
+            "Places for a design cable afterwards: new ones, and innerducts left.",
+            room(Room::positionsAfter));
 
     private SpanColumns() {}
 
@@ -77,19 +111,20 @@ public final class SpanColumns {
 
     private static List<Column<RankedSpan>> ends() {
         return List.of(
-                Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id)),
-                Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId)),
+                DUCT,
+                BANK,
                 Column.text(
                         "routes",
                         "routes",
                         "The drawn routes that the span is made of, in order, joined by ;.",
                         span(s -> String.join(";", s.routeIds()))),
+                FROM_VAULT,
+                TO_VAULT,
                 Column.text(
-                        "from_vault",
-                        "from_vault",
-                        "The vault where the span's line begins.",
-                        span(s -> s.from().id())),
-                Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id())));
+                        "section_id",
+                        "section_id",
+                        "The section that the span is in: the spans of its bank between the same two vaults.",
+                        span(s -> SectionKey.of(s).id())));
     }
 
     private static List<Column<RankedSpan>> way() {
@@ -173,16 +208,8 @@ public final class SpanColumns {
                         "innerd_out",
                         "How many rigid innerducts come out.",
                         room(Room::innerductsOut)),
-                Column.integer(
-                        "positions_before",
-                        "pos_before",
-                        "Empty innerducts that can take the design cable now.",
-                        room(Room::positionsBefore)),
-                Column.integer(
-                        "positions_after",
-                        "pos_after",
-                        "Places for a design cable afterwards: new ones, and innerducts left.",
-                        room(Room::positionsAfter)),
+                POSITIONS_NOW,
+                POSITIONS_AFTER,
                 Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
                 Column.integer(
                         "new_cables",
@@ -202,6 +229,7 @@ public final class SpanColumns {
                         "condition",
                         "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
                         duct(d -> word(d.condition()))),
+                SPARE,
                 Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
                 Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
                 Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
