@@ -19,6 +19,9 @@ final class CrowdedFiller {
 
     private static final int MOST_LOOSE = 4;
 
+    /** So often the cables are as thick as can be: then the fill of the bore limits what recovery gains. */
+    private static final double THICK_RATIO = 0.6;
+
     private final Chance chance;
 
     CrowdedFiller(Chance chance) {
@@ -37,13 +40,19 @@ final class CrowdedFiller {
         List<InnerductSize> fullest = sizes.stream()
                 .filter(size -> bore.roomFor(size.outsideIn()) == most)
                 .toList();
-        return fullest.isEmpty() ? Optional.empty() : Optional.of(fill(bore, chance.pick(fullest), service));
+        if (fullest.isEmpty()) {
+            return Optional.empty();
+        }
+        InnerductSize size = chance.pick(chance.happens(0.5) ? fullest : sizes);
+        return Optional.of(fill(bore, size, service));
     }
 
     private Filling fill(Bore bore, InnerductSize size, String service) {
         List<ListedItem> rows = new ArrayList<>();
         int count = bore.roomFor(size.outsideIn());
-        CableSize inside = CableSize.drawFor(size.insideIn(), chance);
+        CableSize inside = chance.happens(THICK_RATIO)
+                ? CableSize.thickestFor(size.insideIn())
+                : CableSize.drawFor(size.insideIn(), chance);
         int cables = 0;
         for (int i = 1; i <= count; i++) {
             rows.add(ListedItem.innerduct("I" + i, size, false));
@@ -55,7 +64,7 @@ final class CrowdedFiller {
         List<CableSize> fitting = CableSize.ALL.stream()
                 .filter(cable -> cable.outsideIn() <= gapIn)
                 .toList();
-        CableSize loose = chance.pick(fitting);
+        CableSize loose = chance.happens(THICK_RATIO) ? fitting.get(fitting.size() - 1) : chance.pick(fitting);
         // What was laid before the innerducts is often out of service.
         String looseService = chance.happens(0.15) ? "dead" : service;
         for (int left = chance.from(1, Math.min(MOST_LOOSE, gaps(bore, size))); left > 0; left--) {
