@@ -34,6 +34,7 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.VAULT_ELEVATION,
             Term.ZONE,
             Term.ZONE_NAME,
+            Term.ZONE_FROM,
             Term.ZONE_UNTIL);
 
     public AssumedValues {

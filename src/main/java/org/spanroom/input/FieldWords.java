@@ -76,6 +76,7 @@ final class FieldWords {
             Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
             Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
             Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_FROM, "zone from, start date, first day, valid from, begin, start"),
             Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(

@@ -114,6 +114,7 @@ final class VaultReader implements FeatureReader {
         double y = ordinates[1];
         crs.toLonLat(ordinates, dimension);
         if (Geometries.isFinite(ordinates)) {
+            Geometries.roundDegrees(ordinates, dimension);
             return true;
         }
         log.add(Finding.of(

@@ -62,7 +62,9 @@ public enum Term {
     ZONE(Kind.TEXT),
     ZONE_KIND(Kind.TEXT),
     ZONE_NAME(Kind.TEXT),
-    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    /** The first day on which a zone's rule applies, as 2027-03-31. */
+    ZONE_FROM(Kind.TEXT),
+    /** The last day on which it applies. */
     ZONE_UNTIL(Kind.TEXT);
 
     /** What a term's values look like. */

@@ -20,13 +20,14 @@ import org.spanroom.model.rank.Caution;
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum CautionKind {
-    EMBARGO(
-            "an embargo forbids work that disturbs the cables",
-            span -> span.recorded()
-                    .embargoUntil()
-                    .filter(span.rules()::isToCome)
-                    .isPresent(),
-            span -> " up to " + span.recorded().embargoUntil().orElseThrow()),
+    CONSENT_UNRECORDED(
+            "whether the owner, and each joint owner, agrees to the work is not recorded: get the consent in writing",
+            span -> span.recorded().ownerConsent() == Answer.UNKNOWN && !span.rules().unknownConsentExcludes()),
+    LOOSE_CABLE_UNRECORDED(
+            "whether the owner lets cables lie in the duct without an innerduct is not recorded: get the owner's rule",
+            span -> span.mayHoldInnerduct()
+                    && span.recorded().looseCableAllowed() == Answer.UNKNOWN
+                    && !span.rules().oldCablesGetCells()),
     CIRCUITS_AT_RISK(
             "the cables carry recorded circuits",
             span -> span.recorded().circuitsAtRisk().orElse(0) > 0,

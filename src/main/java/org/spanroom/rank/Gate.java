@@ -81,6 +81,10 @@ enum Gate {
                     + (span.rules().oldCablesGetCells()
                             ? "; the old cables go into cells"
                             : "; the old cables stay loose")),
+    EMBARGO(
+            "an embargo forbids work that disturbs the cables",
+            SpanFacts::isUnderEmbargo,
+            SpanFacts::embargoWords),
     EMPTY_DUCT_IN_BANK(
             "a sound empty duct lies in the same bank between the same vaults: use that first",
             span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),

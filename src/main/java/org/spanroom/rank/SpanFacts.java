@@ -25,7 +25,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
      * @param onDate the day that the run is made for; empty where none is given, so that no embargo counts as past
      */
     record Rules(boolean unknownConsentExcludes, boolean oldCablesGetCells, int enoughPositions, Optional<LocalDate> onDate) {
-        boolean isToCome(LocalDate until) {
+        boolean isInForce(LocalDate until) {
             return onDate.isEmpty() || !until.isBefore(onDate.get());
         }
     }
@@ -104,5 +104,18 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
                 .or(() -> duct().rejected().stream().filter(RejectedValue::isContents).findFirst())
                 .map(value -> value.name() + " is " + value.words())
                 .orElse("how many innerducts and cables lie in the duct is not recorded");
+    }
+
+    /** Returns whether the last day of an embargo is the day that the run is made for, or a later one. */
+    boolean isUnderEmbargo() {
+        return recorded().embargoUntil().filter(rules::isInForce).isPresent();
+    }
+
+    /** Returns up to when an embargo applies, for people. */
+    String embargoWords() {
+        return recorded()
+                .embargoUntil()
+                .map(until -> "embargo up to " + until + (rules.isInForce(until) ? "" : ", which is over"))
+                .orElse("no embargo is recorded");
     }
 }

@@ -34,7 +34,7 @@ class SpanFiguresTest {
     static void rankDemo() {
         var run = new RankRun(CONFIG, Progress.SILENT);
         InputData inputs = run.read();
-        permits = new PermitAssessor(inputs.zones(), CONFIG.permit());
+        permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
         network = run.cut(inputs);
         ranked = run.rank(network, permits);
         for (int place = 0; place < ranked.size(); place++) {
@@ -125,6 +125,7 @@ class SpanFiguresTest {
                 shipped.moreCableRatio(),
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
-                shipped.blockedUnknownRatio());
+                shipped.blockedUnknownRatio(),
+                shipped.leastChangeRatio());
     }
 }

@@ -9,6 +9,8 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +63,7 @@ class GatesTest {
                 with(Gate.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
                 with(Gate.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
                 with(Gate.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
+                with(Gate.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
                 with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
                 with(Gate.ROOM_WITHOUT_RECOVERY, one -> one.positionsNow = 6),
                 with(Gate.PULL_FAILS, one -> {
@@ -171,6 +174,48 @@ class GatesTest {
 
         assertThat(ranked(one, settings).verdict().exclusions().contains(Gate.OWNER_CONSENT_MISSING.exclusion()))
                 .isEqualTo(excluded);
+    }
+
+    /** Up to and on its last day; without a day of the run no embargo counts as past. */
+    @ParameterizedTest(name = "on {0}, gate shut {1}: excluded {2}, caution {3}")
+    @CsvSource({
+        "2027-03-30, true, true, false",
+        "2027-03-31, true, true, false",
+        "2027-04-01, true, false, false",
+        ", true, true, false",
+        "2027-03-30, false, false, true",
+        "2027-03-31, false, false, true",
+        "2027-04-01, false, false, false",
+        ", false, false, true"
+    })
+    void anEmbargoExcludesUpToItsLastDay(LocalDate onDate, boolean shut, boolean excluded, boolean caution) {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        ScoringSettings settings = SHIPPED.withGates(Map.of("embargo", shut));
+        RoomSettings room = ShippedConfig.get().room();
+        var ranking = onDate == null ? new Ranking(settings, room) : new Ranking(settings, room, onDate);
+
+        RankedSpan row = ranking.rank(List.of(one.assessed())).get(0);
+
+        assertThat(row.verdict().exclusions()).isEqualTo(excluded ? List.of(Gate.EMBARGO.exclusion()) : List.of());
+        assertThat(row.verdict().cautionKeys()).isEqualTo(caution ? List.of("embargo") : List.of());
+        assertThat(row.rank().isPresent()).isNotEqualTo(excluded);
+    }
+
+    @Test
+    void theEvidenceOfAnEmbargoNamesItsDay() {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        RoomSettings room = ShippedConfig.get().room();
+        Assessment assessed = one.assessed();
+        SpanList spans = SpanList.of(List.of(assessed.span()));
+
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31");
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31, which is over");
     }
 
     @Test

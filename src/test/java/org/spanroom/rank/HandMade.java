@@ -53,6 +53,7 @@ final class HandMade {
     String from = "V1";
     String to = "V2";
     String fromKind = "";
+    String toKind = "";
     String positionQuality = "";
     OptionalInt year = OptionalInt.empty();
     VaultSite fromSite = VaultSite.UNKNOWN;
@@ -61,8 +62,8 @@ final class HandMade {
     boolean directBuried;
     boolean flooded;
     Condition condition = Condition.SOUND;
-    Answer consent = Answer.UNKNOWN;
-    Answer looseCable = Answer.UNKNOWN;
+    Answer consent = Answer.YES;
+    Answer looseCable = Answer.YES;
     Answer splice = Answer.UNKNOWN;
     Answer fixed = Answer.UNKNOWN;
     OptionalInt circuits = OptionalInt.empty();
@@ -121,7 +122,7 @@ final class HandMade {
                 duct(),
                 List.of("r"),
                 vault(from, fromKind, fromSite),
-                vault(to, "", toSite),
+                vault(to, toKind, toSite),
                 line,
                 line,
                 lengthM,
