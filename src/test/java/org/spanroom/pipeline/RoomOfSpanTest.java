@@ -23,8 +23,10 @@ import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.pull.Beside;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankedSpan;
@@ -51,7 +53,10 @@ class RoomOfSpanTest {
 
         PullAssessment later = assessed.laterPull().orElseThrow();
         assertThat(assessed.room().now().orElseThrow().newCables()).isEqualTo(9);
-        assertThat(later.utilisationPercent()).isGreaterThan(assessed.pull().utilisationPercent());
+        for (SpanEnd end : SpanEnd.values()) {
+            assertThat(later.largestPullN(end, Friction.DRY))
+                    .isGreaterThan(1.2 * assessed.pull().largestPullN(end, Friction.DRY));
+        }
         PullAssessment byHand = new PullAssessor(CONFIG.pull()).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
         assertThat(later.utilisationPercent()).isCloseTo(byHand.utilisationPercent(), within(1e-9));
     }
