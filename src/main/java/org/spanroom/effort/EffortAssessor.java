@@ -65,13 +65,13 @@ public final class EffortAssessor {
 
     /** Returns what hours and money of a span go by. */
     public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
-        return take.of(span, Extraction.of(room), pull, permits);
+        return take.of(span, room.proposal(), pull, permits);
     }
 
     /** Returns the hours on site for one way of recovering a span. */
     public double siteHours(Span span, PullChoice choice) {
         var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
-        return siteHours(take.of(span, Extraction.of(choice), anyOrder, Permits.NONE), rates);
+        return siteHours(take.of(span, Optional.of(choice), anyOrder, Permits.NONE), rates);
     }
 
     /** Returns the hours on site, over all shifts. */

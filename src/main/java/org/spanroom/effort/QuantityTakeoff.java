@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToIntFunction;
 import org.spanroom.model.Answer;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.RateSettings;
@@ -41,17 +44,19 @@ final class QuantityTakeoff {
         this.demandPositions = demandPositions;
     }
 
-    EffortQuantities of(Span span, Extraction work, PullAssessment pull, Permits permits) {
+    /** Takes off what one way of recovery goes by; of none where nothing comes out. */
+    EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
-        int out = work.innerductsOut();
+        int out = number(choice, PullChoice::innerductsOut);
+        int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),
                 out,
-                work.deadCablesOut(),
-                work.sleeves(),
-                work.newCables(),
-                work.positionsGained(),
-                needed(work.positionsGained()),
+                number(choice, PullChoice::deadCablesOut),
+                number(choice, PullChoice::sleeves),
+                number(choice, PullChoice::newCables),
+                gained,
+                needed(gained),
                 duct.contents().cables().size(),
                 span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
                 waterM3(span),
@@ -64,6 +69,10 @@ final class QuantityTakeoff {
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
                 rows(permits, ""));
+    }
+
+    private static int number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
+        return choice.map(of::applyAsInt).orElse(0);
     }
 
     private VaultWork work(Vault vault, Permits permits) {

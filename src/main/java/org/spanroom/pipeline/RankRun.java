@@ -17,6 +17,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.output.OutputSettings;
@@ -97,7 +98,7 @@ public final class RankRun {
 
     private Spans readAndCut() {
         InputData inputs = read();
-        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
         MemoryNeed.demand(
                 inputs.routes(),
@@ -144,6 +145,11 @@ public final class RankRun {
         return network.withVaults(network.vaults().stream()
                 .map(use -> use.withZones(permits.zonesAt(use.vault())))
                 .toList());
+    }
+
+    /** Returns what the config says of getting at a vault. */
+    static VaultAccess access(RunConfig config) {
+        return new VaultAccess(config.vaultKinds(), config.rates());
     }
 
     static Ranking ranking(RunConfig config) {

@@ -32,10 +32,11 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.testing.Changed;
 
 class SiteWorkTest {
     private static final RoomSettings DEAD_CABLES_COME_OUT =
-            deadCablesComeOut(ShippedConfig.get().room());
+            Changed.of(ShippedConfig.get().room(), "deadCablesComeOut", true);
 
     /** Common practice, no source: one 600-ft span, three innerducts out, three 3-cell sleeves in, about six hours on site. */
     @Test
@@ -326,22 +327,5 @@ class SiteWorkTest {
 
         assertThat(tenth.effort().time().shifts())
                 .isGreaterThan(half.effort().time().shifts());
-    }
-
-    private static RoomSettings deadCablesComeOut(RoomSettings d) {
-        return new RoomSettings(
-                d.designCableOutsideDiameterMm(),
-                d.innerductToCableRatio(),
-                d.cellsPerSleeve(),
-                d.sleeveFabricMm(),
-                d.sleevesByDuct(),
-                d.fillLimitOneRatio(),
-                d.fillLimitTwoRatio(),
-                d.fillLimitMoreRatio(),
-                d.boreAllowanceMm(),
-                d.ovalAllowanceRatio(),
-                d.oldCablesNeedCells(),
-                d.oldCablesMayMove(),
-                true);
     }
 }

@@ -24,6 +24,7 @@ import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
+import org.spanroom.testing.Changed;
 
 /** Low, likely and high money of spans of the demo city, against the same sums worked out in the plainest way. */
 class MoneyRunTest {
@@ -41,7 +42,7 @@ class MoneyRunTest {
         Network network = run.cut(inputs);
         var assessor = new SpanAssessor(
                 CONFIG,
-                new PermitAssessor(inputs.zones(), CONFIG.permit()),
+                new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG)),
                 network.spans().size());
         rates = assessor.rates();
         for (int number = 0; number < network.spans().size() && ASSESSED.size() < SPANS; number++) {
@@ -112,20 +113,8 @@ class MoneyRunTest {
 
     @Test
     void thePercentilesAreThoseOfTheSettings() {
-        var all = CONFIG.uncertainty();
-        RunConfig median = CONFIG.withUncertainty(new org.spanroom.model.rank.UncertaintySettings(
-                true,
-                all.seed(),
-                all.samples(),
-                all.topCount(),
-                all.diameterRatio(),
-                all.otherSizeRatio(),
-                all.moreCableRatio(),
-                all.moreCableAssumedRatio(),
-                all.blockedRatio(),
-                all.blockedUnknownRatio(),
-                0.5,
-                1));
+        RunConfig median = CONFIG.withUncertainty(
+                Changed.of(Changed.of(CONFIG.uncertainty(), "moneyHighRatio", 1.0), "moneyLowRatio", 0.5));
         MoneyRange total = of(median, ASSESSED).totals().ranges().orElseThrow().recovery();
         List<Double> drawn = drawn(MoneyRunTest::recovery);
 
