@@ -157,9 +157,8 @@ class SectionsTest {
     @Test
     void theBestSectionsAreFirstAndThoseWithoutARankByName() throws IOException {
         List<CSVRecord> sections = csv("first", "sections.csv");
-        List<CSVRecord> ranked = sections.stream()
-                .filter(row -> !row.get("best_rank").isEmpty())
-                .toList();
+        List<CSVRecord> ranked =
+                sections.stream().filter(row -> !row.get("best_rank").isEmpty()).toList();
         List<CSVRecord> others = sections.subList(ranked.size(), sections.size());
 
         assertThat(ranked).hasSizeGreaterThan(100);
@@ -191,8 +190,7 @@ class SectionsTest {
         layer.path("features").forEach(features::add);
         // Routes of the same id are told apart by their order.
         Map<String, List<JsonNode>> byId = features.stream()
-                .collect(groupingBy(
-                        route -> route.at("/properties/route_id").asText(), LinkedHashMap::new, toList()));
+                .collect(groupingBy(route -> route.at("/properties/route_id").asText(), LinkedHashMap::new, toList()));
         var ids = new ArrayList<>(byId.keySet());
         Collections.shuffle(ids, new Random(5));
         ArrayNode mixed = layer.putArray("features");
@@ -289,7 +287,9 @@ class SectionsTest {
 
     /** A line without elevations, which a Shapefile gives to all of its lines. */
     private static String plane(CSVRecord row) {
-        return row.get("WKT").replace("LINESTRING Z", "LINESTRING").replaceAll("([^ ,(]+ [^ ,]+) [-\\d.]+(?=[,)])", "$1");
+        return row.get("WKT")
+                .replace("LINESTRING Z", "LINESTRING")
+                .replaceAll("([^ ,(]+ [^ ,]+) [-\\d.]+(?=[,)])", "$1");
     }
 
     /** Numbers as numbers: GDAL writes 91.9 for 91.90. */
@@ -305,7 +305,8 @@ class SectionsTest {
     void theRecordCountsThem() throws IOException {
         JsonNode run = JSON.readTree(runs.resolve("first").resolve("run.json").toFile());
 
-        assertThat(run.path("sections").asInt()).isEqualTo(csv("first", "sections.csv").size());
+        assertThat(run.path("sections").asInt())
+                .isEqualTo(csv("first", "sections.csv").size());
     }
 
     /** The printed list: distinct sections, the best first, each by its best span, with the ranked spans beside it. */
