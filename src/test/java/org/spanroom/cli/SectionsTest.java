@@ -289,7 +289,7 @@ class SectionsTest {
 
     /** A line without elevations, which a Shapefile gives to all of its lines. */
     private static String plane(CSVRecord row) {
-        return row.get("WKT").replace("LINESTRING Z", "LINESTRING").replaceAll("([^ ,(]+ [^ ,]+) [-\\d.]+(?=[,)])", "$1");
+        return row.get("WKT").replace("LINESTRING Z", "LINESTRING").replaceAll("([-\\d.]+ [-\\d.]+) [-\\d.]+(?=[,)])", "$1");
     }
 
     /** Numbers as numbers: GDAL writes 91.9 for 91.90. */
