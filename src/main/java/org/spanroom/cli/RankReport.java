@@ -40,7 +40,9 @@ final class RankReport {
             return;
         }
         line("%n%s", BestSections.title(summary.sectionsRanked()));
-        line("%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s", "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
+        line(
+                "%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s",
+                "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
         summary.best().forEach(this::best);
     }
 

@@ -32,9 +32,8 @@ final class RescoreReport {
     }
 
     private void sections(List<RankedSection> sections) {
-        long ranked = sections.stream()
-                .filter(section -> section.rank().isPresent())
-                .count();
+        long ranked =
+                sections.stream().filter(section -> section.rank().isPresent()).count();
         line("%n%s", BestSections.title(ranked));
         line("%5s  %6s  %4s  %s", "rank", "points", "more", "span");
         sections.stream()

@@ -73,7 +73,13 @@ public final class RankRun {
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
-                network, best(ranked, sections), sections.countRanked(), written.totals(), findings.countByCode(), findings.countToMend(), written);
+                network,
+                best(ranked, sections),
+                sections.countRanked(),
+                written.totals(),
+                findings.countByCode(),
+                findings.countToMend(),
+                written);
     }
 
     private static List<RankSummary.Best> best(AssessedSpans ranked, RunSections sections) {

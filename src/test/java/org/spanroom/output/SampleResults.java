@@ -81,7 +81,12 @@ public final class SampleResults {
         }
         RankedSpan best = spans.get(0);
         var first = new RankedSection.First(
-                best.spanId(), best.rank(), 78.5, 222.0704, 2, Optional.of(best.span().lonLat()));
+                best.spanId(),
+                best.rank(),
+                78.5,
+                222.0704,
+                2,
+                Optional.of(best.span().lonLat()));
         return List.of(new RankedSection(SectionKey.of(best.span()), OptionalInt.of(1), counts, first));
     }
 

@@ -23,8 +23,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param positionsAfter places for a design cable after the proposed recovery, of all spans
      * @param positionsGained places that recovery gains, of the ranked spans
      */
-    public record Counts(
-            int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
+    public record Counts(int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
         public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0);
 
         public int excluded() {
