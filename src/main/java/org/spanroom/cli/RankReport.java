@@ -29,8 +29,8 @@ final class RankReport {
 
     private void spans(RankTotals totals) {
         line(
-                "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
-                totals.ranked(), totals.spans(), totals.cablesGained(), totals.rankedLengthM() / 1000);
+                "%n%,d of %,d spans could give room back: %,d positions gained for cables, over %.1f km.",
+                totals.ranked(), totals.spans(), totals.positionsGained(), totals.rankedLengthM() / 1000);
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 
@@ -54,8 +54,8 @@ final class RankReport {
                 span.score().totalPoints(),
                 span.span().lengthM(),
                 span.assessment().bends().total().deg(),
-                room(span).positionsBefore(),
-                room(span).newCables(),
+                room(span).positionsNow().orElse(0),
+                room(span).positionsAfter().orElse(0),
                 span.assessment().pull().outcome().key(),
                 BestSections.more(best.section()),
                 Printable.line(span.span().id()));

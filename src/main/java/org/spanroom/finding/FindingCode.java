@@ -21,6 +21,7 @@ public enum FindingCode {
             Severity.SUSPECT, "a recorded size disagrees with the named catalogue row; the recorded one counts"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
+    CABLES_EXCEED_CELLS(Severity.SUSPECT, "more cables and reserved cells than cells are recorded in a sleeve"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
     CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents are proved not to go into the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),

@@ -147,12 +147,12 @@ public final class RescoredWriter {
 
     /** Lengths are added up as the earlier run wrote them, to the millimetre. */
     private RankTotals totals() {
-        int gained = rescored.columns().indexOf(SpanColumns.CABLES_GAINED.name());
+        int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
         int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
-            tally.add(span, (long) number(span, gained), number(span, length), number(span, drawn));
+            tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
         }
         return tally.take();
     }

@@ -28,6 +28,7 @@ import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Shape;
 import org.spanroom.rank.Rescoring;
@@ -126,14 +127,16 @@ public final class RescoreRun {
                 .mapToInt(criterion -> quantityPlace(criterion, columns, scoring))
                 .toArray();
         int id = columns.indexOf(StandingColumns.SPAN_ID.name());
+        int positionsNow = columns.indexOf(SpanColumns.POSITIONS_NOW.name());
         int exclusions = columns.indexOf(StandingColumns.EXCLUSIONS.name());
         int cautions = columns.indexOf(StandingColumns.CAUTIONS.name());
         var spans = new ArrayList<RescoredSpan>();
         layer.read(columns, row -> {
+            boolean isKnown = positionsNow < 0 || !Double.isNaN(row.number(positionsNow));
             double[] found = new double[quantities.length];
             for (int i = 0; i < found.length; i++) {
                 double number = row.number(quantities[i]);
-                found[i] = Double.isNaN(number) ? 0 : number;
+                found[i] = Double.isNaN(number) && isKnown ? 0 : number;
             }
             Set<String> reasons = new HashSet<>(keys(row, exclusions));
             reasons.addAll(keys(row, cautions));

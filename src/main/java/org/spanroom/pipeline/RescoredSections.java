@@ -22,7 +22,7 @@ final class RescoredSections {
             SpanColumns.LENGTH,
             SpanColumns.POSITIONS_NOW,
             SpanColumns.POSITIONS_AFTER,
-            SpanColumns.CABLES_GAINED);
+            SpanColumns.POSITIONS_GAINED);
 
     private final List<String> columns;
     private final List<RescoredSpan> spans;
@@ -63,7 +63,7 @@ final class RescoredSections {
                     Boolean.TRUE.equals(value(span, SpanColumns.SPARE)),
                     (int) number(span, SpanColumns.POSITIONS_NOW),
                     (int) number(span, SpanColumns.POSITIONS_AFTER),
-                    (int) number(span, SpanColumns.CABLES_GAINED));
+                    (int) number(span, SpanColumns.POSITIONS_GAINED));
         }
         RescoredSpan first = spans.get(groups.first(section));
         var rank = section < groups.countRanked() ? OptionalInt.of(section + 1) : OptionalInt.empty();

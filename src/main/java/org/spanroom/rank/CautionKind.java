@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
-import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.pull.InnerductPull;
@@ -44,7 +44,15 @@ enum CautionKind {
     BAD_FRICTION("friction in its bad state may stop the pull", CautionKind::badFrictionStops),
     MAY_JAM(
             "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
-            span -> span.room().proposal().filter(PullChoice::mayJam).isPresent()),
+            span -> span.canLeave()
+                    && span.room()
+                            .crossSection()
+                            .filter(CrossSection::mayJam)
+                            .isPresent()),
+    POSITIONS_BESIDE_NOW(
+            "cables have room beside the innerducts today, without any recovery",
+            span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),
+            span -> ": " + span.besideNow()),
     MANY_BENDS("the bends add up to more than the total to warn at", span -> warns(span, LimitKind.TOTAL_BENDS)),
     LONG_SECTION(
             "the span is longer than the section length to warn at", span -> warns(span, LimitKind.SECTION_LENGTH)),

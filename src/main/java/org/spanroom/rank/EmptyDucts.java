@@ -11,7 +11,7 @@ import org.spanroom.model.network.SpanList;
 /**
  * The empty ducts of all banks, by the section that they lie in.
  *
- * <p>A duct is empty where the records say that neither an innerduct nor a cable lies in it; it serves where its owner has not
+ * <p>A duct is empty where the records say that no innerduct, no sleeve and no cable lies in it; it serves where its owner has not
  * refused, and is the span's owner's where both are recorded. It is proved where its bore is recorded as sound, and unproved
  * where it is recorded as oval or not at all. One pass over the spans; a look-up is a hash of three texts.
  */
@@ -63,7 +63,7 @@ final class EmptyDucts {
     String words(Span span) {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
-                        + (found.proved() ? " and sound" : ", but not recorded as sound"))
+                        + (found.proved() ? " and sound" : ", but not known to be sound"))
                 .orElse("none is known there");
     }
 

@@ -16,7 +16,8 @@ public final class RunRanking {
     }
 
     /**
-     * Notes where a span stands; the order of all follows from the standings alone.
+     * Notes where a span stands; the order of all follows from the standings alone. One without a score, of unknown contents while that
+     * gate is open, stands with those of 0 points.
      *
      * @return what gates and cautions say of it
      */
@@ -25,7 +26,8 @@ public final class RunRanking {
         if (verdict.isExcluded()) {
             standings.excluded(number);
         } else {
-            standings.ranked(number, ranking.score(assessment).totalPoints());
+            double points = ranking.score(assessment).totalPoints();
+            standings.ranked(number, Double.isNaN(points) ? 0 : points);
         }
         return verdict;
     }

@@ -37,6 +37,7 @@ import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.Verdict;
 import org.spanroom.rank.Ranking;
+import org.spanroom.testing.Rooms;
 
 /** Results of an invented run: two ranked spans, one excluded, in open ocean. */
 public final class SampleResults {
@@ -174,7 +175,7 @@ public final class SampleResults {
                 0,
                 "QL-B");
         var bend = new Bend(Angle.ofDeg(90), Bend.Turn.RIGHT, STEP_M - 1, 2, 0.9144, true);
-        var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves");
+        var room = Rooms.recovering(3, 1, 3, 9, "sleeves");
         return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Unrecoverable.NO_INNERDUCT));
     }
 

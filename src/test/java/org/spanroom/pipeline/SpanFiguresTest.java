@@ -61,9 +61,9 @@ class SpanFiguresTest {
                     .isEqualTo(effort.map(Effort::recoveryMoney).orElse(0.0));
             assertThat(figures.siteHours(number))
                     .isEqualTo(effort.map(e -> e.time().siteHours()).orElse(0.0));
-            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsBefore());
+            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsNow().orElse(0));
             assertThat(figures.positionsAfter(number))
-                    .isEqualTo(room.proposal().map(PullChoice::positionsAfter).orElse(room.positionsBefore()));
+                    .isEqualTo(room.positionsAfter().orElse(0));
             assertThat(figures.recoveryLeadDays(number))
                     .isEqualTo(span.assessment().permits().recoveryLeadDays());
             assertThat(figures.exclusion(number)).isEqualTo(span.verdict().findFirst());

@@ -34,10 +34,9 @@ import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
+import org.spanroom.testing.Rooms;
 
 class CautionsTest {
-    private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
-
     static Stream<Arguments> cases() {
         return Stream.of(
                 with(CautionKind.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
@@ -125,24 +124,18 @@ class CautionsTest {
     @ParameterizedTest(name = "jam ratio {0}: {1}")
     @CsvSource({"2.7, false", "3, true", "3.3, false"})
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
-        var choice = new PullChoice(
-                3, 0, 0, true, 0, 0, 3, 9, 9, "", Optional.empty(), 0.1, 3000, OptionalDouble.of(jamRatio), PACKED);
+        Room room = Rooms.of(Optional.empty(), OptionalDouble.of(jamRatio), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(Optional.empty(), Optional.of(choice))))
+        assertThat(cautions(in(room)))
                 .isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
     }
 
     @Test
     void recordsThatContradictThemselvesAreReported() {
-        var section = new CrossSection(
-                PACKED,
-                PACKED,
-                Optional.empty(),
-                Optional.of("wider than its duct"),
-                OptionalDouble.empty(),
-                List.of());
+        Room room =
+                Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(Optional.of(section), Optional.empty())))
+        assertThat(cautions(in(room)))
                 .containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
     }
 
@@ -154,9 +147,8 @@ class CautionsTest {
         return new Assessment(sound.span(), sound.bends(), sound.room(), warned, sound.permits());
     }
 
-    private static Assessment in(Optional<CrossSection> section, Optional<PullChoice> proposal) {
+    private static Assessment in(Room room) {
         Assessment sound = HandMade.sound().assessed();
-        var room = new Room(7854, 0.5, 0.1, 3000, 1, 0, 3, 9, "", section, proposal);
         return new Assessment(sound.span(), sound.bends(), room, sound.pull(), sound.permits());
     }
 

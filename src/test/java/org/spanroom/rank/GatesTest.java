@@ -35,9 +35,14 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.testing.Changed;
+import org.spanroom.testing.Rooms;
 
 class GatesTest {
     private static final ScoringSettings SHIPPED = ShippedConfig.get().scoring();
+
+    private static final RoomSettings ENOUGH_FROM_SIX =
+            Changed.of(ShippedConfig.get().room(), "enoughPositions", 6);
 
     static Stream<Arguments> cases() {
         return Stream.of(
@@ -57,6 +62,7 @@ class GatesTest {
                 with(Gate.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
                 with(Gate.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
                 with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
+                with(Gate.ROOM_WITHOUT_RECOVERY, one -> one.positionsNow = 6),
                 with(Gate.PULL_FAILS, one -> {
                     one.percentAtA = 130;
                     one.percentAtB = 110;
@@ -171,21 +177,7 @@ class GatesTest {
     void theRuleAgainstLooseCablesIsMetWhereTheOldCablesGetCells() {
         var one = HandMade.sound();
         one.looseCable = Answer.NO;
-        var d = ShippedConfig.get().room();
-        var cells = new RoomSettings(
-                d.designCableOutsideDiameterMm(),
-                d.innerductToCableRatio(),
-                d.cellsPerSleeve(),
-                d.sleeveFabricMm(),
-                d.sleevesByDuct(),
-                d.fillLimitOneRatio(),
-                d.fillLimitTwoRatio(),
-                d.fillLimitMoreRatio(),
-                d.boreAllowanceMm(),
-                d.ovalAllowanceRatio(),
-                true,
-                d.oldCablesMayMove(),
-                d.deadCablesComeOut());
+        RoomSettings cells = Changed.of(ShippedConfig.get().room(), "oldCablesNeedCells", true);
 
         assertThat(new Ranking(SHIPPED, cells)
                         .rank(List.of(one.assessed()))
@@ -318,7 +310,27 @@ class GatesTest {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(
                 one.id,
-                new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
+                new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
+    }
+
+    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
+    @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
+    @CsvSource({"6, 6, true, false", "3, 6, false, true", "0, 6, false, false", "6, 0, false, true", "0, 0, false, false"})
+    void roomThatNeedsNoRecoveryExcludesOrIsACaution(int besideNow, int enough, boolean excluded, boolean caution) {
+        Assessment sound = HandMade.sound().assessed();
+        var one = new Assessment(
+                sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
+        RoomSettings rules = Changed.of(ShippedConfig.get().room(), "enoughPositions", enough);
+
+        Verdict verdict = new Ranking(SHIPPED, rules).rank(List.of(one)).get(0).verdict();
+
+        assertThat(verdict.exclusions().contains(Gate.ROOM_WITHOUT_RECOVERY.exclusion()))
+                .isEqualTo(excluded);
+        assertThat(verdict.cautionKeys().contains(CautionKind.POSITIONS_BESIDE_NOW.key()))
+                .isEqualTo(caution);
+        if (caution) {
+            assertThat(verdict.cautions().get(0).explanation()).endsWith(": " + besideNow);
+        }
     }
 
     private static Verdict verdictOf(String id, Assessment... all) {

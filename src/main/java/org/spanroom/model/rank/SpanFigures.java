@@ -51,12 +51,12 @@ public final class SpanFigures {
         return siteHours[number];
     }
 
-    /** Returns how many empty innerducts can take the design cable now. */
+    /** Returns how many design cables the duct can take now, everything left in; 0 where its contents are unknown. */
     public int positionsNow(int number) {
         return positionsNow[number];
     }
 
-    /** Returns how many places there are for a design cable once the proposed innerducts are out. */
+    /** Returns how many it can take once the proposed innerducts are out; 0 where its contents are unknown. */
     public int positionsAfter(int number) {
         return positionsAfter[number];
     }
@@ -105,8 +105,8 @@ public final class SpanFigures {
                 figures.recoveryMoney[number] = effort.recoveryMoney();
                 figures.siteHours[number] = effort.time().siteHours();
             });
-            figures.positionsNow[number] = assessment.room().positionsBefore();
-            figures.positionsAfter[number] = assessment.room().positionsAfter();
+            figures.positionsNow[number] = assessment.room().positionsNow().orElse(0);
+            figures.positionsAfter[number] = assessment.room().positionsAfter().orElse(0);
             figures.recoveryLeadDays[number] = assessment.permits().recoveryLeadDays();
             verdict.findFirst().ifPresent(reason -> figures.exclusions[number] = place(reason));
             figures.cautions[number] = (byte) Math.min(Byte.MAX_VALUE, verdict.cautionCount());
