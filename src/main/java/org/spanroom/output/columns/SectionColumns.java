@@ -56,17 +56,17 @@ public final class SectionColumns {
                     Column.integer(
                             "positions_now",
                             "pos_now",
-                            "Places for a design cable now, of all its spans together.",
+                            "Positions now, of all its spans together; a span of unknown contents adds none.",
                             counts(RankedSection.Counts::positionsNow)),
                     Column.integer(
                             "positions_after",
                             "pos_after",
-                            "Places for a design cable after what is proposed for each of its spans, of all together.",
+                            "Positions after what is proposed for each of its spans, of all together, excluded ones included.",
                             counts(RankedSection.Counts::positionsAfter)),
                     Column.integer(
                             "positions_gained",
                             "pos_gained",
-                            "Places that recovery gains, of its ranked spans together.",
+                            "Positions that recovery gains, of its ranked spans together.",
                             counts(RankedSection.Counts::positionsGained)),
                     Column.text(
                             "best_span",
