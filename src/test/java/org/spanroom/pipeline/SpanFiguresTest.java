@@ -60,7 +60,8 @@ class SpanFiguresTest {
                     .isEqualTo(effort.map(Effort::recoveryMoney).orElse(0.0));
             assertThat(figures.siteHours(number))
                     .isEqualTo(effort.map(e -> e.time().siteHours()).orElse(0.0));
-            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsNow().orElse(0));
+            assertThat(figures.positionsNow(number))
+                    .isEqualTo(room.positionsNow().orElse(0));
             assertThat(figures.positionsAfter(number))
                     .isEqualTo(room.positionsAfter().orElse(0));
             assertThat(figures.recoveryLeadDays(number))
@@ -125,6 +126,9 @@ class SpanFiguresTest {
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
                 shipped.blockedUnknownRatio(),
-                shipped.leastChangeRatio());
+                shipped.leastChangeRatio(),
+
+                shipped.moneyLowRatio(),
+                shipped.moneyHighRatio());
     }
 }

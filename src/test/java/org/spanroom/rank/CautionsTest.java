@@ -143,8 +143,7 @@ class CautionsTest {
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
                 .containsExactly(
-                        "the cables carry recorded circuits: 12",
-                        "others own the duct too and must be asked: harbour");
+                        "the cables carry recorded circuits: 12", "others own the duct too and must be asked: harbour");
     }
 
     @Test
@@ -160,17 +159,14 @@ class CautionsTest {
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
         Room room = Rooms.of(Optional.empty(), OptionalDouble.of(jamRatio), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(room)))
-                .isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
+        assertThat(cautions(in(room))).isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
     }
 
     @Test
     void recordsThatContradictThemselvesAreReported() {
-        Room room =
-                Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
+        Room room = Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(room)))
-                .containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
+        assertThat(cautions(in(room))).containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
     }
 
     private static Assessment withWarnings(LimitKind warning) {

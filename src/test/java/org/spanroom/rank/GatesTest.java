@@ -10,10 +10,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -355,18 +355,22 @@ class GatesTest {
     /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
-        return find(
-                one.id,
-                new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
+        return find(one.id, new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
     }
 
     /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
     @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
-    @CsvSource({"6, 6, true, false", "3, 6, false, true", "0, 6, false, false", "6, 0, false, true", "0, 0, false, false"})
+    @CsvSource({
+        "6, 6, true, false",
+        "3, 6, false, true",
+        "0, 6, false, false",
+        "6, 0, false, true",
+        "0, 0, false, false"
+    })
     void roomThatNeedsNoRecoveryExcludesOrIsACaution(int besideNow, int enough, boolean excluded, boolean caution) {
         Assessment sound = HandMade.sound().assessed();
-        var one = new Assessment(
-                sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
+        var one =
+                new Assessment(sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
         RoomSettings rules = Changed.of(ShippedConfig.get().room(), "enoughPositions", enough);
 
         Verdict verdict = new Ranking(SHIPPED, rules).rank(List.of(one)).get(0).verdict();
