@@ -95,7 +95,7 @@ class ResultWriterTest {
                 .containsEntry("smallest_radius_m", "0.91")
                 .containsEntry("radius_assumed", "true")
                 .containsEntry("bore_shape", "round")
-                .containsEntry("bore_area_mm2", "7854.0")
+                .containsEntry("bore_area_mm2", "8213.0")
                 .containsEntry("fill_now_pct", "51.00")
                 .containsEntry("free_after_pct", "90.90")
                 .containsEntry("positions_gained", "8")

@@ -422,6 +422,8 @@ class GatesTest {
     void theEvidenceSaysThatAValueWasRejected(Gate gate, String name) {
         var one = HandMade.sound();
         one.condition = Condition.UNKNOWN;
+        one.consent = Answer.UNKNOWN;
+        one.looseCable = Answer.UNKNOWN;
         if (gate == Gate.CONTENTS_UNKNOWN) {
             one.contents = Contents.UNKNOWN;
         }

@@ -85,7 +85,7 @@ final class ExplanationRoom {
                     .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
                     .number("fill_with_new_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
                     .word("binding_rule", "bound by", choice.bindingRule())
-                    .text("next_sleeve", "next sleeve", choice.nextSleeve().map(PackingOutcome::key).orElse(""));
+                    .text("next_sleeve", "", choice.nextSleeve().map(PackingOutcome::key).orElse(""));
         });
     }
 
