@@ -27,7 +27,7 @@ final class RoomCount {
 
     RoomCount(RoomSettings settings, Packer circles) {
         this.settings = settings;
-        packer = new ContentsPacker(circles, settings.cellsPerSleeve());
+        packer = new ContentsPacker(circles, settings.sleeveSlackMm());
         rule = new SleeveRule(settings, packer);
     }
 

@@ -103,13 +103,20 @@ final class SleeveRule {
     private List<Item> items(Held held, int sleeves) {
         var items = new ArrayList<Item>();
         held.left().forEach(pipe -> items.add(Item.of(pipe)));
-        double oldFabricMm = settings.oldCablesNeedCells() ? settings.sleeveFabricMm() : 0;
+        var cells = new ArrayList<Item>();
         for (Wire wire : held.loose()) {
-            items.add(Item.inCell(Item.kind(wire), wire.outsideDiameterMm(), oldFabricMm));
+            if (settings.oldCablesNeedCells()) {
+                cells.add(Item.inCell(Item.kind(wire), wire.outsideDiameterMm(), settings.sleeveFabricMm()));
+            } else {
+                items.add(Item.of(wire));
+            }
         }
         int added = newCables(held, sleeves);
         for (int i = 0; i < added; i++) {
-            items.add(Item.inCell(Kind.NEW_CABLE, designCableMm(i), settings.sleeveFabricMm()));
+            cells.add(Item.inCell(Kind.NEW_CABLE, designCableMm(i), settings.sleeveFabricMm()));
+        }
+        for (int i = 0; i < cells.size(); i++) {
+            items.add(cells.get(i).inSleeve(1 + i / settings.cellsPerSleeve()));
         }
         return items;
     }

@@ -231,6 +231,7 @@ class CrossSectionTest {
                 d.innerductToCableRatio(),
                 d.cellsPerSleeve(),
                 d.sleeveFabricMm(),
+                d.sleeveSlackMm(),
                 d.sleevesByDuct(),
                 ratio,
                 ratio,

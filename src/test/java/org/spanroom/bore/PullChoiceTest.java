@@ -275,6 +275,7 @@ class PullChoiceTest {
                 d.innerductToCableRatio(),
                 d.cellsPerSleeve(),
                 d.sleeveFabricMm(),
+                d.sleeveSlackMm(),
                 d.sleevesByDuct(),
                 d.fillLimitOneRatio(),
                 d.fillLimitTwoRatio(),

@@ -211,6 +211,7 @@ class RoomAssessorTest {
                 d.innerductToCableRatio(),
                 d.cellsPerSleeve(),
                 d.sleeveFabricMm(),
+                d.sleeveSlackMm(),
                 d.sleevesByDuct(),
                 d.fillLimitOneRatio(),
                 d.fillLimitTwoRatio(),

@@ -36,7 +36,7 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
 
 class CautionsTest {
-    private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
+    private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", 0, Optional.empty());
 
     static Stream<Arguments> cases() {
         return Stream.of(

@@ -177,6 +177,7 @@ class GatesTest {
                 d.innerductToCableRatio(),
                 d.cellsPerSleeve(),
                 d.sleeveFabricMm(),
+                d.sleeveSlackMm(),
                 d.sleevesByDuct(),
                 d.fillLimitOneRatio(),
                 d.fillLimitTwoRatio(),

@@ -91,11 +91,11 @@ class CrossSectionSvgTest {
         var before = new Arrangement(shape, 100, List.of(INNERDUCT, CABLE_IN_IT));
         var after = new Arrangement(shape, 100, List.of(LOOSE_CABLE, NEW_CABLE, DEAD_CABLE));
         Packing packed = contradiction.isPresent()
-                ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", Optional.empty())
-                : new Packing(PackingOutcome.FITS, 60, "", Optional.of(before));
+                ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", 0, Optional.empty())
+                : new Packing(PackingOutcome.FITS, 60, "", 0, Optional.of(before));
         var section = new CrossSection(
                 packed,
-                new Packing(PackingOutcome.FITS, 2.5, "", Optional.of(after)),
+                new Packing(PackingOutcome.FITS, 2.5, "", 0, Optional.of(after)),
                 Optional.empty(),
                 contradiction,
                 OptionalDouble.empty(),
