@@ -19,6 +19,11 @@ final class LeastBore {
     private static final long SEED = 20_260_101L;
     private static final int QUICK_STARTS = 12;
 
+    /** Few circles are quickly tried, and a proof about them needs their narrowest arrangement. */
+    private static final int STARTS_OF_FEW = 40;
+
+    private static final int FEW = 8;
+
     /** Tenths of the moves after which a search ends, where the bore would have to be wider by the share beside it. */
     private static final int[] CHECKED_AFTER_TENTHS = {1, 4, 10};
 
@@ -44,10 +49,14 @@ final class LeastBore {
         this.mostMoves = mostMoves;
     }
 
+    private static int starts(PackingTask task) {
+        return task.size() <= FEW ? STARTS_OF_FEW : QUICK_STARTS;
+    }
+
     /** Returns half a bore that circles go into, from a few starts. */
     static double quickHalfMm(PackingTask task) {
         var search = new PackingSearch(task, SEED);
-        search.begin(QUICK_STARTS);
+        search.begin(starts(task));
         return search.leastHalfMm();
     }
 
@@ -97,7 +106,7 @@ final class LeastBore {
     private PackingSearch searcher() {
         if (search.isEmpty()) {
             var begun = new PackingSearch(task, SEED);
-            begun.begin(QUICK_STARTS);
+            begun.begin(starts(task));
             if (found.isEmpty()) {
                 found.add(new Found(0, 2 * begun.leastHalfMm(), begun.best()));
             }

@@ -14,9 +14,9 @@ final class PackingBound {
     static final double SLACK_MM = 2 * PackingTask.VERIFIED_MM;
 
     /** Bores that are tried by cases are shorter by these shares than one that the circles are known to go into. */
-    private static final double[] SHORT_RATIOS = {1e-5, 1e-4, 1e-3, 0.003, 0.01, 0.03};
+    private static final double[] SHORT_RATIOS = {1e-5, 1e-4, 1e-3, 0.003, 0.006, 0.01, 0.02, 0.03};
 
-    private static final int MOST_WORK = 400_000;
+    private static final int MOST_WORK = 600_000;
 
     private PackingBound() {}
 

@@ -15,11 +15,11 @@ import java.util.stream.IntStream;
  * so many moves depends on the circles only. It cannot prove that nothing fits.
  */
 final class PackingSearch {
-    /** Moves are made in a bore narrower than the least one found by this share of it. */
-    private static final double AHEAD_RATIO = 0.002;
+    /** Moves are made in a bore narrower than the least one found by these shares of it, in turn from start to start. */
+    private static final double[] AHEAD_RATIOS = {0.002, 0.008, 0.02};
 
-    /** An arrangement whose bore is estimated to be wider than the least one by this share is looked at exactly. */
-    private static final double CLOSE_RATIO = 1.0005;
+    /** An arrangement is looked at exactly where its bore is estimated to be narrower than the least one by this factor. */
+    private static final double CLOSE_RATIO = 1 - 1e-5;
 
     /** An arrangement counts as narrower where its bore is by this share, which is above the error of its size. */
     private static final double NARROWER_RATIO = 1 - 1e-9;
@@ -117,17 +117,21 @@ final class PackingSearch {
         }
         double beforeMm = leastHalfMm;
         if (vain > 10 + 4 * task.size()) {
-            halfMm = leastHalfMm * (1 - AHEAD_RATIO);
+            halfMm = aheadHalfMm();
             restart();
         } else {
             tryMove();
         }
         if (leastHalfMm < beforeMm) {
-            halfMm = leastHalfMm * (1 - AHEAD_RATIO);
+            halfMm = aheadHalfMm();
             currentMm2 = descend(current);
             return true;
         }
         return false;
+    }
+
+    private double aheadHalfMm() {
+        return leastHalfMm * (1 - AHEAD_RATIOS[starts / 2 % AHEAD_RATIOS.length]);
     }
 
     private void restart() {
