@@ -1,10 +1,12 @@
 package org.spanroom.config;
 
+import java.util.SortedMap;
 import org.spanroom.model.bend.BendSettings;
 import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.effort.RateSettings;
 import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.PermitSettings;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.rank.ScoringSettings;
@@ -18,6 +20,7 @@ import org.spanroom.model.rank.UncertaintySettings;
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
  * @param catalog sizes by name
+ * @param vaultKinds what each recorded kind of vault means for the work there; see {@link VaultKind#of}
  * @param threads how many threads compute; 0 for as many as the machine has
  * @param strict whether findings beyond notes make the run fail
  */
@@ -28,6 +31,7 @@ public record RunConfig(
         PlausibleRanges plausible,
         Catalog catalog,
         NetworkSettings network,
+        SortedMap<String, VaultKind> vaultKinds,
         BendSettings bend,
         RoomSettings room,
         PullSettings pull,

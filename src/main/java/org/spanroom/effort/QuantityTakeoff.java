@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToIntFunction;
 import org.spanroom.model.Answer;
-import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.RateSettings;
@@ -18,6 +20,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullAssessment;
@@ -28,41 +31,61 @@ final class QuantityTakeoff {
 
     private final RateSettings settings;
     private final Rates rates;
+    private final Map<String, VaultKind> vaultKinds;
+    private final int demandPositions;
 
     /** Few kinds meet in one network, so that the spans share these. */
     private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
 
-    QuantityTakeoff(RateSettings settings, Rates rates) {
+    QuantityTakeoff(RateSettings settings, Rates rates, Map<String, VaultKind> vaultKinds, int demandPositions) {
         this.settings = settings;
         this.rates = rates;
+        this.vaultKinds = vaultKinds;
+        this.demandPositions = demandPositions;
     }
 
-    EffortQuantities of(Span span, Room room, PullAssessment pull, Permits permits) {
+    /** Takes off what one way of recovery goes by; of none where nothing comes out. */
+    EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
-        int out = room.innerductsOut();
+        int out = number(choice, PullChoice::innerductsOut);
+        int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),
                 out,
-                room.sleeves(),
-                room.newCables(),
-                room.cablesGained(),
+                number(choice, PullChoice::deadCablesOut),
+                number(choice, PullChoice::sleeves),
+                number(choice, PullChoice::newCables),
+                gained,
+                needed(gained),
                 duct.contents().cables().size(),
                 span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
                 waterM3(span),
                 work(span.from(), permits),
                 work(span.to(), permits),
                 permits.rules(),
-                Math.max(1, permits.recoveryNeeds().size()),
-                Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
+                permits.recoveryNeeds().size(),
+                permits.recoveryNeeds().size() + permits.avoided().size(),
                 Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
                 rows(permits, ""));
     }
 
+    private static int number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
+        return choice.map(of::applyAsInt).orElse(0);
+    }
+
     private VaultWork work(Vault vault, Permits permits) {
         return new VaultWork(
-                vault.id(), vault.site().volumeM3(), vault.site().water() == Answer.YES, rows(permits, vault.kind()));
+                vault.id(),
+                vault.site().volumeM3(),
+                vault.site().water() == Answer.YES,
+                VaultKind.of(vaultKinds, vault.kind()).entered(),
+                rows(permits, vault.kind()));
+    }
+
+    private int needed(int positionsGained) {
+        return demandPositions == 0 ? positionsGained : Math.min(positionsGained, demandPositions);
     }
 
     private RateRows rows(Permits permits, String vaultKind) {

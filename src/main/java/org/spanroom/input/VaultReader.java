@@ -131,7 +131,9 @@ final class VaultReader implements FeatureReader {
         double recordedM = values.number(Term.VAULT_ELEVATION);
         OptionalDouble elevationM = Double.isNaN(recordedM) ? z : OptionalDouble.of(recordedM);
         String kind = values.textOrAssumed(Term.VAULT_KIND);
-        vaults.add(new Vault(vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site()));
+        VaultSite site = site();
+        vaults.add(new Vault(
+                vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site, values.rejectedValues()));
     }
 
     private VaultSite site() {

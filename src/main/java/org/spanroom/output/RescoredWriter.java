@@ -9,9 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.spanroom.model.Line;
+import org.spanroom.model.effort.Cents;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.columns.EffortColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
@@ -39,13 +43,17 @@ public final class RescoredWriter {
      * @param criteria those that have a weight now
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
+     * @param sections the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
+     * @param currency of all money
      */
     public record Rescored(
             List<CriterionInfo> criteria,
             List<String> columns,
             List<RescoredSpan> spans,
-            Function<String, Optional<CopiedTable>> tables) {
+            Optional<List<RankedSection>> sections,
+            Function<String, Optional<CopiedTable>> tables,
+            String currency) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
@@ -81,6 +89,7 @@ public final class RescoredWriter {
                             Optional.of(origin.folder().toString().replace('\\', '/')),
                             files.rows(),
                             writer.totals(),
+                            writer.money(),
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
@@ -94,6 +103,8 @@ public final class RescoredWriter {
         if (entry.equals(ResultTables.SPANS)) {
             files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
                     .write(rescored.spans());
+        } else if (entry.equals(ResultTables.SECTIONS)) {
+            writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
             notes.add(
                     entry.name() + " is left out: it holds for the earlier scoring only; make a whole run to have it.");
@@ -104,6 +115,14 @@ public final class RescoredWriter {
                             table -> copy(entry, table),
                             () -> notes.add(entry.name() + " is left out: the earlier run has no such table."));
         }
+    }
+
+    private void writeSections(Optional<List<RankedSection>> sections) {
+        sections.ifPresentOrElse(
+                rows -> files.begin(ResultTables.SECTIONS, ResultTables.SECTIONS.table(layout()))
+                        .write(rows),
+                () -> notes.add(ResultTables.SECTIONS.name()
+                        + " is left out: the earlier run did not write what it is made of."));
     }
 
     private SpanLayout layout() {
@@ -134,14 +153,31 @@ public final class RescoredWriter {
 
     /** Lengths are added up as the earlier run wrote them, to the millimetre. */
     private RankTotals totals() {
-        int gained = rescored.columns().indexOf(SpanColumns.CABLES_GAINED.name());
+        int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
         int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
-            tally.add(span, (long) number(span, gained), number(span, length), number(span, drawn));
+            tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
         }
         return tally.take();
+    }
+
+    /** Likely sums only: the run kept no total of each drawing, and other spans may be ranked now. */
+    private MoneyTotals money() {
+        return new MoneyTotals(
+                rescored.currency(),
+                sumOfRanked(EffortColumns.RECOVERY_MONEY.name()),
+                sumOfRanked(EffortColumns.NEW_BUILD_MONEY.name()),
+                Optional.empty());
+    }
+
+    private double sumOfRanked(String column) {
+        int place = rescored.columns().indexOf(column);
+        return Cents.money(rescored.spans().stream()
+                .filter(span -> span.rank().isPresent())
+                .mapToDouble(span -> Cents.of(number(span, place)))
+                .sum());
     }
 
     private static double number(RescoredSpan span, int place) {

@@ -12,14 +12,14 @@ final class SpanTally {
     private final Map<Exclusion, Long> excluded = new HashMap<>();
     private long spans;
     private long ranked;
-    private long cablesGained;
+    private long positionsGained;
     private double lengthM;
     private double drawnLengthM;
 
     void add(RankedSpan row) {
         add(
                 row,
-                row.assessment().room().cablesGained(),
+                Math.max(0, row.assessment().room().positionsGained().orElse(0)),
                 row.span().lengthM(),
                 row.span().drawnLengthM());
     }
@@ -30,7 +30,7 @@ final class SpanTally {
         row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
         if (row.rank().isPresent()) {
             ranked++;
-            cablesGained += gained;
+            positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
         }
@@ -38,11 +38,11 @@ final class SpanTally {
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, cablesGained, lengthM, drawnLengthM);
+        var totals = new RankTotals(spans, ranked, excluded, positionsGained, lengthM, drawnLengthM);
         excluded.clear();
         spans = 0;
         ranked = 0;
-        cablesGained = 0;
+        positionsGained = 0;
         lengthM = 0;
         drawnLengthM = 0;
         return totals;

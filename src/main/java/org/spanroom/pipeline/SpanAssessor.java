@@ -1,15 +1,18 @@
 package org.spanroom.pipeline;
 
+import java.util.Optional;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.permit.Permits;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
@@ -20,9 +23,7 @@ import org.spanroom.pull.PullAssessor;
  * by several threads.
  */
 final class SpanAssessor {
-    /** Hours on site for each dead cable that is also taken out; illustrative. */
-    private static final double DEAD_CABLE_HOURS = 0.5;
-
+    private final RoomSettings roomSettings;
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
@@ -33,9 +34,15 @@ final class SpanAssessor {
     SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
         this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
-        roomAssessor = new RoomAssessor(config.room());
+        roomSettings = config.room();
+        roomAssessor = new RoomAssessor(roomSettings);
         pullAssessor = new PullAssessor(config.pull());
-        effortAssessor = new EffortAssessor(config.rates());
+        effortAssessor = effortAssessor(config);
+    }
+
+    static EffortAssessor effortAssessor(RunConfig config) {
+        return new EffortAssessor(
+                config.rates(), config.vaultKinds(), config.room().demandPositions());
     }
 
     /** Returns the rates at their values. */
@@ -67,17 +74,31 @@ final class SpanAssessor {
         Room room = propose(span, span.duct());
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
-        return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
+        return new Assessment(
+                span,
+                bends,
+                room,
+                pull,
+                permits,
+                effortAssessor.assess(span, room, pull, permits),
+                laterPull(span, bends, room));
     }
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
     private Room propose(Span span, Duct duct) {
-        return roomAssessor.assess(duct).propose(choice -> hours(span, choice));
+        return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
-    private double hours(Span span, PullChoice choice) {
-        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
-                + DEAD_CABLE_HOURS * choice.deadCablesOut();
+    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today lie there, full of cables. */
+    private Optional<PullAssessment> laterPull(Span span, Bends bends, Room room) {
+        return room.now()
+                .filter(now -> now.newCables() > 0)
+                .flatMap(now -> room.proposal()
+                        .map(choice -> pullAssessor.assess(span, bends, choice.innerductsOut(), beside(now))));
+    }
+
+    private Beside beside(PullChoice now) {
+        return new Beside(now.sleeves(), roomSettings.newCablesMassKgPerM(now.newCables()));
     }
 
     /** Where nothing is proposed the forces are those for all innerducts. */

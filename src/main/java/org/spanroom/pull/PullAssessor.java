@@ -9,6 +9,7 @@ import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullAssessment;
@@ -40,12 +41,22 @@ public final class PullAssessor {
      * @param out how many come out, the first in the order of {@link Contents#innerductsByOrderOut}
      */
     public PullAssessment assess(Span span, Bends bends, int out) {
+        return assess(span, bends, out, Beside.NONE);
+    }
+
+    /**
+     * Returns forces, limits and the answer for pulling some innerducts of a span beside which something was placed before.
+     *
+     * @param out as for {@link #assess(Span, Bends, int)}
+     * @param beside what was placed beside the innerducts; it lies there during every pull
+     */
+    public PullAssessment assess(Span span, Bends bends, int out, Beside beside) {
         Optional<Unrecoverable> why = Unrecoverable.of(span.duct());
         if (why.isPresent()) {
             return PullAssessment.nothing(why.get());
         }
         demandWithin("out", out, span.duct());
-        var pulls = new SpanPull(span, bends, settings, out).pulls();
+        var pulls = new SpanPull(span, bends, settings, out, beside).pulls();
         return new PullAssessment(
                 SpanPull.outcome(pulls),
                 settings.judgedBy(),
@@ -66,11 +77,16 @@ public final class PullAssessor {
      * @param turn the innerduct's place in the order of pulling, from 1
      */
     public PullTrace trace(Span span, Bends bends, int out, int turn, Friction friction) {
+        return trace(span, bends, out, Beside.NONE, turn, friction);
+    }
+
+    /** Returns the calculation of one innerduct, segment by segment, with something placed beside the innerducts before. */
+    public PullTrace trace(Span span, Bends bends, int out, Beside beside, int turn, Friction friction) {
         if (turn < 1 || turn > out) {
             throw new IllegalArgumentException("turn must lie in 1 to " + out + ", was " + turn);
         }
         demandWithin("out", out, span.duct());
-        return new SpanPull(span, bends, settings, out).trace(turn - 1, friction);
+        return new SpanPull(span, bends, settings, out, beside).trace(turn - 1, friction);
     }
 
     private static void demandWithin(String name, int out, Duct duct) {

@@ -7,6 +7,7 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.PullReason;
 import org.spanroom.model.pull.PullSettings;
 
@@ -15,7 +16,7 @@ import org.spanroom.model.pull.PullSettings;
  *
  * <p>Empty ones come first: they move no cable and free the rest. Then the lightest loaded, so that the heaviest is pulled
  * when fewest neighbours lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose. One that is
- * not to come out lies beside every other to the end.
+ * not to come out lies beside every other to the end, and so does what was placed beside the innerducts before.
  */
 final class PullOrder {
     /** Friction factor of four or more bodies in one bore (cable handbooks, from memory). */
@@ -31,12 +32,14 @@ final class PullOrder {
     private final Weights weights;
     private final List<Innerduct> ordered;
     private final List<Innerduct> staying;
+    private final Beside beside;
 
     /** One innerduct in its turn. */
     record Turn(Innerduct innerduct, PullReason reason, Load load) {}
 
-    private PullOrder(Duct duct, PullSettings settings, int out) {
+    private PullOrder(Duct duct, PullSettings settings, int out, Beside beside) {
         this.duct = duct;
+        this.beside = beside;
         this.settings = settings;
         this.weights = new Weights(duct, settings);
         List<Innerduct> byOrderOut = duct.contents().innerductsByOrderOut();
@@ -52,14 +55,15 @@ final class PullOrder {
      * Returns the turns of the innerducts that come out.
      *
      * @param out how many, the first in the order of {@link org.spanroom.model.network.Contents#innerductsByOrderOut}
+     * @param beside what was placed beside the innerducts before
      */
-    static List<Turn> of(Duct duct, PullSettings settings, int out) {
-        return new PullOrder(duct, settings, out).turns();
+    static List<Turn> of(Duct duct, PullSettings settings, int out, Beside beside) {
+        return new PullOrder(duct, settings, out, beside).turns();
     }
 
     private List<Turn> turns() {
-        double looseNPerM = 0;
-        for (Cable cable : duct.contents().looseCables()) {
+        double looseNPerM = Weights.GRAVITY_M_PER_S2 * beside.massKgPerM();
+        for (Cable cable : duct.contents().cablesBeside()) {
             looseNPerM += Math.abs(weights.looseNPerM(cable));
         }
         double stayingNPerM = 0;
@@ -76,7 +80,7 @@ final class PullOrder {
             int toCome = ordered.size() - 1 - i;
             innerductsNPerM = toCome == 0 ? 0 : innerductsNPerM - Math.abs(weights.bodyNPerM(innerduct));
             double othersNPerM = innerductsNPerM + stayingNPerM + looseNPerM;
-            turns.add(new Turn(innerduct, reason(i), load(innerduct, toCome + staying.size(), othersNPerM)));
+            turns.add(new Turn(innerduct, reason(i), load(innerduct, toCome + staying.size() + beside.count(), othersNPerM)));
             for (Cable freed : innerduct.cables()) {
                 looseNPerM += Math.abs(weights.looseNPerM(freed));
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.EndPull;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionUse;
@@ -24,9 +25,9 @@ final class SpanPull {
     private final PullDirection toA;
     private final PullDirection toB;
 
-    SpanPull(Span span, Bends bends, PullSettings settings, int out) {
+    SpanPull(Span span, Bends bends, PullSettings settings, int out, Beside beside) {
         this.settings = settings;
-        this.turns = PullOrder.of(span.duct(), settings, out);
+        this.turns = PullOrder.of(span.duct(), settings, out, beside);
         double turnRad = bends.total().rad();
         PullSegments sections = SegmentCutter.cut(span, bends, settings);
         this.toB = new PullDirection(SpanEnd.B, sections, span, settings, turnRad);

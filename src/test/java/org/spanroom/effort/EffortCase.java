@@ -29,6 +29,7 @@ import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.testing.Rooms;
 
 /** A span to be reckoned, changed by its test where it matters; one of 600 ft, three innerducts and three cables at first. */
 final class EffortCase {
@@ -39,7 +40,9 @@ final class EffortCase {
     int innerductsOut = 3;
     int sleeves = 3;
     int newCables = 9;
-    int positionsBefore;
+    int positionsNow;
+    int demandPositions;
+    Service service = Service.LIVE;
     boolean flooded;
     String surface = "asphalt";
     String fromId = "V-1";
@@ -71,6 +74,17 @@ final class EffortCase {
 
     EffortCase surface(String value) {
         surface = value;
+        return this;
+    }
+
+    EffortCase demand(int positions) {
+        demandPositions = positions;
+        return this;
+    }
+
+    /** Makes the first cable a dead one. */
+    EffortCase oneDeadCable() {
+        service = Service.DEAD;
         return this;
     }
 
@@ -119,7 +133,7 @@ final class EffortCase {
     }
 
     EffortAssessor assessor() {
-        return new EffortAssessor(rates);
+        return new EffortAssessor(rates, ShippedConfig.get().vaultKinds(), demandPositions);
     }
 
     EffortQuantities quantities() {
@@ -135,7 +149,7 @@ final class EffortCase {
     }
 
     Room room() {
-        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "");
+        return Rooms.recovering(innerductsOut, positionsNow, sleeves, newCables, "");
     }
 
     private static PullAssessment pull() {
@@ -162,7 +176,7 @@ final class EffortCase {
     private Duct duct() {
         var list = new ArrayList<Innerduct>();
         for (int i = 0; i < innerducts; i++) {
-            var cable = new Cable("c" + i, 17.78, 0.25, Service.LIVE);
+            var cable = new Cable("c" + i, 17.78, 0.25, i == 0 ? service : Service.LIVE);
             list.add(new Innerduct("i" + i, 1.660 * 25.4, 0.123 * 25.4, List.of(cable)));
         }
         return new Duct(

@@ -101,6 +101,7 @@ final class DataDictionary {
             | TABLES | how many rows each table has, those of tables in no file included; of findings, how many problems they stand for |
             | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are in no span, and `spans_ranked` |
+            | `money_ranked` | over all spans that have a rank, in `currency`: likely `recovery_money`, `build_money` and `saving_money`, and of each the `low` and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |
             | `findings_by_severity`, `findings_by_code` | how many of each |
             | `output_crs` | name of the reference system of GeoPackage and Shapefile |
             | `notes` | what was cut or left out in writing |
@@ -170,6 +171,9 @@ final class DataDictionary {
         }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
+        }
+        if (column.name().endsWith("_money_per_cable")) {
+            return "currency of the rates per cable";
         }
         if (column.name().endsWith("_money_per_cable_m")) {
             return "currency of the rates per metre and cable";

@@ -16,6 +16,7 @@ import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionSet;
 import org.spanroom.model.pull.InnerductPull;
@@ -72,7 +73,7 @@ class CoupledEquationsTest {
         var assessment = new PullAssessor(settings).assess(span, bends);
 
         for (InnerductPull pull : assessment.pulls()) {
-            Load load = PullOrder.of(span.duct(), settings, assessment.pulls().size())
+            Load load = PullOrder.of(span.duct(), settings, assessment.pulls().size(), Beside.NONE)
                     .get(pull.turn() - 1)
                     .load();
             for (Friction friction : Friction.values()) {

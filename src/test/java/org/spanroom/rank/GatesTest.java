@@ -9,9 +9,11 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -35,9 +37,16 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.Span;
+import org.spanroom.testing.Changed;
+import org.spanroom.testing.Rooms;
 
 class GatesTest {
     private static final ScoringSettings SHIPPED = ShippedConfig.get().scoring();
+
+    private static final RoomSettings ENOUGH_FROM_SIX =
+            Changed.of(ShippedConfig.get().room(), "enoughPositions", 6);
 
     static Stream<Arguments> cases() {
         return Stream.of(
@@ -56,7 +65,9 @@ class GatesTest {
                 with(Gate.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
                 with(Gate.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
                 with(Gate.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
+                with(Gate.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
                 with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
+                with(Gate.ROOM_WITHOUT_RECOVERY, one -> one.positionsNow = 6),
                 with(Gate.PULL_FAILS, one -> {
                     one.percentAtA = 130;
                     one.percentAtB = 110;
@@ -167,25 +178,53 @@ class GatesTest {
                 .isEqualTo(excluded);
     }
 
+    /** Up to and on its last day; without a day of the run no embargo counts as past. */
+    @ParameterizedTest(name = "on {0}, gate shut {1}: excluded {2}, caution {3}")
+    @CsvSource({
+        "2027-03-30, true, true, false",
+        "2027-03-31, true, true, false",
+        "2027-04-01, true, false, false",
+        ", true, true, false",
+        "2027-03-30, false, false, true",
+        "2027-03-31, false, false, true",
+        "2027-04-01, false, false, false",
+        ", false, false, true"
+    })
+    void anEmbargoExcludesUpToItsLastDay(LocalDate onDate, boolean shut, boolean excluded, boolean caution) {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        ScoringSettings settings = SHIPPED.withGates(Map.of("embargo", shut));
+        RoomSettings room = ShippedConfig.get().room();
+        var ranking = onDate == null ? new Ranking(settings, room) : new Ranking(settings, room, onDate);
+
+        RankedSpan row = ranking.rank(List.of(one.assessed())).get(0);
+
+        assertThat(row.verdict().exclusions()).isEqualTo(excluded ? List.of(Gate.EMBARGO.exclusion()) : List.of());
+        assertThat(row.verdict().cautionKeys()).isEqualTo(caution ? List.of("embargo") : List.of());
+        assertThat(row.rank().isPresent()).isNotEqualTo(excluded);
+    }
+
+    @Test
+    void theEvidenceOfAnEmbargoNamesItsDay() {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        RoomSettings room = ShippedConfig.get().room();
+        Assessment assessed = one.assessed();
+        SpanList spans = SpanList.of(List.of(assessed.span()));
+
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31");
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31, which is over");
+    }
+
     @Test
     void theRuleAgainstLooseCablesIsMetWhereTheOldCablesGetCells() {
         var one = HandMade.sound();
         one.looseCable = Answer.NO;
-        var d = ShippedConfig.get().room();
-        var cells = new RoomSettings(
-                d.designCableOutsideDiameterMm(),
-                d.innerductToCableRatio(),
-                d.cellsPerSleeve(),
-                d.sleeveFabricMm(),
-                d.sleevesByDuct(),
-                d.fillLimitOneRatio(),
-                d.fillLimitTwoRatio(),
-                d.fillLimitMoreRatio(),
-                d.boreAllowanceMm(),
-                d.ovalAllowanceRatio(),
-                true,
-                d.oldCablesMayMove(),
-                d.deadCablesComeOut());
+        RoomSettings cells = Changed.of(ShippedConfig.get().room(), "oldCablesNeedCells", true);
 
         assertThat(new Ranking(SHIPPED, cells)
                         .rank(List.of(one.assessed()))
@@ -316,9 +355,33 @@ class GatesTest {
     /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
-        return find(
-                one.id,
-                new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
+        return find(one.id, new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
+    }
+
+    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
+    @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
+    @CsvSource({
+        "6, 6, true, false",
+        "3, 6, false, true",
+        "0, 6, false, false",
+        "6, 0, false, true",
+        "0, 0, false, false"
+    })
+    void roomThatNeedsNoRecoveryExcludesOrIsACaution(int besideNow, int enough, boolean excluded, boolean caution) {
+        Assessment sound = HandMade.sound().assessed();
+        var one =
+                new Assessment(sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
+        RoomSettings rules = Changed.of(ShippedConfig.get().room(), "enoughPositions", enough);
+
+        Verdict verdict = new Ranking(SHIPPED, rules).rank(List.of(one)).get(0).verdict();
+
+        assertThat(verdict.exclusions().contains(Gate.ROOM_WITHOUT_RECOVERY.exclusion()))
+                .isEqualTo(excluded);
+        assertThat(verdict.cautionKeys().contains(CautionKind.POSITIONS_BESIDE_NOW.key()))
+                .isEqualTo(caution);
+        if (caution) {
+            assertThat(verdict.cautions().get(0).explanation()).endsWith(": " + besideNow);
+        }
     }
 
     private static Verdict verdictOf(String id, Assessment... all) {
@@ -341,5 +404,44 @@ class GatesTest {
         assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open))
                         .rank()))
                 .allSatisfy(rank -> assertThat(rank).isPresent());
+    }
+
+    /** What was recorded and could not be used is never said not to be recorded. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "CONTENTS_UNKNOWN, innerduct_count",
+        "CONTENTS_UNKNOWN, cable_count",
+        "CONTENTS_UNKNOWN, cable_mass",
+        "CONTENTS_UNKNOWN, contents_row",
+        "DUCT_COLLAPSED, condition",
+        "INNERDUCT_FIXED, innerduct_fixed",
+        "SPLICE_INSIDE, splice_inside",
+        "OWNER_CONSENT_MISSING, owner_consent",
+        "LOOSE_CABLE_FORBIDDEN, loose_cable_allowed"
+    })
+    void theEvidenceSaysThatAValueWasRejected(Gate gate, String name) {
+        var one = HandMade.sound();
+        one.condition = Condition.UNKNOWN;
+        if (gate == Gate.CONTENTS_UNKNOWN) {
+            one.contents = Contents.UNKNOWN;
+        }
+        Assessment plain = one.assessed();
+        var rejected = List.of(new RejectedValue(name, "odd", "no word of any list"));
+        Span span = Changed.of(plain.span(), "duct", Changed.of(plain.span().duct(), "rejected", rejected));
+
+        assertThat(evidence(gate, plain)).doesNotContain("odd").contains("not recorded");
+        assertThat(evidence(gate, Changed.of(plain, "span", span)))
+                .contains("recorded as 'odd' but rejected: no word of any list")
+                .doesNotContain("not recorded");
+    }
+
+    private static String evidence(Gate gate, Assessment one) {
+        SpanList spans = SpanList.of(List.of(one.span()));
+        return new Ranking(SHIPPED, ShippedConfig.get().room())
+                .gates(one, spans).stream()
+                        .filter(answer -> answer.gate().equals(gate.exclusion()))
+                        .findFirst()
+                        .orElseThrow()
+                        .evidence();
     }
 }

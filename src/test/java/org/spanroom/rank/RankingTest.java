@@ -223,7 +223,7 @@ class RankingTest {
     private static Assessment random(Random random, int number) {
         var one = HandMade.named("s" + number);
         one.newCables = random.nextInt(10);
-        one.positionsBefore = random.nextInt(3);
+        one.positionsNow = random.nextInt(3);
         one.lengthM = 1 + random.nextInt(3) * 50;
         one.turnDeg = random.nextInt(4) * 45;
         one.percentAtA = random.nextInt(3) * 60;

@@ -7,7 +7,7 @@ import java.util.TreeMap;
  * Counts and sums over the spans of a ranking.
  *
  * @param excluded how many spans are not ranked, by reason
- * @param cablesGained places for a cable more, over all ranked spans
+ * @param positionsGained positions that recovery adds, over all ranked spans
  * @param rankedLengthM the length that counts, over all ranked spans
  * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
  */
@@ -15,7 +15,7 @@ public record RankTotals(
         long spans,
         long ranked,
         Map<Exclusion, Long> excluded,
-        long cablesGained,
+        long positionsGained,
         double rankedLengthM,
         double rankedDrawnLengthM) {
     public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0);
@@ -32,7 +32,7 @@ public record RankTotals(
                 spans + other.spans,
                 ranked + other.ranked,
                 reasons,
-                cablesGained + other.cablesGained,
+                positionsGained + other.positionsGained,
                 rankedLengthM + other.rankedLengthM,
                 rankedDrawnLengthM + other.rankedDrawnLengthM);
     }
