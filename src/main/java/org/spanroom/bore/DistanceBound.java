@@ -120,7 +120,12 @@ final class DistanceBound {
         for (int i = 0; i < size; i++) {
             for (int j = 0; j < i; j++) {
                 angles[i][j] = leastAngleRad(
-                        Math.max(nearest, ranges.from()[i]), ranges.to()[i], Math.max(nearest, ranges.from()[j]), ranges.to()[j], i, j);
+                        Math.max(nearest, ranges.from()[i]),
+                        ranges.to()[i],
+                        Math.max(nearest, ranges.from()[j]),
+                        ranges.to()[j],
+                        i,
+                        j);
                 angles[j][i] = angles[i][j];
             }
         }
