@@ -42,6 +42,7 @@ final class DistanceBound {
     }
 
     /** A range of distances for each circle. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared; each copy is changed by the one search that made it
     private record Ranges(double[] from, double[] to) {
         Ranges copy() {
             return new Ranges(from.clone(), to.clone());
