@@ -31,6 +31,9 @@ final class RankReport {
         line(
                 "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
                 totals.ranked(), totals.spans(), totals.cablesGained(), totals.rankedLengthM() / 1000);
+        if (totals.doubtful() > 0) {
+            line("%,8d of them only with good lubrication: on paper the pull fails at both ends without", totals.doubtful());
+        }
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 

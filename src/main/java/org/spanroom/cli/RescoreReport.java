@@ -18,6 +18,9 @@ final class RescoreReport {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
         report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        if (totals.doubtful() > 0) {
+            report.line("%,8d of them only with good lubrication", totals.doubtful());
+        }
         new TreeMap<>(totals.excluded())
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         report.line("%nThe best:");

@@ -28,6 +28,7 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.JOINT_OWNERS,
             Term.VAULT,
             Term.VAULT_ELEVATION,
+            Term.CABLE_SLACK,
             Term.ZONE,
             Term.ZONE_NAME,
             Term.ZONE_UNTIL);

@@ -58,7 +58,7 @@ final class Scenarios {
         return new SpanOutlook(
                 assessed.span().id(),
                 situations,
-                ranking.useByFriction(assessed).percents(),
+                ranking.useByFriction(assessed),
                 blockedRatio(duct.condition()));
     }
 

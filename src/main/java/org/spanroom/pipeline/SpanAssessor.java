@@ -7,13 +7,16 @@ import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Rates;
+import org.spanroom.model.effort.Surface;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
+import org.spanroom.pull.PullSites;
 
 /**
  * Everything that is found out about one span by looking at that span alone. Asked for a span again, it finds the same. Safe for use
@@ -34,8 +37,19 @@ final class SpanAssessor {
         this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
         roomAssessor = new RoomAssessor(config.room());
-        pullAssessor = new PullAssessor(config.pull());
+        pullAssessor = pulls(config);
         effortAssessor = new EffortAssessor(config.rates());
+    }
+
+    /** Returns the assessor of pulls that a config asks for. */
+    static PullAssessor pulls(RunConfig config) {
+        return new PullAssessor(config.pull(), new PullSites(config.vaultKinds(), vault -> isInRoadway(vault, config)));
+    }
+
+    /** Returns whether a vault's cover lies in the roadway; one whose surface is not recorded, or a word that means none, does. */
+    private static boolean isInRoadway(Vault vault, RunConfig config) {
+        String word = vault.site().surface();
+        return !config.rates().knowsSurface(word) || config.rates().surfaceOf(word) == Surface.ROADWAY;
     }
 
     /** Returns the rates at their values. */

@@ -119,7 +119,7 @@ final class SpanExplainer {
     }
 
     List<PullTrace> traces(Assessment assessed) {
-        var assessor = new PullAssessor(config.pull());
+        var assessor = SpanAssessor.pulls(config);
         int out = assessed.pull().pulls().size();
         return IntStream.rangeClosed(1, out)
                 .mapToObj(turn -> assessor.trace(

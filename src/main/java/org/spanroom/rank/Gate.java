@@ -7,7 +7,7 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Unrecoverable;
-import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.rank.Exclusion;
 
 /**
@@ -32,6 +32,10 @@ enum Gate {
             Unrecoverable.NO_OUTER_DUCT.explanation(),
             span -> span.duct().directBuried(),
             span -> span.duct().directBuried() ? "recorded as buried directly" : "not recorded as buried directly"),
+    LOOP(
+            "the span begins and ends at the same vault: the vault is recorded twice, or one between is missing",
+            span -> span.span().from().id().equals(span.span().to().id()),
+            span -> span.span().from().id() + " to " + span.span().to().id()),
     DUCT_COLLAPSED(
             "the duct is recorded as collapsed",
             span -> span.duct().condition() == Condition.COLLAPSED,
@@ -83,8 +87,8 @@ enum Gate {
             span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),
             span -> span.emptyDucts().words(span.span())),
     PULL_FAILS(
-            "on paper the innerducts can come out at neither end",
-            span -> span.assessment().pull().outcome() instanceof PullOutcome.FromNeither,
+            "the innerducts can come out at neither end, not even well lubricated",
+            span -> span.failsPull(Friction.LUBRICATED),
             span -> span.assessment().pull().outcome().summary()),
     NO_ROOM_GAINED(
             "nothing more fits after recovery than before",

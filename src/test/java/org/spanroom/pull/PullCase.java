@@ -118,6 +118,23 @@ final class PullCase {
                 "");
     }
 
+    /** Returns the same span between other vaults. */
+    static Span between(Span span, Vault from, Vault to) {
+        return new Span(
+                span.id(),
+                span.duct(),
+                span.routeIds(),
+                from,
+                to,
+                span.lonLat(),
+                span.ground(),
+                span.lengthM(),
+                span.drawnLengthM(),
+                span.fromOffsetM(),
+                span.toOffsetM(),
+                span.positionQuality());
+    }
+
     /** Returns bends, each given as middle, degrees and radius, in metres. */
     static Bends bends(double... middleDegRadius) {
         var list = new ArrayList<Bend>();
@@ -150,6 +167,7 @@ final class PullCase {
                 exampleDensity(),
                 0.15,
                 7.6,
+                10,
                 new NeighbourSettings(1, 2),
                 ShippedConfig.get().pull().limits());
     }

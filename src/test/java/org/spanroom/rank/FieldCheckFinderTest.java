@@ -13,6 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.Unknown;
@@ -23,7 +25,7 @@ import org.spanroom.model.rank.Unknown;
  */
 class FieldCheckFinderTest {
     private static final double[] TOP_FROM_5 = {5};
-    private static final List<Double> EASY = List.of(1.0, 1.0, 1.0);
+    private static final FrictionUse EASY = used(1.0, 1.0, 1.0);
     private static final double NOISE = 0.01;
 
     /** In the top unless it is blocked, with a chance of 0.3: knowing that saves those 0.3; nothing else matters. */
@@ -58,7 +60,7 @@ class FieldCheckFinderTest {
         var finder = new FieldCheckFinder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
 
         List<FieldCheck> checks =
-                finder.find(ranked(HandMade.sound()), outlook(0, List.of(2.5, 5.0, 10.0), cables(0, 0, 1, 0)));
+                finder.find(ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)));
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.FRICTION);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.5, within(NOISE));
@@ -90,7 +92,7 @@ class FieldCheckFinderTest {
         HandMade fromA = HandMade.sound();
         fromA.percentAtA = 20;
         var finder = new FieldCheckFinder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
-        SpanOutlook span = outlook(0, List.of(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
+        SpanOutlook span = outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
 
         assertThat(finder.find(ranked(HandMade.sound()), span).get(0).vault().id())
                 .isEqualTo("V2");
@@ -151,7 +153,7 @@ class FieldCheckFinderTest {
     }
 
     private static SpanOutlook outlook(
-            double blockedRatio, List<Double> usedPercents, SpanOutlook.Situation... situations) {
+            double blockedRatio, FrictionUse usedPercents, SpanOutlook.Situation... situations) {
         return new SpanOutlook("s", List.of(situations), usedPercents, blockedRatio);
     }
 
@@ -168,5 +170,10 @@ class FieldCheckFinderTest {
         var ranking =
                 new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         return new RankedSpan(rank, one.assessed(), ranking.score(one.assessed()));
+    }
+
+    private static FrictionUse used(double lubricatedPercent, double dryPercent, double badPercent) {
+        return FrictionUse.of(
+                LimitKind.INNERDUCT_STRENGTH, lubricatedPercent / 100, dryPercent / 100, badPercent / 100);
     }
 }
