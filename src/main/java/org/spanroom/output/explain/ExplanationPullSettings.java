@@ -78,6 +78,7 @@ final class ExplanationPullSettings {
     }
 
     private static void limits(ExplanationParts line, PullLimits limits) {
+        double refuseLengthM = limits.refuseLengthM() > 0 ? limits.refuseLengthM() : Double.NaN;
         line.number("innerduct_stress_mpa", "innerduct stress", limits.innerductStressMpa(), 3, "MPa")
                 .number("machine_pull_n", "machine pull", limits.machinePullN(), 1, "N")
                 .number("hold_allowed_n", "cable hold", limits.holdAllowedN(), 1, "N")
@@ -89,6 +90,6 @@ final class ExplanationPullSettings {
                 .number("warn_total_deg", "warn above", limits.warnTotalDeg(), 1, "degrees of bends")
                 .number("refuse_total_deg", "refuse above", limits.refuseTotalDeg(), 1, "degrees of bends")
                 .number("warn_length_m", "warn above", limits.warnLengthM(), 2, "m")
-                .number("refuse_length_m", "refuse above", limits.refuseLengthM(), 2, "m");
+                .number("refuse_length_m", "refuse above", refuseLengthM, 2, "m");
     }
 }
