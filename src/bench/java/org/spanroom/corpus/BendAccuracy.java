@@ -1,5 +1,7 @@
 package org.spanroom.corpus;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,9 +17,19 @@ public final class BendAccuracy {
     /** A bore of 4 in; the finder only takes the assumed radius from it. */
     private static final double BORE_MM = 102.26;
 
+    /** Spans of each hard class: one in so many of the others. */
+    private static final int HARD_SHARE = 10;
+
+    static final List<DrawnSpan.Shape> HARD = List.of(
+            DrawnSpan.Shape.OPPOSITE_CORNERS,
+            DrawnSpan.Shape.GENTLE_SWEEP,
+            DrawnSpan.Shape.WANDERING,
+            DrawnSpan.Shape.EXACT_REVERSE);
+
     private final Tally all = new Tally();
     private final Map<String, Tally> byShape = new TreeMap<>();
     private final Map<String, Tally> byClass = new TreeMap<>();
+    private final Map<String, Tally> hard = new LinkedHashMap<>();
 
     private BendAccuracy() {}
 
@@ -36,9 +48,26 @@ public final class BendAccuracy {
         var finder = new BendFinder(settings);
         for (int number = 0; number < spans; number++) {
             DrawnSpan span = SpanDrawer.draw(seed, number);
-            accuracy.add(span, Reading.of(span, finder.find(span.drawn(), BORE_MM)));
+            accuracy.add(span, read(span, finder));
         }
+        int ofEach = (spans + HARD_SHARE - 1) / HARD_SHARE;
+        HARD.forEach(shape -> accuracy.hard.put(name(shape), measure(seed, ofEach, shape, settings)));
         return accuracy;
+    }
+
+    /** Returns the figures of spans of one hard class. */
+    static Tally measure(long seed, int spans, DrawnSpan.Shape shape, BendSettings settings) {
+        var tally = new Tally();
+        var finder = new BendFinder(settings);
+        for (int number = 0; number < spans; number++) {
+            tally.add(read(SpanDrawer.draw(seed, number, shape), finder));
+        }
+        return tally;
+    }
+
+    private static Reading read(DrawnSpan span, BendFinder finder) {
+        return Reading.of(
+                span, finder.find(span.drawn(), BORE_MM), finder.find(Rounding.rounded(span.drawn()), BORE_MM));
     }
 
     private void add(DrawnSpan span, Reading reading) {
@@ -61,13 +90,14 @@ public final class BendAccuracy {
         var text = new StringBuilder(1 << 13);
         text.append(all.targets());
         text.append('\n').append(Tally.header()).append(all.row("all"));
+        hard.forEach((name, tally) -> text.append(tally.row(name)));
         byShape.forEach((name, tally) -> text.append(tally.row(name)));
         byClass.forEach((name, tally) -> text.append(tally.row(name)));
         return text.toString();
     }
 
     private static String name(DrawnSpan.Shape shape) {
-        return shape.name().toLowerCase(Locale.ROOT);
+        return shape.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static String className(DrawnSpan.Style style) {

@@ -82,12 +82,11 @@ final class IdealReader {
     }
 
     private RealMatrix information() {
-        RealMatrix slopes =
-                MatrixUtils.createRealMatrix(unknowns.stream().map(this::slopes).toArray(double[][]::new));
-        // A perfectly drawn span is read as if to a tenth of a millimetre.
-        double weight = 1 / Math.pow(Math.max(1e-4, span.style().noiseM()), 2);
+        var noise = new VertexNoise(span);
+        RealMatrix slopes = MatrixUtils.createRealMatrix(unknowns.stream()
+                .map(unknown -> noise.whitened(slopes(unknown)))
+                .toArray(double[][]::new));
         return slopes.multiplyTransposed(slopes)
-                .scalarMultiply(weight)
                 .add(MatrixUtils.createRealIdentityMatrix(unknowns.size()).scalarMultiply(1 / (VAGUE * VAGUE)));
     }
 

@@ -185,6 +185,24 @@ public final class PackingQuality {
 
     /** Nothing is added and nothing is kept free, whatever the first three say: the same question before and after. */
     private static RoomSettings withoutSleeves() {
-        return new RoomSettings(12.7, 2, 3, 0, List.of(), 1, 1, 1, 0, 0, false, true, false);
+        return new RoomSettings(
+                12.7,
+                0.14,
+                List.of(),
+                2,
+                3,
+                0,
+                List.of(),
+                1,
+                1,
+                1,
+                0,
+                0,
+                false,
+                true,
+                false,
+                RoomSettings.BesideRule.ALLOWED,
+                RoomSettings.SleevesBeside.TABLE,
+                0);
     }
 }

@@ -9,6 +9,8 @@ import org.spanroom.model.bend.Bends;
  * How one span was read.
  *
  * @param countRight whether as many bends over 10 degrees were found as there are
+ * @param exact whether the number of bends of any size is right
+ * @param steady whether as many bends are found in the same vertices to nine decimals of a degree
  * @param arcs how many arcs show five vertices or more
  * @param radiiRight how many of these have their radius within 15 %
  * @param knowableArcs how many of these an ideal reader has right with a chance of {@value #TARGET_RADIUS}
@@ -19,6 +21,8 @@ import org.spanroom.model.bend.Bends;
 record Reading(
         double totalErrorDeg,
         boolean countRight,
+        boolean exact,
+        boolean steady,
         int arcs,
         int radiiRight,
         int knowableArcs,
@@ -32,9 +36,10 @@ record Reading(
     static final double TARGET_RADIUS = 0.9;
     static final int ARC_VERTICES = 5;
     static final double RADIUS_LIMIT_RATIO = 0.15;
+    static final double FAR_OFF_DEG = 40;
     private static final double COUNTED_DEG = 10;
 
-    static Reading of(DrawnSpan span, Bends found) {
+    static Reading of(DrawnSpan span, Bends found, Bends foundRounded) {
         var ideal = new IdealReader(span);
         int arcs = 0;
         int right = 0;
@@ -55,6 +60,8 @@ record Reading(
         return new Reading(
                 Math.abs(found.total().deg() - span.totalDeg()),
                 isCountRight(span, found),
+                found.list().size() == span.bends().size(),
+                found.list().size() == foundRounded.list().size(),
                 arcs,
                 right,
                 knowable,

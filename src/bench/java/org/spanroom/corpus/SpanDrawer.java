@@ -18,11 +18,18 @@ import org.spanroom.model.Line;
  * chords of at most 0.3 to 5 m from point of contact to point of contact, or as one vertex where the straights meet if one
  * chord would do; straights have a vertex every 3 to 50 m. Vertices get normal noise of 0 to 0.15 m standard deviation in
  * each direction; up to 30 % of them are lost at random, though each bend keeps at least one, and 1 % are repeated. Eight
- * spans in ten are plain, one has a reverse curve, one a compound curve.
+ * spans in ten are plain, one has a reverse curve, one a compound curve. Spans of the hard classes are drawn by themselves,
+ * as {@link Shape} says.
  */
 final class SpanDrawer {
     /** Bounds of the bands of radius, which are equally frequent; within a band the logarithm is uniform. */
     static final double[] RADIUS_BOUNDS_M = {0.9, 3, 12, 60};
+
+    /** Every corner of the opposite ones: the sweep of 36 in that trade uses (UFGS 16525A), far less than a chord. */
+    private static final double CORNER_RADIUS_M = 0.9144;
+
+    /** What wandering lines are off by: a receiver of the common sort, common practice, no source. */
+    private static final double WANDER_NOISE_M = 0.3;
 
     private final Random random;
     private final List<Piece> pieces = new ArrayList<>();
@@ -38,6 +45,13 @@ final class SpanDrawer {
         return new SpanDrawer(new Random(mix(seed + 0x9E3779B97F4A7C15L * (number + 1)))).draw();
     }
 
+    /** Returns the span of a number among those of one hard class. */
+    static DrawnSpan draw(long seed, int number, Shape shape) {
+        long own = seed + 0x9E3779B97F4A7C15L * (number + 1) + 0xD1B54A32D192ED03L * shape.number;
+        var drawer = new SpanDrawer(new Random(mix(own)));
+        return drawer.draw(drawer.style(shape));
+    }
+
     /** Spreads neighbouring numbers over all bits: the first draws of {@link Random} follow its seed closely otherwise. */
     private static long mix(long number) {
         long mixed = (number ^ (number >>> 30)) * 0xBF58476D1CE4E5B9L;
@@ -46,12 +60,15 @@ final class SpanDrawer {
     }
 
     private DrawnSpan draw() {
-        Style style = style();
+        return draw(style());
+    }
+
+    private DrawnSpan draw(Style style) {
         layPieces(style);
         var path = new TruePath(new Pose(0, 0, uniform(-Math.PI, Math.PI)), pieces);
         placeStations(style);
         List<Station> kept = lose(style.dropRatio());
-        Line drawn = perturb(path, kept, style.noiseM());
+        Line drawn = perturb(path, kept, style);
         return new DrawnSpan(path, style, drawn, kept, knownBends(path, kept, drawn));
     }
 
@@ -63,6 +80,7 @@ final class SpanDrawer {
         return new Style(
                 shape,
                 noiseM,
+                0,
                 logUniform(0.3, 5),
                 logUniform(3, 50),
                 uniform(0, 0.3),
@@ -70,12 +88,74 @@ final class SpanDrawer {
                 RADIUS_BOUNDS_M[band + 1]);
     }
 
+    private Style style(Shape shape) {
+        double noiseM = random.nextInt(3) == 0 ? 0 : 1;
+        return switch (shape) {
+            case OPPOSITE_CORNERS ->
+                new Style(
+                        shape, noiseM * uniform(0, 0.05), 0, 5, logUniform(5, 50), 0, CORNER_RADIUS_M, CORNER_RADIUS_M);
+            case GENTLE_SWEEP ->
+                new Style(
+                        shape,
+                        noiseM * uniform(0, 0.15),
+                        0,
+                        uniform(5, 30),
+                        logUniform(3, 50),
+                        uniform(0, 0.3),
+                        200,
+                        400);
+            case WANDERING -> {
+                int band = random.nextInt(RADIUS_BOUNDS_M.length - 1);
+                yield new Style(
+                        shape,
+                        WANDER_NOISE_M,
+                        logUniform(20, 100),
+                        logUniform(0.3, 5),
+                        logUniform(3, 10),
+                        uniform(0, 0.3),
+                        RADIUS_BOUNDS_M[band],
+                        RADIUS_BOUNDS_M[band + 1]);
+            }
+            case EXACT_REVERSE ->
+                new Style(shape, 0, 0, logUniform(0.3, 2), logUniform(3, 50), uniform(0, 0.3), 0.9, 20);
+            default -> throw new IllegalArgumentException("shape must be a hard class, was " + shape);
+        };
+    }
+
     private void layPieces(Style style) {
+        switch (style.shape()) {
+            case OPPOSITE_CORNERS -> layPair(style, 60, 90, 2, 40);
+            case EXACT_REVERSE -> layPair(style, 5, 40, 0, 5);
+            case GENTLE_SWEEP -> layBetweenStraights(() -> layArc(style, side(), uniform(10, 60)));
+            default -> layBends(style);
+        }
+    }
+
+    private void layPair(Style style, double leastDeg, double mostDeg, double leastM, double mostM) {
+        double side = side();
+        layBetweenStraights(() -> {
+            layArc(style, side, uniform(leastDeg, mostDeg));
+            pieces.add(Piece.straight(leastM + (mostM - leastM) * Math.pow(random.nextDouble(), 2)));
+            layArc(style, -side, uniform(leastDeg, mostDeg));
+        });
+    }
+
+    private void layBetweenStraights(Runnable bends) {
+        pieces.add(Piece.straight(uniform(20, 150)));
+        bends.run();
+        pieces.add(Piece.straight(uniform(20, 150)));
+    }
+
+    private double side() {
+        return random.nextBoolean() ? 1 : -1;
+    }
+
+    private void layBends(Style style) {
         int bends = 1 + random.nextInt(4);
         int special = random.nextInt(bends);
         pieces.add(Piece.straight(uniform(40, 300)));
         for (int bend = 0; bend < bends; bend++) {
-            double side = random.nextBoolean() ? 1 : -1;
+            double side = side();
             if (bend == special && style.shape() == Shape.COMPOUND) {
                 layCompound(style, side);
             } else {
@@ -111,10 +191,18 @@ final class SpanDrawer {
             if (pieces.get(piece).isArc()) {
                 placeOnArc(piece, style.chordM());
             } else {
-                placeOnStraight(piece, style.spacingM());
+                placeOnStraight(piece, spacingM(style, piece));
             }
         }
         stations.add(new Station(pieces.size() - 1, 1, true));
+    }
+
+    /** Opposite corners have up to three vertices between them, however far apart those of their other straights are. */
+    private double spacingM(Style style, int piece) {
+        boolean between = piece > 0 && piece < pieces.size() - 1;
+        return style.shape() == Shape.OPPOSITE_CORNERS && between
+                ? pieces.get(piece).lengthM() / (1 + random.nextInt(4))
+                : style.spacingM();
     }
 
     private void placeOnStraight(int piece, double spacingM) {
@@ -159,14 +247,24 @@ final class SpanDrawer {
         return pieces.get(piece).isArc() && !more && !before;
     }
 
-    private Line perturb(TruePath path, List<Station> kept, double noiseM) {
+    private Line perturb(TruePath path, List<Station> kept, Style style) {
         List<Station> doubled = new ArrayList<>();
         double[] xy = new double[4 * kept.size()];
         int filled = 0;
+        double offX = 0;
+        double offY = 0;
+        Pose last = path.at(0, 0);
         for (Station station : kept) {
             Pose place = station.on(path);
-            double xM = place.xM() + noiseM * random.nextGaussian();
-            double yM = place.yM() + noiseM * random.nextGaussian();
+            double memory = filled == 0 || style.wanderM() == 0
+                    ? 0
+                    : Math.exp(-Math.hypot(place.xM() - last.xM(), place.yM() - last.yM()) / style.wanderM());
+            double freshM = style.noiseM() * Math.sqrt(1 - memory * memory);
+            offX = memory * offX + freshM * random.nextGaussian();
+            offY = memory * offY + freshM * random.nextGaussian();
+            double xM = place.xM() + offX;
+            double yM = place.yM() + offY;
+            last = place;
             int copies = random.nextDouble() < 0.01 ? 2 : 1;
             for (int copy = 0; copy < copies; copy++) {
                 xy[filled++] = xM;

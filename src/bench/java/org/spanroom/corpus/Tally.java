@@ -8,6 +8,9 @@ final class Tally {
     int totalWithin2;
     int totalWithin5;
     int countRight;
+    int exact;
+    int steady;
+    int farOff;
     int arcs;
     int radiusWithin;
     int knowable2;
@@ -25,6 +28,9 @@ final class Tally {
         totalWithin2 += reading.totalErrorDeg() <= 2 ? 1 : 0;
         totalWithin5 += reading.totalErrorDeg() <= 5 ? 1 : 0;
         countRight += reading.countRight() ? 1 : 0;
+        exact += reading.exact() ? 1 : 0;
+        steady += reading.steady() ? 1 : 0;
+        farOff += reading.totalErrorDeg() > Reading.FAR_OFF_DEG ? 1 : 0;
         arcs += reading.arcs();
         radiusWithin += reading.radiiRight();
         boolean knows2 = reading.idealWithin2() >= Reading.TARGET_WITHIN_2;
@@ -43,7 +49,7 @@ final class Tally {
     String row(String name) {
         return String.format(
                 Locale.ROOT,
-                "%-34s %6d  %s %s  %s %s  %s  %6d  %s %s\n",
+                "%-34s %6d  %s %s  %s %s  %s %s  %6d %6d  %6d  %s %s\n",
                 name,
                 spans,
                 percent(totalWithin2, spans),
@@ -51,6 +57,9 @@ final class Tally {
                 percent(totalWithin5, spans),
                 percent(idealWithin5, spans),
                 percent(countRight, spans),
+                percent(exact, spans),
+                farOff,
+                spans - steady,
                 arcs,
                 percent(radiusWithin, arcs),
                 percent(idealRadius, arcs));
@@ -87,7 +96,7 @@ final class Tally {
     static String header() {
         return String.format(
                 Locale.ROOT,
-                "%-34s %6s  %6s %6s  %6s %6s  %6s  %6s  %6s %6s\n",
+                "%-34s %6s  %6s %6s  %6s %6s  %6s %6s  %6s %6s  %6s  %6s %6s\n",
                 "class",
                 "spans",
                 "<=2dg",
@@ -95,6 +104,9 @@ final class Tally {
                 "<=5dg",
                 "ideal",
                 "count",
+                "exact",
+                ">40dg",
+                "shaky",
                 "arcs",
                 "r15%",
                 "ideal");

@@ -3,23 +3,26 @@ package org.spanroom.bend;
 import java.util.Arrays;
 
 /**
- * Normal equations of a least-squares problem in which each observation touches at most {@value #WIDTH} neighbouring
+ * Normal equations of a least-squares problem in which each observation touches a band of neighbouring
  * unknowns; solved by Cholesky factorisation within the band, in time proportional to the unknowns.
  */
 final class BandedSystem {
-    static final int WIDTH = 5;
+    /** Far more than any vertex says of an unknown. */
+    private static final double HELD = 1e15;
 
     final int size;
+    private final int width;
     private final double[] matrix;
     private final double[] right;
     private final double[] factor;
     private final double[] solution;
 
-    BandedSystem(int size) {
+    BandedSystem(int size, int width) {
         this.size = size;
-        this.matrix = new double[size * WIDTH];
+        this.width = width;
+        this.matrix = new double[size * width];
         this.right = new double[size];
-        this.factor = new double[size * WIDTH];
+        this.factor = new double[size * width];
         this.solution = new double[size];
     }
 
@@ -31,12 +34,18 @@ final class BandedSystem {
     /** Adds an observation whose residual changes by {@code slope[i]} with unknown {@code first + i}. */
     void add(int first, double[] slope, int count, double residual) {
         for (int i = 0; i < count; i++) {
-            int row = (first + i) * WIDTH;
+            int row = (first + i) * width;
             for (int j = i; j < count; j++) {
                 matrix[row + j - i] += slope[i] * slope[j];
             }
             right[first + i] -= slope[i] * residual;
         }
+    }
+
+    /** Keeps an unknown where it is. */
+    void hold(int unknown) {
+        matrix[unknown * width] += HELD;
+        right[unknown] = 0;
     }
 
     double[] solution() {
@@ -47,26 +56,26 @@ final class BandedSystem {
     boolean solve(double dampingRatio) {
         System.arraycopy(matrix, 0, factor, 0, matrix.length);
         for (int row = 0; row < size; row++) {
-            factor[row * WIDTH] += dampingRatio * factor[row * WIDTH] + 1e-9;
+            factor[row * width] += dampingRatio * factor[row * width] + 1e-9;
         }
         return factorise() && substitute();
     }
 
     private boolean factorise() {
         for (int row = 0; row < size; row++) {
-            double pivot = factor[row * WIDTH];
+            double pivot = factor[row * width];
             if (!(pivot > 0)) {
                 return false;
             }
             double root = Math.sqrt(pivot);
-            int reach = Math.min(WIDTH, size - row);
+            int reach = Math.min(width, size - row);
             for (int i = 0; i < reach; i++) {
-                factor[row * WIDTH + i] /= root;
+                factor[row * width + i] /= root;
             }
             for (int i = 1; i < reach; i++) {
-                double below = factor[row * WIDTH + i];
+                double below = factor[row * width + i];
                 for (int j = i; j < reach; j++) {
-                    factor[(row + i) * WIDTH + j - i] -= below * factor[row * WIDTH + j];
+                    factor[(row + i) * width + j - i] -= below * factor[row * width + j];
                 }
             }
         }
@@ -76,17 +85,17 @@ final class BandedSystem {
     private boolean substitute() {
         for (int row = 0; row < size; row++) {
             double sum = right[row];
-            for (int back = 1; back < Math.min(WIDTH, row + 1); back++) {
-                sum -= factor[(row - back) * WIDTH + back] * solution[row - back];
+            for (int back = 1; back < Math.min(width, row + 1); back++) {
+                sum -= factor[(row - back) * width + back] * solution[row - back];
             }
-            solution[row] = sum / factor[row * WIDTH];
+            solution[row] = sum / factor[row * width];
         }
         for (int row = size - 1; row >= 0; row--) {
             double sum = solution[row];
-            for (int ahead = 1; ahead < Math.min(WIDTH, size - row); ahead++) {
-                sum -= factor[row * WIDTH + ahead] * solution[row + ahead];
+            for (int ahead = 1; ahead < Math.min(width, size - row); ahead++) {
+                sum -= factor[row * width + ahead] * solution[row + ahead];
             }
-            solution[row] = sum / factor[row * WIDTH];
+            solution[row] = sum / factor[row * width];
             if (!Double.isFinite(solution[row])) {
                 return false;
             }

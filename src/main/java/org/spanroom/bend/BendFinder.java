@@ -15,11 +15,6 @@ import org.spanroom.model.bend.Bends;
  * use by several threads.
  */
 public final class BendFinder {
-    /** What a corner must save in the first cut, in variances; low, since needless corners are dropped later. */
-    private static final double CORNER_PRICE = 9;
-
-    private static final int MOST_PASSES = 3;
-
     private final BendSettings settings;
 
     public BendFinder(BendSettings settings) {
@@ -36,33 +31,17 @@ public final class BendFinder {
     }
 
     Bends find(Trace trace, double sweepRadiusM) {
-        if (trace.size() < 3 || trace.isStraight(0, trace.size() - 1, settings.drawingToleranceM())) {
+        if (trace.size() < 3) {
             return Bends.NONE;
         }
-        double sigmaM = NoiseLevel.estimateM(trace, settings);
-        TangentChain chain = fit(trace, sigmaM);
-        for (int pass = 0; pass < MOST_PASSES; pass++) {
-            double leftM = noiseLeft(chain, sigmaM);
-            if (leftM > 0.7 * sigmaM && leftM < 1.4 * sigmaM) {
-                break;
-            }
-            sigmaM = leftM;
-            chain = fit(trace, sigmaM);
+        double priorM = NoiseLevel.priorM(settings);
+        Noise plain = NoiseLevel.estimate(trace, Noise.independent(priorM, priorM), settings);
+        double shownM = Math.max(NoiseLevel.leastM(settings), NoiseLevel.rawM(trace, plain));
+        Noise least = plain.withSigma(Math.min(plain.sigmaM, shownM));
+        if (trace.isStraight(0, trace.size() - 1, NoiseLevel.toleranceM(least, settings))) {
+            return Bends.NONE;
         }
-        return new Placing(chain, settings, sigmaM).place(sweepRadiusM);
-    }
-
-    private TangentChain fit(Trace trace, double sigmaM) {
-        int[] joints = CornerSearch.cut(trace, sigmaM, CORNER_PRICE, 2 * settings.drawingToleranceM());
-        Corners corners = new TurnSelection(trace, settings, sigmaM).select(joints);
-        var chain = new TangentChain(trace, corners, 0, trace.size() - 1);
-        ChainFit.fit(chain, sigmaM);
-        return chain;
-    }
-
-    /** Returns the noise that the fitted path leaves, or the former estimate where too few vertices speak. */
-    private double noiseLeft(TangentChain chain, double sigmaM) {
-        int free = chain.trace.size() - chain.unknowns();
-        return free < 8 ? sigmaM : NoiseLevel.blendM(Math.sqrt(chain.squares() / free), free, settings);
+        Explanation best = new PathChoice(trace, settings).choose(plain);
+        return new Placing(best.chain(), settings, best.noise()).place(sweepRadiusM);
     }
 }

@@ -13,6 +13,12 @@ final class ChainFit {
     private static final double SETTLED = 1e-4;
     private static final double FARTHEST_TURN_RAD = 0.4;
 
+    /**
+     * What an arc must save over a sharp corner, in variances, where one vertex stands for the bend: one unknown, two standard
+     * deviations.
+     */
+    private static final double ROUND_PRICE = 4;
+
     /** Shares of the likely tangent length at which the radius is tried first. */
     private static final double[] TANGENT_SHARES = {0.1, 0.4, 0.7, 1, 1.5};
 
@@ -25,7 +31,7 @@ final class ChainFit {
     private ChainFit(TangentChain chain, double sigmaM) {
         this.chain = chain;
         this.weight = 1 / (sigmaM * sigmaM);
-        this.kept = new double[chain.unknowns()];
+        this.kept = new double[3 * chain.arcs + 2];
     }
 
     /** Fits all unknowns; returns the sum of squares in variances, infinite where no fit is possible. */
@@ -41,6 +47,34 @@ final class ChainFit {
         return fit.chooseRadii() ? fit.run() : Double.POSITIVE_INFINITY;
     }
 
+    /**
+     * Makes sharp corners of arcs that one vertex stands for, where the fitted path gets little worse by that: such a vertex
+     * marks where two straights meet, and a radius that nothing shows would only let the straights swing.
+     */
+    static void sharpenLone(TangentChain chain, double sigmaM) {
+        var fit = new ChainFit(chain, sigmaM);
+        fit.squares = chain.squares();
+        fit.keep();
+        double[] round = fit.kept.clone();
+        int made = sharpenUnseen(chain, 2 * sigmaM);
+        if (made > 0 && refine(chain, sigmaM) > fit.squares * fit.weight + made * ROUND_PRICE) {
+            fit.restore(round);
+            chain.settle();
+        }
+    }
+
+    private static int sharpenUnseen(TangentChain chain, double slackM) {
+        int made = 0;
+        for (int arc = 0; arc < chain.arcs; arc++) {
+            if (chain.isLone(arc) && chain.radiusM[arc] > 0 && chain.verticesOn(arc, slackM) <= 2) {
+                chain.sharpen(arc);
+                chain.radiusM[arc] = 0;
+                made++;
+            }
+        }
+        return made;
+    }
+
     /** Fits all unknowns from where they are. */
     static double refine(TangentChain chain, double sigmaM) {
         var fit = new ChainFit(chain, sigmaM);
@@ -53,7 +87,7 @@ final class ChainFit {
 
     /** Fits the straights alone, which meet in corners. */
     static double fitCorners(TangentChain chain, double sigmaM) {
-        chain.freezeRadii();
+        chain.sharpen();
         return refine(chain, sigmaM);
     }
 
@@ -98,7 +132,7 @@ final class ChainFit {
     }
 
     private double run() {
-        var system = new BandedSystem(chain.unknowns());
+        BandedSystem system = chain.system();
         double damping = 1e-3;
         for (int pass = 0; pass < MOST_PASSES && squares * weight > SETTLED; pass++) {
             chain.linearise(system);
@@ -117,7 +151,7 @@ final class ChainFit {
         double damping = firstDamping;
         keep();
         for (int attempt = 0; attempt < 8; attempt++) {
-            if (system.solve(damping)) {
+            if (solve(system, damping)) {
                 move(system.solution());
                 if (chain.settle()) {
                     double tried = chain.squares();
@@ -134,6 +168,21 @@ final class ChainFit {
         return -1;
     }
 
+    /** Solves for a step in which no sharp corner becomes sharper still: its radius stays and the others make up for it. */
+    private boolean solve(BandedSystem system, double damping) {
+        if (!system.solve(damping)) {
+            return false;
+        }
+        boolean held = false;
+        for (int arc = 0; arc < chain.arcs; arc++) {
+            if (chain.radiusM[arc] == 0 && system.solution()[3 * arc + 2] < 0) {
+                system.hold(3 * arc + 2);
+                held = true;
+            }
+        }
+        return !held || system.solve(damping);
+    }
+
     private void keep() {
         for (int line = 0; line <= chain.arcs; line++) {
             kept[3 * line] = chain.phiRad[line];
@@ -145,11 +194,15 @@ final class ChainFit {
     }
 
     private void restore() {
+        restore(kept);
+    }
+
+    private void restore(double[] from) {
         for (int line = 0; line <= chain.arcs; line++) {
-            chain.phiRad[line] = kept[3 * line];
-            chain.rhoM[line] = kept[3 * line + 1];
+            chain.phiRad[line] = from[3 * line];
+            chain.rhoM[line] = from[3 * line + 1];
             if (line < chain.arcs) {
-                chain.radiusM[line] = kept[3 * line + 2];
+                chain.radiusM[line] = from[3 * line + 2];
             }
         }
     }

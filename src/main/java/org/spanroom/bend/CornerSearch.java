@@ -22,14 +22,18 @@ final class CornerSearch {
     private CornerSearch() {}
 
     /** Returns the vertices where pieces meet, in order, with the line's first and last vertex. */
-    static int[] cut(Trace trace, double sigmaM, double price, double foldM) {
+    static int[] cut(Trace trace, Noise noise, double price, double foldM) {
         int size = trace.size();
-        double weight = 1 / (sigmaM * sigmaM);
+        double weight = 1 / noise.varianceM2();
         double[] cost = new double[size];
         int[] previous = new int[size];
         var terms = new Terms(weight, price, foldM);
         for (int end = 1; end < size; end++) {
-            extendBackwards(trace, end, terms, cost, previous);
+            if (noise.wanders()) {
+                extendWandering(trace, noise, end, terms, cost, previous);
+            } else {
+                extendBackwards(trace, end, terms, cost, previous);
+            }
         }
         return backtrack(previous);
     }
@@ -68,6 +72,58 @@ final class CornerSearch {
                 best = total;
                 previous[end] = start;
             } else if (squares - 2 * count > HOPELESS) {
+                break;
+            }
+        }
+        cost[end] = best;
+    }
+
+    /** As {@link #extendBackwards}, with innovations in place of places; only a piece's first vertex stands for itself. */
+    private static void extendWandering(Trace trace, Noise noise, int end, Terms terms, double[] cost, int[] previous) {
+        double endX = trace.xM[end];
+        double endY = trace.yM[end];
+        double sumX = 0;
+        double sumY = 0;
+        double sum = 0;
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        double best = Double.POSITIVE_INFINITY;
+        double farthestM = 0;
+        int earliest = Math.max(0, end - LONGEST_PIECE);
+        for (int start = end - 1; start >= earliest; start--) {
+            trace.countVisits(1);
+            double dx = trace.xM[start] - endX;
+            double dy = trace.yM[start] - endY;
+            double awayM = Math.sqrt(dx * dx + dy * dy);
+            if (awayM < farthestM - terms.foldM()) {
+                break;
+            }
+            farthestM = Math.max(farthestM, awayM);
+            double gain = noise.gain[start + 1];
+            double memory = noise.memory[start + 1];
+            double nextX = gain * (trace.xM[start + 1] - endX - memory * dx);
+            double nextY = gain * (trace.yM[start + 1] - endY - memory * dy);
+            double weight = gain * (1 - memory);
+            sumX += weight * nextX;
+            sumY += weight * nextY;
+            sum += weight * weight;
+            xx += nextX * nextX;
+            xy += nextX * nextY;
+            yy += nextY * nextY;
+            double allX = sumX + dx;
+            double allY = sumY + dy;
+            double all = sum + 1;
+            double squares = terms.weight()
+                    * Straight.smallerEigenvalue(
+                            xx + dx * dx - allX * allX / all,
+                            xy + dx * dy - allX * allY / all,
+                            yy + dy * dy - allY * allY / all);
+            double total = cost[start] + terms.price() + squares;
+            if (total < best) {
+                best = total;
+                previous[end] = start;
+            } else if (squares - 2 * (end - start + 1) > HOPELESS) {
                 break;
             }
         }

@@ -13,17 +13,24 @@ import org.spanroom.model.bend.Bends;
  * upon turning, leaves out what belongs to a vault, and gives every bend its own stretch of the line.
  */
 final class Placing {
+    /** Turns of less than so many times the smallest that is reported are none where a straight would do to the drawing tolerance. */
+    private static final double SLIGHT_RATIO = 2;
+
     /** A bend before its place is final; lengths along the drawn line. */
     private static final class Draft {
         final double side;
+        final int firstArc;
+        int lastArc;
         double turnRad;
         double startM;
         double endM;
         double radiusM;
         boolean assumed;
 
-        Draft(double side) {
+        Draft(double side, int arc) {
             this.side = side;
+            this.firstArc = arc;
+            this.lastArc = arc;
         }
 
         double middleM() {
@@ -33,13 +40,13 @@ final class Placing {
 
     private final TangentChain chain;
     private final BendSettings settings;
-    private final double sigmaM;
+    private final Noise noise;
     private final Trace trace;
 
-    Placing(TangentChain chain, BendSettings settings, double sigmaM) {
+    Placing(TangentChain chain, BendSettings settings, Noise noise) {
         this.chain = chain;
         this.settings = settings;
-        this.sigmaM = sigmaM;
+        this.noise = noise;
         this.trace = chain.trace;
     }
 
@@ -49,6 +56,7 @@ final class Placing {
             addDraft(drafts, arc, sweepRadiusM);
         }
         drafts.removeIf(this::isNone);
+        drafts.forEach(this::readJoint);
         separate(drafts);
         List<Bend> bends = new ArrayList<>(drafts.size());
         for (Draft draft : drafts) {
@@ -64,9 +72,9 @@ final class Placing {
     }
 
     private void addDraft(List<Draft> drafts, int arc, double sweepRadiusM) {
-        var draft = new Draft(chain.side[arc]);
+        var draft = new Draft(chain.side[arc], arc);
         draft.turnRad = turnWithinLine(arc);
-        var reading = new RadiusReading(chain, arc, sigmaM);
+        var reading = new RadiusReading(chain, arc, noise, settings);
         draft.assumed = !reading.isMeasured();
         draft.radiusM = draft.assumed ? sweepRadiusM : Math.min(chain.radiusM[arc], reading.smallestRadiusM());
         double lengthM = draft.turnRad * (draft.assumed ? sweepRadiusM : chain.radiusM[arc]);
@@ -76,8 +84,7 @@ final class Placing {
         Draft last = drafts.isEmpty() ? draft : drafts.get(drafts.size() - 1);
         boolean goesOn = last != draft
                 && last.side == draft.side
-                && chain.gapM(arc - 1) <= settings.joinStraightM()
-                && draft.startM - last.endM <= 3 * settings.joinStraightM();
+                && (isChord(arc - 1) || isShortStraight(arc - 1, draft.startM - last.endM));
         if (goesOn) {
             join(last, draft, chain.radiusM[arc - 1], chain.radiusM[arc]);
         } else {
@@ -85,7 +92,20 @@ final class Placing {
         }
     }
 
+    private boolean isShortStraight(int arc, double drawnM) {
+        return chain.gapM(arc) <= settings.joinStraightM() && drawnM <= 3 * settings.joinStraightM();
+    }
+
+    /** Returns whether what lies between two arcs is drawn as one step, which may be a chord of an arc that both belong to. */
+    private boolean isChord(int arc) {
+        int from = chain.corners.last[arc];
+        int to = chain.corners.first[arc + 1];
+        return to - from <= 1
+                && Chord.stretch(trace.distanceM(from, to), chain.turnRad(arc), chain.turnRad(arc + 1), settings) <= 1;
+    }
+
     private static void join(Draft last, Draft next, double lastFittedM, double nextFittedM) {
+        last.lastArc = next.lastArc;
         last.turnRad += next.turnRad;
         last.startM = Math.min(last.startM, next.startM);
         last.endM = Math.max(last.endM, next.endM);
@@ -96,6 +116,30 @@ final class Placing {
             last.radiusM = next.radiusM;
             last.assumed = next.assumed;
         }
+    }
+
+    /** Reads the radius of several arcs that are one bend from one arc in their place, where it runs near the drawn line. */
+    private void readJoint(Draft draft) {
+        if (!draft.assumed || draft.firstArc == draft.lastArc) {
+            return;
+        }
+        Corners parts = chain.corners.slice(draft.firstArc, draft.lastArc + 1);
+        Corners joint = parts.merged(0, parts.count() - 1);
+        var one = new TangentChain(trace, noise, joint, windowStart(draft), windowEnd(draft));
+        ChainFit.fit(one, noise.sigmaM);
+        var reading = new RadiusReading(one, 0, noise, settings);
+        if (reading.isMeasured() && one.farthestM() <= settings.drawingToleranceM()) {
+            draft.assumed = false;
+            draft.radiusM = reading.smallestRadiusM();
+        }
+    }
+
+    private int windowStart(Draft draft) {
+        return chain.windowStart(draft.firstArc);
+    }
+
+    private int windowEnd(Draft draft) {
+        return chain.windowEnd(draft.lastArc);
     }
 
     /** Returns the turn of an arc less what lies beyond the line's ends, where the line begins or ends within an arc. */
@@ -132,9 +176,17 @@ final class Placing {
     private boolean isNone(Draft draft) {
         double middleM = draft.middleM();
         double reachM = draft.assumed ? 0 : (draft.endM - draft.startM) / 2;
-        return draft.turnRad < Math.toRadians(settings.minimumDeflectionDeg())
+        double leastRad = Math.toRadians(settings.minimumDeflectionDeg());
+        return draft.turnRad < leastRad
+                || (draft.turnRad < SLIGHT_RATIO * leastRad && isWithinTolerance(draft))
                 || middleM + reachM <= settings.endStubM()
                 || middleM - reachM >= trace.lengthM - settings.endStubM();
+    }
+
+    /** Returns whether the line around a bend keeps within the drawing tolerance of a straight. */
+    private boolean isWithinTolerance(Draft draft) {
+        Straight straight = Straight.through(trace, windowStart(draft), windowEnd(draft));
+        return straight.farthestM(trace, windowStart(draft), windowEnd(draft)) <= settings.drawingToleranceM();
     }
 
     /**

@@ -1,11 +1,14 @@
 package org.spanroom.bend;
 
+import org.spanroom.model.bend.BendSettings;
+
 /**
  * What the vertices around one bend say of its radius.
  *
  * <p>Method: comparison of fits to the same vertices. A radius counts as measured where three vertices lie on the arc and
  * the arc costs less than a corner by a fixed price. A curve counts as compound where two arcs cost less than one by
- * another, each having three vertices of its own.
+ * another, each having three vertices of its own. Vertices closer together than the drawing tolerance count as one: what they show
+ * of a radius may be how the corner was drawn.
  */
 final class RadiusReading {
     /** What an arc must save over a corner, in variances, for its radius to count as measured. */
@@ -30,21 +33,22 @@ final class RadiusReading {
     private final boolean measured;
     private final double smallestRadiusM;
 
-    RadiusReading(TangentChain chain, int arc, double sigmaM) {
+    RadiusReading(TangentChain chain, int arc, Noise noise, BendSettings settings) {
         this.trace = chain.trace;
-        this.sigmaM = sigmaM;
+        this.sigmaM = noise.sigmaM;
         int from = chain.windowStart(arc);
         int to = chain.windowEnd(arc);
-        this.round = new TangentChain(trace, chain.corners.slice(arc, arc + 1), from, to);
+        this.round = new TangentChain(trace, noise, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
         int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? chain.verticesOn(arc, slackM) : 0;
-        if (onArc < FEWEST_ARC_VERTICES) {
+        if (onArc < FEWEST_ARC_VERTICES
+                || chain.witnessesOn(arc, slackM, settings.drawingToleranceM()) < FEWEST_ARC_VERTICES) {
             this.measured = false;
             this.smallestRadiusM = chain.radiusM[arc];
             return;
         }
         double one = ChainFit.fit(round, sigmaM);
-        double corner = ChainFit.fitCorners(new TangentChain(trace, round.corners, from, to), sigmaM);
+        double corner = ChainFit.fitCorners(new TangentChain(trace, noise, round.corners, from, to), sigmaM);
         this.measured = round.radiusM[0] > LEAST_RADIUS_M
                 && corner - one > (onArc < DRAWN_ARC_VERTICES ? RADIUS_PRICE : DRAWN_ARC_PRICE);
         this.smallestRadiusM = measured ? readSmallest(one) : chain.radiusM[arc];

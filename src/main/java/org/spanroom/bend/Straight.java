@@ -51,6 +51,31 @@ final class Straight {
                 midX, midY, forward < 0 ? directionRad + Math.PI : directionRad, smallerEigenvalue(xx, xy, yy));
     }
 
+    /** Returns the least sum of squared innovations that any straight leaves of a run, in square metres. */
+    static double leastSquaresM2(Trace trace, Noise noise, int from, int to) {
+        double sumX = 0;
+        double sumY = 0;
+        double sum = 0;
+        double xx = 0;
+        double xy = 0;
+        double yy = 0;
+        for (int vertex = from; vertex <= to; vertex++) {
+            double gain = vertex == from || !noise.wanders() ? 1 : noise.gain[vertex];
+            double memory = vertex == from || !noise.wanders() ? 0 : noise.memory[vertex];
+            int last = Math.max(from, vertex - 1);
+            double dx = gain * (trace.xM[vertex] - trace.xM[from] - memory * (trace.xM[last] - trace.xM[from]));
+            double dy = gain * (trace.yM[vertex] - trace.yM[from] - memory * (trace.yM[last] - trace.yM[from]));
+            double weight = gain * (1 - memory);
+            sumX += weight * dx;
+            sumY += weight * dy;
+            sum += weight * weight;
+            xx += dx * dx;
+            xy += dx * dy;
+            yy += dy * dy;
+        }
+        return smallerEigenvalue(xx - sumX * sumX / sum, xy - sumX * sumY / sum, yy - sumY * sumY / sum);
+    }
+
     static double smallerEigenvalue(double xx, double xy, double yy) {
         double difference = xx - yy;
         return Math.max(0, 0.5 * (xx + yy - Math.sqrt(difference * difference + 4 * xy * xy)));

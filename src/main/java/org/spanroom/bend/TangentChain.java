@@ -1,5 +1,7 @@
 package org.spanroom.bend;
 
+import java.util.Arrays;
+
 /**
  * A smooth path of straights and arcs, each arc touching the straight before and the one after it, laid through a run of
  * vertices.
@@ -14,6 +16,11 @@ package org.spanroom.bend;
 final class TangentChain {
     static final double LEAST_TURN_RAD = 2e-4;
     static final double MOST_TURN_RAD = 3.14;
+
+    /** Neighboring unknowns that one vertex touches, and that two vertices do. */
+    private static final int ARC_WIDTH = 5;
+
+    private static final int PAIR_WIDTH = 8;
 
     final Trace trace;
     final Corners corners;
@@ -32,21 +39,23 @@ final class TangentChain {
 
     final double[] reachesM;
 
+    private final Noise noise;
     private final double[] originX;
     private final double[] originY;
     private final double[] cos;
     private final double[] sin;
-    private final double[] slope = new double[BandedSystem.WIDTH];
-    private boolean radiiFrozen;
+    private final double[] slope = new double[ARC_WIDTH];
+    private final boolean[] sharp;
 
     /** Lays straights between the groups of corners; radii begin at 0. */
-    TangentChain(Trace trace, Corners corners, int from, int to) {
-        this(corners.count(), trace, corners, from, to);
+    TangentChain(Trace trace, Noise noise, Corners corners, int from, int to) {
+        this(corners.count(), trace, noise, corners, from, to);
         layStraights();
     }
 
-    private TangentChain(int arcs, Trace trace, Corners corners, int from, int to) {
+    private TangentChain(int arcs, Trace trace, Noise noise, Corners corners, int from, int to) {
         this.trace = trace;
+        this.noise = noise;
         this.corners = corners;
         this.from = from;
         this.to = to;
@@ -58,6 +67,7 @@ final class TangentChain {
         this.cos = new double[arcs + 1];
         this.sin = new double[arcs + 1];
         this.radiusM = new double[arcs];
+        this.sharp = new boolean[arcs];
         this.side = new double[arcs];
         this.centreX = new double[arcs];
         this.centreY = new double[arcs];
@@ -67,7 +77,7 @@ final class TangentChain {
 
     /** Returns the same path as this one, of a single arc, with that arc made of two halves that may go their own ways. */
     TangentChain halved(Corners halves) {
-        var chain = new TangentChain(2, trace, halves, from, to);
+        var chain = new TangentChain(2, trace, noise, halves, from, to);
         for (int line = 0; line <= 1; line++) {
             int target = 2 * line;
             chain.phiRad[target] = phiRad[line];
@@ -100,16 +110,40 @@ final class TangentChain {
         }
     }
 
-    void freezeRadii() {
-        radiiFrozen = true;
+    /** Lets no arc be round. */
+    void sharpen() {
+        Arrays.fill(sharp, true);
     }
 
+    /** Lets an arc be no more than the corner that the straights make. */
+    void sharpen(int arc) {
+        sharp[arc] = true;
+    }
+
+    boolean isLone(int arc) {
+        return corners.first[arc] == corners.last[arc];
+    }
+
+    /** Returns how many unknowns the vertices determine: a sharp corner has no radius to be found. */
     int unknowns() {
-        return 3 * arcs + 2;
+        int round = 0;
+        for (int arc = 0; arc < arcs; arc++) {
+            round += radiusM[arc] > 0 ? 1 : 0;
+        }
+        return 2 * arcs + 2 + round;
     }
 
     double turnRad(int arc) {
         return (phiRad[arc + 1] - phiRad[arc]) * side[arc];
+    }
+
+    boolean hasTurnBelow(double limitRad) {
+        for (int arc = 0; arc < arcs; arc++) {
+            if (turnRad(arc) < limitRad) {
+                return true;
+            }
+        }
+        return false;
     }
 
     double tangentM(int arc) {
@@ -182,22 +216,60 @@ final class TangentChain {
     private double squares(int first, int last, int firstGroup) {
         trace.countVisits(last - first + 1L);
         double sum = 0;
+        double before = 0;
         int group = firstGroup;
         for (int vertex = first; vertex <= last; vertex++) {
             while (group < arcs && vertex > corners.last[group]) {
                 group++;
             }
-            int piece = pieceOf(vertex, group);
-            double offM = pieceOffset(piece, trace.xM[vertex], trace.yM[vertex]);
-            sum += offM * offM;
+            double placeX = trace.xM[vertex];
+            double placeY = trace.yM[vertex];
+            double offM = pieceOffset(pieceOf(vertex, group), placeX, placeY);
+            double fresh = vertex == first || !noise.wanders()
+                    ? offM
+                    : noise.gain[vertex] * (offM - noise.memory[vertex] * before);
+            before = offM;
+            sum += fresh * fresh;
+            if (isLoneCorner(vertex, group)) {
+                double missM = missM(group, placeX, placeY);
+                sum += missM * missM;
+            }
         }
         return sum;
+    }
+
+    /** Returns each vertex's signed distance to the left of the path. */
+    double[] offsetsM() {
+        double[] offM = new double[to - from + 1];
+        int group = 0;
+        for (int vertex = from; vertex <= to; vertex++) {
+            while (group < arcs && vertex > corners.last[group]) {
+                group++;
+            }
+            offM[vertex - from] = pieceOffset(pieceOf(vertex, group), trace.xM[vertex], trace.yM[vertex]);
+        }
+        return offM;
+    }
+
+    /** Returns the largest distance of a vertex from the path. */
+    double farthestM() {
+        double farthestM = 0;
+        for (double offM : offsetsM()) {
+            farthestM = Math.max(farthestM, Math.abs(offM));
+        }
+        return farthestM;
+    }
+
+    /** Returns an empty system of normal equations that suits this path. */
+    BandedSystem system() {
+        return new BandedSystem(3 * arcs + 2, noise.wanders() ? PAIR_WIDTH : ARC_WIDTH);
     }
 
     /** Fills the normal equations in metres. */
     void linearise(BandedSystem system) {
         system.clear();
         trace.countVisits(to - from + 1L);
+        var pair = noise.wanders() ? new Innovation(noise, from) : null;
         int group = 0;
         for (int vertex = from; vertex <= to; vertex++) {
             while (group < arcs && vertex > corners.last[group]) {
@@ -210,12 +282,51 @@ final class TangentChain {
             if (piece % 2 == 0) {
                 slope[0] = -station(piece / 2, placeX, placeY);
                 slope[1] = -1;
-                system.add(3 * (piece / 2), slope, 2, offM);
             } else {
                 fillArcSlope(piece / 2, placeX, placeY);
-                system.add(3 * (piece / 2), slope, 5, offM);
+            }
+            if (pair == null) {
+                system.add(3 * (piece / 2), slope, piece % 2 == 0 ? 2 : ARC_WIDTH, offM);
+            } else {
+                pair.add(system, vertex, 3 * (piece / 2), slope, piece % 2 == 0 ? 2 : ARC_WIDTH, offM);
+            }
+            if (isLoneCorner(vertex, group)) {
+                double missM = missM(group, placeX, placeY);
+                if (missM > 0) {
+                    fillMissSlope(group, placeX, placeY);
+                    system.add(3 * group, slope, ARC_WIDTH, missM);
+                }
             }
         }
+    }
+
+    private boolean isLoneCorner(int vertex, int group) {
+        return group < arcs && vertex == corners.first[group] && isLone(group);
+    }
+
+    /**
+     * Returns by how much the arc of a corner that one vertex stands for misses that vertex along the line: the line turns at
+     * the vertex, so the path must turn there too, or the straights beside it could swing about their other vertices. Of a
+     * gentle turn only as much counts as its straights part over that length.
+     */
+    private double missM(int arc, double placeX, double placeY) {
+        double before = leavesM[arc] - station(arc, placeX, placeY);
+        double after = station(arc + 1, placeX, placeY) - reachesM[arc];
+        return Math.max(0, Math.max(before, after)) * sideways(arc);
+    }
+
+    /** Returns how far the two straights part over a length, as a share of it; all of it from 60 degrees. */
+    private double sideways(int arc) {
+        return Math.min(1, 2 * Math.sin(turnRad(arc) / 2));
+    }
+
+    /** Returns the number of values that the vertices show: a corner of one vertex shows its place in both directions. */
+    int seen() {
+        int lone = 0;
+        for (int arc = 0; arc < arcs; arc++) {
+            lone += isLone(arc) ? 1 : 0;
+        }
+        return to - from + 1 + lone;
     }
 
     /** Returns the first vertex that may belong to an arc or its straights: where the arc before it ends. */
@@ -236,13 +347,43 @@ final class TangentChain {
     int verticesOn(int arc, double slackM) {
         int count = 0;
         for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
-            double leaving = station(arc, trace.xM[vertex], trace.yM[vertex]) - leavesM[arc];
-            double reaching = reachesM[arc] - station(arc + 1, trace.xM[vertex], trace.yM[vertex]);
-            if (leaving >= -slackM && reaching >= -slackM) {
+            count += isOn(arc, vertex, slackM) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Returns how many vertices on an arc lie at least a distance apart: what is nearer says nothing more of its radius. */
+    int witnessesOn(int arc, double slackM, double apartM) {
+        int count = 0;
+        double lastM = Double.NEGATIVE_INFINITY;
+        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
+            if (trace.alongM[vertex] - lastM >= apartM && isOn(arc, vertex, slackM)) {
+                lastM = trace.alongM[vertex];
                 count++;
             }
         }
         return count;
+    }
+
+    /** Returns the longest part of an arc without a vertex on it, as a share of what lies between its outermost vertices. */
+    double longestStepRatio(int arc, double slackM) {
+        double longestM = 0;
+        int first = -1;
+        int last = -1;
+        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
+            if (isOn(arc, vertex, slackM)) {
+                longestM = last < 0 ? 0 : Math.max(longestM, trace.alongM[vertex] - trace.alongM[last]);
+                first = first < 0 ? vertex : first;
+                last = vertex;
+            }
+        }
+        return last > first ? longestM / (trace.alongM[last] - trace.alongM[first]) : 1;
+    }
+
+    private boolean isOn(int arc, int vertex, double slackM) {
+        double leaving = station(arc, trace.xM[vertex], trace.yM[vertex]) - leavesM[arc];
+        double reaching = reachesM[arc] - station(arc + 1, trace.xM[vertex], trace.yM[vertex]);
+        return leaving >= -slackM && reaching >= -slackM;
     }
 
     private double pieceOffset(int piece, double placeX, double placeY) {
@@ -301,8 +442,27 @@ final class TangentChain {
         double bySecond = -side[arc] * (unitX * cos[arc] + unitY * sin[arc]) / sinTurn;
         slope[0] = byFirst * leavesM[arc];
         slope[1] = byFirst;
-        slope[2] = radiiFrozen ? 0 : side[arc] * (1 + byFirst + bySecond);
+        slope[2] = sharp[arc] ? 0 : side[arc] * (1 + byFirst + bySecond);
         slope[3] = bySecond * reachesM[arc];
         slope[4] = bySecond;
+    }
+
+    private void fillMissSlope(int arc, double placeX, double placeY) {
+        int next = arc + 1;
+        double sinTurn = side[arc] * Math.sin(turnRad(arc));
+        double cosTurn = Math.cos(turnRad(arc));
+        double share = sideways(arc);
+        double awayX = placeX - centreX[arc];
+        double awayY = placeY - centreY[arc];
+        boolean before = leavesM[arc] - station(arc, placeX, placeY) >= station(next, placeX, placeY) - reachesM[arc];
+        double own = share * cosTurn / sinTurn;
+        double other = -share / sinTurn;
+        slope[0] = (before ? own : other) * leavesM[arc]
+                - (before ? share * (normalX(arc) * awayX + normalY(arc) * awayY) : 0);
+        slope[1] = before ? own : other;
+        slope[2] = sharp[arc] ? 0 : share * side[arc] * (cosTurn - 1) / sinTurn;
+        slope[3] = (before ? other : own) * reachesM[arc]
+                + (before ? 0 : share * (normalX(next) * awayX + normalY(next) * awayY));
+        slope[4] = before ? other : own;
     }
 }

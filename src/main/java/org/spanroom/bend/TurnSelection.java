@@ -16,9 +16,6 @@ import org.spanroom.model.bend.BendSettings;
  * number of rounds that grows with the logarithm of their number.
  */
 final class TurnSelection {
-    /** What a bend must save to stay, in variances: three unknowns, and a place among many vertices. */
-    static final double BEND_PRICE = 14;
-
     private static final int MOST_ROUNDS = 16;
 
     /** How far beyond a draughtsman's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
@@ -26,12 +23,21 @@ final class TurnSelection {
 
     private static final int WITNESSES = 4;
 
-    /** More than this is not fitted as one arc, since its straights no longer meet in front of it. */
-    private static final double MOST_JOINED_RAD = 2.8;
+    /** Largest share of an arc of long chords that may lie between two of its vertices: two bends leave their straight bare. */
+    private static final double LONGEST_STEP_RATIO = 0.6;
+
+    /** Deviations beyond which a vertex is not where an arc would have it. */
+    private static final double SURE = 5;
+
+    /** Savings closer than this are the same: the last digits of coordinates must not choose between equal places. */
+    private static final double TIE = 0.2;
 
     private final Trace trace;
     private final BendSettings settings;
+    private final Noise noise;
     private final double sigmaM;
+    private final double toleranceM;
+    private final double bendPrice;
     private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
     private final Saving nothing = new Saving(-1, Optional.empty());
     private Corners corners = Corners.NONE;
@@ -66,7 +72,7 @@ final class TurnSelection {
         }
 
         boolean isNoLessThan(Saving other) {
-            return exact() >= other.exact();
+            return exact() >= other.exact() - TIE;
         }
 
         private double exact() {
@@ -77,10 +83,13 @@ final class TurnSelection {
         }
     }
 
-    TurnSelection(Trace trace, BendSettings settings, double sigmaM) {
+    TurnSelection(Trace trace, BendSettings settings, Noise noise) {
         this.trace = trace;
         this.settings = settings;
-        this.sigmaM = sigmaM;
+        this.noise = noise;
+        this.sigmaM = noise.sigmaM;
+        this.bendPrice = noise.bendPrice();
+        this.toleranceM = NoiseLevel.toleranceM(noise, settings);
     }
 
     /** Returns the groups of corners that are bends, from the vertices where straight pieces meet. */
@@ -121,9 +130,9 @@ final class TurnSelection {
             int start = end;
             double total = Math.abs(turns[end]);
             double stretch = 0;
-            while (start > 0 && total + Math.abs(turns[start - 1]) < MOST_JOINED_RAD) {
+            while (start > 0 && total + Math.abs(turns[start - 1]) < Chord.MOST_JOINED_RAD) {
                 double next = stretch(joints[start], joints[start + 1], turns[start - 1], turns[start]);
-                if (next > MOST_STRETCH) {
+                if (turns[start - 1] * turns[start] < 0 && next > MOST_STRETCH) {
                     break;
                 }
                 stretch = Math.max(stretch, next);
@@ -143,22 +152,38 @@ final class TurnSelection {
      */
     private double stretch(int one, int other, double oneRad, double otherRad) {
         double chordM = trace.distanceM(one, other);
-        double sumRad = Math.abs(oneRad + otherRad);
         if (oneRad * otherRad < 0) {
-            return chordM / settings.longestChordM();
+            double stretch = chordM / settings.longestChordM();
+            return stretch > MOST_STRETCH ? Double.POSITIVE_INFINITY : stretch;
         }
-        if (sumRad > MOST_JOINED_RAD) {
-            return Double.POSITIVE_INFINITY;
+        double stretch = Chord.stretch(chordM, oneRad, otherRad, settings);
+        if (stretch <= MOST_STRETCH || Double.isInfinite(stretch)) {
+            return stretch;
         }
-        double cutM = 0.25 * chordM * Math.sin(Math.abs(oneRad)) * Math.sin(Math.abs(otherRad)) / Math.sin(sumRad);
-        return cutM <= settings.drawingToleranceM()
-                ? 0
-                : Math.max(chordM / settings.longestChordM(), cutM / settings.chordCutM());
+        double cutM = Chord.cutM(chordM, oneRad, otherRad);
+        return isSeenStraight(one, other, oneRad < 0 ? cutM : -cutM) ? Double.POSITIVE_INFINITY : stretch;
+    }
+
+    /** Returns whether a vertex between two lies where no arc through both can pass that bulges by so much to the left. */
+    private boolean isSeenStraight(int one, int other, double bulgeM) {
+        double dx = trace.xM[other] - trace.xM[one];
+        double dy = trace.yM[other] - trace.yM[one];
+        double chordM = Math.hypot(dx, dy);
+        for (int vertex = one + 1; vertex < other; vertex++) {
+            double px = (trace.xM[vertex] - trace.xM[one]) / chordM;
+            double py = (trace.yM[vertex] - trace.yM[one]) / chordM;
+            double share = (px * dx + py * dy) / chordM;
+            double onArcM = 4 * share * (1 - share) * bulgeM;
+            if (Math.abs(onArcM - (dx * py - dy * px)) > SURE * sigmaM) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private void joinNeighbours() {
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            if (!joinBest(1) && !joinBest(2)) {
+            if (!joinBest(1) && !joinBest(2) && !joinBest(3)) {
                 return;
             }
         }
@@ -176,8 +201,10 @@ final class TurnSelection {
         }
         Saving[] saves = new Saving[places];
         for (int place = 0; place < places; place++) {
-            double most = Math.max(stretch[place], stretch[place + more - 1]);
-            saves[place] = joiningSaves(place, place + more, most);
+            double most = most(stretch, place, place + more);
+            // Four corners at once only where fewer cannot witness an arc.
+            boolean asked = more < WITNESSES - 1 || most > MOST_STRETCH;
+            saves[place] = asked ? joiningSaves(place, place + more, most) : nothing;
         }
         boolean joined = false;
         int untouched = corners.count();
@@ -194,10 +221,19 @@ final class TurnSelection {
         return joined;
     }
 
+    private static double most(double[] stretch, int from, int to) {
+        double most = 0;
+        for (int pair = from; pair < to; pair++) {
+            most = Math.max(most, stretch[pair]);
+        }
+        return most;
+    }
+
     private double pairStretch(int pair) {
         int one = corners.last[pair];
         int other = corners.first[pair + 1];
-        var local = new TangentChain(trace, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
+        var local =
+                new TangentChain(trace, noise, corners.slice(pair, pair + 2), windowStart(pair), windowEnd(pair + 1));
         double oneRad = local.turnRad(0) * local.side[0];
         double otherRad = local.turnRad(1) * local.side[1];
         return stretch(one, other, oneRad, otherRad);
@@ -205,7 +241,9 @@ final class TurnSelection {
 
     /** Returns by how much one bend in place of several is cheaper, or {@link #nothing} where they cannot be one. */
     private Saving joiningSaves(int fromGroup, int toGroup, double stretch) {
-        if (stretch > MOST_STRETCH) {
+        int first = corners.first[fromGroup];
+        int last = corners.last[toGroup];
+        if (stretch > MOST_STRETCH && (Double.isInfinite(stretch) || last - first + 1 < WITNESSES)) {
             return nothing;
         }
         var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
@@ -214,44 +252,59 @@ final class TurnSelection {
 
     private Saving saves(Question question, double stretch) {
         Corners apart = question.corners();
-        double price = BEND_PRICE * (apart.count() - 1);
-        var separate = new TangentChain(trace, apart, question.from(), question.to());
+        double price = bendPrice * (apart.count() - 1);
+        var separate = new TangentChain(trace, noise, apart, question.from(), question.to());
         separate.settle();
         double bound = separate.squares() / (sigmaM * sigmaM);
-        var joined = new TangentChain(trace, apart.merged(0, apart.count() - 1), question.from(), question.to());
+        var joined = new TangentChain(trace, noise, apart.merged(0, apart.count() - 1), question.from(), question.to());
         double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
-        if (one > bound + price || (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES)) {
+        if (one > bound + price || !isWitnessed(joined, stretch)) {
             return nothing;
         }
         return new Saving(price - one, Optional.of(separate));
     }
 
+    /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */
+    private boolean isWitnessed(TangentChain joined, double stretch) {
+        if (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES) {
+            return false;
+        }
+        return stretch <= MOST_STRETCH || joined.longestStepRatio(0, 3 * sigmaM) < LONGEST_STEP_RATIO;
+    }
+
     private void dropNoise() {
         for (int group = corners.count() - 1; group >= 0; group--) {
-            if (isNoise(group)) {
+            if (isNoise(group, group)) {
                 corners = corners.without(group);
+            }
+        }
+        for (int group = corners.count() - 2; group >= 0; group--) {
+            if (group + 1 < corners.count() && isNoise(group, group + 1)) {
+                corners = corners.without(group + 1).without(group);
             }
         }
     }
 
-    private boolean isNoise(int group) {
+    /** Returns whether bends are noise together: of two, each may be needed only to make up for the other. */
+    private boolean isNoise(int group, int last) {
         int from = windowStart(group);
-        int to = windowEnd(group);
+        int to = windowEnd(last);
+        double price = bendPrice * (last - group + 1);
         Straight straight = Straight.through(trace, from, to);
         if (straight.foldsBack(trace, from, to, 2 * settings.drawingToleranceM())) {
             return false;
         }
-        if (straight.farthestM(trace, from, to) <= settings.drawingToleranceM()) {
+        if (straight.farthestM(trace, from, to) <= toleranceM) {
             return true;
         }
-        double without = straight.squaresM2 / (sigmaM * sigmaM);
-        if (without < BEND_PRICE) {
+        double without = Straight.leastSquaresM2(trace, noise, from, to) / (sigmaM * sigmaM);
+        if (without < price) {
             return true;
         }
-        var bent = new TangentChain(trace, corners.slice(group, group + 1), from, to);
+        var bent = new TangentChain(trace, noise, corners.slice(group, last + 1), from, to);
         bent.settle();
-        double asCorner = bent.squares() / (sigmaM * sigmaM);
-        return without - asCorner < BEND_PRICE && without - ChainFit.fit(bent, sigmaM) < BEND_PRICE;
+        double asCorners = bent.squares() / (sigmaM * sigmaM);
+        return without - asCorners < price && without - ChainFit.fit(bent, sigmaM) < price;
     }
 
     private int windowStart(int group) {

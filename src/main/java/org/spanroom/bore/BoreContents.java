@@ -2,12 +2,16 @@ package org.spanroom.bore;
 
 import java.util.Comparator;
 import java.util.List;
+import org.spanroom.model.Answer;
+import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.bore.RoomSettings.BesideRule;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Sleeve;
 
 /**
  * A cross-section of a duct by its sizes alone, its contents in order: what many ducts share, and the key under which the
@@ -15,9 +19,18 @@ import org.spanroom.model.network.Service;
  *
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param oval true where the duct is recorded as oval
+ * @param besideForbidden whether nothing may be placed beside rigid innerducts that stay in
  * @param pipes the rigid innerducts in the order in which they are chosen to come out
+ * @param fabrics the sleeves already in, sorted
  */
-record BoreContents(BoreShape shape, double insideDiameterMm, boolean oval, List<Pipe> pipes, List<Wire> looseWires) {
+record BoreContents(
+        BoreShape shape,
+        double insideDiameterMm,
+        boolean oval,
+        boolean besideForbidden,
+        List<Pipe> pipes,
+        List<Fabric> fabrics,
+        List<Wire> looseWires) {
     /**
      * A cable by its size.
      *
@@ -52,19 +65,51 @@ record BoreContents(BoreShape shape, double insideDiameterMm, boolean oval, List
     }
 
     /**
-     * Returns the cross-section of a duct.
+     * A sleeve already in.
      *
-     * @param movingMatters whether cables that may not be moved make a difference by the rules in force
+     * @param free cells that hold no cable and are promised to none
+     * @param promised cells that hold no cable yet, but are promised
+     * @param wires cables in its cells, sorted
      */
-    static BoreContents of(Duct duct, boolean movingMatters) {
+    record Fabric(int free, int promised, List<Wire> wires) implements Comparable<Fabric> {
+        private static final Comparator<Fabric> ORDER = Comparator.comparingInt(Fabric::free)
+                .thenComparingInt(Fabric::promised)
+                .thenComparing(fabric -> fabric.wires().toString());
+
+        @Override
+        public int compareTo(Fabric other) {
+            return ORDER.compare(this, other);
+        }
+    }
+
+    /** Returns the cross-section of a duct, by the rules in force. */
+    static BoreContents of(Duct duct, RoomSettings settings) {
+        boolean movingMatters = settings.oldCablesNeedCells();
         return new BoreContents(
                 duct.boreShape(),
                 duct.insideDiameterMm(),
                 duct.condition() == Condition.OVAL,
+                isBesideForbidden(duct, settings),
                 duct.contents().innerductsByOrderOut().stream()
                         .map(innerduct -> pipe(innerduct, movingMatters))
                         .toList(),
+                duct.contents().sleeves().stream()
+                        .map(BoreContents::fabric)
+                        .sorted()
+                        .toList(),
                 wires(duct.contents().looseCables(), movingMatters));
+    }
+
+    /** Either forbids it: the owner's rule for all ducts, or what is recorded of this one. */
+    private static boolean isBesideForbidden(Duct duct, RoomSettings settings) {
+        return !duct.contents().innerducts().isEmpty()
+                && (settings.besideInnerducts() == BesideRule.FORBIDDEN
+                        || duct.circumstances().besideAllowed() == Answer.NO);
+    }
+
+    /** Its cables lie in cells already, so that none has to be moved into one. */
+    private static Fabric fabric(Sleeve sleeve) {
+        return new Fabric(sleeve.freeCells(), sleeve.promisedCells(), wires(sleeve.cables(), false));
     }
 
     private static Pipe pipe(Innerduct innerduct, boolean movingMatters) {
@@ -83,9 +128,10 @@ record BoreContents(BoreShape shape, double insideDiameterMm, boolean oval, List
         return shape == BoreShape.SQUARE ? insideDiameterMm * insideDiameterMm : disc(insideDiameterMm);
     }
 
-    /** Returns the area that innerducts, taken as solid, and loose cables close off. */
-    double closedBeforeMm2() {
-        return pipes.stream().mapToDouble(Pipe::areaMm2).sum() + areaMm2(looseWires);
+    /** Returns how many cables lie beside the innerducts, loose and in sleeves. */
+    int cablesBeside() {
+        return looseWires.size()
+                + fabrics.stream().mapToInt(fabric -> fabric.wires().size()).sum();
     }
 
     static double areaMm2(List<Wire> wires) {

@@ -6,6 +6,7 @@ import java.util.function.Supplier;
 import org.spanroom.model.bore.KnownPacking;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Unrecoverable;
 
@@ -22,21 +23,35 @@ public final class RoomAssessor {
     /** As many as a city of half a million ducts has; about a kilobyte each. */
     private static final int ROOMS_KEPT = 150_000;
 
-    private final boolean movingMatters;
+    private final RoomSettings settings;
     private final Packer packer = new Packer();
     private final RoomCount count;
     private final RecentAnswers<BoreContents, Once> rooms = new RecentAnswers<>(ROOMS_KEPT);
 
     public RoomAssessor(RoomSettings settings) {
-        movingMatters = settings.oldCablesNeedCells();
+        this.settings = settings;
         count = new RoomCount(settings, packer);
     }
 
-    /** Returns the room in a duct with all innerducts out; where none can come out, what is there now and nothing more. */
+    /**
+     * Returns the room in a duct with all innerducts out; where none can come out, what there is now and nothing more; where the
+     * contents are unknown, the bore's area alone.
+     *
+     * <p>Into a duct recorded as collapsed or blocked nothing goes today; after recovery it is counted as cleared.
+     */
     public Room assess(Duct duct) {
-        var section = BoreContents.of(duct, movingMatters);
+        if (!duct.contents().known()) {
+            return Room.unknown(duct.boreAreaMm2());
+        }
+        var section = BoreContents.of(duct, settings);
         Room room = rooms.get(section, key -> new Once(() -> count.count(key))).get();
-        return Unrecoverable.of(duct).map(room::unrecovered).orElse(room);
+        Room recovered = Unrecoverable.of(duct).map(room::unrecovered).orElse(room);
+        Room passable = isClosed(duct.condition()) ? recovered.closed(Room.BORE_CLOSED) : recovered;
+        return passable.reserving(duct.circumstances().positionsReserved());
+    }
+
+    private static boolean isClosed(Condition condition) {
+        return condition == Condition.COLLAPSED || condition == Condition.BLOCKED;
     }
 
     /** Returns what was searched for so far, for {@link #recall} of a later run. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.bore.SleeveRule.Held;
@@ -12,11 +13,12 @@ import org.spanroom.bore.SleeveRule.Sleeves;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.Positions;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
 
-/** Counts the room of one cross-section: areas, positions before, and for each choice of pulls what every rule allows. */
+/** Counts the room of one cross-section: areas, positions today, and for each choice of pulls what every rule allows. */
 final class RoomCount {
     /** Allowance for ovality in bends when three equal items might lock across the bore: an engineering note, not named. */
     private static final double JAM_OVALITY_RATIO = 1.05;
@@ -34,35 +36,25 @@ final class RoomCount {
     /** Returns the room with all innerducts out; the choices in its cross-section hold what fewer pulls would give. */
     Room count(BoreContents section) {
         int pipes = section.pipes().size();
-        PullChoice all = choice(section, pipes, settings.deadCablesComeOut());
-        double boreMm2 = section.boreAreaMm2();
+        CrossSection all = crossSection(section);
         return new Room(
-                boreMm2,
-                section.closedBeforeMm2() / boreMm2,
-                all.fillAfterRatio(),
-                all.recoverableMm2(),
-                pipes,
-                positions(section.pipes()),
-                all.sleeves(),
-                all.newCables(),
-                all.bindingRule(),
-                Optional.of(crossSection(section, all)),
-                pipes > 0 ? Optional.of(all) : Optional.empty());
+                section.boreAreaMm2(),
+                Optional.of(all),
+                all.choices().stream()
+                        .filter(choice -> choice.isRecovery() && choice.innerductsOut() == pipes && choice.allowed())
+                        .reduce((first, last) -> last),
+                "");
     }
 
-    private CrossSection crossSection(BoreContents section, PullChoice all) {
+    private CrossSection crossSection(BoreContents section) {
         var inDuct = new ArrayList<Item>();
         section.pipes().forEach(pipe -> inDuct.add(Item.of(pipe)));
+        section.fabrics().forEach(fabric -> rule.addCables(fabric, inDuct));
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
         double boreMm = section.insideDiameterMm();
         Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct);
         return new CrossSection(
-                before,
-                all.after(),
-                all.nextSleeve(),
-                contradiction(section, before),
-                jamRatio(section, section.pipes()),
-                choices(section));
+                before, contradiction(section, before), jamRatio(section), choices(section, before));
     }
 
     private int positions(List<Pipe> pipes) {
@@ -72,28 +64,31 @@ final class RoomCount {
                 .count();
     }
 
-    /** From the fewest pulls to all; where dead cables can be reached, once with them in and once with them out. */
-    private List<PullChoice> choices(BoreContents section) {
+    /** From none to all; where dead cables can be reached, once with them in and once with them out. */
+    private List<PullChoice> choices(BoreContents section, Packing before) {
+        PullChoice now = choice(section, 0, false, Optional.of(before));
         var choices = new ArrayList<PullChoice>();
+        choices.add(now.withNow(now.positionsAfter()));
         for (int pulls = 1; pulls <= section.pipes().size(); pulls++) {
-            choices.add(choice(section, pulls, false));
-            PullChoice withDead = choice(section, pulls, true);
+            choices.add(choice(section, pulls, false, Optional.empty()).withNow(now.positionsAfter()));
+            PullChoice withDead = choice(section, pulls, true, Optional.empty());
             if (withDead.deadCablesOut() > 0) {
-                choices.add(withDead);
+                choices.add(withDead.withNow(now.positionsAfter()));
             }
         }
         return choices;
     }
 
-    private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut) {
+    /** @param asItIs how the contents lie today, for where nothing comes out and nothing goes in */
+    private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut, Optional<Packing> asItIs) {
         List<Pipe> out = section.pipes().subList(0, pulls);
         List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
         List<Wire> freed = freed(section, out);
         List<Wire> loose =
                 freed.stream().filter(wire -> !deadComeOut || !wire.dead()).toList();
-        var held = new Held(loose, left);
+        var held = new Held(loose, left, section.fabrics());
         Sleeves sleeves = rule.most(section, held);
-        int newCables = rule.newCables(held, sleeves.count());
+        boolean nothingGoesIn = sleeves.count() + sleeves.freeCells() == 0;
         int deadOut = freed.size() - loose.size();
         return new PullChoice(
                 pulls,
@@ -101,16 +96,15 @@ final class RoomCount {
                 deadOut,
                 deadOut == 0 || settings.deadCablesComeOut(),
                 left.size(),
-                positions(left),
+                new Positions(positions(left), sleeves.freeCells(), rule.newCables(held, sleeves.count()), 0),
+                0,
                 sleeves.count(),
-                newCables,
-                Math.max(0, positions(left) + newCables - positions(section.pipes())),
                 sleeves.bindingRule(),
                 sleeves.next(),
                 held.closedMm2() / section.boreAreaMm2(),
+                (held.closedMm2() + rule.newMm2(held, sleeves)) / section.boreAreaMm2(),
                 recoverableMm2(out, deadComeOut),
-                jamRatio(section, out),
-                rule.pack(section, held, sleeves.count()));
+                asItIs.filter(packing -> nothingGoesIn).orElseGet(() -> rule.pack(section, held, sleeves)));
     }
 
     /** Returns the cables that lie in the bore itself once some innerducts are out. */
@@ -137,28 +131,28 @@ final class RoomCount {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%d innerducts and %d loose cables do not go into %.1f mm: at least %.2f mm short by %s",
+                "%d innerducts and %d %s do not go into %.1f mm: at least %.2f mm short by %s",
                 section.pipes().size(),
-                section.looseWires().size(),
+                section.cablesBeside(),
+                section.fabrics().isEmpty() ? "loose cables" : "cables beside them",
                 section.insideDiameterMm(),
                 -before.marginMm(),
                 before.bound()));
     }
 
-    /** Returns the jam ratio of the widest size of which there are three or more. */
-    private static OptionalDouble jamRatio(BoreContents section, List<Pipe> pipes) {
-        double widestMm = 0;
-        for (Pipe pipe : pipes) {
-            double outsideMm = pipe.outsideDiameterMm();
-            long equal = pipes.stream()
-                    .filter(other -> other.outsideDiameterMm() == outsideMm)
-                    .count();
-            if (equal >= 3) {
-                widestMm = Math.max(widestMm, outsideMm);
-            }
-        }
-        return widestMm > 0
-                ? OptionalDouble.of(JAM_OVALITY_RATIO * section.insideDiameterMm() / widestMm)
-                : OptionalDouble.empty();
+    /** Returns the jam ratio of the sizes of which there are three or more: one that may jam, if any; else the least. */
+    private static OptionalDouble jamRatio(BoreContents section) {
+        double[] ratios = section.pipes().stream()
+                .mapToDouble(Pipe::outsideDiameterMm)
+                .filter(outsideMm -> section.pipes().stream()
+                                .filter(pipe -> pipe.outsideDiameterMm() == outsideMm)
+                                .count()
+                        >= 3)
+                .map(outsideMm -> JAM_OVALITY_RATIO * section.insideDiameterMm() / outsideMm)
+                .sorted()
+                .toArray();
+        OptionalDouble jams =
+                DoubleStream.of(ratios).filter(CrossSection::isJam).findFirst();
+        return jams.isPresent() ? jams : DoubleStream.of(ratios).findFirst();
     }
 }

@@ -10,7 +10,7 @@ import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.pipeline.RankSummary;
 
-/** What {@code rank} says at its end: what was found, the best spans, and where everything lies. */
+/** What {@code rank} says at its end: what was found, the best sections, and where everything lies. */
 final class RankReport {
     private static final int KINDS = 6;
 
@@ -21,7 +21,7 @@ final class RankReport {
     static String text(RankSummary summary) {
         var report = new RankReport();
         report.spans(summary.totals());
-        report.best(summary.best());
+        report.best(summary);
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
@@ -29,32 +29,37 @@ final class RankReport {
 
     private void spans(RankTotals totals) {
         line(
-                "%n%,d of %,d spans could give room back: %,d places for a cable more, over %.1f km.",
-                totals.ranked(), totals.spans(), totals.cablesGained(), totals.rankedLengthM() / 1000);
+                "%n%,d of %,d spans could give room back: %,d positions gained for cables, over %.1f km.",
+                totals.ranked(), totals.spans(), totals.positionsGained(), totals.rankedLengthM() / 1000);
         if (totals.doubtful() > 0) {
             line("%,8d of them only with good lubrication: on paper the pull fails at both ends without", totals.doubtful());
         }
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 
-    private void best(List<RankedSpan> first) {
-        List<RankedSpan> best =
-                first.stream().filter(span -> span.rank().isPresent()).toList();
-        if (best.isEmpty()) {
+    /** One span a section: the others of it would share the crew's set-up, and the list. */
+    private void best(RankSummary summary) {
+        if (summary.best().isEmpty()) {
             return;
         }
-        line("%nThe best:");
-        line("%5s  %6s  %8s  %7s  %8s  %-9s %s", "rank", "points", "length m", "bends", "cables", "pull from", "span");
-        best.forEach(span -> line(
-                "%5d  %6.1f  %8.1f  %6.0f\u00b0  %3d > %2d  %-9s %s",
+        line("%n%s", BestSections.title(summary.sectionsRanked()));
+        line("%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s", "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
+        summary.best().forEach(this::best);
+    }
+
+    private void best(RankSummary.Best best) {
+        RankedSpan span = best.span();
+        line(
+                "%5d  %6.1f  %8.1f  %6.0f\u00b0  %3d > %2d  %-9s %4s  %s",
                 span.rank().orElse(0),
                 span.score().totalPoints(),
                 span.span().lengthM(),
                 span.assessment().bends().total().deg(),
-                room(span).positionsBefore(),
-                room(span).newCables(),
+                room(span).positionsNow().orElse(0),
+                room(span).positionsAfter().orElse(0),
                 span.assessment().pull().outcome().key(),
-                Printable.line(span.span().id())));
+                BestSections.more(best.section()),
+                Printable.line(span.span().id()));
     }
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {

@@ -1,8 +1,11 @@
 package org.spanroom.cli;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
 import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSection;
+import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.output.WrittenResults;
 import org.spanroom.pipeline.RescoreRun.RescoreSummary;
 
@@ -23,19 +26,40 @@ final class RescoreReport {
         }
         new TreeMap<>(totals.excluded())
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
-        report.line("%nThe best:");
-        report.line("%5s  %6s  %s", "rank", "points", "span");
-        summary.spans().stream()
-                .limit(BEST)
-                .filter(span -> span.rank().isPresent())
-                .forEach(span -> report.line(
-                        "%5d  %6.1f  %s",
-                        span.rank().orElse(0), span.score().totalPoints(), Printable.line(span.spanId())));
+        summary.sections().ifPresentOrElse(report::sections, () -> report.spans(summary.spans()));
         WrittenResults written = summary.written();
         report.line("%nResults are in %s: %s", written.folder(), String.join(", ", written.files()));
         written.notes().forEach(note -> report.line("Note: %s", Printable.line(note)));
         report.line("What moved, and why: spanroom compare OLD_RUN %s", written.folder());
         return report.text.toString();
+    }
+
+    private void sections(List<RankedSection> sections) {
+        long ranked = sections.stream()
+                .filter(section -> section.rank().isPresent())
+                .count();
+        line("%n%s", BestSections.title(ranked));
+        line("%5s  %6s  %4s  %s", "rank", "points", "more", "span");
+        sections.stream()
+                .limit(Math.min(BEST, ranked))
+                .forEach(section -> line(
+                        "%5d  %6.1f  %4s  %s",
+                        section.first().rank().orElse(0),
+                        section.first().scorePoints(),
+                        BestSections.more(section),
+                        Printable.line(section.first().spanId())));
+    }
+
+    /** Where the earlier run did not write what sections are made of. */
+    private void spans(List<RescoredSpan> spans) {
+        line("%nThe best spans:");
+        line("%5s  %6s  %s", "rank", "points", "span");
+        spans.stream()
+                .limit(BEST)
+                .filter(span -> span.rank().isPresent())
+                .forEach(span -> line(
+                        "%5d  %6.1f  %s",
+                        span.rank().orElse(0), span.score().totalPoints(), Printable.line(span.spanId())));
     }
 
     private void line(String format, Object... values) {

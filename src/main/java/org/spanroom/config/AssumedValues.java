@@ -26,11 +26,16 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.TO_VAULT,
             Term.EMBARGO_UNTIL,
             Term.JOINT_OWNERS,
+            Term.BESIDE_ALLOWED,
+            Term.POSITIONS_RESERVED,
+            Term.SLEEVE_CELLS,
+            Term.CELLS_RESERVED,
             Term.VAULT,
             Term.VAULT_ELEVATION,
             Term.CABLE_SLACK,
             Term.ZONE,
             Term.ZONE_NAME,
+            Term.ZONE_FROM,
             Term.ZONE_UNTIL);
 
     public AssumedValues {

@@ -23,7 +23,10 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
             Term.CABLE_SLACK);
 
     /** The terms that a layer of permit zones is read for. */
-    public static final Set<Term> ZONE_TERMS = Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_UNTIL);
+    public static final Set<Term> ZONE_TERMS = Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_FROM, Term.ZONE_UNTIL);
+
+    /** The terms that stand in the contents table only. */
+    private static final Set<Term> TABLE_TERMS = Set.of(Term.SLEEVE_CELLS, Term.CELLS_RESERVED);
 
     public static final FieldMap EMPTY = new FieldMap(Map.of());
 
@@ -38,6 +41,7 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
         Set<Term> terms = EnumSet.allOf(Term.class);
         terms.removeAll(VAULT_TERMS);
         terms.removeAll(ZONE_TERMS);
+        terms.removeAll(TABLE_TERMS);
         return terms;
     }
 

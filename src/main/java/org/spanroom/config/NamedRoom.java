@@ -48,7 +48,10 @@ final class NamedRoom {
         var entries = new LinkedHashMap<>(room);
         entries.remove(SLEEVE);
         entries.remove(DESIGN_CABLE);
-        cable.ifPresent(row -> put(entries, "design_cable_outside_diameter_mm", number(row.outsideDiameterMm())));
+        cable.ifPresent(row -> {
+            put(entries, "design_cable_outside_diameter_mm", number(row.outsideDiameterMm()));
+            put(entries, "design_cable_mass_kg_per_m", number(row.massKgPerM()));
+        });
         sleeve.ifPresent(row -> {
             put(entries, "cells_per_sleeve", scalar(Integer.toString(row.cells())));
             put(entries, "sleeve_fabric_mm", number(row.fabricMm()));
@@ -120,8 +123,8 @@ final class NamedRoom {
         return new ConfigNode.Sequence(items, line);
     }
 
-    private ConfigNode number(double numberMm) {
-        return scalar(Double.toString(numberMm));
+    private ConfigNode number(double number) {
+        return scalar(Double.toString(number));
     }
 
     private ConfigNode scalar(String text) {

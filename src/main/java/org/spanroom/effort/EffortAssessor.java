@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.CarbonItem;
 import org.spanroom.model.effort.Effort;
@@ -52,14 +53,13 @@ public final class EffortAssessor {
 
     /** Returns what hours and money of a span go by. */
     public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
-        return take.of(span, room, pull, permits);
+        return take.of(span, room.proposal(), pull, permits);
     }
 
-    /** Returns the hours on site for one way of recovering a span: so many innerducts out, so many sleeves in. */
-    public double siteHours(Span span, int innerductsOut, int sleeves) {
-        var room = new Room(span.duct().boreAreaMm2(), 0, 0, 0, innerductsOut, 0, sleeves, sleeves, "");
+    /** Returns the hours on site for one way of recovering a span. */
+    public double siteHours(Span span, PullChoice choice) {
         var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
-        return siteHours(take.of(span, room, anyOrder, Permits.NONE), rates);
+        return siteHours(take.of(span, Optional.of(choice), anyOrder, Permits.NONE), rates);
     }
 
     /** Returns the hours on site, over all shifts. */

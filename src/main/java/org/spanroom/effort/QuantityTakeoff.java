@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToIntFunction;
 import org.spanroom.model.Answer;
-import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.RateSettings;
@@ -37,15 +39,16 @@ final class QuantityTakeoff {
         this.rates = rates;
     }
 
-    EffortQuantities of(Span span, Room room, PullAssessment pull, Permits permits) {
+    /** Takes off what one way of recovery goes by; of none where nothing comes out. */
+    EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
-        int out = room.innerductsOut();
+        int out = number(choice, PullChoice::innerductsOut);
         return new EffortQuantities(
                 span.lengthM(),
                 out,
-                room.sleeves(),
-                room.newCables(),
-                room.cablesGained(),
+                number(choice, PullChoice::sleeves),
+                number(choice, PullChoice::newCables),
+                Math.max(0, number(choice, PullChoice::positionsGained)),
                 duct.contents().cables().size(),
                 span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
                 waterM3(span),
@@ -58,6 +61,10 @@ final class QuantityTakeoff {
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
                 rows(permits, ""));
+    }
+
+    private static int number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
+        return choice.map(of::applyAsInt).orElse(0);
     }
 
     private VaultWork work(Vault vault, Permits permits) {

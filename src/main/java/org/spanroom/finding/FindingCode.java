@@ -21,6 +21,7 @@ public enum FindingCode {
             Severity.SUSPECT, "a recorded size disagrees with the named catalogue row; the recorded one counts"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
+    CABLES_EXCEED_CELLS(Severity.SUSPECT, "more cables and reserved cells than cells are recorded in a sleeve"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
     CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents are proved not to go into the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
@@ -39,6 +40,8 @@ public enum FindingCode {
     ZONE_OUTLINE_INVALID(Severity.SUSPECT, "a permit zone's outline crosses itself or is not closed; it was repaired"),
     ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it counts as a zone of another kind"),
     ZONE_EXPIRED(Severity.NOTE, "a permit zone's last day lies before the day that the run is made for"),
+    ZONE_TO_COME(Severity.NOTE, "a permit zone's first day lies after the day that the run is made for"),
+    ZONE_DAYS_REVERSED(Severity.SUSPECT, "a permit zone's first day lies after its last; it counts as if it had neither"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),

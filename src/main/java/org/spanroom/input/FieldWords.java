@@ -60,6 +60,8 @@ final class FieldWords {
             Map.entry(Term.CIRCUITS_AT_RISK, "circuit, circuit count, circuit at risk"),
             Map.entry(Term.JOINT_OWNERS, "joint owner, co owner"),
             Map.entry(Term.EMBARGO_UNTIL, "embargo, embargo until, embargo date"),
+            Map.entry(Term.BESIDE_ALLOWED, "beside allowed, cable beside allowed, sleeve beside allowed"),
+            Map.entry(Term.POSITIONS_RESERVED, "position reserved, reserved position, reserved"),
             Map.entry(Term.VAULT, "vault, vault id, vault name, vault number, asset id, facility id, id"),
             Map.entry(Term.VAULT_KIND, "kind, vault kind, vault type, type"),
             Map.entry(Term.VAULT_ELEVATION, "elevation, rim elevation, ground elevation"),
@@ -75,6 +77,7 @@ final class FieldWords {
             Map.entry(Term.ZONE, "zone, zone id, zone number, permit id, area id, id"),
             Map.entry(Term.ZONE_KIND, "kind, zone kind, zone type, type, category, restriction"),
             Map.entry(Term.ZONE_NAME, "name, zone name, street name, description"),
+            Map.entry(Term.ZONE_FROM, "zone from, start date, first day, valid from, begin, start"),
             Map.entry(Term.ZONE_UNTIL, "until, end date, expiry date, last day, valid until, expires")));
 
     private static final Map<String, String> WRITTEN_OUT = Map.ofEntries(

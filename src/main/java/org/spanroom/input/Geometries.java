@@ -14,10 +14,27 @@ final class Geometries {
     private static final Pattern CURVED =
             Pattern.compile("CircularString|CompoundCurve|CurvePolygon|MultiCurve|MultiSurface|Curve|Surface");
 
+    private static final double STEPS_PER_DEG = 1e9;
+
     private Geometries() {}
 
     static boolean isFinite(double[] ordinates) {
         return Arrays.stream(ordinates).allMatch(Double::isFinite);
+    }
+
+    /**
+     * Rounds longitudes and latitudes to nine decimals, a tenth of a millimeter: where one file has them all and another only these,
+     * both are the same place to the last bit, and nothing that follows can differ.
+     */
+    static void roundDegrees(double[] ordinates, int dimension) {
+        for (int at = 0; at < ordinates.length; at += dimension) {
+            ordinates[at] = nineDecimals(ordinates[at]);
+            ordinates[at + 1] = nineDecimals(ordinates[at + 1]);
+        }
+    }
+
+    private static double nineDecimals(double deg) {
+        return Math.rint(deg * STEPS_PER_DEG) / STEPS_PER_DEG + 0.0; // no negative zero
     }
 
     /** Reports why a feature's geometry cannot be used in a layer of the wanted kind, and returns the kind of fault. */

@@ -99,6 +99,7 @@ final class RouteReader implements FeatureReader {
                     "a line that begins at " + x + ", " + y + " leaves the reference system " + crs.name()));
             return Optional.empty();
         }
+        Geometries.roundDegrees(ordinates, dimension);
         return Optional.of(interner.one(Line.wrap(ordinates, dimension == 3).compact()));
     }
 

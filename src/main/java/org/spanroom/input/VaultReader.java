@@ -114,6 +114,7 @@ final class VaultReader implements FeatureReader {
         double y = ordinates[1];
         crs.toLonLat(ordinates, dimension);
         if (Geometries.isFinite(ordinates)) {
+            Geometries.roundDegrees(ordinates, dimension);
             return true;
         }
         log.add(Finding.of(
@@ -130,7 +131,9 @@ final class VaultReader implements FeatureReader {
         OptionalDouble recordedM = recorded(values.number(Term.VAULT_ELEVATION));
         OptionalDouble elevationM = recordedM.isPresent() ? recordedM : z;
         String kind = values.textOrAssumed(Term.VAULT_KIND);
-        vaults.add(new Vault(vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site()));
+        VaultSite site = site();
+        vaults.add(new Vault(
+                vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site, values.rejectedValues()));
     }
 
     private VaultSite site() {

@@ -211,16 +211,41 @@ final class ZoneReader implements FeatureReader {
             values.add(FindingCode.DUPLICATE_ID, Term.ZONE, () -> "another zone before has the id " + id);
         }
         String name = values.textQuietly(Term.ZONE_NAME);
+        Days days = days();
+        zones.add(new Zone(zones.size(), id, kind().intern(), name, days.from(), days.until(), outlines));
+        reportDays(days);
+    }
+
+    /** The first and the last day of a zone's rule; empty where it has no such day. */
+    private record Days(Optional<LocalDate> from, Optional<LocalDate> until) {}
+
+    /** Returns the recorded days; none where the first lies after the last, so that doubt asks for the permit. */
+    private Days days() {
+        Optional<LocalDate> from = values.dateQuietly(Term.ZONE_FROM);
         Optional<LocalDate> until = values.dateQuietly(Term.ZONE_UNTIL);
-        zones.add(new Zone(zones.size(), id, kind().intern(), name, until, outlines));
-        if (settings.isExpired(until)) {
-            String rule = settings.expiredCount() ? "; it counts all the same" : "; it does not count";
+        if (from.isPresent() && until.isPresent() && from.get().isAfter(until.get())) {
             values.add(
-                    FindingCode.ZONE_EXPIRED,
-                    Term.ZONE_UNTIL,
-                    () -> "its last day was " + until.map(LocalDate::toString).orElse("") + ", the run is made for "
-                            + settings.onDate() + rule);
+                    FindingCode.ZONE_DAYS_REVERSED,
+                    Term.ZONE_FROM,
+                    () -> "its first day is " + from.get() + ", its last " + until.get());
+            return new Days(Optional.empty(), Optional.empty());
         }
+        return new Days(from, until);
+    }
+
+    private void reportDays(Days days) {
+        if (settings.isExpired(days.until())) {
+            String rule = settings.expiredCount() ? "; it counts all the same" : "; it does not count";
+            reportDay(FindingCode.ZONE_EXPIRED, Term.ZONE_UNTIL, "its last day was " + days.until().orElseThrow(), rule);
+        }
+        if (settings.isToCome(days.from())) {
+            String rule = settings.toComeCount() ? "; it counts all the same" : "; it is listed as to come";
+            reportDay(FindingCode.ZONE_TO_COME, Term.ZONE_FROM, "its first day is " + days.from().orElseThrow(), rule);
+        }
+    }
+
+    private void reportDay(FindingCode code, Term term, String day, String rule) {
+        values.add(code, term, () -> day + ", the run is made for " + settings.onDate() + rule);
     }
 
     private String kind() {

@@ -36,6 +36,10 @@ public enum Term {
     JOINT_OWNERS(Kind.TEXT),
     /** A day, as 2027-03-31. */
     EMBARGO_UNTIL(Kind.TEXT),
+    /** Whether the owner lets anything be placed beside rigid innerducts. */
+    BESIDE_ALLOWED(Kind.FLAG),
+    /** How many positions of a duct are promised to its owner or to customers. */
+    POSITIONS_RESERVED(Kind.COUNT),
     VAULT(Kind.TEXT),
     VAULT_KIND(Kind.TEXT),
     VAULT_ELEVATION(Kind.LENGTH),
@@ -53,10 +57,16 @@ public enum Term {
     CABLE_TYPE(Kind.TEXT),
     /** Whether the cables may be laid into sleeves. */
     CABLE_MAY_MOVE(Kind.FLAG),
+    /** How many cells a fabric sleeve has; a column of the contents table. */
+    SLEEVE_CELLS(Kind.COUNT),
+    /** How many cells of a sleeve are promised and hold no cable; a column of the contents table. */
+    CELLS_RESERVED(Kind.COUNT),
     ZONE(Kind.TEXT),
     ZONE_KIND(Kind.TEXT),
     ZONE_NAME(Kind.TEXT),
-    /** The last day on which a zone's rule holds, as 2027-03-31. */
+    /** The first day on which a zone's rule applies, as 2027-03-31. */
+    ZONE_FROM(Kind.TEXT),
+    /** The last day on which it applies. */
     ZONE_UNTIL(Kind.TEXT);
 
     /** What a term's values look like. */

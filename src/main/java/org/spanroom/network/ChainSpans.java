@@ -3,6 +3,7 @@ package org.spanroom.network;
 import java.util.List;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Vault;
 
 /** The spans that one chain of routes was cut into, in the order along it. Unmodifiable. */
 interface ChainSpans {
@@ -25,6 +26,11 @@ interface ChainSpans {
     int fromVault(int at);
 
     int toVault(int at);
+
+    /** Returns the vault where a span begins. */
+    Vault from(int at);
+
+    Vault to(int at);
 
     double lengthM(int at);
 

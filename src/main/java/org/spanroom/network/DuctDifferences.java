@@ -7,6 +7,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.Sleeve;
 
 /** What differs between the attributes of two pieces of one duct. */
 final class DuctDifferences {
@@ -46,6 +47,7 @@ final class DuctDifferences {
                 Term.CABLE_COUNT,
                 count(a, a.cables().size()),
                 count(b, b.cables().size()));
+        compare(Term.SLEEVE_CELLS, cells(a), cells(b));
         if (found.size() == before) {
             compare(Term.INNERDUCT_OUTSIDE_DIAMETER, diameters(a), diameters(b));
         }
@@ -75,6 +77,10 @@ final class DuctDifferences {
 
     private static String count(Contents contents, int number) {
         return contents.known() ? Integer.toString(number) : "unknown";
+    }
+
+    private static int cells(Contents contents) {
+        return contents.sleeves().stream().mapToInt(Sleeve::cells).sum();
     }
 
     private static List<Double> diameters(Contents contents) {

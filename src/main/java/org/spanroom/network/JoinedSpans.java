@@ -90,6 +90,16 @@ final class JoinedSpans implements ChainSpans {
     }
 
     @Override
+    public Vault from(int at) {
+        return spans.get(at).from;
+    }
+
+    @Override
+    public Vault to(int at) {
+        return spans.get(at).to;
+    }
+
+    @Override
     public double lengthM(int at) {
         return spans.get(at).ends.lengthM();
     }

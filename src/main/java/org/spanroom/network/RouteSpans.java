@@ -50,7 +50,7 @@ final class RouteSpans implements ChainSpans {
 
     @Override
     public String id(int at) {
-        return Name.of(duct.id(), vaults.get(fromVault(at)), vaults.get(toVault(at)));
+        return Name.of(duct.id(), from(at), to(at));
     }
 
     @Override
@@ -79,14 +79,24 @@ final class RouteSpans implements ChainSpans {
     }
 
     @Override
+    public Vault from(int at) {
+        return vaults.get(fromVault(at));
+    }
+
+    @Override
+    public Vault to(int at) {
+        return vaults.get(toVault(at));
+    }
+
+    @Override
     public double lengthM(int at) {
         return numbers[at * stride(route)];
     }
 
     @Override
     public Span span(int at) {
-        Vault from = vaults.get(fromVault(at));
-        Vault to = vaults.get(toVault(at));
+        Vault from = from(at);
+        Vault to = to(at);
         Line line = line(at);
         int first = at * stride(route);
         return new Span(

@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.Map;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.parallel.ParallelRanges;
@@ -91,6 +92,13 @@ final class SpanTable extends SpanList {
     @Override
     public int toVault(int number) {
         return vaultPlaces[chain(number).toVault(at(number))];
+    }
+
+    @Override
+    public SectionKey section(int number) {
+        ChainSpans chain = chain(number);
+        int at = at(number);
+        return SectionKey.of(chain.duct(at), chain.from(at), chain.to(at));
     }
 
     @Override

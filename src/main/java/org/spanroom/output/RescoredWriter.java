@@ -11,6 +11,7 @@ import java.util.function.Function;
 import org.spanroom.model.Line;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
@@ -39,12 +40,14 @@ public final class RescoredWriter {
      * @param criteria those that have a weight now
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
+     * @param sections the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      */
     public record Rescored(
             List<CriterionInfo> criteria,
             List<String> columns,
             List<RescoredSpan> spans,
+            Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables) {
         public Rescored {
             criteria = List.copyOf(criteria);
@@ -94,6 +97,8 @@ public final class RescoredWriter {
         if (entry.equals(ResultTables.SPANS)) {
             files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
                     .write(rescored.spans());
+        } else if (entry.equals(ResultTables.SECTIONS)) {
+            writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
             notes.add(
                     entry.name() + " is left out: it holds for the earlier scoring only; make a whole run to have it.");
@@ -104,6 +109,14 @@ public final class RescoredWriter {
                             table -> copy(entry, table),
                             () -> notes.add(entry.name() + " is left out: the earlier run has no such table."));
         }
+    }
+
+    private void writeSections(Optional<List<RankedSection>> sections) {
+        sections.ifPresentOrElse(
+                rows -> files.begin(ResultTables.SECTIONS, ResultTables.SECTIONS.table(layout()))
+                        .write(rows),
+                () -> notes.add(ResultTables.SECTIONS.name()
+                        + " is left out: the earlier run did not write what it is made of."));
     }
 
     private SpanLayout layout() {
@@ -134,12 +147,12 @@ public final class RescoredWriter {
 
     /** Lengths are added up as the earlier run wrote them, to the millimetre. */
     private RankTotals totals() {
-        int gained = rescored.columns().indexOf(SpanColumns.CABLES_GAINED.name());
+        int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
         int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
-            tally.add(span, (long) number(span, gained), number(span, length), number(span, drawn));
+            tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
         }
         return tally.take();
     }

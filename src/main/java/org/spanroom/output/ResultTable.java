@@ -39,7 +39,13 @@ public record ResultTable<R>(
 
     /** Returns a table in the GeoPackage whose rows the run has once. */
     static <R> ResultTable<R> ofRun(Table<R> table, Function<Results, List<R>> rows) {
-        return inGeoPackage(table.name(), layout -> table, new RowSource.OfRun<>(rows));
+        return ofRun(table.name(), layout -> table, rows);
+    }
+
+    /** Returns a table in the GeoPackage whose rows the run has once, and whose layout depends on the run. */
+    static <R> ResultTable<R> ofRun(
+            String name, Function<SpanLayout, Table<R>> layout, Function<Results, List<R>> rows) {
+        return inGeoPackage(name, layout, new RowSource.OfRun<>(rows));
     }
 
     /** Returns the table of the spans themselves, one row each. */

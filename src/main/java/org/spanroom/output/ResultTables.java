@@ -6,6 +6,7 @@ import static org.spanroom.model.OutputFormat.SHAPEFILE;
 
 import java.util.List;
 import org.spanroom.finding.Finding;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.BendColumns;
 import org.spanroom.output.columns.BendRow;
@@ -13,6 +14,7 @@ import org.spanroom.output.columns.FieldCheckColumns;
 import org.spanroom.output.columns.FindingColumns;
 import org.spanroom.output.columns.PermitRow;
 import org.spanroom.output.columns.PullRow;
+import org.spanroom.output.columns.SectionColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.VaultColumns;
 
@@ -21,6 +23,10 @@ public final class ResultTables {
     public static final ResultTable<RankedSpan> SPANS =
             ResultTable.spans(SpanColumns.NAME, SpanColumns::table).alsoIn(CSV, GEOJSON, SHAPEFILE);
 
+    static final ResultTable<RankedSection> SECTIONS = ResultTable.ofRun(
+                    SectionColumns.NAME, SectionColumns::table, Results::sections)
+            .alsoIn(CSV, GEOJSON, SHAPEFILE);
+
     static final ResultTable<Finding> FINDINGS = ResultTable.ofRun(FindingColumns.TABLE, Results::findings)
             .alsoIn(CSV)
             .written();
@@ -28,6 +34,7 @@ public final class ResultTables {
     /** In the order in which they stand in a GeoPackage and in the data dictionary. */
     public static final List<ResultTable<?>> ALL = List.of(
             SPANS,
+            SECTIONS,
             ResultTable.ofRun(VaultColumns.TABLE, results -> results.network().vaults()),
             ResultTable.ofSpans(BendColumns.TABLE, BendRow::of),
             ResultTable.ofSpans(PermitRow.TABLE, PermitRow::of).alsoIn(CSV, GEOJSON),

@@ -4,6 +4,7 @@ import java.util.List;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpans;
 
 /**
@@ -11,11 +12,17 @@ import org.spanroom.model.rank.RankedSpans;
  *
  * @param network the vaults, and the account of all drawn length
  * @param spans asked for one by one, each once, by several threads
+ * @param sections the best first; a list that may make each when it is asked for, and bears that from several threads
  * @param findings in the order in which they are to be listed
  * @param fieldChecks what to go and measure first, in the order in which they are to be listed
  */
 public record Results(
-        Network network, RankedSpans spans, List<Finding> findings, List<FieldCheck> fieldChecks, RunRecord run) {
+        Network network,
+        RankedSpans spans,
+        List<RankedSection> sections,
+        List<Finding> findings,
+        List<FieldCheck> fieldChecks,
+        RunRecord run) {
     public Results {
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);

@@ -13,14 +13,14 @@ final class SpanTally {
     private long spans;
     private long ranked;
     private long doubtful;
-    private long cablesGained;
+    private long positionsGained;
     private double lengthM;
     private double drawnLengthM;
 
     void add(RankedSpan row) {
         add(
                 row,
-                row.assessment().room().cablesGained(),
+                Math.max(0, row.assessment().room().positionsGained().orElse(0)),
                 row.span().lengthM(),
                 row.span().drawnLengthM());
     }
@@ -32,7 +32,7 @@ final class SpanTally {
         if (row.rank().isPresent()) {
             ranked++;
             doubtful += row.verdict().isPullDoubtful() ? 1 : 0;
-            cablesGained += gained;
+            positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
         }
@@ -40,12 +40,12 @@ final class SpanTally {
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, doubtful, cablesGained, lengthM, drawnLengthM);
+        var totals = new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM);
         excluded.clear();
         spans = 0;
         ranked = 0;
         doubtful = 0;
-        cablesGained = 0;
+        positionsGained = 0;
         lengthM = 0;
         drawnLengthM = 0;
         return totals;

@@ -1,6 +1,5 @@
 package org.spanroom.permit;
 
-import java.util.Arrays;
 import java.util.function.Consumer;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
@@ -16,19 +15,26 @@ import org.spanroom.model.permit.Zone;
 /**
  * One polygon of a zone in a plane: which places it contains, and where its boundary cuts a straight step.
  *
- * <p>A tree of the edges finds those near a step, and an indexed locator decides about a place. A place within {@link #REACH_M} of the
- * boundary counts as inside: a line drawn along the limit of a zone lies in it. Safe for use by several threads.
+ * <p>A tree of the edges finds those near a step, and an indexed locator decides about a place. The area reaches beyond its outline by a
+ * tolerance: a place within that distance of the boundary counts as inside, exactly as in a round buffer of that size, but calculated
+ * without one. With no tolerance it still reaches {@link #LEAST_REACH_M}: a line drawn along the limit of a zone lies in it. Safe for use
+ * by several threads.
  */
 final class Area {
     /** A tenth of a millimetre: coarser than the noise of degrees in any file, finer than any drawing. */
-    static final double REACH_M = 1e-4;
+    private static final double LEAST_REACH_M = 1e-4;
 
     private static final GeometryFactory SHAPES = new GeometryFactory();
 
     private final HPRtree edges = new HPRtree();
     private final IndexedPointInAreaLocator locator;
+    private final double toleranceM;
+    private final double reachM;
 
-    Area(Zone.Outline outline, Plane plane) {
+    /** @param toleranceM how far the area reaches beyond its outline, 0 or more */
+    Area(Zone.Outline outline, Plane plane, double toleranceM) {
+        this.toleranceM = toleranceM;
+        this.reachM = Math.max(LEAST_REACH_M, toleranceM);
         LinearRing shell = ring(outline.shell(), plane);
         LinearRing[] holes =
                 outline.holes().stream().map(hole -> ring(hole, plane)).toArray(LinearRing[]::new);
@@ -52,7 +58,7 @@ final class Area {
     }
 
     private void visit(Envelope box, Consumer<LineSegment> visitor) {
-        box.expandBy(REACH_M);
+        box.expandBy(reachM);
         edges.query(box, edge -> visitor.accept((LineSegment) edge));
     }
 
@@ -63,7 +69,7 @@ final class Area {
         return met[0];
     }
 
-    /** Returns whether a place lies inside, or on the boundary. */
+    /** Returns whether a place lies inside, or within reach of the boundary. */
     boolean holds(double x, double y) {
         var place = new Coordinate(x, y);
         return locator.locate(place) != Location.EXTERIOR || isNearBoundary(place);
@@ -71,78 +77,24 @@ final class Area {
 
     private boolean isNearBoundary(Coordinate place) {
         boolean[] near = {false};
-        visit(new Envelope(place), edge -> near[0] |= edge.distance(place) <= REACH_M);
+        visit(new Envelope(place), edge -> near[0] |= edge.distance(place) <= reachM);
         return near[0];
     }
 
     /**
-     * Returns the shares, 0 to 1 and in order, at which a step may pass from inside to outside or back: its ends, where it
-     * crosses an edge, and where it passes the end of one.
+     * Returns the shares, 0 to 1 and in order, at which a step may pass from inside to outside or back: its ends, and without a
+     * tolerance where it crosses an edge and where it passes the end of one; with a tolerance, where it comes and goes within that
+     * distance of an edge.
      */
     double[] cuts(double x0, double y0, double x1, double y1) {
         var step = new Step(x0, y0, x1, y1);
-        visit(new Envelope(x0, x1, y0, y1), edge -> step.meet(edge.p0.x, edge.p0.y, edge.p1.x, edge.p1.y));
+        visit(new Envelope(x0, x1, y0, y1), edge -> {
+            if (toleranceM > 0) {
+                step.near(edge.p0.x, edge.p0.y, edge.p1.x, edge.p1.y, toleranceM);
+            } else {
+                step.meet(edge.p0.x, edge.p0.y, edge.p1.x, edge.p1.y);
+            }
+        });
         return step.inOrder();
-    }
-
-    /** A straight step and the shares of it at which edges meet it. */
-    private static final class Step {
-        private final double x0;
-        private final double y0;
-        private final double x1;
-        private final double y1;
-        private double[] shares = {0, 1, 0, 0};
-        private int size = 2;
-
-        Step(double x0, double y0, double x1, double y1) {
-            this.x0 = x0;
-            this.y0 = y0;
-            this.x1 = x1;
-            this.y1 = y1;
-        }
-
-        void meet(double ax, double ay, double bx, double by) {
-            double a = side(ax, ay);
-            double b = side(bx, by);
-            if ((a > 0) != (b > 0)) {
-                double share = a / (a - b);
-                add(share(ax + share * (bx - ax), ay + share * (by - ay)));
-            }
-            pass(ax, ay);
-            pass(bx, by);
-        }
-
-        /** An edge along the step crosses nothing, but where it begins and ends the step may change sides. */
-        private void pass(double x, double y) {
-            double share = share(x, y);
-            if (Math.hypot(x0 + share * (x1 - x0) - x, y0 + share * (y1 - y0) - y) <= 2 * REACH_M) {
-                add(share);
-            }
-        }
-
-        private double side(double x, double y) {
-            return (x1 - x0) * (y - y0) - (x - x0) * (y1 - y0);
-        }
-
-        /** Returns the share of the step, 0 to 1, that lies nearest to a place. */
-        private double share(double x, double y) {
-            double dx = x1 - x0;
-            double dy = y1 - y0;
-            double squared = dx * dx + dy * dy;
-            return squared == 0 ? 0 : Math.max(0, Math.min(1, ((x - x0) * dx + (y - y0) * dy) / squared));
-        }
-
-        private void add(double share) {
-            if (size == shares.length) {
-                shares = Arrays.copyOf(shares, 2 * size);
-            }
-            shares[size++] = share;
-        }
-
-        double[] inOrder() {
-            double[] inOrder = Arrays.copyOf(shares, size);
-            Arrays.sort(inOrder);
-            return inOrder;
-        }
     }
 }

@@ -26,9 +26,16 @@ final class PlacedZone {
      */
     private static final double BOW_RATIO = 0.02;
 
+    /** A degree of latitude is 110.57 km long at least, on WGS 84. */
+    private static final double LEAST_M_PER_DEG = 110_000;
+
+    /** Nearer to a pole than a tenth of a degree no street lies. */
+    private static final double LEAST_PARALLEL_RATIO = 1e-3;
+
     private final int order;
     private final Zone zone;
     private final ZoneKind rule;
+    private final double toleranceM;
     private final Envelope extentDeg = new Envelope();
     private final Map<Plane, List<Area>> areas = new ConcurrentHashMap<>();
 
@@ -36,11 +43,13 @@ final class PlacedZone {
      * Makes a zone ready.
      *
      * @param order place in the order in which touches are listed
+     * @param toleranceM how far the zone reaches beyond its outlines
      */
-    PlacedZone(int order, Zone zone, ZoneKind rule) {
+    PlacedZone(int order, Zone zone, ZoneKind rule, double toleranceM) {
         this.order = order;
         this.zone = zone;
         this.rule = rule;
+        this.toleranceM = toleranceM;
         zone.outlines().forEach(outline -> include(outline.shell(), extentDeg));
     }
 
@@ -52,9 +61,14 @@ final class PlacedZone {
         return zone;
     }
 
-    /** Returns longitudes and latitudes, wide enough for edges that are bowed between their ends. */
+    /** Returns longitudes and latitudes, wide enough for edges that are bowed between their ends and for the tolerance. */
     Envelope extentDeg() {
-        return bowed(extentDeg);
+        Envelope wide = bowed(extentDeg);
+        double northDeg = toleranceM / LEAST_M_PER_DEG;
+        double mostLatDeg = Math.max(Math.abs(wide.getMinY()), Math.abs(wide.getMaxY())) + northDeg;
+        double eastRatio = Math.max(LEAST_PARALLEL_RATIO, Math.cos(Math.toRadians(Math.min(mostLatDeg, 90))));
+        wide.expandBy(Math.min(northDeg / eastRatio, 180), northDeg);
+        return wide;
     }
 
     private List<Area> in(Plane plane) {
@@ -62,7 +76,7 @@ final class PlacedZone {
     }
 
     private List<Area> laidInto(Plane plane) {
-        return zone.outlines().stream().map(outline -> new Area(outline, plane)).toList();
+        return zone.outlines().stream().map(outline -> new Area(outline, plane, toleranceM)).toList();
     }
 
     static void include(Line line, Envelope extent) {
@@ -78,7 +92,7 @@ final class PlacedZone {
         return wider;
     }
 
-    /** Finds how a span meets the zone; stretches shorter than a sliver do not count. */
+    /** Finds how a span meets the zone; gaps shorter than a sliver are closed, then stretches shorter than one do not count. */
     Optional<ZoneTouch> touch(Way way, Plane plane, double sliverM) {
         var stretches = new ArrayList<Stretch>();
         boolean atFrom = false;
@@ -94,7 +108,7 @@ final class PlacedZone {
                 atTo = true;
             }
         }
-        List<Stretch> counted = Stretch.union(stretches).stream()
+        List<Stretch> counted = Stretch.unionOverGaps(stretches, sliverM).stream()
                 .filter(stretch -> stretch.lengthM() > 0 && stretch.lengthM() >= sliverM)
                 .toList();
         if (counted.isEmpty() && !atFrom && !atTo) {

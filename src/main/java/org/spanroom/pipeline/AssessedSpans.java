@@ -6,11 +6,11 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.model.rank.Verdict;
 import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
@@ -75,9 +75,9 @@ final class AssessedSpans implements RankedSpans {
         }
 
         void add(int number, Assessment assessment, RunRanking ranking, Optional<TopScores> scores) {
-            Optional<Exclusion> exclusion = ranking.stand(number, assessment, standings);
-            figures.add(number, assessment, exclusion);
-            if (scores.isPresent() && exclusion.isEmpty()) {
+            Verdict verdict = ranking.stand(number, assessment, standings);
+            figures.add(number, assessment, verdict);
+            if (scores.isPresent() && !verdict.isExcluded()) {
                 figures.addDraws(number, sureness.orElseThrow().add(number, assessment, scores.get()));
             }
         }
@@ -119,6 +119,11 @@ final class AssessedSpans implements RankedSpans {
     /** Returns the figures of all spans, by number in the list of spans. */
     SpanFigures figures() {
         return figures;
+    }
+
+    /** Returns the sections that the spans form, in their order. */
+    RunSections sections() {
+        return new RunSections(spans, order, standings, figures);
     }
 
     /** Returns how many spans have a rank. */

@@ -5,8 +5,9 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.rank.Assessment;
 
 /** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
@@ -25,18 +26,19 @@ final class DataDoubts {
         one.room()
                 .findContradiction()
                 .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
-        if (one.room().fillBeforeRatio() > 1) {
+        double fillNowRatio = one.room().fillNowRatio().orElse(0);
+        if (fillNowRatio > 1) {
             String detail = String.format(
                     Locale.ROOT,
                     "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
-                    100 * one.room().fillBeforeRatio(),
+                    100 * fillNowRatio,
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
         }
         one.room()
-                .proposal()
-                .filter(PullChoice::mayJam)
-                .ifPresent(choice -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(choice))));
+                .crossSection()
+                .filter(section -> section.mayJam() && Unrecoverable.of(one.span().duct()).isEmpty())
+                .ifPresent(section -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(section))));
         if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
             findings.add(finding(
                     FindingCode.LONG_SECTION,
@@ -59,11 +61,11 @@ final class DataDoubts {
         }
     }
 
-    private static String jam(PullChoice choice) {
+    private static String jam(CrossSection section) {
         return String.format(
                 Locale.ROOT,
-                "three equal innerducts of those that come out have a jam ratio of %.2f",
-                choice.jamRatio().orElse(0));
+                "three equal innerducts in the duct have a jam ratio of %.2f",
+                section.jamRatio().orElse(0));
     }
 
     private static Finding finding(FindingCode code, Span span, String detail) {

@@ -10,8 +10,9 @@ import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Sleeve;
 
-/** Ducts as they may be where sizes were assumed, or where a cable more lies in them than the records say. */
+/** Ducts as they may be where sizes were assumed, or where one cable lies in them that the records leave out. */
 final class DuctVariants {
     private static final Set<Term> COUNTS = Set.of(Term.CABLE_COUNT, Term.INNERDUCT_COUNT);
 
@@ -51,8 +52,14 @@ final class DuctVariants {
         return resized(duct, 1 + diameterRatio, 1 - diameterRatio);
     }
 
-    /** Returns the duct with a cable more, like its widest: in an empty innerduct that it goes into, else loose. */
+    /**
+     * Returns the duct with a further cable, like its widest: in an empty innerduct that it goes into, else in a free cell, else loose.
+     * Unknown contents stay unknown.
+     */
     Duct withOneCableMore(Duct duct) {
+        if (!duct.contents().known()) {
+            return duct;
+        }
         Cable more = another(duct.contents().cables());
         var pipes = new ArrayList<>(duct.contents().innerducts());
         for (int i = 0; i < pipes.size(); i++) {
@@ -61,12 +68,34 @@ final class DuctVariants {
                 pipes.set(i, new Innerduct(pipe.id(), pipe.outsideDiameterMm(), pipe.wallMm(), List.of(more)));
                 return duct.withSizes(
                         duct.insideDiameterMm(),
-                        new Contents(pipes, duct.contents().looseCables(), true));
+                        new Contents(
+                                pipes,
+                                duct.contents().sleeves(),
+                                duct.contents().looseCables(),
+                                true));
             }
         }
-        var loose = new ArrayList<>(duct.contents().looseCables());
+        return withOneBeside(duct, more);
+    }
+
+    private static Duct withOneBeside(Duct duct, Cable more) {
+        Contents contents = duct.contents();
+        var sleeves = new ArrayList<>(contents.sleeves());
+        for (int i = 0; i < sleeves.size(); i++) {
+            Sleeve sleeve = sleeves.get(i);
+            if (sleeve.freeCells() > 0) {
+                var cables = new ArrayList<>(sleeve.cables());
+                cables.add(more);
+                sleeves.set(i, sleeve.holding(cables));
+                return duct.withSizes(
+                        duct.insideDiameterMm(),
+                        new Contents(contents.innerducts(), sleeves, contents.looseCables(), true));
+            }
+        }
+        var loose = new ArrayList<>(contents.looseCables());
         loose.add(more);
-        return duct.withSizes(duct.insideDiameterMm(), new Contents(pipes, loose, true));
+        return duct.withSizes(
+                duct.insideDiameterMm(), new Contents(contents.innerducts(), sleeves, loose, true));
     }
 
     private Cable another(List<Cable> cables) {
@@ -100,10 +129,14 @@ final class DuctVariants {
                                         : cable)
                                 .toList()))
                 .toList();
-        List<Cable> loose = contents.looseCables().stream()
-                .map(cable -> resized(cable, ratio))
+        List<Sleeve> sleeves = contents.sleeves().stream()
+                .map(sleeve -> sleeve.holding(resized(sleeve.cables(), ratio)))
                 .toList();
-        return new Contents(pipes, loose, contents.known());
+        return new Contents(pipes, sleeves, resized(contents.looseCables(), ratio), contents.known());
+    }
+
+    private static List<Cable> resized(List<Cable> cables, double ratio) {
+        return cables.stream().map(cable -> resized(cable, ratio)).toList();
     }
 
     private static Cable resized(Cable cable, double ratio) {

@@ -7,6 +7,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.rank.SectionGroups;
 
 /**
  * The least memory in which a network can be assessed and written, so that a run that cannot succeed ends before most of its work
@@ -57,7 +58,7 @@ final class MemoryNeed {
     }
 
     private static long leastBytes(List<Route> routes, Network network, boolean simulated) {
-        long spanBytes = SPAN_BYTES + SpanFigures.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
+        long spanBytes = SPAN_BYTES + SpanFigures.SPAN_BYTES + SectionGroups.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()
                 + VERTEX_BYTES * heldVertices(routes)

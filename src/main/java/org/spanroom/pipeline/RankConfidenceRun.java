@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankConfidence;
@@ -26,6 +27,8 @@ final class RankConfidenceRun {
     private final Simulation simulation;
     private final int samples;
     private final int topCount;
+    private final double leastChangeRatio;
+    private final VaultAccess access;
     private final float[] feasible;
     private final float[] low;
     private final float[] high;
@@ -39,6 +42,8 @@ final class RankConfidenceRun {
         this.outlooks = outlooks;
         simulation = outlooks.simulation();
         samples = config.uncertainty().samples();
+        leastChangeRatio = config.uncertainty().leastChangeRatio();
+        access = RankRun.access(config);
         // One place more than there are spans: where all are in the top, nothing is needed to be in it.
         topCount = (int) Math.min(spans + 1L, config.uncertainty().topCount());
         feasible = new float[spans];
@@ -100,6 +105,7 @@ final class RankConfidenceRun {
 
     /** Returns what is worth measuring on a span. */
     List<FieldCheck> fieldChecks(RankedSpan span) {
-        return new FieldCheckFinder(simulation, thresholds).find(span, outlooks.of(span.assessment()));
+        return new FieldCheckFinder(simulation, thresholds, leastChangeRatio, access)
+                .find(span, outlooks.of(span.assessment()));
     }
 }

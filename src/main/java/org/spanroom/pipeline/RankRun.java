@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
@@ -16,6 +17,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.output.OutputSettings;
@@ -29,7 +31,7 @@ import org.spanroom.rank.Ranking;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
-    /** How many of the best spans a summary shows. */
+    /** How many of the best sections a summary shows. */
     private static final int BEST = 5;
 
     private final RunConfig config;
@@ -67,11 +69,18 @@ public final class RankRun {
         AssessedSpans ranked = rank(network, spans.permits());
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
-        var results = new Results(network, ranked, findings.all(), checks, record);
+        RunSections sections = ranked.sections();
+        var results = new Results(network, ranked, sections, findings.all(), checks, record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
-                network, ranked.first(BEST), written.totals(), findings.countByCode(), findings.countToMend(), written);
+                network, best(ranked, sections), sections.countRanked(), written.totals(), findings.countByCode(), findings.countToMend(), written);
+    }
+
+    private static List<RankSummary.Best> best(AssessedSpans ranked, RunSections sections) {
+        return IntStream.range(0, Math.min(BEST, sections.countRanked()))
+                .mapToObj(section -> new RankSummary.Best(ranked.at(sections.best(section)), sections.get(section)))
+                .toList();
     }
 
     /**
@@ -83,7 +92,7 @@ public final class RankRun {
 
     private Spans readAndCut() {
         InputData inputs = read();
-        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
         MemoryNeed.demand(
                 inputs.routes(),
@@ -129,6 +138,11 @@ public final class RankRun {
         return network.withVaults(network.vaults().stream()
                 .map(use -> use.withZones(permits.zonesAt(use.vault())))
                 .toList());
+    }
+
+    /** Returns what the config says of getting at a vault. */
+    static VaultAccess access(RunConfig config) {
+        return new VaultAccess(config.vaultKinds(), config.rates());
     }
 
     static Ranking ranking(RunConfig config) {

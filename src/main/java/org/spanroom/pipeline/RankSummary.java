@@ -5,21 +5,31 @@ import java.util.Map;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.RankTotals;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.WrittenResults;
 
 /**
  * What a run found and where it lies.
  *
- * @param best a few spans, the best first
+ * @param best a few sections, the best first
+ * @param sectionsRanked how many sections have a ranked span
  * @param totals counts and sums over all spans
  * @param findings how many of each kind
  * @param findingsToMend how many are more than a note
  */
 public record RankSummary(
         Network network,
-        List<RankedSpan> best,
+        List<Best> best,
+        int sectionsRanked,
         RankTotals totals,
         Map<FindingCode, Long> findings,
         long findingsToMend,
-        WrittenResults written) {}
+        WrittenResults written) {
+    /**
+     * One section.
+     *
+     * @param span its best span
+     */
+    public record Best(RankedSpan span, RankedSection section) {}
+}

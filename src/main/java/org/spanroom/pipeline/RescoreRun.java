@@ -17,6 +17,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
 import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.output.CopiedTable;
@@ -27,6 +28,7 @@ import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Shape;
 import org.spanroom.rank.Rescoring;
@@ -48,8 +50,10 @@ public final class RescoreRun {
      * What came out.
      *
      * @param spans the best first
+     * @param sections the best first; empty where the earlier run did not write what they are made of
      */
-    public record RescoreSummary(List<RescoredSpan> spans, WrittenResults written) {
+    public record RescoreSummary(
+            List<RescoredSpan> spans, Optional<List<RankedSection>> sections, WrittenResults written) {
         public RescoreSummary {
             spans = List.copyOf(spans);
         }
@@ -78,7 +82,10 @@ public final class RescoreRun {
                 var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
                 String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
                 var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
-                return new RescoreSummary(rescored.spans(), RescoredWriter.write(rescored, origin, settings, folder));
+                return new RescoreSummary(
+                        rescored.spans(),
+                        rescored.sections(),
+                        RescoredWriter.write(rescored, origin, settings, folder));
             }
         }
     }
@@ -89,7 +96,11 @@ public final class RescoreRun {
         List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
         return new RescoredWriter.Rescored(
-                rescoring.criteria(), layer.columns(), spans, table -> copied(layer.file(), table));
+                rescoring.criteria(),
+                layer.columns(),
+                spans,
+                RescoredSections.find(layer.columns(), spans),
+                table -> copied(layer.file(), table));
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {
@@ -116,14 +127,16 @@ public final class RescoreRun {
                 .mapToInt(criterion -> quantityPlace(criterion, columns, scoring))
                 .toArray();
         int id = columns.indexOf(StandingColumns.SPAN_ID.name());
+        int positionsNow = columns.indexOf(SpanColumns.POSITIONS_NOW.name());
         int exclusions = columns.indexOf(StandingColumns.EXCLUSIONS.name());
         int cautions = columns.indexOf(StandingColumns.CAUTIONS.name());
         var spans = new ArrayList<RescoredSpan>();
         layer.read(columns, row -> {
+            boolean isKnown = positionsNow < 0 || !Double.isNaN(row.number(positionsNow));
             double[] found = new double[quantities.length];
             for (int i = 0; i < found.length; i++) {
                 double number = row.number(quantities[i]);
-                found[i] = Double.isNaN(number) ? 0 : number;
+                found[i] = Double.isNaN(number) && isKnown ? 0 : number;
             }
             Set<String> reasons = new HashSet<>(keys(row, exclusions));
             reasons.addAll(keys(row, cautions));

@@ -87,7 +87,7 @@ final class Scenarios {
                 sizesAndContents[1],
                 chanceRatio,
                 ranking.quantities(other),
-                other.room().cablesGained() > 0,
+                other.room().gains(),
                 shifted(savings, savingRatio(other) - savingRatio(taken)));
     }
 

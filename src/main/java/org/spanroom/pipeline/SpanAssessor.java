@@ -1,17 +1,18 @@
 package org.spanroom.pipeline;
 
+import java.util.Optional;
 import org.spanroom.bore.RoomAssessor;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.effort.Rates;
-import org.spanroom.model.effort.Surface;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
-import org.spanroom.model.network.Vault;
 import org.spanroom.model.permit.Permits;
+import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
@@ -26,6 +27,7 @@ final class SpanAssessor {
     /** Hours on site for each dead cable that is also taken out; illustrative. */
     private static final double DEAD_CABLE_HOURS = 0.5;
 
+    private final RoomSettings roomSettings;
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
     private final PullAssessor pullAssessor;
@@ -36,20 +38,15 @@ final class SpanAssessor {
     SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
         this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
-        roomAssessor = new RoomAssessor(config.room());
+        roomSettings = config.room();
+        roomAssessor = new RoomAssessor(roomSettings);
         pullAssessor = pulls(config);
         effortAssessor = new EffortAssessor(config.rates());
     }
 
     /** Returns the assessor of pulls that a config asks for. */
     static PullAssessor pulls(RunConfig config) {
-        return new PullAssessor(config.pull(), new PullSites(config.vaultKinds(), vault -> isInRoadway(vault, config)));
-    }
-
-    /** Returns whether a vault's cover lies in the roadway; one whose surface is not recorded, or a word that means none, does. */
-    private static boolean isInRoadway(Vault vault, RunConfig config) {
-        String word = vault.site().surface();
-        return !config.rates().knowsSurface(word) || config.rates().surfaceOf(word) == Surface.ROADWAY;
+        return new PullAssessor(config.pull(), new PullSites(config.vaultKinds(), RankRun.access(config)::isInRoadway));
     }
 
     /** Returns the rates at their values. */
@@ -81,7 +78,14 @@ final class SpanAssessor {
         Room room = propose(span, span.duct());
         PullAssessment pull = pull(span, bends, room);
         Permits permits = permitAssessor.assess(span);
-        return new Assessment(span, bends, room, pull, permits, effortAssessor.assess(span, room, pull, permits));
+        return new Assessment(
+                span,
+                bends,
+                room,
+                pull,
+                permits,
+                effortAssessor.assess(span, room, pull, permits),
+                laterPull(span, bends, room));
     }
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
@@ -90,8 +94,20 @@ final class SpanAssessor {
     }
 
     private double hours(Span span, PullChoice choice) {
-        return effortAssessor.siteHours(span, choice.innerductsOut(), choice.sleeves())
+        return effortAssessor.siteHours(span, choice)
                 + DEAD_CABLE_HOURS * choice.deadCablesOut();
+    }
+
+    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today lie there, full of cables. */
+    private Optional<PullAssessment> laterPull(Span span, Bends bends, Room room) {
+        return room.now()
+                .filter(now -> now.newCables() > 0)
+                .flatMap(now -> room.proposal()
+                        .map(choice -> pullAssessor.assess(span, bends, choice.innerductsOut(), beside(now))));
+    }
+
+    private Beside beside(PullChoice now) {
+        return new Beside(now.sleeves(), roomSettings.newCablesMassKgPerM(now.newCables()));
     }
 
     /** Where nothing is proposed the forces are those for all innerducts. */

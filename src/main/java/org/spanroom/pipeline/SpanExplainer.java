@@ -98,7 +98,7 @@ final class SpanExplainer {
 
     /** Returns everything about a span. */
     SpanExplanation explain(Found found, RecordedStanding recorded) {
-        var permits = new PermitAssessor(inputs.zones(), config.permit());
+        var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
         var assessor = new SpanAssessor(config, permits, found.spans().size());
         Assessment assessed = assessor.assess(found.number(), found.spans().get(found.number()));
         Ranking ranking = RankRun.ranking(config);

@@ -57,7 +57,7 @@ final class Assumptions {
             }
         }
         Contents contents = duct.contents();
-        if (contents.innerducts().size() + contents.looseCables().size() > 1) {
+        if (contents.innerducts().size() + contents.cablesBeside().size() > 1) {
             found.add(PullAssumption.NEIGHBOUR_SHARE);
         }
         for (Innerduct innerduct : contents.innerducts()) {

@@ -63,7 +63,7 @@ final class PullOrder {
 
     private List<Turn> turns() {
         double looseNPerM = Weights.GRAVITY_M_PER_S2 * beside.massKgPerM();
-        for (Cable cable : duct.contents().looseCables()) {
+        for (Cable cable : duct.contents().cablesBeside()) {
             looseNPerM += Math.abs(weights.looseNPerM(cable));
         }
         double stayingNPerM = 0;

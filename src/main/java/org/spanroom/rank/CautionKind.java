@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
-import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.pull.Friction;
@@ -21,13 +21,14 @@ import org.spanroom.model.rank.Caution;
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum CautionKind {
-    EMBARGO(
-            "an embargo forbids work that disturbs the cables",
-            span -> span.recorded()
-                    .embargoUntil()
-                    .filter(span.rules()::isToCome)
-                    .isPresent(),
-            span -> " up to " + span.recorded().embargoUntil().orElseThrow()),
+    CONSENT_UNRECORDED(
+            "whether the owner, and each joint owner, agrees to the work is not recorded: get the consent in writing",
+            span -> span.recorded().ownerConsent() == Answer.UNKNOWN && !span.rules().unknownConsentExcludes()),
+    LOOSE_CABLE_UNRECORDED(
+            "whether the owner lets cables lie in the duct without an innerduct is not recorded: get the owner's rule",
+            span -> span.mayHoldInnerduct()
+                    && span.recorded().looseCableAllowed() == Answer.UNKNOWN
+                    && !span.rules().oldCablesGetCells()),
     CIRCUITS_AT_RISK(
             "the cables carry recorded circuits",
             span -> span.recorded().circuitsAtRisk().orElse(0) > 0,
@@ -52,7 +53,15 @@ enum CautionKind {
     BAD_FRICTION("friction in its bad state may stop the pull", CautionKind::badFrictionStops),
     MAY_JAM(
             "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
-            span -> span.room().proposal().filter(PullChoice::mayJam).isPresent()),
+            span -> span.canLeave()
+                    && span.room()
+                            .crossSection()
+                            .filter(CrossSection::mayJam)
+                            .isPresent()),
+    POSITIONS_BESIDE_NOW(
+            "cables have room beside the innerducts today, without any recovery",
+            span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),
+            span -> ": " + span.besideNow()),
     MANY_BENDS("the bends add up to more than the total to warn at", span -> warns(span, LimitKind.TOTAL_BENDS)),
     LONG_SECTION(
             "the span is longer than the section length to warn at", span -> warns(span, LimitKind.SECTION_LENGTH)),

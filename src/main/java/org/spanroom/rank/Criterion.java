@@ -2,6 +2,7 @@ package org.spanroom.rank;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.CriterionInfo;
@@ -13,15 +14,20 @@ import org.spanroom.model.rank.CriterionInfo;
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum Criterion {
-    /** Cables that find a place afterwards and did not before. */
-    ROOM_GAINED("cables", 0, "room", "cables_gained", (span, by) -> span.room().cablesGained()),
-    /** How short of space the span is now: places that a cable could take today; the fewer the shorter. */
+    /** Positions that recovery adds to those that the duct has today; unknown where the contents are. */
+    ROOM_GAINED(
+            "positions",
+            0,
+            "room",
+            "positions_gained",
+            (span, by) -> number(span.room().positionsGained())),
+    /** How short of space the span is now: positions that cables could take today; the fewer the shorter. */
     SHORTAGE(
-            "free places",
+            "positions",
             0,
             "short",
-            "positions_before",
-            (span, by) -> span.room().positionsBefore()),
+            "positions_now",
+            (span, by) -> number(span.room().positionsNow())),
     EASE_PULL(
             "percent used",
             2,
@@ -30,7 +36,7 @@ enum Criterion {
             own(
                     "epull_pct",
                     "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
-            (span, by) -> WorkingEnd.utilisationPercent(span)),
+            (span, by) -> ifKnown(span, WorkingEnd.utilisationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(
             "degrees",
@@ -59,7 +65,7 @@ enum Criterion {
             3,
             "save",
             "saving_ratio",
-            (span, by) -> span.effort().map(Effort::savingRatio).orElse(0.0)),
+            (span, by) -> ifKnown(span, span.effort().map(Effort::savingRatio).orElse(0.0))),
     /** Permits that a new build on the same path would need and recovering does not. */
     PERMITS_AVOIDED(
             "permits",
@@ -106,6 +112,15 @@ enum Criterion {
         return Optional.of(new CriterionInfo.OwnColumn(shortName, meaning));
     }
 
+    private static double number(OptionalInt count) {
+        return count.isPresent() ? count.getAsInt() : Double.NaN;
+    }
+
+    /** What is pulled and what it costs are as unknown as the contents. */
+    private static double ifKnown(Assessment span, double quantity) {
+        return span.span().duct().contents().known() ? quantity : Double.NaN;
+    }
+
     CriterionInfo info() {
         return info;
     }
@@ -114,12 +129,18 @@ enum Criterion {
         return info.key();
     }
 
-    /** Returns the quantity of a span as its column shows it, so that a score calculated from the columns is the same. */
+    /**
+     * Returns the quantity of a span as its column shows it, so that a score calculated from the columns is the same; not a number where
+     * it is unknown.
+     */
     double quantity(Assessment span, Quantities by) {
         return rounded(quantity.of(span, by));
     }
 
     private double rounded(double exact) {
+        if (Double.isNaN(exact)) {
+            return exact;
+        }
         double scale = 1;
         for (int i = 0; i < info.decimals(); i++) {
             scale *= 10;

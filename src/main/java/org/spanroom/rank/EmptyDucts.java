@@ -3,17 +3,15 @@ package org.spanroom.rank;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.spanroom.model.Answer;
-import org.spanroom.model.network.Condition;
-import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 
 /**
- * The empty ducts of all banks, by bank and the two vaults between which they lie, whichever way they are drawn.
+ * The empty ducts of all banks, by the section that they lie in.
  *
- * <p>A duct is empty where the records say that neither an innerduct nor a cable lies in it; it serves where its owner has not
+ * <p>A duct is empty where the records say that no innerduct, no sleeve and no cable lies in it; it serves where its owner has not
  * refused, and is the span's owner's where both are recorded. It is proved where its bore is recorded as sound, and unproved
  * where it is recorded as oval or not at all. One pass over the spans; a look-up is a hash of three texts.
  */
@@ -28,14 +26,7 @@ final class EmptyDucts {
 
     private EmptyDucts() {}
 
-    private record Place(String bank, String vault, String otherVault, String owner) {
-        static Place of(Span span, String owner) {
-            String from = span.from().id();
-            String to = span.to().id();
-            boolean forth = from.compareTo(to) <= 0;
-            return new Place(span.duct().bankId(), forth ? from : to, forth ? to : from, owner);
-        }
-    }
+    private record Place(SectionKey section, String owner) {}
 
     private record Found(String duct, boolean proved) {
         /** Returns the proved one of two, else the one with the smaller name, so that the order of reading does not matter. */
@@ -50,8 +41,9 @@ final class EmptyDucts {
     static EmptyDucts of(SpanList spans) {
         var empty = new EmptyDucts();
         for (int number = 0; number < spans.size(); number++) {
-            if (mayServe(spans.duct(number))) {
-                empty.add(spans.get(number));
+            Duct duct = spans.duct(number);
+            if (duct.isEmpty() && duct.mayServe()) {
+                empty.add(duct, spans.section(number));
             }
         }
         return empty;
@@ -71,50 +63,32 @@ final class EmptyDucts {
     String words(Span span) {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
-                        + (found.proved() ? " and sound" : ", but not recorded as sound"))
+                        + (found.proved() ? " and sound" : ", but not known to be sound"))
                 .orElse("none is known there");
     }
 
-    private void add(Span span) {
-        Duct duct = span.duct();
-        var found = new Found(duct.id(), duct.condition() == Condition.SOUND);
-        places.merge(Place.of(span, Quantities.fold(duct.owner())), found, Found::or);
-        places.merge(Place.of(span, ANY), found, Found::or);
-    }
-
-    private static boolean mayServe(Duct duct) {
-        return !duct.bankId().isBlank() && isEmpty(duct) && serves(duct);
+    private void add(Duct duct, SectionKey section) {
+        if (section.hasBank()) {
+            var found = new Found(duct.id(), duct.isSpare());
+            places.merge(new Place(section, Quantities.fold(duct.owner())), found, Found::or);
+            places.merge(new Place(section, ANY), found, Found::or);
+        }
     }
 
     private Optional<Found> find(Span span) {
-        if (places.isEmpty()
-                || span.duct().bankId().isBlank()
-                || span.duct().contents().innerducts().isEmpty()) {
+        if (places.isEmpty() || span.duct().contents().innerducts().isEmpty()) {
             return Optional.empty();
         }
+        SectionKey section = SectionKey.of(span);
         String owner = Quantities.fold(span.duct().owner());
         if (owner.isEmpty()) {
-            return Optional.ofNullable(places.get(Place.of(span, ANY)));
+            return Optional.ofNullable(places.get(new Place(section, ANY)));
         }
-        Found own = places.get(Place.of(span, owner));
-        Found nobodys = places.get(Place.of(span, ""));
+        Found own = places.get(new Place(section, owner));
+        Found nobodys = places.get(new Place(section, ""));
         if (own == null || nobodys == null) {
             return Optional.ofNullable(own == null ? nobodys : own);
         }
         return Optional.of(own.or(nobodys));
-    }
-
-    private static boolean isEmpty(Duct duct) {
-        Contents contents = duct.contents();
-        return contents.known()
-                && contents.innerducts().isEmpty()
-                && contents.looseCables().isEmpty();
-    }
-
-    private static boolean serves(Duct duct) {
-        return !duct.directBuried()
-                && duct.condition() != Condition.COLLAPSED
-                && duct.condition() != Condition.BLOCKED
-                && duct.circumstances().ownerConsent() != Answer.NO;
     }
 }

@@ -1,16 +1,19 @@
 package org.spanroom.rank;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.spanroom.model.Answer;
+import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.model.rank.Unknown;
 
 /**
@@ -20,14 +23,14 @@ import org.spanroom.model.rank.Unknown;
  * {@code min(p, 1 - p)}, p being the chance that the span belongs there. Once an unknown is measured, the decision is taken with the
  * chance of its case, so that the expected change is {@code sum P(s) max(p_s, 1 - p_s) - max(p, 1 - p)} over its states s: by how much
  * less often the decision is wrong (the value of perfect information with a loss of one for a wrong decision, Raiffa and
- * Schlaifer 1961, from memory). The samples are those of the simulation, continued.
+ * Schlaifer 1961, from memory). The samples are those of the simulation, continued. A change is listed where it is at least the configured
+ * one and stands out of its own sampling error.
  */
 public final class FieldCheckFinder {
-    /** So many that noise in a chance stays below 0.02 even in a fifth of the samples. */
-    private static final int SAMPLES = 4096;
-
     private static final int FRICTION_STATES = 5;
-    private static final double LEAST_CHANGE_RATIO = 0.02;
+
+    /** A change is taken for noise up to so many of its standard errors. */
+    private static final double STANDARD_ERRORS = 2;
 
     /** The larger change first, then the better rank. */
     public static final Comparator<FieldCheck> MOST_CHANGE_FIRST = Comparator.comparingDouble(FieldCheck::changeRatio)
@@ -37,15 +40,21 @@ public final class FieldCheckFinder {
 
     private final Simulation simulation;
     private final double[] thresholds;
+    private final double leastChangeRatio;
+    private final VaultAccess access;
 
     /**
      * Prepares the search.
      *
      * @param thresholds what it takes to be among the top in each sample, from {@link TopScores}
+     * @param leastChangeRatio the smallest expected change that is worth a look
      */
-    public FieldCheckFinder(Simulation simulation, double[] thresholds) {
+    public FieldCheckFinder(
+            Simulation simulation, double[] thresholds, double leastChangeRatio, VaultAccess access) {
         this.simulation = simulation;
         this.thresholds = thresholds.clone();
+        this.leastChangeRatio = leastChangeRatio;
+        this.access = access;
     }
 
     /** Counts of samples, and of those among the top, by the state of one unknown. */
@@ -58,16 +67,35 @@ public final class FieldCheckFinder {
             top[state] += isTop ? 1 : 0;
         }
 
+        private int sumAll() {
+            return Arrays.stream(all).sum();
+        }
+
+        private int sumTop() {
+            return Arrays.stream(top).sum();
+        }
+
         double changeRatio() {
             double right = 0;
-            double sumAll = 0;
-            double sumTop = 0;
             for (int state = 0; state < all.length; state++) {
                 right += Math.max(top[state], all[state] - top[state]);
-                sumAll += all[state];
-                sumTop += top[state];
             }
-            return (right - Math.max(sumTop, sumAll - sumTop)) / sumAll;
+            return (right - Math.max(sumTop(), sumAll() - sumTop())) / sumAll();
+        }
+
+        /**
+         * Returns the standard error of the change, as if samples were independent: in each sample the decision with the knowledge is
+         * better by 1, 0 or -1 than the one without, and differs from it only in the states in which the knowledge turns it.
+         */
+        double standardErrorRatio() {
+            boolean isTopToday = 2 * sumTop() > sumAll();
+            int turned = 0;
+            for (int state = 0; state < all.length; state++) {
+                turned += (2 * top[state] > all[state]) == isTopToday ? 0 : all[state];
+            }
+            double turnedRatio = turned / (double) sumAll();
+            double changeRatio = changeRatio();
+            return Math.sqrt(Math.max(0, turnedRatio - changeRatio * changeRatio) / sumAll());
         }
     }
 
@@ -78,20 +106,26 @@ public final class FieldCheckFinder {
             counts.put(unknown, new Counts());
         }
         int[] tops = new int[1];
-        simulation.draw(span, SAMPLES, (sample, scorePoints, feasible, drawn) -> {
+        simulation.draw(span, UncertaintySettings.FIELD_CHECK_SAMPLES, (sample, scorePoints, feasible, drawn) -> {
             boolean isTop = TopScores.isTop(scorePoints, thresholds[sample % thresholds.length]);
             tops[0] += isTop ? 1 : 0;
             counts.forEach((unknown, count) -> count.add(state(unknown, drawn), isTop));
         });
-        double topRatio = tops[0] / (double) SAMPLES;
+        double topRatio = tops[0] / (double) UncertaintySettings.FIELD_CHECK_SAMPLES;
         var checks = new ArrayList<FieldCheck>();
         counts.forEach((unknown, count) -> {
             double changeRatio = count.changeRatio();
-            if (changeRatio >= LEAST_CHANGE_RATIO) {
-                checks.add(new FieldCheck(ranked, unknown, topRatio, changeRatio, vault(ranked, unknown)));
+            if (isWorthwhile(changeRatio, count.standardErrorRatio())) {
+                Vault vault = vault(ranked, unknown);
+                List<String> cautions = CrewCautions.of(ranked, vault, access);
+                checks.add(new FieldCheck(ranked, unknown, topRatio, changeRatio, vault, cautions));
             }
         });
         return checks;
+    }
+
+    private boolean isWorthwhile(double changeRatio, double standardErrorRatio) {
+        return changeRatio >= leastChangeRatio && changeRatio > STANDARD_ERRORS * standardErrorRatio;
     }
 
     private static int state(Unknown unknown, Simulation.Drawn drawn) {
@@ -104,7 +138,7 @@ public final class FieldCheckFinder {
     }
 
     /** Friction shows where the pull is made; all else at whichever vault is easier to open: dry, and off the roadway. */
-    private static Vault vault(RankedSpan ranked, Unknown unknown) {
+    private Vault vault(RankedSpan ranked, Unknown unknown) {
         Span span = ranked.span();
         if (unknown == Unknown.FRICTION) {
             SpanEnd end = ranked.assessment().pull().outcome().findBetterEnd().orElse(SpanEnd.A);
@@ -113,8 +147,8 @@ public final class FieldCheckFinder {
         return trouble(span.to()) < trouble(span.from()) ? span.to() : span.from();
     }
 
-    private static int trouble(Vault vault) {
+    private int trouble(Vault vault) {
         int water = vault.site().water() == Answer.YES ? 2 : 0;
-        return water + (vault.site().surface().equalsIgnoreCase("roadway") ? 1 : 0);
+        return water + (access.isInRoadway(vault) ? 1 : 0);
     }
 }

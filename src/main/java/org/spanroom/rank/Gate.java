@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Term;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Unrecoverable;
@@ -23,11 +24,13 @@ enum Gate {
     CONTENTS_UNKNOWN(
             Unrecoverable.CONTENTS_UNKNOWN.explanation(),
             span -> !span.contents().known(),
-            span -> span.contents().known() ? "the contents are known" : Unrecoverable.CONTENTS_UNKNOWN.explanation()),
+            span -> span.contents().known() ? "the contents are known" : span.whyUnknown()),
     NO_INNERDUCT(
             Unrecoverable.NO_INNERDUCT.explanation(),
             span -> !span.mayHoldInnerduct(),
-            span -> count(span.contents().innerducts().size(), "innerduct")),
+            span -> span.contents().known()
+                    ? count(span.contents().innerducts().size(), "innerduct")
+                    : "the contents are unknown"),
     NO_OUTER_DUCT(
             Unrecoverable.NO_OUTER_DUCT.explanation(),
             span -> span.duct().directBuried(),
@@ -39,19 +42,19 @@ enum Gate {
     DUCT_COLLAPSED(
             "the duct is recorded as collapsed",
             span -> span.duct().condition() == Condition.COLLAPSED,
-            span -> words(span.duct().condition())),
+            Gate::condition),
     DUCT_BLOCKED(
             "the duct is recorded as blocked",
             span -> span.duct().condition() == Condition.BLOCKED,
-            span -> words(span.duct().condition())),
+            Gate::condition),
     INNERDUCT_FIXED(
             "the innerduct is grouted in or otherwise held over its length",
             span -> span.mayHoldInnerduct() && span.recorded().innerductFixed() == Answer.YES,
-            span -> SpanFacts.words(span.recorded().innerductFixed())),
+            span -> span.words(span.recorded().innerductFixed(), Term.INNERDUCT_FIXED)),
     SPLICE_INSIDE(
             "a cable is spliced between the vaults: no innerduct passes over the splice",
             span -> span.mayHoldInnerduct() && span.recorded().spliceInside() == Answer.YES,
-            span -> SpanFacts.words(span.recorded().spliceInside())),
+            span -> span.words(span.recorded().spliceInside(), Term.SPLICE_INSIDE)),
     NO_CABLE_HOLD(
             "no live cable can be held at the vault that the pull needs as its anchor",
             span -> WorkingEnd.isMissing(span.assessment()),
@@ -72,28 +75,39 @@ enum Gate {
             span -> span.recorded().ownerConsent() == Answer.NO
                     || (span.recorded().ownerConsent() == Answer.UNKNOWN
                             && span.rules().unknownConsentExcludes()),
-            span -> "consent: " + SpanFacts.words(span.recorded().ownerConsent())),
+            span -> "consent: " + span.words(span.recorded().ownerConsent(), Term.OWNER_CONSENT)),
     LOOSE_CABLE_FORBIDDEN(
             "the owner's rule lets no cable lie in the duct without an innerduct",
             span -> span.mayHoldInnerduct()
                     && span.recorded().looseCableAllowed() == Answer.NO
                     && !span.rules().oldCablesGetCells(),
-            span -> "loose cable allowed: " + SpanFacts.words(span.recorded().looseCableAllowed())
+            span -> "loose cable allowed: " + span.words(span.recorded().looseCableAllowed(), Term.LOOSE_CABLE_ALLOWED)
                     + (span.rules().oldCablesGetCells()
                             ? "; the old cables go into cells"
                             : "; the old cables stay loose")),
+    EMBARGO(
+            "an embargo forbids work that disturbs the cables",
+            SpanFacts::isUnderEmbargo,
+            SpanFacts::embargoWords),
     EMPTY_DUCT_IN_BANK(
             "a sound empty duct lies in the same bank between the same vaults: use that first",
             span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),
             span -> span.emptyDucts().words(span.span())),
+    ROOM_WITHOUT_RECOVERY(
+            "the duct can take enough cables today, everything left in: no recovery is needed",
+            span -> span.canLeave() && span.hasEnoughNow(),
+            span -> count(span.positionsNow(), "position") + " today; "
+                    + (span.rules().enoughPositions() == 0
+                            ? "no number is set that would be enough"
+                            : "enough from " + span.rules().enoughPositions())),
     PULL_FAILS(
             "the innerducts can come out at neither end, not even well lubricated",
             span -> span.failsPull(Friction.LUBRICATED),
             span -> span.assessment().pull().outcome().summary()),
     NO_ROOM_GAINED(
-            "nothing more fits after recovery than before",
-            span -> span.canLeave() && span.room().cablesGained() == 0,
-            span -> count(span.room().cablesGained(), "place") + " more for a cable");
+            "recovery adds no position to those that the duct has today",
+            span -> span.canLeave() && !span.room().gains(),
+            Gate::gained);
 
     private final Exclusion exclusion;
     private final Predicate<SpanFacts> condition;
@@ -125,9 +139,18 @@ enum Gate {
         return evidence.apply(span);
     }
 
-    private static String words(Condition condition) {
+    private static String gained(SpanFacts span) {
+        return span.room()
+                .then()
+                .map(choice -> count(choice.positionsNow(), "position") + " today, "
+                        + count(choice.positionsAfter(), "position") + " after")
+                .orElse("unknown, as the contents are");
+    }
+
+    private static String condition(SpanFacts span) {
+        Condition condition = span.duct().condition();
         return condition == Condition.UNKNOWN
-                ? "the condition is not recorded"
+                ? "the condition is " + SpanFacts.unknown(span.duct().findRejected(Term.CONDITION))
                 : "recorded as " + condition.name().toLowerCase(Locale.ROOT);
     }
 

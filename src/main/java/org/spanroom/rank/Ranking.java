@@ -55,7 +55,9 @@ public final class Ranking {
                 "criterion", settings.criteria().keySet(), criteria().stream().map(CriterionInfo::key));
         quantities = new Quantities(settings);
         gates = new Gates(
-                settings, new SpanFacts.Rules(settings.unknownConsentExcludes(), room.oldCablesNeedCells(), onDate));
+                settings,
+                new SpanFacts.Rules(
+                        settings.unknownConsentExcludes(), room.oldCablesNeedCells(), room.enoughPositions(), onDate));
         double sum = settings.criteria().values().stream()
                 .mapToDouble(ScoringSettings.Criterion::weightRatio)
                 .sum();

@@ -17,7 +17,7 @@ public final class Rescoring {
     private static final Comparator<RescoredSpan> BEST_FIRST = Comparator.comparing(
                     (RescoredSpan span) -> span.verdict().isExcluded())
             .thenComparingDouble(
-                    span -> span.verdict().isExcluded() ? 0 : -span.score().totalPoints())
+                    span -> span.verdict().isExcluded() ? 0 : -points(span))
             .thenComparing(RescoredSpan::spanId);
 
     private final Ranking ranking;
@@ -48,6 +48,11 @@ public final class Rescoring {
      */
     public Verdict verdict(Set<String> keys) {
         return ranking.verdict(keys);
+    }
+
+    private static double points(RescoredSpan span) {
+        double points = span.score().totalPoints();
+        return Double.isNaN(points) ? 0 : points;
     }
 
     /** Returns the spans in the order of their scores, each with its place; the excluded last, without one. */

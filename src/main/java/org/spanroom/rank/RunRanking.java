@@ -1,9 +1,7 @@
 package org.spanroom.rank;
 
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.Verdict;
 
@@ -18,18 +16,20 @@ public final class RunRanking {
     }
 
     /**
-     * Notes where a span stands; the order of all follows from the standings alone.
+     * Notes where a span stands; the order of all follows from the standings alone. One without a score, of unknown contents while that
+     * gate is open, stands with those of 0 points.
      *
-     * @return the first reason why it is excluded; empty for a ranked span
+     * @return what gates and cautions say of it
      */
-    public Optional<Exclusion> stand(int number, Assessment assessment, Standings standings) {
+    public Verdict stand(int number, Assessment assessment, Standings standings) {
         Verdict verdict = ranking.verdict(assessment, emptyDucts);
         if (verdict.isExcluded()) {
             standings.excluded(number);
         } else {
-            standings.ranked(number, ranking.score(assessment).totalPoints());
+            double points = ranking.score(assessment).totalPoints();
+            standings.ranked(number, Double.isNaN(points) ? 0 : points);
         }
-        return verdict.findFirst();
+        return verdict;
     }
 
     /**

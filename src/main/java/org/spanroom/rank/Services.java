@@ -16,7 +16,7 @@ final class Services {
                 return true;
             }
         }
-        return isAmong(contents.looseCables(), service);
+        return isAmong(contents.cablesBeside(), service);
     }
 
     /** Returns how many cables are in which service, for people. */

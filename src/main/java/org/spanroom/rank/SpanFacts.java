@@ -3,10 +3,12 @@ package org.spanroom.rank;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
@@ -21,13 +23,24 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
      *
      * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
      * @param oldCablesGetCells whether the cables that stay are laid into cells
+     * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
      * @param onDate the day that the run is made for; empty where none is given, so that no embargo counts as past
      */
-    record Rules(boolean unknownConsentExcludes, boolean oldCablesGetCells, Optional<LocalDate> onDate) {
-        boolean isToCome(LocalDate until) {
+    record Rules(boolean unknownConsentExcludes, boolean oldCablesGetCells, int enoughPositions, Optional<LocalDate> onDate) {
+        boolean isInForce(LocalDate until) {
             return onDate.isEmpty() || !until.isBefore(onDate.get());
         }
     }
+
+    private static final Term[] CONTENTS = {
+        Term.INNERDUCT_COUNT,
+        Term.CABLE_COUNT,
+        Term.INNERDUCT_OUTSIDE_DIAMETER,
+        Term.INNERDUCT_SDR,
+        Term.INNERDUCT_WALL,
+        Term.CABLE_OUTSIDE_DIAMETER,
+        Term.CABLE_MASS
+    };
 
     Span span() {
         return assessment.span();
@@ -73,8 +86,48 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return isPullDoubtful() && WorkingEnd.failsEverywhere(assessment, state);
     }
 
-    /** Returns an answer of the records for people. */
-    static String words(Answer answer) {
-        return answer == Answer.UNKNOWN ? "not recorded" : answer.key();
+    /** Returns how many positions there are today, everything left in; 0 where that is unknown. */
+    int positionsNow() {
+        return room().positionsNow().orElse(0);
+    }
+
+    /** Returns how many of them lie beside rigid innerducts. */
+    int besideNow() {
+        return room().now().map(now -> Math.min(now.positionsAfter(), now.positions().beside())).orElse(0);
+    }
+
+    boolean hasEnoughNow() {
+        return rules.enoughPositions() > 0 && positionsNow() >= rules.enoughPositions();
+    }
+
+    /** Returns an answer of the duct's records for people: one that was rejected was recorded all the same. */
+    String words(Answer answer, Term term) {
+        return answer == Answer.UNKNOWN ? unknown(duct().findRejected(term)) : answer.key();
+    }
+
+    /** Says of what is unknown whether it was not recorded, or recorded and rejected. */
+    static String unknown(Optional<RejectedValue> rejected) {
+        return rejected.map(RejectedValue::words).orElse("not recorded");
+    }
+
+    /** Says why the contents are unknown. */
+    String whyUnknown() {
+        return duct().findRejected(CONTENTS)
+                .or(() -> duct().rejected().stream().filter(RejectedValue::isContents).findFirst())
+                .map(value -> value.name() + " is " + value.words())
+                .orElse("how many innerducts and cables lie in the duct is not recorded");
+    }
+
+    /** Returns whether the last day of an embargo is the day that the run is made for, or a later one. */
+    boolean isUnderEmbargo() {
+        return recorded().embargoUntil().filter(rules::isInForce).isPresent();
+    }
+
+    /** Returns up to when an embargo applies, for people. */
+    String embargoWords() {
+        return recorded()
+                .embargoUntil()
+                .map(until -> "embargo up to " + until + (rules.isInForce(until) ? "" : ", which is over"))
+                .orElse("no embargo is recorded");
     }
 }

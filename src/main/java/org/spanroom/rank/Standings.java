@@ -43,6 +43,11 @@ public final class Standings {
         return Double.isNaN(points[span]);
     }
 
+    /** Returns the points of a ranked span; NaN for an excluded one. */
+    public double points(int span) {
+        return points[span];
+    }
+
     /** Returns how many spans are ranked. */
     public int countRanked() {
         return ranked.get();
@@ -87,7 +92,7 @@ public final class Standings {
     }
 
     /** Millions may have the same points, the excluded; as objects they would take five times their room, so only a part is at a time. */
-    private static void sort(int[] order, int from, int to, Comparator<Integer> comparator) {
+    static void sort(int[] order, int from, int to, Comparator<Integer> comparator) {
         if (to - from > MOST_OBJECTS) {
             int middle = (from + to) >>> 1;
             sort(order, from, middle, comparator);

@@ -12,7 +12,11 @@ final class ValueCurve {
         values = points.values().stream().mapToDouble(Double::doubleValue).toArray();
     }
 
+    /** Returns the value of a quantity; not a number for one that is not known. */
     double valueAt(double quantity) {
+        if (Double.isNaN(quantity)) {
+            return Double.NaN;
+        }
         // A curve has a handful of points, and a simulation reads it some hundred times a span.
         int above = 0;
         while (above < quantities.length && quantities[above] < quantity) {

@@ -2,6 +2,7 @@ package org.spanroom.rank;
 
 import java.util.Optional;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Term;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
@@ -98,7 +99,9 @@ final class WorkingEnd {
 
     private static String holdAt(SpanEnd anchor, Assessment assessment) {
         Vault vault = anchor.vaultOf(assessment.span());
-        return vault.id() + " (" + SpanFacts.words(vault.site().cableHold()) + ")";
+        Answer hold = vault.site().cableHold();
+        String words = hold == Answer.UNKNOWN ? SpanFacts.unknown(vault.findRejected(Term.CABLE_HOLD)) : hold.key();
+        return vault.id() + " (" + words + ")";
     }
 
     private static boolean holdsNoCable(Assessment assessment) {

@@ -34,7 +34,12 @@ class ChainFitTest {
                 .arc(turnDeg, radiusM, 14)
                 .straight(60, 9)
                 .line(SIGMA_M, seed));
-        var chain = new TangentChain(trace, new Corners(new int[] {10}, new int[] {20}), 0, trace.size() - 1);
+        var chain = new TangentChain(
+                trace,
+                Noise.independent(SIGMA_M, SIGMA_M),
+                new Corners(new int[] {10}, new int[] {20}),
+                0,
+                trace.size() - 1);
 
         double cost = ChainFit.fit(chain, SIGMA_M);
         double[] reference = reference(trace, chain);

@@ -93,7 +93,7 @@ class CommandLineTest {
         Path results = folder.resolve("results");
 
         assertThat(rank(config, results)).isZero();
-        assertThat(out.toString()).contains("spans could give room back", "The best:", "Results are in " + results);
+        assertThat(out.toString()).contains("spans could give room back", "The best of ", "Results are in " + results);
         byte[] first = Files.readAllBytes(results.resolve("spans.csv"));
 
         assertThat(rank(config, results)).isEqualTo(ExitCode.OUTPUT);

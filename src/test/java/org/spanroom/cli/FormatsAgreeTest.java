@@ -7,13 +7,14 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.testing.ExternalTool;
 
 /**
- * The same data gives the same spans.csv, byte for byte, whatever format it comes in. GDAL's ogr2ogr makes the other formats from
+ * The same data gives the same spans.csv and sections.csv, byte for byte, whatever format it comes in. GDAL's ogr2ogr makes the other formats from
  * the GeoJSON, so that no writer of ours can agree with a reader of ours by mistake.
  */
 class FormatsAgreeTest {
@@ -82,7 +83,11 @@ class FormatsAgreeTest {
     private byte[] ranked(String name, Path config) throws IOException {
         Path results = at("results-" + name);
         run("rank", "--config", config.toString(), "--output", results.toString());
-        return Files.readAllBytes(results.resolve("spans.csv"));
+        byte[] spans = Files.readAllBytes(results.resolve("spans.csv"));
+        byte[] sections = Files.readAllBytes(results.resolve("sections.csv"));
+        byte[] both = Arrays.copyOf(spans, spans.length + sections.length);
+        System.arraycopy(sections, 0, both, spans.length, sections.length);
+        return both;
     }
 
     private static void run(String... args) {

@@ -82,7 +82,7 @@ class RescoreTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"permits.csv", "pulls.csv", "findings.csv"})
+    @ValueSource(strings = {"permits.csv", "pulls.csv", "findings.csv", "sections.csv"})
     void theTablesAsCsvAreThoseOfAWholeRunByteForByte(String file) {
         assertThat(runs.resolve("again").resolve(file))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve(file));
@@ -154,6 +154,8 @@ class RescoreTest {
                         "permits.geojson",
                         "pulls.csv",
                         "run.json",
+                        "sections.csv",
+                        "sections.geojson",
                         "spans.csv",
                         "spans.geojson");
         assertThat(csv.resolve("pulls.csv"))
@@ -329,7 +331,7 @@ class RescoreTest {
     private static CommandRun again(String name, Path from, Path scoring, Path output, String... more) {
         CommandRun again = CommandRun.of(words(from, scoring, output, more));
         assertThat(again.exitCode()).as(name + ": " + again.err()).isZero();
-        assertThat(again.out()).contains("The best:");
+        assertThat(again.out()).contains("The best of ");
         return again;
     }
 

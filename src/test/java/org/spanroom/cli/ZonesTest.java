@@ -104,7 +104,7 @@ class ZonesTest {
                 .orElseThrow();
     }
 
-    /** Half of the step north and 5/11 of the step east; geodesics by GeographicLib. */
+    /** Half of the step north and 5/11 of the step east, and the shipped tolerance at both ends; geodesics by GeographicLib. */
     @Test
     void piecesAreListedWithZoneAndRule() throws IOException {
         Path run = rank("run", "--zones", zones);
@@ -112,8 +112,8 @@ class ZonesTest {
         CSVRecord piece = row(run.resolve("permits.csv"), "zone_id", "Z-1");
         double northM = Geodesic.WGS84.Inverse(40, -30, 40.001, -30).s12;
         double eastM = Geodesic.WGS84.Inverse(40.001, -30, 40.001, -29.9989).s12;
-        assertThat(Double.parseDouble(piece.get("length_m"))).isCloseTo(northM / 2 + eastM * 5 / 11, within(2e-3));
-        assertThat(Double.parseDouble(piece.get("from_m"))).isCloseTo(northM / 2, within(2e-3));
+        assertThat(Double.parseDouble(piece.get("length_m"))).isCloseTo(northM / 2 + eastM * 5 / 11 + 2 * 0.5, within(2e-3));
+        assertThat(Double.parseDouble(piece.get("from_m"))).isCloseTo(northM / 2 - 0.5, within(2e-3));
         assertThat(piece.toMap())
                 .containsEntry("kind", "cut_ban")
                 .containsEntry("name", "North street")
@@ -204,6 +204,37 @@ class ZonesTest {
         JsonNode permits = new ObjectMapper().readTree(json.out()).get("permits");
         assertThat(permits.get("zones").get(0).get("stretches").size()).isEqualTo(1);
         assertThat(permits.get("cut_banned_until").asText()).isEqualTo("2099-12-31");
+    }
+
+    /** A zone that has not begun is listed with its first day, in no other column, and asks for nothing. */
+    @Test
+    void zonesToComeAreListedAndCountNowhere() throws IOException {
+        Path later = folder.resolve("later.geojson");
+        Files.writeString(
+                later,
+                ZONES.replace("\"last\": \"2099-12-31\"", "\"first\": \"2027-06-01\", \"last\": \"2099-12-31\""));
+        Path config = folder.resolve("config.yaml");
+        Files.writeString(config, Files.readString(config).replace("zone_until: last", "zone_until: last, zone_from: first"));
+
+        Path before = rank("before", "--zones", later);
+        Files.writeString(config, Files.readString(config).replace("2027-01-15", "2027-06-01"));
+        Path begun = rank("begun", "--zones", later);
+
+        assertThat(row(before.resolve("spans.csv"), "duct", "D-1").toMap())
+                .containsEntry("zones", "Z-2")
+                .containsEntry("zones_to_come", "Z-1 from 2027-06-01")
+                .containsEntry("zone_cut_ban_m", "0.000")
+                .containsEntry("permits_avoided", "restoration;street_cut");
+        assertThat(csv(before.resolve("permits.csv")))
+                .noneMatch(row -> row.get("zone_id").equals("Z-1"));
+        assertThat(row(begun.resolve("spans.csv"), "duct", "D-1").toMap())
+                .containsEntry("zones", "Z-1;Z-2")
+                .containsEntry("zones_to_come", "");
+        assertThat(row(begun.resolve("permits.csv"), "zone_id", "Z-1").get("first_day"))
+                .isEqualTo("2027-06-01");
+        String id = row(before.resolve("spans.csv"), "duct", "D-1").get("span_id");
+        assertThat(CommandRun.of("explain", id, "--run", before.toString()).out().replaceAll("\\s+", " "))
+                .contains("not begun yet", "zone Z-1, kind cut ban, name North street, from 2027-06-01");
     }
 
     @Test

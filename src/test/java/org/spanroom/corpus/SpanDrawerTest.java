@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.corpus.TruePath.Pose;
@@ -74,11 +75,64 @@ class SpanDrawerTest {
                 .isCloseTo(loud, within(0.02));
     }
 
+    /** Lag-one correlation over many spans against exp(-d / wander), d the step; each sum has its own standard error. */
+    @Test
+    void wanderingNoiseLeavesNeighborsOffTogether() {
+        double together = 0;
+        double expected = 0;
+        double squares = 0;
+        int count = 0;
+        for (int number = 0; number < 60; number++) {
+            DrawnSpan span = SpanDrawer.draw(3, number, DrawnSpan.Shape.WANDERING);
+            double varianceM2 = span.style().noiseM() * span.style().noiseM();
+            for (int i = 1; i < span.drawn().size(); i++) {
+                Pose here = span.vertices().get(i).on(span.path());
+                Pose last = span.vertices().get(i - 1).on(span.path());
+                double offM = span.drawn().x(i) - here.xM();
+                double lastM = span.drawn().x(i - 1) - last.xM();
+                double stepM = Math.hypot(here.xM() - last.xM(), here.yM() - last.yM());
+                together += offM * lastM / varianceM2;
+                expected += Math.exp(-stepM / span.style().wanderM());
+                squares += offM * offM / varianceM2;
+                count++;
+            }
+        }
+        assertThat(squares / count).isCloseTo(1, within(0.15));
+        assertThat(together / count).isCloseTo(expected / count, within(0.15));
+    }
+
+    /** Wandering noise of no reach at all is the common noise: the ideal reader's two ways must agree. */
+    @ParameterizedTest(name = "span {0}")
+    @MethodSource("fewNumbers")
+    void anIdealReaderOfShortWanderKnowsWhatOneOfIndependentVerticesKnows(int number) {
+        DrawnSpan span = SpanDrawer.draw(3, number);
+        double limitRad = Math.toRadians(0.5);
+        var old = span.style();
+        var style = new DrawnSpan.Style(
+                old.shape(),
+                0.1,
+                1e-6,
+                old.chordM(),
+                old.spacingM(),
+                old.dropRatio(),
+                old.leastRadiusM(),
+                old.mostRadiusM());
+        var wandering = new DrawnSpan(span.path(), style, span.drawn(), span.vertices(), span.bends());
+
+        assertThat(new IdealReader(wandering).chanceOfTotalWithin(limitRad))
+                .isCloseTo(new IdealReader(withNoise(span, 0.1)).chanceOfTotalWithin(limitRad), within(1e-3));
+    }
+
+    static IntStream fewNumbers() {
+        return IntStream.range(0, 20);
+    }
+
     private static DrawnSpan withNoise(DrawnSpan span, double noiseM) {
         var old = span.style();
         var style = new DrawnSpan.Style(
                 old.shape(),
                 noiseM,
+                old.wanderM(),
                 old.chordM(),
                 old.spacingM(),
                 old.dropRatio(),

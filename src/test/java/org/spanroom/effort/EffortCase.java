@@ -29,6 +29,7 @@ import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.testing.Rooms;
 
 /** A span to be reckoned, changed by its test where it matters; one of 600 ft, three innerducts and three cables at first. */
 final class EffortCase {
@@ -39,7 +40,7 @@ final class EffortCase {
     int innerductsOut = 3;
     int sleeves = 3;
     int newCables = 9;
-    int positionsBefore;
+    int positionsNow;
     boolean flooded;
     String surface = "asphalt";
     String fromId = "V-1";
@@ -135,7 +136,7 @@ final class EffortCase {
     }
 
     Room room() {
-        return new Room(8213, 0.5, 0.1, 3000, innerductsOut, positionsBefore, sleeves, newCables, "");
+        return Rooms.recovering(innerductsOut, positionsNow, sleeves, newCables, "");
     }
 
     private static PullAssessment pull() {

@@ -135,7 +135,7 @@ class MoneyTest {
     @Test
     void newBuildIsOfLikeCapacity() {
         EffortCase gained = EffortCase.span();
-        gained.positionsBefore = 2;
+        gained.positionsNow = 2;
         EffortCase more = EffortCase.span().sleeves(4);
 
         assertThat(gained.effort().newBuild().ducts()).isEqualTo(1);

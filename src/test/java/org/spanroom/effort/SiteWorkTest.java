@@ -229,6 +229,6 @@ class SiteWorkTest {
     void hoursOfAChoiceAreThoseOfTheWholeCalculation() {
         EffortCase two = EffortCase.span().out(2).sleeves(2);
 
-        assertThat(two.assessor().siteHours(two.record(), 2, 2)).isEqualTo(two.siteHours());
+        assertThat(two.assessor().siteHours(two.record(), two.room().proposal().orElseThrow())).isEqualTo(two.siteHours());
     }
 }

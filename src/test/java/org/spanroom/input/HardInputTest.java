@@ -115,7 +115,7 @@ class HardInputTest {
                   vaults:
                     fields: {vault: vault}
                   zones:
-                    fields: {zone: zone, zone_kind: kind, zone_name: title, zone_until: until}
+                    fields: {zone: zone, zone_kind: kind, zone_name: title, zone_from: from, zone_until: until}
                 permit: {on_date: 2027-01-15}
                 """);
         RunConfig config = ConfigReader.read(yaml);

@@ -217,6 +217,18 @@ final class HardZones {
                                 "unusable_value: 'soon'",
                                 "unusable_value: '2027-02-30'",
                                 "unusable_value: '99999999999-01-01'"),
+                json(
+                                "wrong first days",
+                                zone(1, "\"from\":\"soon\"", square),
+                                zone(2, "\"from\":20270331", square),
+                                zone(3, "\"from\":\"2199-03-31\",\"until\":\"2199-03-30\"", square),
+                                zone(4, "\"from\":\"9999-12-31\"", square))
+                        .reads(
+                                4,
+                                0,
+                                "unusable_value: 'soon'",
+                                "zone_days_reversed: its first day is 2199-03-31, its last 2199-03-30",
+                                "zone_to_come: its first day is 9999-12-31"),
                 json("day long gone", zone(1, "\"kind\":\"rail\",\"until\":\"0001-01-01\"", square))
                         .reads(1, 0, "zone_expired: its last day was 0001-01-01"),
                 json("properties that are none", zone(1, square).replaceFirst("\\{\"zone.*?}", "[7]"))

@@ -44,14 +44,14 @@ class ZoneInputTest {
         Files.writeString(
                 yaml,
                 "inputs:\n  routes: {file: " + routes + "}\n  zones:\n    file: " + zones
-                        + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U}\n" + more);
+                        + "\n    fields: {zone: Z, zone_kind: K, zone_name: N, zone_until: U, zone_from: F}\n" + more);
         RunConfig config = ConfigReader.read(yaml);
         var empty = new FakeLayer("OGC:CRS84");
         return new InputReader(config, findings, (path, name, log) -> path.equals(zones) ? layer : empty).read();
     }
 
     private static FakeLayer layer() {
-        return new FakeLayer("OGC:CRS84", "Z", "K", "N", "U");
+        return new FakeLayer("OGC:CRS84", "Z", "K", "N", "U", "F");
     }
 
     private static SourceGeometry polygon(double[]... rings) {
@@ -175,6 +175,38 @@ class ZoneInputTest {
 
         assertThat(read(layer, "permit: {on_date: 2027-01-15}\n").zones()).hasSize(2);
         assertThat(of(FindingCode.ZONE_EXPIRED)).extracting(Finding::featureId).containsExactly("Z1");
+    }
+
+    /** A zone to come is kept and reported, as is one whose days are the wrong way round: that one counts on every day. */
+    @Test
+    void firstDaysAreReadAndReported() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail", "", null, "2027-01-15")
+                .geometry(polygon(SQUARE), "Z2", "rail", "", "2027-02-01", "2027-01-16")
+                .geometry(polygon(SQUARE), "Z3", "rail", "", "2027-01-10", "2027-01-20")
+                .geometry(polygon(SQUARE), "Z4", "rail", "", "2027-01-20", "2027-01-20")
+                .geometry(polygon(SQUARE), "Z5", "rail", "", "2027-01-20", "spring");
+
+        List<Zone> read = read(layer, "permit: {on_date: 2027-01-15}\n").zones();
+
+        assertThat(read)
+                .extracting(zone -> zone.from().map(LocalDate::toString).orElse(""))
+                .containsExactly("2027-01-15", "2027-01-16", "", "2027-01-20", "");
+        assertThat(read.get(2).until()).isEmpty();
+        assertThat(read.get(4).until()).contains(LocalDate.of(2027, 1, 20));
+        assertThat(of(FindingCode.ZONE_TO_COME)).extracting(Finding::featureId).containsExactly("Z2", "Z4");
+        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("2027-01-16", "listed as to come");
+        assertThat(of(FindingCode.ZONE_DAYS_REVERSED)).extracting(Finding::featureId).containsExactly("Z3");
+        assertThat(of(FindingCode.ZONE_EXPIRED)).isEmpty();
+        assertThat(of(FindingCode.UNUSABLE_VALUE)).extracting(Finding::featureId).containsExactly("Z5");
+    }
+
+    @Test
+    void theFindingOfAZoneToComeSaysWhetherItCounts() throws IOException {
+        var layer = layer().geometry(polygon(SQUARE), "Z1", "rail", "", null, "2027-01-16");
+
+        read(layer, "permit: {on_date: 2027-01-15, to_come_count: true}\n");
+
+        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("it counts all the same");
     }
 
     @Test

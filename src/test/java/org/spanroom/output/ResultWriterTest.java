@@ -96,9 +96,9 @@ class ResultWriterTest {
                 .containsEntry("radius_assumed", "true")
                 .containsEntry("bore_shape", "round")
                 .containsEntry("bore_area_mm2", "7854.0")
-                .containsEntry("fill_before_pct", "55.00")
+                .containsEntry("fill_now_pct", "51.00")
                 .containsEntry("free_after_pct", "90.90")
-                .containsEntry("cables_gained", "8")
+                .containsEntry("positions_gained", "8")
                 .containsEntry("year", "1987")
                 .containsEntry("surface", "")
                 .containsEntry("assumed", "innerduct_sdr;cable_mass;surface;condition");

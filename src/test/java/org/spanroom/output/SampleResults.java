@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -20,6 +21,7 @@ import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.network.Vault;
@@ -29,11 +31,13 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.Verdict;
 import org.spanroom.rank.Ranking;
+import org.spanroom.testing.Rooms;
 
 /** Results of an invented run: two ranked spans, one excluded, in open ocean. */
 public final class SampleResults {
@@ -64,7 +68,22 @@ public final class SampleResults {
                         .withLengthM(12.5)
                         .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), findings, List.of(), run());
+        return new Results(network, RankedSpans.of(spans), sections(spans), findings, List.of(), run());
+    }
+
+    /** All spans are of one section. */
+    private static List<RankedSection> sections(List<RankedSpan> spans) {
+        if (spans.isEmpty()) {
+            return List.of();
+        }
+        var counts = RankedSection.Counts.NONE;
+        for (RankedSpan span : spans) {
+            counts = counts.plus(span.rank().isPresent(), false, 1, 10, 9);
+        }
+        RankedSpan best = spans.get(0);
+        var first = new RankedSection.First(
+                best.spanId(), best.rank(), 78.5, 222.0704, 2, Optional.of(best.span().lonLat()));
+        return List.of(new RankedSection(SectionKey.of(best.span()), OptionalInt.of(1), counts, first));
     }
 
     static List<RankedSpan> spans() {
@@ -151,7 +170,7 @@ public final class SampleResults {
                 0,
                 "QL-B");
         var bend = new Bend(Angle.ofDeg(90), Bend.Turn.RIGHT, STEP_M - 1, 2, 0.9144, true);
-        var room = new Room(7853.98, 0.55, 0.091, 3456.78, 3, 1, 3, 9, "sleeves");
+        var room = Rooms.recovering(3, 1, 3, 9, "sleeves");
         return new Assessment(span, new Bends(List.of(bend)), room, PullAssessment.nothing(Unrecoverable.NO_INNERDUCT));
     }
 

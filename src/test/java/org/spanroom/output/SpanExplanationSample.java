@@ -37,6 +37,7 @@ import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.pull.PullAssessor;
 import org.spanroom.pull.PullSites;
+import org.spanroom.testing.Rooms;
 
 /**
  * Spans with all that is to be shown of them. The place is open ocean.
@@ -146,7 +147,7 @@ public final class SpanExplanationSample {
     static SpanExplanation of(Span span, Bends bends, PullSettings settings) {
         var assessor = new PullAssessor(settings, new PullSites(Map.of(), vault -> true));
         var pull = assessor.assess(span, bends);
-        var room = new Room(8213, 0.51, 0.091, 3456.78, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT);
+        var room = Rooms.recovering(3, 1, 3, 9, Room.SLEEVES_PER_DUCT);
         var score = new Score(List.of(
                 SampleResults.part("room_gained", 8, 0.75, 0.6),
                 SampleResults.part("length", span.lengthM(), 0.5, 0.3),

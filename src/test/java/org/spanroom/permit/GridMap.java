@@ -11,12 +11,14 @@ import java.util.Set;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.Line;
+import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.PermitSettings;
 import org.spanroom.model.permit.Zone;
 
@@ -31,6 +33,9 @@ final class GridMap {
     static final double EAST_M = 649_000;
     static final double NORTH_M = 5_318_000;
 
+    static final VaultAccess ACCESS =
+            new VaultAccess(ShippedConfig.get().vaultKinds(), ShippedConfig.get().rates());
+
     private static final Contents NO_CONTENTS = new Contents(List.of(), List.of(), true);
 
     private GridMap() {}
@@ -43,13 +48,17 @@ final class GridMap {
     }
 
     static Span span(double lengthM, Vault from, Vault to, double... xy) {
+        return span(duct(false), lengthM, from, to, xy);
+    }
+
+    static Span span(Duct duct, double lengthM, Vault from, Vault to, double... xy) {
         double[] ground = xy.clone();
         for (int i = 0; i < xy.length; i++) {
             ground[i] -= xy[i % 2];
         }
         return new Span(
                 "S",
-                duct(),
+                duct,
                 List.of("R"),
                 from,
                 to,
@@ -63,8 +72,12 @@ final class GridMap {
     }
 
     static Vault vault(String id, double x, double y) {
+        return vault(id, x, y, "", VaultSite.UNKNOWN);
+    }
+
+    static Vault vault(String id, double x, double y, String kind, VaultSite site) {
         Line place = lonLat(x, y, x, y);
-        return new Vault(0, id, place.x(0), place.y(0), List.of(), OptionalDouble.empty(), "");
+        return new Vault(0, id, place.x(0), place.y(0), List.of(), OptionalDouble.empty(), kind, site);
     }
 
     /** Returns a zone of one polygon: the outer ring, then holes, each closed by itself. */
@@ -73,6 +86,11 @@ final class GridMap {
     }
 
     static Zone zone(String id, String kind, String until, double[]... rings) {
+        return zone(id, kind, "", until, rings);
+    }
+
+    /** Returns a zone with a first and a last day; an empty text is no day. */
+    static Zone zone(String id, String kind, String from, String until, double[]... rings) {
         List<Line> lines = new ArrayList<>();
         for (double[] ring : rings) {
             double[] closed = Arrays.copyOf(ring, ring.length + 2);
@@ -81,8 +99,21 @@ final class GridMap {
             lines.add(lonLat(closed));
         }
         var outline = new Zone.Outline(lines.get(0), lines.subList(1, lines.size()));
-        Optional<LocalDate> last = until.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(until));
-        return new Zone(0, id, kind, "", last, List.of(outline));
+        return new Zone(0, id, kind, "", day(from), day(until), List.of(outline));
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+    }
+
+    /** Returns how long a short distance of the plane that spans are laid into is on the grid: their scales differ by some 0.02 %. */
+    static double gridM(double planeM) {
+        Line line = lonLat(0, 0, 100, 0);
+        Plane plane = Plane.about(line.x(0));
+        double[] xy = new double[4];
+        plane.project(line.x(0), line.y(0), xy, 0);
+        plane.project(line.x(1), line.y(1), xy, 2);
+        return planeM * 100 / Math.hypot(xy[2] - xy[0], xy[3] - xy[1]);
     }
 
     /** Returns the ring of a box. */
@@ -91,12 +122,21 @@ final class GridMap {
     }
 
     static PermitAssessor assessor(double sliverM, Zone... zones) {
-        return new PermitAssessor(List.of(zones), settings("2027-01-15", false, sliverM));
+        return assessor(List.of(zones), settings("2027-01-15", false, sliverM));
+    }
+
+    static PermitAssessor assessor(List<Zone> zones, PermitSettings settings) {
+        return new PermitAssessor(zones, settings, ACCESS);
     }
 
     static PermitSettings settings(String onDate, boolean expiredCount, double sliverM) {
+        return settings(onDate, expiredCount, sliverM, 0);
+    }
+
+    static PermitSettings settings(String onDate, boolean expiredCount, double sliverM, double toleranceM) {
         PermitSettings shipped = ShippedConfig.get().permit();
-        return new PermitSettings(onDate, expiredCount, sliverM, shipped.everywhere(), shipped.kinds());
+        return new PermitSettings(
+                onDate, expiredCount, false, sliverM, toleranceM, shipped.everywhere(), shipped.kinds());
     }
 
     private static Line lonLat(double... xy) {
@@ -109,7 +149,7 @@ final class GridMap {
         return Line.wrap(degrees, false);
     }
 
-    private static Duct duct() {
+    static Duct duct(boolean flooded) {
         return new Duct(
                 "D",
                 "",
@@ -119,7 +159,7 @@ final class GridMap {
                 "",
                 false,
                 NO_CONTENTS,
-                false,
+                flooded,
                 Condition.UNKNOWN,
                 "",
                 "",

@@ -195,14 +195,14 @@ class PermitAssessorTest {
     void aZoneCountsOnItsLastDayAndNotOnTheNext() {
         List<Zone> ban = List.of(zone("C", "cut_ban", "2027-01-15", box(10, -10, 50, 10)));
 
-        assertThat(banned(new PermitAssessor(ban, settings("2027-01-15", false, 0.5)).assess(straight))
+        assertThat(banned(GridMap.assessor(ban, settings("2027-01-15", false, 0.5)).assess(straight))
                         .lengthM())
                 .isCloseTo(40, TENTH_MM);
-        assertThat(new PermitAssessor(ban, settings("2027-01-16", false, 0.5))
+        assertThat(GridMap.assessor(ban, settings("2027-01-16", false, 0.5))
                         .assess(straight)
                         .touches())
                 .isEmpty();
-        assertThat(banned(new PermitAssessor(ban, settings("2027-01-16", true, 0.5)).assess(straight))
+        assertThat(banned(GridMap.assessor(ban, settings("2027-01-16", true, 0.5)).assess(straight))
                         .lengthM())
                 .isCloseTo(40, TENTH_MM);
     }

@@ -40,7 +40,7 @@ final class PermitTiming {
         for (int round = 0; round < 3; round++) {
             long start = System.nanoTime();
             double startCpuS = cpuS();
-            var assessor = new PermitAssessor(zones, GridMap.settings("", false, 0.5));
+            var assessor = GridMap.assessor(zones, GridMap.settings("", false, 0.5, 0.5));
             List<Permits> permits = pool.submit(
                             () -> spans.parallelStream().map(assessor::assess).toList())
                     .get();

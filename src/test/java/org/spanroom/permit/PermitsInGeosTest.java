@@ -13,8 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.TreeMap;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.FieldMap;
 import org.spanroom.config.FieldSource;
 import org.spanroom.config.InputConfig;
@@ -31,8 +32,10 @@ import org.spanroom.model.permit.ZoneTouch;
 import org.spanroom.testing.ExternalTool;
 
 /**
- * Metres inside zones against GEOS, through Debian's python3-shapely: random spans and zones on a projected grid, with holes,
- * overlaps, slivers, polygons that cross themselves, holes that reach outside and multipolygons that overlap themselves.
+ * Meters inside zones against GEOS, through Debian's python3-shapely: random spans and zones on a projected grid, with holes,
+ * overlaps, slivers, polygons that cross themselves, holes that reach outside and multipolygons that overlap themselves. Zones with a
+ * tolerance are held against round buffers of it, of 512 segments a quarter circle: their chords lie within 5 micrometers of a circle
+ * of 4 m. Stretches of the intersection are merged and sifted once more in the script.
  *
  * <p>The zones go the whole way of the program: from a file in their own reference system, repaired, into degrees.
  */
@@ -44,7 +47,7 @@ class PermitsInGeosTest {
     /** Measures each span in each zone, and in all zones of a kind; repairs shells and takes repaired holes out of them. */
     private static final String SCRIPT = """
             import json, sys
-            from shapely.geometry import LineString, Polygon
+            from shapely.geometry import LineString, Point, Polygon
             from shapely.ops import unary_union
             from shapely.validation import make_valid
 
@@ -52,14 +55,32 @@ class PermitsInGeosTest {
                 shell = make_valid(Polygon(rings[0]))
                 return shell.difference(unary_union([make_valid(Polygon(r)) for r in rings[1:]]))
 
+            def pieces(span, area):
+                common = span.intersection(area)
+                lines = getattr(common, 'geoms', [common])
+                ends = [sorted(span.project(Point(p)) for p in (l.coords[0], l.coords[-1])) for l in lines if l.length > 0]
+                return sorted(ends)
+
+            def counted(span, area, sliver):
+                merged = []
+                for start, end in pieces(span, area):
+                    if merged and start - merged[-1][1] < max(sliver, 1e-6):
+                        merged[-1][1] = max(end, merged[-1][1])
+                    else:
+                        merged.append([start, end])
+                return sum(end - start for start, end in merged if end - start >= sliver)
+
+            tolerance, sliver = float(sys.argv[2]), float(sys.argv[3])
             for number, case in enumerate(json.load(open(sys.argv[1]))):
                 span = LineString(case['span'])
                 by_kind = {}
                 for zone in case['zones']:
                     area = unary_union([polygon(rings) for rings in zone['polygons']])
+                    if tolerance > 0:
+                        area = area.buffer(tolerance, 512)
                     by_kind.setdefault(zone['kind'], []).append(area)
-                    print(number, zone['id'], repr(span.intersection(area).length))
-                for kind, areas in sorted(by_kind.items()):
+                    print(number, zone['id'], repr(counted(span, area, sliver)))
+                for kind, areas in sorted(by_kind.items()) if sliver == 0 else []:
                     print(number, kind, repr(span.intersection(unary_union(areas)).length))
             """;
 
@@ -69,8 +90,9 @@ class PermitsInGeosTest {
     /** A zone as it is drawn: rings by polygon, not closed. */
     private record Drawn(String id, String kind, List<List<double[]>> polygons) {}
 
-    @Test
-    void metresAgreeWithGeosToAMillimetre() throws IOException {
+    @ParameterizedTest(name = "tolerance {0} m, sliver {1} m")
+    @CsvSource({"0, 0", "0.5, 0", "0.5, 0.5", "4, 0", "4, 3"})
+    void metersAgreeWithGeosToAMillimeter(double toleranceM, double sliverM) throws IOException {
         ExternalTool python = ExternalTool.pythonWith("shapely");
         var expected = new TreeMap<String, Double>();
         var spans = new ArrayList<Span>();
@@ -87,7 +109,7 @@ class PermitsInGeosTest {
         Files.writeString(cases, "[" + String.join(",\n", text) + "]");
         Path script = folder.resolve("measure.py");
         Files.writeString(script, SCRIPT);
-        python.run(script, cases).lines().forEach(line -> {
+        python.run(script, cases, GridMap.gridM(toleranceM), sliverM).lines().forEach(line -> {
             String[] words = line.split(" ", -1);
             expected.put(words[0] + " " + words[1], Double.parseDouble(words[2]));
         });
@@ -100,7 +122,8 @@ class PermitsInGeosTest {
             String mark = number + "-";
             List<Zone> ofCase =
                     zones.stream().filter(zone -> zone.id().startsWith(mark)).toList();
-            Permits permits = new PermitAssessor(ofCase, GridMap.settings("", false, 0)).assess(spans.get(number));
+            Permits permits = GridMap.assessor(ofCase, GridMap.settings("", false, sliverM, toleranceM))
+                    .assess(spans.get(number));
             for (Zone zone : ofCase) {
                 double foundM = permits.touches().stream()
                         .filter(touch -> touch.zone().id().equals(zone.id()))
@@ -114,7 +137,7 @@ class PermitsInGeosTest {
                 }
             }
         }
-        assertThat(compared).as("comparisons of more than nothing").isGreaterThan(150);
+        assertThat(compared).as("comparisons of more than nothing").isGreaterThan(120);
         assertThat(log.countByCode()).containsKey(FindingCode.ZONE_OUTLINE_INVALID);
     }
 

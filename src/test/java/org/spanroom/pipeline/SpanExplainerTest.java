@@ -111,7 +111,7 @@ class SpanExplainerTest {
             var run = new RankRun(config, Progress.SILENT);
             inputs = change.apply(run.read());
             network = run.cut(inputs);
-            ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit()));
+            ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)));
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
         }
 

@@ -34,7 +34,7 @@ class SpanFiguresTest {
     static void rankDemo() {
         var run = new RankRun(CONFIG, Progress.SILENT);
         InputData inputs = run.read();
-        permits = new PermitAssessor(inputs.zones(), CONFIG.permit());
+        permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
         network = run.cut(inputs);
         ranked = run.rank(network, permits);
         for (int place = 0; place < ranked.size(); place++) {
@@ -61,12 +61,14 @@ class SpanFiguresTest {
                     .isEqualTo(effort.map(Effort::recoveryMoney).orElse(0.0));
             assertThat(figures.siteHours(number))
                     .isEqualTo(effort.map(e -> e.time().siteHours()).orElse(0.0));
-            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsBefore());
+            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsNow().orElse(0));
             assertThat(figures.positionsAfter(number))
-                    .isEqualTo(room.proposal().map(PullChoice::positionsAfter).orElse(room.positionsBefore()));
+                    .isEqualTo(room.positionsAfter().orElse(0));
             assertThat(figures.recoveryLeadDays(number))
                     .isEqualTo(span.assessment().permits().recoveryLeadDays());
             assertThat(figures.exclusion(number)).isEqualTo(span.verdict().findFirst());
+            assertThat(figures.cautions(number))
+                    .isEqualTo(span.verdict().cautionKeys().size());
             assertThat(figures.exclusion(number).isEmpty())
                     .isEqualTo(span.rank().isPresent());
         }
@@ -123,6 +125,7 @@ class SpanFiguresTest {
                 shipped.moreCableRatio(),
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
-                shipped.blockedUnknownRatio());
+                shipped.blockedUnknownRatio(),
+                shipped.leastChangeRatio());
     }
 }

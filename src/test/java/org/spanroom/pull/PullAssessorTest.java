@@ -172,9 +172,10 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear only for a cable so weak
-        // that its hold decides.
-        SpanEnd better = kind == LimitKind.CABLE_HOLD ? SpanEnd.A : SpanEnd.B;
+        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose tension grows
+        // towards the anchor.
+        boolean isCableTension = kind == LimitKind.CABLE_HOLD || kind == LimitKind.CABLE_SIDEWALL;
+        SpanEnd better = isCableTension ? SpanEnd.A : SpanEnd.B;
         assertThat(assessment.outcome().findBetterEnd()).contains(better);
         assertThat(failing).isEqualTo(assessment.pulls().get(0).from(better).tightest());
         assertThat(failing.utilisationPercent()).isGreaterThan(100);

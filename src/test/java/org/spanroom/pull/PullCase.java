@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
@@ -22,6 +23,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.NeighbourSettings;
 import org.spanroom.model.pull.PullSettings;
@@ -173,6 +175,8 @@ final class PullCase {
     }
 
     private static Vault vault(String id) {
-        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "");
+        var site = new VaultSite(
+                OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN, OptionalDouble.of(10));
+        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", site);
     }
 }

@@ -3,7 +3,6 @@ package org.spanroom.rank;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -34,13 +33,14 @@ import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.testing.Rooms;
 
 class CautionsTest {
-    private static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
-
     static Stream<Arguments> cases() {
         return Stream.of(
-                with(CautionKind.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
+                with(CautionKind.CONSENT_UNRECORDED, one -> one.consent = Answer.UNKNOWN),
+                with(CautionKind.LOOSE_CABLE_UNRECORDED, one -> one.looseCable = Answer.UNKNOWN),
                 with(CautionKind.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
                 with(CautionKind.JOINT_OWNERS, one -> one.jointOwners = "harbour"),
                 with(CautionKind.WATER, one -> one.flooded = true),
@@ -87,29 +87,66 @@ class CautionsTest {
         assertThat(cautions(one).contains(CautionKind.BAD_FRICTION.caution())).isEqualTo(told);
     }
 
-    @ParameterizedTest(name = "on {0}: {1}")
-    @CsvSource({"2027-03-30, true", "2027-03-31, true", "2027-04-01, false"})
-    void anEmbargoIsToldUpToItsLastDay(LocalDate onDate, boolean told) {
+    /** No record is no consent: it is asked for, unless the gate already keeps the span out for it. */
+    @ParameterizedTest(name = "consent {0}, unknown excludes {1}: {2}")
+    @CsvSource({
+        "YES, false, false",
+        "YES, true, false",
+        "UNKNOWN, false, true",
+        "UNKNOWN, true, false",
+        "NO, false, false",
+        "NO, true, false"
+    })
+    void aConsentThatIsNotRecordedIsACaution(Answer consent, boolean unknownExcludes, boolean told) {
+        ScoringSettings shipped = ShippedConfig.get().scoring();
+        var settings = new ScoringSettings(
+                shipped.criteria(),
+                shipped.gates(),
+                unknownExcludes,
+                shipped.hardVaultKinds(),
+                shipped.hardVaultSurfaces(),
+                shipped.knowledge());
         var one = HandMade.sound();
-        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
-        var ranking =
-                new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room(), onDate);
+        one.consent = consent;
+        var ranking = new Ranking(settings, ShippedConfig.get().room());
 
-        assertThat(ranking.rank(List.of(one.assessed())).get(0).verdict().cautionKeys())
-                .isEqualTo(told ? List.of("embargo") : List.of());
+        assertThat(ranking.rank(List.of(one.assessed())).get(0).verdict().cautions())
+                .isEqualTo(told ? List.of(CautionKind.CONSENT_UNRECORDED.caution()) : List.of());
+    }
+
+    /** The rule on loose cables has to be known wherever an innerduct may come out and leave a cable loose. */
+    @ParameterizedTest(name = "loose cable allowed {0}, innerduct {1}: {2}")
+    @CsvSource({
+        "YES, true, false",
+        "UNKNOWN, true, true",
+        "NO, true, false",
+        "YES, false, false",
+        "UNKNOWN, false, false",
+        "NO, false, false"
+    })
+    void aRuleOnLooseCablesThatIsNotRecordedIsACaution(Answer allowed, boolean holdsInnerduct, boolean told) {
+        var one = holdsInnerduct ? HandMade.sound() : HandMade.sound().empty();
+        one.looseCable = allowed;
+
+        assertThat(cautions(one).contains(CautionKind.LOOSE_CABLE_UNRECORDED.caution()))
+                .isEqualTo(told);
+    }
+
+    @Test
+    void cautionsOfMissingRecordsSayWhatToGet() {
+        assertThat(CautionKind.CONSENT_UNRECORDED.caution().explanation()).contains("get the consent in writing");
+        assertThat(CautionKind.LOOSE_CABLE_UNRECORDED.caution().explanation()).contains("get the owner's rule");
     }
 
     @Test
     void aCautionNamesWhatIsRecorded() {
         var one = HandMade.sound();
-        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
         one.circuits = OptionalInt.of(12);
         one.jointOwners = "harbour";
 
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
                 .containsExactly(
-                        "an embargo forbids work that disturbs the cables up to 2027-03-31",
                         "the cables carry recorded circuits: 12",
                         "others own the duct too and must be asked: harbour");
     }
@@ -125,24 +162,18 @@ class CautionsTest {
     @ParameterizedTest(name = "jam ratio {0}: {1}")
     @CsvSource({"2.7, false", "3, true", "3.3, false"})
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
-        var choice = new PullChoice(
-                3, 0, 0, true, 0, 0, 3, 9, 9, "", Optional.empty(), 0.1, 3000, OptionalDouble.of(jamRatio), PACKED);
+        Room room = Rooms.of(Optional.empty(), OptionalDouble.of(jamRatio), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(Optional.empty(), Optional.of(choice))))
+        assertThat(cautions(in(room)))
                 .isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
     }
 
     @Test
     void recordsThatContradictThemselvesAreReported() {
-        var section = new CrossSection(
-                PACKED,
-                PACKED,
-                Optional.empty(),
-                Optional.of("wider than its duct"),
-                OptionalDouble.empty(),
-                List.of());
+        Room room =
+                Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(Optional.of(section), Optional.empty())))
+        assertThat(cautions(in(room)))
                 .containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
     }
 
@@ -154,9 +185,8 @@ class CautionsTest {
         return new Assessment(sound.span(), sound.bends(), sound.room(), warned, sound.permits());
     }
 
-    private static Assessment in(Optional<CrossSection> section, Optional<PullChoice> proposal) {
+    private static Assessment in(Room room) {
         Assessment sound = HandMade.sound().assessed();
-        var room = new Room(7854, 0.5, 0.1, 3000, 1, 0, 3, 9, "", section, proposal);
         return new Assessment(sound.span(), sound.bends(), room, sound.pull(), sound.permits());
     }
 

@@ -4,9 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.spanroom.model.Answer;
+import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 
@@ -53,6 +58,43 @@ class EmptyDuctsTest {
         }
         assertThat(of(empty("a", "", Condition.SOUND).in("B", "V2", "V1")).findProved(full("")))
                 .contains("a");
+    }
+
+    /** Spare is what is recorded as empty and sound, and may serve; each other record takes that away. */
+    @Test
+    void aDuctIsSpareOnlyWhereNothingIsRecordedAgainstIt() {
+        assertThat(isSpare(one -> {})).isTrue();
+        assertThat(isSpare(one -> one.consent = Answer.YES)).isTrue();
+        assertThat(isSpare(one -> one.consent = Answer.NO)).isFalse();
+        assertThat(isSpare(one -> one.directBuried = true)).isFalse();
+        assertThat(isSpare(one -> one.contents = Contents.UNKNOWN)).isFalse();
+        assertThat(isSpare(one -> one.contents = HandMade.holding(Service.DEAD)))
+                .isFalse();
+        assertThat(isSpare(one -> one.contents =
+                        new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.LIVE)), true)))
+                .isFalse();
+        for (Condition condition : Condition.values()) {
+            assertThat(isSpare(one -> one.condition = condition)).isEqualTo(condition == Condition.SOUND);
+        }
+    }
+
+    private static boolean isSpare(Consumer<HandMade> change) {
+        HandMade one = empty("a", "", Condition.SOUND);
+        change.accept(one);
+        return one.assessed().span().duct().isSpare();
+    }
+
+    /** A duct without a recorded bank is a bank of its own, and pieces of one duct are not beside each other. */
+    @Test
+    void withoutABankNoDuctLiesBeside() {
+        for (String bank : List.of("", " ")) {
+            HandMade empty = empty("d", "", Condition.SOUND).in(bank, "V1", "V2");
+            Span span = HandMade.named("full").in(bank, "V1", "V2").assessed().span();
+
+            assertThat(span.duct().id()).isEqualTo("d");
+            assertThat(of(empty).findProved(span)).isEmpty();
+            assertThat(of(empty).findUnproved(span)).isEmpty();
+        }
     }
 
     private static Stream<EmptyDucts> inEitherOrder(HandMade one, HandMade other) {

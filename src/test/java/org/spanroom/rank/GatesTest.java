@@ -9,6 +9,8 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -35,9 +37,14 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.testing.Changed;
+import org.spanroom.testing.Rooms;
 
 class GatesTest {
     private static final ScoringSettings SHIPPED = ShippedConfig.get().scoring();
+
+    private static final RoomSettings ENOUGH_FROM_SIX =
+            Changed.of(ShippedConfig.get().room(), "enoughPositions", 6);
 
     static Stream<Arguments> cases() {
         return Stream.of(
@@ -57,7 +64,9 @@ class GatesTest {
                 with(Gate.ALL_CABLES_DEAD, one -> one.contents = HandMade.holding(Service.DEAD)),
                 with(Gate.OWNER_CONSENT_MISSING, one -> one.consent = Answer.NO),
                 with(Gate.LOOSE_CABLE_FORBIDDEN, one -> one.looseCable = Answer.NO),
+                with(Gate.EMBARGO, one -> one.embargo = Optional.of(LocalDate.of(2027, 3, 31))),
                 with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
+                with(Gate.ROOM_WITHOUT_RECOVERY, one -> one.positionsNow = 6),
                 with(Gate.PULL_FAILS, one -> {
                     one.percentAtA = 230;
                     one.percentAtB = 210;
@@ -168,25 +177,53 @@ class GatesTest {
                 .isEqualTo(excluded);
     }
 
+    /** Up to and on its last day; without a day of the run no embargo counts as past. */
+    @ParameterizedTest(name = "on {0}, gate shut {1}: excluded {2}, caution {3}")
+    @CsvSource({
+        "2027-03-30, true, true, false",
+        "2027-03-31, true, true, false",
+        "2027-04-01, true, false, false",
+        ", true, true, false",
+        "2027-03-30, false, false, true",
+        "2027-03-31, false, false, true",
+        "2027-04-01, false, false, false",
+        ", false, false, true"
+    })
+    void anEmbargoExcludesUpToItsLastDay(LocalDate onDate, boolean shut, boolean excluded, boolean caution) {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        ScoringSettings settings = SHIPPED.withGates(Map.of("embargo", shut));
+        RoomSettings room = ShippedConfig.get().room();
+        var ranking = onDate == null ? new Ranking(settings, room) : new Ranking(settings, room, onDate);
+
+        RankedSpan row = ranking.rank(List.of(one.assessed())).get(0);
+
+        assertThat(row.verdict().exclusions()).isEqualTo(excluded ? List.of(Gate.EMBARGO.exclusion()) : List.of());
+        assertThat(row.verdict().cautionKeys()).isEqualTo(caution ? List.of("embargo") : List.of());
+        assertThat(row.rank().isPresent()).isNotEqualTo(excluded);
+    }
+
+    @Test
+    void theEvidenceOfAnEmbargoNamesItsDay() {
+        var one = HandMade.sound();
+        one.embargo = Optional.of(LocalDate.of(2027, 3, 31));
+        RoomSettings room = ShippedConfig.get().room();
+        Assessment assessed = one.assessed();
+        SpanList spans = SpanList.of(List.of(assessed.span()));
+
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31");
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
+                .extracting(GateAnswer::evidence)
+                .contains("embargo up to 2027-03-31, which is over");
+    }
+
     @Test
     void theRuleAgainstLooseCablesIsMetWhereTheOldCablesGetCells() {
         var one = HandMade.sound();
         one.looseCable = Answer.NO;
-        var d = ShippedConfig.get().room();
-        var cells = new RoomSettings(
-                d.designCableOutsideDiameterMm(),
-                d.innerductToCableRatio(),
-                d.cellsPerSleeve(),
-                d.sleeveFabricMm(),
-                d.sleevesByDuct(),
-                d.fillLimitOneRatio(),
-                d.fillLimitTwoRatio(),
-                d.fillLimitMoreRatio(),
-                d.boreAllowanceMm(),
-                d.ovalAllowanceRatio(),
-                true,
-                d.oldCablesMayMove(),
-                d.deadCablesComeOut());
+        RoomSettings cells = Changed.of(ShippedConfig.get().room(), "oldCablesNeedCells", true);
 
         assertThat(new Ranking(SHIPPED, cells)
                         .rank(List.of(one.assessed()))
@@ -319,7 +356,27 @@ class GatesTest {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(
                 one.id,
-                new Ranking(settings, ShippedConfig.get().room()).rank(List.of(one.assessed(), empty.assessed())));
+                new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
+    }
+
+    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
+    @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
+    @CsvSource({"6, 6, true, false", "3, 6, false, true", "0, 6, false, false", "6, 0, false, true", "0, 0, false, false"})
+    void roomThatNeedsNoRecoveryExcludesOrIsACaution(int besideNow, int enough, boolean excluded, boolean caution) {
+        Assessment sound = HandMade.sound().assessed();
+        var one = new Assessment(
+                sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
+        RoomSettings rules = Changed.of(ShippedConfig.get().room(), "enoughPositions", enough);
+
+        Verdict verdict = new Ranking(SHIPPED, rules).rank(List.of(one)).get(0).verdict();
+
+        assertThat(verdict.exclusions().contains(Gate.ROOM_WITHOUT_RECOVERY.exclusion()))
+                .isEqualTo(excluded);
+        assertThat(verdict.cautionKeys().contains(CautionKind.POSITIONS_BESIDE_NOW.key()))
+                .isEqualTo(caution);
+        if (caution) {
+            assertThat(verdict.cautions().get(0).explanation()).endsWith(": " + besideNow);
+        }
     }
 
     private static Verdict verdictOf(String id, Assessment... all) {

@@ -40,6 +40,7 @@ import org.spanroom.model.pull.PullForces;
 import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.pull.PullReason;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.testing.Rooms;
 
 /**
  * A hand-made assessment: a sound duct of 100 m with one innerduct round a live cable, nine places gained, better pulled out at
@@ -53,6 +54,7 @@ final class HandMade {
     String from = "V1";
     String to = "V2";
     String fromKind = "";
+    String toKind = "";
     String positionQuality = "";
     OptionalInt year = OptionalInt.empty();
     VaultSite fromSite = VaultSite.UNKNOWN;
@@ -61,15 +63,15 @@ final class HandMade {
     boolean directBuried;
     boolean flooded;
     Condition condition = Condition.SOUND;
-    Answer consent = Answer.UNKNOWN;
-    Answer looseCable = Answer.UNKNOWN;
+    Answer consent = Answer.YES;
+    Answer looseCable = Answer.YES;
     Answer splice = Answer.UNKNOWN;
     Answer fixed = Answer.UNKNOWN;
     OptionalInt circuits = OptionalInt.empty();
     String jointOwners = "";
     Optional<LocalDate> embargo = Optional.empty();
     Set<Term> assumed = EnumSet.noneOf(Term.class);
-    int positionsBefore;
+    int positionsNow;
     int newCables = 9;
     double lengthM = 100;
     double turnDeg;
@@ -125,7 +127,7 @@ final class HandMade {
                 duct(),
                 List.of("r"),
                 vault(from, fromKind, fromSite),
-                vault(to, "", toSite),
+                vault(to, toKind, toSite),
                 line,
                 line,
                 lengthM,
@@ -136,7 +138,9 @@ final class HandMade {
         var bends = turnDeg == 0
                 ? Bends.NONE
                 : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
-        var room = new Room(7854, 0.5, 0.1, 3000, 1, positionsBefore, 3, newCables, "");
+        var room = contents.known()
+                ? Rooms.recovering(1, positionsNow, 3, newCables, "")
+                : Room.unknown(7854);
         return new Assessment(span, bends, room, pull(), permits);
     }
 

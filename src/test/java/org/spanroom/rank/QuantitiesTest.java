@@ -26,7 +26,7 @@ class QuantitiesTest {
     @Test
     void roomShortagePullBendsAndLengthAreThoseOfTheStages() {
         var one = HandMade.sound();
-        one.positionsBefore = 2;
+        one.positionsNow = 2;
         one.turnDeg = 45;
 
         assertThat(of(Criterion.ROOM_GAINED, one)).isEqualTo(7);

@@ -226,7 +226,7 @@ class RankingTest {
     private static Assessment random(Random random, int number) {
         var one = HandMade.named("s" + number);
         one.newCables = random.nextInt(10);
-        one.positionsBefore = random.nextInt(3);
+        one.positionsNow = random.nextInt(3);
         one.lengthM = 1 + random.nextInt(3) * 50;
         one.turnDeg = random.nextInt(4) * 45;
         one.percentAtA = random.nextInt(3) * 60;
@@ -236,7 +236,7 @@ class RankingTest {
         one.toSite = HandMade.hold(random.nextBoolean() ? Answer.NO : Answer.YES);
         one.consent = random.nextInt(8) == 0 ? Answer.NO : Answer.UNKNOWN;
         one.positionQuality = "QL-" + (char) ('A' + random.nextInt(5));
-        one.in("B" + random.nextInt(20), "V" + random.nextInt(2), "V" + random.nextInt(2));
+        one.in("B" + random.nextInt(20), "V" + random.nextInt(2), "W" + random.nextInt(2));
         return (random.nextInt(8) == 0 ? one.empty() : one).assessed();
     }
 

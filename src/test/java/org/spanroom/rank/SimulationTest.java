@@ -206,7 +206,7 @@ class SimulationTest {
     }
 
     private static UncertaintySettings settings(int samples, int seed) {
-        return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06);
+        return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06, 0.013);
     }
 
     /** A situation whose first quantity is given; the second is the utilisation, the third the saving. */

@@ -21,19 +21,21 @@ import org.spanroom.model.Unit;
 final class ContentsRow extends TermValues {
     private static final int MOST_LINE_BREAKS = 50;
 
-    private static final Map<Term, String> COLUMNS = Map.of(
-            Term.INNERDUCT_OUTSIDE_DIAMETER, "outside_diameter",
-            Term.INNERDUCT_SDR, "sdr",
-            Term.INNERDUCT_WALL, "wall",
-            Term.INNERDUCT_SIZE, "catalog",
-            Term.CABLE_OUTSIDE_DIAMETER, "outside_diameter",
-            Term.CABLE_MASS, "mass",
-            Term.CABLE_TYPE, "catalog",
-            Term.IN_SERVICE, "in_service",
-            Term.CABLE_MAY_MOVE, "may_move");
+    private static final Map<Term, String> COLUMNS = Map.ofEntries(
+            Map.entry(Term.INNERDUCT_OUTSIDE_DIAMETER, "outside_diameter"),
+            Map.entry(Term.INNERDUCT_SDR, "sdr"),
+            Map.entry(Term.INNERDUCT_WALL, "wall"),
+            Map.entry(Term.INNERDUCT_SIZE, "catalog"),
+            Map.entry(Term.CABLE_OUTSIDE_DIAMETER, "outside_diameter"),
+            Map.entry(Term.CABLE_MASS, "mass"),
+            Map.entry(Term.CABLE_TYPE, "catalog"),
+            Map.entry(Term.IN_SERVICE, "in_service"),
+            Map.entry(Term.CABLE_MAY_MOVE, "may_move"),
+            Map.entry(Term.SLEEVE_CELLS, "cells"),
+            Map.entry(Term.CELLS_RESERVED, "reserved"));
 
     /** Cells of these may be left empty without a finding. */
-    private static final Set<String> OPTIONAL = Set.of("wall", "catalog", "in_service", "may_move");
+    private static final Set<String> OPTIONAL = Set.of("wall", "catalog", "in_service", "may_move", "reserved");
 
     private final CappedLog log;
     private final Map<String, Integer> columns;

@@ -1,5 +1,6 @@
 package org.spanroom.input.fields;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -12,6 +13,7 @@ import org.spanroom.input.layer.CappedLog;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.RejectedValue;
 
 /** The contents of ducts that a table lists item by item. */
 public final class ContentsTable {
@@ -21,8 +23,12 @@ public final class ContentsTable {
     private final Map<String, Listed> byDuct;
     private final Set<String> found = new TreeSet<>();
 
-    /** The contents of one duct, with the terms that had to be assumed for them and what was taken from the catalogue. */
-    public record Listed(Contents contents, Set<Term> assumed, CatalogUse catalogUse) {}
+    /**
+     * The contents of one duct, with the terms that had to be assumed for them, what was taken from the catalogue, and what was
+     * recorded and could not be used.
+     */
+    public record Listed(
+            Contents contents, Set<Term> assumed, CatalogUse catalogUse, List<RejectedValue> rejected) {}
 
     ContentsTable(String source, Map<String, Listed> byDuct) {
         this.source = source;

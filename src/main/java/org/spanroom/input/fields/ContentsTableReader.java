@@ -23,11 +23,11 @@ import org.spanroom.input.layer.RecordLimit;
 import org.spanroom.input.layer.Rejections;
 
 /**
- * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct or cable in a duct.
+ * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct, sleeve or cable in a duct.
  *
- * <p>Columns, in any order and case: duct, item, kind (innerduct or cable), inside (the item that this one lies in; empty for the duct
+ * <p>Columns, in any order and case: duct, item, kind (innerduct, sleeve or cable), inside (the item that this one lies in; empty for the duct
  * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalogue that gives what the row leaves out), may_move
- * (no: the cable may not be laid into a sleeve); others are named in a finding and left. Separators may be commas,
+ * (no: the cable may not be laid into a sleeve), cells (of a sleeve) and reserved (how many of them are promised and hold no cable); others are named in a finding and left. Separators may be commas,
  * semicolons, tabs or vertical bars.
  */
 public final class ContentsTableReader {
@@ -42,7 +42,9 @@ public final class ContentsTableReader {
             "mass",
             "in_service",
             "catalog",
-            "may_move");
+            "may_move",
+            "cells",
+            "reserved");
     /** Of characters, far beyond any; what follows a quote that is not closed is one row. */
     private static final long LONGEST_ROW = 200_000_000;
 
@@ -165,11 +167,13 @@ public final class ContentsTableReader {
             return row.unusable("it names no duct");
         }
         String kind = row.cell("kind").toLowerCase(Locale.ROOT);
-        DuctItems listed = items.computeIfAbsent(row.duct(), duct -> new DuctItems(reader));
+        DuctItems listed = items.computeIfAbsent(
+                row.duct(), duct -> new DuctItems(reader, config.room().cellsPerSleeve()));
         return switch (kind) {
             case "innerduct" -> listed.addInnerduct(row);
+            case "sleeve" -> listed.addSleeve(row);
             case "cable" -> listed.addCable(row);
-            default -> row.unusable("its kind is '" + row.cell("kind") + "', not innerduct or cable");
+            default -> listed.reject(row, "its kind is '" + row.cell("kind") + "', not innerduct, sleeve or cable");
         };
     }
 }

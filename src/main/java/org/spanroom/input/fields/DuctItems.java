@@ -12,18 +12,28 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.Sleeve;
 
 /** The items of one duct while its rows are read, which may come in any order. */
 final class DuctItems {
     private final ItemReader reader;
+    private final int usualCells;
     private final Map<String, ItemReader.Pipe> pipes = new LinkedHashMap<>();
+    private final Map<String, Laid> fabrics = new LinkedHashMap<>();
     private final List<Inserted> cables = new ArrayList<>();
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
+    private final List<RejectedValue> rejected = new ArrayList<>();
     private CatalogUse catalogUse = CatalogUse.NONE;
 
-    DuctItems(ItemReader reader) {
+    /** @param usualCells how many cells a sleeve has of which that is not recorded */
+    DuctItems(ItemReader reader, int usualCells) {
         this.reader = reader;
+        this.usualCells = usualCells;
     }
+
+    /** A sleeve with the place of its row. */
+    private record Laid(ItemReader.Fabric fabric, ContentsRow.Place place) {}
 
     /** A cable with the name of the item that it lies in, or "" for the duct. */
     private record Inserted(Cable cable, String inside, ContentsRow.Place place) {}
@@ -38,18 +48,48 @@ final class DuctItems {
         }
         ItemReader.Pipe pipe = reader.pipe(row);
         if (!pipe.isUsable()) {
-            return row.unusable("its outside diameter or wall is neither given nor assumed");
+            return reject(row, "its outside diameter or wall is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "innerduct-" + (pipes.size() + 1) : row.cell("item");
-        if (pipes.putIfAbsent(item, pipe) != null) {
-            return row.unusable("the duct has an innerduct '" + item + "' already");
+        if (isTaken(item)) {
+            return reject(row, "the duct has an item '" + item + "' already");
         }
+        pipes.put(item, pipe);
         noteSources(row);
         return true;
     }
 
+    private boolean isTaken(String item) {
+        return pipes.containsKey(item) || fabrics.containsKey(item);
+    }
+
+    /** Takes a sleeve from its row; false and a finding if the row does not give one. */
+    boolean addSleeve(ContentsRow row) {
+        if (!row.cell("inside").isEmpty()) {
+            row.add(
+                    FindingCode.UNUSABLE_VALUE,
+                    "inside",
+                    () -> "a sleeve inside '" + row.cell("inside") + "' is taken as lying in the duct itself");
+        }
+        String item = row.cell("item").isEmpty() ? "sleeve-" + (fabrics.size() + 1) : row.cell("item");
+        if (isTaken(item)) {
+            return reject(row, "the duct has an item '" + item + "' already");
+        }
+        fabrics.put(item, new Laid(reader.fabric(row, usualCells), row.place()));
+        noteSources(row);
+        return true;
+    }
+
+    /** Notes that a row cannot be used, so that its item is unknown and not absent; false for the caller to return. */
+    boolean reject(ContentsRow row, String why) {
+        rejected.addAll(row.rejected());
+        rejected.add(new RejectedValue(RejectedValue.CONTENTS_ROW, row.cell("kind") + " '" + row.cell("item") + "'", why));
+        return row.unusable(why);
+    }
+
     private void noteSources(ContentsRow row) {
         assumed.addAll(row.assumed());
+        rejected.addAll(row.rejected());
         catalogUse = catalogUse.and(row.offers().use());
     }
 
@@ -57,7 +97,7 @@ final class DuctItems {
     boolean addCable(ContentsRow row) {
         ItemReader.CableKind cable = reader.cable(row);
         if (!cable.isUsable()) {
-            return row.unusable("its outside diameter or mass is neither given nor assumed");
+            return reject(row, "its outside diameter or mass is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
         cables.add(new Inserted(cable.named(item), row.cell("inside"), row.place()));
@@ -67,32 +107,63 @@ final class DuctItems {
 
     /** Returns what lies in the duct; unknown where no row could be used. */
     ContentsTable.Listed build() {
-        if (pipes.isEmpty() && cables.isEmpty()) {
-            return new ContentsTable.Listed(Contents.UNKNOWN, Set.of(), CatalogUse.NONE);
+        if (pipes.isEmpty() && fabrics.isEmpty() && cables.isEmpty()) {
+            return new ContentsTable.Listed(Contents.UNKNOWN, Set.of(), CatalogUse.NONE, List.copyOf(rejected));
         }
         var inside = new LinkedHashMap<String, List<Cable>>();
         pipes.keySet().forEach(item -> inside.put(item, new ArrayList<>()));
+        fabrics.keySet().forEach(item -> inside.put(item, new ArrayList<>()));
         var loose = new ArrayList<Cable>();
-        for (Inserted inserted : cables) {
-            List<Cable> home = inserted.inside().isEmpty() ? loose : inside.get(inserted.inside());
-            if (home == null) {
-                inserted.place()
-                        .add(
-                                FindingCode.UNUSABLE_VALUE,
-                                "inside",
-                                () -> "the duct has no innerduct '" + inserted.inside()
-                                        + "'; the cable is taken as loose");
-                home = loose;
-            }
-            home.add(inserted.cable());
+        cables.forEach(inserted -> home(inserted, inside, loose).add(inserted.cable()));
+        var contents = new Contents(innerducts(inside), sleeves(inside), loose, true);
+        return new ContentsTable.Listed(contents, Set.copyOf(assumed), catalogUse, List.copyOf(rejected));
+    }
+
+    /** Returns where a cable lies, with a finding where the duct has no such item. */
+    private static List<Cable> home(Inserted inserted, Map<String, List<Cable>> inside, List<Cable> loose) {
+        if (inserted.inside().isEmpty()) {
+            return loose;
         }
-        List<Innerduct> innerducts = pipes.entrySet().stream()
+        List<Cable> home = inside.get(inserted.inside());
+        if (home != null) {
+            return home;
+        }
+        inserted.place()
+                .add(
+                        FindingCode.UNUSABLE_VALUE,
+                        "inside",
+                        () -> "the duct has no innerduct or sleeve '" + inserted.inside()
+                                + "'; the cable is taken as loose");
+        return loose;
+    }
+
+    private List<Innerduct> innerducts(Map<String, List<Cable>> inside) {
+        return pipes.entrySet().stream()
                 .map(entry -> new Innerduct(
                         entry.getKey(),
                         entry.getValue().outsideMm(),
                         entry.getValue().wallMm(),
                         inside.getOrDefault(entry.getKey(), List.of())))
                 .toList();
-        return new ContentsTable.Listed(new Contents(innerducts, loose, true), Set.copyOf(assumed), catalogUse);
+    }
+
+    private List<Sleeve> sleeves(Map<String, List<Cable>> inside) {
+        return fabrics.entrySet().stream()
+                .map(entry -> sleeve(entry.getKey(), entry.getValue(), inside.getOrDefault(entry.getKey(), List.of())))
+                .toList();
+    }
+
+    /** Reports cells that the sleeve does not have: more cables, or more of them reserved, than there can be. */
+    private static Sleeve sleeve(String item, Laid laid, List<Cable> cables) {
+        Sleeve sleeve = laid.fabric().named(item, cables);
+        if (cables.size() + sleeve.reservedCells() > sleeve.cells()) {
+            laid.place()
+                    .add(
+                            FindingCode.CABLES_EXCEED_CELLS,
+                            "cells",
+                            () -> cables.size() + " cables and " + sleeve.reservedCells()
+                                    + " reserved cells are recorded in a sleeve of " + sleeve.cells() + " cells");
+        }
+        return sleeve;
     }
 }

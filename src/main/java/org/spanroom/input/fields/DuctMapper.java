@@ -58,6 +58,8 @@ public final class DuctMapper {
                 values.meaning(Term.CONDITION, words.condition(), WordMeanings.OUR_CONDITION, Condition.UNKNOWN);
         String surface = shared(values.textOrAssumed(Term.SURFACE));
         String owner = shared(values.textOrAssumed(Term.OWNER));
+        OptionalInt year = year();
+        Circumstances circumstances = circumstances();
         var duct = new Duct(
                 id,
                 bankId,
@@ -71,10 +73,11 @@ public final class DuctMapper {
                 condition,
                 surface,
                 owner,
-                year(),
-                circumstances(),
+                year,
+                circumstances,
                 values.assumedTerms(),
-                values.catalogUse());
+                values.catalogUse(),
+                values.rejectedValues());
         tellOverfill(duct);
         return duct;
     }
@@ -97,8 +100,15 @@ public final class DuctMapper {
                 values.answer(Term.INNERDUCT_FIXED),
                 Double.isNaN(circuits) ? OptionalInt.empty() : OptionalInt.of((int) circuits),
                 shared(values.textQuietly(Term.JOINT_OWNERS)),
-                values.dateQuietly(Term.EMBARGO_UNTIL));
+                values.dateQuietly(Term.EMBARGO_UNTIL),
+                values.answer(Term.BESIDE_ALLOWED),
+                reserved());
         return distinctCircumstances.computeIfAbsent(found, key -> key);
+    }
+
+    private int reserved() {
+        double positions = values.number(Term.POSITIONS_RESERVED);
+        return Double.isNaN(positions) ? 0 : (int) positions;
     }
 
     private Contents contents(String ductId) {
@@ -138,7 +148,7 @@ public final class DuctMapper {
         for (Innerduct innerduct : duct.contents().innerducts()) {
             areaMm2 += innerduct.areaMm2();
         }
-        for (Cable cable : duct.contents().looseCables()) {
+        for (Cable cable : duct.contents().cablesBeside()) {
             areaMm2 += cable.areaMm2();
         }
         double filledMm2 = areaMm2;

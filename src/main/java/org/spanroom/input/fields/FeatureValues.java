@@ -14,10 +14,12 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.CappedLog;
+import org.spanroom.input.layer.Interner;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.CatalogUse;
+import org.spanroom.model.network.RejectedValue;
 
 /** The values of one feature. One object reads all features of a layer in turn; what is wrong goes to the layer's log. */
 public final class FeatureValues extends TermValues {
@@ -28,6 +30,7 @@ public final class FeatureValues extends TermValues {
     private final CappedLog log;
     private final Map<Set<Term>, Set<Term>> assumedSets = new HashMap<>();
     private final Map<CatalogUse, CatalogUse> distinctUses = new HashMap<>();
+    private final Interner distinctRejected = new Interner();
     private CatalogUse listedUse = CatalogUse.NONE;
 
     private List<@Nullable Object> values = List.of();
@@ -73,7 +76,13 @@ public final class FeatureValues extends TermValues {
     /** Notes what the rows of a table assumed for this feature and took from the catalogue. */
     void note(ContentsTable.Listed listed) {
         assumed().addAll(listed.assumed());
+        rejected().addAll(listed.rejected());
         listedUse = listed.catalogUse();
+    }
+
+    /** Returns what was recorded so far and could not be used; one object for equal lists, for a wrong unit rejects every value. */
+    public List<RejectedValue> rejectedValues() {
+        return rejected().isEmpty() ? List.of() : distinctRejected.one(List.copyOf(rejected()));
     }
 
     /** Returns what was taken from the catalogue so far; one object for equal uses. */
@@ -90,7 +99,7 @@ public final class FeatureValues extends TermValues {
         try {
             return Optional.of(LocalDate.parse(text.length() > ISO_DAY ? text.substring(0, ISO_DAY) : text));
         } catch (DateTimeParseException e) {
-            add(FindingCode.UNUSABLE_VALUE, term, () -> "'" + text + "' is no day written as 2027-03-31");
+            reject(FindingCode.UNUSABLE_VALUE, term, text, "'" + text + "' is no day written as 2027-03-31");
             return Optional.empty();
         }
     }

@@ -3,8 +3,10 @@ package org.spanroom.input.fields;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
+import java.util.List;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Sleeve;
 
 /** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table alike. */
 final class ItemReader {
@@ -45,10 +47,12 @@ final class ItemReader {
             return recordedMm;
         }
         if (2 * recordedMm >= outsideMm) {
-            values.add(
+            String wall = TermNumbers.shown(Term.INNERDUCT_WALL, recordedMm);
+            values.reject(
                     FindingCode.UNUSABLE_VALUE,
                     Term.INNERDUCT_WALL,
-                    () -> "a wall of " + TermNumbers.shown(Term.INNERDUCT_WALL, recordedMm) + " leaves no bore in "
+                    wall,
+                    "a wall of " + wall + " leaves no bore in "
                             + TermNumbers.shown(Term.INNERDUCT_OUTSIDE_DIAMETER, outsideMm));
         }
         double sdrRatio = values.numberOrOffered(Term.INNERDUCT_SDR);
@@ -60,6 +64,23 @@ final class ItemReader {
             sdrRatio = values.assumedNumber(Term.INNERDUCT_SDR);
         }
         return sdrRatio > 2 ? outsideMm / sdrRatio : TermValues.NONE;
+    }
+
+    /** A sleeve without what lies in it. */
+    record Fabric(int cells, int reservedCells) {
+        Sleeve named(String id, List<Cable> cables) {
+            return new Sleeve(id, cells, reservedCells, cables);
+        }
+    }
+
+    /** Reads a sleeve; one of whose cells nothing usable is recorded is taken for the sleeve in use, and counts as assumed. */
+    Fabric fabric(TermValues values, int usualCells) {
+        double cells = values.number(Term.SLEEVE_CELLS);
+        double reserved = values.number(Term.CELLS_RESERVED);
+        if (!(cells >= 1)) {
+            values.assumed().add(Term.SLEEVE_CELLS);
+        }
+        return new Fabric(cells >= 1 ? (int) cells : usualCells, reserved > 0 ? (int) reserved : 0);
     }
 
     CableKind cable(TermValues values) {

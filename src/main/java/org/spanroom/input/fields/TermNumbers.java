@@ -38,8 +38,6 @@ public final class TermNumbers {
     }
 
     static String implausible(Term term, double inUnit, Optional<Unit> unit, PlausibleRanges ranges) {
-        String written = SourceNumber.canonical(inUnit)
-                + unit.map(found -> " " + found.symbol()).orElse("");
         var likely = new ArrayList<String>();
         for (Unit other : BY_HABIT) {
             if (unit.isPresent()
@@ -50,8 +48,14 @@ public final class TermNumbers {
             }
         }
         String wrongUnit = likely.isEmpty() ? "" : "; it would be plausible in " + String.join(" or ", likely);
-        return written + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges) + ")"
+        return written(inUnit, unit) + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges) + ")"
                 + wrongUnit;
+    }
+
+    /** Returns a number as it was recorded, with its unit. */
+    static String written(double inUnit, Optional<Unit> unit) {
+        return SourceNumber.canonical(inUnit)
+                + unit.map(found -> " " + found.symbol()).orElse("");
     }
 
     private static String range(Term term, PlausibleRanges ranges) {

@@ -1,6 +1,8 @@
 package org.spanroom.input.fields;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +17,7 @@ import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
+import org.spanroom.model.network.RejectedValue;
 
 /**
  * What counts for each term of one feature, or of one row of a table, in the unit that is kept: the recorded value where it can be read and
@@ -33,6 +36,7 @@ abstract class TermValues {
     private final Set<String> missingWords;
     private final Set<String> unknownWords;
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
+    private final List<RejectedValue> rejected = new ArrayList<>();
     private final Set<Term> everRecorded = EnumSet.noneOf(Term.class);
     private final CatalogOffers offers = new CatalogOffers();
 
@@ -63,9 +67,10 @@ abstract class TermValues {
         add(code, find(term).map(LayerFields.Column::field).orElse(""), detail);
     }
 
-    /** Forgets what was assumed and offered; to be called for each next feature or row. */
+    /** Forgets what was assumed, rejected and offered; to be called for each next feature or row. */
     final void clear() {
         assumed.clear();
+        rejected.clear();
         offers.clear();
     }
 
@@ -76,6 +81,17 @@ abstract class TermValues {
     /** Returns the terms that a default was taken for since the last clearing. */
     final Set<Term> assumed() {
         return assumed;
+    }
+
+    /** Returns what was recorded and could not be used since the last clearing. */
+    final List<RejectedValue> rejected() {
+        return rejected;
+    }
+
+    /** Notes a value that was recorded and cannot be used, with a finding; what stands for it is unknown or assumed. */
+    final void reject(FindingCode code, Term term, String recorded, String why) {
+        rejected.add(new RejectedValue(term.key(), recorded, why));
+        add(code, term, () -> why);
     }
 
     /** Returns what rows of the catalogue offer for the feature or row at hand. */
@@ -153,7 +169,7 @@ abstract class TermValues {
             if (unknownWords.contains(word)) {
                 missing(term, column);
             } else {
-                unusable(column, () -> "'" + text + "' stands in no list of words for " + called(term));
+                unusable(term, text, "'" + text + "' stands in no list of words for " + called(term));
             }
         }
         return Optional.ofNullable(meaning);
@@ -232,7 +248,7 @@ abstract class TermValues {
                                 .map(Unit::dimension)
                                 .equals(found.unit().map(Unit::dimension)));
         if (number.isEmpty()) {
-            unusable(column, () -> "'" + text + "' is not a number that " + called(term) + " can be read from");
+            unusable(term, text, "'" + text + "' is not a number that " + called(term) + " can be read from");
             return NONE;
         }
         return kept(term, column, number.get().inUnit(), number.get().unit().or(column::unit));
@@ -241,14 +257,14 @@ abstract class TermValues {
     private double kept(Term term, LayerFields.Column column, double inUnit, Optional<Unit> unit) {
         double kept = TermNumbers.kept(term, inUnit, unit);
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
-            unusable(column, () -> SourceNumber.canonical(inUnit) + " is not a value for " + called(term));
+            String text = SourceNumber.canonical(inUnit);
+            unusable(term, text, text + " is not a value for " + called(term));
             return NONE;
         }
         if (!plausible.contains(term, kept)) {
-            add(
-                    FindingCode.IMPLAUSIBLE_VALUE,
-                    column.field(),
-                    () -> TermNumbers.implausible(term, inUnit, unit, plausible) + assumedInstead(term));
+            String why = TermNumbers.implausible(term, inUnit, unit, plausible);
+            rejected.add(new RejectedValue(term.key(), TermNumbers.written(inUnit, unit), why));
+            add(FindingCode.IMPLAUSIBLE_VALUE, column.field(), () -> why + assumedInstead(term));
             return NONE;
         }
         offers.disagreement(term, kept)
@@ -256,8 +272,8 @@ abstract class TermValues {
         return kept;
     }
 
-    private void unusable(LayerFields.Column column, Supplier<String> detail) {
-        add(FindingCode.UNUSABLE_VALUE, column.field(), detail);
+    private void unusable(Term term, String recorded, String why) {
+        reject(FindingCode.UNUSABLE_VALUE, term, recorded, why);
     }
 
     private void missing(Term term, LayerFields.Column column) {

@@ -6,7 +6,7 @@ import org.spanroom.model.Check;
  * Numbers by which bends are distinguished from the noise of drawing.
  *
  * @param drawingToleranceM largest distance off the true line at which a vertex counts as drawn right; turning that moves
- *     the line by less is no bend
+ *     the line by less is no bend, unless the line itself shows that it is drawn more exactly
  * @param minimumDeflectionDeg smallest turn that is reported
  * @param sweepRadiusLargeBoreM radius assumed for a bend whose line shows none, in bores from {@code largeBoreFromMm}
  * @param sweepRadiusSmallBoreM the same in smaller bores

@@ -5,28 +5,45 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A duct's cross-section as packed: before any work, and after the proposed innerducts are out and the new cables in.
+ * A duct's cross-section as recorded, and all that can be made of it.
  *
  * @param before what the records say lies in the duct, in the whole bore
- * @param after what stays and the new cables, in the bore less its allowance; drawn in the whole bore
- * @param nextSleeve what is known of one sleeve more; only where packing is the binding rule
  * @param contradiction why the records cannot be true, in one phrase; empty where they can
  * @param jamRatio 1.05 times the bore's width over that of three or more equal innerducts; empty where there are none
- * @param choices every way of pulling some of the innerducts or all of them, from the fewest; without and with dead cables
+ * @param choices every way of pulling none, some or all of the innerducts, from the fewest; without and with dead cables. The
+ *     first leaves everything in
  */
 public record CrossSection(
-        Packing before,
-        Packing after,
-        Optional<PackingOutcome> nextSleeve,
-        Optional<String> contradiction,
-        OptionalDouble jamRatio,
-        List<PullChoice> choices) {
+        Packing before, Optional<String> contradiction, OptionalDouble jamRatio, List<PullChoice> choices) {
+    /** Ratio from which three equal items may lock across a bore; from memory of IEEE 1185 and handbooks. */
+    public static final double JAM_FROM_RATIO = 2.8;
+
+    /** Ratio above which three equal items cannot lock; from memory of the same sources. */
+    public static final double JAM_TO_RATIO = 3.2;
+
     public CrossSection {
         choices = List.copyOf(choices);
+        if (choices.isEmpty() || choices.get(0).isRecovery()) {
+            throw new IllegalArgumentException("the first of choices must leave everything in, were " + choices.size());
+        }
     }
 
-    /** Returns this cross-section with the arrangement that a choice leads to. */
-    CrossSection after(PullChoice choice) {
-        return new CrossSection(before, choice.after(), choice.nextSleeve(), contradiction, jamRatio, choices);
+    /** Returns the choice that leaves everything in: what the duct can take today. */
+    public PullChoice now() {
+        return choices.get(0);
+    }
+
+    /** Returns whether three equal innerducts could lock side by side as they are pulled. */
+    public boolean mayJam() {
+        return jamRatio.isPresent() && isJam(jamRatio.getAsDouble());
+    }
+
+    /** Returns whether three equal items of such a ratio may lock across a bore. */
+    public static boolean isJam(double ratio) {
+        return ratio >= JAM_FROM_RATIO && ratio <= JAM_TO_RATIO;
+    }
+
+    CrossSection withChoices(List<PullChoice> others) {
+        return new CrossSection(before, contradiction, jamRatio, others);
     }
 }

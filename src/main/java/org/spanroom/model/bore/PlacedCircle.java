@@ -19,7 +19,9 @@ public record PlacedCircle(
         INNERDUCT,
         CABLE,
         DEAD_CABLE,
-        NEW_CABLE
+        NEW_CABLE,
+        /** The place of a cable that is to come into a cell which is promised. */
+        RESERVED
     }
 
     public PlacedCircle {

@@ -1,40 +1,33 @@
 package org.spanroom.model.bore;
 
 import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 import org.spanroom.model.Check;
 import org.spanroom.model.network.Unrecoverable;
 
 /**
- * What recovering rigid innerducts of one span's duct would give: all of them, until a choice is proposed.
+ * The room of one span's duct: what it can take today, and what recovering rigid innerducts would add.
+ *
+ * <p>Of unknown contents nothing is known: every figure but the bore's area is then empty, not 0.
  *
  * @param boreAreaMm2 area of the bore
- * @param fillBeforeRatio area that innerducts (taken as solid) and loose cables close off now, over bore area
- * @param fillAfterRatio area that innerducts left and the cables that stay close off, over bore area
- * @param recoverableMm2 outside areas of the innerducts that come out less the areas of the cables in them that stay
- * @param innerductsOut how many rigid innerducts come out
- * @param positionsBefore empty innerducts that can take the design cable now
- * @param sleeves whole sleeves that go in afterwards
- * @param newCables design cables that go in afterwards, in whole sleeves
- * @param bindingRule the rule that allows no further sleeve
- * @param crossSection the arrangements before and after; empty where the contents are unknown
- * @param proposal the choice that these figures are of; empty where nothing is recovered
+ * @param crossSection the arrangements and all choices; empty where the contents are unknown
+ * @param proposal the choice proposed for recovery, all innerducts out until {@link #propose}; empty where nothing can come out
+ * @param proposalReason why the proposal leaves innerducts in, in one phrase; empty where it leaves none
  */
 public record Room(
-        double boreAreaMm2,
-        double fillBeforeRatio,
-        double fillAfterRatio,
-        double recoverableMm2,
-        int innerductsOut,
-        int positionsBefore,
-        int sleeves,
-        int newCables,
-        String bindingRule,
-        Optional<CrossSection> crossSection,
-        Optional<PullChoice> proposal) {
-    /** Binding rule: the number of sleeves that a duct of this size takes. */
+        double boreAreaMm2, Optional<CrossSection> crossSection, Optional<PullChoice> proposal, String proposalReason) {
+    /** Binding rule: the number of sleeves that an emptied duct of this size takes. */
     public static final String SLEEVES_PER_DUCT = "sleeves_per_duct";
+
+    /** Binding rule: the number of sleeves that the free part of the bore takes, beside innerducts left in. */
+    public static final String FREE_BORE = "free_bore";
 
     /** Binding rule: the share of the bore that cables may fill. */
     public static final String BORE_FILL = "bore_fill";
@@ -45,68 +38,73 @@ public record Room(
     /** Binding rule: the owner demands cells for cables that may not be moved into any. */
     public static final String OLD_CABLES_MAY_NOT_MOVE = "old_cables_may_not_move";
 
+    /** Binding rule: the owner lets nothing be placed beside rigid innerducts. */
+    public static final String BESIDE_FORBIDDEN = "beside_forbidden";
+
+    /** Binding rule: the bore is collapsed or blocked, so that nothing goes in until it is cleared. */
+    public static final String BORE_CLOSED = "bore_closed";
+
+    /** Binding rule: no duct surrounds the innerduct. */
+    public static final String NO_OUTER_DUCT = "no_outer_duct";
+
     public Room {
         Check.positive("boreAreaMm2", boreAreaMm2);
-        Check.notNegative("fillBeforeRatio", fillBeforeRatio);
-        Check.notNegative("fillAfterRatio", fillAfterRatio);
-        Check.notNegative("positionsBefore", positionsBefore);
-        Check.notNegative("sleeves", sleeves);
-        Check.notNegative("newCables", newCables);
     }
 
-    /** A room of which no cross-section is known. */
-    public Room(
-            double boreAreaMm2,
-            double fillBeforeRatio,
-            double fillAfterRatio,
-            double recoverableMm2,
-            int innerductsOut,
-            int positionsBefore,
-            int sleeves,
-            int newCables,
-            String bindingRule) {
-        this(
-                boreAreaMm2,
-                fillBeforeRatio,
-                fillAfterRatio,
-                recoverableMm2,
-                innerductsOut,
-                positionsBefore,
-                sleeves,
-                newCables,
-                bindingRule,
-                Optional.empty(),
-                Optional.empty());
+    /** Returns the room of a duct of unknown contents. */
+    public static Room unknown(double boreAreaMm2) {
+        return new Room(boreAreaMm2, Optional.empty(), Optional.empty(), "");
     }
 
-    /**
-     * Returns this room where nothing can come out of the duct: no sleeve goes in and no rule binds. The cross-section still shows
-     * what would go in, unless the contents are unknown.
-     */
+    /** Returns this room where innerducts cannot come out, for a reason other than unknown contents. */
     public Room unrecovered(Unrecoverable why) {
+        Room unproposed = new Room(boreAreaMm2, crossSection, Optional.empty(), "");
+        return why == Unrecoverable.NO_OUTER_DUCT ? unproposed.closed(NO_OUTER_DUCT).leavingAllIn() : unproposed;
+    }
+
+    private Room leavingAllIn() {
+        return withChoices(choices().subList(0, Math.min(1, choices().size())));
+    }
+
+    /** Returns this room where nothing goes into the bore or its sleeves today, for a reason that stands in place of the binding rule. */
+    public Room closed(String rule) {
+        return crossSection
+                .map(section -> section.now().closed(rule, section.before()))
+                .map(now -> withChoices(choices().stream()
+                        .map(choice -> choice.isRecovery() ? choice.withNow(now.positionsNow()) : now)
+                        .toList()))
+                .orElse(this);
+    }
+
+    /** Returns this room where so many positions are reserved: they are left out of every count. */
+    public Room reserving(int reserved) {
+        if (reserved == 0 || crossSection.isEmpty()) {
+            return this;
+        }
+        Positions now = crossSection.get().now().positions().withReserved(reserved);
+        return withChoices(choices().stream()
+                .map(choice -> choice.withReserved(reserved, now.free()))
+                .toList());
+    }
+
+    /** Returns this room with other choices of the same pulls; that proposed stays proposed. */
+    private Room withChoices(List<PullChoice> others) {
         return new Room(
                 boreAreaMm2,
-                fillBeforeRatio,
-                fillAfterRatio,
-                recoverableMm2,
-                0,
-                positionsBefore,
-                0,
-                0,
-                "",
-                why == Unrecoverable.CONTENTS_UNKNOWN ? Optional.empty() : crossSection,
-                Optional.empty());
+                crossSection.map(section -> section.withChoices(others)),
+                proposal.flatMap(one ->
+                        others.stream().filter(other -> isSame(one, other)).findFirst()),
+                proposalReason);
     }
 
     /**
-     * Returns this room with the figures of the choice that gains most cables an hour; of equal ones that with more cable
-     * places, then with fewer pulls, then with fewer dead cables. The other choices stay in the cross-section. A duct from
-     * which nothing can be recovered stays as it is.
+     * Returns this room with the proposal of the choice that gains most positions an hour; of equal ones that with more positions, then
+     * with fewer pulls, then with fewer dead cables. A duct from which nothing can be recovered stays as it is.
      *
      * @param hoursOf the work that a choice takes, more than 0
      */
     public Room propose(ToDoubleFunction<PullChoice> hoursOf) {
-        if (proposal.isEmpty() || crossSection.isEmpty()) {
+        if (proposal.isEmpty()) {
             return this;
         }
         var best = Comparator.<PullChoice>comparingDouble(choice -> gainedPerHour(choice, hoursOf))
@@ -115,59 +113,121 @@ public record Room(
                         Comparator.comparingInt(PullChoice::innerductsOut).reversed())
                 .thenComparing(
                         Comparator.comparingInt(PullChoice::deadCablesOut).reversed());
-        return crossSection.get().choices().stream()
-                .filter(PullChoice::allowed)
+        return choices().stream()
+                .filter(choice -> choice.allowed() && choice.isRecovery())
                 .max(best)
-                .filter(choice -> !isProposed(choice))
-                .map(this::as)
+                .map(choice -> new Room(boreAreaMm2, crossSection, Optional.of(choice), reason(choice, hoursOf)))
                 .orElse(this);
     }
 
     private static double gainedPerHour(PullChoice choice, ToDoubleFunction<PullChoice> hoursOf) {
         double hours = hoursOf.applyAsDouble(choice);
         Check.positive("hours", hours);
-        return choice.cablesGained() / hours;
+        return Math.max(0, choice.positionsGained()) / hours;
+    }
+
+    /** Says why a choice that leaves innerducts in beats pulling all of them. */
+    private String reason(PullChoice chosen, ToDoubleFunction<PullChoice> hoursOf) {
+        return choices().stream()
+                .filter(choice -> chosen.innerductsLeft() > 0 && chosen.positionsGained() > 0)
+                .filter(choice -> choice.allowed() && choice.innerductsLeft() == 0)
+                .max(Comparator.comparingDouble(choice -> gainedPerHour(choice, hoursOf)))
+                .map(all -> inWords(chosen, hoursOf) + "; " + inWords(all, hoursOf))
+                .orElse("");
+    }
+
+    private static String inWords(PullChoice choice, ToDoubleFunction<PullChoice> hoursOf) {
+        double hours = hoursOf.applyAsDouble(choice);
+        return String.format(
+                Locale.ROOT,
+                "%s: %d gained in %.1f h (%.2f an hour)",
+                choice.words(),
+                choice.positionsGained(),
+                hours,
+                choice.positionsGained() / hours);
     }
 
     /** A duct has one choice of so many pulls and so many dead cables. */
-    private boolean isProposed(PullChoice choice) {
-        return proposal.filter(one -> one.innerductsOut() == choice.innerductsOut())
-                .filter(one -> one.deadCablesOut() == choice.deadCablesOut())
-                .isPresent();
+    private static boolean isSame(PullChoice one, PullChoice other) {
+        return one.innerductsOut() == other.innerductsOut() && one.deadCablesOut() == other.deadCablesOut();
     }
 
-    private Room as(PullChoice choice) {
-        return new Room(
-                boreAreaMm2,
-                fillBeforeRatio,
-                choice.fillAfterRatio(),
-                choice.recoverableMm2(),
-                choice.innerductsOut(),
-                positionsBefore,
-                choice.sleeves(),
-                choice.newCables(),
-                choice.bindingRule(),
-                crossSection.map(section -> section.after(choice)),
-                Optional.of(choice));
+    /** Returns all choices, the one that leaves everything in first; none where the contents are unknown. */
+    public List<PullChoice> choices() {
+        return crossSection.map(CrossSection::choices).orElse(List.of());
     }
 
-    /** Returns the share of the bore that is free once the innerducts are out. */
-    public double freeAfterRatio() {
-        return 1 - fillAfterRatio;
+    /** Returns the choice that leaves everything in; empty where the contents are unknown. */
+    public Optional<PullChoice> now() {
+        return crossSection.map(CrossSection::now);
+    }
+
+    /** Returns the proposal; where nothing can come out, what is there now; empty where the contents are unknown. */
+    public Optional<PullChoice> then() {
+        return proposal.or(this::now);
+    }
+
+    /** Returns the share of the bore that is closed off now, innerducts taken as solid. */
+    public OptionalDouble fillNowRatio() {
+        return now().map(choice -> OptionalDouble.of(choice.fillRatio())).orElse(OptionalDouble.empty());
+    }
+
+    /** Returns the share of the bore that innerducts left and the cables that stay close off. */
+    public OptionalDouble fillAfterRemovalRatio() {
+        return then().map(choice -> OptionalDouble.of(choice.fillRatio())).orElse(OptionalDouble.empty());
+    }
+
+    /** Returns the same share with a design cable in every cell that is a position. */
+    public OptionalDouble fillWithNewRatio() {
+        return then().map(choice -> OptionalDouble.of(choice.fillWithNewRatio())).orElse(OptionalDouble.empty());
+    }
+
+    /** Returns how many innerducts come out; 0 where none can. */
+    public int innerductsOut() {
+        return proposal.map(PullChoice::innerductsOut).orElse(0);
+    }
+
+    /** Returns how many new sleeves go in once innerducts are out; 0 where none come out. */
+    public int sleeves() {
+        return proposal.map(PullChoice::sleeves).orElse(0);
+    }
+
+    /** Returns how many design cables go into these sleeves. */
+    public int newCables() {
+        return proposal.map(PullChoice::newCables).orElse(0);
+    }
+
+    /** Returns the rule that allows no further sleeve; empty where the contents are unknown. */
+    public String bindingRule() {
+        return then().map(PullChoice::bindingRule).orElse("");
+    }
+
+    /** Returns how many design cables the duct can take today with everything left in; empty where that is unknown. */
+    public OptionalInt positionsNow() {
+        return number(now(), PullChoice::positionsAfter);
+    }
+
+    /** Returns how many it can take after recovery, all positions together; as now where nothing can come out. */
+    public OptionalInt positionsAfter() {
+        return number(then(), PullChoice::positionsAfter);
+    }
+
+    /** Returns how many positions recovery adds, and it alone; 0 where nothing can come out. */
+    public OptionalInt positionsGained() {
+        return number(then(), PullChoice::positionsGained);
+    }
+
+    /** Returns whether recovery adds any position. */
+    public boolean gains() {
+        return positionsGained().orElse(0) > 0;
+    }
+
+    private static OptionalInt number(Optional<PullChoice> choice, ToIntFunction<PullChoice> of) {
+        return choice.map(one -> OptionalInt.of(of.applyAsInt(one))).orElse(OptionalInt.empty());
     }
 
     /** Returns why the records of the contents cannot be true; empty where they can, or where nothing is recorded. */
     public Optional<String> findContradiction() {
         return crossSection.flatMap(CrossSection::contradiction);
-    }
-
-    /** Returns how many design cables there is a place for afterwards: new places, and empty innerducts that stay. */
-    public int positionsAfter() {
-        return proposal.map(PullChoice::positionsAfter).orElse(positionsBefore);
-    }
-
-    /** Returns how many more cables there is a place for than before; never negative. */
-    public int cablesGained() {
-        return proposal.map(PullChoice::cablesGained).orElse(Math.max(0, newCables - positionsBefore));
     }
 }

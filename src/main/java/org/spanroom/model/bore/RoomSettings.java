@@ -9,6 +9,7 @@ import org.spanroom.model.Check;
  * The rules by which a duct's room is counted.
  *
  * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for, where no mix is given
+ * @param designCableMassKgPerM mass of that cable, which lies on an innerduct that is pulled later
  * @param designCables a mix of cables that room is counted for, in the order in which they would be pulled in; over and over
  * @param innerductToCableRatio an empty innerduct is a position where its inside is at least so many design cables wide
  * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
@@ -22,9 +23,13 @@ import org.spanroom.model.Check;
  * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
  * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed
+ * @param besideInnerducts whether the owner lets sleeves be placed beside rigid innerducts
+ * @param sleevesBeside how the number of sleeves goes down where innerducts stay in
+ * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
  */
 public record RoomSettings(
         double designCableOutsideDiameterMm,
+        double designCableMassKgPerM,
         List<DesignCable> designCables,
         double innerductToCableRatio,
         int cellsPerSleeve,
@@ -37,7 +42,24 @@ public record RoomSettings(
         double ovalAllowanceRatio,
         boolean oldCablesNeedCells,
         boolean oldCablesMayMove,
-        boolean deadCablesComeOut) {
+        boolean deadCablesComeOut,
+        BesideRule besideInnerducts,
+        SleevesBeside sleevesBeside,
+        int enoughPositions) {
+    /** Whether anything may be placed beside rigid innerducts. */
+    public enum BesideRule {
+        ALLOWED,
+        FORBIDDEN
+    }
+
+    /** How the number of sleeves that an emptied duct takes goes down where innerducts stay in. */
+    public enum SleevesBeside {
+        /** The table is read at the size of a bore of the area that the innerducts leave free. */
+        EQUIVALENT_BORE,
+        /** The table counts as for an emptied duct. */
+        TABLE
+    }
+
     /**
      * How many sleeves ducts of a size take.
      *
@@ -66,6 +88,8 @@ public record RoomSettings(
 
     public RoomSettings {
         Check.positive("designCableOutsideDiameterMm", designCableOutsideDiameterMm);
+        Check.positive("designCableMassKgPerM", designCableMassKgPerM);
+        Check.notNegative("enoughPositions", enoughPositions);
         Check.positive("innerductToCableRatio", innerductToCableRatio);
         Check.positive("cellsPerSleeve", cellsPerSleeve);
         Check.notNegative("sleeveFabricMm", sleeveFabricMm);
@@ -78,42 +102,11 @@ public record RoomSettings(
         sleevesByDuct = List.copyOf(sleevesByDuct);
     }
 
-    /** Rules for one design cable. */
-    public RoomSettings(
-            double designCableOutsideDiameterMm,
-            double innerductToCableRatio,
-            int cellsPerSleeve,
-            double sleeveFabricMm,
-            List<SleeveCount> sleevesByDuct,
-            double fillLimitOneRatio,
-            double fillLimitTwoRatio,
-            double fillLimitMoreRatio,
-            double boreAllowanceMm,
-            double ovalAllowanceRatio,
-            boolean oldCablesNeedCells,
-            boolean oldCablesMayMove,
-            boolean deadCablesComeOut) {
-        this(
-                designCableOutsideDiameterMm,
-                List.of(),
-                innerductToCableRatio,
-                cellsPerSleeve,
-                sleeveFabricMm,
-                sleevesByDuct,
-                fillLimitOneRatio,
-                fillLimitTwoRatio,
-                fillLimitMoreRatio,
-                boreAllowanceMm,
-                ovalAllowanceRatio,
-                oldCablesNeedCells,
-                oldCablesMayMove,
-                deadCablesComeOut);
-    }
-
     /** Returns these rules for a mix of design cables. */
     public RoomSettings withDesignCables(List<DesignCable> mix) {
         return new RoomSettings(
                 designCableOutsideDiameterMm,
+                designCableMassKgPerM,
                 mix,
                 innerductToCableRatio,
                 cellsPerSleeve,
@@ -126,7 +119,10 @@ public record RoomSettings(
                 ovalAllowanceRatio,
                 oldCablesNeedCells,
                 oldCablesMayMove,
-                deadCablesComeOut);
+                deadCablesComeOut,
+                besideInnerducts,
+                sleevesBeside,
+                enoughPositions);
     }
 
     /** Returns the outside diameters of one round of design cables, in order: new cables repeat it over and over. */
@@ -142,6 +138,20 @@ public record RoomSettings(
     /** Returns the outside diameter of the widest design cable, which a position must take. */
     public double widestDesignCableMm() {
         return Collections.max(designRoundMm());
+    }
+
+    /**
+     * Returns the mass of so many new cables, the first of the round: by area where a mix gives other widths than the design cable's,
+     * for cables of one make have much the same density.
+     */
+    public double newCablesMassKgPerM(int newCables) {
+        List<Double> roundMm = designRoundMm();
+        double sumKgPerM = 0;
+        for (int i = 0; i < newCables; i++) {
+            double widthRatio = roundMm.get(i % roundMm.size()) / designCableOutsideDiameterMm;
+            sumKgPerM += designCableMassKgPerM * widthRatio * widthRatio;
+        }
+        return sumKgPerM;
     }
 
     /** Returns the share of the bore that so many cables may fill; 1 for none. */

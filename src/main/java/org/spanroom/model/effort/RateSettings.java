@@ -12,8 +12,8 @@ import org.spanroom.model.Check;
  * The rates that hours, money, material and new build are calculated with, each with its source.
  *
  * @param currency of all money, a word for people
- * @param surfaces the recorded words that mean each surface; case does not matter
- * @param surfaceWhenUnknown what a word that stands nowhere, or none, is taken for
+ * @param surfaces the recorded words that mean each surface, of a route or of a vault's cover; case does not matter
+ * @param surfaceWhenUnknown what a route's word that stands nowhere, or none, is taken for; a vault's cover then counts as in the roadway
  * @param standard one rate for each key
  * @param byVaultKind rates that are others at vaults of a kind
  * @param byZoneKind rates that are others for spans that touch a permit zone of a kind

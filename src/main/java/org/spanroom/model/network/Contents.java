@@ -7,10 +7,12 @@ import java.util.List;
 /**
  * What lies in a duct.
  *
- * @param looseCables cables that lie in the duct itself, in no innerduct
+ * @param sleeves fabric sleeves already in, with the cables in their cells
+ * @param looseCables cables that lie in the duct itself, in no innerduct and no sleeve
  * @param known false where the records say nothing of the contents, so that the lists are empty for want of knowledge
  */
-public record Contents(List<Innerduct> innerducts, List<Cable> looseCables, boolean known) {
+public record Contents(
+        List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);
 
     private static final Comparator<Cable> BY_SIZE = Comparator.comparingDouble(Cable::outsideDiameterMm)
@@ -27,14 +29,36 @@ public record Contents(List<Innerduct> innerducts, List<Cable> looseCables, bool
 
     public Contents {
         innerducts = List.copyOf(innerducts);
+        sleeves = List.copyOf(sleeves);
         looseCables = List.copyOf(looseCables);
     }
 
-    /** Returns every cable, those in innerducts first. */
+    /** Contents without sleeves. */
+    public Contents(List<Innerduct> innerducts, List<Cable> looseCables, boolean known) {
+        this(innerducts, List.of(), looseCables, known);
+    }
+
+    /** Returns whether nothing at all lies in the duct, for all that is known. */
+    public boolean isEmpty() {
+        return known && innerducts.isEmpty() && sleeves.isEmpty() && looseCables.isEmpty();
+    }
+
+    /** Returns the cables that lie beside the innerducts: in sleeves and loose. */
+    public List<Cable> cablesBeside() {
+        if (sleeves.isEmpty()) {
+            return looseCables;
+        }
+        var all = new ArrayList<Cable>();
+        sleeves.forEach(sleeve -> all.addAll(sleeve.cables()));
+        all.addAll(looseCables);
+        return List.copyOf(all);
+    }
+
+    /** Returns every cable, those in innerducts first, then those in sleeves. */
     public List<Cable> cables() {
         var all = new ArrayList<Cable>();
         innerducts.forEach(innerduct -> all.addAll(innerduct.cables()));
-        all.addAll(looseCables);
+        all.addAll(cablesBeside());
         return List.copyOf(all);
     }
 

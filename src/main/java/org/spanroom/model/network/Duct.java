@@ -1,8 +1,11 @@
 package org.spanroom.model.network;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Check;
 import org.spanroom.model.Term;
 
@@ -14,8 +17,9 @@ import org.spanroom.model.Term;
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param directBuried true where no outer duct surrounds the innerducts
  * @param circumstances what else decides whether it may be worked on
- * @param assumed the terms whose values were not recorded, so that the default stands here
+ * @param assumed the terms for which the default stands, because no value was recorded or the recorded one was rejected
  * @param catalogUse what was taken from the catalogue
+ * @param rejected values that were recorded and could not be used
  */
 public record Duct(
         String id,
@@ -33,11 +37,13 @@ public record Duct(
         OptionalInt installedYear,
         Circumstances circumstances,
         Set<Term> assumed,
-        CatalogUse catalogUse) {
+        CatalogUse catalogUse,
+        List<RejectedValue> rejected) {
     public Duct {
         Check.notBlank("id", id);
         Check.positive("insideDiameterMm", insideDiameterMm);
         assumed = Set.copyOf(assumed);
+        rejected = List.copyOf(rejected);
     }
 
     /** A duct all of whose sizes are recorded or assumed. */
@@ -73,7 +79,8 @@ public record Duct(
                 installedYear,
                 circumstances,
                 assumed,
-                CatalogUse.NONE);
+                CatalogUse.NONE,
+                List.of());
     }
 
     /** A duct of whose circumstances nothing is recorded. */
@@ -137,7 +144,33 @@ public record Duct(
                 installedYear,
                 circumstances,
                 assumed,
-                catalogUse);
+                catalogUse,
+                rejected);
+    }
+
+    /** Returns the value that was recorded for a term and could not be used. */
+    public Optional<RejectedValue> findRejected(Term... terms) {
+        return rejected.stream()
+                .filter(value -> Stream.of(terms).anyMatch(term -> term.key().equals(value.name())))
+                .findFirst();
+    }
+
+    /** Returns whether the records say that nothing lies in the duct. */
+    public boolean isEmpty() {
+        return contents.isEmpty();
+    }
+
+    /** Returns whether cables may be laid into the duct for all that is recorded: it is a duct, open, and its owner has not refused. */
+    public boolean mayServe() {
+        return !directBuried
+                && condition != Condition.COLLAPSED
+                && condition != Condition.BLOCKED
+                && circumstances.ownerConsent() != Answer.NO;
+    }
+
+    /** Returns whether the duct is spare: recorded as empty and sound, so that it takes cables as it is. */
+    public boolean isSpare() {
+        return isEmpty() && mayServe() && condition == Condition.SOUND;
     }
 
     /** Returns the area of the bore, round or square. */

@@ -30,6 +30,11 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
     /** Returns whether the line of any span has elevations. */
     public abstract boolean hasElevations();
 
+    /** Returns the section of a span. */
+    public SectionKey section(int number) {
+        return SectionKey.of(get(number));
+    }
+
     /** Compares the ids of two spans as texts. */
     public int compareIds(int number, int other) {
         return id(number).compareTo(id(other));

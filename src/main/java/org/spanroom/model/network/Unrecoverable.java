@@ -4,7 +4,7 @@ import java.util.Optional;
 
 /** Why nothing can be pulled out of a duct, whatever its owner wants. */
 public enum Unrecoverable {
-    CONTENTS_UNKNOWN("the records say nothing of what lies in the duct"),
+    CONTENTS_UNKNOWN("what lies in the duct is unknown"),
     NO_INNERDUCT("no rigid innerduct lies in the duct"),
     NO_OUTER_DUCT("the innerduct is buried directly: no outer duct would stay");
 

@@ -1,8 +1,10 @@
 package org.spanroom.model.network;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.spanroom.model.Check;
+import org.spanroom.model.Term;
 import org.spanroom.model.Line;
 
 /**
@@ -14,6 +16,7 @@ import org.spanroom.model.Line;
  * @param footprint the outer rings of the drawn outline, closed, longitude and latitude in degrees; empty for a point
  * @param kind the recorded kind, or empty
  * @param site what the records say of the work there
+ * @param rejected values that were recorded and could not be used
  */
 public record Vault(
         int sequence,
@@ -23,12 +26,32 @@ public record Vault(
         List<Line> footprint,
         OptionalDouble elevationM,
         String kind,
-        VaultSite site) {
+        VaultSite site,
+        List<RejectedValue> rejected) {
     public Vault {
         Check.notBlank("id", id);
         Check.finite("lonDeg", lonDeg);
         Check.within("latDeg", latDeg, -90, 90);
         footprint = List.copyOf(footprint);
+        rejected = List.copyOf(rejected);
+    }
+
+    /** Returns the value that was recorded for a term and could not be used. */
+    public Optional<RejectedValue> findRejected(Term term) {
+        return rejected.stream().filter(value -> term.key().equals(value.name())).findFirst();
+    }
+
+    /** A vault all of whose recorded values could be used. */
+    public Vault(
+            int sequence,
+            String id,
+            double lonDeg,
+            double latDeg,
+            List<Line> footprint,
+            OptionalDouble elevationM,
+            String kind,
+            VaultSite site) {
+        this(sequence, id, lonDeg, latDeg, footprint, elevationM, kind, site, List.of());
     }
 
     /** A vault of whose site nothing is recorded. */

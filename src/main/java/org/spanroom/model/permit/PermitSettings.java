@@ -20,26 +20,28 @@ import org.spanroom.model.Check;
  *
  * @param onDate the day that the run is made for, as 2027-03-31; empty for the day on which it is made
  * @param expiredCount whether zones count whose last day lies before that day
- * @param sliverM a stretch inside a zone shorter than this is taken for a flaw of the drawing and does not count
+ * @param toComeCount whether zones count whose first day lies after that day
+ * @param sliverM a stretch inside a zone shorter than this is taken for a flaw of the drawing and does not count; nor does a gap
+ *     between two stretches
+ * @param zoneToleranceM each zone reaches so far beyond its outline: how accurately lines are drawn
  * @param everywhere what work needs inside and outside of zones
  * @param kinds by key; further keys are further kinds
  */
 public record PermitSettings(
-        String onDate, boolean expiredCount, double sliverM, Base everywhere, SortedMap<String, ZoneKind> kinds) {
+        String onDate,
+        boolean expiredCount,
+        boolean toComeCount,
+        double sliverM,
+        double zoneToleranceM,
+        WorkPermits everywhere,
+        SortedMap<String, ZoneKind> kinds) {
     /** The kind of a zone whose own kind is not recorded or not known. */
     public static final String OTHER = "other";
 
-    private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9_]*");
+    /** More would be no error of drawing. */
+    private static final double MOST_TOLERANCE_M = 100;
 
-    /** What work needs wherever it is done. */
-    public record Base(List<String> recovery, List<String> newBuild, int recoveryLeadDays, int newBuildLeadDays) {
-        public Base {
-            recovery = keys("recovery", recovery);
-            newBuild = keys("newBuild", newBuild);
-            Check.notNegative("recoveryLeadDays", recoveryLeadDays);
-            Check.notNegative("newBuildLeadDays", newBuildLeadDays);
-        }
-    }
+    private static final Pattern KEY = Pattern.compile("[a-z][a-z0-9_]*");
 
     public PermitSettings {
         onDate = onDate.strip();
@@ -47,6 +49,7 @@ public record PermitSettings(
             throw new IllegalArgumentException("onDate must be a day written as 2027-03-31, was '" + onDate + "'");
         }
         Check.notNegative("sliverM", sliverM);
+        Check.within("zoneToleranceM", zoneToleranceM, 0, MOST_TOLERANCE_M);
         kinds = Collections.unmodifiableSortedMap(new TreeMap<>(kinds));
         keys("kinds", List.copyOf(kinds.keySet()));
         if (!kinds.containsKey(OTHER)) {
@@ -61,13 +64,30 @@ public record PermitSettings(
     }
 
     public PermitSettings withOnDate(LocalDate day) {
-        return new PermitSettings(day.toString(), expiredCount, sliverM, everywhere, kinds);
+        return new PermitSettings(
+                day.toString(), expiredCount, toComeCount, sliverM, zoneToleranceM, everywhere, kinds);
     }
 
     /** Returns whether a rule whose last day is the given one is over on the day that the run is made for. */
     public boolean isExpired(Optional<LocalDate> until) {
         Optional<LocalDate> today = findOnDate();
         return today.isPresent() && until.isPresent() && until.get().isBefore(today.get());
+    }
+
+    /** Returns whether a rule whose first day is the given one has not begun on the day that the run is made for. */
+    public boolean isToCome(Optional<LocalDate> from) {
+        Optional<LocalDate> today = findOnDate();
+        return today.isPresent() && from.isPresent() && from.get().isAfter(today.get());
+    }
+
+    /** Returns whether a zone's last day lies before the day that the run is made for, and such zones do not count. */
+    public boolean isOver(Zone zone) {
+        return !expiredCount && isExpired(zone.until());
+    }
+
+    /** Returns whether a zone does not count yet, because its first day lies after the day that the run is made for. */
+    public boolean isAwaited(Zone zone) {
+        return !toComeCount && isToCome(zone.from());
     }
 
     /** Returns the rules of a kind; those of {@link #OTHER} for one that is not known. */

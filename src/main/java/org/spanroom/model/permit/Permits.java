@@ -8,12 +8,13 @@ import java.util.function.Predicate;
 /**
  * What permits a span needs, and which more a new build on the same path would need.
  *
- * @param touches the zones that the span or one of its vaults touches, in order of kind and id
+ * @param touches the zones that count and that the span or one of its vaults touches, in order of kind and id
  * @param recoveryNeeds keys of the permits that recovering still needs, sorted
  * @param avoided keys of the permits that a new build would need and recovering does not, sorted
  * @param rules the rules that the span is under, and how far
  * @param recoveryLeadDays days until all permits of recovering are there, if they are asked for together
  * @param newBuildLeadDays the same for a new build, without waiting for the end of a ban
+ * @param toCome the zones that do not count yet, in the same order; nothing else here depends on them
  */
 public record Permits(
         List<ZoneTouch> touches,
@@ -21,7 +22,8 @@ public record Permits(
         List<String> avoided,
         Map<ZoneRule, RuledPart> rules,
         int recoveryLeadDays,
-        int newBuildLeadDays) {
+        int newBuildLeadDays,
+        List<ZoneTouch> toCome) {
     /** No zones are known. */
     public static final Permits NONE = new Permits(List.of(), List.of(), List.of(), Map.of());
 
@@ -30,6 +32,18 @@ public record Permits(
         recoveryNeeds = List.copyOf(recoveryNeeds);
         avoided = List.copyOf(avoided);
         rules = Map.copyOf(rules);
+        toCome = List.copyOf(toCome);
+    }
+
+    /** Permits where no zone is to come. */
+    public Permits(
+            List<ZoneTouch> touches,
+            List<String> recoveryNeeds,
+            List<String> avoided,
+            Map<ZoneRule, RuledPart> rules,
+            int recoveryLeadDays,
+            int newBuildLeadDays) {
+        this(touches, recoveryNeeds, avoided, rules, recoveryLeadDays, newBuildLeadDays, List.of());
     }
 
     /** Permits of which it is not known how long they take. */

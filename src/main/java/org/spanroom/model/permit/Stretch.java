@@ -29,10 +29,23 @@ public record Stretch(double fromM, double toM) {
 
     /** Returns stretches that cover the same, in order along the span, none of which touches another. */
     public static List<Stretch> union(List<Stretch> stretches) {
+        return union(stretches, SAME_PLACE_M);
+    }
+
+    /**
+     * Returns stretches in order along the span, where a gap that is shorter than the given one is closed: it counts as covered.
+     *
+     * @param gapM 0 or more
+     */
+    public static List<Stretch> unionOverGaps(List<Stretch> stretches, double gapM) {
+        return union(stretches, Math.max(SAME_PLACE_M, Math.nextDown(gapM)));
+    }
+
+    private static List<Stretch> union(List<Stretch> stretches, double reachM) {
         var merged = new ArrayList<Stretch>();
         for (Stretch next : stretches.stream().sorted(ALONG).toList()) {
             int last = merged.size() - 1;
-            if (last >= 0 && next.fromM <= merged.get(last).toM + SAME_PLACE_M) {
+            if (last >= 0 && next.fromM - merged.get(last).toM <= reachM) {
                 merged.set(last, new Stretch(merged.get(last).fromM, Math.max(merged.get(last).toM, next.toM)));
             } else {
                 merged.add(next);

@@ -12,11 +12,18 @@ import org.spanroom.model.Line;
  * @param sequence place in the order of reading, from 0
  * @param kind key of the zone's kind, as the permit settings name it
  * @param name what people call it, or empty
- * @param until last day on which its rule holds; empty where it holds for good
+ * @param from first day on which its rule applies; empty where it has always applied
+ * @param until last day on which its rule applies; empty where it applies for good
  * @param outlines its polygons
  */
 public record Zone(
-        int sequence, String id, String kind, String name, Optional<LocalDate> until, List<Outline> outlines) {
+        int sequence,
+        String id,
+        String kind,
+        String name,
+        Optional<LocalDate> from,
+        Optional<LocalDate> until,
+        List<Outline> outlines) {
     /**
      * One polygon, longitude and latitude in degrees on WGS 84.
      *
@@ -33,5 +40,11 @@ public record Zone(
         Check.notBlank("id", id);
         Check.notBlank("kind", kind);
         outlines = List.copyOf(outlines);
+    }
+
+    /** A zone without a first day. */
+    public Zone(
+            int sequence, String id, String kind, String name, Optional<LocalDate> until, List<Outline> outlines) {
+        this(sequence, id, kind, name, Optional.empty(), until, outlines);
     }
 }

@@ -12,9 +12,23 @@ import org.spanroom.model.pull.PullAssessment;
  * What the stages found out about one span, before it is compared with any other.
  *
  * @param effort hours, money, material and new build; empty where nothing comes out
+ * @param laterPull the same pulls, once the positions beside the innerducts are used: those cables lie on every innerduct that
+ *     is pulled; empty where there are none, or where nothing comes out
  */
 public record Assessment(
-        Span span, Bends bends, Room room, PullAssessment pull, Permits permits, Optional<Effort> effort) {
+        Span span,
+        Bends bends,
+        Room room,
+        PullAssessment pull,
+        Permits permits,
+        Optional<Effort> effort,
+        Optional<PullAssessment> laterPull) {
+    /** An assessment of a span beside whose innerducts nothing can be placed. */
+    public Assessment(
+            Span span, Bends bends, Room room, PullAssessment pull, Permits permits, Optional<Effort> effort) {
+        this(span, bends, room, pull, permits, effort, Optional.empty());
+    }
+
     /** An assessment without effort. */
     public Assessment(Span span, Bends bends, Room room, PullAssessment pull, Permits permits) {
         this(span, bends, room, pull, permits, Optional.empty());

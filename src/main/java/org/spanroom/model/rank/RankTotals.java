@@ -8,7 +8,7 @@ import java.util.TreeMap;
  *
  * @param excluded how many spans are not ranked, by reason
  * @param doubtful how many ranked spans can be pulled only when well lubricated
- * @param cablesGained places for a cable more, over all ranked spans
+ * @param positionsGained positions that recovery adds, over all ranked spans
  * @param rankedLengthM the length that counts, over all ranked spans
  * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
  */
@@ -17,7 +17,7 @@ public record RankTotals(
         long ranked,
         Map<Exclusion, Long> excluded,
         long doubtful,
-        long cablesGained,
+        long positionsGained,
         double rankedLengthM,
         double rankedDrawnLengthM) {
     public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0);
@@ -35,7 +35,7 @@ public record RankTotals(
                 ranked + other.ranked,
                 reasons,
                 doubtful + other.doubtful,
-                cablesGained + other.cablesGained,
+                positionsGained + other.positionsGained,
                 rankedLengthM + other.rankedLengthM,
                 rankedDrawnLengthM + other.rankedDrawnLengthM);
     }

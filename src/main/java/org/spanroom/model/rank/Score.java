@@ -35,12 +35,14 @@ public final class Score {
     /**
      * One criterion's share of a score.
      *
-     * @param quantityInUnit the absolute quantity that was judged, in the unit of its criterion
-     * @param valueRatio how good the quantity is, 0 to 1
+     * @param quantityInUnit the absolute quantity that was judged, in the unit of its criterion; not a number where it is unknown
+     * @param valueRatio how good the quantity is, 0 to 1; not a number where that is unknown
      */
     public record Part(Yardstick yardstick, double quantityInUnit, double valueRatio) {
         public Part {
-            Check.within("valueRatio", valueRatio, 0, 1);
+            if (!Double.isNaN(valueRatio)) {
+                Check.within("valueRatio", valueRatio, 0, 1);
+            }
         }
 
         /** Returns the criterion's word, as in columns. */
@@ -65,6 +67,9 @@ public final class Score {
 
         /** Returns the quantity with its unit, for people. */
         public String quantityText() {
+            if (Double.isNaN(quantityInUnit)) {
+                return "unknown";
+            }
             return String.format(Locale.ROOT, "%.1f %s", quantityInUnit, unit());
         }
     }
@@ -127,7 +132,7 @@ public final class Score {
         return IntStream.range(0, size()).mapToObj(this::part).toList();
     }
 
-    /** Returns the sum of all parts' points, 0 to 100. */
+    /** Returns the sum of all parts' points, 0 to 100; not a number where a part is unknown: there is no score then. */
     public double totalPoints() {
         double total = 0;
         for (int i = 0; i < values.length; i++) {

@@ -15,7 +15,7 @@ public final class SpanFigures {
     public static final int MOST_DRAWS = Long.SIZE;
 
     /** Memory for each span, without the draws of a simulation. */
-    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + Byte.BYTES;
+    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + 2 * Byte.BYTES;
 
     /** Memory for each span that the draws of a simulation take. */
     public static final int DRAWS_BYTES = Long.BYTES;
@@ -26,6 +26,7 @@ public final class SpanFigures {
     private final int[] positionsAfter;
     private final int[] recoveryLeadDays;
     private final byte[] exclusions;
+    private final byte[] cautions;
     private final long[] feasibleDraws;
     private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
 
@@ -36,6 +37,7 @@ public final class SpanFigures {
         positionsAfter = new int[spans];
         recoveryLeadDays = new int[spans];
         exclusions = new byte[spans];
+        cautions = new byte[spans];
         feasibleDraws = new long[simulated ? spans : 0];
     }
 
@@ -49,12 +51,12 @@ public final class SpanFigures {
         return siteHours[number];
     }
 
-    /** Returns how many empty innerducts can take the design cable now. */
+    /** Returns how many design cables the duct can take now, everything left in; 0 where its contents are unknown. */
     public int positionsNow(int number) {
         return positionsNow[number];
     }
 
-    /** Returns how many places there are for a design cable once the proposed innerducts are out. */
+    /** Returns how many it can take once the proposed innerducts are out; 0 where its contents are unknown. */
     public int positionsAfter(int number) {
         return positionsAfter[number];
     }
@@ -68,6 +70,11 @@ public final class SpanFigures {
     public Optional<Exclusion> exclusion(int number) {
         int reason = exclusions[number];
         return reason == 0 ? Optional.empty() : Optional.of(reasons.get(reason - 1));
+    }
+
+    /** Returns how many cautions the span has, those of open gates included. */
+    public int cautions(int number) {
+        return cautions[number];
     }
 
     /**
@@ -92,16 +99,17 @@ public final class SpanFigures {
             figures = new SpanFigures(spans, simulated);
         }
 
-        /** Takes what an assessment says of a span, and the first reason why it is not ranked. */
-        public void add(int number, Assessment assessment, Optional<Exclusion> exclusion) {
+        /** Takes what an assessment says of a span, and what gates and cautions say. */
+        public void add(int number, Assessment assessment, Verdict verdict) {
             assessment.effort().ifPresent(effort -> {
                 figures.recoveryMoney[number] = effort.recoveryMoney();
                 figures.siteHours[number] = effort.time().siteHours();
             });
-            figures.positionsNow[number] = assessment.room().positionsBefore();
-            figures.positionsAfter[number] = assessment.room().positionsAfter();
+            figures.positionsNow[number] = assessment.room().positionsNow().orElse(0);
+            figures.positionsAfter[number] = assessment.room().positionsAfter().orElse(0);
             figures.recoveryLeadDays[number] = assessment.permits().recoveryLeadDays();
-            exclusion.ifPresent(reason -> figures.exclusions[number] = place(reason));
+            verdict.findFirst().ifPresent(reason -> figures.exclusions[number] = place(reason));
+            figures.cautions[number] = (byte) Math.min(Byte.MAX_VALUE, verdict.cautionCount());
         }
 
         /** Takes the draws of the simulation in which a span is feasible. */

@@ -1,5 +1,6 @@
 package org.spanroom.model.rank;
 
+import java.util.Locale;
 import org.spanroom.model.Check;
 
 /**
@@ -15,6 +16,8 @@ import org.spanroom.model.Check;
  * @param moreCableAssumedRatio the same where the count of cables is assumed
  * @param blockedRatio chance that a duct turns out blocked, whose condition is recorded as sound or oval
  * @param blockedUnknownRatio the same where no condition is recorded
+ * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may lie so close to it that sampling
+ *     noise would decide which is larger
  */
 public record UncertaintySettings(
         boolean simulated,
@@ -26,7 +29,11 @@ public record UncertaintySettings(
         double moreCableRatio,
         double moreCableAssumedRatio,
         double blockedRatio,
-        double blockedUnknownRatio) {
+        double blockedUnknownRatio,
+        double leastChangeRatio) {
+    /** So many samples a field check rests on: an expected change has a standard error of 0.008 at most. */
+    public static final int FIELD_CHECK_SAMPLES = 4096;
+
     private static final int MOST_SAMPLES = 10_000;
     private static final int MOST_SCORES = 10_000_000;
 
@@ -43,6 +50,29 @@ public record UncertaintySettings(
         Check.within("moreCableAssumedRatio", moreCableAssumedRatio, 0, 1);
         Check.within("blockedRatio", blockedRatio, 0, 1);
         Check.within("blockedUnknownRatio", blockedUnknownRatio, 0, 1);
+        Check.within("leastChangeRatio", leastChangeRatio, 0, 0.5);
+        demandFarFrom("otherSizeRatio", otherSizeRatio, leastChangeRatio);
+        demandFarFrom("half of otherSizeRatio", otherSizeRatio / 2, leastChangeRatio);
+        demandFarFrom("moreCableRatio", moreCableRatio, leastChangeRatio);
+        demandFarFrom("moreCableAssumedRatio", moreCableAssumedRatio, leastChangeRatio);
+        demandFarFrom("blockedRatio", blockedRatio, leastChangeRatio);
+        demandFarFrom("blockedUnknownRatio", blockedUnknownRatio, leastChangeRatio);
+    }
+
+    /** Where one unknown alone decides, the expected change is its chance: two standard errors tell it from the least change. */
+    private static void demandFarFrom(String name, double chanceRatio, double leastChangeRatio) {
+        double rarerRatio = Math.min(chanceRatio, 1 - chanceRatio);
+        double noiseRatio = 2 * Math.sqrt(leastChangeRatio * (1 - leastChangeRatio) / FIELD_CHECK_SAMPLES);
+        if (rarerRatio > 0 && Math.abs(rarerRatio - leastChangeRatio) <= noiseRatio) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "leastChangeRatio must differ by more than %.4f from every chance, was %s beside %s %s: chance alone would"
+                            + " decide which field checks are listed",
+                    noiseRatio,
+                    leastChangeRatio,
+                    name,
+                    chanceRatio));
+        }
     }
 
     /** Returns these settings with the simulation on or off. */
@@ -57,6 +87,7 @@ public record UncertaintySettings(
                 moreCableRatio,
                 moreCableAssumedRatio,
                 blockedRatio,
-                blockedUnknownRatio);
+                blockedUnknownRatio,
+                leastChangeRatio);
     }
 }

@@ -41,6 +41,11 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
         return Stream.concat(exclusions.stream(), waived.stream()).min(Comparator.naturalOrder());
     }
 
+    /** Returns how many cautions there are, those of open gates included. */
+    public int cautionCount() {
+        return waived.size() + cautions.size();
+    }
+
     /** Returns the words for all cautions in columns, those of open gates first. */
     public List<String> cautionKeys() {
         return Stream.concat(

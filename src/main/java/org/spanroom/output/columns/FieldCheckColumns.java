@@ -56,7 +56,12 @@ public final class FieldCheckColumns {
                             "look_at",
                             "look_at",
                             "What to do there.",
-                            row -> row.unknown().whatToLookAt())));
+                            row -> row.unknown().whatToLookAt()),
+                    Column.text(
+                            "cautions",
+                            "cautions",
+                            "What the crew that goes there has to bear in mind, joined by ;.",
+                            row -> String.join("; ", row.cautions()))));
 
     private FieldCheckColumns() {}
 }

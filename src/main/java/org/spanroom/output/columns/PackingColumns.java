@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -30,13 +31,19 @@ final class PackingColumns {
                         "pull_choice",
                         "choice",
                         "Which innerducts come out, empty and then widest first, and whether dead cables do: the choice "
-                                + "that gains most cables an hour. Counts of room and forces are of this one.",
+                                + "that gains most positions an hour. Counts of room and forces are of this one.",
                         row -> room(row).proposal().map(PullChoice::words)),
+                Column.text(
+                        "proposal_reason",
+                        "why_choice",
+                        "Why a proposal that leaves innerducts in is better than pulling all; empty where it leaves none.",
+                        row -> room(row).proposalReason()),
                 Column.text(
                         "other_choices",
                         "choices",
-                        "What the other choices would give: cables gained, new cables, and innerducts left that are "
-                                + "places; in brackets where the rules do not let it be proposed.",
+                        "What the other choices would give, leaving everything in first: positions gained, new cables, "
+                                + "innerducts left that are positions, and the rule that binds; in brackets where the rules do "
+                                + "not let it be proposed.",
                         PackingColumns::otherChoices));
     }
 
@@ -57,18 +64,18 @@ final class PackingColumns {
                         "packing_after",
                         "pack_aft",
                         "The same for the cables that stay and the new ones; empty where nothing is recovered.",
-                        recovered(s -> s.after().outcome().key())),
+                        recovered(choice -> choice.after().outcome().key())),
                 Column.real(
                         "margin_after_mm",
                         "marg_aft",
                         2,
                         "The same margin once the new cables are in, besides the bore's allowance.",
-                        recovered(s -> s.after().marginMm())),
+                        recovered(choice -> choice.after().marginMm())),
                 Column.text(
                         "next_sleeve",
                         "next_slv",
-                        "What is known of one sleeve more where packing is the binding rule.",
-                        recovered(s -> s.nextSleeve().map(PackingOutcome::key))),
+                        "What is known of one further sleeve where packing is the binding rule.",
+                        recovered(choice -> choice.nextSleeve().map(PackingOutcome::key))),
                 Column.real(
                         "jam_ratio",
                         "jam_ratio",
@@ -85,16 +92,21 @@ final class PackingColumns {
     /** Nothing where none is proposed: the reason for that stands elsewhere. */
     private static Optional<String> otherChoices(RankedSpan row) {
         Optional<PullChoice> proposal = room(row).proposal();
-        return proposal.flatMap(chosen -> room(row).crossSection())
-                .map(section -> section.choices().stream()
-                        .filter(choice -> !choice.words().equals(proposal.get().words()))
-                        .map(PackingColumns::inShort)
-                        .collect(joining("; ")));
+        return proposal.map(chosen -> room(row).choices().stream()
+                .filter(choice -> !choice.words().equals(chosen.words()))
+                .map(PackingColumns::inShort)
+                .collect(joining("; ")));
     }
 
     private static String inShort(PullChoice choice) {
-        String text = choice.words() + ": +" + choice.cablesGained() + " (" + choice.newCables() + " new, "
-                + choice.positionsLeft() + " left)";
+        String text = String.format(
+                Locale.ROOT,
+                "%s: %+d (%d new, %d left; %s)",
+                choice.words(),
+                choice.positionsGained(),
+                choice.newCables(),
+                choice.positions().inInnerducts(),
+                choice.bindingRule());
         return choice.allowed() ? text : "[" + text + "]";
     }
 
@@ -106,11 +118,8 @@ final class PackingColumns {
         return row -> room(row).crossSection().map(cell);
     }
 
-    private static Function<RankedSpan, Object> recovered(Function<CrossSection, Object> cell) {
-        return row -> room(row)
-                .crossSection()
-                .filter(section -> room(row).innerductsOut() > 0)
-                .<Object>flatMap(section -> flat(cell.apply(section)));
+    private static Function<RankedSpan, Object> recovered(Function<PullChoice, Object> cell) {
+        return row -> room(row).proposal().<Object>flatMap(choice -> flat(cell.apply(choice)));
     }
 
     private static Optional<?> flat(Object value) {

@@ -13,6 +13,7 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.permit.ZoneTouch;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.table.Column;
 
@@ -20,6 +21,7 @@ import org.spanroom.output.table.Column;
 public final class PermitColumns {
     /** The shipped kinds in the order of their columns, with short names; kinds that an owner adds have rows in permits. */
     private static final Map<String, String> KINDS = new TreeMap<>(Map.of(
+            "street_works", "z_works_m",
             "cut_ban", "z_cut_m",
             "night_only", "z_night_m",
             "environmental", "z_envir_m",
@@ -62,12 +64,26 @@ public final class PermitColumns {
                                 .map(touch -> touch.zone().kind())
                                 .distinct()
                                 .collect(joining(";")))),
+                Column.text(
+                        "zones_to_come",
+                        "zones_next",
+                        "Permit zones that will be touched but have not begun on the day that the run is made for, each with its"
+                                + " first day, joined by ;. No other column counts them.",
+                        permits(p -> p.toCome().stream()
+                                .map(PermitColumns::toCome)
+                                .collect(joining(";")))),
                 Column.real(
                         "zone_any_m",
                         "z_any_m",
                         3,
                         "Metres of the span inside any zone; where zones overlap they count once.",
                         permits(Permits::lengthM)));
+    }
+
+    /** Returns a zone that has not begun, with its first day. */
+    private static String toCome(ZoneTouch touch) {
+        Zone zone = touch.zone();
+        return zone.id() + zone.from().map(day -> " from " + day).orElse("");
     }
 
     private static List<Column<RankedSpan>> needs() {

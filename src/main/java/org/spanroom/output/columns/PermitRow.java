@@ -110,9 +110,14 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
                         zone(Zone::kind)),
                 Column.text("name", "name", "What people call the zone.", zone(Zone::name)),
                 Column.text(
+                        "first_day",
+                        "first_day",
+                        "First day on which its rule applies; empty where it has always applied.",
+                        zone(zone -> zone.from().map(LocalDate::toString))),
+                Column.text(
                         "until",
                         "until",
-                        "Last day on which its rule holds; empty where it holds for good.",
+                        "Last day on which its rule applies; empty where it applies for good.",
                         zone(zone -> zone.until().map(LocalDate::toString))),
                 Column.integer("piece", "piece", "Place along the span, from 1 in each zone.", PermitRow::piece),
                 Column.real(

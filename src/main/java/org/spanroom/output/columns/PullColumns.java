@@ -77,6 +77,16 @@ public final class PullColumns {
                         "That limit.",
                         pull(p ->
                                 p.outcome().findTightest().map(use -> use.kind().key()))),
+                Column.real(
+                        "pull_later_pct",
+                        "pull_later",
+                        1,
+                        "How far it would be used up once the positions beside the innerducts (positions_now_beside) hold cables: "
+                                + "these lie on every innerduct that is pulled later. Empty where there are none.",
+                        row -> row.assessment()
+                                .laterPull()
+                                .flatMap(later -> later.outcome().findTightest())
+                                .map(LimitUse::utilisationPercent)),
                 Column.integer(
                         "pull_count",
                         "pulls",

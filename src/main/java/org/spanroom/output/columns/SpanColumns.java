@@ -6,14 +6,22 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import org.spanroom.model.Angle;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.Positions;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.SectionKey;
+import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSpan;
@@ -37,11 +45,45 @@ public final class SpanColumns {
     public static final Column<RankedSpan> DRAWN_LENGTH = Column.real(
             "drawn_length_m", "drawn_m", 3, "Length of the drawn line on the ground.", span(Span::drawnLengthM));
 
-    public static final Column<RankedSpan> CABLES_GAINED = Column.integer(
-            "cables_gained",
-            "gained",
-            "Cable places more than before, new ones and innerducts left.",
-            room(Room::cablesGained));
+    public static final Column<RankedSpan> POSITIONS_NOW = Column.integer(
+            "positions_now",
+            "pos_now",
+            "Design cables that the duct can take today, everything left in: in empty innerducts, in cells of sleeves already "
+                    + "in, and beside them. Reserved positions are left out; empty where the contents are unknown.",
+            room(Room::positionsNow));
+
+    public static final Column<RankedSpan> POSITIONS_GAINED = Column.integer(
+            "positions_gained",
+            "pos_gain",
+            "Positions that recovery adds: positions_after less positions_now.",
+            room(Room::positionsGained));
+
+    public static final Column<RankedSpan> DUCT =
+            Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id));
+
+    public static final Column<RankedSpan> BANK =
+            Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId));
+
+    public static final Column<RankedSpan> FROM_VAULT = Column.text(
+            "from_vault",
+            "from_vault",
+            "The vault where the span's line begins.",
+            span(s -> s.from().id()));
+
+    public static final Column<RankedSpan> TO_VAULT = Column.text(
+            "to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
+
+    public static final Column<RankedSpan> SPARE = Column.flag(
+            "spare",
+            "spare",
+            "Whether the duct is spare: recorded as empty and sound, not refused by its owner, so that it takes cables as it is.",
+            duct(Duct::isSpare));
+
+    public static final Column<RankedSpan> POSITIONS_AFTER = Column.integer(
+            "positions_after",
+            "pos_after",
+            "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
+            room(Room::positionsAfter));
 
     private SpanColumns() {}
 
@@ -77,19 +119,20 @@ public final class SpanColumns {
 
     private static List<Column<RankedSpan>> ends() {
         return List.of(
-                Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id)),
-                Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId)),
+                DUCT,
+                BANK,
                 Column.text(
                         "routes",
                         "routes",
                         "The drawn routes that the span is made of, in order, joined by ;.",
                         span(s -> String.join(";", s.routeIds()))),
+                FROM_VAULT,
+                TO_VAULT,
                 Column.text(
-                        "from_vault",
-                        "from_vault",
-                        "The vault where the span's line begins.",
-                        span(s -> s.from().id())),
-                Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id())));
+                        "section_id",
+                        "section_id",
+                        "The section that the span is in: the spans of its bank between the same two vaults.",
+                        span(s -> SectionKey.of(s).id())));
     }
 
     private static List<Column<RankedSpan>> way() {
@@ -141,23 +184,29 @@ public final class SpanColumns {
                         duct(Duct::insideDiameterMm)),
                 Column.real("bore_area_mm2", "bore_mm2", 1, "Area of the bore.", room(Room::boreAreaMm2)),
                 Column.real(
-                        "fill_before_pct",
-                        "fill_bef",
+                        "fill_now_pct",
+                        "fill_now",
                         2,
-                        "Share of the bore that innerducts, taken as solid, and loose cables close off now.",
-                        room(r -> 100 * r.fillBeforeRatio())),
+                        "Share of the bore that innerducts, taken as solid, and the cables beside them close off now.",
+                        room(r -> percent(r.fillNowRatio()))),
                 Column.real(
-                        "fill_after_pct",
-                        "fill_aft",
+                        "fill_after_removal_pct",
+                        "fill_remov",
                         2,
                         "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
-                        room(r -> 100 * r.fillAfterRatio())),
+                        room(r -> percent(r.fillAfterRemovalRatio()))),
                 Column.real(
-                        "free_after_pct",
-                        "free_aft",
+                        "fill_with_new_pct",
+                        "fill_new",
+                        2,
+                        "The same with a design cable in every cell that is a position.",
+                        room(r -> percent(r.fillWithNewRatio()))),
+                Column.real(
+                        "free_after_removal_pct",
+                        "free_remov",
                         2,
                         "Share of the bore that is free once the innerducts are out.",
-                        room(r -> 100 * r.freeAfterRatio())));
+                        room(r -> r.then().map(choice -> 100 * (1 - choice.fillRatio())))));
     }
 
     private static List<Column<RankedSpan>> gain() {
@@ -167,29 +216,50 @@ public final class SpanColumns {
                         "recov_mm2",
                         1,
                         "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
-                        room(Room::recoverableMm2)),
+                        then(PullChoice::recoverableMm2)),
                 Column.integer(
                         "innerducts_out",
                         "innerd_out",
                         "How many rigid innerducts come out.",
-                        room(Room::innerductsOut)),
+                        then(PullChoice::innerductsOut)),
+                POSITIONS_NOW,
                 Column.integer(
-                        "positions_before",
-                        "pos_before",
-                        "Empty innerducts that can take the design cable now.",
-                        room(Room::positionsBefore)),
+                        "positions_now_innerducts",
+                        "now_innerd",
+                        "Of these, empty innerducts that can take the design cable.",
+                        now(positions -> positions.inInnerducts())),
                 Column.integer(
-                        "positions_after",
-                        "pos_after",
-                        "Places for a design cable afterwards: new ones, and innerducts left.",
-                        room(Room::positionsAfter)),
-                Column.integer("sleeves", "sleeves", "Whole fabric sleeves that go in.", room(Room::sleeves)),
+                        "positions_now_sleeves",
+                        "now_sleeve",
+                        "Of these, cells of sleeves already in that hold no cable and are not reserved.",
+                        now(positions -> positions.inSleeves())),
+                Column.integer(
+                        "positions_now_beside",
+                        "now_beside",
+                        "Of these, cells of new sleeves that fit beside whatever lies in the duct.",
+                        now(positions -> positions.beside())),
+                Column.integer(
+                        "positions_reserved",
+                        "pos_reserv",
+                        "Positions of the duct that are promised, as recorded: left out of positions_now and positions_after.",
+                        duct(d -> d.circumstances().positionsReserved())),
+                Column.integer(
+                        "cells_reserved",
+                        "cell_rsrv",
+                        "Cells of sleeves already in that are promised and hold no cable: no positions.",
+                        duct(d -> reservedCells(d.contents()))),
+                POSITIONS_AFTER,
+                Column.integer(
+                        "sleeves",
+                        "sleeves",
+                        "Whole fabric sleeves that go in after recovery.",
+                        room(r -> r.now().map(any -> r.sleeves()))),
                 Column.integer(
                         "new_cables",
                         "new_cables",
                         "Design cables that find a cell in those sleeves.",
-                        room(Room::newCables)),
-                CABLES_GAINED,
+                        room(r -> r.now().map(any -> r.newCables()))),
+                POSITIONS_GAINED,
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }
@@ -202,6 +272,7 @@ public final class SpanColumns {
                         "condition",
                         "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
                         duct(d -> word(d.condition()))),
+                SPARE,
                 Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
                 Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
                 Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
@@ -213,8 +284,17 @@ public final class SpanColumns {
                 Column.text(
                         "assumed",
                         "assumed",
-                        "Terms that were not recorded, so that a configured default stands for them, joined by ;.",
-                        duct(d -> terms(d.assumed()))));
+                        "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
+                                + "stands for them, joined by ;.",
+                        duct(d -> terms(d.assumed()))),
+                Column.text(
+                        "rejected",
+                        "rejected",
+                        "What was recorded and could not be used, as terms joined by ;. The findings say why.",
+                        duct(d -> d.rejected().stream()
+                                .map(RejectedValue::name)
+                                .distinct()
+                                .collect(joining(";")))));
     }
 
     private static Function<RankedSpan, Object> span(Function<Span, Object> cell) {
@@ -231,6 +311,25 @@ public final class SpanColumns {
 
     private static Function<RankedSpan, Object> room(Function<Room, Object> cell) {
         return row -> cell.apply(row.assessment().room());
+    }
+
+    private static Function<RankedSpan, Object> then(Function<PullChoice, Object> cell) {
+        return room(r -> r.then().map(cell));
+    }
+
+    private static Function<RankedSpan, Object> now(Function<Positions, Object> cell) {
+        return room(r -> r.now().map(PullChoice::positions).map(cell));
+    }
+
+    private static OptionalDouble percent(OptionalDouble ratio) {
+        return ratio.isPresent() ? OptionalDouble.of(100 * ratio.getAsDouble()) : ratio;
+    }
+
+    private static OptionalInt reservedCells(Contents contents) {
+        return contents.known()
+                ? OptionalInt.of(
+                        contents.sleeves().stream().mapToInt(Sleeve::promisedCells).sum())
+                : OptionalInt.empty();
     }
 
     private static String word(Enum<?> value) {

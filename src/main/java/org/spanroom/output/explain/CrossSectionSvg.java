@@ -9,6 +9,7 @@ import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.bore.PlacedCircle.Kind;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.BoreShape;
 
@@ -58,11 +59,12 @@ public final class CrossSectionSvg {
     }
 
     private String sheet() {
-        panel(BEFORE_X_PX, "Before", section.before());
+        panel(BEFORE_X_PX, "Now", section.before());
         caption(BEFORE_X_PX, beforeWords(), verdict(section.before()));
-        if (room.newCables() > 0) {
-            panel(AFTER_X_PX, "After", section.after());
-            caption(AFTER_X_PX, afterWords(), verdict(section.after()));
+        Optional<PullChoice> proposal = room.proposal().filter(choice -> choice.newCables() > 0);
+        if (proposal.isPresent()) {
+            panel(AFTER_X_PX, "After", proposal.get().after());
+            caption(AFTER_X_PX, afterWords(proposal.get()), verdict(proposal.get().after()));
         } else {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX, "middle", 13, "Not recovered:");
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
@@ -121,6 +123,8 @@ public final class CrossSectionSvg {
         svg.circle(xPx, yPx, cablePx, fill(circle.kind()), circle.kind() == Kind.DEAD_CABLE ? DEAD : OUTLINE);
         if (circle.kind() == Kind.NEW_CABLE && cablePx > 8) {
             svg.label(xPx, yPx + 4, "middle", 12, Integer.toString(circle.sleeve()));
+        } else if (circle.kind() == Kind.RESERVED && cablePx > 8) {
+            svg.label(xPx, yPx + 4, "middle", 12, "R");
         } else if (circle.kind() == Kind.DEAD_CABLE) {
             double armPx = cablePx * 0.5;
             svg.stroke(xPx - armPx, yPx - armPx, xPx + armPx, yPx + armPx, OUTLINE);
@@ -134,6 +138,7 @@ public final class CrossSectionSvg {
             case CABLE -> CABLE;
             case DEAD_CABLE -> DEAD_CABLE;
             case NEW_CABLE -> NEW_CABLE;
+            case RESERVED -> EMPTY;
         };
     }
 
@@ -153,19 +158,22 @@ public final class CrossSectionSvg {
     private String beforeWords() {
         return String.format(
                 Locale.ROOT,
-                "%.1f %% of the bore filled; places for %d more",
-                100 * room.fillBeforeRatio(),
-                room.positionsBefore());
+                "%.1f %% of the bore filled; positions today: %d, %d of them beside",
+                100 * section.now().fillRatio(),
+                section.now().positionsAfter(),
+                Math.min(
+                        section.now().positionsAfter(), section.now().positions().beside()));
     }
 
-    private String afterWords() {
+    private static String afterWords(PullChoice choice) {
         return String.format(
                 Locale.ROOT,
-                "%s%d sleeves, %d new cables; limit: %s",
-                room.proposal().map(choice -> choice.words() + "; ").orElse(""),
-                room.sleeves(),
-                room.newCables(),
-                room.bindingRule().replace('_', ' '));
+                "%s; %d sleeves, %d new cables, %d gained; limit: %s",
+                choice.words(),
+                choice.sleeves(),
+                choice.newCables(),
+                choice.positionsGained(),
+                choice.bindingRule().replace('_', ' '));
     }
 
     private static String verdict(Packing packing) {
@@ -189,6 +197,7 @@ public final class CrossSectionSvg {
         svg.label(334, yPx + 4, "start", 11, "dead cable");
         svg.circle(440, yPx, 9.5, EMPTY, FABRIC);
         svg.circle(440, yPx, 8, NEW_CABLE, OUTLINE);
-        svg.label(454, yPx + 4, "start", 11, "place for a new cable, with the number of its sleeve");
+        svg.label(454, yPx + 4, "start", 11, "position for a new cable, with the number of its sleeve");
+        svg.label(770, yPx + 4, "start", 11, "R: reserved cell");
     }
 }

@@ -7,6 +7,8 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.Sleeve;
 
 /** The duct of a span and what lies in it. */
 final class ExplanationDuct {
@@ -25,8 +27,14 @@ final class ExplanationDuct {
                 .word("condition", "condition", duct.condition())
                 .flag("direct_buried", "buried directly", duct.directBuried())
                 .flag("flooded", "recorded as flooded", duct.flooded())
-                .flag("contents_known", "contents recorded", contents.known())
+                .flag("contents_known", "contents known", contents.known())
+                .whole("positions_reserved", "positions reserved", duct.circumstances().positionsReserved())
+                .word(
+                        "beside_allowed",
+                        "may lie beside innerducts",
+                        duct.circumstances().besideAllowed().key())
                 .table("innerducts", "in it", contents.innerducts(), ExplanationDuct::innerduct)
+                .table("sleeves", "Sleeves", contents.sleeves(), ExplanationDuct::sleeve)
                 .table("loose_cables", "Loose cables", contents.looseCables(), ExplanationDuct::cable)
                 .texts("catalogue_rows", "catalogue rows", duct.catalogUse().rows())
                 .words(
@@ -35,6 +43,7 @@ final class ExplanationDuct {
                         sorted(duct.catalogUse().terms()),
                         Term::key)
                 .words("assumed", "assumed by the config", sorted(duct.assumed()), Term::key)
+                .table("rejected", "Recorded, but rejected", duct.rejected(), ExplanationDuct::rejected)
                 .section("duct", "Duct " + duct.id() + (duct.bankId().isEmpty() ? "" : " in bank " + duct.bankId()));
     }
 
@@ -49,6 +58,21 @@ final class ExplanationDuct {
                 .flag("empty", "", innerduct.isEmpty())
                 .text("", "cables", innerduct.isEmpty() ? "none" : "")
                 .table("cables", "cables", innerduct.cables(), ExplanationDuct::cable);
+    }
+
+    private static void sleeve(ExplanationParts row, Sleeve sleeve) {
+        row.text("sleeve", "sleeve", sleeve.id())
+                .whole("cells", "cells", sleeve.cells())
+                .whole("reserved_cells", "reserved", sleeve.reservedCells())
+                .whole("free_cells", "free", sleeve.freeCells())
+                .text("", "cables", sleeve.cables().isEmpty() ? "none" : "")
+                .table("cables", "cables", sleeve.cables(), ExplanationDuct::cable);
+    }
+
+    private static void rejected(ExplanationParts row, RejectedValue value) {
+        row.text("term", "term", value.name())
+                .text("recorded", "recorded as", value.recorded())
+                .text("why", "why rejected", value.why());
     }
 
     private static void cable(ExplanationParts row, Cable cable) {

@@ -18,6 +18,7 @@ final class ExplanationPermits {
         var parts = new ExplanationParts()
                 .whole("", "zones touched", permits.touches().size())
                 .table("zones", "zone", permits.touches(), ExplanationPermits::zone)
+                .table("zones_to_come", "not begun yet", permits.toCome(), ExplanationPermits::zone)
                 .number("zone_any_m", "inside zones", permits.lengthM(), 3, "m")
                 .words("recovery_needs", "recovering needs", permits.recoveryNeeds(), Function.identity())
                 .words("permits_avoided", "a new build in addition", permits.avoided(), Function.identity());
@@ -44,6 +45,10 @@ final class ExplanationPermits {
         row.text("zone_id", "zone", touch.zone().id())
                 .word("kind", "kind", touch.zone().kind())
                 .text("name", "name", touch.zone().name())
+                .text(
+                        "first_day",
+                        "from",
+                        touch.zone().from().map(LocalDate::toString).orElse(""))
                 .text(
                         "until",
                         "until",

@@ -26,14 +26,14 @@ final class ExplanationPulls {
     static ExplanationSection of(SpanExplanation explained) {
         PullAssessment pull = explained.assessment().pull();
         var parts = new ExplanationParts();
-        answer(parts, pull);
+        answer(parts, pull, explained);
         ExplanationPullSettings.add(parts, pull, explained.pulling());
         double breakawayRatio = explained.pulling().breakawayRatio();
         return parts.sections("innerducts", explained.traces(), trace -> innerduct(trace, breakawayRatio))
                 .section("pull", "Pulling: " + pull.outcome().summary());
     }
 
-    private static void answer(ExplanationParts parts, PullAssessment pull) {
+    private static void answer(ExplanationParts parts, PullAssessment pull, SpanExplanation explained) {
         PullOutcome outcome = pull.outcome();
         parts.text("outcome", "", outcome.key())
                 .text("summary", "", outcome.summary())
@@ -41,6 +41,7 @@ final class ExplanationPulls {
                 .value("better_end_reason", "", reason(outcome, EndReason::key))
                 .value("", "because", reason(outcome, EndReason::explanation));
         limit(parts, "tightest", "tightest limit there", outcome.findTightest());
+        explained.assessment().laterPull().ifPresent(later -> later(parts, later));
         parts.value("failing_end", "failing end", end(PullColumns.findFailingEnd(outcome)));
         limit(parts, "failing", "failing limit there", outcome.findFailing());
         String warns = pull.pulls().isEmpty() ? "" : "above the value to warn at";
@@ -52,6 +53,12 @@ final class ExplanationPulls {
                 .map(words)
                 .<ExplanationValue>map(ExplanationValue::word)
                 .orElse(ExplanationValue.ABSENT);
+    }
+
+    /** Using today's room beside the innerducts first makes each later pull heavier. */
+    private static void later(ExplanationParts parts, PullAssessment later) {
+        parts.number("pull_later_pct", "once room beside is used", later.utilisationPercent(), 1, "%")
+                .text("pull_later_summary", "and then", later.outcome().summary());
     }
 
     private static ExplanationValue end(Optional<SpanEnd> end) {

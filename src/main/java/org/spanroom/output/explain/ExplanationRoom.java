@@ -1,8 +1,15 @@
 package org.spanroom.output.explain;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
+import org.spanroom.model.bore.PackingOutcome;
+import org.spanroom.model.bore.Positions;
+import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 
 /** The bends of a span, and the room in its cross-section. */
@@ -35,16 +42,58 @@ final class ExplanationRoom {
     }
 
     static ExplanationSection of(Room room) {
-        return new ExplanationParts()
+        var parts = new ExplanationParts()
                 .number("bore_area_mm2", "bore area", room.boreAreaMm2(), 1, "mm2")
-                .number("fill_before_pct", "filled now", 100 * room.fillBeforeRatio(), 2, "%")
-                .number("fill_after_pct", "filled by what stays", 100 * room.fillAfterRatio(), 2, "%")
-                .number("recoverable_mm2", "area given back", room.recoverableMm2(), 1, "mm2")
-                .whole("innerducts_out", "innerducts out", room.innerductsOut())
-                .whole("positions_before", "places for a cable now", room.positionsBefore())
-                .whole("sleeves", "sleeves in", room.sleeves())
-                .whole("new_cables", "places for a cable after", room.newCables())
+                .number("fill_now_pct", "filled now", percent(room.fillNowRatio()), 2, "%")
+                .number("fill_after_removal_pct", "filled by what stays", percent(room.fillAfterRemovalRatio()), 2, "%")
+                .number("fill_with_new_pct", "and with the new cables", percent(room.fillWithNewRatio()), 2, "%")
+                .number(
+                        "recoverable_mm2",
+                        "area given back",
+                        room.then().map(PullChoice::recoverableMm2).orElse(Double.NaN),
+                        1,
+                        "mm2");
+        now(parts, room);
+        parts.whole("innerducts_out", "innerducts out", number(room.then(), PullChoice::innerductsOut))
+                .whole("sleeves", "sleeves in", number(room.now(), any -> room.sleeves()))
+                .whole("new_cables", "new cables in them", number(room.now(), any -> room.newCables()))
+                .whole("positions_after", "positions after", room.positionsAfter())
+                .whole("positions_gained", "gained by recovery", room.positionsGained())
                 .word("binding_rule", "bound by", room.bindingRule())
-                .section("room", "Room");
+                .text("proposal_reason", "why not all out", room.proposalReason());
+        choices(parts, room);
+        return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown, as the contents are");
+    }
+
+    private static void now(ExplanationParts parts, Room room) {
+        parts.whole("positions_now", "positions now", room.positionsNow());
+        Optional<Positions> now = room.now().map(PullChoice::positions);
+        parts.whole("positions_now_innerducts", "in empty innerducts", number(now, Positions::inInnerducts))
+                .whole("positions_now_sleeves", "in sleeves already in", number(now, Positions::inSleeves))
+                .whole("positions_now_beside", "beside what is in", number(now, Positions::beside))
+                .whole("positions_reserved", "reserved of them", number(now, Positions::reserved));
+    }
+
+    private static void choices(ExplanationParts parts, Room room) {
+        parts.table("choices", "Choices, leaving everything in first", room.choices(), (row, choice) -> {
+            row.text("choice", "choice", choice.words())
+                    .flag("proposed", "proposed", room.proposal().filter(choice::equals).isPresent())
+                    .flag("allowed", "allowed", choice.allowed())
+                    .whole("positions", "positions", choice.positionsAfter())
+                    .whole("positions_gained", "gained", choice.positionsGained())
+                    .whole("sleeves", "sleeves", choice.sleeves())
+                    .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
+                    .number("fill_with_new_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
+                    .word("binding_rule", "bound by", choice.bindingRule())
+                    .text("next_sleeve", "next sleeve", choice.nextSleeve().map(PackingOutcome::key).orElse(""));
+        });
+    }
+
+    private static double percent(OptionalDouble ratio) {
+        return 100 * ratio.orElse(Double.NaN);
+    }
+
+    private static <T> OptionalInt number(Optional<T> of, ToIntFunction<T> number) {
+        return of.isPresent() ? OptionalInt.of(number.applyAsInt(of.get())) : OptionalInt.empty();
     }
 }

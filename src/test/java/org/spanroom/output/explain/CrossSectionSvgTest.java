@@ -16,6 +16,9 @@ import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.bore.PlacedCircle.Kind;
+import org.spanroom.model.bore.Positions;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.testing.Rooms;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Unrecoverable;
@@ -47,8 +50,8 @@ class CrossSectionSvgTest {
 
         assertThat(drawing)
                 .contains("Duct 7 &lt;a&amp;b&gt;")
-                .contains("51.7 % of the bore filled; places for 1 more")
-                .contains("3 sleeves, 9 new cables; limit: sleeves per duct")
+                .contains("51.0 % of the bore filled; positions today: 1, 0 of them beside")
+                .contains("3 of 3 out; 3 sleeves, 9 new cables, 8 gained; limit: sleeves per duct")
                 .contains("fits, with 2.5 mm to spare in width")
                 .contains(">2</text>");
     }
@@ -82,7 +85,7 @@ class CrossSectionSvgTest {
 
     @Test
     void unknownContentsAreNotDrawn() {
-        Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.CONTENTS_UNKNOWN);
+        Room room = Room.unknown(7854);
 
         assertThat(CrossSectionSvg.draw("Duct 7", room, "")).isEmpty();
     }
@@ -93,15 +96,17 @@ class CrossSectionSvgTest {
         Packing packed = contradiction.isPresent()
                 ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", Optional.empty())
                 : new Packing(PackingOutcome.FITS, 60, "", Optional.of(before));
-        var section = new CrossSection(
-                packed,
-                new Packing(PackingOutcome.FITS, 2.5, "", Optional.of(after)),
-                Optional.empty(),
-                contradiction,
-                OptionalDouble.empty(),
-                List.of());
-        return new Room(
-                7854, 0.517, 0.066, 3650, 3, 1, 3, 9, Room.SLEEVES_PER_DUCT, Optional.of(section), Optional.empty());
+        PullChoice now = Rooms.choice(0, 3, new Positions(1, 0, 0, 0), 1, 0, Room.BORE_FILL, packed);
+        PullChoice all = Rooms.choice(
+                3,
+                0,
+                new Positions(0, 0, 9, 0),
+                1,
+                3,
+                Room.SLEEVES_PER_DUCT,
+                new Packing(PackingOutcome.FITS, 2.5, "", Optional.of(after)));
+        var section = new CrossSection(packed, contradiction, OptionalDouble.empty(), List.of(now, all));
+        return new Room(7854, Optional.of(section), Optional.of(all), "");
     }
 
     private static List<String> circles(Document drawing) {

@@ -1,0 +1,141 @@
+package org.spanroom.bend;
+
+import org.spanroom.model.bend.BendSettings;
+
+/**
+ * Chooses the path and the kind of noise that explain a drawn line best.
+ *
+ * <p>Method: three kinds of noise are tried where the line gives reason to: vertices off each by itself, vertices exact, and
+ * noise that wanders. Each finds its own path and its own deviation; the least cost wins, which is twice the negative
+ * logarithm of the likelihood, the prior of the deviation and the price of the bends together. In it a deviation counts
+ * with as many powers as observations are left free by the unknowns, so that a path cannot buy exactness with bends.
+ */
+final class PathChoice {
+    /** What a corner must save in the first cut, in variances; low, since needless corners are dropped later. */
+    private static final double CORNER_PRICE = 9;
+
+    private static final int MOST_PASSES = 3;
+
+    /** What exact vertices must save over common noise: twice the logarithm of their odds, one line in seven. */
+    private static final double EXACT_PRICE = 4;
+
+    /** What wandering noise must save: the same for one line in twenty, its distance being found from the line too. */
+    private static final double WANDER_PRICE = 6;
+
+    /** Fewer vertices do not show whether they are off together. */
+    private static final int FEWEST_WANDERING = 12;
+
+    private static final double SLIGHT_RAD = Math.toRadians(10);
+
+    /** Where the search for the distance of wander begins, and what it chooses from: factors of 2, finer does not matter. */
+    private static final double FIRST_WANDER_M = 30;
+
+    private static final double[] WANDERS_M = {10, 20, 40, 80, 160};
+
+    private final Trace trace;
+    private final BendSettings settings;
+
+    PathChoice(Trace trace, BendSettings settings) {
+        this.trace = trace;
+        this.settings = settings;
+    }
+
+    Explanation choose(Noise plain) {
+        Explanation best = explain(plain, 0);
+        double leastM = NoiseLevel.leastM(settings);
+        if (best.noise().sigmaM > 2 * leastM && NoiseLevel.rawM(trace, plain) < 0.5 * best.noise().sigmaM) {
+            best = better(best, explain(Noise.independent(leastM, leastM), EXACT_PRICE));
+        }
+        if (mayWander(best)) {
+            double priorM = NoiseLevel.priorM(settings);
+            Noise kind = Noise.wandering(trace, priorM, priorM, FIRST_WANDER_M);
+            best = better(best, explain(NoiseLevel.estimate(trace, kind, settings), WANDER_PRICE));
+        }
+        return best;
+    }
+
+    private static Explanation better(Explanation one, Explanation other) {
+        return other.cost() < one.cost() ? other : one;
+    }
+
+    /**
+     * Returns whether neighboring vertices are left off to the same side more often than not, or there are bends so slight that
+     * they may be what else they would be off by.
+     */
+    private boolean mayWander(Explanation best) {
+        if (trace.size() < FEWEST_WANDERING || best.noise().sigmaM <= 2 * NoiseLevel.leastM(settings)) {
+            return false;
+        }
+        if (best.chain().hasTurnBelow(SLIGHT_RAD)) {
+            return true;
+        }
+        double[] offM = best.chain().offsetsM();
+        double together = 0;
+        for (int vertex = 1; vertex < offM.length; vertex++) {
+            together += offM[vertex] * offM[vertex - 1];
+        }
+        return together > 0;
+    }
+
+    private Explanation explain(Noise start, double price) {
+        Noise noise = start;
+        TangentChain chain = fit(noise);
+        for (int pass = 0; pass < MOST_PASSES; pass++) {
+            Noise left = noiseLeft(chain, noise);
+            boolean same = left.wanderM == noise.wanderM
+                    && left.sigmaM > 0.7 * noise.sigmaM
+                    && left.sigmaM < 1.4 * noise.sigmaM;
+            if (same) {
+                break;
+            }
+            noise = left;
+            chain = fit(noise);
+        }
+        return new Explanation(chain, noise, price + cost(chain, noise));
+    }
+
+    private TangentChain fit(Noise noise) {
+        int[] joints = CornerSearch.cut(trace, noise, CORNER_PRICE, 2 * settings.drawingToleranceM());
+        Corners corners = new TurnSelection(trace, settings, noise).select(joints);
+        var chain = new TangentChain(trace, noise, corners, 0, trace.size() - 1);
+        ChainFit.fit(chain, noise.sigmaM);
+        ChainFit.sharpenLone(chain, noise.sigmaM);
+        return chain;
+    }
+
+    /** Returns the noise that the fitted path leaves, or the former estimate where too few vertices speak. */
+    private Noise noiseLeft(TangentChain chain, Noise noise) {
+        int free = chain.seen() - chain.unknowns();
+        if (free < 8) {
+            return noise;
+        }
+        Noise kind = noise.wanders() ? likelyWander(chain, noise) : noise;
+        double squares = noise.wanders() ? kind.squares(chain.offsetsM()) : chain.squares();
+        return kind.withSigma(NoiseLevel.blendM(Math.sqrt(squares / free), free, kind, settings));
+    }
+
+    private Noise likelyWander(TangentChain chain, Noise noise) {
+        double[] offM = chain.offsetsM();
+        Noise best = noise;
+        double least = Double.POSITIVE_INFINITY;
+        for (double wanderM : WANDERS_M) {
+            Noise kind = Noise.wandering(trace, noise.sigmaM, noise.priorM, wanderM);
+            double cost = offM.length * Math.log(kind.squares(offM)) + kind.logDeterminant();
+            if (cost < least) {
+                least = cost;
+                best = kind;
+            }
+        }
+        return best;
+    }
+
+    private double cost(TangentChain chain, Noise noise) {
+        double priorM = NoiseLevel.priorM(settings);
+        double free = Math.max(0, chain.seen() - chain.unknowns()) + NoiseLevel.PRIOR_VERTICES;
+        double squares = chain.squares() + NoiseLevel.PRIOR_VERTICES * noise.priorM * noise.priorM;
+        return squares / noise.varianceM2()
+                + 2 * free * Math.log(noise.sigmaM / priorM)
+                + noise.logDeterminant()
+                + Noise.BEND_PRICE * chain.arcs;
+    }
+}

@@ -1,0 +1,61 @@
+package org.spanroom.model.network;
+
+/**
+ * Which section a span belongs to: the spans of one bank between the same two vaults, whichever way each is drawn. A duct without a
+ * recorded bank is a bank of its own, so that its spans lie beside no other duct. This is the one rule of what lies side by side.
+ *
+ * @param bankId the recorded bank, or empty
+ * @param ductId the duct where no bank is recorded, else empty
+ * @param vaultId the one of the two vaults whose id is smaller as text
+ * @param otherVaultId the other vault; the same one where a span returns to its vault
+ */
+public record SectionKey(String bankId, String ductId, String vaultId, String otherVaultId)
+        implements Comparable<SectionKey> {
+    private static final String SEPARATOR = ":";
+
+    /** Returns the section of a duct's span between two vaults, given in either order. */
+    public static SectionKey of(String bankId, String ductId, String vaultId, String otherVaultId) {
+        boolean hasBank = !bankId.isBlank();
+        boolean forth = vaultId.compareTo(otherVaultId) <= 0;
+        return new SectionKey(
+                hasBank ? bankId : "",
+                hasBank ? "" : ductId,
+                forth ? vaultId : otherVaultId,
+                forth ? otherVaultId : vaultId);
+    }
+
+    public static SectionKey of(Duct duct, Vault from, Vault to) {
+        return of(duct.bankId(), duct.id(), from.id(), to.id());
+    }
+
+    public static SectionKey of(Span span) {
+        return of(span.duct(), span.from(), span.to());
+    }
+
+    /** Returns whether a bank is recorded, so that other ducts may lie beside. */
+    public boolean hasBank() {
+        return !bankId.isEmpty();
+    }
+
+    /**
+     * Returns the section's name: bank and the two vaults, joined by {@code :}, or {@code :} and the duct in place of the bank. Two
+     * sections never have the same name, since a {@code :} or {@code %} inside a part is written as in a URL, {@code %3A} or {@code %25}.
+     */
+    public String id() {
+        return (hasBank() ? escaped(bankId) : SEPARATOR + escaped(ductId))
+                + SEPARATOR + escaped(vaultId)
+                + SEPARATOR + escaped(otherVaultId);
+    }
+
+    /** Compares the names as texts. */
+    @Override
+    public int compareTo(SectionKey other) {
+        return id().compareTo(other.id());
+    }
+
+    private static String escaped(String part) {
+        return part.indexOf('%') < 0 && part.indexOf(':') < 0
+                ? part
+                : part.replace("%", "%25").replace(SEPARATOR, "%3A");
+    }
+}

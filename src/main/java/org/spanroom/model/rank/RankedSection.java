@@ -1,0 +1,62 @@
+package org.spanroom.model.rank;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.spanroom.model.Line;
+import org.spanroom.model.network.SectionKey;
+
+/**
+ * A section with its place among the sections: the spans of one bank between the same two vaults, which one set-up of a crew serves.
+ *
+ * @param rank place among the sections by their best spans, 1 for the best; empty where none of its spans is ranked
+ * @param counts over its spans
+ * @param first the best of its spans; where none is ranked, the one whose id is smallest
+ */
+public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, First first) {
+    /**
+     * What the spans of a section add up to.
+     *
+     * @param spans how many there are
+     * @param ranked how many of them are ranked
+     * @param spare how many of them are sound empty ducts
+     * @param positionsNow places for a design cable now, of all spans
+     * @param positionsAfter places for a design cable after the proposed recovery, of all spans
+     * @param positionsGained places that recovery gains, of the ranked spans
+     */
+    public record Counts(
+            int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
+        public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0);
+
+        public int excluded() {
+            return spans - ranked;
+        }
+
+        /**
+         * Returns these counts with one more span.
+         *
+         * @param isRanked whether it is ranked, so that what it gains counts
+         * @param isSpare whether it is a sound empty duct
+         */
+        public Counts plus(boolean isRanked, boolean isSpare, int now, int after, int gained) {
+            return new Counts(
+                    spans + 1,
+                    ranked + (isRanked ? 1 : 0),
+                    spare + (isSpare ? 1 : 0),
+                    positionsNow + now,
+                    positionsAfter + after,
+                    positionsGained + (isRanked ? gained : 0));
+        }
+    }
+
+    /**
+     * The span that stands for a section.
+     *
+     * @param rank empty for an excluded span
+     * @param scorePoints out of 100
+     * @param lengthM the length that counts
+     * @param cautions how many it has
+     * @param lonLat its line, degrees on WGS 84; empty where an earlier run wrote none
+     */
+    public record First(
+            String spanId, OptionalInt rank, double scorePoints, double lengthM, int cautions, Optional<Line> lonLat) {}
+}

@@ -1,0 +1,80 @@
+package org.spanroom.pipeline;
+
+import java.util.AbstractList;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.RandomAccess;
+import org.spanroom.model.network.SpanList;
+import org.spanroom.model.rank.RankedSection;
+import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.rank.SectionGroups;
+import org.spanroom.rank.Standings;
+
+/** The sections of a run in their order, each put together when it is asked for, from what is kept of its spans. Safe for use by several threads. */
+final class RunSections extends AbstractList<RankedSection> implements RandomAccess {
+    private final SpanList spans;
+    private final int[] order;
+    private final Standings standings;
+    private final SpanFigures figures;
+    private final SectionGroups groups;
+
+    /**
+     * Groups the spans of a run.
+     *
+     * @param order the numbers of the spans in the order of the ranking; the caller must not change it
+     */
+    RunSections(SpanList spans, int[] order, Standings standings, SpanFigures figures) {
+        this.spans = spans;
+        this.order = order;
+        this.standings = standings;
+        this.figures = figures;
+        groups = SectionGroups.of(order.length, standings.countRanked(), place -> spans.section(order[place]));
+    }
+
+    @Override
+    public int size() {
+        return groups.size();
+    }
+
+    /** Returns how many sections have a ranked span: the first ones. */
+    int countRanked() {
+        return groups.countRanked();
+    }
+
+    /** Returns the place in the ranking of the best span of a section. */
+    int best(int section) {
+        return groups.first(section);
+    }
+
+    @Override
+    public RankedSection get(int section) {
+        var counts = RankedSection.Counts.NONE;
+        for (int place : groups.members(section)) {
+            int number = order[place];
+            int now = figures.positionsNow(number);
+            int after = figures.positionsAfter(number);
+            counts = counts.plus(isRanked(place), spans.duct(number).isSpare(), now, after, Math.max(0, after - now));
+        }
+        int first = groups.first(section);
+        return new RankedSection(
+                spans.section(order[first]),
+                section < groups.countRanked() ? OptionalInt.of(section + 1) : OptionalInt.empty(),
+                counts,
+                first(first));
+    }
+
+    private RankedSection.First first(int place) {
+        int number = order[place];
+        return new RankedSection.First(
+                spans.id(number),
+                isRanked(place) ? OptionalInt.of(place + 1) : OptionalInt.empty(),
+                standings.points(number),
+                spans.lengthM(number),
+                figures.cautions(number),
+                Optional.of(spans.get(number).lonLat()));
+    }
+
+    private boolean isRanked(int place) {
+        return place < standings.countRanked();
+    }
+}
