@@ -196,7 +196,7 @@ class PullAssessorTest {
                 Arguments.of(LimitKind.CABLE_SIDEWALL, limits(5, 0.1), 30, 30),
                 Arguments.of(LimitKind.CABLE_BEND_RADIUS, limits(6, 200), 30, 30),
                 Arguments.of(LimitKind.INNERDUCT_BEND_RADIUS, limits(7, 5), 30, 30),
-                Arguments.of(LimitKind.VAULT_EXIT_RADIUS, limits(8, 0.1), 0, anywhere),
+                Arguments.of(LimitKind.VAULT_EXIT_RADIUS, limits(8, 0.3), 0, anywhere),
                 Arguments.of(LimitKind.TOTAL_BENDS, limits(10, 20), 30, 30),
                 Arguments.of(LimitKind.SECTION_LENGTH, limits(12, 50), 100, 50));
     }
