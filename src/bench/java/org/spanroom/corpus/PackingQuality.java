@@ -203,6 +203,7 @@ public final class PackingQuality {
                 false,
                 RoomSettings.BesideRule.ALLOWED,
                 RoomSettings.SleevesBeside.TABLE,
+                0,
                 0);
     }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.pipeline.RankSummary;
@@ -20,19 +21,22 @@ final class RankReport {
 
     static String text(RankSummary summary) {
         var report = new RankReport();
-        report.spans(summary.totals());
+        report.spans(summary.totals(), summary.written().money());
         report.best(summary);
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
     }
 
-    private void spans(RankTotals totals) {
+    private void spans(RankTotals totals, MoneyTotals money) {
         line(
                 "%n%,d of %,d spans could give room back: %,d positions gained for cables, over %.1f km.",
                 totals.ranked(), totals.spans(), totals.positionsGained(), totals.rankedLengthM() / 1000);
         if (totals.doubtful() > 0) {
             line("%,8d of them only with good lubrication: on paper the pull fails at both ends without", totals.doubtful());
+        }
+        if (totals.ranked() > 0) {
+            MoneyReport.lines(money).forEach(text -> line("%s", text));
         }
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
@@ -43,7 +47,9 @@ final class RankReport {
             return;
         }
         line("%n%s", BestSections.title(summary.sectionsRanked()));
-        line("%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s", "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
+        line(
+                "%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s",
+                "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
         summary.best().forEach(this::best);
     }
 

@@ -24,6 +24,9 @@ final class RescoreReport {
         if (totals.doubtful() > 0) {
             report.line("%,8d of them only with good lubrication", totals.doubtful());
         }
+        if (totals.ranked() > 0) {
+            MoneyReport.lines(summary.written().money()).forEach(line -> report.line("%s", line));
+        }
         new TreeMap<>(totals.excluded())
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         summary.sections().ifPresentOrElse(report::sections, () -> report.spans(summary.spans()));
@@ -35,9 +38,8 @@ final class RescoreReport {
     }
 
     private void sections(List<RankedSection> sections) {
-        long ranked = sections.stream()
-                .filter(section -> section.rank().isPresent())
-                .count();
+        long ranked =
+                sections.stream().filter(section -> section.rank().isPresent()).count();
         line("%n%s", BestSections.title(ranked));
         line("%5s  %6s  %4s  %s", "rank", "points", "more", "span");
         sections.stream()

@@ -23,7 +23,8 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
             Term.CABLE_SLACK);
 
     /** The terms that a layer of permit zones is read for. */
-    public static final Set<Term> ZONE_TERMS = Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_FROM, Term.ZONE_UNTIL);
+    public static final Set<Term> ZONE_TERMS =
+            Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_FROM, Term.ZONE_UNTIL);
 
     /** The terms that stand in the contents table only. */
     private static final Set<Term> TABLE_TERMS = Set.of(Term.SLEEVE_CELLS, Term.CELLS_RESERVED);

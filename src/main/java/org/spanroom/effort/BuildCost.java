@@ -10,7 +10,7 @@ import org.spanroom.model.effort.Surface;
 import org.spanroom.model.permit.ZoneRule;
 
 /**
- * The cost of new ducts on the same path for as many cables as recovery gains, and the emissions of their materials.
+ * The cost of new ducts on the same path for the positions needed, and the emissions of their materials.
  *
  * <p>The cheaper of two ways is taken: an open trench wherever one may be cut and boring elsewhere, or boring all along.
  */
@@ -24,7 +24,7 @@ final class BuildCost {
         this.span = span;
         this.rows = span.rows();
         this.account = account;
-        this.ducts = (int) Math.ceil(span.cablesGained() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - 1e-9);
+        this.ducts = (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - 1e-9);
     }
 
     /** Metres of each way of laying. */
@@ -62,13 +62,14 @@ final class BuildCost {
         }
         double lengthM = span.lengthM();
         double sleeveM = RecoveryCost.sleeveM(span.buildSleeves(), span, account);
-        double officeHours = span.buildPermits() * account.rate(RateKey.BUILD_PERMIT_OFFICE_HOURS, rows);
+        double permits = Math.max(span.buildPermits(), account.rate(RateKey.LEAST_PERMITS, rows));
+        double officeHours = permits * account.rate(RateKey.BUILD_PERMIT_OFFICE_HOURS, rows);
         return placing(laying, account)
                 + surface(laying, account)
                 + account.book(BuildItem.FURTHER_DUCTS, (ducts - 1) * lengthM, RateKey.FURTHER_DUCT_MONEY_PER_M, rows)
                 + account.book(BuildItem.VAULT_ENTRIES, 2 * ducts, RateKey.VAULT_ENTRY_MONEY, rows)
                 + account.book(BuildItem.SLEEVES, sleeveM, RateKey.SLEEVE_MONEY_PER_M, rows)
-                + account.book(BuildItem.PERMITS, span.buildPermits(), RateKey.BUILD_PERMIT_MONEY, rows)
+                + account.book(BuildItem.PERMITS, permits, RateKey.BUILD_PERMIT_MONEY, rows)
                 + account.book(BuildItem.PERMITS, officeHours, RateKey.OFFICE_MONEY_PER_HOUR, rows)
                 + account.book(BuildItem.ENGINEERING, lengthM, RateKey.BUILD_ENGINEERING_MONEY_PER_M, rows);
     }
@@ -78,9 +79,10 @@ final class BuildCost {
     }
 
     private double placing(Laying laying, Account into) {
+        double pits = laying.boreM() > 0 ? account.rate(RateKey.BORING_PITS, rows) : 0;
         return into.book(BuildItem.PLACING, laying.trenchM(), trenchRate(), rows)
                 + into.book(BuildItem.PLACING, laying.boreM(), boringRate(), rows)
-                + into.book(BuildItem.PLACING, laying.boreM() > 0 ? 2 : 0, RateKey.BORING_PIT_MONEY, rows);
+                + into.book(BuildItem.PLACING, pits, RateKey.BORING_PIT_MONEY, rows);
     }
 
     private double surface(Laying laying, Account into) {

@@ -1,6 +1,7 @@
 package org.spanroom.effort;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,7 @@ import org.spanroom.model.effort.WorkTime;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
 
@@ -31,12 +33,22 @@ import org.spanroom.model.pull.PullAssessment;
  * <p>The static methods do the same for quantities taken once, with any drawing of the rates, in well under a microsecond.
  */
 public final class EffortAssessor {
+    private static final Comparator<EffortLine> IN_ORDER = Comparator.comparing(
+                    (EffortLine line) -> line.part().kind())
+            .thenComparingInt(line -> line.part().ordinal());
+
     private final Rates rates;
     private final QuantityTakeoff take;
 
-    public EffortAssessor(RateSettings settings) {
+    /**
+     * Prepares for spans of one network.
+     *
+     * @param vaultKinds what each recorded kind of vault means for the work there
+     * @param demandPositions most positions of a span that new build is priced for; 0 for all that recovery gains
+     */
+    public EffortAssessor(RateSettings settings, Map<String, VaultKind> vaultKinds, int demandPositions) {
         rates = Rates.of(settings);
-        take = new QuantityTakeoff(settings, rates);
+        take = new QuantityTakeoff(settings, rates, vaultKinds, demandPositions);
     }
 
     /** Returns the rates at their values, which drawings are made from. */
@@ -73,7 +85,7 @@ public final class EffortAssessor {
         return new RecoveryCost(span, account).book(new SiteWork(span, account).plan());
     }
 
-    /** Returns the cost of new build for as many places as recovery gains. */
+    /** Returns the cost of new build for the positions that are needed. */
     public static double newBuildMoney(EffortQuantities span, Rates rates) {
         var build = new BuildCost(span, Account.silent(rates));
         return build.book(build.cheapest());
@@ -91,7 +103,7 @@ public final class EffortAssessor {
         return new Effort(span, time(span, plan, account), totals.hours(), totals.cost(), cost.material(plan), build);
     }
 
-    /** Returns the account of a span, line by line: the same sums as in its effort. */
+    /** Returns the account of a span, line by line, in the order of the work: the same sums as in its effort. */
     public List<EffortLine> lines(EffortQuantities span) {
         var lines = new ArrayList<EffortLine>();
         var account = new Account(rates, (part, place, quantity, key, at, factor, amount) -> {
@@ -109,6 +121,7 @@ public final class EffortAssessor {
         build.book(laying);
         build.bookCarbonKg(laying);
         account.book(CarbonItem.INNERDUCT_RECYCLED, cost.recycledKg(), RateKey.WARM_RECYCLED_KG_PER_KG, span.rows());
+        lines.sort(IN_ORDER);
         return List.copyOf(lines);
     }
 

@@ -20,6 +20,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullAssessment;
@@ -30,33 +31,40 @@ final class QuantityTakeoff {
 
     private final RateSettings settings;
     private final Rates rates;
+    private final Map<String, VaultKind> vaultKinds;
+    private final int demandPositions;
 
     /** Few kinds meet in one network, so that the spans share these. */
     private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
 
-    QuantityTakeoff(RateSettings settings, Rates rates) {
+    QuantityTakeoff(RateSettings settings, Rates rates, Map<String, VaultKind> vaultKinds, int demandPositions) {
         this.settings = settings;
         this.rates = rates;
+        this.vaultKinds = vaultKinds;
+        this.demandPositions = demandPositions;
     }
 
     /** Takes off what one way of recovery goes by; of none where nothing comes out. */
     EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
         int out = number(choice, PullChoice::innerductsOut);
+        int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),
                 out,
+                number(choice, PullChoice::deadCablesOut),
                 number(choice, PullChoice::sleeves),
                 number(choice, PullChoice::newCables),
-                Math.max(0, number(choice, PullChoice::positionsGained)),
+                gained,
+                needed(gained),
                 duct.contents().cables().size(),
                 span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
                 waterM3(span),
                 work(span.from(), permits),
                 work(span.to(), permits),
                 permits.rules(),
-                Math.max(1, permits.recoveryNeeds().size()),
-                Math.max(1, permits.recoveryNeeds().size() + permits.avoided().size()),
+                permits.recoveryNeeds().size(),
+                permits.recoveryNeeds().size() + permits.avoided().size(),
                 Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
                 settings.surfaceOf(duct.surface()),
                 !settings.knowsSurface(duct.surface()),
@@ -69,7 +77,15 @@ final class QuantityTakeoff {
 
     private VaultWork work(Vault vault, Permits permits) {
         return new VaultWork(
-                vault.id(), vault.site().volumeM3(), vault.site().water() == Answer.YES, rows(permits, vault.kind()));
+                vault.id(),
+                vault.site().volumeM3(),
+                vault.site().water() == Answer.YES,
+                VaultKind.of(vaultKinds, vault.kind()).entered(),
+                rows(permits, vault.kind()));
+    }
+
+    private int needed(int positionsGained) {
+        return demandPositions == 0 ? positionsGained : Math.min(positionsGained, demandPositions);
     }
 
     private RateRows rows(Permits permits, String vaultKind) {

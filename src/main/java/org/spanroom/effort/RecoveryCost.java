@@ -63,8 +63,9 @@ final class RecoveryCost {
     }
 
     private double permits() {
-        double officeHours = span.recoveryPermits() * account.rate(RateKey.PERMIT_OFFICE_HOURS, rows);
-        return account.book(CostItem.PERMITS, span.recoveryPermits(), RateKey.PERMIT_MONEY, rows)
+        double needed = Math.max(span.recoveryPermits(), account.rate(RateKey.LEAST_PERMITS, rows));
+        double officeHours = needed * account.rate(RateKey.PERMIT_OFFICE_HOURS, rows);
+        return account.book(CostItem.PERMITS, needed, RateKey.PERMIT_MONEY, rows)
                 + account.book(CostItem.PERMITS, officeHours, RateKey.OFFICE_MONEY_PER_HOUR, rows);
     }
 

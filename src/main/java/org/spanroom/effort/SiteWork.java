@@ -12,14 +12,11 @@ import org.spanroom.model.permit.ZoneRule;
  * The hours on site of one span, step by step.
  *
  * <p>Some work is done in every shift (traffic control, opening, pumping, ventilating, testing, setting up and down, closing), the rest
- * once. Work at the two vaults overlaps: it counts with the configured share. A pull is not broken off at the end of a
- * shift. Sleeves go in while the next-to-last innerduct comes out and take no time of their own; where fewer than two
+ * once. Work at the two vaults overlaps: it counts with the configured share. A vault that crews do not enter is neither ventilated
+ * nor its air tested. A pull, its short test first, is not broken off at the end of a shift. Sleeves go in while the next-to-last innerduct comes out and take no time of their own; where fewer than two
  * innerducts come out they are rodded in. Common practice, no source; the rates say their own.
  */
 final class SiteWork {
-    /** Least share of a shift that is taken to be left beside daily work, so that a count of shifts exists at all. */
-    private static final double LEAST_USABLE_RATIO = 0.1;
-
     private final EffortQuantities span;
     private final RateRows rows;
     private final Account account;
@@ -44,33 +41,46 @@ final class SiteWork {
         double dailyHours = daily(1);
         double beforeHours = before();
         double pullHours = span.innerductsOut() > 0 ? pulls(1) : 0;
+        double deadCableHours = span.deadCablesOut() > 0 ? deadCables(1) : 0;
         double sleeveHours = sleeves();
         double afterHours = after();
         double leftHours = windowHours() - dailyHours;
-        var fill = new ShiftFill(Math.max(leftHours, LEAST_USABLE_RATIO * windowHours()));
+        var fill = new ShiftFill(Math.max(leftHours, leastUsableHours()));
         fill.broken(beforeHours);
         for (int i = 0; i < span.innerductsOut(); i++) {
             fill.whole(pullHours);
         }
+        for (int i = 0; i < span.deadCablesOut(); i++) {
+            fill.whole(deadCableHours);
+        }
         fill.whole(sleeveHours);
         fill.broken(afterHours);
-        double siteHours =
-                fill.shifts() * dailyHours + beforeHours + span.innerductsOut() * pullHours + sleeveHours + afterHours;
-        return new Plan(siteHours, fill.shifts(), leftHours >= Math.max(pullHours, sleeveHours));
+        double onceHours = beforeHours
+                + span.innerductsOut() * pullHours
+                + span.deadCablesOut() * deadCableHours
+                + sleeveHours
+                + afterHours;
+        double longestHours = Math.max(pullHours, Math.max(deadCableHours, sleeveHours));
+        return new Plan(fill.shifts() * dailyHours + onceHours, fill.shifts(), leftHours >= longestHours);
     }
 
     /** Returns the hours where all is done in one shift, however long. */
     double inOneShiftHours() {
-        return daily(1) + before() + pulls(span.innerductsOut()) + sleeves() + after();
+        return daily(1) + once();
     }
 
     /** Books every step, daily work once for each shift. */
     void book(int shifts) {
         daily(shifts);
-        before();
-        pulls(span.innerductsOut());
-        sleeves();
-        after();
+        once();
+    }
+
+    private double once() {
+        return before() + pulls(span.innerductsOut()) + deadCables(span.deadCablesOut()) + sleeves() + after();
+    }
+
+    private double leastUsableHours() {
+        return windowHours() * account.rate(RateKey.LEAST_USABLE_RATIO, rows);
     }
 
     double windowHours() {
@@ -97,13 +107,16 @@ final class SiteWork {
                 + at(end, EffortStep.OPENING, shifts, RateKey.VAULT_OPENING_HOURS)
                 + at(end, EffortStep.PUMPING, shifts * waterM3(vault), RateKey.PUMP_M3_PER_HOUR)
                 + ventilating(end, shifts)
-                + at(end, EffortStep.AIR_TEST, vault.wet() ? 2 * shifts : shifts, RateKey.AIR_TEST_HOURS)
+                + airTests(end, vault.wet() ? 2 * shifts : shifts)
                 + at(end, EffortStep.CLOSING, shifts, RateKey.VAULT_CLOSING_HOURS);
     }
 
-    /** Returns the longer of the air changes' time and the owner's least time. */
+    /** Returns the longer of the air changes' time and the least time; nothing where crews do not enter. */
     private double ventilating(SpanEnd end, int shifts) {
         VaultWork vault = span.at(end);
+        if (!vault.entered()) {
+            return 0;
+        }
         double changesM3 = volumeM3(vault) * account.rate(RateKey.PURGE_AIR_CHANGES, vault.rows());
         double changesHours = changesM3 / account.rate(RateKey.BLOWER_M3_PER_HOUR, vault.rows());
         return changesHours > account.rate(RateKey.PURGE_LEAST_HOURS, vault.rows())
@@ -111,14 +124,27 @@ final class SiteWork {
                 : at(end, EffortStep.VENTILATING, shifts, RateKey.PURGE_LEAST_HOURS);
     }
 
-    /** Tests at the duct's mouths when its plugs come out, again when its water has run out, and freeing what lies in it. */
+    private double airTests(SpanEnd end, int tests) {
+        return at(end, EffortStep.AIR_TEST, span.at(end).entered() ? tests : 0, RateKey.AIR_TEST_HOURS);
+    }
+
+    /**
+     * Tests at the duct's mouths when its plugs come out, again when its water has run out; the proof of the path; and freeing what
+     * lies in it.
+     */
     private double before() {
         int tests = span.ductWaterM3() > 0 ? 2 : 1;
         return account.book(EffortStep.PUMPING, span.ductWaterM3(), RateKey.PUMP_M3_PER_HOUR, rows)
-                + at(SpanEnd.A, EffortStep.AIR_TEST, tests, RateKey.AIR_TEST_HOURS)
-                + at(SpanEnd.B, EffortStep.AIR_TEST, tests, RateKey.AIR_TEST_HOURS)
+                + airTests(SpanEnd.A, tests)
+                + airTests(SpanEnd.B, tests)
+                + proof()
                 + freeing(SpanEnd.A)
                 + freeing(SpanEnd.B);
+    }
+
+    private double proof() {
+        return account.book(EffortStep.PROOF, 1, RateKey.PROOF_PREPARING_HOURS, rows)
+                + account.book(EffortStep.PROOF, span.lengthM(), RateKey.PROOF_M_PER_HOUR, rows);
     }
 
     private double freeing(SpanEnd end) {
@@ -128,7 +154,12 @@ final class SiteWork {
 
     private double pulls(int count) {
         return account.book(EffortStep.PULLING, count, RateKey.PULL_PREPARING_HOURS, rows)
+                + account.book(EffortStep.TEST_PULL, count, RateKey.TEST_PULL_HOURS, rows)
                 + account.book(EffortStep.PULLING, count * span.lengthM(), RateKey.PULL_FEED_M_PER_HOUR, rows);
+    }
+
+    private double deadCables(int count) {
+        return account.book(EffortStep.DEAD_CABLES, count, RateKey.DEAD_CABLE_HOURS, rows);
     }
 
     private double sleeves() {

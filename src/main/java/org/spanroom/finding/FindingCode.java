@@ -41,7 +41,8 @@ public enum FindingCode {
     ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it counts as a zone of another kind"),
     ZONE_EXPIRED(Severity.NOTE, "a permit zone's last day lies before the day that the run is made for"),
     ZONE_TO_COME(Severity.NOTE, "a permit zone's first day lies after the day that the run is made for"),
-    ZONE_DAYS_REVERSED(Severity.SUSPECT, "a permit zone's first day lies after its last; it counts as if it had neither"),
+    ZONE_DAYS_REVERSED(
+            Severity.SUSPECT, "a permit zone's first day lies after its last; it counts as if it had neither"),
     // Spans
     END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),

@@ -236,11 +236,19 @@ final class ZoneReader implements FeatureReader {
     private void reportDays(Days days) {
         if (settings.isExpired(days.until())) {
             String rule = settings.expiredCount() ? "; it counts all the same" : "; it does not count";
-            reportDay(FindingCode.ZONE_EXPIRED, Term.ZONE_UNTIL, "its last day was " + days.until().orElseThrow(), rule);
+            reportDay(
+                    FindingCode.ZONE_EXPIRED,
+                    Term.ZONE_UNTIL,
+                    "its last day was " + days.until().orElseThrow(),
+                    rule);
         }
         if (settings.isToCome(days.from())) {
             String rule = settings.toComeCount() ? "; it counts all the same" : "; it is listed as to come";
-            reportDay(FindingCode.ZONE_TO_COME, Term.ZONE_FROM, "its first day is " + days.from().orElseThrow(), rule);
+            reportDay(
+                    FindingCode.ZONE_TO_COME,
+                    Term.ZONE_FROM,
+                    "its first day is " + days.from().orElseThrow(),
+                    rule);
         }
     }
 

@@ -9,6 +9,7 @@ import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Ranked;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.columns.EffortColumns;
 import org.spanroom.output.columns.RankConfidenceColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
@@ -19,6 +20,8 @@ import org.spanroom.output.table.Table;
 
 /** The columns of the spans when another scoring is tried on them: all that it does not decide is as the run wrote it. */
 public final class RescoredColumns {
+    private static final List<Column<RankedSpan>> FEASIBLE = List.of(RankConfidenceColumns.FEASIBLE);
+
     private final List<String> recorded;
     private final Map<String, Column<Ranked>> standing = new HashMap<>();
 
@@ -41,25 +44,26 @@ public final class RescoredColumns {
         return whole.with(span -> span.lonLat().map(Shape::line).orElse(Shape.EMPTY), columns);
     }
 
-    /** Finds where a column's cells come from; nowhere where the run did not write it and no score has it. */
+    /**
+     * Finds where a column's cells come from; nowhere where the run did not write it and no score has it. What was simulated under the
+     * other scoring would mislead, but for what no scoring has a part in.
+     */
     private Optional<Column<RescoredSpan>> column(Column<RankedSpan> shown) {
         Column<Ranked> decided = standing.get(shown.name());
         if (decided != null) {
             return Optional.of(decided.narrowed());
         }
         int place = recorded.indexOf(shown.name());
-        if (isSimulated(shown)) {
-            boolean kept = place >= 0 && shown.name().equals(RankConfidenceColumns.FEASIBLE.name());
+        if (isAmong(RankConfidenceColumns.all(), shown) || isAmong(EffortColumns.DRAWN, shown)) {
+            boolean kept = place >= 0 && (isAmong(EffortColumns.DRAWN, shown) || isAmong(FEASIBLE, shown));
             return Optional.of(
                     shown.with(span -> kept && span.rank().isPresent() ? at(span, place) : Optional.empty()));
         }
         return place < 0 ? Optional.empty() : Optional.of(shown.with(span -> at(span, place)));
     }
 
-    /** What was simulated under the other scoring would mislead. */
-    private static boolean isSimulated(Column<?> shown) {
-        return RankConfidenceColumns.all().stream()
-                .anyMatch(column -> column.name().equals(shown.name()));
+    private static boolean isAmong(List<Column<RankedSpan>> columns, Column<?> shown) {
+        return columns.stream().anyMatch(column -> column.name().equals(shown.name()));
     }
 
     private static Optional<Object> at(RescoredSpan span, int place) {

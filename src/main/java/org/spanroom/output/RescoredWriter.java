@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.spanroom.model.Line;
+import org.spanroom.model.effort.Cents;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
+import org.spanroom.output.columns.EffortColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
@@ -42,13 +45,15 @@ public final class RescoredWriter {
      * @param spans the best first
      * @param sections the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
+     * @param currency of all money
      */
     public record Rescored(
             List<CriterionInfo> criteria,
             List<String> columns,
             List<RescoredSpan> spans,
             Optional<List<RankedSection>> sections,
-            Function<String, Optional<CopiedTable>> tables) {
+            Function<String, Optional<CopiedTable>> tables,
+            String currency) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
@@ -84,6 +89,7 @@ public final class RescoredWriter {
                             Optional.of(origin.folder().toString().replace('\\', '/')),
                             files.rows(),
                             writer.totals(),
+                            writer.money(),
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
@@ -155,6 +161,23 @@ public final class RescoredWriter {
             tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
         }
         return tally.take();
+    }
+
+    /** Likely sums only: the run kept no total of each drawing, and other spans may be ranked now. */
+    private MoneyTotals money() {
+        return new MoneyTotals(
+                rescored.currency(),
+                sumOfRanked(EffortColumns.RECOVERY_MONEY.name()),
+                sumOfRanked(EffortColumns.NEW_BUILD_MONEY.name()),
+                Optional.empty());
+    }
+
+    private double sumOfRanked(String column) {
+        int place = rescored.columns().indexOf(column);
+        return Cents.money(rescored.spans().stream()
+                .filter(span -> span.rank().isPresent())
+                .mapToDouble(span -> Cents.of(number(span, place)))
+                .sum());
     }
 
     private static double number(RescoredSpan span, int place) {

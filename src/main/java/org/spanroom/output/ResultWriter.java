@@ -67,6 +67,7 @@ public final class ResultWriter {
                             Optional.empty(),
                             files.rows(),
                             rows.totals(),
+                            results.money(),
                             NetworkLengths.of(results.network()),
                             FindingTally.of(results.findings()),
                             settings.crs().name(),
@@ -81,7 +82,7 @@ public final class ResultWriter {
         RunJson.write(folder.path().resolve(MARKER), account);
         List<String> names = names(folder.path());
         folder.commit();
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals());
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money());
     }
 
     private static List<String> names(Path folder) {

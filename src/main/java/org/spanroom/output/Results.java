@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import java.util.List;
 import org.spanroom.finding.Finding;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSection;
@@ -12,6 +13,7 @@ import org.spanroom.model.rank.RankedSpans;
  *
  * @param network the vaults, and the account of all drawn length
  * @param spans asked for one by one, each once, by several threads
+ * @param money what all spans that have a rank cost and save together
  * @param sections the best first; a list that may make each when it is asked for, and bears that from several threads
  * @param findings in the order in which they are to be listed
  * @param fieldChecks what to go and measure first, in the order in which they are to be listed
@@ -19,6 +21,7 @@ import org.spanroom.model.rank.RankedSpans;
 public record Results(
         Network network,
         RankedSpans spans,
+        MoneyTotals money,
         List<RankedSection> sections,
         List<Finding> findings,
         List<FieldCheck> fieldChecks,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.RankTotals;
 
 /**
@@ -14,6 +15,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param rescoredFrom the folder of the run that the spans were read back from, where another scoring was tried on it
  * @param rows how many rows each table has, in the order of the list of tables
  * @param totals counts and sums over the spans
+ * @param money what all spans that have a rank cost and save together
  * @param outputCrs name of the reference system of the layers
  * @param notes what the user should know of the files
  */
@@ -22,6 +24,7 @@ record RunAccount(
         Optional<String> rescoredFrom,
         Map<String, Long> rows,
         RankTotals totals,
+        MoneyTotals money,
         NetworkLengths lengths,
         FindingTally findings,
         String outputCrs,

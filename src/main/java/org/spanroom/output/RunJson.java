@@ -14,7 +14,11 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.output.folder.OutputException;
 
@@ -57,6 +61,7 @@ final class RunJson {
         rows(account);
         spans(account.totals());
         lengths(account.lengths(), account.totals());
+        money(account.money());
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
         json.writeStringField("output_crs", account.outputCrs());
@@ -126,6 +131,24 @@ final class RunJson {
         json.writeEndObject();
     }
 
+    /** What the ranked spans cost and save together; low and high where these were drawn. */
+    private void money(MoneyTotals money) throws IOException {
+        json.writeObjectFieldStart("money_ranked");
+        json.writeStringField("currency", money.currency());
+        money("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery));
+        money("build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild));
+        money("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving));
+        json.writeEndObject();
+    }
+
+    private void money(String name, double likelyMoney, Optional<MoneyRange> range) throws IOException {
+        decimals(name + "_money", likelyMoney, 2);
+        if (range.isPresent()) {
+            decimals(name + "_low_money", range.get().lowMoney(), 2);
+            decimals(name + "_high_money", range.get().highMoney(), 2);
+        }
+    }
+
     private void counts(String name, Map<String, Long> counts) throws IOException {
         json.writeObjectFieldStart(name);
         for (var entry : counts.entrySet()) {
@@ -135,6 +158,10 @@ final class RunJson {
     }
 
     private void metres(String name, double lengthM) throws IOException {
-        json.writeNumberField(name, BigDecimal.valueOf(lengthM).setScale(3, RoundingMode.HALF_UP));
+        decimals(name, lengthM, 3);
+    }
+
+    private void decimals(String name, double value, int decimals) throws IOException {
+        json.writeNumberField(name, BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP));
     }
 }

@@ -76,7 +76,9 @@ final class PlacedZone {
     }
 
     private List<Area> laidInto(Plane plane) {
-        return zone.outlines().stream().map(outline -> new Area(outline, plane, toleranceM)).toList();
+        return zone.outlines().stream()
+                .map(outline -> new Area(outline, plane, toleranceM))
+                .toList();
     }
 
     static void include(Line line, Envelope extent) {

@@ -89,7 +89,8 @@ final class Step {
         }
         double ex = (bx - ax) / edgeM;
         double ey = (by - ay) / edgeM;
-        double[] across = between(ex * (y0 - ay) - ey * (x0 - ax), ex * (y1 - y0) - ey * (x1 - x0), -halfWidthM, halfWidthM);
+        double[] across =
+                between(ex * (y0 - ay) - ey * (x0 - ax), ex * (y1 - y0) - ey * (x1 - x0), -halfWidthM, halfWidthM);
         double[] along = between(ex * (x0 - ax) + ey * (y0 - ay), ex * (x1 - x0) + ey * (y1 - y0), 0, edgeM);
         double from = Math.max(across[0], along[0]);
         double to = Math.min(across[1], along[1]);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.FieldCheck;
@@ -34,6 +35,7 @@ final class AssessedSpans implements RankedSpans {
     private final Standings standings;
     private final SpanFigures figures;
     private final Optional<RankConfidenceRun> sureness;
+    private final MoneyRun money;
     private final int[] order;
 
     private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
@@ -43,20 +45,22 @@ final class AssessedSpans implements RankedSpans {
         this.standings = standing.standings();
         this.figures = standing.figures().figures();
         this.sureness = standing.sureness();
+        this.money = standing.money();
         this.order = standings.bestFirst(spans::compareIds);
     }
 
     /** Assesses all spans for their order, and reports what is doubtful about their data. */
     static AssessedSpans of(SpanList spans, SpanAssessor assessor, Ranking ranking, FirstLook look) {
         RunRanking run = ranking.among(spans);
-        var standing = Standing.of(spans.size(), look.sureness());
+        var standing = Standing.of(spans.size(), look);
         new ParallelRanges(look.threads()).run(spans.size(), () -> {
-            Optional<TopScores> scores = look.sureness().map(RankConfidenceRun::begin);
+            var into = new Collectors(
+                    look.sureness().map(RankConfidenceRun::begin), look.money().begin());
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
                     look.doubts().report(assessment);
-                    standing.add(number, assessment, run, scores);
+                    standing.add(number, assessment, run, into);
                 }
                 look.progress().advance(to - from);
             };
@@ -66,19 +70,28 @@ final class AssessedSpans implements RankedSpans {
     }
 
     /** Who receives what of all spans' first assessment, and on how many threads it is made. */
-    record FirstLook(DataDoubts doubts, Optional<RankConfidenceRun> sureness, Progress progress, int threads) {}
+    record FirstLook(
+            DataDoubts doubts, Optional<RankConfidenceRun> sureness, MoneyRun money, Progress progress, int threads) {}
+
+    /** What one thread collects in. */
+    private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money) {}
 
     /** Where each span stands, how sure that is, and what else is kept of it. */
-    private record Standing(Standings standings, SpanFigures.Collector figures, Optional<RankConfidenceRun> sureness) {
-        static Standing of(int spans, Optional<RankConfidenceRun> sureness) {
-            return new Standing(new Standings(spans), new SpanFigures.Collector(spans, sureness.isPresent()), sureness);
+    private record Standing(
+            Standings standings, SpanFigures.Collector figures, Optional<RankConfidenceRun> sureness, MoneyRun money) {
+        static Standing of(int spans, FirstLook look) {
+            var figures = new SpanFigures.Collector(spans, look.sureness().isPresent());
+            return new Standing(new Standings(spans), figures, look.sureness(), look.money());
         }
 
-        void add(int number, Assessment assessment, RunRanking ranking, Optional<TopScores> scores) {
+        void add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
             Verdict verdict = ranking.stand(number, assessment, standings);
             figures.add(number, assessment, verdict);
-            if (scores.isPresent() && !verdict.isExcluded()) {
-                figures.addDraws(number, sureness.orElseThrow().add(number, assessment, scores.get()));
+            if (!verdict.isExcluded()) {
+                MoneyDraws drawn = money.add(number, assessment, into.money());
+                into.scores()
+                        .ifPresent(scores -> figures.addDraws(
+                                number, sureness.orElseThrow().add(number, assessment, drawn, scores)));
             }
         }
     }
@@ -93,7 +106,10 @@ final class AssessedSpans implements RankedSpans {
         int number = order[place];
         Assessment assessment = assessor.assess(number, spans.get(number));
         RankedSpan span = ranking.ranked(place, standings, assessment);
-        return span.rank().isEmpty() ? span : span.withSureness(sureness.map(run -> run.of(number, assessment)));
+        return span.rank().isEmpty()
+                ? span
+                : span.withSureness(sureness.map(run -> run.of(number, assessment)))
+                        .withMoney(money.of(number));
     }
 
     /** Returns what to go and measure first: on spans of which it is open whether they belong to the top. */
@@ -119,6 +135,11 @@ final class AssessedSpans implements RankedSpans {
     /** Returns the figures of all spans, by number in the list of spans. */
     SpanFigures figures() {
         return figures;
+    }
+
+    /** Returns what all spans that have a rank cost and save together. */
+    MoneyTotals money() {
+        return money.totals();
     }
 
     /** Returns the sections that the spans form, in their order. */

@@ -20,8 +20,8 @@ final class MemoryNeed {
     private static final long ROUTE_BYTES = 350;
     private static final long VERTEX_BYTES = 9;
     private static final long SPAN_BYTES = 200;
-    /** Of a simulation: the draws in which the span is feasible, its chance, and three of its scores. */
-    private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 4 * Float.BYTES;
+    /** Of a simulation: the draws in which the span is feasible, its chance, three of its scores, and its ranges of money. */
+    private static final long SIMULATED_BYTES = SpanFigures.DRAWS_BYTES + 4 * Float.BYTES + MoneyRun.SPAN_BYTES;
 
     private static final long VAULT_BYTES = 200;
     private static final long ALWAYS_BYTES = 40L << 20;
@@ -58,7 +58,8 @@ final class MemoryNeed {
     }
 
     private static long leastBytes(List<Route> routes, Network network, boolean simulated) {
-        long spanBytes = SPAN_BYTES + SpanFigures.SPAN_BYTES + SectionGroups.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
+        long spanBytes =
+                SPAN_BYTES + SpanFigures.SPAN_BYTES + SectionGroups.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()
                 + VERTEX_BYTES * heldVertices(routes)

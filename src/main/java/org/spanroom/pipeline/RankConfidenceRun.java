@@ -66,9 +66,13 @@ final class RankConfidenceRun {
         return scores;
     }
 
-    /** Takes a ranked span, and returns in which of the first 64 samples it is feasible, as the bits of a mask. */
-    long add(int number, Assessment assessed, TopScores into) {
-        Simulation.Scores scores = simulation.scores(outlooks.of(assessed));
+    /**
+     * Takes a ranked span, and returns in which of the first 64 samples it is feasible, as the bits of a mask.
+     *
+     * @param money what it costs in each drawing of the rates
+     */
+    long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
+        Simulation.Scores scores = simulation.scores(outlooks.of(assessed, money));
         double[] sorted = scores.bySample().clone();
         Arrays.sort(sorted);
         feasible[number] = (float) scores.feasibleRatio();

@@ -70,11 +70,17 @@ public final class RankRun {
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
         RunSections sections = ranked.sections();
-        var results = new Results(network, ranked, sections, findings.all(), checks, record);
+        var results = new Results(network, ranked, ranked.money(), sections, findings.all(), checks, record);
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
-                network, best(ranked, sections), sections.countRanked(), written.totals(), findings.countByCode(), findings.countToMend(), written);
+                network,
+                best(ranked, sections),
+                sections.countRanked(),
+                written.totals(),
+                findings.countByCode(),
+                findings.countToMend(),
+                written);
     }
 
     private static List<RankSummary.Best> best(AssessedSpans ranked, RunSections sections) {
@@ -122,6 +128,7 @@ public final class RankRun {
                 new DataDoubts(config, findings),
                 RankConfidenceRun.of(
                         config, assessor, ranking(config), network.spans().size()),
+                new MoneyRun(config, assessor.rates(), network.spans().size()),
                 progress,
                 SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);

@@ -100,7 +100,8 @@ public final class RescoreRun {
                 layer.columns(),
                 spans,
                 RescoredSections.find(layer.columns(), spans),
-                table -> copied(layer.file(), table));
+                table -> copied(layer.file(), table),
+                config.rates().currency());
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {

@@ -2,12 +2,8 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.spanroom.config.RunConfig;
-import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.effort.Effort;
-import org.spanroom.model.effort.EffortQuantities;
-import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.rank.Assessment;
@@ -19,24 +15,18 @@ import org.spanroom.rank.SpanOutlook.Situation;
 
 /** What each span may be like: the situations that the simulation draws from. Safe for use by several threads. */
 final class Scenarios {
-    /** So many drawings of the rates, shared by all spans and used in turn; each costs two accounts a span. */
-    private static final int RATE_DRAWINGS = 16;
-
     private final UncertaintySettings settings;
     private final SpanAssessor assessor;
     private final Ranking ranking;
     private final DuctVariants variants;
-    private final List<Rates> drawings;
+    private final RateDrawings drawings;
 
     Scenarios(RunConfig config, SpanAssessor assessor, Ranking ranking) {
         this.settings = config.uncertainty();
         this.assessor = assessor;
         this.ranking = ranking;
         variants = new DuctVariants(settings.diameterRatio(), config.assumed());
-        Rates rates = assessor.rates();
-        drawings = IntStream.range(0, Math.min(RATE_DRAWINGS, settings.samples()))
-                .mapToObj(sample -> rates.sampled(settings.seed(), sample))
-                .toList();
+        drawings = new RateDrawings(settings, assessor.rates());
     }
 
     /** Returns the simulation that draws from these. */
@@ -46,8 +36,13 @@ final class Scenarios {
 
     /** Returns what a ranked span may be like. */
     SpanOutlook of(Assessment assessed) {
+        return of(assessed, ranking.weighsSaving() ? drawings.of(assessed) : MoneyDraws.NONE);
+    }
+
+    /** Returns what a ranked span may be like, of which it is known what it costs in each drawing of the rates. */
+    SpanOutlook of(Assessment assessed, MoneyDraws money) {
         Duct duct = assessed.span().duct();
-        double[] savings = savingRatios(assessed);
+        double[] savings = money.savingRatios();
         var situations = new ArrayList<Situation>();
         double otherRatio = DuctVariants.hasAssumedSizes(duct) ? settings.otherSizeRatio() : 0;
         bySizes(situations, assessed, duct, 0, 1 - otherRatio, savings);
@@ -105,22 +100,6 @@ final class Scenarios {
 
     private static double savingRatio(Assessment assessed) {
         return assessed.effort().map(Effort::savingRatio).orElse(0.0);
-    }
-
-    private double[] savingRatios(Assessment assessed) {
-        if (!ranking.weighsSaving() || assessed.effort().isEmpty()) {
-            return new double[0];
-        }
-        EffortQuantities quantities = assessed.effort().get().quantities();
-        return drawings.stream()
-                .mapToDouble(rates -> savingRatio(quantities, rates))
-                .toArray();
-    }
-
-    private static double savingRatio(EffortQuantities quantities, Rates rates) {
-        double costMoney = EffortAssessor.costMoney(quantities, rates);
-        double buildMoney = EffortAssessor.newBuildMoney(quantities, rates);
-        return costMoney > 0 ? (buildMoney - costMoney) / costMoney : 0;
     }
 
     private double blockedRatio(Condition condition) {

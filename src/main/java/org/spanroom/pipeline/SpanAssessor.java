@@ -24,9 +24,6 @@ import org.spanroom.pull.PullSites;
  * by several threads.
  */
 final class SpanAssessor {
-    /** Hours on site for each dead cable that is also taken out; illustrative. */
-    private static final double DEAD_CABLE_HOURS = 0.5;
-
     private final RoomSettings roomSettings;
     private final BendStore bendStore;
     private final RoomAssessor roomAssessor;
@@ -41,7 +38,12 @@ final class SpanAssessor {
         roomSettings = config.room();
         roomAssessor = new RoomAssessor(roomSettings);
         pullAssessor = pulls(config);
-        effortAssessor = new EffortAssessor(config.rates());
+        effortAssessor = effortAssessor(config);
+    }
+
+    static EffortAssessor effortAssessor(RunConfig config) {
+        return new EffortAssessor(
+                config.rates(), config.vaultKinds(), config.room().demandPositions());
     }
 
     /** Returns the assessor of pulls that a config asks for. */
@@ -90,12 +92,7 @@ final class SpanAssessor {
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */
     private Room propose(Span span, Duct duct) {
-        return roomAssessor.assess(duct).propose(choice -> hours(span, choice));
-    }
-
-    private double hours(Span span, PullChoice choice) {
-        return effortAssessor.siteHours(span, choice)
-                + DEAD_CABLE_HOURS * choice.deadCablesOut();
+        return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
     /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today lie there, full of cables. */

@@ -8,14 +8,15 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
-import org.spanroom.effort.EffortAssessor;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.model.effort.EffortLine;
+import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.table.Text;
@@ -103,7 +104,7 @@ final class SpanExplainer {
         Assessment assessed = assessor.assess(found.number(), found.spans().get(found.number()));
         Ranking ranking = RankRun.ranking(config);
         return new SpanExplanation(
-                ranking.among(found.spans()).ranked(recorded.rank(), assessed),
+                withMoney(ranking.among(found.spans()).ranked(recorded.rank(), assessed), assessor.rates()),
                 recorded,
                 config.pull(),
                 traces(assessed),
@@ -112,9 +113,19 @@ final class SpanExplainer {
                 ranking.gates(assessed, found.spans()));
     }
 
+    /** Returns a span with the ranges of its money, the very ones of the results. */
+    private RankedSpan withMoney(RankedSpan span, Rates rates) {
+        if (span.verdict().isExcluded()) {
+            return span;
+        }
+        var money = new MoneyRun(config, rates, 1);
+        money.add(0, span.assessment(), money.begin());
+        return span.withMoney(money.of(0));
+    }
+
     List<EffortLine> effortLines(Assessment assessed) {
         return assessed.effort()
-                .map(effort -> new EffortAssessor(config.rates()).lines(effort.quantities()))
+                .map(effort -> SpanAssessor.effortAssessor(config).lines(effort.quantities()))
                 .orElse(List.of());
     }
 

@@ -23,7 +23,8 @@ import org.spanroom.model.rank.Caution;
 enum CautionKind {
     CONSENT_UNRECORDED(
             "whether the owner, and each joint owner, agrees to the work is not recorded: get the consent in writing",
-            span -> span.recorded().ownerConsent() == Answer.UNKNOWN && !span.rules().unknownConsentExcludes()),
+            span -> span.recorded().ownerConsent() == Answer.UNKNOWN
+                    && !span.rules().unknownConsentExcludes()),
     LOOSE_CABLE_UNRECORDED(
             "whether the owner lets cables lie in the duct without an innerduct is not recorded: get the owner's rule",
             span -> span.mayHoldInnerduct()
@@ -54,10 +55,7 @@ enum CautionKind {
     MAY_JAM(
             "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
             span -> span.canLeave()
-                    && span.room()
-                            .crossSection()
-                            .filter(CrossSection::mayJam)
-                            .isPresent()),
+                    && span.room().crossSection().filter(CrossSection::mayJam).isPresent()),
     POSITIONS_BESIDE_NOW(
             "cables have room beside the innerducts today, without any recovery",
             span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),

@@ -19,7 +19,10 @@ final class CrewCautions {
     static List<String> of(RankedSpan ranked, Vault vault, VaultAccess access) {
         Span span = ranked.span();
         var cautions = new ArrayList<String>();
-        addIf(mayBeLive(span.duct().contents()), "live cable: hold it still, within its hold force and bend radius", cautions);
+        addIf(
+                mayBeLive(span.duct().contents()),
+                "live cable: hold it still, within its hold force and bend radius",
+                cautions);
         addIf(access.isEntered(vault), "confined-space entry", cautions);
         OptionalInt circuits = span.duct().circumstances().circuitsAtRisk();
         addIf(circuits.orElse(0) > 0, "circuits at risk: " + circuits.orElse(0), cautions);

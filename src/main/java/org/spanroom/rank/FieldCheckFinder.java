@@ -49,8 +49,7 @@ public final class FieldCheckFinder {
      * @param thresholds what it takes to be among the top in each sample, from {@link TopScores}
      * @param leastChangeRatio the smallest expected change that is worth a look
      */
-    public FieldCheckFinder(
-            Simulation simulation, double[] thresholds, double leastChangeRatio, VaultAccess access) {
+    public FieldCheckFinder(Simulation simulation, double[] thresholds, double leastChangeRatio, VaultAccess access) {
         this.simulation = simulation;
         this.thresholds = thresholds.clone();
         this.leastChangeRatio = leastChangeRatio;

@@ -44,9 +44,7 @@ enum Gate {
             span -> span.duct().condition() == Condition.COLLAPSED,
             Gate::condition),
     DUCT_BLOCKED(
-            "the duct is recorded as blocked",
-            span -> span.duct().condition() == Condition.BLOCKED,
-            Gate::condition),
+            "the duct is recorded as blocked", span -> span.duct().condition() == Condition.BLOCKED, Gate::condition),
     INNERDUCT_FIXED(
             "the innerduct is grouted in or otherwise held over its length",
             span -> span.mayHoldInnerduct() && span.recorded().innerductFixed() == Answer.YES,
@@ -85,10 +83,7 @@ enum Gate {
                     + (span.rules().oldCablesGetCells()
                             ? "; the old cables go into cells"
                             : "; the old cables stay loose")),
-    EMBARGO(
-            "an embargo forbids work that disturbs the cables",
-            SpanFacts::isUnderEmbargo,
-            SpanFacts::embargoWords),
+    EMBARGO("an embargo forbids work that disturbs the cables", SpanFacts::isUnderEmbargo, SpanFacts::embargoWords),
     EMPTY_DUCT_IN_BANK(
             "a sound empty duct lies in the same bank between the same vaults: use that first",
             span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),

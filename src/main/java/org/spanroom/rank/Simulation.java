@@ -1,6 +1,7 @@
 package org.spanroom.rank;
 
 import java.util.List;
+import org.spanroom.model.Quantile;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /**
@@ -84,10 +85,7 @@ public final class Simulation {
 
     /** Returns the score, of such in rising order, that so large a share of them does not exceed; linear between ranks. */
     public static double quantilePoints(double[] sorted, double share) {
-        double place = share * (sorted.length - 1);
-        int below = (int) place;
-        int above = Math.min(below + 1, sorted.length - 1);
-        return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
+        return Quantile.inUnit(sorted, share);
     }
 
     /** Returns a span's scores in all samples. */

@@ -26,7 +26,11 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
      * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
      * @param onDate the day that the run is made for; empty where none is given, so that no embargo counts as past
      */
-    record Rules(boolean unknownConsentExcludes, boolean oldCablesGetCells, int enoughPositions, Optional<LocalDate> onDate) {
+    record Rules(
+            boolean unknownConsentExcludes,
+            boolean oldCablesGetCells,
+            int enoughPositions,
+            Optional<LocalDate> onDate) {
         boolean isInForce(LocalDate until) {
             return onDate.isEmpty() || !until.isBefore(onDate.get());
         }
@@ -93,7 +97,9 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
 
     /** Returns how many of them lie beside rigid innerducts. */
     int besideNow() {
-        return room().now().map(now -> Math.min(now.positionsAfter(), now.positions().beside())).orElse(0);
+        return room().now()
+                .map(now -> Math.min(now.positionsAfter(), now.positions().beside()))
+                .orElse(0);
     }
 
     boolean hasEnoughNow() {
@@ -113,7 +119,9 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     /** Says why the contents are unknown. */
     String whyUnknown() {
         return duct().findRejected(CONTENTS)
-                .or(() -> duct().rejected().stream().filter(RejectedValue::isContents).findFirst())
+                .or(() -> duct().rejected().stream()
+                        .filter(RejectedValue::isContents)
+                        .findFirst())
                 .map(value -> value.name() + " is " + value.words())
                 .orElse("how many innerducts and cables lie in the duct is not recorded");
     }

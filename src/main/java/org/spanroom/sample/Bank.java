@@ -7,6 +7,8 @@ package org.spanroom.sample;
  * @param spacingM sideways distance at which one duct is drawn from the next; 0 where all are drawn on one line
  * @param shakeM standard deviation of the draughtsman's hand, for each vertex
  * @param load what its ducts hold, where that is not left to chance
+ * @param use what most of them hold where it is
+ * @param wet whether water stands in most of its ducts and in its vaults
  */
 record Bank(
         String id,
@@ -20,7 +22,9 @@ record Bank(
         String quality,
         double spacingM,
         double shakeM,
-        Load load) {
+        Load load,
+        Use use,
+        boolean wet) {
     /** What a bank's ducts hold. */
     enum Load {
         ORDINARY,
@@ -30,6 +34,15 @@ record Bank(
         LIGHT,
         /** One innerduct with the thickest cable. */
         THICK
+    }
+
+    /** How the ducts of an ordinary bank are used. */
+    enum Use {
+        PLAIN,
+        /** In most of them loose cables lie beside as many innerducts as go in. */
+        CROWDED,
+        /** Into most of them sleeves were laid in an earlier campaign. */
+        SLEEVED
     }
 
     /** Returns how far to the left of the bank's middle a duct is drawn, by its number from 0. */

@@ -8,6 +8,7 @@ final class BankGenerator {
     static final List<String> OWNERS = List.of(
             "Tidemarrow Streets Office", "Tidemarrow Telephone", "Marrowgate Light Company", "Quayfold Signals");
 
+    private static final List<Bank.Use> USES = List.of(Bank.Use.values());
     private static final List<BoreType> BORE_TYPES = List.of(BoreType.values());
     private static final List<String> SURFACES = List.of("asphalt", "concrete", "stone setts", "brick", "grass verge");
     private static final List<String> QUALITIES = List.of("QL-A", "QL-B", "QL-C", "QL-D");
@@ -17,17 +18,21 @@ final class BankGenerator {
 
     private static final int[] DUCT_WEIGHTS = {15, 17, 24, 10, 16, 8, 2, 8};
 
+    private static final int USE_PURPOSE = 13;
+
     private final DistrictKind kind;
     private final Chance chance;
+    private final Chance using;
 
-    BankGenerator(DistrictKind kind, Chance chance) {
-        this.kind = kind;
+    BankGenerator(District district, Chance chance) {
+        this.kind = district.kind();
         this.chance = chance;
+        this.using = district.chance(USE_PURPOSE);
     }
 
     Bank bank(String id, Street.Rank rank, List<Leg> legs) {
         boolean cornered = legs.stream().anyMatch(leg -> leg.course().hasCorners());
-        boolean direct = rank == Street.Rank.SIDE && chance.happens(0.02);
+        boolean direct = rank == Street.Rank.SIDE && chance.happens(0.03);
         BoreType type = direct ? BoreType.HDPE : BORE_TYPES.get(chance.pickWeighted(kind.boreWeights()));
         Bank.Load load = direct ? Bank.Load.ORDINARY : load(rank, legs);
         Bore bore = load == Bank.Load.HEAVY ? type.largeBore(chance) : type.bore(chance);
@@ -45,7 +50,9 @@ final class BankGenerator {
                 QUALITIES.get(quality),
                 cornered || chance.happens(0.45) ? 0 : Math.min(0.15, 0.8 / (ducts - 1 + 1e-9)),
                 SHAKE_M[quality],
-                load);
+                load,
+                USES.get(using.pickWeighted(80, 11, 9)),
+                using.happens(kind.wetRatio()));
     }
 
     /** Each hard course gets the load that shows what is hard about it, so that every kind of limit is met somewhere. */

@@ -148,7 +148,7 @@ enum BoreType {
             return new Bore(chance.happens(0.6) ? "square" : "round", insideIn.get(0));
         }
         int[] weights = insideIn.stream()
-                .mapToInt(inside -> inside > 3.7 && inside < 4.5 ? 60 : inside < 2.5 ? 7 : 12)
+                .mapToInt(inside -> inside > 3.7 && inside < 4.5 ? 60 : inside < 2.5 ? 9 : inside < 3.7 ? 17 : 10)
                 .toArray();
         return new Bore(shape, insideIn.get(chance.pickWeighted(weights)));
     }

@@ -21,6 +21,8 @@ record CableSize(double outsideIn, double massLbKft) {
             new CableSize(0.865, 215),
             new CableSize(0.963, 268));
 
+    private static final double MOST_RATIO = 0.75;
+
     static final CableSize SMALLEST = ALL.get(0);
     static final CableSize HEAVIEST = ALL.get(ALL.size() - 1);
 
@@ -30,10 +32,19 @@ record CableSize(double outsideIn, double massLbKft) {
 
     /** Draws a cable that leaves play in a pipe: half of its inside or less for most, three quarters at the very most. */
     static CableSize drawFor(double insideIn, Chance chance) {
-        double share = chance.happens(0.8) ? 0.55 : 0.75;
-        List<CableSize> fitting = ALL.stream()
-                .filter(cable -> cable.outsideIn <= share * insideIn)
-                .toList();
+        List<CableSize> fitting = within(chance.happens(0.8) ? 0.55 : MOST_RATIO, insideIn);
         return fitting.isEmpty() ? SMALLEST : chance.pick(fitting);
+    }
+
+    /** Returns the thickest cable that leaves play in a pipe. */
+    static CableSize thickestFor(double insideIn) {
+        List<CableSize> fitting = within(MOST_RATIO, insideIn);
+        return fitting.isEmpty() ? SMALLEST : fitting.get(fitting.size() - 1);
+    }
+
+    private static List<CableSize> within(double ratio, double insideIn) {
+        return ALL.stream()
+                .filter(cable -> cable.outsideIn() <= ratio * insideIn)
+                .toList();
     }
 }

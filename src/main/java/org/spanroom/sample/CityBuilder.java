@@ -21,6 +21,7 @@ final class CityBuilder {
         this.city = new DistrictBuilder.City(
                 this.sink,
                 new FaultSchedule(seed),
+                new SpareSchedule(seed),
                 new RouteRecorder(this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING)));
     }
 

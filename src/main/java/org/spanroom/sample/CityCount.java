@@ -1,6 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,6 +16,7 @@ final class CityCount implements CitySink {
     private final CitySink sink;
     private final Map<Fault, Integer> faults = new EnumMap<>(Fault.class);
     private final Map<String, Integer> ducts = new TreeMap<>();
+    private final SectionCount sections = new SectionCount();
     private long routes;
     private long vaults;
     private long rows;
@@ -60,6 +62,11 @@ final class CityCount implements CitySink {
         return ++banks;
     }
 
+    /** Counts the sections of a bank. */
+    void bank(int ofBank, List<Draft> drafts) {
+        sections.bank(ofBank, drafts);
+    }
+
     /** Counts a duct by what lies in it and what is said of it. */
     void duct(Draft draft) {
         count("ducts in all");
@@ -80,6 +87,13 @@ final class CityCount implements CitySink {
         countIf(NO, "consent refused", draft.attributes().text(RouteField.CONSENT));
         countIf(NO, "fibre must not lie loose", draft.attributes().text(RouteField.LOOSE_OK));
         countIf(YES, "spliced inside", draft.attributes().text(RouteField.SPLICED));
+        countIf(NO, "nothing may lie beside innerducts", draft.attributes().text(RouteField.BESIDE_OK));
+        if (draft.attributes().number(RouteField.RESERVED) > 0) {
+            count("with reserved positions");
+        }
+        if (draft.filling().reservedCells() > 0) {
+            count("with reserved cells of sleeves");
+        }
         countIf(YES, "innerducts grouted in", draft.attributes().text(RouteField.GROUTED));
         if (draft.filling().service().equals("dead")
                 || draft.filling().service().equals("unknown")) {
@@ -94,20 +108,9 @@ final class CityCount implements CitySink {
     }
 
     private static String contents(Draft draft) {
-        Filling filling = draft.filling();
-        if (draft.bank().direct()) {
-            return "innerduct buried without a duct";
-        }
-        if (!filling.rows().isEmpty()) {
-            return "mixed contents, in the contents table";
-        }
-        if (filling.innerducts() == 0) {
-            return filling.cables() == 0 ? "empty" : "loose cables only";
-        }
-        if (filling.cables() == 0) {
-            return "empty innerducts";
-        }
-        return filling.cables() == filling.innerducts() ? "a cable in every innerduct" : "innerducts partly used";
+        return draft.bank().direct()
+                ? "innerduct buried without a duct"
+                : draft.filling().kind().words();
     }
 
     private void count(String word) {
@@ -120,6 +123,10 @@ final class CityCount implements CitySink {
 
     Map<String, Integer> ducts() {
         return ducts;
+    }
+
+    Map<String, Integer> sections() {
+        return sections.counts();
     }
 
     long routes() {

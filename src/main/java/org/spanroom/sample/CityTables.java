@@ -49,7 +49,12 @@ final class CityTables {
                                 "hold",
                                 "hold",
                                 "whether a live cable can be held there",
-                                vault -> vault.fittings().hold())));
+                                vault -> vault.fittings().hold()),
+                        Column.integer(
+                                "slack_ft",
+                                "slack_ft",
+                                "feet of spare cable coiled up in it",
+                                vault -> vault.fittings().slackFt())));
     }
 
     static Table<ZoneFeature> zones() {
@@ -62,18 +67,19 @@ final class CityTables {
                         Column.text("zone_id", "zone_id", "name of the zone", ZoneFeature::id),
                         Column.text("zone_type", "zone_type", "what restricts the work", ZoneFeature::type),
                         Column.text("title", "title", "what people call it", ZoneFeature::title),
-                        Column.text("until", "until", "last day of the restriction", ZoneFeature::until)));
+                        Column.text("until", "until", "last day of the restriction", ZoneFeature::until),
+                        Column.text("starts", "starts", "first day of the restriction", ZoneFeature::starts)));
     }
 
     static Table<ListedItem> contents() {
         return Table.plain(
                 "contents",
-                "innerducts and cables of ducts with mixed contents",
+                "innerducts, cables and sleeves of ducts with mixed contents",
                 List.of(
                         Column.text("duct", "duct", "duct_id of the duct", ListedItem::duct),
                         Column.text("item", "item", "name of the item in its duct", ListedItem::item),
-                        Column.text("kind", "kind", "innerduct or cable", ListedItem::kind),
-                        Column.text("inside", "inside", "the innerduct that a cable lies in", ListedItem::inside),
+                        Column.text("kind", "kind", "innerduct, cable or sleeve", ListedItem::kind),
+                        Column.text("inside", "inside", "the innerduct or the sleeve that a cable lies in", ListedItem::inside),
                         Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
                         Column.real(
                                 "sdr",
@@ -90,7 +96,17 @@ final class CityTables {
                         Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
                         Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
                         Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ListedItem::catalog),
-                        Column.text("may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove)));
+                        Column.text("may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove),
+                        Column.integer(
+                                "cells",
+                                "cells",
+                                "cells of a sleeve",
+                                row -> row.cells().map(ListedItem.Cells::all)),
+                        Column.integer(
+                                "reserved",
+                                "reserved",
+                                "of its free cells, those that are promised",
+                                row -> row.cells().map(ListedItem.Cells::reserved))));
     }
 
     static Table<KnownFault> faults() {

@@ -8,7 +8,13 @@ import java.util.Optional;
 /** Lays ducts in the streets of one district, up to a number of spans, and hands routes and vaults to the sink. */
 final class DistrictBuilder {
     private static final int PURPOSE = 3;
+    private static final int FILLING_PURPOSE = 12;
     private static final double COVER_M = 1.1;
+    private static final double FLOODED_RATIO = 0.03;
+    private static final double FLOODED_IN_WET_BANK_RATIO = 0.75;
+
+    /** Stands for the empty duct of a bank that has none. */
+    private static final int NO_SPARE = -1;
 
     private final District district;
     private final StreetPlan plan;
@@ -23,15 +29,15 @@ final class DistrictBuilder {
     private int spans;
 
     /** What the districts of one city share: where features go, and what has been put into them so far. */
-    record City(CityCount sink, FaultSchedule faults, RouteRecorder routes) {}
+    record City(CityCount sink, FaultSchedule faults, SpareSchedule spares, RouteRecorder routes) {}
 
     DistrictBuilder(District district, StreetPlan plan, City city, int spanLimit) {
         this.district = district;
         this.plan = plan;
         this.city = city;
         this.chance = district.chance(PURPOSE);
-        this.foreman = new BankGenerator(district.kind(), chance);
-        this.filler = new Filler(chance);
+        this.foreman = new BankGenerator(district, chance);
+        this.filler = new Filler(district.chance(FILLING_PURPOSE));
         this.paperwork = new Paperwork(district);
         this.scribe = new RecordVariation(district);
         this.spanLimit = spanLimit;
@@ -72,14 +78,37 @@ final class DistrictBuilder {
         int ducts = Math.max(1, Math.min(bank.ducts(), (spanLimit - spans) / legs.size()));
         DrawnLine middle = middle(legs);
         DrawnLine sharedLine = lifted(middle.shaken(bank.shakeM(), chance), rank);
+        int spare = spare(rank, bank, ducts, legs);
+        List<Draft> drafts = new ArrayList<>();
         for (int duct = 0; duct < ducts; duct++) {
             DrawnLine trace = bank.spacingM() == 0
                     ? sharedLine
                     : lifted(middle.beside(bank.asideM(duct)).shaken(bank.shakeM(), chance), rank);
-            record(draft(rank, bank, duct, legs, trace));
+            Filling filling = duct == spare ? Filling.NOTHING : filling(rank, bank);
+            Draft draft = draft(rank, bank, duct, legs, trace, filling, duct == spare);
+            drafts.add(draft);
+            city.sink().duct(draft);
         }
+        city.sink().bank(legs.size(), drafts);
+        drafts.forEach(this::record);
         spans += ducts * legs.size();
-        vaults.use(legs);
+        vaults.use(rank, legs, bank.wet());
+    }
+
+    /** Draws which duct of a bank is the sound empty one. */
+    private int spare(Street.Rank rank, Bank bank, int ducts, List<Leg> legs) {
+        boolean ofOwnStreet = rank == Street.Rank.LOOP || rank == Street.Rank.EXPRESS;
+        boolean suits = !ofOwnStreet && !bank.direct() && bank.load() == Bank.Load.ORDINARY && ducts > 1;
+        int drawn = chance.below(ducts);
+        return city.spares().next(legs.size(), suits) ? drawn : NO_SPARE;
+    }
+
+    private Filling filling(Street.Rank rank, Bank bank) {
+        if (bank.direct()) {
+            return filler.buriedDirectly();
+        }
+        // A loop is worth a crew in all but that it leads nowhere.
+        return rank == Street.Rank.LOOP ? filler.full(bank.bore()) : filler.fill(bank);
     }
 
     private DrawnLine middle(List<Leg> legs) {
@@ -97,7 +126,6 @@ final class DistrictBuilder {
     }
 
     private void record(Draft draft) {
-        city.sink().duct(draft);
         if (draft.rank() == Street.Rank.LOOP || draft.rank() == Street.Rank.EXPRESS) {
             city.routes().record(draft);
             Fault fault = draft.rank() == Street.Rank.LOOP ? Fault.LOOP_TO_SAME_VAULT : Fault.CROSSING_WITHOUT_VAULT;
@@ -113,8 +141,14 @@ final class DistrictBuilder {
         }
     }
 
-    private Draft draft(Street.Rank rank, Bank bank, int duct, List<Leg> legs, DrawnLine forwards) {
-        Filling filling = bank.direct() ? filler.buriedDirectly() : filler.fill(bank.bore(), bank.load());
+    private Draft draft(
+            Street.Rank rank,
+            Bank bank,
+            int duct,
+            List<Leg> legs,
+            DrawnLine forwards,
+            Filling filling,
+            boolean spare) {
         boolean backwards = chance.happens(0.3);
         List<Double> legsM = new ArrayList<>(legs.stream().map(Leg::lengthM).toList());
         Node from = legs.get(0).from();
@@ -126,6 +160,7 @@ final class DistrictBuilder {
         Node first = backwards ? to : from;
         Node last = backwards ? from : to;
         Attributes attributes = attributes(bank, duct, filling)
+                .with(RouteField.CONDITION, condition(bank, filling, spare))
                 .with(RouteField.LENGTH_FT, Math.rint(Draft.feet(trace) * (1 + chance.wobble(0.002))))
                 .with(RouteField.FROM_VAULT, first.vaultId())
                 .with(RouteField.TO_VAULT, last.vaultId());
@@ -146,11 +181,10 @@ final class DistrictBuilder {
                 .with(RouteField.INNERDUCTS, filling.innerducts())
                 .with(RouteField.CABLES, filling.cables())
                 .with(RouteField.IN_SERVICE, filling.service())
-                .with(RouteField.FLOODED, chance.happens(0.09) ? "yes" : "no")
+                .with(RouteField.FLOODED, chance.happens(bank.wet() ? FLOODED_IN_WET_BANK_RATIO : FLOODED_RATIO) ? "yes" : "no")
                 .with(RouteField.SURFACE, bank.surface())
                 .with(RouteField.OWNER, bank.owner())
                 .with(RouteField.YEAR, bank.year())
-                .with(RouteField.CONDITION, condition(bank))
                 .with(RouteField.QUALITY, bank.quality());
         if (!bank.direct()) {
             attributes.with(RouteField.BORE_IN, bank.bore().insideIn());
@@ -168,7 +202,14 @@ final class DistrictBuilder {
         return attributes;
     }
 
-    private String condition(Bank bank) {
+    /** A duct that nothing was laid into is the spare one, or not fit for use. */
+    private String condition(Bank bank, Filling filling, boolean spare) {
+        if (spare) {
+            return "sound";
+        }
+        if (filling.isEmpty()) {
+            return List.of("oval", "collapsed", "blocked").get(chance.pickWeighted(30, 30, 40));
+        }
         return switch (chance.pickWeighted(bank.load() == Bank.Load.ORDINARY ? 920 : 3000, 40, 15, 25)) {
             case 0 -> "sound";
             case 1 -> "oval";

@@ -4,19 +4,22 @@ import java.util.List;
 
 /** The kinds of district that the city is made of, over and over. */
 enum DistrictKind {
-    OLD_QUARTER("Old Quarter", List.of(10, 5, 4, 3, 10, 8, 10, 2)),
-    HARBOUR("Harbour", List.of(20, 10, 12, 12, 6, 12, 1, 8)),
-    RINGS("Rings", List.of(14, 4, 12, 12, 14, 3, 6, 4)),
-    HILLSIDE("Hillside", List.of(20, 10, 6, 14, 3, 2, 0, 18));
+    OLD_QUARTER("Old Quarter", List.of(10, 5, 4, 3, 10, 8, 14, 2), 0.10),
+    HARBOUR("Harbour", List.of(20, 10, 12, 12, 6, 12, 1, 8), 0.22),
+    RINGS("Rings", List.of(14, 4, 12, 12, 14, 3, 6, 4), 0.08),
+    HILLSIDE("Hillside", List.of(20, 10, 6, 14, 3, 2, 0, 18), 0.05);
 
     private final String title;
 
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Integer> boreWeights;
 
-    DistrictKind(String title, List<Integer> boreWeights) {
+    private final double wetRatio;
+
+    DistrictKind(String title, List<Integer> boreWeights, double wetRatio) {
         this.title = title;
         this.boreWeights = boreWeights;
+        this.wetRatio = wetRatio;
     }
 
     String title() {
@@ -26,6 +29,11 @@ enum DistrictKind {
     /** Returns how often each type of duct occurs here, in the order of {@link BoreType}. */
     int[] boreWeights() {
         return boreWeights.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** Returns the share of its banks that water stands in. */
+    double wetRatio() {
+        return wetRatio;
     }
 
     /** Returns whether lines and vaults are drawn with elevations. */

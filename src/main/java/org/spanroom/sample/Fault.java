@@ -26,7 +26,7 @@ enum Fault {
     DUPLICATE_ROUTE_ID(Target.ROUTE, 400, "the route bears the name of the one before"),
     CONTENTS_ONLY_IN_TABLE(Target.ROUTE, 40, "mixed contents, given in contents.csv only"),
     ROW_OF_UNKNOWN_DUCT(Target.ROUTE, 450, "contents.csv has a row of a duct that no route has"),
-    UNUSABLE_ROW(Target.ROUTE, 450, "contents.csv has a row whose kind is neither innerduct nor cable"),
+    UNUSABLE_ROW(Target.ROUTE, 450, "contents.csv has a row whose kind is neither innerduct, cable nor sleeve"),
     LOOP_TO_SAME_VAULT(Target.STREET, 0, "the line leaves a vault and comes back to it"),
     CROSSING_WITHOUT_VAULT(Target.STREET, 0, "the line crosses others where no vault is"),
     DUPLICATE_VAULT(Target.VAULT, 60, "a second vault of another name 0.05 to 0.4 m away"),

@@ -8,52 +8,26 @@ import java.util.Optional;
 final class Filler {
     private static final double MOST_LOOSE_FILL = 0.4;
 
+    /** Innerducts of a few sizes are common, of others rare: weights in the order of {@link InnerductSize#ALL}. */
+    private static final int[] SIZE_WEIGHTS = {2, 3, 3, 6, 1, 2};
+
+    private static final double LEAST_ROOMY_IN = 2.8;
+
     private final Chance chance;
+    private final CrowdedFiller crowded;
+    private final SleeveFiller sleeves;
 
     Filler(Chance chance) {
         this.chance = chance;
+        this.crowded = new CrowdedFiller(chance);
+        this.sleeves = new SleeveFiller(chance);
     }
 
-    /**
-     * A set of innerducts of unlike sizes.
-     *
-     * @param neededIn diameter of the smallest round bore that takes it; sums for two, else recomputed by a solver and
-     *     checked against Descartes' circle theorem where that applies
-     */
-    private record UnlikeSet(double neededIn, List<InnerductSize> innerducts) {}
-
-    private static final List<UnlikeSet> UNLIKE_SETS = List.of(
-            new UnlikeSet(2.975, List.of(InnerductSize.ONE_AND_QUARTER, InnerductSize.ONE)),
-            new UnlikeSet(3.215, List.of(InnerductSize.ONE_AND_HALF_11, InnerductSize.ONE_11)),
-            new UnlikeSet(
-                    3.584059,
-                    List.of(
-                            InnerductSize.ONE_AND_QUARTER,
-                            InnerductSize.ONE_AND_QUARTER,
-                            InnerductSize.ONE,
-                            InnerductSize.ONE)),
-            new UnlikeSet(
-                    3.813385,
-                    List.of(
-                            InnerductSize.ONE_AND_QUARTER_11,
-                            InnerductSize.ONE_AND_QUARTER_11,
-                            InnerductSize.ONE_AND_QUARTER_11,
-                            InnerductSize.ONE_11)),
-            new UnlikeSet(
-                    3.861953,
-                    List.of(
-                            InnerductSize.ONE_AND_HALF,
-                            InnerductSize.ONE_AND_HALF,
-                            InnerductSize.ONE,
-                            InnerductSize.ONE)),
-            new UnlikeSet(
-                    3.936778,
-                    List.of(InnerductSize.ONE_AND_HALF, InnerductSize.ONE_AND_HALF, InnerductSize.ONE_AND_QUARTER)));
-
-    /** Draws contents that suit a load. */
-    Filling fill(Bore bore, Bank.Load load) {
-        return switch (load) {
-            case ORDINARY -> fill(bore);
+    /** Draws contents of a duct that suit its bank; nothing is left in it where it is not fit for use. */
+    Filling fill(Bank bank) {
+        Bore bore = bank.bore();
+        return switch (bank.load()) {
+            case ORDINARY -> fill(bore, bank.use());
             case HEAVY -> fillHeavily(bore);
             case LIGHT -> chance.happens(0.2) ? fill(bore) : single(bore, CableSize.SMALLEST);
             case THICK -> chance.happens(0.2) ? fill(bore) : single(bore, CableSize.HEAVIEST);
@@ -64,19 +38,56 @@ final class Filler {
     private static Filling single(Bore bore, CableSize cable) {
         boolean large = bore.roomFor(InnerductSize.ONE_AND_HALF.outsideIn()) > 0 && cable.equals(CableSize.SMALLEST);
         InnerductSize size = large ? InnerductSize.ONE_AND_HALF_11 : InnerductSize.ONE_AND_QUARTER;
-        return new Filling(1, Optional.of(size), 1, Optional.of(cable), "live", List.of());
+        return Filling.of(Filling.Kind.FULL, 1, size, 1, cable, "live");
+    }
+
+    private Filling fill(Bore bore, Bank.Use use) {
+        return switch (use) {
+            case CROWDED -> chance.happens(0.65) ? crowded(bore) : fill(bore);
+            case SLEEVED -> chance.happens(0.6) ? sleeves.fill(bore, service()) : fill(bore);
+            case PLAIN -> fill(bore);
+        };
     }
 
     /** Draws ordinary contents. */
     Filling fill(Bore bore) {
-        return switch (chance.pickWeighted(14, 6, 34, 30, 9, 7)) {
+        return switch (chance.pickWeighted(2, 5, 36, 23, 10, 9, 7, 6, 2)) {
             case 0 -> Filling.NOTHING;
             case 1 -> innerducts(bore, 0);
-            case 2 -> innerducts(bore, 1);
+            case 2 -> full(bore);
             case 3 -> innerducts(bore, chance.between(0.25, 0.9));
-            case 4 -> loose(bore);
-            default -> mixed(bore);
+            case 4 -> roomy(bore);
+            case 5 -> loose(bore);
+            case 6 -> mixed(bore);
+            case 7 -> crowded(bore);
+            default -> sleeves.fill(bore, service());
         };
+    }
+
+    /** Draws as many innerducts as go in, or one less, each with a cable. */
+    Filling full(Bore bore) {
+        return innerducts(bore, 1);
+    }
+
+    /** Draws one or two innerducts that leave most of the bore free. */
+    Filling roomy(Bore bore) {
+        if (bore.insideIn() < LEAST_ROOMY_IN) {
+            return full(bore);
+        }
+        List<InnerductSize> sizes = InnerductSize.ALL.stream()
+                .filter(size -> size.outsideIn() < 0.47 * bore.insideIn() && bore.roomFor(size.outsideIn()) >= 2)
+                .toList();
+        InnerductSize size = sizes.isEmpty() ? InnerductSize.ONE : chance.pick(sizes);
+        int most = Math.max(1, Math.min(2, bore.roomFor(size.outsideIn()) - 1));
+        int count = chance.from(1, most);
+        int cables = chance.happens(0.85) ? count : count - 1;
+        CableSize cable = CableSize.drawFor(size.insideIn(), chance);
+        return Filling.of(Filling.Kind.ROOMY, count, size, cables, cable, service());
+    }
+
+    private Filling crowded(Bore bore) {
+        String service = service();
+        return crowded.find(bore, service).orElseGet(() -> full(bore));
     }
 
     /** Draws as many innerducts as go in, each with the heaviest cable that it takes. */
@@ -89,20 +100,21 @@ final class Filler {
         if (count == 0) {
             return loose(bore);
         }
-        return new Filling(count, Optional.of(size), count, Optional.of(cable), "live", List.of());
+        return Filling.of(Filling.Kind.FULL, count, size, count, cable, "live");
     }
 
     /** Draws an innerduct that lies in the ground without a duct around it. */
     Filling buriedDirectly() {
         InnerductSize size = chance.pick(InnerductSize.ALL);
         boolean used = chance.happens(0.7);
-        Optional<CableSize> cable = used ? Optional.of(CableSize.drawFor(size.insideIn(), chance)) : Optional.empty();
-        return new Filling(1, Optional.of(size), used ? 1 : 0, cable, used ? service() : "", List.of());
+        CableSize cable = CableSize.drawFor(size.insideIn(), chance);
+        Filling.Kind kind = used ? Filling.Kind.FULL : Filling.Kind.UNUSED;
+        return Filling.of(kind, 1, size, used ? 1 : 0, cable, service());
     }
 
     /** Draws contents of unlike items, so that only the table can describe them. */
     Filling mixed(Bore bore) {
-        List<InnerductSize> set = unlikeSet(bore);
+        List<InnerductSize> set = UnlikeSet.draw(bore, chance);
         List<ListedItem> rows = new ArrayList<>();
         int cables = 0;
         for (int i = 0; i < set.size(); i++) {
@@ -123,53 +135,37 @@ final class Filler {
                         "C" + ++cables, "", CableSize.drawFor(bore.insideIn() / 2, chance), service()));
             }
         }
-        return summarised(set, cables, rows);
-    }
-
-    private static Filling summarised(List<InnerductSize> set, int cables, List<ListedItem> rows) {
-        Optional<InnerductSize> first = set.stream().findFirst();
-        Optional<ListedItem> cable =
-                rows.stream().filter(row -> row.kind().equals("cable")).findFirst();
-        return new Filling(
-                set.size(),
-                first,
-                cables,
-                cable.map(row -> new CableSize(row.outsideIn(), row.massLbKft().orElseThrow())),
-                cable.map(ListedItem::service).orElse(""),
-                rows);
-    }
-
-    private List<InnerductSize> unlikeSet(Bore bore) {
-        if (bore.isSquare()) {
-            // Four of the larger size go in, so these do.
-            boolean four = bore.roomFor(InnerductSize.ONE_AND_QUARTER.outsideIn()) == 4;
-            return four ? UNLIKE_SETS.get(2).innerducts() : List.of();
-        }
-        List<UnlikeSet> fitting =
-                UNLIKE_SETS.stream().filter(set -> bore.takes(set.neededIn())).toList();
-        return fitting.isEmpty() ? List.of() : chance.pick(fitting).innerducts();
+        return Filling.listed(Filling.Kind.MIXED, rows);
     }
 
     private Filling innerducts(Bore bore, double usedRatio) {
-        List<InnerductSize> sizes = InnerductSize.ALL.stream()
-                .filter(size -> bore.roomFor(size.outsideIn()) >= 2)
-                .toList();
-        InnerductSize size = sizes.isEmpty() ? InnerductSize.ONE_AND_QUARTER : chance.pick(sizes);
+        InnerductSize size = size(bore);
         int most = bore.roomFor(size.outsideIn());
         int count = most > 2 && chance.happens(0.25) ? most - 1 : most;
         int cables = (int) Math.round(count * usedRatio);
-        if (cables == 0) {
-            return new Filling(count, Optional.of(size), 0, Optional.empty(), "", List.of());
+        Filling.Kind kind =
+                cables == 0 ? Filling.Kind.UNUSED : cables == count ? Filling.Kind.FULL : Filling.Kind.PARTLY;
+        return Filling.of(kind, count, size, cables, CableSize.drawFor(size.insideIn(), chance), service());
+    }
+
+    /** Draws a size of which at least two go in; of 1-1/4 in, one goes into every bore here. */
+    private InnerductSize size(Bore bore) {
+        int[] weights = new int[SIZE_WEIGHTS.length];
+        int total = 0;
+        for (int i = 0; i < weights.length; i++) {
+            boolean fits = bore.roomFor(InnerductSize.ALL.get(i).outsideIn()) >= 2;
+            weights[i] = fits ? SIZE_WEIGHTS[i] : 0;
+            total += weights[i];
         }
-        CableSize cable = CableSize.drawFor(size.insideIn(), chance);
-        return new Filling(count, Optional.of(size), cables, Optional.of(cable), service(), List.of());
+        return total == 0 ? InnerductSize.ONE_AND_QUARTER : InnerductSize.ALL.get(chance.pickWeighted(weights));
     }
 
     private Filling loose(Bore bore) {
         CableSize cable = CableSize.drawFor(bore.insideIn() / 2, chance);
         int room = (int) (MOST_LOOSE_FILL * bore.areaIn2() / cable.areaIn2());
         int count = Math.max(1, Math.min(chance.from(1, 4), room));
-        return new Filling(0, Optional.empty(), count, Optional.of(cable), service(), List.of());
+        return new Filling(
+                Filling.Kind.LOOSE, 0, Optional.empty(), count, Optional.of(cable), service(), List.of());
     }
 
     private String service() {

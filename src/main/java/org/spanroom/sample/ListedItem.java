@@ -4,11 +4,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One row of the contents table: an innerduct or a cable in a duct.
+ * One row of the contents table: an innerduct, a cable or a fabric sleeve in a duct.
  *
  * @param inside the item that this one lies in, or empty where it lies in the duct itself
  * @param innerduct the size of an innerduct
  * @param sizes its recorded sizes
+ * @param cells the cells of a sleeve
  * @param catalog the row of a catalogue that stands instead of sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
@@ -19,6 +20,7 @@ record ListedItem(
         String inside,
         Optional<InnerductSize> innerduct,
         Sizes sizes,
+        Optional<Cells> cells,
         String service,
         String catalog,
         String mayMove) {
@@ -32,6 +34,14 @@ record ListedItem(
                 new Sizes(Double.NaN, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
+    /**
+     * Cells of a sleeve.
+     *
+     * @param all each takes one cable
+     * @param reserved promised, of those that are free
+     */
+    record Cells(int all, int reserved) {}
+
     /** Returns an innerduct, whose wall is recorded by its ratio or as such. */
     static ListedItem innerduct(String item, InnerductSize size, boolean byWall) {
         var sizes = new Sizes(
@@ -39,13 +49,21 @@ record ListedItem(
                 byWall ? OptionalDouble.empty() : OptionalDouble.of(size.sdr()),
                 byWall ? OptionalDouble.of(size.wallIn()) : OptionalDouble.empty(),
                 OptionalDouble.empty());
-        return new ListedItem("", item, "innerduct", "", Optional.of(size), sizes, "", "", "");
+        return new ListedItem("", item, "innerduct", "", Optional.of(size), sizes, Optional.empty(), "", "", "");
     }
 
     static ListedItem cable(String item, String inside, CableSize size, String service) {
         var sizes = new Sizes(
                 size.outsideIn(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(size.massLbKft()));
-        return new ListedItem("", item, "cable", inside, Optional.empty(), sizes, service, "", "");
+        return new ListedItem("", item, "cable", inside, Optional.empty(), sizes, Optional.empty(), service, "", "");
+    }
+
+    static ListedItem sleeve(String item, Cells cells) {
+        return new ListedItem("", item, "sleeve", "", Optional.empty(), Sizes.NONE, Optional.of(cells), "", "", "");
+    }
+
+    private boolean isInSleeve() {
+        return inside.startsWith("S");
     }
 
     double outsideIn() {
@@ -57,11 +75,11 @@ record ListedItem(
     }
 
     ListedItem inDuct(String otherDuct) {
-        return new ListedItem(otherDuct, item, kind, inside, innerduct, sizes, service, catalog, mayMove);
+        return new ListedItem(otherDuct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove);
     }
 
     ListedItem ofKind(String otherKind) {
-        return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, service, catalog, mayMove);
+        return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, cells, service, catalog, mayMove);
     }
 
     /** Returns the row with a catalogue's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
@@ -74,8 +92,9 @@ record ListedItem(
                 inside,
                 innerduct,
                 named ? Sizes.NONE : sizes,
+                cells,
                 service,
                 named ? innerduct.get().catalogueName() : catalog,
-                fixed && kind.equals("cable") ? "no" : mayMove);
+                fixed && kind.equals("cable") && !isInSleeve() ? "no" : mayMove);
     }
 }

@@ -19,11 +19,17 @@ final class Paperwork {
     private static final List<String> ALLOWED_TOO = List.of("yes", "allowed", "Y");
     private static final List<String> FORBIDDEN = List.of("no", "forbidden");
 
+    private static final List<Integer> RESERVED = List.of(0, 1, 2, 3);
+
+    /** Half of the embargoes are over. */
+    private static final List<Integer> EMBARGO_YEARS = List.of(2021, 2023, 2024, 2027, 2028, 2029);
+
     private final Chance chance;
     private String consent = "";
     private String looseOk = "";
     private String coOwners = "";
     private String embargo = "";
+    private String besideOk = "";
 
     Paperwork(District district) {
         this.chance = district.chance(PURPOSE);
@@ -41,7 +47,9 @@ final class Paperwork {
         coOwners = chance.happens(0.08) ? other : "";
         int month = chance.from(1, 12);
         int day = chance.from(1, 28);
-        embargo = chance.happens(0.03) ? "2029-" + two(month) + "-" + two(day) : "";
+        int year = chance.pick(EMBARGO_YEARS);
+        embargo = chance.happens(0.05) ? year + "-" + two(month) + "-" + two(day) : "";
+        besideOk = strict ? answer(20, 35, 45, ALLOWED, FORBIDDEN) : answer(15, 2, 83, YES, NO);
     }
 
     /** Fills in a duct of the bank. */
@@ -57,6 +65,12 @@ final class Paperwork {
         int carried = chance.from(2, 24) * filling.cables();
         if (!chance.happens(0.05)) {
             attributes.with(RouteField.CIRCUITS, filling.service().equals("dead") ? 0 : carried);
+        }
+        attributes.with(RouteField.BESIDE_OK, besideOk);
+        boolean recorded = chance.happens(0.12);
+        int reserved = RESERVED.get(chance.pickWeighted(2, 5, 4, 1));
+        if (recorded && !filling.isEmpty()) {
+            attributes.with(RouteField.RESERVED, reserved);
         }
     }
 

@@ -38,7 +38,9 @@ enum RouteField {
     GROUTED("grouted", 't', "whether the innerducts are grouted in"),
     CIRCUITS("circuits", 'i', "circuits that the cables carry"),
     CO_OWNERS("co_owners", 't', "who else owns the duct"),
-    EMBARGO("embargo", 't', "no work up to this day");
+    EMBARGO("embargo", 't', "no work up to this day"),
+    RESERVED("reserved", 'i', "positions promised to the owner or to customers"),
+    BESIDE_OK("beside_ok", 't', "whether the owner lets anything lie beside rigid innerducts");
 
     private final String shortName;
     private final int form;

@@ -52,8 +52,12 @@ final class RouteRecorder {
             case OFFSET, PIECES_DRAWN_APART -> isPlain(draft) && draft.bank().spacingM() == 0;
             case END_WITHOUT_VAULT -> isPlain(draft) && draft.rank() != Street.Rank.LINK;
             case GAP_AT_VAULT, PIECES, PIECES_THAT_DIFFER, PIECES_WITH_A_GAP -> isPlain(draft);
-            case BORE_IN_MILLIMETRES, CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES -> !direct;
-            case MISSING_CONTENTS -> draft.filling().rows().isEmpty();
+            // Empty ducts stay what they are, so that as many sections have one as are meant to.
+            case BORE_IN_MILLIMETRES -> !direct;
+            case CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES ->
+                !direct && !draft.filling().isEmpty();
+            case MISSING_CONTENTS ->
+                draft.filling().rows().isEmpty() && !draft.filling().isEmpty();
             case UNKNOWN_CATALOGUE_NAME, SIZE_AGAINST_CATALOGUE -> !direct;
             // In banks that are worth a crew, so that a rank depends on what has not been measured.
             case MISSING_SIZES ->

@@ -31,6 +31,13 @@ final class SampleReadme {
             ## Districts
 
             %s
+            ## Sections
+
+            A section is the ducts of one bank between the same two vaults. It is counted in each line that is true of it, before
+            faults were put in. Banks have one use along all their sections: some are crowded, some had sleeves laid into them
+            in an earlier campaign, in some water stands.
+
+            %s
             ## Ducts
 
             Sizes are those of real products by published tables (the sources stand in the code: `BoreType`,
@@ -45,7 +52,11 @@ final class SampleReadme {
             each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m
             between districts; links up the hill hold the heaviest cables.
             Some 4 in a hundred lines are drawn in two parts. Some records name a row of `config/catalog.yaml` instead of a
-            size, and some say the same in other words, as different hands would. Zones overlap, some have holes, one ban is over.
+            size, and some say the same in other words, as different hands would.
+
+            Zones overlap, some have holes, one ban is over, and the edge of one runs along the middle of a street, on the ducts
+            themselves. Street works have a first and a last day: some are over, some are going on, some are yet to come. Half
+            of the embargoes are over.
 
             ## Fields
 
@@ -77,6 +88,7 @@ final class SampleReadme {
                 withDistricts ? BY_HAND : "",
                 files(format, withDistricts),
                 districts(),
+                table("sections", count.sections().entrySet().stream()),
                 ducts(),
                 fields(),
                 faults());
@@ -92,9 +104,9 @@ final class SampleReadme {
                 | file | rows | what |
                 |---|---:|---|
                 | `%s` | %d | lines, one or two for each duct; %s |
-                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there); the same system |
-                | `contents.csv` | %d | innerducts and cables, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue |
-                | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`; %s |
+                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there), `slack_ft` (feet of spare cable coiled up in it); the same system |
+                | `contents.csv` | %d | innerducts, cables and sleeves, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue; of a sleeve its `cells` and how many of them are `reserved` |
+                | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
                 | `known-faults.csv` | %d | the faults that were put in |
                 """.formatted(
                         format.routes(),
@@ -124,12 +136,17 @@ final class SampleReadme {
     }
 
     private String ducts() {
-        return "| ducts | count |\n|---|---:|\n"
-                + count.ducts().entrySet().stream()
+        return table(
+                "ducts",
+                count.ducts().entrySet().stream()
                         .sorted(Map.Entry.<String, Integer>comparingByValue()
                                 .reversed()
-                                .thenComparing(Map.Entry.comparingByKey()))
-                        .map(entry -> "| " + entry.getKey() + " | " + entry.getValue() + " |\n")
+                                .thenComparing(Map.Entry.comparingByKey())));
+    }
+
+    private static String table(String counted, Stream<Map.Entry<String, Integer>> counts) {
+        return "| " + counted + " | count |\n|---|---:|\n"
+                + counts.map(entry -> "| " + entry.getKey() + " | " + entry.getValue() + " |\n")
                         .collect(Collectors.joining());
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.spanroom.output.table.Shape;
 
 /**
@@ -21,7 +22,7 @@ record VaultFeature(
         double y,
         boolean drawn) {
     /** What is recorded of a vault's inside and its cover, each as written or empty. */
-    record Fittings(String volume, String water, String surface, String hold) {}
+    record Fittings(String volume, String water, String surface, String hold, OptionalInt slackFt) {}
 
     VaultFeature movedBy(double dx, double dy) {
         return new VaultFeature(district, link, id, kind, elevationM, fittings, x + dx, y + dy, drawn);

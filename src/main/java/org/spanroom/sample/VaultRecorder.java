@@ -2,10 +2,14 @@ package org.spanroom.sample;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Records the vaults of one district that ducts were laid to. */
 final class VaultRecorder {
@@ -22,12 +26,27 @@ final class VaultRecorder {
 
     private static final double[] MOST_M3 = {13, 1.4, 26, 0.6};
 
+    /** How often the spare cable in it is recorded, in a hundred, and at most how much; plausible, no source. */
+    private static final int[] SLACK_RECORDED = {45, 40, 50, 15};
+
+    private static final int[] MOST_SLACK_FT = {100, 50, 120, 20};
+    private static final int SLACK_STEP_FT = 5;
+
+    private static final List<String> SURFACES = List.of("roadway", "sidewalk", "verge", "");
+    private static final int[] MAIN_SURFACES = {58, 28, 8, 6};
+    private static final int[] SIDE_SURFACES = {42, 37, 15, 6};
+    private static final List<String> WATER = List.of("yes", "Y", "no", "N", "");
+    private static final int[] IN_WET_BANK = {55, 20, 15, 5, 5};
+    private static final int[] ELSEWHERE = {5, 2, 74, 14, 5};
+
     private final District district;
     private final DistrictBuilder.City city;
     private final Chance chance;
     private final Chance inside;
     private final List<Leg> laid = new ArrayList<>();
     private final TreeMap<Integer, Node> used = new TreeMap<>(Comparator.naturalOrder());
+    private final Set<Integer> wet = new HashSet<>();
+    private final Set<Integer> onMainStreet = new HashSet<>();
 
     VaultRecorder(District district, DistrictBuilder.City city) {
         this.district = district;
@@ -36,17 +55,22 @@ final class VaultRecorder {
         this.inside = district.chance(INSIDE_PURPOSE);
     }
 
-    void use(List<Leg> legs) {
+    /** Takes the vaults of a bank into use. */
+    void use(Street.Rank rank, List<Leg> legs, boolean isWet) {
         laid.addAll(legs);
-        for (Leg leg : legs) {
-            use(leg.from());
-            use(leg.to());
-        }
+        legs.stream()
+                .flatMap(leg -> Stream.of(leg.from(), leg.to()))
+                .filter(node -> node.district() == district.number())
+                .forEach(node -> use(node, rank == Street.Rank.MAIN, isWet));
     }
 
-    private void use(Node node) {
-        if (node.district() == district.number()) {
-            used.put(node.number(), node);
+    private void use(Node node, boolean isOnMainStreet, boolean isWet) {
+        used.put(node.number(), node);
+        if (isOnMainStreet) {
+            onMainStreet.add(node.number());
+        }
+        if (isWet) {
+            wet.add(node.number());
         }
     }
 
@@ -72,7 +96,7 @@ final class VaultRecorder {
         double asideM = chance.happens(0.6) ? chance.between(0, 0.05) : chance.between(0.05, 0.3);
         double bearingRad = chance.between(0, 2 * Math.PI);
         int kind = chance.pickWeighted(55, 22, 15, 8);
-        VaultFeature.Fittings fittings = fittings(kind);
+        VaultFeature.Fittings fittings = fittings(node.number(), kind);
         return new VaultFeature(
                 district.number(),
                 node.link(),
@@ -86,7 +110,7 @@ final class VaultRecorder {
     }
 
     /** Volumes stand in cubic metres, some in cubic feet with their unit, as different surveyors wrote them. */
-    private VaultFeature.Fittings fittings(int kind) {
+    private VaultFeature.Fittings fittings(int node, int kind) {
         double volumeM3 = inside.between(LEAST_M3[kind], MOST_M3[kind]);
         String volume = switch (inside.pickWeighted(55, 20, 20, 5)) {
             case 0 -> tenths(volumeM3) + " m3";
@@ -96,9 +120,16 @@ final class VaultRecorder {
         };
         return new VaultFeature.Fittings(
                 volume,
-                List.of("no", "N", "yes", "Y", "").get(inside.pickWeighted(65, 12, 12, 6, 5)),
-                List.of("roadway", "sidewalk", "verge", "").get(inside.pickWeighted(48, 36, 13, 3)),
-                List.of("yes", "Y", "no", "").get(inside.pickWeighted(76, 14, 4, 6)));
+                WATER.get(inside.pickWeighted(wet.contains(node) ? IN_WET_BANK : ELSEWHERE)),
+                SURFACES.get(inside.pickWeighted(onMainStreet.contains(node) ? MAIN_SURFACES : SIDE_SURFACES)),
+                List.of("yes", "Y", "no", "").get(inside.pickWeighted(76, 14, 4, 6)),
+                slackFt(kind));
+    }
+
+    private OptionalInt slackFt(int kind) {
+        boolean recorded = inside.below(100) < SLACK_RECORDED[kind];
+        int feet = inside.from(0, MOST_SLACK_FT[kind] / SLACK_STEP_FT) * SLACK_STEP_FT;
+        return recorded ? OptionalInt.of(feet) : OptionalInt.empty();
     }
 
     private static String tenths(double number) {

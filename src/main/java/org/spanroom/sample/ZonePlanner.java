@@ -2,7 +2,11 @@ package org.spanroom.sample;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 /**
  * Draws the permit zones of one district: strips along streets, over railways and water, and areas, some with holes.
@@ -13,16 +17,24 @@ import java.util.Optional;
 final class ZonePlanner {
     private static final int PURPOSE = 11;
     private static final int VERTICES = 16;
+    private static final int MOST_LEGS = 4;
+    private static final int ATTEMPTS = 24;
+    private static final double FRONTAGE_M = 60;
 
     /** What kinds the first districts have. */
     private static final List<List<Kind>> FIRST = List.of(
-            List.of(Kind.HERITAGE, Kind.CUT_BAN, Kind.NIGHT, Kind.EVENT, Kind.SCHOOL),
-            List.of(Kind.WATER, Kind.RAIL, Kind.ENVIRONMENT, Kind.CUT_BAN),
-            List.of(Kind.CUT_BAN, Kind.SPOILT, Kind.EVENT, Kind.RAIL),
+            List.of(Kind.HERITAGE, Kind.CUT_BAN, Kind.NIGHT, Kind.EVENT, Kind.SCHOOL, Kind.WORKS),
+            List.of(Kind.WATER, Kind.RAIL, Kind.ENVIRONMENT, Kind.CUT_BAN, Kind.WORKS, Kind.CUT_BAN_BESIDE),
+            List.of(Kind.CUT_BAN, Kind.SPOILT, Kind.EVENT, Kind.RAIL, Kind.WORKS),
             List.of(Kind.ENVIRONMENT, Kind.SCHOOL, Kind.CUT_BAN, Kind.UNEXPLAINED));
 
     private static final List<Kind> ALL = List.of(
-            Kind.CUT_BAN, Kind.HERITAGE, Kind.NIGHT, Kind.RAIL, Kind.WATER, Kind.SCHOOL, Kind.ENVIRONMENT, Kind.EVENT);
+            Kind.CUT_BAN, Kind.HERITAGE, Kind.NIGHT, Kind.RAIL, Kind.WATER, Kind.SCHOOL, Kind.ENVIRONMENT, Kind.EVENT, Kind.WORKS);
+
+    private static final List<Days> WORKS = List.of(
+            new Days("2026-06-01", "2029-05-31"),
+            new Days("2028-03-15", "2028-11-30"),
+            new Days("2025-09-01", "2026-04-30"));
 
     private static final List<String> NAMES = List.of(
             "Lanternway",
@@ -43,6 +55,10 @@ final class ZonePlanner {
     /** What restricts the work in a zone, with the words for it and the last word of its name. */
     private enum Kind {
         CUT_BAN("no-cut|moratorium|street cut ban", "resurfacing"),
+        /** Along one side of a street, whose ducts lie on its edge. */
+        CUT_BAN_BESIDE("no-cut|moratorium|street cut ban", "frontage"),
+        /** Planned works in a street. */
+        WORKS("street works|works", "works"),
         NIGHT("night work only|night", "night works"),
         ENVIRONMENT("habitat|environmental", "reed beds"),
         HERITAGE("heritage|historic", "old walls"),
@@ -79,7 +95,8 @@ final class ZonePlanner {
             String id = "Z" + district.number() + "-" + zones;
             String type = chance.pick(List.of(kind.words.split("\\|", -1)));
             String title = NAMES.get((district.number() + 3 * zones) % NAMES.size()) + " " + kind.what;
-            sink.zone(new ZoneFeature(id, type, title, until(kind), rings));
+            Days days = days(kind);
+            sink.zone(new ZoneFeature(id, type, title, days.first(), days.last(), rings));
             fault(kind).ifPresent(fault -> sink.fault(new KnownFault(fault, "zones", id, type)));
         }
     }
@@ -100,14 +117,31 @@ final class ZonePlanner {
         };
     }
 
-    /** Bans and events end; in the Hillside district the ban is over. */
-    private String until(Kind kind) {
-        String day = "-0" + chance.from(1, 9) + "-" + chance.from(10, 28);
+    /** First and last day of a restriction, each empty where there is none. */
+    private record Days(String first, String last) {}
+
+    /**
+     * Works in one street are over, in one are going on for years, in one are yet to come; of events one has no recorded first
+     * day; in the Hillside district the ban is over.
+     */
+    private Days days(Kind kind) {
+        int month = chance.from(1, 9);
+        int day = chance.from(10, 28);
         return switch (kind) {
-            case CUT_BAN -> (district.kind() == DistrictKind.HILLSIDE ? 2024 : 2030) + day;
-            case EVENT -> 2029 + day;
-            default -> "";
+            case CUT_BAN -> {
+                int year = district.kind() == DistrictKind.HILLSIDE ? 2024 : 2030;
+                yield new Days(date(year - 5, month, day), date(year, month, day));
+            }
+            case CUT_BAN_BESIDE -> new Days("", date(2030, month, day));
+            case EVENT ->
+                new Days(district.number() == 1 ? "" : date(2029, month, day - 9), date(2029, month, day));
+            case WORKS -> WORKS.get(district.number() % WORKS.size());
+            default -> new Days("", "");
         };
+    }
+
+    private static String date(int year, int month, int day) {
+        return String.format(Locale.ROOT, "%d-%02d-%02d", year, month, day);
     }
 
     private List<DrawnLine> rings(Kind kind) {
@@ -116,8 +150,11 @@ final class ZonePlanner {
         double x = district.centreX() + awayM * StrictMath.cos(bearingRad);
         double y = district.centreY() + awayM * StrictMath.sin(bearingRad);
         return switch (kind) {
-            case CUT_BAN -> List.of(strip(street(chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE), 7));
-            case NIGHT -> List.of(strip(street(Street.Rank.MAIN), 9));
+            case CUT_BAN -> List.of(along(
+                    chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE, middle -> strip(middle, 7)));
+            case CUT_BAN_BESIDE -> List.of(along(Street.Rank.MAIN, ZonePlanner::frontage));
+            case WORKS -> List.of(along(Street.Rank.MAIN, middle -> strip(middle, 8)));
+            case NIGHT -> List.of(along(Street.Rank.MAIN, middle -> strip(middle, 9)));
             case RAIL -> List.of(strip(across(bearingRad, 0), 11));
             case WATER -> List.of(strip(across(bearingRad, 35), 18));
             case HERITAGE, ENVIRONMENT -> {
@@ -130,23 +167,84 @@ final class ZonePlanner {
         };
     }
 
+    /**
+     * Returns an outline along a stretch of a street of a rank, or of a side street where those bend so sharply that it crosses
+     * itself; a straight one where all do.
+     */
+    private DrawnLine along(Street.Rank rank, UnaryOperator<DrawnLine> outline) {
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            DrawnLine ring = outline.apply(street(attempt < ATTEMPTS / 2 ? rank : Street.Rank.SIDE));
+            if (isSimple(ring)) {
+                return ring;
+            }
+        }
+        return outline.apply(across(0, 0));
+    }
+
+    private static boolean isSimple(DrawnLine ring) {
+        Coordinate[] vertices = new Coordinate[ring.size()];
+        for (int i = 0; i < vertices.length; i++) {
+            vertices[i] = new Coordinate(ring.x(i), ring.y(i));
+        }
+        return new GeometryFactory().createLinearRing(vertices).isSimple();
+    }
+
     /** Returns a stretch of a street of up to four legs without sharp turns. */
     private DrawnLine street(Street.Rank rank) {
-        List<Street> streets = plan.streets().stream()
+        List<List<Leg>> stretches = plan.streets().stream()
                 .filter(street -> street.rank() == rank)
-                .filter(street ->
-                        street.legs().stream().noneMatch(leg -> leg.course().hasCorners()))
+                .flatMap(street -> stretches(street.legs()).stream())
                 .toList();
-        if (streets.isEmpty()) {
+        if (stretches.isEmpty()) {
             return across(0, 0);
         }
-        List<Leg> legs = chance.pick(streets).legs();
-        int first = chance.below(Math.max(1, legs.size() - 3));
+        List<Leg> legs = chance.pick(stretches);
+        int first = chance.below(Math.max(1, legs.size() - MOST_LEGS + 1));
         DrawnLine middle = legs.get(first).trace();
-        for (Leg leg : legs.subList(first + 1, Math.min(legs.size(), first + 4))) {
+        for (Leg leg : legs.subList(first + 1, Math.min(legs.size(), first + MOST_LEGS))) {
             middle = middle.joined(leg.trace(), true);
         }
         return middle;
+    }
+
+    /** Returns the legs between sharp turns, two or more at a time. */
+    private static List<List<Leg>> stretches(List<Leg> legs) {
+        List<List<Leg>> stretches = new ArrayList<>();
+        int start = 0;
+        for (int i = 0; i <= legs.size(); i++) {
+            if (i == legs.size() || legs.get(i).course().hasCorners()) {
+                if (i - start > 1) {
+                    stretches.add(legs.subList(start, i));
+                }
+                start = i + 1;
+            }
+        }
+        return stretches;
+    }
+
+    /** Returns the outline of the plots along the left side of a street, one edge of which is the street's middle. */
+    private static DrawnLine frontage(DrawnLine middle) {
+        int last = middle.size() - 1;
+        double dx = middle.x(last) - middle.x(0);
+        double dy = middle.y(last) - middle.y(0);
+        double lengthM = Math.sqrt(dx * dx + dy * dy);
+        double deepestM = 0;
+        for (int i = 0; i <= last; i++) {
+            double asideM = ((middle.y(i) - middle.y(0)) * dx - (middle.x(i) - middle.x(0)) * dy) / lengthM;
+            deepestM = Math.max(deepestM, asideM);
+        }
+        double leftX = -dy / lengthM * (deepestM + FRONTAGE_M);
+        double leftY = dx / lengthM * (deepestM + FRONTAGE_M);
+        double[] xy = new double[2 * middle.size() + 4];
+        for (int i = 0; i <= last; i++) {
+            xy[2 * i] = middle.x(i);
+            xy[2 * i + 1] = middle.y(i);
+        }
+        xy[2 * last + 2] = middle.x(last) + leftX;
+        xy[2 * last + 3] = middle.y(last) + leftY;
+        xy[2 * last + 4] = middle.x(0) + leftX;
+        xy[2 * last + 5] = middle.y(0) + leftY;
+        return closed(xy);
     }
 
     /** Returns a way across the district, straight or in waves of a height. */

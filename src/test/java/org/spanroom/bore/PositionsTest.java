@@ -156,7 +156,7 @@ class PositionsTest {
                 .isEqualTo(Room.SLEEVES_PER_DUCT);
     }
 
-    /** Two of 1.66 in leave sqrt(3.998^2 - 2 x 1.66^2) = 3.227 in of a 3.998-in bore: the table gives 2 sleeves, not 3. */
+    /** Two of 1.66 in leave sqrt(3.998^2 - 2 x 1.66^2) = 3.236 in of a 3.998-in bore: the table gives 2 sleeves, not 3. */
     @Test
     void theFreeBoreBindsWhereInnerductsStayIn() {
         RoomSettings generous = withFill(0.9);
@@ -168,8 +168,8 @@ class PositionsTest {
                 .choices()
                 .get(0);
 
-        assertThat(Math.sqrt(3.998 * 3.998 - 2 * 1.66 * 1.66)).isCloseTo(3.2367, within(0.0001));
-        assertThat(SHIPPED.sleevesFor(3.2367 * IN)).isEqualTo(2);
+        assertThat(Math.sqrt(3.998 * 3.998 - 2 * 1.66 * 1.66)).isCloseTo(3.2362, within(0.0001));
+        assertThat(SHIPPED.sleevesFor(3.2362 * IN)).isEqualTo(2);
         assertThat(byBore.sleeves()).isEqualTo(2);
         assertThat(byBore.bindingRule()).isEqualTo(Room.FREE_BORE);
         assertThat(byTable.bindingRule()).isNotEqualTo(Room.FREE_BORE);
@@ -207,10 +207,13 @@ class PositionsTest {
         assertThat(now.newCables()).isZero();
     }
 
-    /** Two of 1.66 in lie across a bore of 3.33 in: what is left above and below takes no three cells of 13.7 mm by table or area alone. */
+    /** Two of 1.66 in and fifteen cells of 13.7 mm are 84 % of a bore of 3.42 in by area, and yet no arrangement of them is known. */
     @Test
     void geometryBinds() {
-        RoomSettings all = Changed.of(withFill(0.99), "sleevesBeside", SleevesBeside.TABLE);
+        RoomSettings all = Changed.of(
+                Changed.of(withFill(0.99), "sleevesBeside", SleevesBeside.TABLE),
+                "sleevesByDuct",
+                List.of(new SleeveCount(10, 5)));
 
         PullChoice now = new RoomAssessor(all)
                 .assess(round(3.42, holding(List.of(0.5, 0.5), 0)))
@@ -219,7 +222,7 @@ class PositionsTest {
 
         assertThat(now.bindingRule()).isEqualTo(Room.PACKING);
         assertThat(now.nextSleeve()).isPresent();
-        assertThat(now.sleeves()).isLessThan(SHIPPED.sleevesFor(3.42 * IN));
+        assertThat(now.sleeves()).isBetween(1, 4);
     }
 
     @ParameterizedTest(name = "config {0}, recorded {1}: {2} beside")
@@ -303,16 +306,15 @@ class PositionsTest {
         assertThat(crowded.promisedCells()).isZero();
     }
 
-    /** A cell is no position where its cable would not go in: here the bore is full of what lies there. */
+    /** Of a bore of 1.5 in each cable of 0.5 in fills 11.1 %: with one in, 40 % lets two more into six cells. */
     @Test
     void cellsCountOnlyWhereTheirCablesGoIn() {
         var contents = new Contents(
-                List.of(), List.of(new Sleeve("s", 6, 0, List.of())), List.of(cable(1.0, Service.LIVE)), true);
+                List.of(), List.of(new Sleeve("s", 6, 0, List.of())), List.of(cable(0.5, Service.LIVE)), true);
 
         Room room = assessor.assess(round(1.5, contents));
 
-        int cells = room.now().orElseThrow().positions().inSleeves();
-        assertThat(cells).isBetween(1, 5);
+        assertThat(room.now().orElseThrow().positions().inSleeves()).isEqualTo(2);
         assertThat(room.now().orElseThrow().after().outcome()).isEqualTo(PackingOutcome.FITS);
     }
 
@@ -348,7 +350,7 @@ class PositionsTest {
         Room setUpCounts = room.propose(choice -> 100 + choice.innerductsOut());
 
         assertThat(cheapFirst.proposal().orElseThrow().innerductsLeft()).isPositive();
-        assertThat(cheapFirst.proposalReason()).isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.12 an hour); "
+        assertThat(cheapFirst.proposalReason()).isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.13 an hour); "
                 + "3 of 3 out: 9 gained in 12.0 h (0.75 an hour)");
         assertThat(setUpCounts.proposal().orElseThrow().innerductsLeft()).isPositive();
         Room needed = new RoomAssessor(Changed.of(SHIPPED, "besideInnerducts", BesideRule.FORBIDDEN))

@@ -2,14 +2,19 @@ package org.spanroom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
@@ -20,13 +25,20 @@ import org.junit.jupiter.api.io.TempDir;
 class RankConfidenceTest {
     private static final List<String> COLUMNS =
             List.of("feasible_chance_pct", "score_low_points", "score_high_points", "top_chance_pct");
+    private static final List<String> MONEY = List.of("recovery", "build", "saving");
+    private static final List<String> SIMULATED = Stream.concat(
+                    COLUMNS.stream(),
+                    MONEY.stream().flatMap(what -> Stream.of(what + "_low_money", what + "_high_money")))
+            .toList();
 
     @TempDir
     static Path runs;
 
+    private static String printed = "";
+
     @BeforeAll
     static void makeRuns() {
-        rank("one", "--threads", "1");
+        printed = rank("one", "--threads", "1");
         rank("three", "--threads", "3");
         rank("off", "--no-uncertainty");
     }
@@ -44,9 +56,9 @@ class RankConfidenceTest {
         Map<String, CSVRecord> with = spans("one");
         spans("off").forEach((id, off) -> {
             Map<String, String> cells = off.toMap();
-            COLUMNS.forEach(column -> assertThat(cells.get(column)).isEmpty());
+            SIMULATED.forEach(column -> assertThat(cells.get(column)).isEmpty());
             Map<String, String> expected = new TreeMap<>(with.get(id).toMap());
-            COLUMNS.forEach(column -> expected.put(column, ""));
+            SIMULATED.forEach(column -> expected.put(column, ""));
             assertThat(cells).isEqualTo(expected);
         });
         assertThat(table(runs.resolve("off").resolve("field_checks.csv"))).isEmpty();
@@ -58,7 +70,7 @@ class RankConfidenceTest {
         double sumPercent = 0;
         for (CSVRecord span : spans("one").values()) {
             boolean ranked = !span.get("rank").isEmpty();
-            for (String column : COLUMNS) {
+            for (String column : SIMULATED) {
                 assertThat(span.get(column).isEmpty()).isNotEqualTo(ranked);
             }
             if (ranked) {
@@ -91,6 +103,89 @@ class RankConfidenceTest {
         }
     }
 
+    /** The likely figure is the one that is scored; what is drawn lies to both sides of it. */
+    @Test
+    void likelyMoneyLiesBetweenLowAndHigh() throws IOException {
+        for (CSVRecord span : spans("one").values()) {
+            for (String what : span.get("rank").isEmpty() ? List.<String>of() : MONEY) {
+                assertThat(money(span, what + "_money"))
+                        .isBetween(money(span, what + "_low_money"), money(span, what + "_high_money"));
+            }
+        }
+    }
+
+    /** Percentiles of totals, which are no sums of the spans' own; the same whatever the threads. */
+    @Test
+    void theTotalsOfTheRunAreNotSumsOfLows() throws IOException {
+        JsonNode one = new ObjectMapper()
+                .readTree(runs.resolve("one").resolve("run.json").toFile())
+                .get("money_ranked");
+        JsonNode three = new ObjectMapper()
+                .readTree(runs.resolve("three").resolve("run.json").toFile())
+                .get("money_ranked");
+        JsonNode off = new ObjectMapper()
+                .readTree(runs.resolve("off").resolve("run.json").toFile())
+                .get("money_ranked");
+
+        assertThat(three).isEqualTo(one);
+        assertThat(off.size()).isEqualTo(4);
+        for (String what : MONEY) {
+            assertThat(off.get(what + "_money")).isEqualTo(one.get(what + "_money"));
+            double likely = sum(what + "_money");
+            // Half a cent for each of the spans, whose columns are rounded.
+            assertThat(one.get(what + "_money").asDouble()).isEqualTo(likely, within(5.0));
+            for (String end : List.of("_low_money", "_high_money")) {
+                assertThat(one.get(what + end).asDouble())
+                        .isNotCloseTo(sum(what + end), withinPercentage(0.1))
+                        .isCloseTo(sum(what + end), withinPercentage(10));
+            }
+        }
+    }
+
+    @Test
+    void theRunPrintsWhatItsRecordSays() throws IOException {
+        JsonNode money = new ObjectMapper()
+                .readTree(runs.resolve("one").resolve("run.json").toFile())
+                .get("money_ranked");
+
+        assertThat(printed)
+                .contains("Over these spans together, in USD, likely (low to high):")
+                .contains(String.format(
+                        Locale.ROOT,
+                        "%,.0f (%,.0f to %,.0f) saving",
+                        money.get("saving_money").asDouble(),
+                        money.get("saving_low_money").asDouble(),
+                        money.get("saving_high_money").asDouble()));
+    }
+
+    private static double sum(String column) throws IOException {
+        return spans("one").values().stream()
+                .filter(span -> !span.get("rank").isEmpty())
+                .mapToDouble(span -> money(span, column))
+                .sum();
+    }
+
+    private static double money(CSVRecord span, String column) {
+        return Double.parseDouble(span.get(column));
+    }
+
+    @Test
+    void explainShowsTheMoneyOfTheTable() throws IOException {
+        CSVRecord first = table(runs.resolve("one").resolve("spans.csv")).get(0);
+
+        CommandRun explained = CommandRun.of(
+                "explain",
+                first.get("span_id"),
+                "--json",
+                "--run",
+                runs.resolve("one").toString());
+
+        JsonNode effort = new ObjectMapper().readTree(explained.out()).get("effort");
+        for (String column : SIMULATED.subList(COLUMNS.size(), SIMULATED.size())) {
+            assertThat(effort.get(column).asDouble()).as(column).isEqualTo(money(first, column));
+        }
+    }
+
     @Test
     void explainSaysHowSureTheRankIs() throws IOException {
         CSVRecord first = table(runs.resolve("one").resolve("spans.csv")).get(0);
@@ -103,7 +198,7 @@ class RankConfidenceTest {
                 .containsPattern("chance to be among the top +" + first.get("top_chance_pct") + " %\n");
     }
 
-    private static void rank(String name, String... more) {
+    private static String rank(String name, String... more) {
         var words = new ArrayList<>(List.of(
                 "rank",
                 "--config",
@@ -115,6 +210,7 @@ class RankConfidenceTest {
         words.addAll(List.of(more));
         CommandRun ranked = CommandRun.of(words.toArray(String[]::new));
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
+        return ranked.out();
     }
 
     private static Map<String, CSVRecord> spans(String run) throws IOException {

@@ -21,8 +21,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
@@ -99,9 +99,14 @@ class SectionsTest {
                 .allSatisfy(section -> {
                     assertThat(spans.get(section.get("section_id")))
                             .extracting(row -> row.get("duct"))
-                            .containsOnly(section.get("section_id").split(":")[1]);
+                            .containsOnly(ductOf(section.get("section_id")));
                     assertThat(section.get("section_id")).startsWith(":");
                 });
+    }
+
+    /** What stands between the first two colons. */
+    private static String ductOf(String sectionId) {
+        return sectionId.substring(1, sectionId.indexOf(':', 1));
     }
 
     @Test
@@ -109,13 +114,13 @@ class SectionsTest {
         Map<String, List<CSVRecord>> spans = spansBySection("first");
         for (CSVRecord section : csv("first", "sections.csv")) {
             List<CSVRecord> its = spans.get(section.get("section_id"));
-            List<CSVRecord> ranked = its.stream().filter(isRanked()).toList();
+            List<CSVRecord> ranked = its.stream().filter(SectionsTest::isRanked).toList();
 
             assertThat(section.get("spans")).isEqualTo("" + its.size());
             assertThat(section.get("spans_ranked")).isEqualTo("" + ranked.size());
             assertThat(section.get("spans_excluded")).isEqualTo("" + (its.size() - ranked.size()));
             assertThat(section.get("spans_spare"))
-                    .isEqualTo("" + its.stream().filter(isSpare()).count());
+                    .isEqualTo("" + its.stream().filter(SectionsTest::isSpare).count());
             assertThat(section.get("positions_now")).isEqualTo(sum(its, "positions_now"));
             assertThat(section.get("positions_after")).isEqualTo(sum(its, "positions_after"));
             assertThat(section.get("positions_gained")).isEqualTo(sum(ranked, "positions_gained"));
@@ -128,7 +133,7 @@ class SectionsTest {
         Map<String, List<CSVRecord>> spans = spansBySection("first");
         int excluded = 0;
         for (List<CSVRecord> section : spans.values()) {
-            boolean hasSpare = section.stream().anyMatch(isSpare());
+            boolean hasSpare = section.stream().anyMatch(SectionsTest::isSpare);
             for (CSVRecord span : section) {
                 boolean closed = keys(span.get("exclusions")).contains("empty_duct_in_bank");
                 excluded += closed ? 1 : 0;
@@ -157,9 +162,8 @@ class SectionsTest {
     @Test
     void theBestSectionsAreFirstAndThoseWithoutARankByName() throws IOException {
         List<CSVRecord> sections = csv("first", "sections.csv");
-        List<CSVRecord> ranked = sections.stream()
-                .filter(row -> !row.get("best_rank").isEmpty())
-                .toList();
+        List<CSVRecord> ranked =
+                sections.stream().filter(row -> !row.get("best_rank").isEmpty()).toList();
         List<CSVRecord> others = sections.subList(ranked.size(), sections.size());
 
         assertThat(ranked).hasSizeGreaterThan(100);
@@ -191,8 +195,7 @@ class SectionsTest {
         layer.path("features").forEach(features::add);
         // Routes of the same id are told apart by their order.
         Map<String, List<JsonNode>> byId = features.stream()
-                .collect(groupingBy(
-                        route -> route.at("/properties/route_id").asText(), LinkedHashMap::new, toList()));
+                .collect(groupingBy(route -> route.at("/properties/route_id").asText(), LinkedHashMap::new, toList()));
         var ids = new ArrayList<>(byId.keySet());
         Collections.shuffle(ids, new Random(5));
         ArrayNode mixed = layer.putArray("features");
@@ -231,7 +234,7 @@ class SectionsTest {
         return layer;
     }
 
-    private static TreeSet<String> standing(String run) throws IOException {
+    private static Set<String> standing(String run) throws IOException {
         var rows = new TreeSet<String>();
         csv(run, "sections.csv")
                 .forEach(row -> rows.add(String.join(
@@ -289,7 +292,9 @@ class SectionsTest {
 
     /** A line without elevations, which a Shapefile gives to all of its lines. */
     private static String plane(CSVRecord row) {
-        return row.get("WKT").replace("LINESTRING Z", "LINESTRING").replaceAll("([^ ,(]+ [^ ,]+) [-\\d.]+(?=[,)])", "$1");
+        return row.get("WKT")
+                .replace("LINESTRING Z", "LINESTRING")
+                .replaceAll("([^ ,(]+ [^ ,]+) [-\\d.]+(?=[,)])", "$1");
     }
 
     /** Numbers as numbers: GDAL writes 91.9 for 91.90. */
@@ -305,7 +310,8 @@ class SectionsTest {
     void theRecordCountsThem() throws IOException {
         JsonNode run = JSON.readTree(runs.resolve("first").resolve("run.json").toFile());
 
-        assertThat(run.path("sections").asInt()).isEqualTo(csv("first", "sections.csv").size());
+        assertThat(run.path("sections").asInt())
+                .isEqualTo(csv("first", "sections.csv").size());
     }
 
     /** The printed list: distinct sections, the best first, each by its best span, with the ranked spans beside it. */
@@ -329,12 +335,12 @@ class SectionsTest {
         assertThat(listed.find()).isFalse();
     }
 
-    private static Predicate<CSVRecord> isRanked() {
-        return row -> !row.get("rank").isEmpty();
+    private static boolean isRanked(CSVRecord row) {
+        return !row.get("rank").isEmpty();
     }
 
-    private static Predicate<CSVRecord> isSpare() {
-        return row -> row.get("spare").equals("true");
+    private static boolean isSpare(CSVRecord row) {
+        return row.get("spare").equals("true");
     }
 
     private static String sum(List<CSVRecord> rows, String column) {

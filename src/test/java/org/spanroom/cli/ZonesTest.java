@@ -112,7 +112,8 @@ class ZonesTest {
         CSVRecord piece = row(run.resolve("permits.csv"), "zone_id", "Z-1");
         double northM = Geodesic.WGS84.Inverse(40, -30, 40.001, -30).s12;
         double eastM = Geodesic.WGS84.Inverse(40.001, -30, 40.001, -29.9989).s12;
-        assertThat(Double.parseDouble(piece.get("length_m"))).isCloseTo(northM / 2 + eastM * 5 / 11 + 2 * 0.5, within(2e-3));
+        assertThat(Double.parseDouble(piece.get("length_m")))
+                .isCloseTo(northM / 2 + eastM * 5 / 11 + 2 * 0.5, within(2e-3));
         assertThat(Double.parseDouble(piece.get("from_m"))).isCloseTo(northM / 2 - 0.5, within(2e-3));
         assertThat(piece.toMap())
                 .containsEntry("kind", "cut_ban")
@@ -214,7 +215,8 @@ class ZonesTest {
                 later,
                 ZONES.replace("\"last\": \"2099-12-31\"", "\"first\": \"2027-06-01\", \"last\": \"2099-12-31\""));
         Path config = folder.resolve("config.yaml");
-        Files.writeString(config, Files.readString(config).replace("zone_until: last", "zone_until: last, zone_from: first"));
+        Files.writeString(
+                config, Files.readString(config).replace("zone_until: last", "zone_until: last, zone_from: first"));
 
         Path before = rank("before", "--zones", later);
         Files.writeString(config, Files.readString(config).replace("2027-01-15", "2027-06-01"));
@@ -233,7 +235,9 @@ class ZonesTest {
         assertThat(row(begun.resolve("permits.csv"), "zone_id", "Z-1").get("first_day"))
                 .isEqualTo("2027-06-01");
         String id = row(before.resolve("spans.csv"), "duct", "D-1").get("span_id");
-        assertThat(CommandRun.of("explain", id, "--run", before.toString()).out().replaceAll("\\s+", " "))
+        assertThat(CommandRun.of("explain", id, "--run", before.toString())
+                        .out()
+                        .replaceAll("\\s+", " "))
                 .contains("not begun yet", "zone Z-1, kind cut ban, name North street, from 2027-06-01");
     }
 

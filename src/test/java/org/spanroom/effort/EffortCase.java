@@ -41,6 +41,8 @@ final class EffortCase {
     int sleeves = 3;
     int newCables = 9;
     int positionsNow;
+    int demandPositions;
+    Service service = Service.LIVE;
     boolean flooded;
     String surface = "asphalt";
     String fromId = "V-1";
@@ -72,6 +74,17 @@ final class EffortCase {
 
     EffortCase surface(String value) {
         surface = value;
+        return this;
+    }
+
+    EffortCase demand(int positions) {
+        demandPositions = positions;
+        return this;
+    }
+
+    /** Makes the first cable a dead one. */
+    EffortCase oneDeadCable() {
+        service = Service.DEAD;
         return this;
     }
 
@@ -120,7 +133,7 @@ final class EffortCase {
     }
 
     EffortAssessor assessor() {
-        return new EffortAssessor(rates);
+        return new EffortAssessor(rates, ShippedConfig.get().vaultKinds(), demandPositions);
     }
 
     EffortQuantities quantities() {
@@ -163,7 +176,7 @@ final class EffortCase {
     private Duct duct() {
         var list = new ArrayList<Innerduct>();
         for (int i = 0; i < innerducts; i++) {
-            var cable = new Cable("c" + i, 17.78, 0.25, Service.LIVE);
+            var cable = new Cable("c" + i, 17.78, 0.25, i == 0 ? service : Service.LIVE);
             list.add(new Innerduct("i" + i, 1.660 * 25.4, 0.123 * 25.4, List.of(cable)));
         }
         return new Duct(

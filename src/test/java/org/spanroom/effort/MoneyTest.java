@@ -146,6 +146,45 @@ class MoneyTest {
         assertThat(gained.effort().recoveryMoneyPerCableM().orElseThrow()).isCloseTo(perCableM, within(1e-9));
     }
 
+    /**
+     * Of nine positions gained, so many are needed: new build lays ducts and sleeves of three cells for these only, by hand, and its
+     * cost is divided by them.
+     */
+    @ParameterizedTest(name = "demand {0}: {1} needed, {2} sleeves in {3} ducts")
+    @CsvSource({"0, 9, 3, 3", "1, 1, 1, 1", "3, 3, 1, 1", "4, 4, 2, 2", "9, 9, 3, 3", "20, 9, 3, 3"})
+    void newBuildIsPricedForThePositionsThatAreNeeded(int demand, int needed, int sleeves, int ducts) {
+        EffortCase span = EffortCase.span().rate(RateKey.NEW_DUCT_CABLES, 3).demand(demand);
+        Effort effort = span.effort();
+
+        assertThat(effort.quantities().positionsNeeded()).isEqualTo(needed);
+        assertThat(effort.newBuild().ducts()).isEqualTo(ducts);
+        assertThat(effort.newBuild().costMoney().of(BuildItem.SLEEVES))
+                .isCloseTo(sleeves * (182.88 + 4) * 6.5, within(1e-6));
+        assertThat(effort.newBuildMoneyPerCable().orElseThrow())
+                .isCloseTo(effort.newBuildMoney() / needed, within(1e-9));
+        assertThat(effort.newBuildMoneyPerCableM().orElseThrow())
+                .isCloseTo(effort.newBuildMoney() / (needed * 182.88), within(1e-9));
+        // Recovery lays all of its sleeves whatever is needed: its cost is divided by what it gains.
+        assertThat(effort.recoveryMoney()).isEqualTo(EffortCase.span().effort().recoveryMoney());
+        assertThat(effort.recoveryMoneyPerCable().orElseThrow()).isCloseTo(effort.recoveryMoney() / 9, within(1e-9));
+        assertThat(effort.savingMoney()).isCloseTo(effort.newBuildMoney() - effort.recoveryMoney(), within(1e-9));
+    }
+
+    /** One permit at least, by the shipped rate; of more that are known, all count. */
+    @ParameterizedTest(name = "{0} known, at least {1}: {2}")
+    @CsvSource({"0, 1, 1", "0, 0, 0", "2, 1, 2", "2, 3, 3"})
+    void permitsAreAtLeastAsManyAsTheRateSays(int known, double least, double expected) {
+        var permits = new Permits(List.of(), List.of("lane", "entry").subList(0, known), List.of(), Map.of(), 5, 60);
+        Effort effort = EffortCase.span()
+                .permits(permits)
+                .rate(RateKey.LEAST_PERMITS, least)
+                .effort();
+
+        assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(expected * (150 + 2 * 85), within(1e-6));
+        assertThat(effort.newBuild().costMoney().of(BuildItem.PERMITS))
+                .isCloseTo(expected * (600 + 8 * 85), within(1e-6));
+    }
+
     @Test
     void whereNothingIsGainedNothingWouldBeBuilt() {
         EffortCase none = EffortCase.span().sleeves(0);
@@ -153,6 +192,8 @@ class MoneyTest {
         assertThat(none.effort().newBuildMoney()).isZero();
         assertThat(none.effort().newBuild().method()).isEqualTo(BuildMethod.NONE);
         assertThat(none.effort().recoveryMoneyPerCableM()).isEmpty();
+        assertThat(none.effort().recoveryMoneyPerCable()).isEmpty();
+        assertThat(none.effort().newBuildMoneyPerCable()).isEmpty();
         assertThat(none.effort().savingMoney()).isNegative();
     }
 
@@ -171,12 +212,18 @@ class MoneyTest {
 
     @Test
     void aKindOfVaultHasRatesOfItsOwn() {
-        double handholes = EffortCase.span().vaultKind("Handhole").siteHours();
+        double large = EffortCase.span().vaultKind("Vault").siteHours();
         double others = EffortCase.span().vaultKind("maintenance hole").siteHours();
 
-        // Nobody climbs in, so the ten minutes of blowing at each of two vaults are saved, three quarters of them
-        // elapsed.
-        assertThat(others - handholes).isCloseTo(0.75 * 2 * 0.16667, within(1e-9));
+        // Seven changes of 20 m3 take less than ten minutes, so that the volume does not show; without a least time it
+        // does.
+        assertThat(large).isEqualTo(others);
+        double changesOnly = EffortCase.span()
+                        .vaultKind("Vault")
+                        .rate(RateKey.PURGE_LEAST_HOURS, 0)
+                        .siteHours()
+                - EffortCase.span().rate(RateKey.PURGE_LEAST_HOURS, 0).siteHours();
+        assertThat(changesOnly).isCloseTo(0.75 * 2 * 7 * (20 - 13.6) / 1087, within(1e-9));
     }
 
     @Test

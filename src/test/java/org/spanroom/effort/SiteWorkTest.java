@@ -3,6 +3,7 @@ package org.spanroom.effort;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,16 +13,31 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.bore.RoomAssessor;
+import org.spanroom.config.ShippedConfig;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.effort.Amounts;
 import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.EffortLine;
+import org.spanroom.model.effort.EffortPart;
+import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.EffortStep;
 import org.spanroom.model.effort.RateKey;
+import org.spanroom.model.effort.Rates;
 import org.spanroom.model.effort.SharedShift;
+import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
 import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.testing.Changed;
 
 class SiteWorkTest {
+    private static final RoomSettings DEAD_CABLES_COME_OUT =
+            Changed.of(ShippedConfig.get().room(), "deadCablesComeOut", true);
+
     /** Common practice, no source: one 600-ft span, three innerducts out, three 3-cell sleeves in, about six hours on site. */
     @Test
     void sixHundredFeetWithThreeInnerductsTakeAboutSixHours() {
@@ -54,12 +70,90 @@ class SiteWorkTest {
         assertThat(60 * hours.of(EffortStep.VENTILATING)).isCloseTo(expectedMin, within(1e-9));
     }
 
-    /** By hand, with the shipped rates: 0.33 h and 182.88 m at 330 m/h, three times. */
+    /**
+     * 10 min of blower at least: UFC 3-560-01 (2006), para 11-6.3.4.2. No draw of the rates, no kind and no volume of vault falls below
+     * it, and one that crews do not enter takes none, and no test of its air: common practice, no source.
+     */
+    @ParameterizedTest(name = "kind ''{0}''")
+    @CsvSource({"'', true", "maintenance hole, true", "vault, true", "handhole, false", "Pull Box, false"})
+    void noDrawPurgesLessThanTheSourcesMinimum(String kind, boolean entered) {
+        for (double volumeM3 : new double[] {0.1, 4, 30, 200}) {
+            EffortCase span = EffortCase.span().vaultKind(kind).wetVault(volumeM3);
+            EffortQuantities quantities = span.quantities();
+            for (int sample = 0; sample < 500; sample++) {
+                Rates drawn = span.assessor().rates().sampled(1, sample);
+                var totals = new Totals();
+                var account = new Account(drawn, totals);
+                new SiteWork(quantities, account).book(1);
+                double elapsedRatio = account.rate(RateKey.VAULT_ELAPSED_RATIO, quantities.rows());
+                double bothHours = totals.hours().of(EffortStep.VENTILATING) / elapsedRatio;
+                double changesM3 = account.rate(RateKey.PURGE_AIR_CHANGES, quantities.rows()) * volumeM3;
+                double changesHours = changesM3 / account.rate(RateKey.BLOWER_M3_PER_HOUR, quantities.rows());
+
+                // The other vault is of the same kind, without a recorded volume.
+                double leastHours = entered ? Math.max(10 / 60.0, changesHours) + 10 / 60.0 : 0;
+                assertThat(bothHours).isGreaterThanOrEqualTo(leastHours - 1e-9);
+                assertThat(bothHours > 0).isEqualTo(entered);
+                assertThat(totals.hours().of(EffortStep.AIR_TEST) > 0).isEqualTo(entered);
+            }
+        }
+    }
+
+    /** By hand, with the shipped rates; in the order of the work. */
+    @Test
+    void thePathIsProvedBeforeItIsFreedAndEachPullIsTestedBeforeItIsMade() {
+        EffortCase span = EffortCase.span().out(2);
+        Amounts<EffortStep> hours = span.effort().stepHours();
+
+        assertThat(hours.of(EffortStep.PROOF)).isCloseTo(0.1 + 182.88 / 1000, within(1e-9));
+        assertThat(hours.of(EffortStep.TEST_PULL)).isCloseTo(2 * 0.05, within(1e-9));
+        assertThat(List.of(EffortStep.values()))
+                .containsSubsequence(
+                        EffortStep.AIR_TEST,
+                        EffortStep.PROOF,
+                        EffortStep.FREEING,
+                        EffortStep.SET_UP,
+                        EffortStep.TEST_PULL,
+                        EffortStep.PULLING,
+                        EffortStep.DEAD_CABLES,
+                        EffortStep.SLEEVES);
+        List<EffortPart> steps = span.assessor().lines(span.quantities()).stream()
+                .map(EffortLine::part)
+                .filter(part -> part.kind() == EffortPart.Kind.HOURS)
+                .toList();
+        assertThat(steps).isSortedAccordingTo(Comparator.comparingInt(EffortPart::ordinal));
+        assertThat(steps).contains(EffortStep.PROOF, EffortStep.TEST_PULL);
+    }
+
+    /** Half an hour for each dead cable by the shipped rate, in the hours of choices and of spans alike. */
+    @Test
+    void deadCablesThatComeOutTakeHours() {
+        EffortCase span = EffortCase.span().oneDeadCable();
+        EffortAssessor assessor = span.assessor();
+        Room room = new RoomAssessor(DEAD_CABLES_COME_OUT).assess(span.record().duct());
+        List<PullChoice> choices = room.crossSection().orElseThrow().choices();
+        var pull = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
+
+        assertThat(choices).anyMatch(choice -> choice.deadCablesOut() == 1);
+        for (PullChoice choice : choices) {
+            Room proposed = room.propose(other -> other == choice ? 1e-9 : 1e9);
+            if (proposed.proposal().filter(choice::equals).isPresent() && choice.innerductsOut() > 0) {
+                Effort effort = assessor.assess(span.record(), proposed, pull, Permits.NONE)
+                        .orElseThrow();
+                assertThat(effort.stepHours().of(EffortStep.DEAD_CABLES))
+                        .isCloseTo(0.5 * choice.deadCablesOut(), within(1e-9));
+                assertThat(assessor.siteHours(span.record(), choice))
+                        .isEqualTo(effort.time().siteHours());
+            }
+        }
+    }
+
+    /** By hand, with the shipped rates: 0.28 h and 182.88 m at 330 m/h, three times. */
     @Test
     void eachPullIsPreparedAndFed() {
         Amounts<EffortStep> hours = EffortCase.span().effort().stepHours();
 
-        assertThat(hours.of(EffortStep.PULLING)).isCloseTo(3 * (0.33 + 182.88 / 330), within(1e-9));
+        assertThat(hours.of(EffortStep.PULLING)).isCloseTo(3 * (0.28 + 182.88 / 330), within(1e-9));
         assertThat(hours.of(EffortStep.FREEING)).isCloseTo(0.75 * 2 * (0.1 + 3 * 0.05), within(1e-9));
         assertThat(hours.of(EffortStep.AIR_TEST)).isCloseTo(0.75 * 4 * 0.05, within(1e-9));
         assertThat(hours.of(EffortStep.PUMPING)).isZero();
@@ -225,10 +319,13 @@ class SiteWorkTest {
         assertThat(alone.fitsWindow()).isTrue();
     }
 
+    /** Where daily work takes the whole shift, the share that is taken to be left decides how many shifts it takes. */
     @Test
-    void hoursOfAChoiceAreThoseOfTheWholeCalculation() {
-        EffortCase two = EffortCase.span().out(2).sleeves(2);
+    void theLeastShareOfAShiftIsARate() {
+        EffortCase tenth = EffortCase.span().rate(RateKey.DAY_WINDOW_HOURS, 2);
+        EffortCase half = EffortCase.span().rate(RateKey.DAY_WINDOW_HOURS, 2).rate(RateKey.LEAST_USABLE_RATIO, 0.5);
 
-        assertThat(two.assessor().siteHours(two.record(), two.room().proposal().orElseThrow())).isEqualTo(two.siteHours());
+        assertThat(tenth.effort().time().shifts())
+                .isGreaterThan(half.effort().time().shifts());
     }
 }

@@ -195,9 +195,13 @@ class ZoneInputTest {
         assertThat(read.get(4).until()).contains(LocalDate.of(2027, 1, 20));
         assertThat(of(FindingCode.ZONE_TO_COME)).extracting(Finding::featureId).containsExactly("Z2", "Z4");
         assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("2027-01-16", "listed as to come");
-        assertThat(of(FindingCode.ZONE_DAYS_REVERSED)).extracting(Finding::featureId).containsExactly("Z3");
+        assertThat(of(FindingCode.ZONE_DAYS_REVERSED))
+                .extracting(Finding::featureId)
+                .containsExactly("Z3");
         assertThat(of(FindingCode.ZONE_EXPIRED)).isEmpty();
-        assertThat(of(FindingCode.UNUSABLE_VALUE)).extracting(Finding::featureId).containsExactly("Z5");
+        assertThat(of(FindingCode.UNUSABLE_VALUE))
+                .extracting(Finding::featureId)
+                .containsExactly("Z5");
     }
 
     @Test

@@ -102,6 +102,7 @@ final class DataDictionary {
             | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `spans_ranked_doubtful` | how many of the ranked spans can be pulled only when well lubricated: caution `pull_doubtful` |
             | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are in no span, and `spans_ranked` |
+            | `money_ranked` | over all spans that have a rank, in `currency`: likely `recovery_money`, `build_money` and `saving_money`, and of each the `low` and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |
             | `findings_by_severity`, `findings_by_code` | how many of each |
             | `output_crs` | name of the reference system of GeoPackage and Shapefile |
             | `notes` | what was cut or left out in writing |
@@ -171,6 +172,9 @@ final class DataDictionary {
         }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
+        }
+        if (column.name().endsWith("_money_per_cable")) {
+            return "currency of the rates per cable";
         }
         if (column.name().endsWith("_money_per_cable_m")) {
             return "currency of the rates per metre and cable";

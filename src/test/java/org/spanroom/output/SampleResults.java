@@ -16,6 +16,9 @@ import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
+import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
@@ -55,6 +58,15 @@ public final class SampleResults {
     private static final Exclusion NO_CONSENT =
             new Exclusion(10, "owner_consent_missing", "the owner has not agreed to the work");
 
+    private static final MoneyTotals MONEY = new MoneyTotals(
+            "USD",
+            12_000,
+            50_000.5,
+            Optional.of(new MoneyRanges(
+                    new MoneyRange(10_000, 15_000),
+                    new MoneyRange(40_000, 65_000.25),
+                    new MoneyRange(28_000, 52_000))));
+
     private SampleResults() {}
 
     public static Results of(List<RankedSpan> spans) {
@@ -68,7 +80,7 @@ public final class SampleResults {
                         .withLengthM(12.5)
                         .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), sections(spans), findings, List.of(), run());
+        return new Results(network, RankedSpans.of(spans), MONEY, sections(spans), findings, List.of(), run());
     }
 
     /** All spans are of one section. */
@@ -82,7 +94,12 @@ public final class SampleResults {
         }
         RankedSpan best = spans.get(0);
         var first = new RankedSection.First(
-                best.spanId(), best.rank(), 78.5, 222.0704, 2, Optional.of(best.span().lonLat()));
+                best.spanId(),
+                best.rank(),
+                78.5,
+                222.0704,
+                2,
+                Optional.of(best.span().lonLat()));
         return List.of(new RankedSection(SectionKey.of(best.span()), OptionalInt.of(1), counts, first));
     }
 

@@ -33,8 +33,8 @@ final class GridMap {
     static final double EAST_M = 649_000;
     static final double NORTH_M = 5_318_000;
 
-    static final VaultAccess ACCESS =
-            new VaultAccess(ShippedConfig.get().vaultKinds(), ShippedConfig.get().rates());
+    static final VaultAccess ACCESS = new VaultAccess(
+            ShippedConfig.get().vaultKinds(), ShippedConfig.get().rates());
 
     private static final Contents NO_CONTENTS = new Contents(List.of(), List.of(), true);
 

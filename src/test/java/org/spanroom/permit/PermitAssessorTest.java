@@ -195,14 +195,16 @@ class PermitAssessorTest {
     void aZoneCountsOnItsLastDayAndNotOnTheNext() {
         List<Zone> ban = List.of(zone("C", "cut_ban", "2027-01-15", box(10, -10, 50, 10)));
 
-        assertThat(banned(GridMap.assessor(ban, settings("2027-01-15", false, 0.5)).assess(straight))
+        assertThat(banned(GridMap.assessor(ban, settings("2027-01-15", false, 0.5))
+                                .assess(straight))
                         .lengthM())
                 .isCloseTo(40, TENTH_MM);
         assertThat(GridMap.assessor(ban, settings("2027-01-16", false, 0.5))
                         .assess(straight)
                         .touches())
                 .isEmpty();
-        assertThat(banned(GridMap.assessor(ban, settings("2027-01-16", true, 0.5)).assess(straight))
+        assertThat(banned(GridMap.assessor(ban, settings("2027-01-16", true, 0.5))
+                                .assess(straight))
                         .lengthM())
                 .isCloseTo(40, TENTH_MM);
     }

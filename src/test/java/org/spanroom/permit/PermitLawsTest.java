@@ -105,7 +105,8 @@ class PermitLawsTest {
         }
         Collections.shuffle(cells, random);
 
-        Permits permits = GridMap.assessor(cells, GridMap.settings("", false, 0)).assess(span);
+        Permits permits =
+                GridMap.assessor(cells, GridMap.settings("", false, 0)).assess(span);
 
         assertThat(permits.touches().stream().mapToDouble(ZoneTouch::lengthM).sum())
                 .isCloseTo(span.lengthM(), within(SAME_M));

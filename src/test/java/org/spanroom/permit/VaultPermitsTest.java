@@ -59,8 +59,7 @@ class VaultPermitsTest {
 
     @Test
     void recoveryAndNewBuildNeedWhatTheVaultsAreLike() {
-        PermitAssessor assessor =
-                GridMap.assessor(FAR_AWAY, ShippedConfig.get().permit());
+        PermitAssessor assessor = GridMap.assessor(FAR_AWAY, ShippedConfig.get().permit());
         for (Recorded from : allVaults()) {
             for (Recorded to : allVaults()) {
                 for (boolean flooded : new boolean[] {false, true}) {
@@ -154,9 +153,8 @@ class VaultPermitsTest {
         var handhole = new Recorded("handhole", "verge", Answer.NO);
         Zone rail = GridMap.zone("R", "rail", GridMap.box(-5, -5, 5, 5));
 
-        Permits permits = GridMap.assessor(
-                        List.of(rail), ShippedConfig.get().permit())
-                .assess(span(handhole, handhole, false));
+        Permits permits =
+                GridMap.assessor(List.of(rail), ShippedConfig.get().permit()).assess(span(handhole, handhole, false));
 
         assertThat(permits.recoveryNeeds()).containsExactly("curb_space", "track_access", "traffic_control");
         assertThat(permits.avoided()).containsExactly("lane_closure", "rail_crossing", "restoration", "street_cut");

@@ -18,8 +18,7 @@ class ZoneDaysTest {
 
     private static PermitSettings settings(String onDate, boolean expiredCount, boolean toComeCount) {
         PermitSettings shipped = ShippedConfig.get().permit();
-        return new PermitSettings(
-                onDate, expiredCount, toComeCount, 0.5, 0, shipped.everywhere(), shipped.kinds());
+        return new PermitSettings(onDate, expiredCount, toComeCount, 0.5, 0, shipped.everywhere(), shipped.kinds());
     }
 
     @ParameterizedTest(name = "{0} to {1} on {2}, expired count {3}, to come count {4}: {5}")
@@ -44,8 +43,7 @@ class ZoneDaysTest {
     void aZoneCountsFromItsFirstDayToItsLast(
             String from, String until, String onDate, boolean expiredCount, boolean toComeCount, String expected) {
         Zone zone = GridMap.zone("C", "cut_ban", text(from), text(until), GridMap.box(-10, -10, 50, 10));
-        PermitAssessor assessor =
-                GridMap.assessor(List.of(zone), settings(text(onDate), expiredCount, toComeCount));
+        PermitAssessor assessor = GridMap.assessor(List.of(zone), settings(text(onDate), expiredCount, toComeCount));
 
         Permits permits = assessor.assess(SPAN);
 

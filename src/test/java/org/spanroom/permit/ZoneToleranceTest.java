@@ -148,8 +148,9 @@ class ZoneToleranceTest {
     @ParameterizedTest(name = "gap {0} m, sliver {1} m: {2}")
     @CsvSource({"0.49, 0.5, 1", "0.51, 0.5, 2", "0.49, 0, 2", "1.9, 2, 1"})
     void gapsShorterThanASliverAreClosed(double gapM, double sliverM, int pieces) {
-        Zone comb = GridMap.zone(
-                "Z", "rail", new double[] {20, -10, 40, -10, 40, 8, 40 + gapM, 8, 40 + gapM, -10, 60, -10, 60, 10, 20, 10});
+        Zone comb = GridMap.zone("Z", "rail", new double[] {
+            20, -10, 40, -10, 40, 8, 40 + gapM, 8, 40 + gapM, -10, 60, -10, 60, 10, 20, 10
+        });
 
         ZoneTouch touch = only(permits(straight, sliverM, 0, comb));
 

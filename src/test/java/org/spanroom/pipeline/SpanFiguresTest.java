@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
-import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Network;
@@ -61,7 +60,8 @@ class SpanFiguresTest {
                     .isEqualTo(effort.map(Effort::recoveryMoney).orElse(0.0));
             assertThat(figures.siteHours(number))
                     .isEqualTo(effort.map(e -> e.time().siteHours()).orElse(0.0));
-            assertThat(figures.positionsNow(number)).isEqualTo(room.positionsNow().orElse(0));
+            assertThat(figures.positionsNow(number))
+                    .isEqualTo(room.positionsNow().orElse(0));
             assertThat(figures.positionsAfter(number))
                     .isEqualTo(room.positionsAfter().orElse(0));
             assertThat(figures.recoveryLeadDays(number))
@@ -126,6 +126,9 @@ class SpanFiguresTest {
                 shipped.moreCableAssumedRatio(),
                 shipped.blockedRatio(),
                 shipped.blockedUnknownRatio(),
-                shipped.leastChangeRatio());
+                shipped.leastChangeRatio(),
+
+                shipped.moneyLowRatio(),
+                shipped.moneyHighRatio());
     }
 }

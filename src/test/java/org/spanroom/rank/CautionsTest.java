@@ -20,10 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
-import org.spanroom.model.bore.CrossSection;
-import org.spanroom.model.bore.Packing;
-import org.spanroom.model.bore.PackingOutcome;
-import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
@@ -147,8 +143,7 @@ class CautionsTest {
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
                 .containsExactly(
-                        "the cables carry recorded circuits: 12",
-                        "others own the duct too and must be asked: harbour");
+                        "the cables carry recorded circuits: 12", "others own the duct too and must be asked: harbour");
     }
 
     @Test
@@ -164,17 +159,14 @@ class CautionsTest {
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {
         Room room = Rooms.of(Optional.empty(), OptionalDouble.of(jamRatio), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(room)))
-                .isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
+        assertThat(cautions(in(room))).isEqualTo(reported ? List.of(CautionKind.MAY_JAM.caution()) : List.of());
     }
 
     @Test
     void recordsThatContradictThemselvesAreReported() {
-        Room room =
-                Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
+        Room room = Rooms.of(Optional.of("wider than its duct"), OptionalDouble.empty(), 3, 0, 3, 9, "", Rooms.PACKED);
 
-        assertThat(cautions(in(room)))
-                .containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
+        assertThat(cautions(in(room))).containsExactly(CautionKind.CONTENTS_CANNOT_FIT.caution());
     }
 
     private static Assessment withWarnings(LimitKind warning) {

@@ -70,8 +70,8 @@ class EmptyDuctsTest {
         assertThat(isSpare(one -> one.contents = Contents.UNKNOWN)).isFalse();
         assertThat(isSpare(one -> one.contents = HandMade.holding(Service.DEAD)))
                 .isFalse();
-        assertThat(isSpare(one -> one.contents =
-                        new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.LIVE)), true)))
+        assertThat(isSpare(one ->
+                        one.contents = new Contents(List.of(), List.of(new Cable("c", 12, 0.2, Service.LIVE)), true)))
                 .isFalse();
         for (Condition condition : Condition.values()) {
             assertThat(isSpare(one -> one.condition = condition)).isEqualTo(condition == Condition.SOUND);

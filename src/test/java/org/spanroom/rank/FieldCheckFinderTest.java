@@ -3,29 +3,29 @@ package org.spanroom.rank;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
-import org.spanroom.model.rank.UncertaintySettings;
-import org.spanroom.model.rank.ScoringSettings;
-import org.spanroom.model.network.Service;
-import org.spanroom.model.effort.VaultAccess;
-import java.util.Random;
-import java.util.Optional;
-import java.util.Map;
-import java.util.ArrayList;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
+import org.spanroom.model.effort.VaultAccess;
+import org.spanroom.model.network.Service;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.model.rank.Unknown;
 
 /**
@@ -36,9 +36,10 @@ class FieldCheckFinderTest {
     private static final double[] TOP_FROM_5 = {5};
     private static final FrictionUse EASY = used(1.0, 1.0, 1.0);
     private static final double NOISE = 0.01;
-    private static final double LEAST_CHANGE_RATIO = ShippedConfig.get().uncertainty().leastChangeRatio();
-    private static final VaultAccess ACCESS =
-            new VaultAccess(ShippedConfig.get().vaultKinds(), ShippedConfig.get().rates());
+    private static final double LEAST_CHANGE_RATIO =
+            ShippedConfig.get().uncertainty().leastChangeRatio();
+    private static final VaultAccess ACCESS = new VaultAccess(
+            ShippedConfig.get().vaultKinds(), ShippedConfig.get().rates());
 
     /** In the top unless it is blocked, with a chance of 0.3: knowing that saves those 0.3; nothing else matters. */
     @Test
@@ -82,8 +83,7 @@ class FieldCheckFinderTest {
     /** Thresholds take turns as samples do: in one of four the span is in the top whatever it is like. */
     @Test
     void eachSampleHasItsOwnThreshold() {
-        var finder = finder(
-                simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
+        var finder = finder(simulation((place, quantity) -> place == 0 ? quantity : 0), new double[] {5, 5, 5, 2});
         SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 3));
 
         FieldCheck check = finder.find(ranked(HandMade.sound()), span).get(0);

@@ -10,10 +10,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -37,6 +37,8 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.model.network.RejectedValue;
+import org.spanroom.model.network.Span;
 import org.spanroom.testing.Changed;
 import org.spanroom.testing.Rooms;
 
@@ -354,18 +356,22 @@ class GatesTest {
     /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
-        return find(
-                one.id,
-                new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
+        return find(one.id, new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
     }
 
     /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
     @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
-    @CsvSource({"6, 6, true, false", "3, 6, false, true", "0, 6, false, false", "6, 0, false, true", "0, 0, false, false"})
+    @CsvSource({
+        "6, 6, true, false",
+        "3, 6, false, true",
+        "0, 6, false, false",
+        "6, 0, false, true",
+        "0, 0, false, false"
+    })
     void roomThatNeedsNoRecoveryExcludesOrIsACaution(int besideNow, int enough, boolean excluded, boolean caution) {
         Assessment sound = HandMade.sound().assessed();
-        var one = new Assessment(
-                sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
+        var one =
+                new Assessment(sound.span(), sound.bends(), Rooms.beside(besideNow, 9), sound.pull(), sound.permits());
         RoomSettings rules = Changed.of(ShippedConfig.get().room(), "enoughPositions", enough);
 
         Verdict verdict = new Ranking(SHIPPED, rules).rank(List.of(one)).get(0).verdict();
@@ -399,5 +405,44 @@ class GatesTest {
         assertThat(cases().map(arguments -> ranked((HandMade) arguments.get()[1], SHIPPED.withGates(open))
                         .rank()))
                 .allSatisfy(rank -> assertThat(rank).isPresent());
+    }
+
+    /** What was recorded and could not be used is never said not to be recorded. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "CONTENTS_UNKNOWN, innerduct_count",
+        "CONTENTS_UNKNOWN, cable_count",
+        "CONTENTS_UNKNOWN, cable_mass",
+        "CONTENTS_UNKNOWN, contents_row",
+        "DUCT_COLLAPSED, condition",
+        "INNERDUCT_FIXED, innerduct_fixed",
+        "SPLICE_INSIDE, splice_inside",
+        "OWNER_CONSENT_MISSING, owner_consent",
+        "LOOSE_CABLE_FORBIDDEN, loose_cable_allowed"
+    })
+    void theEvidenceSaysThatAValueWasRejected(Gate gate, String name) {
+        var one = HandMade.sound();
+        one.condition = Condition.UNKNOWN;
+        if (gate == Gate.CONTENTS_UNKNOWN) {
+            one.contents = Contents.UNKNOWN;
+        }
+        Assessment plain = one.assessed();
+        var rejected = List.of(new RejectedValue(name, "odd", "no word of any list"));
+        Span span = Changed.of(plain.span(), "duct", Changed.of(plain.span().duct(), "rejected", rejected));
+
+        assertThat(evidence(gate, plain)).doesNotContain("odd").contains("not recorded");
+        assertThat(evidence(gate, Changed.of(plain, "span", span)))
+                .contains("recorded as 'odd' but rejected: no word of any list")
+                .doesNotContain("not recorded");
+    }
+
+    private static String evidence(Gate gate, Assessment one) {
+        SpanList spans = SpanList.of(List.of(one.span()));
+        return new Ranking(SHIPPED, ShippedConfig.get().room())
+                .gates(one, spans).stream()
+                        .filter(answer -> answer.gate().equals(gate.exclusion()))
+                        .findFirst()
+                        .orElseThrow()
+                        .evidence();
     }
 }

@@ -138,9 +138,7 @@ final class HandMade {
         var bends = turnDeg == 0
                 ? Bends.NONE
                 : new Bends(List.of(new Bend(Angle.ofDeg(turnDeg), Bend.Turn.LEFT, 0, 0.1, 1, true)));
-        var room = contents.known()
-                ? Rooms.recovering(1, positionsNow, 3, newCables, "")
-                : Room.unknown(7854);
+        var room = contents.known() ? Rooms.recovering(1, positionsNow, 3, newCables, "") : Room.unknown(7854);
         return new Assessment(span, bends, room, pull(), permits);
     }
 

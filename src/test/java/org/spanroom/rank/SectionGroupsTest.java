@@ -88,10 +88,8 @@ class SectionGroupsTest {
         assertThat(IntStream.range(0, groups.size())
                         .mapToObj(section -> drawn.keys().get(groups.first(section))))
                 .isEqualTo(expected);
-        assertThat(groups.countRanked())
-                .isEqualTo((int) drawn.keys().subList(0, drawn.ranked()).stream()
-                        .distinct()
-                        .count());
+        assertThat(groups.countRanked()).isEqualTo((int)
+                drawn.keys().subList(0, drawn.ranked()).stream().distinct().count());
     }
 
     /** The excluded spans may come in any order: sections of these alone are the same. */
@@ -107,8 +105,8 @@ class SectionGroupsTest {
     private static List<String> sizes(Drawn drawn) {
         SectionGroups groups = drawn.groups();
         return IntStream.range(0, groups.size())
-                .mapToObj(section ->
-                        drawn.keys().get(groups.first(section)).id() + " " + groups.members(section).length)
+                .mapToObj(
+                        section -> drawn.keys().get(groups.first(section)).id() + " " + groups.members(section).length)
                 .toList();
     }
 }

@@ -206,7 +206,7 @@ class SimulationTest {
     }
 
     private static UncertaintySettings settings(int samples, int seed) {
-        return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06, 0.013);
+        return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06, 0.013, 0.1, 0.9);
     }
 
     /** A situation whose first quantity is given; the second is the utilisation, the third the saving. */

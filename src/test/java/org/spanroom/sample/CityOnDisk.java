@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import net.sf.geographiclib.Geodesic;
 import org.apache.commons.csv.CSVFormat;
@@ -66,10 +67,15 @@ record CityOnDisk(
     }
 
     /** A feature of vaults.geojson. */
-    record Vault(String id, Optional<Coordinate> place, JsonNode elevation, String volume) {}
+    record Vault(String id, Optional<Coordinate> place, JsonNode fields) {
+        /** Returns a field as text; empty where nothing is recorded. */
+        String text(String field) {
+            return fields.path(field).isNull() ? "" : fields.path(field).asText();
+        }
+    }
 
     /** A feature of zones.gpkg; its outline in feet. */
-    record Zone(String id, String type, String until, Polygon outline) {}
+    record Zone(String id, String type, String starts, String until, Polygon outline) {}
 
     static CityOnDisk read(Path folder) {
         try {
@@ -80,13 +86,7 @@ record CityOnDisk(
                 JsonNode place = feature.path("geometry").path("coordinates");
                 String id = feature.path("properties").path("vault_id").asText();
                 Optional<Coordinate> at = place.isMissingNode() ? Optional.empty() : Optional.of(metres(place));
-                vaults.put(
-                        id,
-                        new Vault(
-                                id,
-                                at,
-                                feature.path("properties").path("elev_m"),
-                                feature.path("properties").path("volume").asText()));
+                vaults.put(id, new Vault(id, at, feature.path("properties")));
             }
             return new CityOnDisk(
                     routes,
@@ -105,14 +105,14 @@ record CityOnDisk(
         List<Zone> zones = new ArrayList<>();
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + geoPackage);
                 var statement = connection.createStatement();
-                var rows = statement.executeQuery("SELECT zone_id, zone_type, until, geom FROM zones ORDER BY fid")) {
+                var rows = statement.executeQuery("SELECT zone_id, zone_type, until, geom, starts FROM zones ORDER BY fid")) {
             while (rows.next()) {
                 byte[] blob = rows.getBytes(4);
                 int skip = 8 + new int[] {0, 32, 48, 48, 64}[(blob[3] >> 1) & 7];
                 Geometry outline = new WKBReader(FACTORY).read(Arrays.copyOfRange(blob, skip, blob.length));
-                String until = rows.getString(3);
-                zones.add(
-                        new Zone(rows.getString(1), rows.getString(2), until == null ? "" : until, (Polygon) outline));
+                String starts = Objects.requireNonNullElse(rows.getString(5), "");
+                String until = Objects.requireNonNullElse(rows.getString(3), "");
+                zones.add(new Zone(rows.getString(1), rows.getString(2), starts, until, (Polygon) outline));
             }
         } catch (SQLException | ParseException e) {
             throw new AssertionError(e);
@@ -127,6 +127,17 @@ record CityOnDisk(
             routes.add(route(feature));
         }
         return routes;
+    }
+
+    /** Reads the outlines of polygons as closed lines. */
+    static List<Route> outlines(Path geoJson) throws IOException {
+        List<Route> outlines = new ArrayList<>();
+        for (JsonNode feature : features(geoJson)) {
+            List<List<Coordinate>> rings = new ArrayList<>();
+            feature.path("geometry").path("coordinates").forEach(ring -> rings.add(part(ring)));
+            outlines.add(new Route(feature.path("properties"), rings, 0));
+        }
+        return outlines;
     }
 
     List<Route> routesOf(String duct) {

@@ -3,6 +3,7 @@ package org.spanroom.sample;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,10 +50,61 @@ class FillerTest {
                 assertThat(filling.cables()).isLessThanOrEqualTo(Math.max(4, filling.innerducts()));
             }
             assertThat(filling.rows().stream()
-                            .filter(row -> row.inside().isEmpty())
+                            .filter(row -> !row.kind().equals("sleeve"))
+                            .filter(row -> !row.inside().startsWith("I"))
                             .mapToDouble(row -> Math.PI / 4 * row.outsideIn() * row.outsideIn())
                             .sum())
                     .isLessThan(0.8 * bore.areaIn2());
+        }
+    }
+
+    /**
+     * Each kind of contents by itself. Areas in the sense of FillerTest's other check; a loose cable beside equal innerducts is
+     * no wider than the gap that Descartes' circle theorem leaves between them and the smallest bore around them: for
+     * curvatures 1, 1 and that of the bore k, the gap's is 2 - k + 2 sqrt(1 - 2 k).
+     */
+    @ParameterizedTest
+    @EnumSource(BoreType.class)
+    void crowdedDuctsTakeTheirLooseCables(BoreType type) {
+        for (long seed = 0; seed < 300; seed++) {
+            var chance = new Chance(seed);
+            Bore bore = type.bore(chance);
+            new CrowdedFiller(chance).find(bore, "live").ifPresent(filling -> {
+                int count = filling.innerducts();
+                double outsideIn = filling.innerduct().orElseThrow().outsideIn();
+                // Of the bore, with the innerducts' radius as 1: 2, 1 + 2/sqrt(3), 1 + sqrt(2).
+                double k = 1 / List.of(2.0, 1 + 2 / Math.sqrt(3), 1 + Math.sqrt(2)).get(count - 2);
+                double gapIn = outsideIn / (2 - k + 2 * Math.sqrt(Math.max(0, 1 - 2 * k)));
+                List<ListedItem> loose = filling.rows().stream()
+                        .filter(row -> row.kind().equals("cable") && row.inside().isEmpty())
+                        .toList();
+                assertThat(count).isBetween(2, bore.roomFor(outsideIn));
+                assertThat(loose)
+                        .hasSizeBetween(1, bore.isSquare() ? 1 : 4)
+                        .allSatisfy(cable -> assertThat(cable.outsideIn()).isLessThan(gapIn));
+            });
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(BoreType.class)
+    void sleevesAreNoMoreThanADuctOfTheSizeTakes(BoreType type) {
+        for (long seed = 0; seed < 300; seed++) {
+            var chance = new Chance(seed);
+            Bore bore = type.bore(chance);
+            Filling filling = new SleeveFiller(chance).fill(bore, "live");
+            List<ListedItem> sleeves = filling.rows().stream()
+                    .filter(row -> row.kind().equals("sleeve"))
+                    .toList();
+            double filledIn2 = filling.rows().stream()
+                    .filter(row -> !row.kind().equals("sleeve"))
+                    .filter(row -> !row.inside().startsWith("I"))
+                    .mapToDouble(row -> Math.PI / 4 * row.outsideIn() * row.outsideIn())
+                    .sum();
+
+            // One in a 2-in duct, two in a 3-in, three in a 4-in: common practice, no source.
+            assertThat(sleeves).hasSizeBetween(1, bore.insideIn() < 2.8 ? 1 : bore.insideIn() < 3.6 ? 2 : 3);
+            assertThat(filledIn2).isLessThan(0.5 * bore.areaIn2());
         }
     }
 

@@ -95,7 +95,7 @@ class SampleGisTest {
     @Test
     void committedFilesAreSmall() throws IOException {
         try (Stream<Path> files = Files.list(COMMITTED)) {
-            assertThat(files.mapToLong(file -> file.toFile().length()).sum()).isLessThan(4_000_000);
+            assertThat(files.mapToLong(file -> file.toFile().length()).sum()).isLessThan(2_500_000);
         }
     }
 
@@ -109,6 +109,7 @@ class SampleGisTest {
         assertThat(readme).contains("| `zones.gpkg` | " + city.zones().size() + " |");
         assertThat(readme).contains("| `known-faults.csv` | " + city.faults().size() + " |");
         assertThat(readme).contains("| ducts in all | " + ducts() + " |");
+        assertThat(readme).containsPattern("\\| sections in all \\| [1-9]");
     }
 
     @ParameterizedTest
@@ -251,7 +252,7 @@ class SampleGisTest {
         checks.put(
                 Fault.MISSING_ELEVATION,
                 (vault, detail) -> assertThat(
-                                city.vaults().get(vault).elevation().isNull())
+                                city.vaults().get(vault).fields().path("elev_m").isNull())
                         .isTrue());
         checks.put(Fault.UNKNOWN_CATALOGUE_NAME, (duct, detail) -> {
             assertThat(only(duct).text("duct_size")).isEqualTo(detail);
@@ -294,7 +295,7 @@ class SampleGisTest {
     void zonesAreOfEveryKindOverlapAndHaveHoles() {
         List<CityOnDisk.Zone> zones = city.zones();
 
-        assertThat(zones).hasSizeBetween(14, 20);
+        assertThat(zones).hasSizeBetween(17, 25);
         assertThat(zones.stream().filter(zone -> !zone.outline().isValid()))
                 .hasSize((int) known(Fault.ZONE_CROSSES_ITSELF));
         assertThat(zones).anyMatch(zone -> zone.outline().getNumInteriorRing() > 0);
@@ -330,15 +331,19 @@ class SampleGisTest {
         assertThat(count(route -> route.text("grouted").equals("yes"))).isPositive();
         assertThat(count(route -> route.number("circuits") > 0)).isPositive();
         assertThat(count(route -> !route.text("co_owners").isEmpty())).isPositive();
-        assertThat(count(route -> route.text("embargo").matches("2029-\\d\\d-\\d\\d")))
+        assertThat(count(route -> route.text("embargo").matches("202[1-4]-\\d\\d-\\d\\d")))
                 .isPositive();
+        assertThat(count(route -> route.text("embargo").matches("202[7-9]-\\d\\d-\\d\\d")))
+                .isPositive();
+        assertThat(city.routes().stream().map(route -> route.text("beside_ok"))).contains("yes", "no", "");
+        assertThat(city.routes().stream().map(route -> route.text("reserved"))).contains("0", "1", "2", "");
         assertThat(count(route -> route.text("may_move").equals("no"))).isPositive();
         assertThat(count(route -> !route.text("duct_size").isEmpty()
                         && route.text("bore_in").isEmpty()))
                 .isGreaterThan(20);
         assertThat(city.contents()).anyMatch(row -> !row.get("catalog").isEmpty());
         assertThat(city.contents()).anyMatch(row -> row.get("may_move").equals("no"));
-        assertThat(city.vaults().values().stream().map(Vault::volume))
+        assertThat(city.vaults().values().stream().map(vault -> vault.text("volume")))
                 .anyMatch(volume -> volume.endsWith(" ft3"))
                 .anyMatch(volume -> volume.endsWith(" m3"))
                 .anyMatch(volume -> volume.matches("[0-9.]+"));
@@ -387,7 +392,7 @@ class SampleGisTest {
         for (Route route : city.routes()) {
             double boreIn = route.number("bore_in") > 10 ? route.number("bore_in") / 25.4 : route.number("bore_in");
             List<CSVRecord> rows = city.rowsOf(route.text("duct_id")).stream()
-                    .filter(row -> !row.get("kind").equals("spare"))
+                    .filter(row -> List.of("innerduct", "cable").contains(row.get("kind")))
                     .toList();
             double innerductsIn2 = rows.isEmpty() ? simpleIn2(route) : tableIn2(rows);
             if (boreIn > 0 && innerductsIn2 > 0) {
@@ -415,7 +420,8 @@ class SampleGisTest {
         double total = 0;
         for (CSVRecord row : rows) {
             double outsideIn = outsideIn(row);
-            if (row.get("inside").isEmpty()) {
+            // Cables in a sleeve lie in the duct itself; its fabric is thin.
+            if (row.get("inside").isEmpty() || row.get("inside").startsWith("S")) {
                 total += outsideIn * outsideIn * Math.PI / 4;
             }
             if (row.get("kind").equals("innerduct")) {
@@ -449,6 +455,140 @@ class SampleGisTest {
         return row.get("sdr").isEmpty()
                 ? Double.parseDouble(row.get("wall"))
                 : outsideIn / Double.parseDouble(row.get("sdr"));
+    }
+
+    @Test
+    void sleevesHaveCellsForTheirCablesAndSomeAreFree() {
+        List<CSVRecord> sleeves = city.contents().stream()
+                .filter(row -> row.get("kind").equals("sleeve"))
+                .toList();
+
+        assertThat(sleeves).hasSizeGreaterThan(20).allSatisfy(sleeve -> {
+            long cables = cablesIn(sleeve);
+            long cells = Long.parseLong(sleeve.get("cells"));
+            long reserved = Long.parseLong(sleeve.get("reserved"));
+            assertThat(cells).isEqualTo(3);
+            assertThat(cables + reserved).isBetween(0L, cells);
+            assertThat(sleeve.get("outside_diameter") + sleeve.get("mass")).isEmpty();
+        });
+        assertThat(sleeves).anyMatch(sleeve -> cablesIn(sleeve) == 3);
+        assertThat(sleeves).anyMatch(sleeve -> cablesIn(sleeve) < 3
+                && sleeve.get("reserved").equals("0"));
+        assertThat(sleeves).anyMatch(sleeve -> sleeve.get("reserved").equals("2"));
+        assertThat(city.contents().stream().filter(row -> !row.get("kind").equals("sleeve")))
+                .allSatisfy(row -> assertThat(row.get("cells") + row.get("reserved"))
+                        .isEmpty());
+    }
+
+    private static long cablesIn(CSVRecord item) {
+        return city.rowsOf(item.get("duct")).stream()
+                .filter(row -> row.get("inside").equals(item.get("item")))
+                .count();
+    }
+
+    /** One of four 1-1/4 in innerducts fills a fifth of a 4-in bore; so do the ducts that are small or few in it. */
+    @Test
+    void innerductsAreOfManySizesAndSomeLeaveMostOfTheBore() {
+        List<Double> shares = city.routes().stream()
+                .filter(route -> route.number("bore_in") > 3.6 && route.number("bore_in") < 10)
+                .filter(route -> route.number("innerducts") > 0
+                        && city.rowsOf(route.text("duct_id")).isEmpty())
+                .filter(route -> route.number("innerduct_od_in") > 0)
+                .map(SampleGisTest::innerductShare)
+                .toList();
+
+        assertThat(shares).filteredOn(share -> share < 0.3).hasSizeGreaterThan(shares.size() / 10);
+        assertThat(shares).filteredOn(share -> share > 0.5).hasSizeGreaterThan(shares.size() / 10);
+        assertThat(city.routes().stream().map(route -> route.text("innerduct_od_in")))
+                .contains("1.315", "1.66", "1.9");
+    }
+
+    private static double innerductShare(Route route) {
+        double outsideIn = route.number("innerduct_od_in");
+        return route.number("innerducts") * outsideIn * outsideIn / Math.pow(route.number("bore_in"), 2);
+    }
+
+    @Test
+    void vaultsAreOfSeveralKindsWithCoversInSeveralPlacesWaterAndSlack() {
+        List<Vault> vaults = List.copyOf(city.vaults().values());
+
+        assertThat(vaults.stream().map(vault -> vault.text("kind")))
+                .contains("maintenance hole", "handhole", "vault", "pull box");
+        for (String surface : List.of("roadway", "sidewalk", "verge", "")) {
+            assertThat(vaults)
+                    .filteredOn(vault -> vault.text("surface").equals(surface))
+                    .hasSizeGreaterThan(vaults.size() / 50);
+        }
+        assertThat(vaults).filteredOn(vault -> vault.text("water").matches("yes|Y")).hasSizeGreaterThan(20);
+        assertThat(vaults).filteredOn(vault -> vault.text("slack_ft").isEmpty()).hasSizeGreaterThan(100);
+        assertThat(vaults).filteredOn(vault -> !vault.text("slack_ft").isEmpty()).hasSizeGreaterThan(100)
+                .allSatisfy(vault -> assertThat(Integer.parseInt(vault.text("slack_ft"))).isBetween(0, 120));
+    }
+
+    /** Water stands in vaults and ducts together: more often where a wet duct ends than elsewhere. */
+    @Test
+    void vaultsOfFloodedDuctsAreWetMoreOften() {
+        double wet = wetShare(city.routes().stream().filter(SectionsOnDisk::isFlooded));
+        double dry = wetShare(city.routes().stream().filter(route -> !SectionsOnDisk.isFlooded(route)));
+
+        assertThat(wet).isGreaterThan(2 * dry);
+    }
+
+    private static double wetShare(Stream<Route> routes) {
+        return routes.map(route -> city.vaults().get(route.text("from_vault")))
+                .filter(vault -> vault != null)
+                .mapToDouble(vault -> vault.text("water").matches("yes|Y") ? 1 : 0)
+                .average()
+                .orElseThrow();
+    }
+
+    @Test
+    void loopsHoldLiveCablesInInnerducts() {
+        assertThat(city.faultsOf(Fault.LOOP_TO_SAME_VAULT)).hasSizeGreaterThan(2).allSatisfy(row -> {
+            Route loop = only(row.get("feature"));
+            assertThat(loop.number("innerducts")).isPositive();
+            assertThat(loop.number("cables")).isPositive();
+        });
+    }
+
+    @Test
+    void streetWorksHaveAFirstAndALastDay() {
+        assertThat(city.zones())
+                .filteredOn(zone -> zone.type().matches("street works|works"))
+                .hasSize(3)
+                .allSatisfy(zone -> assertThat(zone.starts()).isNotEmpty().isLessThan(zone.until()));
+        assertThat(city.zones()).anyMatch(zone -> !zone.starts().isEmpty() && zone.type().matches("event.*"));
+    }
+
+    /** The outline is in feet of a state grid, the ducts are in meters: GDAL turns both into one system. */
+    @Test
+    void theEdgeOfACutBanRunsAlongTheDuctsOfAStreet(@TempDir Path folder) throws IOException {
+        ExternalTool.named("ogr2ogr")
+                .run(
+                        "-f",
+                        "GeoJSON",
+                        folder.resolve("zones.geojson").toString(),
+                        COMMITTED.resolve("zones.gpkg").toString(),
+                        "-t_srs",
+                        "EPSG:4326",
+                        "-lco",
+                        "COORDINATE_PRECISION=9");
+        List<Route> bans = CityOnDisk.outlines(folder.resolve("zones.geojson")).stream()
+                .filter(zone -> zone.text("zone_type").matches("no-cut|moratorium|street cut ban"))
+                .toList();
+
+        double alongM = bans.stream()
+                .mapToDouble(ban -> city.routes().stream()
+                        .filter(route -> !route.parts().isEmpty())
+                        .mapToDouble(route -> route.shape()
+                                .intersection(ban.shape().buffer(0.25))
+                                .getLength())
+                        .max()
+                        .orElseThrow())
+                .max()
+                .orElseThrow();
+
+        assertThat(alongM).isGreaterThan(100);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.spanroom.input.fields;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,10 @@ import org.spanroom.model.network.RejectedValue;
 abstract class TermValues {
     /** What {@link #number} returns where nothing usable is recorded; package-internal, to spare millions of objects. */
     static final double NONE = Double.NaN;
+
+    /** Terms that are recorded for exceptions only: an empty value says that there is none, and is not missing. */
+    private static final Set<Term> EXCEPTIONS_ONLY =
+            Collections.unmodifiableSet(EnumSet.of(Term.POSITIONS_RESERVED, Term.BESIDE_ALLOWED));
 
     private final AssumedValues defaults;
     private final PlausibleRanges plausible;
@@ -277,7 +282,7 @@ abstract class TermValues {
     }
 
     private void missing(Term term, LayerFields.Column column) {
-        if (offers.findNamed(term).isEmpty()) {
+        if (!EXCEPTIONS_ONLY.contains(term) && offers.findNamed(term).isEmpty()) {
             add(
                     FindingCode.MISSING_VALUE,
                     column.field(),

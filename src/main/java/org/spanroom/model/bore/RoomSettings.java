@@ -26,6 +26,7 @@ import org.spanroom.model.Check;
  * @param besideInnerducts whether the owner lets sleeves be placed beside rigid innerducts
  * @param sleevesBeside how the number of sleeves goes down where innerducts stay in
  * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
+ * @param demandPositions most positions of a span that the avoided new build is priced for; 0 for all that recovery gains
  */
 public record RoomSettings(
         double designCableOutsideDiameterMm,
@@ -45,7 +46,8 @@ public record RoomSettings(
         boolean deadCablesComeOut,
         BesideRule besideInnerducts,
         SleevesBeside sleevesBeside,
-        int enoughPositions) {
+        int enoughPositions,
+        int demandPositions) {
     /** Whether anything may be placed beside rigid innerducts. */
     public enum BesideRule {
         ALLOWED,
@@ -98,6 +100,7 @@ public record RoomSettings(
         Check.within("fillLimitMoreRatio", fillLimitMoreRatio, 0, 1);
         Check.notNegative("boreAllowanceMm", boreAllowanceMm);
         Check.within("ovalAllowanceRatio", ovalAllowanceRatio, 0, 0.5);
+        Check.notNegative("demandPositions", demandPositions);
         designCables = List.copyOf(designCables);
         sleevesByDuct = List.copyOf(sleevesByDuct);
     }
@@ -122,7 +125,8 @@ public record RoomSettings(
                 deadCablesComeOut,
                 besideInnerducts,
                 sleevesBeside,
-                enoughPositions);
+                enoughPositions,
+                demandPositions);
     }
 
     /** Returns the outside diameters of one round of design cables, in order: new cables repeat it over and over. */

@@ -22,7 +22,7 @@ public record Effort(
         return costMoney.total();
     }
 
-    /** Returns the cost of new build for as many places as recovery gains. */
+    /** Returns the cost of new build for the positions that are needed. */
     public double newBuildMoney() {
         return newBuild.costMoney().total();
     }
@@ -37,18 +37,27 @@ public record Effort(
         return recoveryMoney() > 0 ? savingMoney() / recoveryMoney() : 0;
     }
 
-    /** Returns the cost of recovery per metre of place gained for a cable; empty where none is gained. */
+    /** Returns the cost of recovery for each place gained for a cable; empty where none is gained. */
+    public OptionalDouble recoveryMoneyPerCable() {
+        return share(recoveryMoney(), quantities.cablesGained());
+    }
+
+    /** Returns the cost of new build for each position that is needed; empty where none is gained. */
+    public OptionalDouble newBuildMoneyPerCable() {
+        return share(newBuildMoney(), quantities.positionsNeeded());
+    }
+
+    /** Returns the cost of recovery per meter of place gained for a cable; empty where none is gained. */
     public OptionalDouble recoveryMoneyPerCableM() {
-        return perCableM(recoveryMoney());
+        return share(recoveryMoney(), quantities.cablesGained() * quantities.lengthM());
     }
 
-    /** Returns the cost of new build per metre of place gained for a cable; empty where none is gained. */
+    /** Returns the cost of new build per meter of position that is needed; empty where none is gained. */
     public OptionalDouble newBuildMoneyPerCableM() {
-        return perCableM(newBuildMoney());
+        return share(newBuildMoney(), quantities.positionsNeeded() * quantities.lengthM());
     }
 
-    private OptionalDouble perCableM(double money) {
-        double cableM = quantities.cablesGained() * quantities.lengthM();
-        return cableM > 0 ? OptionalDouble.of(money / cableM) : OptionalDouble.empty();
+    private static OptionalDouble share(double money, double count) {
+        return count > 0 ? OptionalDouble.of(money / count) : OptionalDouble.empty();
     }
 }

@@ -10,14 +10,16 @@ import org.spanroom.model.permit.ZoneRule;
  * All that hours and money of one span depend on, apart from rates: calculated once, then combined with as many sets of rates as needed.
  *
  * @param innerductsOut how many pulls it takes
+ * @param deadCablesOut dead cables that leave the duct with the innerducts
  * @param newCables cables that find a cell in the sleeves that go in
- * @param cablesGained places more than before, which new build would have to give too
+ * @param cablesGained places more than before
+ * @param positionsNeeded how many of them new build would have to give: all, or as many as are in demand
  * @param cables that lie in the duct and stay
  * @param innerductM3 plastic that comes out, by the average wall
  * @param ductWaterM3 water that stands in the duct
  * @param rules those of permit zones that the work is under, and how far
- * @param recoveryPermits permits that recovery needs, one at least
- * @param buildPermits permits that new build would need, one at least
+ * @param recoveryPermits permits that recovery is known to need
+ * @param buildPermits permits that new build is known to need
  * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
  * @param surfaceAssumed whether the records do not say what the surface is
  * @param rows the rates that hold along the span
@@ -25,9 +27,11 @@ import org.spanroom.model.permit.ZoneRule;
 public record EffortQuantities(
         double lengthM,
         int innerductsOut,
+        int deadCablesOut,
         int sleeves,
         int newCables,
         int cablesGained,
+        int positionsNeeded,
         int cables,
         double innerductM3,
         double ductWaterM3,
@@ -45,7 +49,9 @@ public record EffortQuantities(
         Check.notNegative("innerductsOut", innerductsOut);
         Check.notNegative("sleeves", sleeves);
         Check.notNegative("newCables", newCables);
+        Check.notNegative("deadCablesOut", deadCablesOut);
         Check.notNegative("cablesGained", cablesGained);
+        Check.within("positionsNeeded", positionsNeeded, 0, cablesGained);
         Check.notNegative("innerductM3", innerductM3);
         Check.notNegative("ductWaterM3", ductWaterM3);
         rules = Map.copyOf(rules);
@@ -67,8 +73,8 @@ public record EffortQuantities(
         return end == SpanEnd.A ? from : to;
     }
 
-    /** Returns how many sleeves of the same cells new ducts would need for the cables gained. */
+    /** Returns how many sleeves of the same cells new ducts would need for the positions needed. */
     public int buildSleeves() {
-        return newCables == 0 ? 0 : (cablesGained * sleeves + newCables - 1) / newCables;
+        return newCables == 0 ? 0 : (positionsNeeded * sleeves + newCables - 1) / newCables;
     }
 }

@@ -8,9 +8,15 @@ public enum EffortStep implements EffortPart {
     PUMPING,
     VENTILATING,
     AIR_TEST,
+    /** The duct is rodded, or a camera goes through it, to prove the path before anything is freed. */
+    PROOF,
     FREEING,
     SET_UP,
+    /** The first meters of each innerduct, slowly, with a watched gauge. */
+    TEST_PULL,
     PULLING,
+    /** Dead cables that leave the duct with the innerducts. */
+    DEAD_CABLES,
     SLEEVES,
     CHIPPING,
     SEALING,

@@ -1,7 +1,7 @@
 package org.spanroom.model.effort;
 
 /**
- * The other way to the same number of new places: new ducts on the same path.
+ * The other way to the positions that are needed: new ducts on the same path.
  *
  * @param trenchM metres of open trench
  * @param boreM metres bored

@@ -24,15 +24,15 @@ public record Rate(double value, double low, double high, String source, String 
         }
     }
 
-    /** Returns the value below which a share of all draws lies, the range being drawn as a triangle with its top at the value. */
+    /**
+     * Returns what a share of all draws lies below. Half of them lie below the value, which is the likeliest too; on either side they
+     * thin out as a triangle that ends at the end of the range.
+     */
     double quantileInUnit(double shareRatio) {
-        double widthInUnit = high - low;
-        if (widthInUnit == 0) {
-            return value;
-        }
-        boolean rising = shareRatio * widthInUnit < value - low;
-        return rising
-                ? low + Math.sqrt(shareRatio * widthInUnit * (value - low))
-                : high - Math.sqrt((1 - shareRatio) * widthInUnit * (high - value));
+        double endInUnit = shareRatio < 0.5 ? low : high;
+        double towardValueRatio = Math.sqrt(2 * Math.min(shareRatio, 1 - shareRatio));
+        double drawnInUnit = endInUnit + towardValueRatio * (value - endInUnit);
+        // Rounding must not carry a draw past the end of the range, which may be a source's own minimum.
+        return Math.max(low, Math.min(high, drawnInUnit));
     }
 }

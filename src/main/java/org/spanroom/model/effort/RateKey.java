@@ -23,12 +23,16 @@ public enum RateKey {
     PUMP_M3_PER_HOUR(Sense.DIVIDES),
     /** Air changes before entry. */
     PURGE_AIR_CHANGES,
-    /** Least time of ventilating, the owner's word. */
+    /** Least time of ventilating a vault that crews enter. */
     PURGE_LEAST_HOURS,
     /** What a blower moves through its hose. */
     BLOWER_M3_PER_HOUR(Sense.DIVIDES),
     /** One test of the air. */
     AIR_TEST_HOURS,
+    /** Put rod or camera in, read what it met. */
+    PROOF_PREPARING_HOURS,
+    /** Duct that a rod or a camera goes through in an hour, there and back. */
+    PROOF_M_PER_HOUR(Sense.DIVIDES),
     /** Free innerducts and cables from their racks so that they float, per vault. */
     FREEING_VAULT_HOURS,
     /** The same, added for each cable and vault. */
@@ -39,8 +43,12 @@ public enum RateKey {
     TAKE_DOWN_HOURS,
     /** Cut, grip and slit the beginning of one innerduct. */
     PULL_PREPARING_HOURS,
+    /** Short test pull of one innerduct: its first meters, slowly, with a watched gauge. */
+    TEST_PULL_HOURS,
     /** Innerduct that comes out in an hour of pulling. */
     PULL_FEED_M_PER_HOUR(Sense.DIVIDES),
+    /** One dead cable taken out with the innerducts. */
+    DEAD_CABLE_HOURS,
     /** Start the rod where sleeves go in by themselves. */
     SLEEVE_PREPARING_HOURS,
     /** Rod through and sleeves drawn back with it. */
@@ -57,6 +65,8 @@ public enum RateKey {
     DAY_WINDOW_HOURS(Sense.LESS_COSTS_MORE),
     /** Shift on site by night, where work is allowed at night only. */
     NIGHT_WINDOW_HOURS(Sense.LESS_COSTS_MORE),
+    /** Least share of a shift that is taken to be left beside daily work, so that a count of shifts exists at all. */
+    LEAST_USABLE_RATIO(Sense.DIVIDES),
     /** Yard to site and back, paid and outside of the window, once a shift. */
     TRAVEL_HOURS,
     /** All on site, attendants outside the vaults included. */
@@ -71,7 +81,9 @@ public enum RateKey {
     EQUIPMENT_MONEY_PER_HOUR,
     /** Records checked, walk along the span, job sheet, per span. */
     ENGINEERING_MONEY,
-    /** Fee of one permit that recovery needs; one at least. */
+    /** Permits that recovery needs at least, and new build too. */
+    LEAST_PERMITS,
+    /** Fee of one permit that recovery needs. */
     PERMIT_MONEY,
     /** Office work for one permit. */
     PERMIT_OFFICE_HOURS,
@@ -113,7 +125,9 @@ public enum RateKey {
     BORING_ROADWAY_MONEY_PER_M,
     BORING_SIDEWALK_MONEY_PER_M,
     BORING_VERGE_MONEY_PER_M,
-    /** One pit; two to a bored stretch. */
+    /** Pits that a bored stretch takes. */
+    BORING_PITS,
+    /** One of them. */
     BORING_PIT_MONEY,
     /** Of what is cut and restored. */
     TRENCH_WIDTH_M,
@@ -128,7 +142,7 @@ public enum RateKey {
     NEW_DUCT_CABLES(Sense.DIVIDES),
     /** Core a vault's wall for one duct end. */
     VAULT_ENTRY_MONEY,
-    /** Fee of one permit that new build needs; one at least. */
+    /** Fee of one permit that new build needs. */
     BUILD_PERMIT_MONEY,
     /** Office work for one of them. */
     BUILD_PERMIT_OFFICE_HOURS,

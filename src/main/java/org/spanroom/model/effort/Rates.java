@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The rates as used in a calculation: their values, or one draw of them.
  *
- * <p>A drawing takes each rate from a triangle over its range with the top at its value, all spans alike. Each key has a stream of
+ * <p>A drawing takes each rate from its range with the median at its value, all spans alike. Each key has a stream of
  * its own, made from the seed, the key's name and the number of the sample, so that a rate more changes no other draw; the
  * rows of one key, for other kinds of vaults and zones, are drawn at the same share of their ranges.
  */

@@ -8,9 +8,10 @@ import org.spanroom.model.Check;
  *
  * @param volumeM3 air inside, where it is recorded
  * @param wet whether water stands in it
+ * @param entered whether crews climb into it, so that it is ventilated and its air tested
  * @param rows the rates that hold at its kind of vault
  */
-public record VaultWork(String vaultId, OptionalDouble volumeM3, boolean wet, RateRows rows) {
+public record VaultWork(String vaultId, OptionalDouble volumeM3, boolean wet, boolean entered, RateRows rows) {
     public VaultWork {
         volumeM3.ifPresent(volume -> Check.positive("volumeM3", volume));
     }

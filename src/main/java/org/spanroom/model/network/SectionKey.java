@@ -43,8 +43,10 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
      */
     public String id() {
         return (hasBank() ? escaped(bankId) : SEPARATOR + escaped(ductId))
-                + SEPARATOR + escaped(vaultId)
-                + SEPARATOR + escaped(otherVaultId);
+                + SEPARATOR
+                + escaped(vaultId)
+                + SEPARATOR
+                + escaped(otherVaultId);
     }
 
     /** Compares the names as texts. */

@@ -43,8 +43,7 @@ public record Zone(
     }
 
     /** A zone without a first day. */
-    public Zone(
-            int sequence, String id, String kind, String name, Optional<LocalDate> until, List<Outline> outlines) {
+    public Zone(int sequence, String id, String kind, String name, Optional<LocalDate> until, List<Outline> outlines) {
         this(sequence, id, kind, name, Optional.empty(), until, outlines);
     }
 }

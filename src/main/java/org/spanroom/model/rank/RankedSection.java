@@ -19,12 +19,11 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param spans how many there are
      * @param ranked how many of them are ranked
      * @param spare how many of them are sound empty ducts
-     * @param positionsNow places for a design cable now, of all spans
-     * @param positionsAfter places for a design cable after the proposed recovery, of all spans
-     * @param positionsGained places that recovery gains, of the ranked spans
+     * @param positionsNow positions now, of all spans
+     * @param positionsAfter positions after the proposed recovery, of all spans
+     * @param positionsGained positions that recovery gains, of the ranked spans
      */
-    public record Counts(
-            int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
+    public record Counts(int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
         public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0);
 
         public int excluded() {

@@ -2,6 +2,7 @@ package org.spanroom.model.rank;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.network.Span;
 
 /**
@@ -10,13 +11,19 @@ import org.spanroom.model.network.Span;
  * @param rank 1 for the best; empty for an excluded span
  * @param verdict why it is excluded, and what to bear in mind
  * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
+ * @param money low and high figures of what it costs and saves; empty for an excluded span, or where nothing was simulated
  */
 public record RankedSpan(
-        OptionalInt rank, Assessment assessment, Score score, Verdict verdict, Optional<RankConfidence> sureness)
+        OptionalInt rank,
+        Assessment assessment,
+        Score score,
+        Verdict verdict,
+        Optional<RankConfidence> sureness,
+        Optional<MoneyRanges> money)
         implements Ranked {
     /** A span whose standing was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
-        this(rank, assessment, score, verdict, Optional.empty());
+        this(rank, assessment, score, verdict, Optional.empty(), Optional.empty());
     }
 
     /** A span that nothing speaks against. */
@@ -26,7 +33,12 @@ public record RankedSpan(
 
     /** Returns the same span with what a simulation says of its standing. */
     public RankedSpan withSureness(Optional<RankConfidence> simulated) {
-        return new RankedSpan(rank, assessment, score, verdict, simulated);
+        return new RankedSpan(rank, assessment, score, verdict, simulated, money);
+    }
+
+    /** Returns the same span with low and high figures of its money. */
+    public RankedSpan withMoney(Optional<MoneyRanges> ranges) {
+        return new RankedSpan(rank, assessment, score, verdict, sureness, ranges);
     }
 
     public Span span() {

@@ -9,7 +9,7 @@ import org.spanroom.model.pull.PullTrace;
 /**
  * Everything that a run found out about one span, with what it rests on.
  *
- * @param ranked without what a simulation says, which stands in {@code recorded}
+ * @param ranked without what a simulation says of its standing, which stands in {@code recorded}
  * @param recorded what the results of the run say of the span among all others
  * @param pulling the settings that the forces were calculated with
  * @param traces the forces of each innerduct's pull, in the order of pulling

@@ -18,6 +18,8 @@ import org.spanroom.model.Check;
  * @param blockedUnknownRatio the same where no condition is recorded
  * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may lie so close to it that sampling
  *     noise would decide which is larger
+ * @param moneyLowRatio share of the drawings of the rates in which money is below its low figure
+ * @param moneyHighRatio the same for its high figure
  */
 public record UncertaintySettings(
         boolean simulated,
@@ -30,7 +32,9 @@ public record UncertaintySettings(
         double moreCableAssumedRatio,
         double blockedRatio,
         double blockedUnknownRatio,
-        double leastChangeRatio) {
+        double leastChangeRatio,
+        double moneyLowRatio,
+        double moneyHighRatio) {
     /** So many samples a field check rests on: an expected change has a standard error of 0.008 at most. */
     public static final int FIELD_CHECK_SAMPLES = 4096;
 
@@ -57,6 +61,8 @@ public record UncertaintySettings(
         demandFarFrom("moreCableAssumedRatio", moreCableAssumedRatio, leastChangeRatio);
         demandFarFrom("blockedRatio", blockedRatio, leastChangeRatio);
         demandFarFrom("blockedUnknownRatio", blockedUnknownRatio, leastChangeRatio);
+        Check.within("moneyHighRatio", moneyHighRatio, 0, 1);
+        Check.within("moneyLowRatio", moneyLowRatio, 0, moneyHighRatio);
     }
 
     /** Where one unknown alone decides, the expected change is its chance: two standard errors tell it from the least change. */
@@ -88,6 +94,8 @@ public record UncertaintySettings(
                 moreCableAssumedRatio,
                 blockedRatio,
                 blockedUnknownRatio,
-                leastChangeRatio);
+                leastChangeRatio,
+                moneyLowRatio,
+                moneyHighRatio);
     }
 }

@@ -4,18 +4,51 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import org.spanroom.model.effort.Amounts;
 import org.spanroom.model.effort.CostItem;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.EffortStep;
 import org.spanroom.model.effort.MaterialFlow;
+import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.NewBuild;
 import org.spanroom.model.effort.WorkTime;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans about hours, money, material and new build; empty where nothing comes out. */
-final class EffortColumns {
+public final class EffortColumns {
+    public static final Column<RankedSpan> RECOVERY_MONEY = Column.real(
+            "recovery_money",
+            "recov_mon",
+            2,
+            "Cost of recovery, all items: likely, all rates at their values.",
+            effort(Effort::recoveryMoney));
+
+    public static final Column<RankedSpan> NEW_BUILD_MONEY = Column.real(
+            "build_money",
+            "bld_money",
+            2,
+            "Cost of new build for the positions needed: likely, all rates at their values.",
+            effort(Effort::newBuildMoney));
+
+    private static final Column<RankedSpan> RECOVERY_LOW =
+            low("recovery_low_money", "recov_low", ranges -> ranges.recovery().lowMoney());
+    private static final Column<RankedSpan> RECOVERY_HIGH = high(
+            "recovery_high_money", "recov_high", ranges -> ranges.recovery().highMoney());
+    private static final Column<RankedSpan> NEW_BUILD_LOW =
+            low("build_low_money", "bld_low", ranges -> ranges.newBuild().lowMoney());
+    private static final Column<RankedSpan> NEW_BUILD_HIGH =
+            high("build_high_money", "bld_high", ranges -> ranges.newBuild().highMoney());
+    private static final Column<RankedSpan> SAVING_LOW =
+            low("saving_low_money", "sav_low", ranges -> ranges.saving().lowMoney());
+    private static final Column<RankedSpan> SAVING_HIGH =
+            high("saving_high_money", "sav_high", ranges -> ranges.saving().highMoney());
+
+    /** Those that go by drawings of the rates, which no scoring has a part in; empty for spans without a rank. */
+    public static final List<Column<RankedSpan>> DRAWN =
+            List.of(RECOVERY_LOW, RECOVERY_HIGH, NEW_BUILD_LOW, NEW_BUILD_HIGH, SAVING_LOW, SAVING_HIGH);
+
     private EffortColumns() {}
 
     static List<Column<RankedSpan>> all() {
@@ -91,12 +124,9 @@ final class EffortColumns {
                         "Cost of bags, trips, tipping and pumped water, less what the recycler pays.",
                         cost(CostItem.DISPOSAL, CostItem.RECYCLING)),
                 Column.real("overhead_money", "overhead", 2, "Overhead on the costs.", cost(CostItem.OVERHEAD)),
-                Column.real(
-                        "recovery_money",
-                        "recov_mon",
-                        2,
-                        "Cost of recovery, all items.",
-                        effort(Effort::recoveryMoney)));
+                RECOVERY_MONEY,
+                RECOVERY_LOW,
+                RECOVERY_HIGH);
     }
 
     private static List<Column<RankedSpan>> material() {
@@ -147,13 +177,16 @@ final class EffortColumns {
                         "surf_assum",
                         "Whether the recorded surface means none of these, so that one is assumed.",
                         effort(effort -> effort.quantities().surfaceAssumed())),
-                Column.integer("build_ducts", "bld_ducts", "New ducts for the places gained.", build(NewBuild::ducts)),
-                Column.real(
-                        "build_money",
-                        "bld_money",
-                        2,
-                        "Cost of new build for as many places as recovery gains.",
-                        effort(Effort::newBuildMoney)),
+                Column.integer(
+                        "positions_needed",
+                        "needed",
+                        "Positions that new build is priced for: those gained, but no more than are in demand.",
+                        effort(effort -> effort.quantities().positionsNeeded())),
+                Column.integer(
+                        "build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
+                NEW_BUILD_MONEY,
+                NEW_BUILD_LOW,
+                NEW_BUILD_HIGH,
                 Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
                 Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)),
                 Column.real(
@@ -177,8 +210,10 @@ final class EffortColumns {
                         "saving_money",
                         "saving",
                         2,
-                        "Cost of new build less that of recovery.",
+                        "Cost of new build less that of recovery: likely, all rates at their values.",
                         effort(Effort::savingMoney)),
+                SAVING_LOW,
+                SAVING_HIGH,
                 Column.real(
                         "saving_ratio",
                         "saving_rat",
@@ -186,16 +221,28 @@ final class EffortColumns {
                         "Money saved for each unit of money spent on recovery.",
                         effort(Effort::savingRatio)),
                 Column.real(
+                        "recovery_money_per_cable",
+                        "rec_cable",
+                        2,
+                        "Cost of recovery for each place gained for a cable.",
+                        effort(Effort::recoveryMoneyPerCable)),
+                Column.real(
+                        "build_money_per_cable",
+                        "bld_cable",
+                        2,
+                        "Cost of new build for each position needed.",
+                        effort(Effort::newBuildMoneyPerCable)),
+                Column.real(
                         "recovery_money_per_cable_m",
                         "rec_cab_m",
                         2,
-                        "Cost of recovery per metre of place gained for a cable.",
+                        "Cost of recovery per meter of place gained for a cable.",
                         effort(Effort::recoveryMoneyPerCableM)),
                 Column.real(
                         "build_money_per_cable_m",
                         "bld_cab_m",
                         2,
-                        "Cost of new build per metre of place gained for a cable.",
+                        "Cost of new build per meter of position needed.",
                         effort(Effort::newBuildMoneyPerCableM)),
                 Column.integer(
                         "lead_avoided_days",
@@ -238,6 +285,19 @@ final class EffortColumns {
 
     private static Function<RankedSpan, Object> build(Function<NewBuild, Object> cell) {
         return effort(effort -> cell.apply(effort.newBuild()));
+    }
+
+    private static Column<RankedSpan> low(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
+        String meaning = "The same in the lower percentile of drawings of the rates that the config names.";
+        return Column.real(name, shortName, 2, meaning, money(cell));
+    }
+
+    private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
+        return Column.real(name, shortName, 2, "The same in the upper percentile.", money(cell));
+    }
+
+    private static Function<RankedSpan, Object> money(ToDoubleFunction<MoneyRanges> cell) {
+        return row -> row.money().map(cell::applyAsDouble);
     }
 
     /** A cell that is itself an optional number is passed on as it is. */

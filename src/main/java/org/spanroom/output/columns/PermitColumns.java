@@ -69,9 +69,8 @@ public final class PermitColumns {
                         "zones_next",
                         "Permit zones that will be touched but have not begun on the day that the run is made for, each with its"
                                 + " first day, joined by ;. No other column counts them.",
-                        permits(p -> p.toCome().stream()
-                                .map(PermitColumns::toCome)
-                                .collect(joining(";")))),
+                        permits(p ->
+                                p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),
                 Column.real(
                         "zone_any_m",
                         "z_any_m",

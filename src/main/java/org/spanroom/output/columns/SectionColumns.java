@@ -39,9 +39,15 @@ public final class SectionColumns {
                             "The one of its two vaults that comes first in the order of ids.",
                             key(SectionKey::vaultId)),
                     Column.text("to_vault", "to_vault", "The other vault.", key(SectionKey::otherVaultId)),
-                    Column.integer("spans", "spans", "How many spans, so ducts, it has.", counts(RankedSection.Counts::spans)),
-                    Column.integer("spans_ranked", "ranked", "How many of them are ranked.", counts(RankedSection.Counts::ranked)),
-                    Column.integer("spans_excluded", "excluded", "How many are not.", counts(RankedSection.Counts::excluded)),
+                    Column.integer(
+                            "spans", "spans", "How many spans, so ducts, it has.", counts(RankedSection.Counts::spans)),
+                    Column.integer(
+                            "spans_ranked",
+                            "ranked",
+                            "How many of them are ranked.",
+                            counts(RankedSection.Counts::ranked)),
+                    Column.integer(
+                            "spans_excluded", "excluded", "How many are not.", counts(RankedSection.Counts::excluded)),
                     Column.integer(
                             "spans_spare",
                             "spare",
@@ -50,20 +56,28 @@ public final class SectionColumns {
                     Column.integer(
                             "positions_now",
                             "pos_now",
-                            "Places for a design cable now, of all its spans together.",
+                            "Positions now, of all its spans together; a span of unknown contents adds none.",
                             counts(RankedSection.Counts::positionsNow)),
                     Column.integer(
                             "positions_after",
                             "pos_after",
-                            "Places for a design cable after what is proposed for each of its spans, of all together.",
+                            "Positions after what is proposed for each of its spans, of all together, excluded ones included.",
                             counts(RankedSection.Counts::positionsAfter)),
                     Column.integer(
                             "positions_gained",
                             "pos_gained",
-                            "Places that recovery gains, of its ranked spans together.",
+                            "Positions that recovery gains, of its ranked spans together.",
                             counts(RankedSection.Counts::positionsGained)),
-                    Column.text("best_span", "best_span", "Its best span; empty if none is ranked.", best(RankedSection.First::spanId)),
-                    Column.integer("best_rank", "best_rank", "Rank of that span among all spans.", best(RankedSection.First::rank)),
+                    Column.text(
+                            "best_span",
+                            "best_span",
+                            "Its best span; empty if none is ranked.",
+                            best(RankedSection.First::spanId)),
+                    Column.integer(
+                            "best_rank",
+                            "best_rank",
+                            "Rank of that span among all spans.",
+                            best(RankedSection.First::rank)),
                     Column.real(
                             "best_score_points",
                             "best_pts",

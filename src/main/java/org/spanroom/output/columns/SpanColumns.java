@@ -70,8 +70,8 @@ public final class SpanColumns {
             "The vault where the span's line begins.",
             span(s -> s.from().id()));
 
-    public static final Column<RankedSpan> TO_VAULT = Column.text(
-            "to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
+    public static final Column<RankedSpan> TO_VAULT =
+            Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
 
     public static final Column<RankedSpan> SPARE = Column.flag(
             "spare",

@@ -7,6 +7,8 @@ import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.effort.EffortPart;
 import org.spanroom.model.effort.MaterialFlow;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.NewBuild;
 import org.spanroom.model.effort.WorkTime;
 import org.spanroom.model.rank.SpanExplanation;
@@ -20,19 +22,23 @@ final class ExplanationEffort {
         boolean night = effort.filter(SafetyCautions::isNight).isPresent();
         var safety = new ExplanationValue.Sentences(SafetyCautions.of(explained.span(), night));
         effort.ifPresentOrElse(
-                found -> parts.add(section(found, explained.effortLines(), explained.currency())),
+                found -> parts.add(section(found, explained)),
                 () -> parts.value("effort", "", ExplanationValue.ABSENT));
         parts.add(new ExplanationParts().value("safety", "safety", safety).section("", "Before anyone works here"));
+        if (effort.isPresent()) {
+            var stops = new ExplanationValue.Sentences(StopRules.of(explained));
+            parts.add(new ExplanationParts().value("stop_rules", "stop", stops).section("", "When to stop"));
+        }
     }
 
-    private static ExplanationSection section(Effort effort, List<EffortLine> lines, String currency) {
+    private static ExplanationSection section(Effort effort, SpanExplanation explained) {
+        List<EffortLine> lines = explained.effortLines();
+        String currency = explained.currency();
         var parts = new ExplanationParts().text("currency", "", currency);
         time(parts, effort.time());
         material(parts, effort.material());
-        parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
-                .number("build_money", "cost of new build instead", effort.newBuildMoney(), 2, currency)
-                .number("saving_money", "saving", effort.savingMoney(), 2, currency)
-                .number("saving_ratio", "saved per spent", effort.savingRatio(), 3, "");
+        money(parts, effort, currency);
+        explained.ranked().money().ifPresent(ranges -> ranges(parts, ranges, currency));
         newBuild(parts, effort);
         return parts.groups(
                         "lines",
@@ -41,6 +47,32 @@ final class ExplanationEffort {
                                 line(row.text("", "kind", heading(line.part().kind(), currency)), line))
                 .table("rates", "Rates", ratesOnce(lines), ExplanationEffort::rate)
                 .section("effort", "Effort");
+    }
+
+    private static void money(ExplanationParts parts, Effort effort, String currency) {
+        double perCable = effort.recoveryMoneyPerCable().orElse(Double.NaN);
+        double perCableM = effort.recoveryMoneyPerCableM().orElse(Double.NaN);
+        parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
+                .number("recovery_money_per_cable", "for each cable gained", perCable, 2, currency)
+                .number("recovery_money_per_cable_m", "for each meter of it", perCableM, 2, currency)
+                .whole(
+                        "positions_needed",
+                        "positions needed",
+                        effort.quantities().positionsNeeded())
+                .number("build_money", "cost of new build for these instead", effort.newBuildMoney(), 2, currency)
+                .number("saving_money", "saving", effort.savingMoney(), 2, currency)
+                .number("saving_ratio", "saved per spent", effort.savingRatio(), 3, "");
+    }
+
+    private static void ranges(ExplanationParts parts, MoneyRanges ranges, String currency) {
+        range(parts, "recovery", "cost of recovery", ranges.recovery(), currency);
+        range(parts, "build", "cost of new build", ranges.newBuild(), currency);
+        range(parts, "saving", "saving", ranges.saving(), currency);
+    }
+
+    private static void range(ExplanationParts parts, String key, String label, MoneyRange range, String currency) {
+        parts.number(key + "_low_money", label + ", low", range.lowMoney(), 2, currency)
+                .number(key + "_high_money", label + ", high", range.highMoney(), 2, currency);
     }
 
     private static void time(ExplanationParts parts, WorkTime time) {

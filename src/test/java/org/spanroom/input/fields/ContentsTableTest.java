@@ -112,7 +112,7 @@ class ContentsTableTest {
     void everyRowThatCannotBeUsedIsTold() throws IOException {
         ContentsTable table = read(HEADER
                 + ",i1,innerduct,,1.66,11,,,\n"
-                + "D1,s1,sleeve,,1.66,11,,,\n"
+                + "D1,s1,pipe,,1.66,11,,,\n"
                 + "D1,i1,innerduct,,1.66,11,,,\n"
                 + "D1,i1,innerduct,,1.66,11,,,\n"
                 + "D1\n"
@@ -125,10 +125,84 @@ class ContentsTableTest {
                 .extracting(Finding::detail)
                 .containsExactlyInAnyOrder(
                         "line 2: it names no duct",
-                        "line 3: its kind is 'sleeve', not innerduct or cable",
-                        "line 5: the duct has an innerduct 'i1' already",
-                        "line 6: its kind is '', not innerduct or cable",
-                        "line 7: its kind is 'junk', not innerduct or cable");
+                        "line 3: its kind is 'pipe', not innerduct, sleeve or cable",
+                        "line 5: the duct has an item 'i1' already",
+                        "line 6: its kind is '', not innerduct, sleeve or cable",
+                        "line 7: its kind is 'junk', not innerduct, sleeve or cable");
+    }
+
+    private static final String SLEEVES =
+            "duct,item,kind,inside,outside_diameter,sdr,wall,mass,in_service,catalog,may_move,cells,reserved\n";
+
+    @Test
+    void sleevesHoldTheCablesThatNameThem() throws IOException {
+        ContentsTable table = read(SLEEVES
+                + "D1,c1,cable,s1,0.5,,,100,live,,,,\n"
+                + "D1,i1,innerduct,,1.66,13.5,,,,,,,\n"
+                + "D1,s1,sleeve,,,,,,,,,3,1\n"
+                + "D1,c2,cable,i1,0.5,,,100,live,,,,\n"
+                + "D1,c3,cable,,0.5,,,100,live,,,,\n");
+
+        Contents contents = contents(table, "D1");
+        assertThat(contents.sleeves()).singleElement().satisfies(sleeve -> {
+            assertThat(sleeve.id()).isEqualTo("s1");
+            assertThat(sleeve.cells()).isEqualTo(3);
+            assertThat(sleeve.reservedCells()).isEqualTo(1);
+            assertThat(sleeve.freeCells()).isEqualTo(1);
+            assertThat(sleeve.cables()).extracting("id").containsExactly("c1");
+        });
+        assertThat(contents.cables()).extracting("id").containsExactly("c2", "c1", "c3");
+        assertThat(contents.cablesBeside()).extracting("id").containsExactly("c1", "c3");
+        assertThat(contents.looseCables()).extracting("id").containsExactly("c3");
+        assertThat(table.find("D1").orElseThrow().assumed()).doesNotContain(Term.SLEEVE_CELLS);
+        assertThat(findings.all()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "many", "2.5", "0", "40"})
+    void cellsThatAreNotRecordedOrNotBelievedAreThoseOfTheSleeveInUse(String cells) throws IOException {
+        ContentsTable table = read(SLEEVES + "D1,s1,sleeve,,,,,,,,," + cells + ",\n");
+
+        ContentsTable.Listed listed = table.find("D1").orElseThrow();
+        assertThat(listed.contents().sleeves().get(0).cells())
+                .isEqualTo(ShippedConfig.get().room().cellsPerSleeve());
+        assertThat(listed.assumed()).contains(Term.SLEEVE_CELLS);
+        assertThat(listed.rejected().isEmpty()).isEqualTo(cells.isEmpty());
+        assertThat(findings.all()).hasSize(1);
+    }
+
+    @ParameterizedTest(name = "{0} cells, {1} reserved")
+    @org.junit.jupiter.params.provider.CsvSource({"1, 0, true", "2, 0, false", "2, 1, true", "3, 1, false"})
+    void moreCablesAndReservedCellsThanCellsAreToldOf(int cells, int reserved, boolean told) throws IOException {
+        ContentsTable table = read(SLEEVES
+                + "D1,s1,sleeve,,,,,,,,," + cells + "," + reserved + "\n"
+                + "D1,c1,cable,s1,0.5,,,100,live,,,,\n"
+                + "D1,c2,cable,s1,0.5,,,100,live,,,,\n");
+
+        assertThat(contents(table, "D1").sleeves().get(0).cables()).hasSize(2);
+        assertThat(findings.all().stream().map(Finding::code).toList())
+                .isEqualTo(told ? List.of(FindingCode.CABLES_EXCEED_CELLS) : List.of());
+    }
+
+    @Test
+    void rowsAndValuesThatWereRejectedWereRecordedAllTheSame() throws IOException {
+        ContentsTable table = read(SLEEVES
+                + "D1,c1,cable,,999,,,100,live,,,,\n"
+                + "D2,x9,pipe,,,,,,,,,,\n");
+
+        assertThat(table.find("D1").orElseThrow().rejected())
+                .singleElement()
+                .satisfies(value -> {
+                    assertThat(value.name()).isEqualTo("cable_outside_diameter");
+                    assertThat(value.recorded()).isEqualTo("999 in");
+                    assertThat(value.why()).contains("plausible range");
+                });
+        ContentsTable.Listed unknown = table.find("D2").orElseThrow();
+        assertThat(unknown.contents().known()).isFalse();
+        assertThat(unknown.rejected()).singleElement().satisfies(value -> {
+            assertThat(value.isContents()).isTrue();
+            assertThat(value.words()).contains("pipe 'x9'").contains("not innerduct, sleeve or cable");
+        });
     }
 
     @Test

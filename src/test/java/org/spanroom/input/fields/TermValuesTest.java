@@ -193,4 +193,46 @@ class TermValuesTest {
     private void assertFinding(@Nullable String finding) {
         assertThat(values.findings).isEqualTo(finding == null ? List.of() : List.of(finding));
     }
+
+    /** Whatever is wrong with a recorded value, it was recorded: the value and the reason stay with the feature. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource({
+        "INSIDE_DIAMETER, 4000, 4000 in",
+        "INSIDE_DIAMETER, about four, about four",
+        "INNERDUCT_COUNT, 99, 99",
+        "INNERDUCT_COUNT, 2.5, 2.5",
+        "BORE_SHAPE, hexagonal, hexagonal",
+        "FLOODED, perhaps, perhaps"
+    })
+    void aValueThatCannotBeUsedIsKeptAsRejected(Term term, String recorded, String shown) {
+        values.recorded.put(term, recorded);
+
+        read(term);
+
+        assertThat(values.rejected()).singleElement().satisfies(value -> {
+            assertThat(value.name()).isEqualTo(term.key());
+            assertThat(value.recorded()).isEqualTo(shown);
+            assertThat(value.why()).isNotBlank();
+        });
+        values.clear();
+        assertThat(values.rejected()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"INSIDE_DIAMETER, 4", "INNERDUCT_COUNT, 3", "BORE_SHAPE, square", "FLOODED, yes", "FLOODED, n/a"})
+    void whatCanBeUsedOrIsMissingIsNotRejected(Term term, String recorded) {
+        values.recorded.put(term, recorded);
+
+        read(term);
+
+        assertThat(values.rejected()).isEmpty();
+    }
+
+    private void read(Term term) {
+        switch (term) {
+            case BORE_SHAPE -> values.meaning(term, values.words().shape(), WordMeanings.OUR_SHAPE, BoreShape.ROUND);
+            case FLOODED -> values.meaning(term, values.words().flooded(), WordMeanings.OUR_FLOODED, false);
+            default -> values.number(term);
+        }
+    }
 }

@@ -21,7 +21,9 @@ class SectionKeyTest {
 
             SectionKey other = keys.putIfAbsent(key.id(), key);
 
-            assertThat(other == null || other.equals(key)).as(key + " and " + other).isTrue();
+            assertThat(other == null || other.equals(key))
+                    .as(key + " and " + other)
+                    .isTrue();
         }
         assertThat(keys).hasSizeGreaterThan(50_000);
     }

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.effort.EffortLine;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankedSpan;
@@ -18,8 +20,14 @@ import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.SpanExplanationSample;
 
 class ExplanationEffortTest {
+    private static final MoneyRanges RANGES =
+            new MoneyRanges(new MoneyRange(1, 2), new MoneyRange(3, 4), new MoneyRange(5, 6));
+
     private static SpanExplanation withEffort(SpanExplanation plain) {
-        var assessor = new EffortAssessor(ShippedConfig.get().rates());
+        var assessor = new EffortAssessor(
+                ShippedConfig.get().rates(),
+                ShippedConfig.get().vaultKinds(),
+                ShippedConfig.get().room().demandPositions());
         Assessment before = plain.ranked().assessment();
         var quantities = assessor.quantities(before.span(), before.room(), before.pull(), Permits.NONE);
         var assessment = new Assessment(
@@ -29,8 +37,9 @@ class ExplanationEffortTest {
                 before.pull(),
                 Permits.NONE,
                 Optional.of(assessor.effort(quantities)));
-        var ranked =
-                new RankedSpan(plain.ranked().rank(), assessment, plain.ranked().score());
+        var ranked = new RankedSpan(
+                        plain.ranked().rank(), assessment, plain.ranked().score())
+                .withMoney(Optional.of(RANGES));
         List<EffortLine> lines = assessor.lines(quantities);
         return new SpanExplanation(
                 ranked, plain.recorded(), plain.pulling(), plain.traces(), lines, "crowns", List.of());
@@ -64,6 +73,20 @@ class ExplanationEffortTest {
                 .doesNotContain("Live cables lie in this duct", "Effort: ");
     }
 
+    /**
+     * 180 lbf, 30 % of 600 (ICEA S-87-640), and for 1-1/4 in SDR 13.5 some 653 lbf (1100 psi, PPI 12-hour value), by hand 2902 N for the
+     * wall of 3.12 mm: the limits that the pull was calculated against.
+     */
+    @Test
+    void theForcesToStopAtAreTheLimits() {
+        String text = SpanExplanationSample.text(withEffort(SpanExplanationSample.failing()))
+                .replaceAll("\\s+", " ");
+
+        assertThat(text)
+                .contains("When to stop", "proof, by rod or camera", "does not move it at 2902 N (652 lbf)")
+                .contains("hold force on a live cable passes 801 N (180 lbf)");
+    }
+
     @Test
     void theJsonTellsTheSame() throws IOException {
         SpanExplanation explained = withEffort(SpanExplanationSample.workedExample());
@@ -73,11 +96,15 @@ class ExplanationEffortTest {
         assertThat(json.get("effort").get("lines"))
                 .hasSize(explained.effortLines().size());
         JsonNode first = json.get("effort").get("lines").get(0);
-        assertThat(first.get("rate").asText()).isEqualTo("briefing_hours");
+        assertThat(first.get("rate").asText()).isEqualTo("traffic_control_hours");
         assertThat(first.get("source").asText()).isEqualTo("illustrative");
         assertThat(json.get("safety")).isNotEmpty();
+        assertThat(json.get("stop_rules")).hasSize(5);
+        assertThat(json.get("effort").get("saving_low_money").asDouble()).isEqualTo(5);
+        assertThat(json.get("effort").get("recovery_high_money").asDouble()).isEqualTo(2);
         JsonNode without =
                 new ObjectMapper().readTree(SpanExplanationSample.json(SpanExplanationSample.nothingToPull()));
         assertThat(without.get("effort").isNull()).isTrue();
+        assertThat(without.has("stop_rules")).isFalse();
     }
 }

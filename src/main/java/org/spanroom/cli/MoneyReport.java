@@ -1,0 +1,31 @@
+package org.spanroom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.effort.MoneyRanges;
+import org.spanroom.model.effort.MoneyTotals;
+
+/** What the ranked spans cost and save together, in a few lines. */
+final class MoneyReport {
+    private MoneyReport() {}
+
+    static List<String> lines(MoneyTotals money) {
+        var lines = new ArrayList<String>();
+        String range = money.ranges().isPresent() ? ", likely (low to high)" : ", likely";
+        lines.add("Over these spans together, in " + money.currency() + range + ":");
+        lines.add(line("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
+        lines.add(line("new build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        lines.add(line("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
+        return List.copyOf(lines);
+    }
+
+    private static String line(String what, double likelyMoney, Optional<MoneyRange> range) {
+        String shown = range.map(
+                        found -> String.format(Locale.ROOT, " (%,.0f to %,.0f)", found.lowMoney(), found.highMoney()))
+                .orElse("");
+        return String.format(Locale.ROOT, "%,14.0f%s %s", likelyMoney, shown, what);
+    }
+}

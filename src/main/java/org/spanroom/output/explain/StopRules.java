@@ -1,0 +1,58 @@
+package org.spanroom.output.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.pull.InnerductPull;
+import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.pull.PullLimits;
+import org.spanroom.model.rank.SpanExplanation;
+
+/**
+ * When work on a span stops, in one sentence each and in the order of the work. Common practice, no source, but for the air: 29 CFR
+ * 1910.146. The forces are the limits that the pull was calculated against.
+ */
+final class StopRules {
+    private static final double LBF_N = 4.4482216152605;
+
+    private StopRules() {}
+
+    static List<String> of(SpanExplanation explained) {
+        PullLimits limits = explained.pulling().limits();
+        var rules = new ArrayList<String>();
+        rules.add(
+                "The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
+        rules.add("The test pull, the first meters of an innerduct, does not move it at "
+                + force(mostPullN(explained.assessment().pull(), limits)) + ": stop, and pull no harder.");
+        rules.add("The pull passes that force at any time, or rises steadily where the duct is straight: stop.");
+        if (isHeld(explained.span())) {
+            rules.add("The hold force on a live cable passes " + force(limits.holdAllowedN())
+                    + ", or the cable moves at its hold: stop.");
+        }
+        rules.add(
+                "An alarm of gas or oxygen, or of the blower: stop, leave the vault, and test again before anyone goes in.");
+        return List.copyOf(rules);
+    }
+
+    /** Returns the least that the machine, and any innerduct that comes out, may be pulled with. */
+    private static double mostPullN(PullAssessment pull, PullLimits limits) {
+        double leastN = limits.machinePullN();
+        for (InnerductPull one : pull.pulls()) {
+            leastN = Math.min(leastN, limits.innerductStrengthN(one.innerduct()));
+        }
+        return leastN;
+    }
+
+    private static boolean isHeld(Span span) {
+        return span.duct().contents().cables().stream()
+                .map(Cable::service)
+                .anyMatch(service -> service != Service.DEAD);
+    }
+
+    private static String force(double forceN) {
+        return String.format(Locale.ROOT, "%.0f N (%.0f lbf)", forceN, forceN / LBF_N);
+    }
+}
