@@ -176,8 +176,7 @@ final class SleeveRule {
         int added = load.freeCells() + newCables(held, load.sleeves());
         double promisedMm2 = held.promised() * BoreContents.disc(settings.widestDesignCableMm());
         double filledMm2 = held.closedMm2() + promisedMm2 + designMm2(added);
-        return filledMm2
-                <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
+        return filledMm2 <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
     }
 
     private double designMm2(int newCables) {

@@ -57,8 +57,8 @@ final class SpanPull {
     PullOutcome outcome(List<InnerductPull> pulls) {
         EndPull worstA = worst(pulls, SpanEnd.A);
         EndPull worstB = worst(pulls, SpanEnd.B);
-        BetterEnd better = BetterEnd.of(
-                span, demand(pulls, worstA), demand(pulls, worstB), sites, settings.endPreferencePoints());
+        BetterEnd better =
+                BetterEnd.of(span, demand(pulls, worstA), demand(pulls, worstB), sites, settings.endPreferencePoints());
         LimitUse tightestA = worstA.tightest();
         LimitUse tightestB = worstB.tightest();
         if (worstA.isPossible() && worstB.isPossible()) {
@@ -100,14 +100,7 @@ final class SpanPull {
         LimitSink.Tightest tightest = tightest(way, turn);
         double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
         return new EndPull(
-                way.pullingEnd(),
-                lubricated,
-                dry,
-                bad,
-                tightest.use(),
-                tightest.failing(),
-                forceRatio,
-                use.build());
+                way.pullingEnd(), lubricated, dry, bad, tightest.use(), tightest.failing(), forceRatio, use.build());
     }
 
     private static LimitSink.Tightest tightest(PullDirection way, PullOrder.Turn turn) {

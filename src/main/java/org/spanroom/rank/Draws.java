@@ -49,7 +49,7 @@ final class Draws {
     private static int point(int[] directions, int number) {
         int digits = 0;
         for (int bit = 0; bit < DIGITS; bit++) {
-            digits ^= (number >>> bit & 1) == 1 ? directions[bit] : 0;
+            digits ^= ((number >>> bit) & 1) == 1 ? directions[bit] : 0;
         }
         return digits;
     }
@@ -58,13 +58,13 @@ final class Draws {
         int scrambled = 0;
         for (int i = 0; i < HASHES; i++) {
             int below = DIGITS - i * DIGITS_PER_HASH;
-            int before = 1 << (i * DIGITS_PER_HASH) | digits >>> below;
+            int before = (1 << (i * DIGITS_PER_HASH)) | (digits >>> below);
             long flips = mixed(key + STEP * before);
             int beginning = 1;
             for (int place = below - 1; place >= below - DIGITS_PER_HASH; place--) {
-                int digit = digits >>> place & 1;
-                scrambled = scrambled << 1 | digit ^ (int) (flips >>> beginning & 1);
-                beginning = beginning << 1 | digit;
+                int digit = (digits >>> place) & 1;
+                scrambled = (scrambled << 1) | (digit ^ (int) ((flips >>> beginning) & 1));
+                beginning = (beginning << 1) | digit;
             }
         }
         return scrambled;
@@ -90,9 +90,9 @@ final class Draws {
         int[] odd = new int[DIGITS];
         System.arraycopy(first, 0, odd, 0, degree);
         for (int i = degree; i < DIGITS; i++) {
-            odd[i] = odd[i - degree] ^ odd[i - degree] << degree;
+            odd[i] = odd[i - degree] ^ (odd[i - degree] << degree);
             for (int k = 1; k < degree; k++) {
-                odd[i] ^= (middle >>> (degree - 1 - k) & 1) == 1 ? odd[i - k] << k : 0;
+                odd[i] ^= ((middle >>> (degree - 1 - k)) & 1) == 1 ? odd[i - k] << k : 0;
             }
         }
         int[] directions = new int[DIGITS];

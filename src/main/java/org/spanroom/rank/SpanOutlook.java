@@ -10,8 +10,7 @@ import org.spanroom.model.pull.FrictionUse;
  * @param use how far each limit of the pull is used in each state of friction
  * @param blockedRatio chance that the duct turns out blocked
  */
-public record SpanOutlook(
-        String spanId, List<Situation> situations, FrictionUse use, double blockedRatio) {
+public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse use, double blockedRatio) {
     private static final double ROUNDING_RATIO = 1e-9;
 
     /** One way in which sizes and contents may be. */
@@ -77,7 +76,7 @@ public record SpanOutlook(
         situations = List.copyOf(situations);
         double sumRatio =
                 situations.stream().mapToDouble(Situation::chanceRatio).sum();
-        if (Math.abs(sumRatio - 1) > ROUNDING_RATIO ) {
+        if (Math.abs(sumRatio - 1) > ROUNDING_RATIO) {
             throw new IllegalArgumentException("chances of " + spanId + " must add up to 1, were " + sumRatio);
         }
     }

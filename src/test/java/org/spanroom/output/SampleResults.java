@@ -15,7 +15,6 @@ import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
-import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;

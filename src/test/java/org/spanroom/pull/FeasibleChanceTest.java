@@ -35,8 +35,7 @@ class FeasibleChanceTest {
 
     private final Ranking ranking =
             new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
-    private final Simulation simulation =
-            ranking.simulation(ShippedConfig.get().uncertainty());
+    private final Simulation simulation = ranking.simulation(ShippedConfig.get().uncertainty());
 
     static LongStream seeds() {
         return LongStream.range(0, 40);
@@ -52,7 +51,8 @@ class FeasibleChanceTest {
 
         PullAssessment assessment = new PullAssessor(settings).assess(span, bends);
         SpanEnd end = assessment.outcome().findBetterEnd().orElseThrow();
-        var situation = new SpanOutlook.Situation(0, 0, 1, new double[ranking.weighted().size()], true, new double[0]);
+        var situation =
+                new SpanOutlook.Situation(0, 0, 1, new double[ranking.weighted().size()], true, new double[0]);
         double chance = simulation
                 .scores(new SpanOutlook("span-" + seed, List.of(situation), assessment.useByFriction(end), 0))
                 .feasibleRatio();
@@ -69,13 +69,8 @@ class FeasibleChanceTest {
             double place = share < 0.5 ? Math.sqrt(share / 2) : 1 - Math.sqrt((1 - share) / 2);
             FrictionSet drawn = at(settings.friction(), place);
             PullSettings one = with(new FrictionSets(drawn, drawn, drawn), settings.limits());
-            feasible += new PullAssessor(one)
-                                    .assess(span, bends)
-                                    .useByFriction(end)
-                                    .mostRatio(Friction.DRY)
-                            <= 1
-                    ? 1
-                    : 0;
+            feasible +=
+                    new PullAssessor(one).assess(span, bends).useByFriction(end).mostRatio(Friction.DRY) <= 1 ? 1 : 0;
         }
         return feasible / (double) FRICTIONS;
     }
@@ -97,8 +92,7 @@ class FeasibleChanceTest {
             innerducts.add(PullCase.innerduct(
                     "i" + i, 1.66, 0.123, PullCase.cable("c" + i, 0.5 + 0.3 * random.nextDouble(), 0.1 + 0.1 * i)));
         }
-        return PullCase.span(
-                PullCase.ductWith(innerducts.toArray(Innerduct[]::new)), 150 + 150 * random.nextDouble());
+        return PullCase.span(PullCase.ductWith(innerducts.toArray(Innerduct[]::new)), 150 + 150 * random.nextDouble());
     }
 
     private static Bends bends(Random random, double lengthM) {

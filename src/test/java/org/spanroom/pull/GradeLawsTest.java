@@ -72,7 +72,8 @@ class GradeLawsTest {
         }
     }
 
-    private static double after(double tensionN, double frictionRatio, double weightNPerM, double lengthM, double riseM) {
+    private static double after(
+            double tensionN, double frictionRatio, double weightNPerM, double lengthM, double riseM) {
         double sine = riseM / lengthM;
         double a = weightNPerM * (frictionRatio * Math.sqrt(1 - sine * sine) + sine);
         double b = frictionRatio * SETTINGS.wanderRadPerM();

@@ -56,7 +56,8 @@ class OutsideMachineTest {
     void innerductAndLiveCableRiseTogetherOutOfAHandhole(String kind) {
         PullTrace trace = trace(PullCase.exampleInnerduct("i"), kind, OptionalDouble.of(SLACK_M));
 
-        // B is the handhole. The cable's radius: 20 times 0.5 in; the innerduct's: 18 in (sources in the shipped config).
+        // B is the handhole. The cable's radius: 20 times 0.5 in; the innerduct's: 18 in (sources in the shipped
+        // config).
         assertThat(use(trace.fromB(), LimitKind.VAULT_EXIT_RADIUS).foundSi()).isEqualTo(0.48);
         assertThat(use(trace.fromB(), LimitKind.VAULT_EXIT_RADIUS).allowedSi()).isCloseTo(0.4572, within(1e-12));
         assertThat(use(trace.fromB(), LimitKind.CABLE_EXIT_RADIUS).foundSi()).isEqualTo(0.48);

@@ -172,7 +172,8 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose tension grows
+        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
+        // tension grows
         // towards the anchor.
         boolean isCableTension = kind == LimitKind.CABLE_HOLD || kind == LimitKind.CABLE_SIDEWALL;
         SpanEnd better = isCableTension ? SpanEnd.A : SpanEnd.B;

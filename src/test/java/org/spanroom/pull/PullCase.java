@@ -175,8 +175,7 @@ final class PullCase {
     }
 
     private static Vault vault(String id) {
-        var site = new VaultSite(
-                OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN, OptionalDouble.of(10));
+        var site = new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN, OptionalDouble.of(10));
         return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", site);
     }
 }

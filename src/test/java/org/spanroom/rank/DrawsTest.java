@@ -57,8 +57,19 @@ class DrawsTest {
     /** The error of a chance beside that of independent draws: sqrt(p (1 - p) / n), any textbook on statistics. */
     @ParameterizedTest(name = "unknown {0}, chance {1}, {2} samples")
     @CsvSource({
-        "0, 0.5, 64", "1, 0.5, 64", "2, 0.5, 64", "0, 0.06, 64", "1, 0.03, 64", "2, 0.02, 64", "0, 0.84, 64",
-        "1, 0.37, 64", "2, 0.37, 64", "0, 0.37, 100", "1, 0.37, 50", "0, 0.4142, 4096", "1, 0.4142, 4096",
+        "0, 0.5, 64",
+        "1, 0.5, 64",
+        "2, 0.5, 64",
+        "0, 0.06, 64",
+        "1, 0.03, 64",
+        "2, 0.02, 64",
+        "0, 0.84, 64",
+        "1, 0.37, 64",
+        "2, 0.37, 64",
+        "0, 0.37, 100",
+        "1, 0.37, 50",
+        "0, 0.4142, 4096",
+        "1, 0.4142, 4096",
         "2, 0.4142, 4096"
     })
     void aChanceOfOneUnknownIsFarCloserThanThatOfIndependentDraws(int place, double chance, int samples) {
@@ -72,8 +83,14 @@ class DrawsTest {
 
     @ParameterizedTest(name = "unknowns {0} and {1}, {2} x {3}")
     @CsvSource({
-        "0, 1, 0.5, 0.5", "0, 2, 0.5, 0.5", "1, 2, 0.5, 0.5", "0, 1, 0.8, 0.3", "0, 2, 0.8, 0.3", "1, 2, 0.8, 0.3",
-        "0, 2, 0.71, 0.06", "1, 2, 0.25, 0.94"
+        "0, 1, 0.5, 0.5",
+        "0, 2, 0.5, 0.5",
+        "1, 2, 0.5, 0.5",
+        "0, 1, 0.8, 0.3",
+        "0, 2, 0.8, 0.3",
+        "1, 2, 0.8, 0.3",
+        "0, 2, 0.71, 0.06",
+        "1, 2, 0.25, 0.94"
     })
     void aChanceOfTwoUnknownsIsCloserThanThatOfIndependentDraws(int one, int other, double first, double second) {
         double chance = first * second;

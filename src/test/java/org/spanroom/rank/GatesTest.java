@@ -29,7 +29,9 @@ import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Exclusion;
@@ -37,8 +39,6 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
-import org.spanroom.model.network.RejectedValue;
-import org.spanroom.model.network.Span;
 import org.spanroom.testing.Changed;
 import org.spanroom.testing.Rooms;
 

@@ -203,6 +203,9 @@ final class HandMade {
                 tightest.fails() ? Set.of(tightest.kind()) : Set.of(),
                 percent / 100,
                 FrictionUse.of(
-                        tightest.kind(), lubricatedRatio * percent / 100, percent / 100, badFrictionRatio * percent / 100));
+                        tightest.kind(),
+                        lubricatedRatio * percent / 100,
+                        percent / 100,
+                        badFrictionRatio * percent / 100));
     }
 }

@@ -103,8 +103,7 @@ class PullGateTest {
     }
 
     private static List<String> keys(Verdict verdict) {
-        return Stream.concat(
-                        verdict.exclusions().stream().map(reason -> reason.key()), verdict.cautionKeys().stream())
+        return Stream.concat(verdict.exclusions().stream().map(reason -> reason.key()), verdict.cautionKeys().stream())
                 .filter(key -> !key.equals("bad_friction") && !key.equals("pull_from_other_end"))
                 .toList();
     }

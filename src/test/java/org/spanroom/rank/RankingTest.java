@@ -75,7 +75,8 @@ class RankingTest {
         // A simulation in which nothing varies gives the same points.
         var certain = new SpanOutlook.Situation(0, 0, 1, new double[] {3, 45, 60}, true, new double[] {});
         assertThat(ranking.simulation(ShippedConfig.get().uncertainty())
-                        .scores(new SpanOutlook("a", List.of(certain), FrictionUse.of(LimitKind.INNERDUCT_STRENGTH, 0.5, 0.5, 0.5), 0))
+                        .scores(new SpanOutlook(
+                                "a", List.of(certain), FrictionUse.of(LimitKind.INNERDUCT_STRENGTH, 0.5, 0.5, 0.5), 0))
                         .bySample())
                 .containsOnly(new double[] {57}, within(1e-9));
     }

@@ -86,8 +86,7 @@ class SimulationTest {
     @ParameterizedTest(name = "at {0}: {1} %")
     @CsvSource({"0, 50", "0.25, 70.7107", "0.5, 100", "0.75, 200", "1, 400"})
     void limitUseIsInterpolatedBetweenTheThreeStates(double place, double percent) {
-        assertThat(UseCurve.of(used(50.0, 100.0, 400.0)).percentAt(place))
-                .isEqualTo(percent, within(1e-4));
+        assertThat(UseCurve.of(used(50.0, 100.0, 400.0)).percentAt(place)).isEqualTo(percent, within(1e-4));
     }
 
     /** By hand: three scores, a quarter of the way is half way between the first two. */

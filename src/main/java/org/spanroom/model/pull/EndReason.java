@@ -6,8 +6,9 @@ import java.util.Locale;
 public enum EndReason {
     ONLY_END("at the other end it is not possible"),
     LEAST_USED("its tightest limit is used less than that of the other end"),
-    BETTER_SITE("its vault lies off the roadway, or takes the machine, and its tightest limit is used hardly more than that of the"
-            + " other end"),
+    BETTER_SITE(
+            "its vault lies off the roadway, or takes the machine, and its tightest limit is used hardly more than that of the"
+                    + " other end"),
     LESS_FORCE("the tightest limits are used as far at both ends; it takes less force here"),
     ALIKE("both ends are alike; it is the first by the name of its vault");
 

@@ -33,8 +33,7 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
     /** Returns one phrase for tables and reports. */
     public String summary() {
         if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
-            return String.format(
-                    Locale.ROOT, "no %s, against %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
+            return String.format(Locale.ROOT, "no %s, against %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
         }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;

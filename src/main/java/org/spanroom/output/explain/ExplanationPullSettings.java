@@ -64,7 +64,12 @@ final class ExplanationPullSettings {
                 .number("innerduct_density_kg_per_m3", "innerduct density", densityKgPerM3, 1, "kg/m3")
                 .number("grade_tolerance_m", "grade tolerance", settings.gradeToleranceM(), 3, "m")
                 .number("grade_radius_m", "vertical radius", settings.gradeRadiusM(), 2, "m")
-                .number("end_preference_points", "preference for a better site", settings.endPreferencePoints(), 1, "points")
+                .number(
+                        "end_preference_points",
+                        "preference for a better site",
+                        settings.endPreferencePoints(),
+                        1,
+                        "points")
                 .number("resting_share_ratio", "resting share", restingShareRatio, 3, "")
                 .whole("wedged_from_innerducts", "wedged from innerducts", wedgedFrom)
                 .line("limits", "limits", line -> limits(line, settings.limits()))
