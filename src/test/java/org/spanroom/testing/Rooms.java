@@ -12,7 +12,7 @@ import org.spanroom.model.bore.Room;
 
 /** Rooms made by hand for tests of what is made of them. */
 public final class Rooms {
-    public static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
+    public static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", 0, Optional.empty());
 
     private Rooms() {}
 
