@@ -31,7 +31,6 @@ import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.permit.PermitAssessor;
-import org.spanroom.pull.PullAssessor;
 import org.spanroom.testing.Changed;
 
 /** What the room of a duct means for the rest of a span's assessment. */
@@ -58,7 +57,7 @@ class RoomOfSpanTest {
             assertThat(later.largestPullN(end, Friction.DRY))
                     .isGreaterThan(1.2 * assessed.pull().largestPullN(end, Friction.DRY));
         }
-        PullAssessment byHand = new PullAssessor(CONFIG.pull()).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
+        PullAssessment byHand = SpanAssessor.pulls(CONFIG).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
         assertThat(later.utilisationPercent()).isCloseTo(byHand.utilisationPercent(), within(1e-9));
     }
 
