@@ -79,17 +79,18 @@ public final class PackingQuality {
                     Packing narrower = pack(shape, boreMm * (1 - OFF_RATIO), circles);
                     return String.format(
                             Locale.ROOT,
-                            "%5d  %10.6f  %-13s %9.6f  %-13s %s",
+                            "%5d  %10.6f  %-13s %9.6f  %-13s %6.4f  %s",
                             n,
                             boreMm / (shape == BoreShape.SQUARE ? RADIUS_MM : 2 * RADIUS_MM),
                             words(wider),
                             (boreMm * (1 + OFF_RATIO) - wider.marginMm()) / boreMm,
                             words(narrower),
+                            narrower.gapMm() / boreMm,
                             narrower.bound());
                 })
                 .toList();
         return heading + "\n"
-                + "    n   published  0.1 % wider   found/publ.  0.1 % narrower, and the proof\n"
+                + "    n   published  0.1 % wider   found/publ.  0.1 % narrower    gap  and the proof, or the bound nearest to it\n"
                 + String.join("\n", rows) + "\n";
     }
 
@@ -191,6 +192,7 @@ public final class PackingQuality {
                 List.of(),
                 2,
                 3,
+                0,
                 0,
                 List.of(),
                 1,

@@ -27,6 +27,12 @@ final class PathChoice {
 
     private static final double SLIGHT_RAD = Math.toRadians(10);
 
+    /** What refitting a path to another kind of noise may save. */
+    private static final double WANDER_SLACK = 5;
+
+    /** What a bend more must save at least where vertices are exact: its price, and a little for the observations that it uses up. */
+    private static final double BEND_WORTH = 15;
+
     /** Where the search for the distance of wander begins, and what it chooses from: factors of 2, finer does not matter. */
     private static final double FIRST_WANDER_M = 30;
 
@@ -44,7 +50,8 @@ final class PathChoice {
         Explanation best = explain(plain, 0);
         double leastM = NoiseLevel.leastM(settings);
         if (best.noise().sigmaM > 2 * leastM && NoiseLevel.rawM(trace, plain) < 0.5 * best.noise().sigmaM) {
-            best = better(best, explain(Noise.independent(leastM, leastM), EXACT_PRICE));
+            Noise exact = Noise.independent(leastM, leastM);
+            best = mayBe(exact, best) ? better(best, explain(exact, EXACT_PRICE)) : best;
         }
         if (mayWander(best)) {
             double priorM = NoiseLevel.priorM(settings);
@@ -58,23 +65,29 @@ final class PathChoice {
         return other.cost() < one.cost() ? other : one;
     }
 
+    /** Returns whether vertices may be exact: the same path must be near as good so, or leave so much that more bends may pay. */
+    private boolean mayBe(Noise exact, Explanation best) {
+        double squares = best.chain().squares() / exact.varianceM2();
+        return EXACT_PRICE + cost(best.chain(), exact) - Math.max(0, squares - BEND_WORTH) < best.cost();
+    }
+
     /**
-     * Returns whether neighboring vertices are left off to the same side more often than not, or there are bends so slight that
-     * they may be what else they would be off by.
+     * Returns whether noise may wander: the offsets that the best path leaves must be near as likely so, if bends so slight that
+     * they may be noise themselves cost nothing.
      */
     private boolean mayWander(Explanation best) {
+        TangentChain chain = best.chain();
         if (trace.size() < FEWEST_WANDERING || best.noise().sigmaM <= 2 * NoiseLevel.leastM(settings)) {
             return false;
         }
-        if (best.chain().hasTurnBelow(SLIGHT_RAD)) {
-            return true;
-        }
-        double[] offM = best.chain().offsetsM();
-        double together = 0;
-        for (int vertex = 1; vertex < offM.length; vertex++) {
-            together += offM[vertex] * offM[vertex - 1];
-        }
-        return together > 0;
+        double priorM = NoiseLevel.priorM(settings);
+        double[] offM = chain.offsetsM();
+        Noise kind = likelyWander(offM, Noise.wandering(trace, priorM, priorM, FIRST_WANDER_M));
+        double squares = kind.squares(offM);
+        int free = Math.max(1, chain.seen() - chain.unknowns());
+        Noise wandering = kind.withSigma(NoiseLevel.blendM(Math.sqrt(squares / free), free, kind, settings));
+        double slight = Noise.BEND_PRICE * chain.turnsBelow(SLIGHT_RAD);
+        return WANDER_PRICE + cost(chain, wandering, squares) - slight < best.cost() + WANDER_SLACK;
     }
 
     private Explanation explain(Noise start, double price) {
@@ -109,13 +122,12 @@ final class PathChoice {
         if (free < 8) {
             return noise;
         }
-        Noise kind = noise.wanders() ? likelyWander(chain, noise) : noise;
+        Noise kind = noise.wanders() ? likelyWander(chain.offsetsM(), noise) : noise;
         double squares = noise.wanders() ? kind.squares(chain.offsetsM()) : chain.squares();
         return kind.withSigma(NoiseLevel.blendM(Math.sqrt(squares / free), free, kind, settings));
     }
 
-    private Noise likelyWander(TangentChain chain, Noise noise) {
-        double[] offM = chain.offsetsM();
+    private Noise likelyWander(double[] offM, Noise noise) {
         Noise best = noise;
         double least = Double.POSITIVE_INFINITY;
         for (double wanderM : WANDERS_M) {
@@ -130,9 +142,13 @@ final class PathChoice {
     }
 
     private double cost(TangentChain chain, Noise noise) {
+        return cost(chain, noise, chain.squares());
+    }
+
+    private double cost(TangentChain chain, Noise noise, double squaresM2) {
         double priorM = NoiseLevel.priorM(settings);
         double free = Math.max(0, chain.seen() - chain.unknowns()) + NoiseLevel.PRIOR_VERTICES;
-        double squares = chain.squares() + NoiseLevel.PRIOR_VERTICES * noise.priorM * noise.priorM;
+        double squares = squaresM2 + NoiseLevel.PRIOR_VERTICES * noise.priorM * noise.priorM;
         return squares / noise.varianceM2()
                 + 2 * free * Math.log(noise.sigmaM / priorM)
                 + noise.logDeterminant()

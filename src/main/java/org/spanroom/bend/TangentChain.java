@@ -137,13 +137,12 @@ final class TangentChain {
         return (phiRad[arc + 1] - phiRad[arc]) * side[arc];
     }
 
-    boolean hasTurnBelow(double limitRad) {
+    int turnsBelow(double limitRad) {
+        int count = 0;
         for (int arc = 0; arc < arcs; arc++) {
-            if (turnRad(arc) < limitRad) {
-                return true;
-            }
+            count += turnRad(arc) < limitRad ? 1 : 0;
         }
-        return false;
+        return count;
     }
 
     double tangentM(int arc) {

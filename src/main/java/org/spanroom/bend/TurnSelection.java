@@ -39,7 +39,7 @@ final class TurnSelection {
     private final double toleranceM;
     private final double bendPrice;
     private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
-    private final Saving nothing = new Saving(-1, Optional.empty());
+    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
     private Corners corners = Corners.NONE;
 
     /** What joining some groups saves; asked again in every round, answered once. */
@@ -56,23 +56,26 @@ final class TurnSelection {
         }
     }
 
-    /** What joining saves: a lower bound at once; the exact value takes one fit more, and is worked out when it is asked for. */
+    /** What joining saves: bounds at once; the exact value takes one fit more, and is worked out when it is asked for. */
     private final class Saving {
         private final double least;
+        private final double most;
         private final Optional<TangentChain> separate;
         private double exact = Double.NaN;
 
-        Saving(double least, Optional<TangentChain> separate) {
+        /** Takes what the path of one bend saves over a free one, and the path of several bends, not yet fitted, with its cost. */
+        Saving(double least, Optional<TangentChain> separate, double unfitted) {
             this.least = least;
+            this.most = least + unfitted;
             this.separate = separate;
         }
 
         boolean isPositive() {
-            return least > 0 || exact() > 0;
+            return least > 0 || (most > 0 && exact() > 0);
         }
 
         boolean isNoLessThan(Saving other) {
-            return exact() >= other.exact() - TIE;
+            return least >= other.most - TIE || exact() >= other.exact() - TIE;
         }
 
         private double exact() {
@@ -261,7 +264,7 @@ final class TurnSelection {
         if (one > bound + price || !isWitnessed(joined, stretch)) {
             return nothing;
         }
-        return new Saving(price - one, Optional.of(separate));
+        return new Saving(price - one, Optional.of(separate), bound);
     }
 
     /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */

@@ -4,12 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.TreeMap;
 import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PlacedCircle;
-import org.spanroom.model.bore.PlacedCircle.Kind;
 import org.spanroom.model.network.BoreShape;
 
 /** Packs the things that lie in a bore, and what lies in them, and draws up the arrangement. */
@@ -18,13 +17,18 @@ final class ContentsPacker {
     private static final int ANSWERS_KEPT = 150_000;
 
     private final Packer packer;
-    private final int cellsPerSleeve;
+    private final double sleeveSlackMm;
     private final RecentAnswers<Question, Packing> answered = new RecentAnswers<>(ANSWERS_KEPT);
     private final RecentAnswers<Resting, double[]> resting = new RecentAnswers<>(ANSWERS_KEPT);
 
-    ContentsPacker(Packer packer, int cellsPerSleeve) {
+    /**
+     * A packer of what lies in bores.
+     *
+     * @param sleeveSlackMm fabric between neighboring cells of a sleeve
+     */
+    ContentsPacker(Packer packer, double sleeveSlackMm) {
         this.packer = packer;
-        this.cellsPerSleeve = cellsPerSleeve;
+        this.sleeveSlackMm = sleeveSlackMm;
     }
 
     /** What many cross-sections ask: whether things, from the widest, go into so much of a bore. */
@@ -35,7 +39,9 @@ final class ContentsPacker {
 
     /** Returns whether things go into a bore, without what lies in them. */
     PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items) {
-        return usableMm > 0 ? packer.pack(task(shape, usableMm, items)).outcome() : PackingOutcome.DOES_NOT_FIT;
+        return usableMm > 0
+                ? packer.pack(task(shape, usableMm, Item.inOrder(items))).outcome()
+                : PackingOutcome.DOES_NOT_FIT;
     }
 
     /**
@@ -47,14 +53,9 @@ final class ContentsPacker {
     Packing pack(BoreShape shape, double boreMm, double usableMm, List<Item> items) {
         if (usableMm <= 0) {
             return new Packing(
-                    PackingOutcome.DOES_NOT_FIT, usableMm, "no bore is left by the allowance", Optional.empty());
+                    PackingOutcome.DOES_NOT_FIT, usableMm, "no bore is left by the allowance", 0, Optional.empty());
         }
-        var question = new Question(
-                shape,
-                boreMm,
-                usableMm,
-                items.stream().sorted(Item.WIDEST_FIRST).toList());
-        return answered.get(question, this::answer);
+        return answered.get(new Question(shape, boreMm, usableMm, Item.inOrder(items)), this::answer);
     }
 
     private Packing answer(Question question) {
@@ -69,14 +70,17 @@ final class ContentsPacker {
                 outcome,
                 marginMm(question.usableMm(), items, packed, nested),
                 bound(items, packed, nested),
+                gapMm(packed, nested),
                 arrangement);
     }
 
-    private static PackingTask task(BoreShape shape, double boreMm, List<Item> items) {
-        return PackingTask.of(
+    private PackingTask task(BoreShape shape, double boreMm, List<Item> items) {
+        return PackingTask.jointed(
                 shape,
                 boreMm,
-                items.stream().mapToDouble(Item::outsideDiameterMm).toArray());
+                items.stream().mapToDouble(Item::outsideDiameterMm).toArray(),
+                items.stream().mapToInt(Item::sleeve).toArray(),
+                sleeveSlackMm);
     }
 
     private static PackingTask taskWithin(Item item) {
@@ -112,6 +116,7 @@ final class ContentsPacker {
         return usableMm - packed.leastBoreMm();
     }
 
+    /** That of the bore; else of the first innerduct whose cables do not go in, or may not. */
     private static String bound(List<Item> items, Packed packed, List<Packed> nested) {
         if (packed.outcome() == PackingOutcome.DOES_NOT_FIT) {
             return packed.bound();
@@ -121,7 +126,21 @@ final class ContentsPacker {
                 return "cables within an innerduct: " + nested.get(i).bound();
             }
         }
-        return "";
+        for (Packed inner : nested) {
+            if (packed.isFit() && !inner.isFit()) {
+                return "cables within an innerduct: " + inner.bound();
+            }
+        }
+        return packed.bound();
+    }
+
+    /** The widest gap of what is undecided. */
+    private static double gapMm(Packed packed, List<Packed> nested) {
+        double widestMm = packed.gapMm();
+        for (Packed inner : nested) {
+            widestMm = Math.max(widestMm, inner.gapMm());
+        }
+        return worst(packed, nested) == PackingOutcome.UNDECIDED ? widestMm : 0;
     }
 
     private List<PlacedCircle> place(Question question, Packed packed, List<Packed> nested) {
@@ -153,17 +172,24 @@ final class ContentsPacker {
         return resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centresMm()));
     }
 
-    /** Cells that lie side by side make one sleeve: new cables are numbered from left to right. */
-    private int[] sleeves(List<Item> items, double[] centres) {
-        int[] sleeves = new int[items.size()];
-        var cells = IntStream.range(0, items.size())
-                .boxed()
-                .filter(i -> items.get(i).kind() == Kind.NEW_CABLE)
-                .sorted(Comparator.<Integer>comparingDouble(i -> centres[2 * i]).thenComparing(i -> i))
-                .toList();
-        for (int k = 0; k < cells.size(); k++) {
-            sleeves[cells.get(k)] = 1 + k / cellsPerSleeve;
+    /** Returns the number of each thing's sleeve, from left to right; 0 for none. */
+    private static int[] sleeves(List<Item> items, double[] centres) {
+        var middles = new TreeMap<Integer, Double>();
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i).sleeve() > 0) {
+                middles.merge(items.get(i).sleeve(), centres[2 * i] / cells(items, i), Double::sum);
+            }
         }
-        return sleeves;
+        List<Integer> fromLeft = middles.keySet().stream()
+                .sorted(Comparator.<Integer>comparingDouble(middles::get).thenComparing(sleeve -> sleeve))
+                .toList();
+        return items.stream()
+                .mapToInt(item -> 1 + fromLeft.indexOf(item.sleeve()))
+                .toArray();
+    }
+
+    private static long cells(List<Item> items, int cell) {
+        int sleeve = items.get(cell).sleeve();
+        return items.stream().filter(item -> item.sleeve() == sleeve).count();
     }
 }

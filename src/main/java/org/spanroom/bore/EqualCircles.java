@@ -51,6 +51,8 @@ final class EqualCircles {
         8
     };
 
+    private static final int HALVINGS = 60;
+
     private EqualCircles() {}
 
     /** Returns whether the least bore of so many equal circles is proved. */
@@ -74,12 +76,44 @@ final class EqualCircles {
      *
      * <p>N. Oler, An inequality in the geometry of numbers, Acta Mathematica 105 (1961) 19-48 (from memory): points no
      * closer than 1 in a compact convex set of area A and perimeter P number at most 2 A / sqrt(3) + P / 2 + 1. Here the
-     * points are the centres, in the bore less the radius all round.
+     * points are the centers. In a square bore the set is the bore less the radius all around. In a round one it is the convex hull of
+     * the centers ({@link #mostInDisc}).
      */
     static double olerHalfRatio(boolean square, int count) {
-        double square2 = square ? 1 / Math.sqrt(3) : Math.PI / (2 * Math.sqrt(3));
-        double linear = square ? 1 : Math.PI / 2;
-        double reach = (-linear + Math.sqrt(linear * linear + 4 * square2 * (count - 1))) / (2 * square2);
-        return square ? 1 + reach / 2 : 1 + reach;
+        return square ? 1 + squareReach(count) / 2 : 1 + 2 * discReach(count);
+    }
+
+    private static double squareReach(int count) {
+        double square2 = 1 / Math.sqrt(3);
+        return (-1 + Math.sqrt(1 + 4 * square2 * (count - 1))) / (2 * square2);
+    }
+
+    /** The least radius of a disc that the bound allows to hold so many points no closer than 1, from below. */
+    private static double discReach(int count) {
+        double low = 0.5;
+        double high = count;
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            double middle = (low + high) / 2;
+            if (mostInDisc(middle) < count) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /**
+     * Returns how many points no closer than 1 a disc of a radius holds at most by Oler's inequality.
+     *
+     * <p>Derived here: their convex hull is a polygon of k corners whose sides are 1 or longer. Of all convex polygons of k corners in a
+     * disc the regular one has both the largest area and the largest perimeter, 2 k r sin(pi / k), which must reach k: so
+     * sin(pi / k) is 1 / (2 r) or more. Area and perimeter rise with k; the largest k allowed bounds them, more tightly than the disc does.
+     */
+    private static double mostInDisc(double radius) {
+        double corners = Math.floor(Math.PI / Math.asin(Math.min(1, 1 / (2 * radius))) + 1e-9);
+        double area = corners / 2 * radius * radius * Math.sin(2 * Math.PI / corners);
+        double perimeter = 2 * corners * radius * Math.sin(Math.PI / corners);
+        return 2 * area / Math.sqrt(3) + perimeter / 2 + 1 + 1e-9;
     }
 }

@@ -1,10 +1,13 @@
 package org.spanroom.bore;
 
+import java.util.Arrays;
+
 /**
  * Lays circles into a bore one after another, from the largest, each at the lowest free place.
  *
  * <p>Method: of all places where a circle can lie without overlap the lowest touches the bottom of the bore, or the wall and
- * another circle, or two others; all these are tried. A place that touches two supports and is the lowest is at rest.
+ * another circle, or two others; all these are tried. A place that touches two supports and is the lowest is at rest. A further
+ * cell of a sleeve lies beside an end of the row of those that are laid.
  * Crowded circles may leave no place for the last ones, although they would go in.
  */
 final class Laying {
@@ -12,6 +15,8 @@ final class Laying {
 
     private final PackingTask task;
     private final double[] centres;
+    private final int[] firstEnd;
+    private final int[] secondEnd;
     private int laid;
     private double lowestX;
     private double lowestY;
@@ -19,6 +24,14 @@ final class Laying {
     private Laying(PackingTask task) {
         this.task = task;
         centres = new double[2 * task.size()];
+        int sleeves = 0;
+        for (int i = 0; i < task.size(); i++) {
+            sleeves = Math.max(sleeves, task.sleeve(i));
+        }
+        firstEnd = new int[sleeves + 1];
+        secondEnd = new int[sleeves + 1];
+        Arrays.fill(firstEnd, -1);
+        Arrays.fill(secondEnd, -1);
     }
 
     /** Returns centres at rest; none where circles are left over. */
@@ -54,8 +67,40 @@ final class Laying {
         }
         centres[2 * laid] = lowestX;
         centres[2 * laid + 1] = lowestY;
+        lengthenRow();
         laid++;
         return true;
+    }
+
+    /** The end beside which the cell lies gives way to it. */
+    private void lengthenRow() {
+        int sleeve = task.sleeve(laid);
+        if (sleeve == 0) {
+            return;
+        }
+        if (firstEnd[sleeve] < 0) {
+            firstEnd[sleeve] = laid;
+            secondEnd[sleeve] = laid;
+        } else if (isBeside(secondEnd[sleeve], lowestX, lowestY)) {
+            secondEnd[sleeve] = laid;
+        } else {
+            firstEnd[sleeve] = laid;
+        }
+    }
+
+    private boolean hangsTogether(double x, double y) {
+        int sleeve = task.sleeve(laid);
+        return sleeve == 0
+                || firstEnd[sleeve] < 0
+                || isBeside(secondEnd[sleeve], x, y)
+                || isBeside(firstEnd[sleeve], x, y);
+    }
+
+    private boolean isBeside(int end, double x, double y) {
+        double reachMm = touchMm(end) + task.slackMm() + TOUCH_MM;
+        double dx = x - centres[2 * end];
+        double dy = y - centres[2 * end + 1];
+        return dx * dx + dy * dy <= reachMm * reachMm;
     }
 
     private double touchMm(int other) {
@@ -100,7 +145,7 @@ final class Laying {
     /** Takes a place if it is free and lower than any before; what is no number is no place. */
     private void offer(double x, double y) {
         boolean lower = y < lowestY - TOUCH_MM || (y < lowestY + TOUCH_MM && x < lowestX - TOUCH_MM);
-        if (lower && isFree(x, y)) {
+        if (lower && hangsTogether(x, y) && isFree(x, y)) {
             lowestX = x;
             lowestY = y;
         }

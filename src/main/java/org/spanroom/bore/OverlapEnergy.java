@@ -3,9 +3,10 @@ package org.spanroom.bore;
 import java.util.Arrays;
 
 /**
- * How much circles overlap one another and the wall, as an energy: the sum of the squared depths.
+ * How much circles overlap one another and the wall, as an energy: the sum of the squared depths; and of the squared stretches of the
+ * joints between the cells of a sleeve ({@link Joints}).
  *
- * <p>Zero exactly where all circles lie clear; continuous with its first derivative, and a sum of squares near an
+ * <p>Zero exactly where all circles lie clear and every sleeve hangs together; continuous with its first derivative, and a sum of squares near an
  * arrangement without overlap, so that a descent converges fast. The size of the bore is an argument: by the envelope
  * theorem the derivative of the least energy by the bore's half size is minus twice the depth through the wall, which
  * gives the size at which the energy would vanish ({@link #freeHalfMm}). Holds working state: one instance a thread.
@@ -13,6 +14,8 @@ import java.util.Arrays;
 final class OverlapEnergy {
     private final PackingTask task;
     private final double[] radiiMm;
+    private final Joints joints;
+    private int[] pairs = new int[0];
     private double weight;
     private double wallDepthMm;
 
@@ -22,6 +25,7 @@ final class OverlapEnergy {
         for (int i = 0; i < radiiMm.length; i++) {
             radiiMm[i] = task.radiusMm(i);
         }
+        joints = new Joints(task);
     }
 
     PackingTask task() {
@@ -33,6 +37,17 @@ final class OverlapEnergy {
         weight = newWeight;
     }
 
+    /** Lets the cells of each sleeve that are neighbors in an arrangement hold together from now on. */
+    void join(double[] centres) {
+        if (!joints.isEmpty()) {
+            pairs = joints.pairs(centres);
+        }
+    }
+
+    Joints joints() {
+        return joints;
+    }
+
     /** Returns the energy in mm2 and fills in its gradient. */
     double at(double[] centres, double halfMm, double[] gradient) {
         wallDepthMm = 0;
@@ -42,7 +57,27 @@ final class OverlapEnergy {
             energy += task.isSquare() ? sides(centres, halfMm, gradient, i) : round(centres, halfMm, gradient, i);
             energy += pairs(centres, gradient, i);
         }
+        for (int k = 0; k < pairs.length; k += 2) {
+            energy += joint(centres, gradient, pairs[k], pairs[k + 1]);
+        }
         return energy;
+    }
+
+    private double joint(double[] centres, double[] gradient, int i, int j) {
+        double dx = centres[2 * i] - centres[2 * j];
+        double dy = centres[2 * i + 1] - centres[2 * j + 1];
+        double reach = radiiMm[i] + radiiMm[j] + task.slackMm();
+        double square = dx * dx + dy * dy;
+        if (square <= reach * reach) {
+            return 0;
+        }
+        double apart = Math.sqrt(square);
+        double pull = 2 * (apart - reach) / apart;
+        gradient[2 * i] += pull * dx;
+        gradient[2 * i + 1] += pull * dy;
+        gradient[2 * j] -= pull * dx;
+        gradient[2 * j + 1] -= pull * dy;
+        return (apart - reach) * (apart - reach);
     }
 
     /**

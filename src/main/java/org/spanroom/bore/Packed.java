@@ -7,25 +7,29 @@ final class Packed {
     private final PackingOutcome outcome;
     private final double leastBoreMm;
     private final String bound;
+    private final double gapMm;
     private final double[] centresMm;
 
-    private Packed(PackingOutcome outcome, double leastBoreMm, String bound, double[] centresMm) {
+    private Packed(PackingOutcome outcome, double leastBoreMm, String bound, double gapMm, double[] centresMm) {
         this.outcome = outcome;
         this.leastBoreMm = leastBoreMm;
         this.bound = bound;
+        this.gapMm = gapMm;
         this.centresMm = centresMm;
     }
 
     static Packed fits(double leastBoreMm, double... centresMm) {
-        return new Packed(PackingOutcome.FITS, leastBoreMm, "", centresMm);
+        return new Packed(PackingOutcome.FITS, leastBoreMm, "", 0, centresMm);
     }
 
     static Packed doesNotFit(Proof proof) {
-        return new Packed(PackingOutcome.DOES_NOT_FIT, proof.leastBoreMm(), proof.bound(), new double[0]);
+        return new Packed(PackingOutcome.DOES_NOT_FIT, proof.leastBoreMm(), proof.bound(), 0, new double[0]);
     }
 
-    static Packed undecided(double leastBoreMm, double... centresMm) {
-        return new Packed(PackingOutcome.UNDECIDED, leastBoreMm, "", centresMm);
+    /** Neither: the narrowest bore known, and the proof of how wide it must be at least. */
+    static Packed undecided(double leastBoreMm, Proof proof, double... centresMm) {
+        return new Packed(
+                PackingOutcome.UNDECIDED, leastBoreMm, proof.bound(), leastBoreMm - proof.leastBoreMm(), centresMm);
     }
 
     PackingOutcome outcome() {
@@ -41,7 +45,12 @@ final class Packed {
         return leastBoreMm;
     }
 
-    /** Returns the bound that proves that the circles do not fit, or nothing. */
+    /** Returns how far the narrowest bore known and the bound are apart where that leaves the answer undecided; else 0. */
+    double gapMm() {
+        return gapMm;
+    }
+
+    /** Returns the bound that proves that the circles do not fit, or that comes nearest to it; nothing where they fit. */
     String bound() {
         return bound;
     }

@@ -11,7 +11,12 @@ import java.util.function.Supplier;
  * both found and refuted. Each speaks of the largest 1, 2, ... circles: where they do not go in, more do not.
  */
 final class PackingBound {
-    private static final double SLACK_MM = 2 * PackingTask.VERIFIED_MM;
+    static final double SLACK_MM = 2 * PackingTask.VERIFIED_MM;
+
+    /** Bores that are tried by cases are shorter by these shares than one that the circles are known to go into. */
+    private static final double[] SHORT_RATIOS = {1e-5, 1e-4, 1e-3, 0.003, 0.006, 0.01, 0.02, 0.03};
+
+    private static final int MOST_WORK = 600_000;
 
     private PackingBound() {}
 
@@ -23,20 +28,57 @@ final class PackingBound {
                 .or(() -> findEqual(task));
     }
 
-    /** Finds a proof by the angles that circles round the middle of a round bore take up; takes milliseconds at most. */
-    static Optional<Proof> findByAngles(PackingTask task) {
+    /**
+     * Returns the proof that demands the widest bore, whatever bore the circles are to go into: plain, by the angles that circles around
+     * the middle of a round bore take up, or by cases of their distances from it.
+     *
+     * @param knownMm a bore that the circles are known to go into
+     */
+    static Proof strongest(PackingTask task, double knownMm) {
+        Proof strongest = strongestPlain(task);
         if (task.isSquare()) {
-            return Optional.empty();
+            return strongest;
         }
+        double[] knownHalfMm = knownHalfMm(task, knownMm);
         for (int count = 3; count <= Math.min(task.size(), RingBound.MOST_CIRCLES); count++) {
-            var ring = new RingBound(task, count);
-            if (ring.refutes(task.halfMm() + SLACK_MM)) {
-                return Optional.of(new Proof(
-                        "angles round the middle of the bore, " + group(task, count),
-                        2 * ring.leastHalfMm(task.halfMm())));
+            strongest = byAngles(task, count, knownHalfMm[count], strongest);
+        }
+        for (int count = 3; count <= Math.min(task.size(), DistanceBound.MOST_CIRCLES); count++) {
+            strongest = byDistances(task, count, knownHalfMm[count], strongest);
+        }
+        return strongest;
+    }
+
+    /** Half the bores that the largest 3, 4, ... circles are known to go into: no proof about them demands more. */
+    private static double[] knownHalfMm(PackingTask task, double knownMm) {
+        double[] known = new double[Math.min(task.size(), RingBound.MOST_CIRCLES) + 1];
+        for (int count = 3; count < known.length; count++) {
+            boolean asked = count == task.size() && !task.hasSleeves();
+            known[count] = asked ? knownMm / 2 : Math.min(knownMm / 2, LeastBore.quickHalfMm(task.largest(count)));
+        }
+        return known;
+    }
+
+    private static Proof byAngles(PackingTask task, int count, double knownHalfMm, Proof best) {
+        var ring = new RingBound(task, count);
+        double halfMm = ring.leastHalfMm(best.leastBoreMm() / 2, knownHalfMm);
+        return 2 * halfMm > best.leastBoreMm()
+                ? new Proof("angles around the middle of the bore, " + group(task, count), 2 * halfMm)
+                : best;
+    }
+
+    private static Proof byDistances(PackingTask task, int count, double knownHalfMm, Proof best) {
+        var distances = new DistanceBound(task, count);
+        for (double shortRatio : SHORT_RATIOS) {
+            double halfMm = knownHalfMm * (1 - shortRatio);
+            if (2 * halfMm <= best.leastBoreMm()) {
+                return best;
+            }
+            if (distances.refutes(halfMm, MOST_WORK)) {
+                return new Proof("distances from the middle of the bore, " + group(task, count), 2 * halfMm);
             }
         }
-        return Optional.empty();
+        return best;
     }
 
     private static Optional<Proof> refuted(PackingTask task, Supplier<String> bound, double leastBoreMm) {
@@ -58,21 +100,30 @@ final class PackingBound {
         return task.isSquare() ? Math.sqrt(Math.PI * task.squaresMm2()) : 2 * Math.sqrt(task.squaresMm2());
     }
 
-    /** The largest k, each taken to be as small as the smallest of them, must go in. */
+    private static Proof strongestPlain(PackingTask task) {
+        Proof area = new Proof("area of all " + task.size(), areaBoreMm(task));
+        Proof width = new Proof("width of the two largest side by side", pairBoreMm(task));
+        Proof equal = equal(task);
+        Proof two = width.leastBoreMm() > area.leastBoreMm() ? width : area;
+        return equal.leastBoreMm() >= two.leastBoreMm() ? equal : two;
+    }
+
     private static Optional<Proof> findEqual(PackingTask task) {
+        Proof equal = equal(task);
+        return equal.leastBoreMm() > task.boreMm() + 2 * SLACK_MM ? Optional.of(equal) : Optional.empty();
+    }
+
+    /** The largest k, each taken to be as small as the smallest of them, must go in. */
+    private static Proof equal(PackingTask task) {
         int strongest = 1;
         for (int count = 2; count <= task.size(); count++) {
             if (equalBoreMm(task, count) > equalBoreMm(task, strongest)) {
                 strongest = count;
             }
         }
-        double boreMm = equalBoreMm(task, strongest);
-        if (boreMm <= task.boreMm() + 2 * SLACK_MM) {
-            return Optional.empty();
-        }
         boolean proved = EqualCircles.isProved(task.isSquare(), strongest);
         String bound = proved ? "proved least bore of equal circles, " : "Oler's inequality for equal circles, ";
-        return Optional.of(new Proof(bound + group(task, strongest), boreMm));
+        return new Proof(bound + group(task, strongest), equalBoreMm(task, strongest));
     }
 
     private static double equalBoreMm(PackingTask task, int count) {

@@ -1,106 +1,150 @@
 package org.spanroom.bore;
 
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
- * Looks for an arrangement of circles in a bore without overlap.
+ * Looks for arrangements of circles in ever narrower bores.
  *
  * <p>Method: from random and ring-shaped starts down the {@link OverlapEnergy}; then from arrangement to arrangement by
- * exchanging two circles, by taking the most pressed circle out and setting it into the widest hole, or by shaking all;
- * a new arrangement is kept where it overlaps less; after a run of vain moves a new start. The numbers come from a fixed
- * seed: the same task gives the same answer on every run and thread. It cannot prove that nothing fits.
+ * exchanging two circles, by taking the most pressed circle (or its whole sleeve) out and setting it into the widest hole, or by
+ * shaking all; a new arrangement is kept where it overlaps less; after a run of vain moves a new start. Moves are made in a bore a
+ * little narrower than the least one found, whatever bore is asked about, and the numbers come from a fixed seed: what is found after
+ * so many moves depends on the circles only. It cannot prove that nothing fits.
  */
 final class PackingSearch {
-    /** The search ends after a tenth of its moves where the bore would have to be wider by this share of it. */
-    private static final double FAR_RATIO = 0.03;
+    /** Moves are made in a bore narrower than the least one found by these shares of it, in turn from start to start. */
+    private static final double[] AHEAD_RATIOS = {0.002, 0.008, 0.02};
 
-    /** The search ends after two fifths of its moves where the bore would have to be wider by this share of it. */
-    private static final double NEAR_RATIO = 0.012;
+    /** An arrangement is looked at exactly where its bore is estimated to be narrower than the least one by this factor. */
+    private static final double CLOSE_RATIO = 1 - 1e-5;
+
+    /** An arrangement counts as narrower where its bore is by this share, which is above the error of its size. */
+    private static final double NARROWER_RATIO = 1 - 1e-9;
+
+    /** A start of sleeves that cannot lie clear in one bore is tried in wider ones, filled to these shares. */
+    private static final double[] FILL_RATIOS = {0.8, 0.5, 0.3, 0.15};
+
+    private static final int MOST_REASSIGNMENTS = 3;
 
     private final PackingTask task;
     private final OverlapEnergy energy;
     private final Descent descent;
+    private final Squeeze squeeze;
     private final SplittableRandom random;
     private final double[] scratch;
+    private final double[] current;
 
+    private double halfMm;
     private double[] best;
-    private double bestFreeHalfMm = Double.POSITIVE_INFINITY;
-
-    private double[] current;
+    private double leastHalfMm = Double.POSITIVE_INFINITY;
     private double currentMm2;
+    private int vain;
+    private int starts;
 
     PackingSearch(PackingTask task, long seed) {
         this.task = task;
         energy = new OverlapEnergy(task);
         descent = new Descent(energy);
+        squeeze = new Squeeze(energy, descent);
         random = new SplittableRandom(seed);
         scratch = new double[2 * task.size()];
-        best = new double[2 * task.size()];
         current = new double[2 * task.size()];
+        best = new double[2 * task.size()];
     }
 
-    /** Returns the best centres found so far, x and y in turn. */
+    /** Returns the centers of the narrowest arrangement found, x and y in turn. */
     double[] best() {
         return best.clone();
     }
 
-    /** Returns the half size of the bore in which the best arrangement lies clear, to first order where it does not fit. */
-    double bestFreeHalfMm() {
-        return bestFreeHalfMm;
+    /** Returns half the width of its bore; infinite where none was found. */
+    double leastHalfMm() {
+        return leastHalfMm;
     }
 
-    boolean found() {
-        return bestFreeHalfMm <= task.halfMm() && task.overlapMm(best) <= PackingTask.VERIFIED_MM;
-    }
-
-    /** Tries the nearest to an arrangement that is already known; returns whether it fits. */
-    boolean tryFrom(double... centres) {
-        System.arraycopy(centres, 0, current, 0, current.length);
-        currentMm2 = settle(current);
-        return found();
-    }
-
-    /** Tries so many starts without moves from one to the next; ends as soon as one fits. */
-    boolean tryStarts(int starts) {
-        for (int start = 0; start < starts && !found(); start++) {
-            restart(start);
+    /** Tries so many starts in a bore that the circles would fill, and squeezes the best of them. */
+    void begin(int count) {
+        for (int k = 0; k < FILL_RATIOS.length && Double.isInfinite(leastHalfMm); k++) {
+            halfMm = task.filling(FILL_RATIOS[k]).halfMm();
+            beginHere(count);
         }
-        return found();
+        if (Double.isInfinite(leastHalfMm)) {
+            layInLine();
+        }
     }
 
-    /** Tries so many moves; ends as soon as an arrangement fits, or early where the best is far from it. */
-    boolean tryMoves(int moves) {
-        int vain = 0;
-        int patience = 10 + 4 * task.size();
-        restart(0);
-        for (int move = 1, start = 1; move < moves && !found(); move++) {
-            if (vain > patience) {
-                restart(start++);
-                vain = 0;
-            }
-            vain = move() ? 0 : vain + 1;
-            if (isHopeless((double) move / moves)) {
-                return false;
+    /** An arrangement that there always is: side by side along a diameter, sleeve by sleeve. */
+    private void layInLine() {
+        int[] circles = IntStream.range(0, task.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(task::sleeve))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        double wideMm = Arrays.stream(circles).mapToDouble(task::radiusMm).sum();
+        double x = -wideMm;
+        for (int circle : circles) {
+            current[2 * circle] = x + task.radiusMm(circle);
+            current[2 * circle + 1] = 0;
+            x += 2 * task.radiusMm(circle);
+        }
+        take(current, wideMm);
+    }
+
+    private void beginHere(int count) {
+        double nearestMm = Double.POSITIVE_INFINITY;
+        double[] nearest = current.clone();
+        for (int start = 0; start < count && nearestMm > halfMm; start++) {
+            restart();
+            double freeMm = freeHalfMm(current, currentMm2);
+            if (freeMm < nearestMm) {
+                nearestMm = freeMm;
+                System.arraycopy(current, 0, nearest, 0, nearest.length);
             }
         }
-        return found();
+        if (!Double.isInfinite(nearestMm)) {
+            take(nearest, nearestMm <= halfMm ? squeeze.narrow(nearest, halfMm) : squeeze.grow(nearest, halfMm));
+        }
+        vain = Integer.MAX_VALUE;
     }
 
-    private boolean isHopeless(double doneRatio) {
-        double shortRatio = bestFreeHalfMm / task.halfMm() - 1;
-        return (doneRatio > 0.1 && shortRatio > FAR_RATIO) || (doneRatio > 0.4 && shortRatio > NEAR_RATIO);
-    }
-
-    private void restart(int number) {
-        if (number % 2 == 0 && task.size() > 4) {
-            Starts.rings(task, random, current);
+    /** Makes one move, or a new start after too many vain ones; returns whether a narrower arrangement was found. */
+    boolean move() {
+        if (Double.isInfinite(leastHalfMm)) {
+            return false;
+        }
+        double beforeMm = leastHalfMm;
+        if (vain > 10 + 4 * task.size()) {
+            halfMm = aheadHalfMm();
+            restart();
         } else {
-            Starts.scattered(task, random, current);
+            tryMove();
         }
+        if (leastHalfMm < beforeMm) {
+            halfMm = aheadHalfMm();
+            currentMm2 = descend(current);
+            return true;
+        }
+        return false;
+    }
+
+    private double aheadHalfMm() {
+        return leastHalfMm * (1 - AHEAD_RATIOS[starts / 2 % AHEAD_RATIOS.length]);
+    }
+
+    private void restart() {
+        if (starts++ % 2 == 0 && task.size() > 4) {
+            Starts.rings(task, halfMm, random, current);
+        } else {
+            Starts.scattered(task, halfMm, random, current);
+        }
+        vain = 0;
         currentMm2 = settle(current);
     }
 
-    private boolean move() {
+    private void tryMove() {
         System.arraycopy(current, 0, scratch, 0, scratch.length);
         double dice = random.nextDouble();
         if (task.isEqual() ? dice < 0.8 : dice < 0.45) {
@@ -111,38 +155,56 @@ final class PackingSearch {
             shake();
         }
         double reachedMm2 = settle(scratch);
+        vain++;
         if (reachedMm2 < currentMm2 * (1 - 1e-9)) {
-            double[] swap = current;
-            current = scratch.clone();
-            System.arraycopy(swap, 0, scratch, 0, scratch.length);
+            System.arraycopy(scratch, 0, current, 0, current.length);
             currentMm2 = reachedMm2;
-            return true;
+            vain = 0;
         }
-        return false;
     }
 
-    /** Goes downhill from an arrangement and remembers it where it is the best so far. */
+    /** Goes downhill from an arrangement and remembers it where it is the narrowest so far. */
     private double settle(double[] centres) {
-        double reachedMm2 = descent.descend(centres, task.halfMm(), Descent.COARSE);
-        double freeHalfMm =
-                descent.hasVanished(reachedMm2) ? task.halfMm() : descent.freeHalfMm(centres, task.halfMm());
-        if (freeHalfMm < bestFreeHalfMm) {
-            remember(centres, freeHalfMm);
+        double reachedMm2 = descend(centres);
+        if (!Double.isInfinite(leastHalfMm)) {
+            double freeMm = freeHalfMm(centres, reachedMm2);
+            if (freeMm < leastHalfMm * CLOSE_RATIO) {
+                double[] refined = centres.clone();
+                take(refined, squeeze.grow(refined, halfMm));
+            }
         }
         return reachedMm2;
     }
 
-    /** Close calls are settled exactly: the least bore of the arrangement decides, not the energy. */
-    private void remember(double[] centres, double freeHalfMm) {
-        best = centres.clone();
-        bestFreeHalfMm = freeHalfMm;
-        if (freeHalfMm > task.halfMm() && freeHalfMm < task.halfMm() * 1.0005) {
-            double[] refined = centres.clone();
-            double leastHalfMm = new Squeeze(energy, descent).grow(refined, task.halfMm());
-            if (leastHalfMm <= task.halfMm() + 0.4 * PackingTask.VERIFIED_MM) {
-                best = refined;
-                bestFreeHalfMm = task.halfMm();
+    private double descend(double[] centres) {
+        boolean jointed = !energy.joints().isEmpty();
+        if (jointed) {
+            energy.joints().reassign(centres);
+            energy.join(centres);
+        }
+        double reachedMm2 = descent.descend(centres, halfMm, Descent.COARSE);
+        for (int k = 0; jointed && k < MOST_REASSIGNMENTS && !descent.hasVanished(reachedMm2); k++) {
+            energy.joints().reassign(centres);
+            energy.join(centres);
+            double againMm2 = descent.descend(centres, halfMm, Descent.COARSE);
+            if (againMm2 > reachedMm2 * 0.99) {
+                return againMm2;
             }
+            reachedMm2 = againMm2;
+        }
+        return reachedMm2;
+    }
+
+    private double freeHalfMm(double[] centres, double reachedMm2) {
+        return descent.hasVanished(reachedMm2) ? halfMm : descent.freeHalfMm(centres, halfMm);
+    }
+
+    /** Only what an arrangement of this bore is in every respect counts as found. */
+    private void take(double[] centres, double foundHalfMm) {
+        if (foundHalfMm < leastHalfMm * NARROWER_RATIO
+                && task.in(2 * foundHalfMm).isMetBy(centres)) {
+            best = centres.clone();
+            leastHalfMm = foundHalfMm;
         }
     }
 
@@ -151,11 +213,7 @@ final class PackingSearch {
         int one = random.nextInt(n);
         int reach = random.nextInt(3) == 0 ? n : 3;
         int other = Math.min(n - 1, Math.max(0, one + random.nextInt(2 * reach + 1) - reach));
-        for (int k = 0; k < 2; k++) {
-            double kept = scratch[2 * one + k];
-            scratch[2 * one + k] = scratch[2 * other + k];
-            scratch[2 * other + k] = kept;
-        }
+        Joints.exchange(one, other, scratch);
     }
 
     private void relocate() {
@@ -164,8 +222,8 @@ final class PackingSearch {
         double x = 0;
         double y = 0;
         for (int probe = 0; probe < 40; probe++) {
-            double px = (2 * random.nextDouble() - 1) * task.halfMm();
-            double py = (2 * random.nextDouble() - 1) * task.halfMm();
+            double px = (2 * random.nextDouble() - 1) * halfMm;
+            double py = (2 * random.nextDouble() - 1) * halfMm;
             double roomMm = roomAt(px, py, circle);
             if (roomMm > widestMm) {
                 widestMm = roomMm;
@@ -173,14 +231,26 @@ final class PackingSearch {
                 y = py;
             }
         }
-        scratch[2 * circle] = x;
-        scratch[2 * circle + 1] = y;
+        int[] sleeve = energy.joints().cellsBeside(circle);
+        if (sleeve.length > 1 && random.nextBoolean()) {
+            moveAll(sleeve, x - scratch[2 * circle], y - scratch[2 * circle + 1]);
+        } else {
+            scratch[2 * circle] = x;
+            scratch[2 * circle + 1] = y;
+        }
+    }
+
+    private void moveAll(int[] circles, double byX, double byY) {
+        for (int circle : circles) {
+            scratch[2 * circle] += byX;
+            scratch[2 * circle + 1] += byY;
+        }
     }
 
     /** Returns the radius of the largest circle about a point that touches no other circle and no wall. */
     private double roomAt(double x, double y, int except) {
         double out = task.isSquare() ? Math.max(Math.abs(x), Math.abs(y)) : Math.hypot(x, y);
-        double roomMm = task.halfMm() - out;
+        double roomMm = halfMm - out;
         for (int j = 0; j < task.size(); j++) {
             if (j != except) {
                 roomMm = Math.min(roomMm, Math.hypot(x - scratch[2 * j], y - scratch[2 * j + 1]) - task.radiusMm(j));

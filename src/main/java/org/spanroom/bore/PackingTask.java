@@ -1,55 +1,86 @@
 package org.spanroom.bore;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * The question whether circles go side by side into a bore.
+ * The question whether circles go side by side into a bore, those of one sleeve in a row of neighbors.
  *
- * <p>Immutable; the circles are kept from the largest to the smallest. Equal where shape, bore and circles are.
+ * <p>Immutable; the circles are kept from the largest to the smallest, equal ones by the numbers of their sleeves. Equal where
+ * shape, bore, circles, sleeves and slack are.
  */
 final class PackingTask {
-    /** Overlap that an arrangement may show and still be called one that fits: a nanometre, far below any tolerance of pipe. */
+    /** Overlap that an arrangement may show and still be called one that fits: a nanometer, far below any tolerance of pipe. */
     static final double VERIFIED_MM = 1e-6;
 
     private final BoreShape shape;
     private final double boreMm;
     private final double[] radiiMm;
+    private final int[] sleeves;
+    private final double slackMm;
 
-    private PackingTask(BoreShape shape, double boreMm, double[] radiiMm) {
+    private PackingTask(BoreShape shape, double boreMm, double[] radiiMm, int[] sleeves, double slackMm) {
         this.shape = shape;
         this.boreMm = boreMm;
         this.radiiMm = radiiMm;
+        this.sleeves = sleeves;
+        this.slackMm = slackMm;
     }
 
     /**
-     * Returns the task to pack circles of these diameters.
+     * Returns the task to pack circles of these diameters, none of which belongs to a sleeve.
      *
      * @param boreMm inside diameter of a round bore, side of a square one
      */
     static PackingTask of(BoreShape shape, double boreMm, double... diametersMm) {
-        double[] radiiMm = Arrays.stream(diametersMm)
-                .map(d -> -d / 2)
-                .sorted()
-                .map(r -> -r)
-                .toArray();
-        for (double radiusMm : radiiMm) {
-            if (!(radiusMm > 0) || Double.isInfinite(radiusMm)) {
-                throw new IllegalArgumentException("a circle must have a diameter > 0, was " + 2 * radiusMm);
+        return jointed(shape, boreMm, diametersMm, new int[diametersMm.length], 0);
+    }
+
+    /**
+     * Returns the task to pack circles of which some are cells of sleeves.
+     *
+     * @param boreMm inside diameter of a round bore, side of a square one
+     * @param sleeves the number of each circle's sleeve, 0 for none
+     * @param slackMm neighbors in a sleeve are no farther apart than this, outside to outside
+     */
+    static PackingTask jointed(BoreShape shape, double boreMm, double[] diametersMm, int[] sleeves, double slackMm) {
+        for (double diameterMm : diametersMm) {
+            if (!(diameterMm > 0) || Double.isInfinite(diameterMm)) {
+                throw new IllegalArgumentException("a circle must have a diameter > 0, was " + diameterMm);
             }
         }
-        return new PackingTask(shape, boreMm, radiiMm);
+        int[] order = IntStream.range(0, diametersMm.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(i -> -diametersMm[i])
+                        .thenComparingInt(i -> sleeves[i]))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        int[] ordered = Arrays.stream(order).map(i -> sleeves[i]).toArray();
+        return new PackingTask(
+                shape,
+                boreMm,
+                Arrays.stream(order).mapToDouble(i -> diametersMm[i] / 2).toArray(),
+                ordered,
+                Arrays.stream(ordered).allMatch(sleeve -> sleeve == 0) ? 0 : slackMm);
     }
 
     /** Returns the same circles in a bore of another size. */
     PackingTask in(double otherBoreMm) {
-        return new PackingTask(shape, otherBoreMm, radiiMm);
+        return new PackingTask(shape, otherBoreMm, radiiMm, sleeves, slackMm);
     }
 
     /** Returns the same circles in the bore of which they fill such a share. */
     PackingTask filling(double fillRatio) {
         double boreMm2 = Math.PI * squaresMm2() / fillRatio;
         return in(isSquare() ? Math.sqrt(boreMm2) : 2 * Math.sqrt(boreMm2 / Math.PI));
+    }
+
+    /** Returns the task of the largest circles alone, none of them in a sleeve. */
+    PackingTask largest(int count) {
+        return new PackingTask(shape, boreMm, Arrays.copyOf(radiiMm, count), new int[count], 0);
     }
 
     BoreShape shape() {
@@ -78,6 +109,28 @@ final class PackingTask {
         return radiiMm[circle];
     }
 
+    /** Returns the number of the sleeve that a circle belongs to; 0 for none. */
+    int sleeve(int circle) {
+        return sleeves[circle];
+    }
+
+    double slackMm() {
+        return slackMm;
+    }
+
+    List<Double> diametersMm() {
+        return Arrays.stream(radiiMm).mapToObj(r -> 2 * r).toList();
+    }
+
+    List<Integer> sleeves() {
+        return Arrays.stream(sleeves).boxed().toList();
+    }
+
+    /** Returns whether some circles belong to sleeves. */
+    boolean hasSleeves() {
+        return Arrays.stream(sleeves).anyMatch(sleeve -> sleeve > 0);
+    }
+
     /** Returns whether all circles are of one size. */
     boolean isEqual() {
         return radiiMm.length == 0 || radiiMm[0] == radiiMm[radiiMm.length - 1];
@@ -85,6 +138,12 @@ final class PackingTask {
 
     double squaresMm2() {
         return Arrays.stream(radiiMm).map(r -> r * r).sum();
+    }
+
+    /** Returns whether an arrangement is one: nothing overlaps, and every sleeve hangs together. */
+    boolean isMetBy(double[] centresMm) {
+        return overlapMm(centresMm) <= VERIFIED_MM
+                && (!hasSleeves() || new Joints(this).tornMm(centresMm) <= VERIFIED_MM);
     }
 
     /**
@@ -117,11 +176,14 @@ final class PackingTask {
         return other instanceof PackingTask task
                 && shape == task.shape
                 && Double.compare(boreMm, task.boreMm) == 0
-                && Arrays.equals(radiiMm, task.radiiMm);
+                && Double.compare(slackMm, task.slackMm) == 0
+                && Arrays.equals(radiiMm, task.radiiMm)
+                && Arrays.equals(sleeves, task.sleeves);
     }
 
     @Override
     public int hashCode() {
-        return 31 * (31 * Arrays.hashCode(radiiMm) + Double.hashCode(boreMm)) + Boolean.hashCode(isSquare());
+        int circles = 31 * Arrays.hashCode(radiiMm) + Arrays.hashCode(sleeves);
+        return 31 * (31 * circles + Double.hashCode(boreMm)) + Boolean.hashCode(isSquare());
     }
 }

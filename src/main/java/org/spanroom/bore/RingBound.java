@@ -7,7 +7,7 @@ import java.util.Arrays;
  *
  * <p>Derived here. Centres i and j at distances a, b from the middle O and at least s = r(i) + r(j) from each other are seen
  * from O under an angle whose cosine is at most (a2 + b2 - s2) / (2 a b). In either distance that expression is convex or
- * rising, so over a range of both it is largest at a corner of the ranges. In the order round O the angles between
+ * rising, so over a range of both it is largest at a corner of the ranges. In the order around O the angles between
  * neighbours add up to at most a full turn; if even the order with the least sum exceeds it, the circles do not fit.
  *
  * <p>A circle may lie so near to O that its angle says nothing. For a core radius c the cases are: no centre within c of O,
@@ -19,6 +19,10 @@ final class RingBound {
     /** Shortest orders round the middle are found by dynamic programming over subsets, so no more than this. */
     static final int MOST_CIRCLES = 8;
 
+    /** An exact bound refutes a radius that is shorter than the least by this share. */
+    private static final double SHORT_RATIO = 1e-7;
+
+    private static final int HALVINGS = 14;
     private static final double FULL_TURN_RAD = 2 * Math.PI + 1e-10;
     private static final double[] CORE_RATIOS = {1e-6, 0.02, 0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4};
 
@@ -44,11 +48,18 @@ final class RingBound {
         return false;
     }
 
-    /** Returns a radius, to about 1e-9 of it, up to which the bound refutes, given one that it does refute. */
-    double leastHalfMm(double refutedMm) {
-        double lowMm = refutedMm;
-        double highMm = refutedMm * 1.5;
-        for (int halving = 0; halving < 30 && highMm - lowMm > 1e-9 * lowMm; halving++) {
+    /**
+     * Returns the widest radius, to about 1e-4 of the range, that the bound refutes; the lower end where it refutes no wider one.
+     *
+     * @param knownHalfMm radius of a bore that the circles are known to go into
+     */
+    double leastHalfMm(double fromHalfMm, double knownHalfMm) {
+        double lowMm = fromHalfMm;
+        double highMm = knownHalfMm * (1 - SHORT_RATIO);
+        if (highMm <= lowMm || refutes(highMm)) {
+            return Math.max(lowMm, highMm);
+        }
+        for (int halving = 0; halving < HALVINGS; halving++) {
             double middleMm = (lowMm + highMm) / 2;
             if (refutes(middleMm)) {
                 lowMm = middleMm;
@@ -101,7 +112,7 @@ final class RingBound {
         return ringFails(halfMm, nearest, middle);
     }
 
-    /** Returns whether the circles but one cannot lie round O with their centres no nearer to it than given. */
+    /** Returns whether the circles but one cannot lie around O with their centres no nearer to it than given. */
     private boolean ringFails(double halfMm, double[] nearest, int except) {
         int[] ring = new int[radiiMm.length - (except < 0 ? 0 : 1)];
         for (int i = 0, k = 0; i < radiiMm.length; i++) {

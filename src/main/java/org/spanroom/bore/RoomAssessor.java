@@ -18,7 +18,7 @@ import org.spanroom.model.network.Unrecoverable;
  */
 public final class RoomAssessor {
     /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
-    public static final String METHOD = "1";
+    public static final String METHOD = "2";
 
     /** As many as a city of half a million ducts has; about a kilobyte each. */
     private static final int ROOMS_KEPT = 150_000;

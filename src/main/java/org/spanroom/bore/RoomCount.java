@@ -29,7 +29,7 @@ final class RoomCount {
 
     RoomCount(RoomSettings settings, Packer circles) {
         this.settings = settings;
-        packer = new ContentsPacker(circles, settings.cellsPerSleeve());
+        packer = new ContentsPacker(circles, settings.sleeveSlackMm());
         rule = new SleeveRule(settings, packer);
     }
 
@@ -49,12 +49,13 @@ final class RoomCount {
     private CrossSection crossSection(BoreContents section) {
         var inDuct = new ArrayList<Item>();
         section.pipes().forEach(pipe -> inDuct.add(Item.of(pipe)));
-        section.fabrics().forEach(fabric -> rule.addCables(fabric, inDuct));
+        for (int number = 1; number <= section.fabrics().size(); number++) {
+            rule.addCables(section.fabrics().get(number - 1), number, inDuct);
+        }
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
         double boreMm = section.insideDiameterMm();
         Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct);
-        return new CrossSection(
-                before, contradiction(section, before), jamRatio(section), choices(section, before));
+        return new CrossSection(before, contradiction(section, before), jamRatio(section), choices(section, before));
     }
 
     private int positions(List<Pipe> pipes) {

@@ -5,7 +5,7 @@ package org.spanroom.bore;
  *
  * <p>Method: {@link Laying}, one after another at the lowest place. Where that leaves some over: the overlap energy with a weight on each circle that fades away, so that little by little they sink without
  * pushing into one another; for the drawing, not for the answer. Where the end is not as clear as the beginning, they stay
- * where they were.
+ * where they were. Sleeves hang together all the while.
  */
 final class Settling {
     private static final double[] FADING = {0.5, 0.2, 0.08, 0.03, 0.01, 0.003, 0.001};
@@ -15,21 +15,22 @@ final class Settling {
     /** Returns centres at rest; those given where a way down was not found. */
     static double[] settle(PackingTask task, double[] centres) {
         double[] laid = Laying.lay(task);
-        if (laid.length > 0 && task.overlapMm(laid) <= PackingTask.VERIFIED_MM) {
+        if (laid.length > 0 && task.isMetBy(laid)) {
             return laid;
         }
         double[] sunk = sink(task, centres, 0);
-        if (task.overlapMm(sunk) <= PackingTask.VERIFIED_MM) {
+        if (task.isMetBy(sunk)) {
             return sunk;
         }
         double[] gently = sink(task, centres, 3);
-        return task.overlapMm(gently) <= PackingTask.VERIFIED_MM ? gently : centres.clone();
+        return task.isMetBy(gently) ? gently : centres.clone();
     }
 
     private static double[] sink(PackingTask task, double[] centres, int from) {
         double[] moving = centres.clone();
         var energy = new OverlapEnergy(task);
         var descent = new Descent(energy);
+        energy.join(moving);
         double meanMm = Math.sqrt(task.squaresMm2() / task.size());
         for (int k = from; k < FADING.length; k++) {
             energy.weigh(FADING[k] * meanMm);

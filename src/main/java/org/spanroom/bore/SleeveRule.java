@@ -176,8 +176,7 @@ final class SleeveRule {
         int added = load.freeCells() + newCables(held, load.sleeves());
         double promisedMm2 = held.promised() * BoreContents.disc(settings.widestDesignCableMm());
         double filledMm2 = held.closedMm2() + promisedMm2 + designMm2(added);
-        return filledMm2
-                <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
+        return filledMm2 <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
     }
 
     private double designMm2(int newCables) {
@@ -196,35 +195,46 @@ final class SleeveRule {
         var items = new ArrayList<Item>();
         held.left().forEach(pipe -> items.add(Item.of(pipe)));
         int open = addFabrics(held, load.freeCells(), items);
-        double oldFabricMm = settings.oldCablesNeedCells() ? settings.sleeveFabricMm() : 0;
+        var cells = new ArrayList<Item>();
         for (Wire wire : held.loose()) {
-            items.add(Item.inCell(Item.kind(wire), wire.outsideDiameterMm(), oldFabricMm));
+            if (settings.oldCablesNeedCells()) {
+                cells.add(inCell(Item.kind(wire), wire.outsideDiameterMm()));
+            } else {
+                items.add(Item.of(wire));
+            }
         }
         int added = newCables(held, load.sleeves());
         for (int i = 0; i < added; i++) {
-            items.add(inCell(Kind.NEW_CABLE, designCableMm(open + i)));
+            cells.add(inCell(Kind.NEW_CABLE, designCableMm(open + i)));
+        }
+        int firstNumber = held.fabrics().size() + 1;
+        for (int i = 0; i < cells.size(); i++) {
+            items.add(cells.get(i).inSleeve(firstNumber + i / settings.cellsPerSleeve()));
         }
         return items;
     }
 
-    /** Adds the sleeves that were in before, so many of their free cells filled, and returns how many were. */
+    /** Adds the sleeves that were in before, numbered from 1, so many of their free cells filled, and returns how many were. */
     private int addFabrics(Held held, int freeCells, List<Item> items) {
         int open = 0;
-        for (Fabric fabric : held.fabrics()) {
-            addCables(fabric, items);
+        for (int number = 1; number <= held.fabrics().size(); number++) {
+            Fabric fabric = held.fabrics().get(number - 1);
+            addCables(fabric, number, items);
             for (int i = 0; i < fabric.promised(); i++) {
-                items.add(inCell(Kind.RESERVED, settings.widestDesignCableMm()));
+                items.add(inCell(Kind.RESERVED, settings.widestDesignCableMm()).inSleeve(number));
             }
             for (int i = 0; i < fabric.free() && open < freeCells; i++) {
-                items.add(inCell(Kind.NEW_CABLE, designCableMm(open++)));
+                items.add(inCell(Kind.NEW_CABLE, designCableMm(open++)).inSleeve(number));
             }
         }
         return open;
     }
 
-    /** Adds the cables of a sleeve already in; its empty cells lie flat. */
-    void addCables(Fabric fabric, List<Item> items) {
-        fabric.wires().forEach(wire -> items.add(inCell(Item.kind(wire), wire.outsideDiameterMm())));
+    /** Adds the cables of a sleeve already in as cells of a sleeve of this number; its empty cells lie flat. */
+    void addCables(Fabric fabric, int number, List<Item> items) {
+        fabric.wires()
+                .forEach(wire -> items.add(
+                        inCell(Item.kind(wire), wire.outsideDiameterMm()).inSleeve(number)));
     }
 
     private Item inCell(Kind kind, double cableMm) {

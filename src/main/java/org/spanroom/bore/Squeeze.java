@@ -26,6 +26,7 @@ final class Squeeze {
     /** Widens a bore that is too narrow for an arrangement until it lies clear; moves the centres; returns the half size. */
     double grow(double[] centres, double fromHalfMm) {
         double halfMm = fromHalfMm;
+        energy.join(centres);
         for (int size = 0; size < MOST_SIZES; size++) {
             descent.descend(centres, halfMm, Descent.FINE);
             double widerMm = descent.freeHalfMm(centres, halfMm);
@@ -38,8 +39,9 @@ final class Squeeze {
     }
 
     /** Closes the bore in on an arrangement that lies clear in it as far as it goes; moves the centres; returns the half size. */
-    double narrow(double[] centres) {
-        double clearMm = energy.task().halfMm();
+    double narrow(double[] centres, double fromHalfMm) {
+        double clearMm = fromHalfMm;
+        energy.join(centres);
         for (int size = 0; size < MOST_SIZES; size++) {
             double[] clear = centres.clone();
             double narrowMm = clearMm * STEP_RATIO;

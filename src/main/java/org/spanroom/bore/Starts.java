@@ -6,15 +6,27 @@ import java.util.SplittableRandom;
 final class Starts {
     private Starts() {}
 
-    /** Scatters the centres evenly over the bore. */
-    static void scattered(PackingTask task, SplittableRandom random, double[] centres) {
+    /** Scatters the centers evenly over the bore, the cells of a sleeve about one place. */
+    static void scattered(PackingTask task, double halfMm, SplittableRandom random, double[] centres) {
         for (int i = 0; i < task.size(); i++) {
-            double reachMm = Math.max(0, task.halfMm() - task.radiusMm(i));
+            double reachMm = Math.max(0, halfMm - task.radiusMm(i));
             double x = 2 * random.nextDouble() - 1;
             double y = 2 * random.nextDouble() - 1;
             double toDisc = task.isSquare() ? 1 : discFactor(x, y);
             centres[2 * i] = reachMm * x * toDisc;
             centres[2 * i + 1] = reachMm * y * toDisc;
+            gather(task, i, x, y, centres);
+        }
+    }
+
+    /** A cell lies beside the first one of its sleeve. */
+    private static void gather(PackingTask task, int cell, double x, double y, double[] centres) {
+        for (int first = 0; task.sleeve(cell) > 0 && first < cell; first++) {
+            if (task.sleeve(first) == task.sleeve(cell)) {
+                centres[2 * cell] = centres[2 * first] + 2 * task.radiusMm(cell) * x;
+                centres[2 * cell + 1] = centres[2 * first + 1] + 2 * task.radiusMm(cell) * y;
+                return;
+            }
         }
     }
 
@@ -25,13 +37,13 @@ final class Starts {
     }
 
     /**
-     * Lays the circles in rings from the wall inwards, each ring as full as it goes, in random order and turned at random:
-     * good arrangements in a round bore are often so.
+     * Lays the circles in rings from the wall inward, each ring as full as it goes, in random order and turned at random:
+     * good arrangements in a round bore are often so. Cells of a sleeve follow one another.
      */
-    static void rings(PackingTask task, SplittableRandom random, double[] centres) {
-        int[] order = shuffled(task.size(), random);
+    static void rings(PackingTask task, double halfMm, SplittableRandom random, double[] centres) {
+        int[] order = besideOneAnother(task, shuffled(task.size(), random));
         int from = 0;
-        double outerMm = task.halfMm();
+        double outerMm = halfMm;
         while (from < order.length) {
             int to = ringEnd(task, order, from, outerMm, random);
             double thickMm = lay(task, order, from, to, outerMm, 2 * Math.PI * random.nextDouble(), centres);
@@ -79,5 +91,25 @@ final class Starts {
             order[j] = i;
         }
         return order;
+    }
+
+    private static int[] besideOneAnother(PackingTask task, int[] order) {
+        if (!task.hasSleeves()) {
+            return order;
+        }
+        int[] ordered = new int[order.length];
+        boolean[] taken = new boolean[order.length];
+        int at = 0;
+        for (int circle : order) {
+            for (int k = 0; !taken[circle] && k < order.length; k++) {
+                boolean beside = task.sleeve(circle) > 0 && task.sleeve(order[k]) == task.sleeve(circle);
+                if (order[k] == circle || beside) {
+                    ordered[at++] = order[k];
+                    taken[order[k]] = order[k] != circle;
+                }
+            }
+            taken[circle] = true;
+        }
+        return ordered;
     }
 }

@@ -11,19 +11,20 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.spanroom.model.bore.KnownPacking;
-import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * A file that carries packings from one run to the next: lines of text, one a packing, under a heading with the version of
+ * A file that carries packings from one run to the next: lines of text, one a set of circles, under a heading with the version of
  * the format and the method of the search, above the SHA-256 of all that. It depends on sizes only, not on any setting.
  */
 public final class PackingFile {
-    private static final String FORMAT = "packings 1 method ";
+    private static final String FORMAT = "packings 2 method ";
     private static final String DIGEST = "sha256 ";
     private static final int FIELDS = 6;
+    private static final int FOUND_PARTS = 3;
 
     private final Path file;
     private final String heading;
@@ -85,8 +86,18 @@ public final class PackingFile {
     }
 
     private static String line(KnownPacking packing) {
-        return packing.shape() + " " + packing.boreMm() + " " + packing.outcome() + " " + packing.leastBoreMm() + " "
-                + numbers(packing.diametersMm()) + " " + numbers(packing.centresMm()) + "\n";
+        String found = packing.found().stream()
+                .map(one -> one.move() + ":" + one.leastBoreMm() + ":" + joined(one.centresMm()))
+                .collect(Collectors.joining(";"));
+        return String.join(
+                        " ",
+                        packing.shape().name(),
+                        String.valueOf(packing.slackMm()),
+                        joined(packing.diametersMm()),
+                        joined(packing.sleeves()),
+                        String.valueOf(packing.moves()),
+                        found)
+                + "\n";
     }
 
     private static KnownPacking parse(String line) throws IOException {
@@ -98,21 +109,32 @@ public final class PackingFile {
             return new KnownPacking(
                     BoreShape.valueOf(fields[0]),
                     Double.parseDouble(fields[1]),
-                    numbers(fields[4]),
-                    PackingOutcome.valueOf(fields[2]),
-                    Double.parseDouble(fields[3]),
-                    numbers(fields[5]));
+                    split(fields[2], Double::valueOf),
+                    split(fields[3], Integer::valueOf),
+                    Integer.parseInt(fields[4]),
+                    Arrays.stream(fields[5].split(";", -1))
+                            .map(PackingFile::found)
+                            .toList());
         } catch (IllegalArgumentException e) {
             throw new IOException("a line of it is no packing: " + e.getMessage(), e);
         }
     }
 
-    private static String numbers(List<Double> list) {
+    private static KnownPacking.Found found(String text) {
+        String[] parts = text.split(":", -1);
+        if (parts.length != FOUND_PARTS) {
+            throw new IllegalArgumentException(parts.length + " parts");
+        }
+        return new KnownPacking.Found(
+                Integer.parseInt(parts[0]), Double.parseDouble(parts[1]), split(parts[2], Double::valueOf));
+    }
+
+    private static String joined(List<?> list) {
         return list.stream().map(String::valueOf).collect(Collectors.joining(","));
     }
 
-    private static List<Double> numbers(String text) {
-        return Arrays.stream(text.split(",", -1)).map(Double::valueOf).toList();
+    private static <T> List<T> split(String text, Function<String, T> read) {
+        return Arrays.stream(text.split(",", -1)).map(read).toList();
     }
 
     private static String sha256(String text) {

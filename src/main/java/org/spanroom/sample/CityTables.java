@@ -79,7 +79,11 @@ final class CityTables {
                         Column.text("duct", "duct", "duct_id of the duct", ListedItem::duct),
                         Column.text("item", "item", "name of the item in its duct", ListedItem::item),
                         Column.text("kind", "kind", "innerduct, cable or sleeve", ListedItem::kind),
-                        Column.text("inside", "inside", "the innerduct or the sleeve that a cable lies in", ListedItem::inside),
+                        Column.text(
+                                "inside",
+                                "inside",
+                                "the innerduct or the sleeve that a cable lies in",
+                                ListedItem::inside),
                         Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
                         Column.real(
                                 "sdr",

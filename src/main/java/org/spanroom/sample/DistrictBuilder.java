@@ -142,13 +142,7 @@ final class DistrictBuilder {
     }
 
     private Draft draft(
-            Street.Rank rank,
-            Bank bank,
-            int duct,
-            List<Leg> legs,
-            DrawnLine forwards,
-            Filling filling,
-            boolean spare) {
+            Street.Rank rank, Bank bank, int duct, List<Leg> legs, DrawnLine forwards, Filling filling, boolean spare) {
         boolean backwards = chance.happens(0.3);
         List<Double> legsM = new ArrayList<>(legs.stream().map(Leg::lengthM).toList());
         Node from = legs.get(0).from();
@@ -181,7 +175,9 @@ final class DistrictBuilder {
                 .with(RouteField.INNERDUCTS, filling.innerducts())
                 .with(RouteField.CABLES, filling.cables())
                 .with(RouteField.IN_SERVICE, filling.service())
-                .with(RouteField.FLOODED, chance.happens(bank.wet() ? FLOODED_IN_WET_BANK_RATIO : FLOODED_RATIO) ? "yes" : "no")
+                .with(
+                        RouteField.FLOODED,
+                        chance.happens(bank.wet() ? FLOODED_IN_WET_BANK_RATIO : FLOODED_RATIO) ? "yes" : "no")
                 .with(RouteField.SURFACE, bank.surface())
                 .with(RouteField.OWNER, bank.owner())
                 .with(RouteField.YEAR, bank.year())

@@ -164,8 +164,7 @@ final class Filler {
         CableSize cable = CableSize.drawFor(bore.insideIn() / 2, chance);
         int room = (int) (MOST_LOOSE_FILL * bore.areaIn2() / cable.areaIn2());
         int count = Math.max(1, Math.min(chance.from(1, 4), room));
-        return new Filling(
-                Filling.Kind.LOOSE, 0, Optional.empty(), count, Optional.of(cable), service(), List.of());
+        return new Filling(Filling.Kind.LOOSE, 0, Optional.empty(), count, Optional.of(cable), service(), List.of());
     }
 
     private String service() {

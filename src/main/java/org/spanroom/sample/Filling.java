@@ -18,8 +18,7 @@ record Filling(
         Optional<CableSize> cable,
         String service,
         List<ListedItem> rows) {
-    static final Filling NOTHING =
-            new Filling(Kind.EMPTY, 0, Optional.empty(), 0, Optional.empty(), "", List.of());
+    static final Filling NOTHING = new Filling(Kind.EMPTY, 0, Optional.empty(), 0, Optional.empty(), "", List.of());
 
     /** How a duct is used. */
     enum Kind {

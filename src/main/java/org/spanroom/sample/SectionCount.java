@@ -14,12 +14,14 @@ final class SectionCount {
     static {
         FACTS.put("with a sound empty duct", draft -> draft.filling().isEmpty() && isSound(draft));
         FACTS.put("with a crowded duct", draft -> draft.filling().kind() == Filling.Kind.CROWDED);
-        FACTS.put("with few or small innerducts in a duct", draft -> draft.filling().kind() == Filling.Kind.ROOMY);
+        FACTS.put(
+                "with few or small innerducts in a duct",
+                draft -> draft.filling().kind() == Filling.Kind.ROOMY);
         FACTS.put("with a duct of loose cables only", draft -> draft.filling().kind() == Filling.Kind.LOOSE);
         FACTS.put("with fabric sleeves in a duct", draft -> draft.filling().kind() == Filling.Kind.SLEEVED);
-        FACTS.put("with a flooded duct", draft -> draft.attributes()
-                .text(RouteField.FLOODED)
-                .equals("yes"));
+        FACTS.put(
+                "with a flooded duct",
+                draft -> draft.attributes().text(RouteField.FLOODED).equals("yes"));
         FACTS.put(
                 "with reserved positions or cells",
                 draft -> draft.attributes().number(RouteField.RESERVED) > 0

@@ -29,7 +29,15 @@ final class ZonePlanner {
             List.of(Kind.ENVIRONMENT, Kind.SCHOOL, Kind.CUT_BAN, Kind.UNEXPLAINED));
 
     private static final List<Kind> ALL = List.of(
-            Kind.CUT_BAN, Kind.HERITAGE, Kind.NIGHT, Kind.RAIL, Kind.WATER, Kind.SCHOOL, Kind.ENVIRONMENT, Kind.EVENT, Kind.WORKS);
+            Kind.CUT_BAN,
+            Kind.HERITAGE,
+            Kind.NIGHT,
+            Kind.RAIL,
+            Kind.WATER,
+            Kind.SCHOOL,
+            Kind.ENVIRONMENT,
+            Kind.EVENT,
+            Kind.WORKS);
 
     private static final List<Days> WORKS = List.of(
             new Days("2026-06-01", "2029-05-31"),
@@ -133,8 +141,7 @@ final class ZonePlanner {
                 yield new Days(date(year - 5, month, day), date(year, month, day));
             }
             case CUT_BAN_BESIDE -> new Days("", date(2030, month, day));
-            case EVENT ->
-                new Days(district.number() == 1 ? "" : date(2029, month, day - 9), date(2029, month, day));
+            case EVENT -> new Days(district.number() == 1 ? "" : date(2029, month, day - 9), date(2029, month, day));
             case WORKS -> WORKS.get(district.number() % WORKS.size());
             default -> new Days("", "");
         };
@@ -150,8 +157,8 @@ final class ZonePlanner {
         double x = district.centreX() + awayM * StrictMath.cos(bearingRad);
         double y = district.centreY() + awayM * StrictMath.sin(bearingRad);
         return switch (kind) {
-            case CUT_BAN -> List.of(along(
-                    chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE, middle -> strip(middle, 7)));
+            case CUT_BAN ->
+                List.of(along(chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE, middle -> strip(middle, 7)));
             case CUT_BAN_BESIDE -> List.of(along(Street.Rank.MAIN, ZonePlanner::frontage));
             case WORKS -> List.of(along(Street.Rank.MAIN, middle -> strip(middle, 8)));
             case NIGHT -> List.of(along(Street.Rank.MAIN, middle -> strip(middle, 9)));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -208,6 +209,83 @@ class BendFinderTest {
     void aJogBelowTheToleranceIsNoBend() {
         assertThat(find(Line.ofXy(0, 0, 50, 0, 50.5, 0.25, 100, 0.25))).isEmpty();
         assertThat(find(Line.ofXy(0, 0, 50, 0, 51, 2, 100, 2))).hasSize(2);
+    }
+
+    /**
+     * What a draughtsman draws on a stretch little longer than the drawing tolerance of 0.3 m is how he drew the corner, no radius,
+     * even where the digits are exact.
+     */
+    @ParameterizedTest(name = "{0} degrees of {1} m radius in {2} chords")
+    @CsvSource({"45, 0.4572, 3", "45, 0.45, 1", "90, 0.3, 4", "-30, 0.9144, 4", "-60, 0.5, 8", "20, 1.5, 5"})
+    void verticesCloserThanTheToleranceMeasureNoRadius(double turnDeg, double radiusM, int chords) {
+        for (int more = 0; more < 4; more++) {
+            Drawing drawing = Drawing.heading(31 * more).straight(40, 1 + more);
+            List<Bend> bends = find(drawing.arc(turnDeg, radiusM, chords)
+                    .straight(14, 1)
+                    .arc(-turnDeg, radiusM, chords)
+                    .straight(30, 1 + more)
+                    .line());
+
+            assertThat(bends).hasSize(2);
+            assertThat(bends).allSatisfy(bend -> {
+                assertThat(bend.deflection().deg()).isCloseTo(Math.abs(turnDeg), within(0.5));
+                assertThat(bend.radiusAssumed()).isTrue();
+                assertThat(bend.radiusM()).isCloseTo(LARGE_SWEEP_M, within(1e-9));
+            });
+        }
+    }
+
+    /** A street that is a little wavy: it turns by up to 3.6 degrees from crest to crest, but a straight would do. */
+    @ParameterizedTest(name = "waves of {0} m every {1} m")
+    @CsvSource({"0.25, 60", "0.25, 100", "0.15, 40", "0.2, 80", "0.28, 120"})
+    void wavesBelowTheToleranceAreNoBends(double heightM, double lengthM) {
+        for (int seed = 0; seed < 40; seed++) {
+            var random = new Random(seed);
+            int vertices = 9 + random.nextInt(12);
+            double phase = 2 * Math.PI * random.nextDouble();
+            double noiseM = 0.02 * random.nextDouble();
+            double[] xy = new double[2 * vertices];
+            for (int i = 0; i < vertices; i++) {
+                xy[2 * i] = 8.7 * i;
+                xy[2 * i + 1] =
+                        heightM * Math.sin(phase + 2 * Math.PI * xy[2 * i] / lengthM) + noiseM * random.nextGaussian();
+            }
+            assertThat(find(Line.ofXy(xy))).as("seed " + seed).isEmpty();
+        }
+    }
+
+    /** Half a compound curve drawn as one vertex, as lost vertices leave it: what lies between is a chord, not a straight. */
+    @ParameterizedTest(name = "{0} degrees, {1} m, {2} degrees")
+    @CsvSource({"68.5, 5, 20.2", "29.2, 4.5, 37.4", "12.5, 9, 10.7", "8, 11, 25", "-15, 8, -40"})
+    void twoCornersThatAChordJoinsAreOneBend(double oneDeg, double chordM, double otherDeg) {
+        Line line = Drawing.heading(7)
+                .straight(80, 4)
+                .turn(oneDeg)
+                .straight(chordM, 1)
+                .turn(otherDeg)
+                .straight(90, 5)
+                .line();
+
+        assertThat(find(line))
+                .singleElement()
+                .satisfies(bend ->
+                        assertThat(bend.deflection().deg()).isCloseTo(Math.abs(oneDeg + otherDeg), within(0.5)));
+    }
+
+    @ParameterizedTest(name = "{0} m, then {1} m")
+    @CsvSource({"200, 127", "300, 180", "150, 260"})
+    void aWideCurveThatTightensIsOneBendOfAMeasuredRadius(double oneRadiusM, double otherRadiusM) {
+        Line line = Drawing.heading(12)
+                .arc(-11, oneRadiusM, 4)
+                .arc(-17, otherRadiusM, 5)
+                .line();
+
+        assertThat(find(line)).singleElement().satisfies(bend -> {
+            assertThat(bend.deflection().deg()).isCloseTo(28, within(2.0));
+            assertThat(bend.radiusAssumed()).isFalse();
+            assertThat(bend.radiusM())
+                    .isBetween(0.8 * Math.min(oneRadiusM, otherRadiusM), Math.max(oneRadiusM, otherRadiusM));
+        });
     }
 
     @Test

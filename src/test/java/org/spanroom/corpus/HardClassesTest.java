@@ -35,11 +35,12 @@ class HardClassesTest {
         assertThat((double) tally.radiusWithin / tally.arcs).isGreaterThanOrEqualTo(0.95);
     }
 
-    /** Once 55.0 % within 2 degrees: noise that wanders was read as bends. */
+    /** Once 55.0 % within 2 degrees: noise that wanders was read as bends. The ideal reader has 99.8 %. */
     @Test
     void wanderingNoiseIsNoBend() {
         Tally tally = measure(Shape.WANDERING);
 
+        assertThat(ratio(tally.totalWithin2, tally)).isGreaterThanOrEqualTo(0.97);
         closesTwoThirds(ratio(tally.totalWithin2, tally), 0.550, tally.idealWithin2 / tally.spans);
         closesTwoThirds(ratio(tally.totalWithin5, tally), 0.660, tally.idealWithin5 / tally.spans);
     }
@@ -52,11 +53,11 @@ class HardClassesTest {
         closesTwoThirds(ratio(tally.totalWithin2, tally), 0.635, tally.idealWithin2 / tally.spans);
     }
 
-    /** Once 5 of these spans had another number of bends to nine decimals of a degree. */
+    /** Once 8 of these spans had another number of bends to nine decimals of a degree, 3 of them where noise wanders. */
     @Test
     void nineDecimalsChangeNoNumberOfBends() {
         int shaky = 0;
-        for (Shape shape : new Shape[] {Shape.OPPOSITE_CORNERS, Shape.GENTLE_SWEEP, Shape.EXACT_REVERSE}) {
+        for (Shape shape : BendAccuracy.HARD) {
             Tally tally = measure(shape);
             shaky += tally.spans - tally.steady;
         }

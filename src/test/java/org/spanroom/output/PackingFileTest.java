@@ -10,14 +10,26 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.model.bore.KnownPacking;
-import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.network.BoreShape;
 
 class PackingFileTest {
     private static final List<KnownPacking> PACKINGS = List.of(
             new KnownPacking(
-                    BoreShape.ROUND, 50, List.of(10.0, 0.1), PackingOutcome.FITS, 10.1, List.of(-0.05, 0.0, 5.0, 1e-9)),
-            new KnownPacking(BoreShape.SQUARE, 20, List.of(19.0), PackingOutcome.UNDECIDED, 20.5, List.of(0.0, 0.0)));
+                    BoreShape.ROUND,
+                    2,
+                    List.of(10.0, 0.1, 0.1),
+                    List.of(0, 1, 1),
+                    17,
+                    List.of(
+                            new KnownPacking.Found(0, 10.2, List.of(-0.05, 0.0, 5.0, 1e-9, 5.0, 0.1)),
+                            new KnownPacking.Found(9, 10.1, List.of(0.0, 0.0, 5.0, 1e-9, 5.0, 0.1)))),
+            new KnownPacking(
+                    BoreShape.SQUARE,
+                    0,
+                    List.of(19.0),
+                    List.of(0),
+                    0,
+                    List.of(new KnownPacking.Found(0, 19, List.of(0.0, 0.0)))));
 
     @TempDir
     Path folder;

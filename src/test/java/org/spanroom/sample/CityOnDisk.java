@@ -105,7 +105,8 @@ record CityOnDisk(
         List<Zone> zones = new ArrayList<>();
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + geoPackage);
                 var statement = connection.createStatement();
-                var rows = statement.executeQuery("SELECT zone_id, zone_type, until, geom, starts FROM zones ORDER BY fid")) {
+                var rows = statement.executeQuery(
+                        "SELECT zone_id, zone_type, until, geom, starts FROM zones ORDER BY fid")) {
             while (rows.next()) {
                 byte[] blob = rows.getBytes(4);
                 int skip = 8 + new int[] {0, 32, 48, 48, 64}[(blob[3] >> 1) & 7];

@@ -82,8 +82,20 @@ class DemoCityTest {
     /** The issue asks for 5 to 10 %; the lower half of these cities is small enough for one bank to weigh two percent. */
     @ParameterizedTest(name = "{0} spans, seed {1}")
     @CsvSource({
-        "900, 1", "900, 2", "900, 3", "900, 4", "900, 5", "1500, 11", "1500, 12", "2500, 1", "2500, 2", "2500, 3",
-        "2500, 8", "6000, 1", "6000, 4", "12000, 7"
+        "900, 1",
+        "900, 2",
+        "900, 3",
+        "900, 4",
+        "900, 5",
+        "1500, 11",
+        "1500, 12",
+        "2500, 1",
+        "2500, 2",
+        "2500, 3",
+        "2500, 8",
+        "6000, 1",
+        "6000, 4",
+        "12000, 7"
     })
     void fewSectionsHaveASoundEmptyDuctAndSomeOfEachKindAreThere(int spans, long seed, @TempDir Path folder) {
         DemoCity.write(spans, seed, folder);
@@ -104,9 +116,10 @@ class DemoCityTest {
     void outlinesOfZonesAreSoundForAnySeed(long seed, @TempDir Path folder) {
         DemoCity.write(620, seed, folder);
 
-        assertThat(CityOnDisk.read(folder).zones()).hasSizeGreaterThan(15).allSatisfy(zone -> assertThat(
-                        zone.outline().isValid())
-                .isEqualTo(!zone.id().equals("Z3-2")));
+        assertThat(CityOnDisk.read(folder).zones())
+                .hasSizeGreaterThan(15)
+                .allSatisfy(zone -> assertThat(zone.outline().isValid())
+                        .isEqualTo(!zone.id().equals("Z3-2")));
     }
 
     @ParameterizedTest(name = "seed {0}")

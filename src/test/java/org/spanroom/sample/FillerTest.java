@@ -73,10 +73,12 @@ class FillerTest {
                 int count = filling.innerducts();
                 double outsideIn = filling.innerduct().orElseThrow().outsideIn();
                 // Of the bore, with the innerducts' radius as 1: 2, 1 + 2/sqrt(3), 1 + sqrt(2).
-                double k = 1 / List.of(2.0, 1 + 2 / Math.sqrt(3), 1 + Math.sqrt(2)).get(count - 2);
+                double k =
+                        1 / List.of(2.0, 1 + 2 / Math.sqrt(3), 1 + Math.sqrt(2)).get(count - 2);
                 double gapIn = outsideIn / (2 - k + 2 * Math.sqrt(Math.max(0, 1 - 2 * k)));
                 List<ListedItem> loose = filling.rows().stream()
-                        .filter(row -> row.kind().equals("cable") && row.inside().isEmpty())
+                        .filter(row ->
+                                row.kind().equals("cable") && row.inside().isEmpty())
                         .toList();
                 assertThat(count).isBetween(2, bore.roomFor(outsideIn));
                 assertThat(loose)

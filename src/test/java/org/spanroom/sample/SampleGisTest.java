@@ -472,12 +472,13 @@ class SampleGisTest {
             assertThat(sleeve.get("outside_diameter") + sleeve.get("mass")).isEmpty();
         });
         assertThat(sleeves).anyMatch(sleeve -> cablesIn(sleeve) == 3);
-        assertThat(sleeves).anyMatch(sleeve -> cablesIn(sleeve) < 3
-                && sleeve.get("reserved").equals("0"));
+        assertThat(sleeves)
+                .anyMatch(
+                        sleeve -> cablesIn(sleeve) < 3 && sleeve.get("reserved").equals("0"));
         assertThat(sleeves).anyMatch(sleeve -> sleeve.get("reserved").equals("2"));
         assertThat(city.contents().stream().filter(row -> !row.get("kind").equals("sleeve")))
-                .allSatisfy(row -> assertThat(row.get("cells") + row.get("reserved"))
-                        .isEmpty());
+                .allSatisfy(row ->
+                        assertThat(row.get("cells") + row.get("reserved")).isEmpty());
     }
 
     private static long cablesIn(CSVRecord item) {
@@ -519,10 +520,15 @@ class SampleGisTest {
                     .filteredOn(vault -> vault.text("surface").equals(surface))
                     .hasSizeGreaterThan(vaults.size() / 50);
         }
-        assertThat(vaults).filteredOn(vault -> vault.text("water").matches("yes|Y")).hasSizeGreaterThan(20);
+        assertThat(vaults)
+                .filteredOn(vault -> vault.text("water").matches("yes|Y"))
+                .hasSizeGreaterThan(20);
         assertThat(vaults).filteredOn(vault -> vault.text("slack_ft").isEmpty()).hasSizeGreaterThan(100);
-        assertThat(vaults).filteredOn(vault -> !vault.text("slack_ft").isEmpty()).hasSizeGreaterThan(100)
-                .allSatisfy(vault -> assertThat(Integer.parseInt(vault.text("slack_ft"))).isBetween(0, 120));
+        assertThat(vaults)
+                .filteredOn(vault -> !vault.text("slack_ft").isEmpty())
+                .hasSizeGreaterThan(100)
+                .allSatisfy(vault ->
+                        assertThat(Integer.parseInt(vault.text("slack_ft"))).isBetween(0, 120));
     }
 
     /** Water stands in vaults and ducts together: more often where a wet duct ends than elsewhere. */
@@ -544,11 +550,13 @@ class SampleGisTest {
 
     @Test
     void loopsHoldLiveCablesInInnerducts() {
-        assertThat(city.faultsOf(Fault.LOOP_TO_SAME_VAULT)).hasSizeGreaterThan(2).allSatisfy(row -> {
-            Route loop = only(row.get("feature"));
-            assertThat(loop.number("innerducts")).isPositive();
-            assertThat(loop.number("cables")).isPositive();
-        });
+        assertThat(city.faultsOf(Fault.LOOP_TO_SAME_VAULT))
+                .hasSizeGreaterThan(2)
+                .allSatisfy(row -> {
+                    Route loop = only(row.get("feature"));
+                    assertThat(loop.number("innerducts")).isPositive();
+                    assertThat(loop.number("cables")).isPositive();
+                });
     }
 
     @Test
@@ -557,7 +565,8 @@ class SampleGisTest {
                 .filteredOn(zone -> zone.type().matches("street works|works"))
                 .hasSize(3)
                 .allSatisfy(zone -> assertThat(zone.starts()).isNotEmpty().isLessThan(zone.until()));
-        assertThat(city.zones()).anyMatch(zone -> !zone.starts().isEmpty() && zone.type().matches("event.*"));
+        assertThat(city.zones())
+                .anyMatch(zone -> !zone.starts().isEmpty() && zone.type().matches("event.*"));
     }
 
     /** The outline is in feet of a state grid, the ducts are in meters: GDAL turns both into one system. */

@@ -39,7 +39,8 @@ final class SectionsOnDisk {
                         TreeMap::new,
                         Collectors.groupingBy(route -> route.text("duct_id"))));
         byBank.values().forEach(ducts -> {
-            int sections = ducts.values().stream().mapToInt(this::sections).max().orElseThrow();
+            int sections =
+                    ducts.values().stream().mapToInt(this::sections).max().orElseThrow();
             banks.add(new BankOnDisk(sections, List.copyOf(ducts.values())));
         });
     }
@@ -102,8 +103,7 @@ final class SectionsOnDisk {
 
     boolean hasReserved(Route route) {
         return route.number("reserved") > 0
-                || rowsOf(route).stream()
-                        .anyMatch(row -> row.get("reserved").matches("[1-9]"));
+                || rowsOf(route).stream().anyMatch(row -> row.get("reserved").matches("[1-9]"));
     }
 
     static boolean isFlooded(Route route) {

@@ -12,13 +12,21 @@ import org.spanroom.model.bore.Room;
 
 /** Rooms made by hand for tests of what is made of them. */
 public final class Rooms {
-    public static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", Optional.empty());
+    public static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", 0, Optional.empty());
 
     private Rooms() {}
 
     /** Returns a room in which so many innerducts come out for new cables, where so many empty innerducts are positions now. */
     public static Room recovering(int innerductsOut, int positionsNow, int sleeves, int newCables, String rule) {
-        return of(Optional.empty(), OptionalDouble.empty(), innerductsOut, positionsNow, sleeves, newCables, rule, PACKED);
+        return of(
+                Optional.empty(),
+                OptionalDouble.empty(),
+                innerductsOut,
+                positionsNow,
+                sleeves,
+                newCables,
+                rule,
+                PACKED);
     }
 
     /** Returns such a room with what its cross-section says. */

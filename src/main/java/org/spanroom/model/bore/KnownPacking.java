@@ -5,36 +5,58 @@ import org.spanroom.model.Check;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * What an earlier run found out about circles in a bore, so that it need not be searched for again.
+ * What an earlier run found out about a set of circles in a bore, so that it need not be searched for again.
  *
  * @param shape of the bore
- * @param boreMm inside diameter, or side, of the bore that the search was made in
+ * @param slackMm neighboring cells of a sleeve are no farther apart than this
  * @param diametersMm of the circles, from the largest
- * @param outcome whether they fit, or whether that stayed undecided
- * @param leastBoreMm the least bore of the arrangement
- * @param centresMm the arrangement: x and y of each circle in turn
+ * @param sleeves the number of the sleeve that each circle belongs to, 0 for none
+ * @param moves how far the search went
+ * @param found the arrangements that it came upon, in bores that grow narrower
  */
 public record KnownPacking(
         BoreShape shape,
-        double boreMm,
+        double slackMm,
         List<Double> diametersMm,
-        PackingOutcome outcome,
-        double leastBoreMm,
-        List<Double> centresMm) {
+        List<Integer> sleeves,
+        int moves,
+        List<Found> found) {
+    /**
+     * An arrangement.
+     *
+     * @param move after how many moves of the search it was found; 0 for its first starts
+     * @param leastBoreMm its bore
+     * @param centresMm x and y of each circle in turn
+     */
+    public record Found(int move, double leastBoreMm, List<Double> centresMm) {
+        public Found {
+            Check.notNegative("move", move);
+            Check.positive("leastBoreMm", leastBoreMm);
+            centresMm = List.copyOf(centresMm);
+            for (double centreMm : centresMm) {
+                Check.finite("centresMm", centreMm);
+            }
+        }
+    }
+
     public KnownPacking {
-        Check.positive("boreMm", boreMm);
-        Check.positive("leastBoreMm", leastBoreMm);
+        Check.notNegative("slackMm", slackMm);
+        Check.notNegative("moves", moves);
         diametersMm = List.copyOf(diametersMm);
-        centresMm = List.copyOf(centresMm);
+        sleeves = List.copyOf(sleeves);
+        found = List.copyOf(found);
         for (double diameterMm : diametersMm) {
             Check.positive("diametersMm", diameterMm);
         }
-        for (double centreMm : centresMm) {
-            Check.finite("centresMm", centreMm);
-        }
-        if (centresMm.size() != 2 * diametersMm.size() || diametersMm.isEmpty()) {
+        if (sleeves.size() != diametersMm.size() || diametersMm.isEmpty()) {
             throw new IllegalArgumentException(
-                    "centresMm must be two for each circle, were " + centresMm.size() + " for " + diametersMm.size());
+                    "sleeves must be one for each circle, were " + sleeves.size() + " for " + diametersMm.size());
+        }
+        for (Found one : found) {
+            if (one.centresMm().size() != 2 * diametersMm.size()) {
+                throw new IllegalArgumentException("centresMm must be two for each circle, were "
+                        + one.centresMm().size() + " for " + diametersMm.size());
+            }
         }
     }
 }

@@ -8,11 +8,14 @@ import org.spanroom.model.Check;
  *
  * @param marginMm how much narrower the bore could be, at least, where it fits; else less than 0: how much wider it must
  *     be by the proof, or would have to be for the best arrangement known
- * @param bound the bound that proves that it does not fit, or empty
+ * @param bound the bound that proves that it does not fit, or that comes nearest to a proof where that is undecided; else empty
+ * @param gapMm where that is undecided, how far apart the bores are that the bound demands and that the best arrangement known needs
  * @param arrangement the arrangement that fits, or the best known where that is undecided; none where a bound spared it
  */
-public record Packing(PackingOutcome outcome, double marginMm, String bound, Optional<Arrangement> arrangement) {
+public record Packing(
+        PackingOutcome outcome, double marginMm, String bound, double gapMm, Optional<Arrangement> arrangement) {
     public Packing {
+        Check.notNegative("gapMm", gapMm);
         Check.finite("marginMm", marginMm);
     }
 

@@ -14,6 +14,7 @@ import org.spanroom.model.Check;
  * @param innerductToCableRatio an empty innerduct is a position where its inside is at least so many design cables wide
  * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
  * @param sleeveFabricMm thickness of the sleeve's fabric round each new cable
+ * @param sleeveSlackMm fabric between the outsides of two neighboring cells of one sleeve: they lie no farther apart
  * @param sleevesByDuct how many sleeves a duct takes, by inside diameter
  * @param fillLimitOneRatio most that a single cable may fill of the bore
  * @param fillLimitTwoRatio the same for two cables together
@@ -35,6 +36,7 @@ public record RoomSettings(
         double innerductToCableRatio,
         int cellsPerSleeve,
         double sleeveFabricMm,
+        double sleeveSlackMm,
         List<SleeveCount> sleevesByDuct,
         double fillLimitOneRatio,
         double fillLimitTwoRatio,
@@ -95,6 +97,7 @@ public record RoomSettings(
         Check.positive("innerductToCableRatio", innerductToCableRatio);
         Check.positive("cellsPerSleeve", cellsPerSleeve);
         Check.notNegative("sleeveFabricMm", sleeveFabricMm);
+        Check.notNegative("sleeveSlackMm", sleeveSlackMm);
         Check.within("fillLimitOneRatio", fillLimitOneRatio, 0, 1);
         Check.within("fillLimitTwoRatio", fillLimitTwoRatio, 0, 1);
         Check.within("fillLimitMoreRatio", fillLimitMoreRatio, 0, 1);
@@ -114,6 +117,7 @@ public record RoomSettings(
                 innerductToCableRatio,
                 cellsPerSleeve,
                 sleeveFabricMm,
+                sleeveSlackMm,
                 sleevesByDuct,
                 fillLimitOneRatio,
                 fillLimitTwoRatio,

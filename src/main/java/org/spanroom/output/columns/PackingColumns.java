@@ -60,6 +60,13 @@ final class PackingColumns {
                         2,
                         "How much narrower the bore could be for them, at least; negative: how much too narrow it is.",
                         section(s -> s.before().marginMm())),
+                Column.real(
+                        "gap_before_mm",
+                        "gap_bef",
+                        2,
+                        "Where packing_before is undecided: how far apart the bores are that the best arrangement known needs "
+                                + "and that the strongest bound demands.",
+                        PackingColumns::gapMm),
                 Column.text(
                         "packing_after",
                         "pack_aft",
@@ -108,6 +115,15 @@ final class PackingColumns {
                 choice.positions().inInnerducts(),
                 choice.bindingRule());
         return choice.allowed() ? text : "[" + text + "]";
+    }
+
+    private static OptionalDouble gapMm(RankedSpan row) {
+        return room(row)
+                .crossSection()
+                .map(CrossSection::before)
+                .filter(before -> before.outcome() == PackingOutcome.UNDECIDED)
+                .map(before -> OptionalDouble.of(before.gapMm()))
+                .orElse(OptionalDouble.empty());
     }
 
     private static OptionalDouble jamRatio(RankedSpan row) {

@@ -28,6 +28,7 @@ public final class CrossSectionSvg {
     private static final Svg.Pen BORE = new Svg.Pen("#202020", 5, "");
     private static final Svg.Pen OUTLINE = new Svg.Pen("#202020", 1.2, "");
     private static final Svg.Pen FABRIC = new Svg.Pen("#202020", 1, "4 2");
+    private static final Svg.Pen JOINT = new Svg.Pen("#202020", 4, "");
     private static final Svg.Pen DEAD = new Svg.Pen("#202020", 1.2, "2 2");
 
     private static final String INNERDUCT_WALL = "#e0a458";
@@ -64,7 +65,10 @@ public final class CrossSectionSvg {
         Optional<PullChoice> proposal = room.proposal().filter(choice -> choice.newCables() > 0);
         if (proposal.isPresent()) {
             panel(AFTER_X_PX, "After", proposal.get().after());
-            caption(AFTER_X_PX, afterWords(proposal.get()), verdict(proposal.get().after()));
+            caption(
+                    AFTER_X_PX,
+                    afterWords(proposal.get()),
+                    verdict(proposal.get().after()));
         } else {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX, "middle", 13, "Not recovered:");
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
@@ -88,7 +92,31 @@ public final class CrossSectionSvg {
         for (PlacedCircle circle : drawn.circles()) {
             circle(circle, xPx + circle.xMm() * pxPerMm, MIDDLE_Y_PX - circle.yMm() * pxPerMm, pxPerMm);
         }
+        joints(drawn, xPx, pxPerMm);
         scaleBar(xPx, pxPerMm);
+    }
+
+    /** The fabric between neighboring cells of a sleeve. */
+    private void joints(Arrangement drawn, double xPx, double pxPerMm) {
+        for (Arrangement.Joint joint : drawn.joints()) {
+            PlacedCircle one = drawn.circles().get(joint.one());
+            PlacedCircle other = drawn.circles().get(joint.other());
+            double dx = other.xMm() - one.xMm();
+            double dy = other.yMm() - one.yMm();
+            double apartMm = Math.hypot(dx, dy);
+            double fromMm = cableMm(one) / 2 / apartMm;
+            double toMm = 1 - cableMm(other) / 2 / apartMm;
+            svg.stroke(
+                    xPx + (one.xMm() + fromMm * dx) * pxPerMm,
+                    MIDDLE_Y_PX - (one.yMm() + fromMm * dy) * pxPerMm,
+                    xPx + (one.xMm() + toMm * dx) * pxPerMm,
+                    MIDDLE_Y_PX - (one.yMm() + toMm * dy) * pxPerMm,
+                    JOINT);
+        }
+    }
+
+    private static double cableMm(PlacedCircle circle) {
+        return circle.insideDiameterMm() > 0 ? circle.insideDiameterMm() : circle.outsideDiameterMm();
     }
 
     private void bore(double xPx, BoreShape shape) {
@@ -162,7 +190,8 @@ public final class CrossSectionSvg {
                 100 * section.now().fillRatio(),
                 section.now().positionsAfter(),
                 Math.min(
-                        section.now().positionsAfter(), section.now().positions().beside()));
+                        section.now().positionsAfter(),
+                        section.now().positions().beside()));
     }
 
     private static String afterWords(PullChoice choice) {
@@ -183,7 +212,11 @@ public final class CrossSectionSvg {
         if (packing.outcome() == PackingOutcome.DOES_NOT_FIT) {
             return String.format(Locale.ROOT, "proved not to fit, %.2f mm too narrow", -packing.marginMm());
         }
-        return String.format(Locale.ROOT, "undecided; best known overlaps by %.2f mm", packing.overlapMm());
+        return String.format(
+                Locale.ROOT,
+                "undecided: the best known needs %.2f mm more; bounds come to within %.2f mm of it",
+                -packing.marginMm(),
+                packing.gapMm());
     }
 
     private void legend() {
@@ -197,7 +230,7 @@ public final class CrossSectionSvg {
         svg.label(334, yPx + 4, "start", 11, "dead cable");
         svg.circle(440, yPx, 9.5, EMPTY, FABRIC);
         svg.circle(440, yPx, 8, NEW_CABLE, OUTLINE);
-        svg.label(454, yPx + 4, "start", 11, "position for a new cable, with the number of its sleeve");
+        svg.label(454, yPx + 4, "start", 11, "position for a new cable, number of its sleeve; line: its fabric");
         svg.label(770, yPx + 4, "start", 11, "R: reserved cell");
     }
 }

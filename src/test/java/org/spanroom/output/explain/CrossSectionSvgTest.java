@@ -18,10 +18,10 @@ import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.bore.PlacedCircle.Kind;
 import org.spanroom.model.bore.Positions;
 import org.spanroom.model.bore.PullChoice;
-import org.spanroom.testing.Rooms;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.testing.Rooms;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -94,8 +94,8 @@ class CrossSectionSvgTest {
         var before = new Arrangement(shape, 100, List.of(INNERDUCT, CABLE_IN_IT));
         var after = new Arrangement(shape, 100, List.of(LOOSE_CABLE, NEW_CABLE, DEAD_CABLE));
         Packing packed = contradiction.isPresent()
-                ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", Optional.empty())
-                : new Packing(PackingOutcome.FITS, 60, "", Optional.of(before));
+                ? new Packing(PackingOutcome.DOES_NOT_FIT, -0.24, "a bound", 0, Optional.empty())
+                : new Packing(PackingOutcome.FITS, 60, "", 0, Optional.of(before));
         PullChoice now = Rooms.choice(0, 3, new Positions(1, 0, 0, 0), 1, 0, Room.BORE_FILL, packed);
         PullChoice all = Rooms.choice(
                 3,
@@ -104,7 +104,7 @@ class CrossSectionSvgTest {
                 1,
                 3,
                 Room.SLEEVES_PER_DUCT,
-                new Packing(PackingOutcome.FITS, 2.5, "", Optional.of(after)));
+                new Packing(PackingOutcome.FITS, 2.5, "", 0, Optional.of(after)));
         var section = new CrossSection(packed, contradiction, OptionalDouble.empty(), List.of(now, all));
         return new Room(7854, Optional.of(section), Optional.of(all), "");
     }
