@@ -42,8 +42,7 @@ class NineDecimalsTest {
     void fullPrecisionAndNineDecimalsGiveTheSameSpansAndBends() throws IOException {
         List<double[]> lines = lines();
         List<Span> full = spans(shapefile(lines), "EPSG:4326", geoJson("full", lines, Double::toString));
-        String nine = "%.9f";
-        DoubleFunction<String> cut = deg -> String.format(Locale.ROOT, nine, deg);
+        DoubleFunction<String> cut = deg -> String.format(Locale.ROOT, "%.9f", deg);
         List<Span> rounded = spans(geoJson("lines", lines, cut), "OGC:CRS84", geoJson("ends", lines, cut));
 
         assertThat(full).hasSizeGreaterThanOrEqualTo(lines.size());
@@ -73,7 +72,7 @@ class NineDecimalsTest {
         double[] xy = new double[2 * line.size()];
         for (int vertex = 0; vertex < line.size(); vertex++) {
             xy[2 * vertex] = 0.05 * (place % 20) + line.x(vertex) / DEG_TO_M;
-            xy[2 * vertex + 1] = 0.05 * (place / 20) - 0.3 + line.y(vertex) / DEG_TO_M;
+            xy[2 * vertex + 1] = 0.05 * Math.floorDiv(place, 20) - 0.3 + line.y(vertex) / DEG_TO_M;
         }
         return xy;
     }

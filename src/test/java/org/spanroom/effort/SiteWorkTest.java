@@ -136,7 +136,7 @@ class SiteWorkTest {
 
         assertThat(choices).anyMatch(choice -> choice.deadCablesOut() == 1);
         for (PullChoice choice : choices) {
-            Room proposed = room.propose(other -> other == choice ? 1e-9 : 1e9);
+            Room proposed = room.propose(other -> other.equals(choice) ? 1e-9 : 1e9);
             if (proposed.proposal().filter(choice::equals).isPresent() && choice.innerductsOut() > 0) {
                 Effort effort = assessor.assess(span.record(), proposed, pull, Permits.NONE)
                         .orElseThrow();

@@ -58,7 +58,7 @@ class ZoneToleranceTest {
             double angle = seed * Math.PI / 10;
             double[] line = new double[2 * 41];
             for (int i = 0; i < line.length; i += 2) {
-                turn(line, i, 2.5 * (i / 2), noiseM * (2 * random.nextDouble() - 1), angle);
+                turn(line, i, 1.25 * i, noiseM * (2 * random.nextDouble() - 1), angle);
             }
             double[] box = {-20, 0, 120, 0, 120, 40, -20, 40};
             for (int i = 0; i < box.length; i += 2) {

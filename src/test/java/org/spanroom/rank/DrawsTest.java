@@ -45,7 +45,7 @@ class DrawsTest {
             int rows = parts / columns;
             int[] met = new int[parts];
             for (int sample = 0; sample < 64; sample++) {
-                met[(int) (draws.at(one, sample) * columns) * rows + (int) (draws.at(other, sample) * rows)]++;
+                met[((int) (draws.at(one, sample) * columns)) * rows + (int) (draws.at(other, sample) * rows)]++;
             }
             assertThat(Arrays.stream(met).max().orElseThrow()).isLessThanOrEqualTo(64 / parts * 2);
             if (parts == 64) {
