@@ -39,7 +39,9 @@ final class ContentsPacker {
 
     /** Returns whether things go into a bore, without what lies in them. */
     PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items) {
-        return usableMm > 0 ? packer.pack(task(shape, usableMm, Item.inOrder(items))).outcome() : PackingOutcome.DOES_NOT_FIT;
+        return usableMm > 0
+                ? packer.pack(task(shape, usableMm, Item.inOrder(items))).outcome()
+                : PackingOutcome.DOES_NOT_FIT;
     }
 
     /**

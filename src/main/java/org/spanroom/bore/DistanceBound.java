@@ -42,6 +42,7 @@ final class DistanceBound {
     }
 
     /** A range of distances for each circle. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared; each copy is changed by the one search that made it
     private record Ranges(double[] from, double[] to) {
         Ranges copy() {
             return new Ranges(from.clone(), to.clone());
@@ -120,7 +121,12 @@ final class DistanceBound {
         for (int i = 0; i < size; i++) {
             for (int j = 0; j < i; j++) {
                 angles[i][j] = leastAngleRad(
-                        Math.max(nearest, ranges.from()[i]), ranges.to()[i], Math.max(nearest, ranges.from()[j]), ranges.to()[j], i, j);
+                        Math.max(nearest, ranges.from()[i]),
+                        ranges.to()[i],
+                        Math.max(nearest, ranges.from()[j]),
+                        ranges.to()[j],
+                        i,
+                        j);
                 angles[j][i] = angles[i][j];
             }
         }

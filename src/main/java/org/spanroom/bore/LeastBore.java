@@ -37,6 +37,7 @@ final class LeastBore {
     private int moves;
 
     /** An arrangement, narrower than all before it, and the number of moves that led to it; 0 for the best of the first starts. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and the array is not changed once found
     private record Found(int move, double leastBoreMm, double[] centres) {}
 
     /**

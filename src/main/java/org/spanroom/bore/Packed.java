@@ -10,8 +10,7 @@ final class Packed {
     private final double gapMm;
     private final double[] centresMm;
 
-    private Packed(
-            PackingOutcome outcome, double leastBoreMm, String bound, double gapMm, double[] centresMm) {
+    private Packed(PackingOutcome outcome, double leastBoreMm, String bound, double gapMm, double[] centresMm) {
         this.outcome = outcome;
         this.leastBoreMm = leastBoreMm;
         this.bound = bound;

@@ -201,7 +201,8 @@ final class PackingSearch {
 
     /** Only what an arrangement of this bore is in every respect counts as found. */
     private void take(double[] centres, double foundHalfMm) {
-        if (foundHalfMm < leastHalfMm * NARROWER_RATIO && task.in(2 * foundHalfMm).isMetBy(centres)) {
+        if (foundHalfMm < leastHalfMm * NARROWER_RATIO
+                && task.in(2 * foundHalfMm).isMetBy(centres)) {
             best = centres.clone();
             leastHalfMm = foundHalfMm;
         }

@@ -54,7 +54,8 @@ final class PackingTask {
         }
         int[] order = IntStream.range(0, diametersMm.length)
                 .boxed()
-                .sorted(Comparator.<Integer>comparingDouble(i -> -diametersMm[i]).thenComparingInt(i -> sleeves[i]))
+                .sorted(Comparator.<Integer>comparingDouble(i -> -diametersMm[i])
+                        .thenComparingInt(i -> sleeves[i]))
                 .mapToInt(Integer::intValue)
                 .toArray();
         int[] ordered = Arrays.stream(order).map(i -> sleeves[i]).toArray();

@@ -55,8 +55,7 @@ final class RoomCount {
         section.looseWires().forEach(wire -> inDuct.add(Item.of(wire)));
         double boreMm = section.insideDiameterMm();
         Packing before = packer.pack(section.shape(), boreMm, boreMm, inDuct);
-        return new CrossSection(
-                before, contradiction(section, before), jamRatio(section), choices(section, before));
+        return new CrossSection(before, contradiction(section, before), jamRatio(section), choices(section, before));
     }
 
     private int positions(List<Pipe> pipes) {

@@ -176,8 +176,7 @@ final class SleeveRule {
         int added = load.freeCells() + newCables(held, load.sleeves());
         double promisedMm2 = held.promised() * BoreContents.disc(settings.widestDesignCableMm());
         double filledMm2 = held.closedMm2() + promisedMm2 + designMm2(added);
-        return filledMm2
-                <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
+        return filledMm2 <= settings.fillLimitRatio(held.bodies() + held.promised() + added) * section.boreAreaMm2();
     }
 
     private double designMm2(int newCables) {
@@ -234,8 +233,8 @@ final class SleeveRule {
     /** Adds the cables of a sleeve already in as cells of a sleeve of this number; its empty cells lie flat. */
     void addCables(Fabric fabric, int number, List<Item> items) {
         fabric.wires()
-                .forEach(wire -> items.add(inCell(Item.kind(wire), wire.outsideDiameterMm())
-                        .inSleeve(number)));
+                .forEach(wire -> items.add(
+                        inCell(Item.kind(wire), wire.outsideDiameterMm()).inSleeve(number)));
     }
 
     private Item inCell(Kind kind, double cableMm) {

@@ -32,6 +32,11 @@ final class RankReport {
         line(
                 "%n%,d of %,d spans could give room back: %,d positions gained for cables, over %.1f km.",
                 totals.ranked(), totals.spans(), totals.positionsGained(), totals.rankedLengthM() / 1000);
+        if (totals.doubtful() > 0) {
+            line(
+                    "%,8d of them only with good lubrication: on paper the pull fails at both ends without",
+                    totals.doubtful());
+        }
         if (totals.ranked() > 0) {
             MoneyReport.lines(money).forEach(text -> line("%s", text));
         }

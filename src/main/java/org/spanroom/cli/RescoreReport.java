@@ -21,6 +21,9 @@ final class RescoreReport {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
         report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        if (totals.doubtful() > 0) {
+            report.line("%,8d of them only with good lubrication", totals.doubtful());
+        }
         if (totals.ranked() > 0) {
             MoneyReport.lines(summary.written().money()).forEach(line -> report.line("%s", line));
         }

@@ -32,6 +32,7 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
             Term.CELLS_RESERVED,
             Term.VAULT,
             Term.VAULT_ELEVATION,
+            Term.CABLE_SLACK,
             Term.ZONE,
             Term.ZONE_NAME,
             Term.ZONE_FROM,

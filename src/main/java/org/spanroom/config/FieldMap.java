@@ -19,7 +19,8 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
             Term.VAULT_VOLUME,
             Term.VAULT_WATER,
             Term.VAULT_SURFACE,
-            Term.CABLE_HOLD);
+            Term.CABLE_HOLD,
+            Term.CABLE_SLACK);
 
     /** The terms that a layer of permit zones is read for. */
     public static final Set<Term> ZONE_TERMS =

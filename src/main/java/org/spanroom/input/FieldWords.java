@@ -69,6 +69,7 @@ final class FieldWords {
             Map.entry(Term.VAULT_WATER, "water, flooded, wet, vault water"),
             Map.entry(Term.VAULT_SURFACE, "surface, cover surface, vault surface"),
             Map.entry(Term.CABLE_HOLD, "hold, cable hold, anchor"),
+            Map.entry(Term.CABLE_SLACK, "slack, cable slack, slack length, coil length"),
             Map.entry(Term.DUCT_SIZE, "duct size, trade size, nominal size, duct catalogue, duct catalog"),
             Map.entry(Term.INNERDUCT_SIZE, "innerduct size, innerduct type, innerduct catalogue, innerduct catalog"),
             Map.entry(Term.CABLE_TYPE, "cable type, cable size, cable catalogue, cable catalog"),

@@ -128,8 +128,8 @@ final class VaultReader implements FeatureReader {
     private void add(SourceFeature feature, double lonDeg, double latDeg, List<Line> rings, OptionalDouble z) {
         values.start(feature, Term.VAULT, lonDeg, latDeg);
         String id = unusedId(values.featureId());
-        double recordedM = values.number(Term.VAULT_ELEVATION);
-        OptionalDouble elevationM = Double.isNaN(recordedM) ? z : OptionalDouble.of(recordedM);
+        OptionalDouble recordedM = recorded(values.number(Term.VAULT_ELEVATION));
+        OptionalDouble elevationM = recordedM.isPresent() ? recordedM : z;
         String kind = values.textOrAssumed(Term.VAULT_KIND);
         VaultSite site = site();
         vaults.add(new Vault(
@@ -137,13 +137,17 @@ final class VaultReader implements FeatureReader {
     }
 
     private VaultSite site() {
-        double volumeM3 = values.numberOrAssumed(Term.VAULT_VOLUME);
         var site = new VaultSite(
-                Double.isNaN(volumeM3) ? OptionalDouble.empty() : OptionalDouble.of(volumeM3),
+                recorded(values.numberOrAssumed(Term.VAULT_VOLUME)),
                 values.answer(Term.VAULT_WATER),
                 values.textOrAssumed(Term.VAULT_SURFACE).intern(),
-                values.answer(Term.CABLE_HOLD));
+                values.answer(Term.CABLE_HOLD),
+                recorded(values.number(Term.CABLE_SLACK)));
         return interner.one(site);
+    }
+
+    private static OptionalDouble recorded(double number) {
+        return Double.isNaN(number) ? OptionalDouble.empty() : OptionalDouble.of(number);
     }
 
     private String unusedId(String id) {

@@ -47,6 +47,8 @@ public enum Term {
     VAULT_WATER(Kind.FLAG),
     VAULT_SURFACE(Kind.TEXT),
     CABLE_HOLD(Kind.FLAG),
+    /** Length of cable stored at a vault that can be drawn out of it. */
+    CABLE_SLACK(Kind.LENGTH),
     /** A row of the catalogue's outer ducts: its name, or type and trade size. */
     DUCT_SIZE(Kind.TEXT),
     /** A row of the catalogue's innerducts. */

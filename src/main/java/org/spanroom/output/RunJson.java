@@ -116,6 +116,7 @@ final class RunJson {
 
     private void spans(RankTotals totals) throws IOException {
         json.writeNumberField("spans_ranked", totals.ranked());
+        json.writeNumberField("spans_ranked_doubtful", totals.doubtful());
         var byKey = new TreeMap<String, Long>();
         totals.excluded().forEach((why, count) -> byKey.put(why.key(), count));
         counts("spans_excluded", byKey);

@@ -12,6 +12,7 @@ final class SpanTally {
     private final Map<Exclusion, Long> excluded = new HashMap<>();
     private long spans;
     private long ranked;
+    private long doubtful;
     private long positionsGained;
     private double lengthM;
     private double drawnLengthM;
@@ -30,6 +31,7 @@ final class SpanTally {
         row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
         if (row.rank().isPresent()) {
             ranked++;
+            doubtful += row.verdict().isPullDoubtful() ? 1 : 0;
             positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
@@ -38,10 +40,11 @@ final class SpanTally {
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, positionsGained, lengthM, drawnLengthM);
+        var totals = new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM);
         excluded.clear();
         spans = 0;
         ranked = 0;
+        doubtful = 0;
         positionsGained = 0;
         lengthM = 0;
         drawnLengthM = 0;

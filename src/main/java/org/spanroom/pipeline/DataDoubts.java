@@ -37,7 +37,8 @@ final class DataDoubts {
         }
         one.room()
                 .crossSection()
-                .filter(section -> section.mayJam() && Unrecoverable.of(one.span().duct()).isEmpty())
+                .filter(section ->
+                        section.mayJam() && Unrecoverable.of(one.span().duct()).isEmpty())
                 .ifPresent(section -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(section))));
         if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
             findings.add(finding(

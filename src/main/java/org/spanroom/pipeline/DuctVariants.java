@@ -94,8 +94,7 @@ final class DuctVariants {
         }
         var loose = new ArrayList<>(contents.looseCables());
         loose.add(more);
-        return duct.withSizes(
-                duct.insideDiameterMm(), new Contents(contents.innerducts(), sleeves, loose, true));
+        return duct.withSizes(duct.insideDiameterMm(), new Contents(contents.innerducts(), sleeves, loose, true));
     }
 
     private Cable another(List<Cable> cables) {

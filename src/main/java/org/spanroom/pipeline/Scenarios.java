@@ -51,10 +51,7 @@ final class Scenarios {
             bySizes(situations, assessed, variants.roomier(duct), 2, otherRatio / 2, savings);
         }
         return new SpanOutlook(
-                assessed.span().id(),
-                situations,
-                ranking.useByFriction(assessed).percents(),
-                blockedRatio(duct.condition()));
+                assessed.span().id(), situations, ranking.useByFriction(assessed), blockedRatio(duct.condition()));
     }
 
     /** Adds the situations of one set of sizes: contents as taken, and one cable more. */

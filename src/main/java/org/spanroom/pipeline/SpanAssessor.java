@@ -17,6 +17,7 @@ import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
+import org.spanroom.pull.PullSites;
 
 /**
  * Everything that is found out about one span by looking at that span alone. Asked for a span again, it finds the same. Safe for use
@@ -36,13 +37,18 @@ final class SpanAssessor {
         bendStore = new BendStore(config.bend(), spans);
         roomSettings = config.room();
         roomAssessor = new RoomAssessor(roomSettings);
-        pullAssessor = new PullAssessor(config.pull());
+        pullAssessor = pulls(config);
         effortAssessor = effortAssessor(config);
     }
 
     static EffortAssessor effortAssessor(RunConfig config) {
         return new EffortAssessor(
                 config.rates(), config.vaultKinds(), config.room().demandPositions());
+    }
+
+    /** Returns the assessor of pulls that a config asks for. */
+    static PullAssessor pulls(RunConfig config) {
+        return new PullAssessor(config.pull(), new PullSites(config.vaultKinds(), RankRun.access(config)::isInRoadway));
     }
 
     /** Returns the rates at their values. */

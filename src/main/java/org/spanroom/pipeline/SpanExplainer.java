@@ -21,7 +21,6 @@ import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.table.Text;
 import org.spanroom.permit.PermitAssessor;
-import org.spanroom.pull.PullAssessor;
 import org.spanroom.rank.Ranking;
 
 /** Finds one span among inputs that were read, and calculates that span alone. */
@@ -130,7 +129,7 @@ final class SpanExplainer {
     }
 
     List<PullTrace> traces(Assessment assessed) {
-        var assessor = new PullAssessor(config.pull());
+        var assessor = SpanAssessor.pulls(config);
         int out = assessed.pull().pulls().size();
         return IntStream.rangeClosed(1, out)
                 .mapToObj(turn -> assessor.trace(

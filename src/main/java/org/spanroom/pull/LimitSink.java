@@ -23,7 +23,7 @@ interface LimitSink {
 
         @Override
         public void offer(LimitKind kind, double found, double allowed, double atM) {
-            double ratio = kind.isMinimum() ? allowed / found : found / allowed;
+            double ratio = kind.ratio(found, allowed);
             if (ratio > 1) {
                 failing.add(kind);
             }
@@ -39,11 +39,6 @@ interface LimitSink {
         /** Returns every limit that fails. */
         Set<LimitKind> failing() {
             return failing;
-        }
-
-        /** Returns how far the most used limit is used. */
-        double ratio() {
-            return Math.max(mostRatio, 0);
         }
 
         LimitUse use() {

@@ -1,6 +1,7 @@
 package org.spanroom.pull;
 
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.spanroom.model.bend.Bend;
@@ -11,6 +12,7 @@ import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.pull.PullSettings;
@@ -25,9 +27,16 @@ import org.spanroom.model.pull.PullTrace;
  */
 public final class PullAssessor {
     private final PullSettings settings;
+    private final PullSites sites;
 
-    public PullAssessor(PullSettings settings) {
+    public PullAssessor(PullSettings settings, PullSites sites) {
         this.settings = settings;
+        this.sites = sites;
+    }
+
+    /** An assessor for whom every vault takes the machine, and none is a better place for it than another. */
+    PullAssessor(PullSettings settings) {
+        this(settings, PullSites.ALIKE);
     }
 
     /** Returns forces, limits and the answer for pulling every innerduct of a span, by the friction that settings judge by. */
@@ -56,9 +65,10 @@ public final class PullAssessor {
             return PullAssessment.nothing(why.get());
         }
         demandWithin("out", out, span.duct());
-        var pulls = new SpanPull(span, bends, settings, out, beside).pulls();
+        SpanPull pull = pull(span, bends, out, beside);
+        List<InnerductPull> pulls = pull.pulls();
         return new PullAssessment(
-                SpanPull.outcome(pulls),
+                pull.outcome(pulls),
                 settings.judgedBy(),
                 pulls,
                 warnings(span, bends),
@@ -86,7 +96,11 @@ public final class PullAssessor {
             throw new IllegalArgumentException("turn must lie in 1 to " + out + ", was " + turn);
         }
         demandWithin("out", out, span.duct());
-        return new SpanPull(span, bends, settings, out, beside).trace(turn - 1, friction);
+        return pull(span, bends, out, beside).trace(turn - 1, friction);
+    }
+
+    private SpanPull pull(Span span, Bends bends, int out, Beside beside) {
+        return new SpanPull(span, bends, settings, sites, PullOrder.of(span.duct(), settings, out, beside));
     }
 
     private static void demandWithin(String name, int out, Duct duct) {

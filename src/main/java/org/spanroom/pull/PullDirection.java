@@ -3,6 +3,7 @@ package org.spanroom.pull;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.network.Vault;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullLimits;
 import org.spanroom.model.pull.PullSettings;
@@ -25,19 +26,32 @@ final class PullDirection {
     private final double boreRadiusM;
     private final double lengthM;
     private final double turnRad;
+    private final boolean machineInside;
     private final double exitRadiusM;
+    private final double cableSlackM;
 
-    PullDirection(SpanEnd pullingEnd, PullSegments sections, Span span, PullSettings settings, double turnRad) {
+    PullDirection(SpanEnd pullingEnd, Span span, Way way, PullSettings settings, PullSites sites) {
+        Vault vault = pullingEnd.vaultOf(span);
         this.pullingEnd = pullingEnd;
-        this.sections = sections;
+        this.sections = way.sections();
         this.passes = new TwoPasses(sections, passing(settings));
         this.limits = settings.limits();
         this.breakawayRatio = settings.breakawayRatio();
         this.boreRadiusM = span.duct().insideDiameterMm() / 2000;
         this.lengthM = span.lengthM();
-        this.turnRad = turnRad;
-        this.exitRadiusM = limits.vaultExitRadiusM(pullingEnd.vaultOf(span).kind());
+        this.turnRad = way.turnRad();
+        this.machineInside = sites.machineInside(vault);
+        this.exitRadiusM = limits.vaultExitRadiusM(vault.kind());
+        this.cableSlackM = vault.site().cableSlackM().orElse(0);
     }
+
+    /**
+     * What is pulled through.
+     *
+     * @param sections from the anchor to the pulling end
+     * @param turnRad all bends together
+     */
+    record Way(PullSegments sections, double turnRad) {}
 
     static TwoPasses.Passing passing(PullSettings settings) {
         return new TwoPasses.Passing(settings.wanderRadPerM(), settings.simpleCapstan(), settings.slitterDragN());
@@ -61,7 +75,7 @@ final class PullDirection {
         return Math.max(0, Math.min(lengthM, at));
     }
 
-    /** Returns the measure by which the better end is chosen, of the passes' last run. */
+    /** Returns the largest force over what is allowed for it, of the passes' last run. */
     double forceRatio(Innerduct innerduct, Load load) {
         double bornN = Math.min(limits.innerductStrengthN(innerduct), limits.machinePullN());
         double holdN = passes.holdN() * load.liveShareRatio();
@@ -79,11 +93,25 @@ final class PullDirection {
             offerHold(load, sink);
         }
         offerBends(innerduct, load, sink);
+        if (!machineInside) {
+            offerExit(innerduct, load, sink);
+        }
+        if (limits.refuseLengthM() > 0) {
+            double passedM = Math.min(sections.totalM(), limits.refuseLengthM());
+            sink.offer(LimitKind.SECTION_LENGTH, lengthM, limits.refuseLengthM(), fromA(passedM));
+        }
+        sink.offer(LimitKind.TOTAL_BENDS, turnRad, Math.toRadians(limits.refuseTotalDeg()), totalPassedAtM());
+    }
+
+    /** Innerduct and cable rise together; a machine in the vault slits the innerduct at the duct mouth, and its strips bend easily. */
+    private void offerExit(Innerduct innerduct, Load load, LimitSink sink) {
+        double endM = fromA(sections.totalM());
         double radiusM = limits.innerductRadiusM(innerduct.outsideDiameterMm());
         sink.offer(LimitKind.VAULT_EXIT_RADIUS, exitRadiusM, radiusM, endM);
-        double passedM = Math.min(sections.totalM(), limits.refuseLengthM());
-        sink.offer(LimitKind.SECTION_LENGTH, lengthM, limits.refuseLengthM(), fromA(passedM));
-        sink.offer(LimitKind.TOTAL_BENDS, turnRad, Math.toRadians(limits.refuseTotalDeg()), totalPassedAtM());
+        if (load.liveShareRatio() > 0) {
+            sink.offer(LimitKind.CABLE_EXIT_RADIUS, exitRadiusM, limits.cableRadiusM(load.liveDiameterMm()), endM);
+            sink.offer(LimitKind.CABLE_SLACK, cableSlackM, limits.outsideSlackM(), endM);
+        }
     }
 
     /** The cable's tension is largest at the anchor, save where it runs steeply up from there and hangs from the top. */

@@ -80,7 +80,8 @@ final class PullOrder {
             int toCome = ordered.size() - 1 - i;
             innerductsNPerM = toCome == 0 ? 0 : innerductsNPerM - Math.abs(weights.bodyNPerM(innerduct));
             double othersNPerM = innerductsNPerM + stayingNPerM + looseNPerM;
-            turns.add(new Turn(innerduct, reason(i), load(innerduct, toCome + staying.size() + beside.count(), othersNPerM)));
+            turns.add(new Turn(
+                    innerduct, reason(i), load(innerduct, toCome + staying.size() + beside.count(), othersNPerM)));
             for (Cable freed : innerduct.cables()) {
                 looseNPerM += Math.abs(weights.looseNPerM(freed));
             }

@@ -15,13 +15,17 @@ import org.spanroom.model.pull.PullSettings;
  *
  * <p>Elevations give each straight its grade. Between two grades lies a vertical bend of the configured radius, as far as the
  * straights beside it have room for its arc. A plan bend rises as its arc does, and a change of grade inside it is not
- * counted as a turn.
+ * counted as a turn. Nor is a grade that is shorter than a millimetre, such as rounding leaves at the ends of a span: its rise counts
+ * with the grade beside it.
  */
 final class SegmentCutter {
     /** Steeper than any duct; keeps a wrong elevation from making a slope of more than its own length. */
     private static final double STEEPEST_SINE = 0.99;
 
     private static final double LEAST_GRADE_CHANGE_RAD = 1e-6;
+
+    /** Nearer than this to another knot, or to an end of its straight, a knot parts nothing: what is left between is no grade. */
+    private static final double LEAST_GRADE_LENGTH_M = 1e-3;
 
     private final Span span;
     private final Bends bends;
@@ -89,7 +93,7 @@ final class SegmentCutter {
         double atM = fromM;
         for (; nextKnot < profile.size() && profile.stationM(nextKnot) < toM; nextKnot++) {
             double knotM = profile.stationM(nextKnot);
-            if (knotM > atM) {
+            if (knotM - atM >= LEAST_GRADE_LENGTH_M && toM - knotM >= LEAST_GRADE_LENGTH_M) {
                 addGrade(atM, knotM);
                 atM = knotM;
             }

@@ -5,7 +5,6 @@ import java.util.List;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
-import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.EndPull;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionUse;
@@ -20,18 +19,23 @@ import org.spanroom.model.pull.PullTrace;
 final class SpanPull {
     private static final double[] OUT_RATIOS = {0, 0.25, 0.5, 0.75, 1};
 
+    private final Span span;
     private final PullSettings settings;
+    private final PullSites sites;
     private final List<PullOrder.Turn> turns;
     private final PullDirection toA;
     private final PullDirection toB;
 
-    SpanPull(Span span, Bends bends, PullSettings settings, int out, Beside beside) {
+    SpanPull(Span span, Bends bends, PullSettings settings, PullSites sites, List<PullOrder.Turn> turns) {
+        this.span = span;
+        this.sites = sites;
         this.settings = settings;
-        this.turns = PullOrder.of(span.duct(), settings, out, beside);
+        this.turns = turns;
         double turnRad = bends.total().rad();
         PullSegments sections = SegmentCutter.cut(span, bends, settings);
-        this.toB = new PullDirection(SpanEnd.B, sections, span, settings, turnRad);
-        this.toA = new PullDirection(SpanEnd.A, sections.reversed(), span, settings, turnRad);
+        this.toB = new PullDirection(SpanEnd.B, span, new PullDirection.Way(sections, turnRad), settings, sites);
+        this.toA = new PullDirection(
+                SpanEnd.A, span, new PullDirection.Way(sections.reversed(), turnRad), settings, sites);
     }
 
     List<InnerductPull> pulls() {
@@ -50,14 +54,16 @@ final class SpanPull {
     }
 
     /** Returns the answer for a whole span from that for each of its innerducts, of which there is at least one. */
-    static PullOutcome outcome(List<InnerductPull> pulls) {
+    PullOutcome outcome(List<InnerductPull> pulls) {
         EndPull worstA = worst(pulls, SpanEnd.A);
         EndPull worstB = worst(pulls, SpanEnd.B);
-        SpanEnd lighter = forceRatio(pulls, SpanEnd.A) <= forceRatio(pulls, SpanEnd.B) ? SpanEnd.A : SpanEnd.B;
+        BetterEnd better =
+                BetterEnd.of(span, demand(pulls, worstA), demand(pulls, worstB), sites, settings.endPreferencePoints());
         LimitUse tightestA = worstA.tightest();
         LimitUse tightestB = worstB.tightest();
         if (worstA.isPossible() && worstB.isPossible()) {
-            return new PullOutcome.FromBoth(lighter, lighter == SpanEnd.A ? tightestA : tightestB);
+            return new PullOutcome.FromBoth(
+                    better.end(), better.reason(), better.end() == SpanEnd.A ? tightestA : tightestB);
         }
         if (worstA.isPossible()) {
             return new PullOutcome.FromOne(SpanEnd.A, tightestA, tightestB);
@@ -65,9 +71,9 @@ final class SpanPull {
         if (worstB.isPossible()) {
             return new PullOutcome.FromOne(SpanEnd.B, tightestB, tightestA);
         }
-        return lighter == SpanEnd.A
-                ? new PullOutcome.FromNeither(SpanEnd.A, tightestA, tightestB)
-                : new PullOutcome.FromNeither(SpanEnd.B, tightestB, tightestA);
+        return better.end() == SpanEnd.A
+                ? new PullOutcome.FromNeither(SpanEnd.A, better.reason(), tightestA, tightestB)
+                : new PullOutcome.FromNeither(SpanEnd.B, better.reason(), tightestB, tightestA);
     }
 
     private InnerductPull pull(int place) {
@@ -83,27 +89,18 @@ final class SpanPull {
     }
 
     private EndPull endPull(PullDirection way, PullOrder.Turn turn) {
-        PullForces lubricated = forces(way, turn, Friction.LUBRICATED);
-        double lubricatedRatio = tightest(way, turn).ratio();
-        PullForces bad = forces(way, turn, Friction.BAD);
-        double badRatio = tightest(way, turn).ratio();
+        var use = new FrictionUse.Builder();
+        PullForces lubricated = forces(way, turn, Friction.LUBRICATED, use);
+        PullForces bad = forces(way, turn, Friction.BAD, use);
         // The usual one to judge by comes last, so that its tensions stand for the limits without another run.
-        PullForces dry = forces(way, turn, Friction.DRY);
-        double dryRatio = tightest(way, turn).ratio();
+        PullForces dry = forces(way, turn, Friction.DRY, use);
         if (settings.judgedBy() != Friction.DRY) {
             run(way, turn, settings.judgedBy());
         }
         LimitSink.Tightest tightest = tightest(way, turn);
         double forceRatio = way.forceRatio(turn.innerduct(), turn.load());
         return new EndPull(
-                way.pullingEnd(),
-                lubricated,
-                dry,
-                bad,
-                tightest.use(),
-                tightest.failing(),
-                forceRatio,
-                new FrictionUse(lubricatedRatio, dryRatio, badRatio));
+                way.pullingEnd(), lubricated, dry, bad, tightest.use(), tightest.failing(), forceRatio, use.build());
     }
 
     private static LimitSink.Tightest tightest(PullDirection way, PullOrder.Turn turn) {
@@ -112,8 +109,12 @@ final class SpanPull {
         return tightest;
     }
 
-    private PullForces forces(PullDirection way, PullOrder.Turn turn, Friction friction) {
+    private PullForces forces(PullDirection way, PullOrder.Turn turn, Friction friction, FrictionUse.Builder use) {
         run(way, turn, friction);
+        way.offerLimits(
+                turn.innerduct(),
+                turn.load(),
+                (kind, found, allowed, atM) -> use.add(kind, friction, kind.ratio(found, allowed)));
         return way.passes().forces();
     }
 
@@ -181,11 +182,11 @@ final class SpanPull {
         return worst;
     }
 
-    private static double forceRatio(List<InnerductPull> pulls, SpanEnd pullingEnd) {
-        double most = 0;
+    private static BetterEnd.Demand demand(List<InnerductPull> pulls, EndPull worst) {
+        double mostRatio = 0;
         for (InnerductPull pull : pulls) {
-            most = Math.max(most, pull.from(pullingEnd).forceRatio());
+            mostRatio = Math.max(mostRatio, pull.from(worst.pullingEnd()).forceRatio());
         }
-        return most;
+        return new BetterEnd.Demand(worst.isPossible(), worst.tightest().utilisationPercent(), mostRatio);
     }
 }

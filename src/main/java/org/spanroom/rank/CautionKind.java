@@ -10,6 +10,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.permit.ZoneRule;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.PullAssessment;
@@ -43,6 +44,13 @@ enum CautionKind {
     PULL_FROM_OTHER_END(
             "no live cable can be held for the better end: pull from the other, at the other end's forces",
             span -> WorkingEnd.isOther(span.assessment())),
+    PULL_DOUBTFUL(
+            "the pull fails at both ends unless well lubricated",
+            span -> span.failsPull(span.assessment().pull().judgedBy()) && !span.failsPull(Friction.LUBRICATED)),
+    INNERDUCT_RADIUS(
+            "an innerduct has to pass a smaller radius than it bears, whichever end it is pulled from: it may kink",
+            span -> span.isPullDoubtful()
+                    && !span.failsPull(span.assessment().pull().judgedBy())),
     BAD_FRICTION("friction in its bad state may stop the pull", CautionKind::badFrictionStops),
     MAY_JAM(
             "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
@@ -130,7 +138,7 @@ enum CautionKind {
 
     private static boolean badFrictionStops(PullAssessment pull, SpanEnd end) {
         for (InnerductPull one : pull.pulls()) {
-            if (one.from(end).use().badRatio() > 1) {
+            if (one.from(end).use().mostRatio(Friction.BAD) > 1) {
                 return true;
             }
         }

@@ -3,41 +3,103 @@ package org.spanroom.rank;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Numbers between 0 and 1 for the samples of one span: for each unknown a sequence that fills the unit interval evenly, shifted by a
- * hash of the span's name and the seed.
+ * Numbers between 0 and 1 for the samples of one span, a sequence for each of three unknowns.
  *
- * <p>Method: an additive recurrence with the powers of the generalised golden ratio of four dimensions (the root of
- * {@code x^5 = x + 1}), shifted at random, a rank-1 lattice with a Cranley-Patterson rotation. For 64 samples its error in a chance is a third to a
- * fifth of that of independent draws. The numbers depend on seed, span and sample only, hence not on threads or order.
+ * <p>Method: the first three sequences of Sobol' (1967, from memory), scrambled as Owen (1995, from memory) does: of each number every binary digit is
+ * flipped or not by a hash of the digits before it, of the unknown, of the span's name and of the seed. So each 64 samples from a multiple of
+ * 64 on have one number in each of the 64 equal parts of the unit interval, in every unknown; the same holds for every power of two; and pairs of
+ * unknowns fill the square evenly. The order of the samples is scrambled in the same way, or else what takes turns by the number of the
+ * sample, such as the drawings of rates, would always meet the same part of the interval. The numbers depend on seed, span and sample only,
+ * hence not on threads or order.
  */
 final class Draws {
-    /** The root of x^5 = x + 1. */
-    private static final double GOLDEN_RATIO = 1.1673039782614187;
+    private static final int UNKNOWNS = 3;
 
-    private static final double[] STEPS = {
-        1 / GOLDEN_RATIO,
-        1 / (GOLDEN_RATIO * GOLDEN_RATIO),
-        1 / (GOLDEN_RATIO * GOLDEN_RATIO * GOLDEN_RATIO),
-        1 / (GOLDEN_RATIO * GOLDEN_RATIO * GOLDEN_RATIO * GOLDEN_RATIO)
-    };
+    /** Hashes of 64 bits, each for six binary digits: one bit for each of the 63 beginnings that these may have. */
+    private static final int HASHES = 3;
 
-    private final double[] shifts = new double[STEPS.length];
+    private static final int DIGITS_PER_HASH = 6;
+    private static final int DIGITS = HASHES * DIGITS_PER_HASH;
+    private static final long STEP = 0x9E3779B97F4A7C15L;
+    private static final int[][] DIRECTIONS = {halves(), directions(0, 1), directions(1, 1, 3)};
+
+    private final long[] keys = new long[UNKNOWNS];
+    private final long orderKey;
 
     Draws(int seed, String spanId) {
-        long hash = mixed(0x9E3779B97F4A7C15L * (seed + 1L));
+        long hash = mixed(STEP * (seed + 1L));
         for (byte octet : spanId.getBytes(StandardCharsets.UTF_8)) {
             hash = mixed(hash ^ (octet & 0xFF));
         }
-        for (int i = 0; i < shifts.length; i++) {
-            hash = mixed(hash + 0x9E3779B97F4A7C15L);
-            shifts[i] = (hash >>> 11) * 0x1.0p-53;
+        for (int i = 0; i < UNKNOWNS; i++) {
+            hash = mixed(hash + STEP);
+            keys[i] = hash;
         }
+        orderKey = mixed(hash + STEP);
     }
 
-    /** Returns the number of a sample for the unknown at a place, 0 to 3. */
+    /** Returns the number of a sample, 0 to 262143, for the unknown at a place, 0 to 2. */
     double at(int place, int sample) {
-        double value = shifts[place] + (sample + 1) * STEPS[place];
-        return value - Math.floor(value);
+        int digits = scrambled(point(DIRECTIONS[place], scrambled(sample, orderKey)), keys[place]);
+        double rest = (mixed(keys[place] ^ (STEP * (sample + 1L))) >>> 11) * 0x1.0p-53;
+        return (digits + rest) / (1 << DIGITS);
+    }
+
+    /** Returns the binary digits behind the point, the first one as the highest bit. */
+    private static int point(int[] directions, int number) {
+        int digits = 0;
+        for (int bit = 0; bit < DIGITS; bit++) {
+            digits ^= ((number >>> bit) & 1) == 1 ? directions[bit] : 0;
+        }
+        return digits;
+    }
+
+    private static int scrambled(int digits, long key) {
+        int scrambled = 0;
+        for (int i = 0; i < HASHES; i++) {
+            int below = DIGITS - i * DIGITS_PER_HASH;
+            int before = (1 << (i * DIGITS_PER_HASH)) | (digits >>> below);
+            long flips = mixed(key + STEP * before);
+            int beginning = 1;
+            for (int place = below - 1; place >= below - DIGITS_PER_HASH; place--) {
+                int digit = (digits >>> place) & 1;
+                scrambled = (scrambled << 1) | (digit ^ (int) ((flips >>> beginning) & 1));
+                beginning = (beginning << 1) | digit;
+            }
+        }
+        return scrambled;
+    }
+
+    /** The sequence of van der Corput: 1/2, 1/4 and so on. */
+    private static int[] halves() {
+        int[] directions = new int[DIGITS];
+        for (int i = 0; i < DIGITS; i++) {
+            directions[i] = 1 << (DIGITS - 1 - i);
+        }
+        return directions;
+    }
+
+    /**
+     * Directions by the recurrence of a primitive polynomial over two elements.
+     *
+     * @param middle the coefficients between the first and the last of the polynomial, as bits
+     * @param first the first directions, as odd whole numbers; as many as the polynomial's degree
+     */
+    private static int[] directions(int middle, int... first) {
+        int degree = first.length;
+        int[] odd = new int[DIGITS];
+        System.arraycopy(first, 0, odd, 0, degree);
+        for (int i = degree; i < DIGITS; i++) {
+            odd[i] = odd[i - degree] ^ (odd[i - degree] << degree);
+            for (int k = 1; k < degree; k++) {
+                odd[i] ^= ((middle >>> (degree - 1 - k)) & 1) == 1 ? odd[i - k] << k : 0;
+            }
+        }
+        int[] directions = new int[DIGITS];
+        for (int i = 0; i < DIGITS; i++) {
+            directions[i] = odd[i] << (DIGITS - 1 - i);
+        }
+        return directions;
     }
 
     /** The finaliser of SplitMix64 (Steele, Lea and Flood 2014; from memory). */

@@ -8,7 +8,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Unrecoverable;
-import org.spanroom.model.pull.PullOutcome;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.rank.Exclusion;
 
 /**
@@ -35,6 +35,10 @@ enum Gate {
             Unrecoverable.NO_OUTER_DUCT.explanation(),
             span -> span.duct().directBuried(),
             span -> span.duct().directBuried() ? "recorded as buried directly" : "not recorded as buried directly"),
+    LOOP(
+            "the span begins and ends at the same vault: the vault is recorded twice, or one between is missing",
+            span -> span.span().from().id().equals(span.span().to().id()),
+            span -> span.span().from().id() + " to " + span.span().to().id()),
     DUCT_COLLAPSED(
             "the duct is recorded as collapsed",
             span -> span.duct().condition() == Condition.COLLAPSED,
@@ -92,8 +96,8 @@ enum Gate {
                             ? "no number is set that would be enough"
                             : "enough from " + span.rules().enoughPositions())),
     PULL_FAILS(
-            "on paper the innerducts can come out at neither end",
-            span -> span.assessment().pull().outcome() instanceof PullOutcome.FromNeither,
+            "the innerducts can come out at neither end, not even well lubricated",
+            span -> span.failsPull(Friction.LUBRICATED),
             span -> span.assessment().pull().outcome().summary()),
     NO_ROOM_GAINED(
             "recovery adds no position to those that the duct has today",

@@ -149,7 +149,7 @@ public final class Ranking {
         return total;
     }
 
-    /** Returns how far the tightest pulling limit is used in each state of friction, from the end that is worked from. */
+    /** Returns how far each pulling limit is used in each state of friction, from the end that is worked from. */
     public FrictionUse useByFriction(Assessment assessment) {
         return WorkingEnd.useByFriction(assessment);
     }

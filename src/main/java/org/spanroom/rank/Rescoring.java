@@ -16,8 +16,7 @@ import org.spanroom.model.rank.Verdict;
 public final class Rescoring {
     private static final Comparator<RescoredSpan> BEST_FIRST = Comparator.comparing(
                     (RescoredSpan span) -> span.verdict().isExcluded())
-            .thenComparingDouble(
-                    span -> span.verdict().isExcluded() ? 0 : -points(span))
+            .thenComparingDouble(span -> span.verdict().isExcluded() ? 0 : -points(span))
             .thenComparing(RescoredSpan::spanId);
 
     private final Ranking ranking;

@@ -8,9 +8,8 @@ import org.spanroom.model.rank.UncertaintySettings;
  * Simulates the score of one span under uncertain inputs.
  *
  * <p>Each sample takes a state of friction (triangular from lubricated over dry to bad), one situation of sizes and contents, whether the
- * duct is blocked, and the rates of the sample, which all spans share: wages and prices move together. The tightest pulling
- * limit between the three calculated states is interpolated on a logarithmic scale, for forces grow exponentially with
- * friction. A blocked duct, or one without room to gain, scores 0.
+ * duct is blocked, and the rates of the sample, which all spans share: wages and prices move together. Each pulling
+ * limit is interpolated between the three calculated states ({@link UseCurve}); then the tightest counts. A blocked duct, or one without room to gain, scores 0.
  *
  * <p>Everything depends on seed, span and sample only. Safe for use by several threads.
  */
@@ -104,6 +103,7 @@ public final class Simulation {
 
     void draw(SpanOutlook span, int samples, Sink sink) {
         var draws = new Draws(settings.seed(), span.spanId());
+        UseCurve use = UseCurve.of(span.use());
         double[] fixedPoints = span.situations().stream()
                 .mapToDouble(situation -> fixedPoints(situation.quantities()))
                 .toArray();
@@ -111,7 +111,7 @@ public final class Simulation {
             int number = situation(span.situations(), draws.at(SITUATION, sample));
             SpanOutlook.Situation situation = span.situations().get(number);
             double better = draws.at(FRICTION, sample);
-            double usedPercent = utilisationPercent(span.utilisationPercents(), triangular(better));
+            double usedPercent = use.percentAt(triangular(better));
             boolean blocked = draws.at(CONDITION, sample) < span.blockedRatio();
             boolean none = blocked || !situation.gainsRoom();
             double scorePoints = none ? 0 : fixedPoints[number] + variedPoints(situation, usedPercent, sample);
@@ -155,12 +155,5 @@ public final class Simulation {
     /** From a share of all cases to a place between 0 (lubricated) and 1 (bad), dry in the middle being the likeliest. */
     private static double triangular(double share) {
         return share < 0.5 ? Math.sqrt(share / 2) : 1 - Math.sqrt((1 - share) / 2);
-    }
-
-    static double utilisationPercent(List<Double> states, double place) {
-        int lower = place < 0.5 ? 0 : 1;
-        double low = Math.max(states.get(lower), 1e-6);
-        double high = Math.max(states.get(lower + 1), 1e-6);
-        return low * Math.pow(high / low, 2 * place - lower);
     }
 }

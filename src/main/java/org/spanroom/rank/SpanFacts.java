@@ -12,6 +12,8 @@ import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.rank.Assessment;
 
 /** All that a gate or a caution may look at: one span as assessed, the empty ducts beside it, and the rules of the run. */
@@ -76,6 +78,16 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
 
     boolean hasCable(Service service) {
         return Services.has(contents(), service);
+    }
+
+    /** Returns whether on paper the innerducts can come out at neither end, in the state of friction that pulls are judged by. */
+    boolean isPullDoubtful() {
+        return assessment.pull().outcome() instanceof PullOutcome.FromNeither;
+    }
+
+    /** Returns whether that is so in a state of friction too, by limits that may exclude. */
+    boolean failsPull(Friction state) {
+        return isPullDoubtful() && WorkingEnd.failsEverywhere(assessment, state);
     }
 
     /** Returns how many positions there are today, everything left in; 0 where that is unknown. */

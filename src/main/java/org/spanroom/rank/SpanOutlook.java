@@ -1,16 +1,16 @@
 package org.spanroom.rank;
 
 import java.util.List;
+import org.spanroom.model.pull.FrictionUse;
 
 /**
  * All that the simulation has to know of one span: what it may be like, and how likely.
  *
  * @param situations the ways in which sizes and contents may be, what is taken to be true first; at least one
- * @param utilisationPercents how far the tightest limit of the pull is used when lubricated, dry and bad, in this order
+ * @param use how far each limit of the pull is used in each state of friction
  * @param blockedRatio chance that the duct turns out blocked
  */
-public record SpanOutlook(
-        String spanId, List<Situation> situations, List<Double> utilisationPercents, double blockedRatio) {
+public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse use, double blockedRatio) {
     private static final double ROUNDING_RATIO = 1e-9;
 
     /** One way in which sizes and contents may be. */
@@ -74,10 +74,9 @@ public record SpanOutlook(
 
     public SpanOutlook {
         situations = List.copyOf(situations);
-        utilisationPercents = List.copyOf(utilisationPercents);
         double sumRatio =
                 situations.stream().mapToDouble(Situation::chanceRatio).sum();
-        if (Math.abs(sumRatio - 1) > ROUNDING_RATIO || utilisationPercents.size() != 3) {
+        if (Math.abs(sumRatio - 1) > ROUNDING_RATIO) {
             throw new IllegalArgumentException("chances of " + spanId + " must add up to 1, were " + sumRatio);
         }
     }

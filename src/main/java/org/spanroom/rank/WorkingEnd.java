@@ -6,6 +6,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullOutcome;
@@ -59,11 +60,26 @@ final class WorkingEnd {
         return mostPercent;
     }
 
-    /** Returns how far the tightest limit is used from the end to work from, in each state of friction. */
+    /** Returns how far each limit is used from the end to work from, in each state of friction. */
     static FrictionUse useByFriction(Assessment assessment) {
         Optional<SpanEnd> end =
                 find(assessment).or(() -> assessment.pull().outcome().findBetterEnd());
         return assessment.pull().useByFriction(end.orElse(SpanEnd.A));
+    }
+
+    /**
+     * Returns whether a limit that may exclude fails at every end that could serve, in a state of friction; where the cables can be held
+     * for neither end both count.
+     */
+    static boolean failsEverywhere(Assessment assessment, Friction state) {
+        boolean noHold = !hasHold(assessment, SpanEnd.A) && !hasHold(assessment, SpanEnd.B);
+        for (SpanEnd end : SpanEnd.values()) {
+            boolean serves = noHold || hasHold(assessment, end);
+            if (serves && !assessment.pull().useByFriction(end).isExcluding(state)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Returns where the cables would be held, for people. */

@@ -220,10 +220,11 @@ class BendFinderTest {
     void verticesCloserThanTheToleranceMeasureNoRadius(double turnDeg, double radiusM, int chords) {
         for (int more = 0; more < 4; more++) {
             Drawing drawing = Drawing.heading(31 * more).straight(40, 1 + more);
-            List<Bend> bends =
-                    find(drawing.arc(turnDeg, radiusM, chords).straight(14, 1).arc(-turnDeg, radiusM, chords)
-                            .straight(30, 1 + more)
-                            .line());
+            List<Bend> bends = find(drawing.arc(turnDeg, radiusM, chords)
+                    .straight(14, 1)
+                    .arc(-turnDeg, radiusM, chords)
+                    .straight(30, 1 + more)
+                    .line());
 
             assertThat(bends).hasSize(2);
             assertThat(bends).allSatisfy(bend -> {
@@ -246,7 +247,8 @@ class BendFinderTest {
             double[] xy = new double[2 * vertices];
             for (int i = 0; i < vertices; i++) {
                 xy[2 * i] = 8.7 * i;
-                xy[2 * i + 1] = heightM * Math.sin(phase + 2 * Math.PI * xy[2 * i] / lengthM) + noiseM * random.nextGaussian();
+                xy[2 * i + 1] =
+                        heightM * Math.sin(phase + 2 * Math.PI * xy[2 * i] / lengthM) + noiseM * random.nextGaussian();
             }
             assertThat(find(Line.ofXy(xy))).as("seed " + seed).isEmpty();
         }
@@ -281,7 +283,8 @@ class BendFinderTest {
         assertThat(find(line)).singleElement().satisfies(bend -> {
             assertThat(bend.deflection().deg()).isCloseTo(28, within(2.0));
             assertThat(bend.radiusAssumed()).isFalse();
-            assertThat(bend.radiusM()).isBetween(0.8 * Math.min(oneRadiusM, otherRadiusM), Math.max(oneRadiusM, otherRadiusM));
+            assertThat(bend.radiusM())
+                    .isBetween(0.8 * Math.min(oneRadiusM, otherRadiusM), Math.max(oneRadiusM, otherRadiusM));
         });
     }
 

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.CrossSection;
-import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.Packing;
+import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.bore.PlacedCircle.Kind;
 import org.spanroom.model.bore.PullChoice;
@@ -110,8 +110,7 @@ class CrossSectionTest {
         Duct sound = duct(2.047, holding(List.of(0.5), 0), false, Condition.SOUND);
         Duct oval = duct(2.047, holding(List.of(0.5), 0), false, Condition.OVAL);
 
-        assertThat(after(oval).marginMm())
-                .isCloseTo(after(sound).marginMm() - 0.05 * 2.047 * IN, within(1e-6));
+        assertThat(after(oval).marginMm()).isCloseTo(after(sound).marginMm() - 0.05 * 2.047 * IN, within(1e-6));
     }
 
     /** 1.05 x 3.998 / 1.315 = 3.192: published worked value for three 1-in innerducts in a 4-in Schedule 40 duct. */
@@ -136,7 +135,9 @@ class CrossSectionTest {
 
         assertThat(choices).extracting(PullChoice::innerductsOut).containsExactly(0, 1, 2, 3, 4);
         assertThat(choices).extracting(PullChoice::emptyOut).containsExactly(0, 1, 2, 2, 2);
-        assertThat(choices).extracting(choice -> choice.positions().inInnerducts()).containsExactly(2, 1, 0, 0, 0);
+        assertThat(choices)
+                .extracting(choice -> choice.positions().inInnerducts())
+                .containsExactly(2, 1, 0, 0, 0);
         assertThat(choices).extracting(PullChoice::innerductsLeft).containsExactly(4, 3, 2, 1, 0);
         assertThat(choices).extracting(PullChoice::newCables).isSorted();
         assertThat(choices.get(4).newCables()).isEqualTo(room.newCables());
@@ -196,9 +197,8 @@ class CrossSectionTest {
 
     @Test
     void cellsOfOneSleeveAreAsManyAsItHas() {
-        Arrangement after = after(round(3.998, holding(List.of(0.5, 0.5), 0)))
-                .arrangement()
-                .orElseThrow();
+        Arrangement after =
+                after(round(3.998, holding(List.of(0.5, 0.5), 0))).arrangement().orElseThrow();
 
         assertThat(kinds(after, Kind.NEW_CABLE))
                 .extracting(PlacedCircle::sleeve)

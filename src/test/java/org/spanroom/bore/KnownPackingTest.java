@@ -37,9 +37,8 @@ class KnownPackingTest {
     void anArrangementThatDoesNotFitIsNotTakenOver() {
         var first = new RoomAssessor(ShippedConfig.get().room());
         DUCTS.forEach(first::assess);
-        List<KnownPacking> tooNarrow = first.known().stream()
-                .map(known -> narrower(known, 0.001))
-                .toList();
+        List<KnownPacking> tooNarrow =
+                first.known().stream().map(known -> narrower(known, 0.001)).toList();
 
         assertThat(tooNarrow).isNotEmpty();
         assertThat(new RoomAssessor(ShippedConfig.get().room()).recall(tooNarrow))
@@ -65,7 +64,8 @@ class KnownPackingTest {
     /** The search goes on where the earlier run left off, and comes to what it would have come to. */
     @Test
     void aSearchThatWasBegunIsContinued() {
-        double[] diametersMm = IntStream.rangeClosed(1, 9).mapToDouble(r -> 2.0 * r).toArray();
+        double[] diametersMm =
+                IntStream.rangeClosed(1, 9).mapToDouble(r -> 2.0 * r).toArray();
         var wide = PackingTask.of(BoreShape.ROUND, 2 * 19.2331939 * 1.01, diametersMm);
         var narrow = PackingTask.of(BoreShape.ROUND, 2 * 19.2331939 * 1.0002, diametersMm);
         Packed alone = new Packer().pack(narrow);

@@ -66,11 +66,13 @@ class MonotonePackingTest {
     @Test
     void elevenCirclesFitInEveryBoreWiderThanTheBest() {
         var packer = new Packer();
-        var eleven = PackingTask.of(BoreShape.ROUND, 1, DoubleStream.generate(() -> 20).limit(11).toArray());
+        var eleven = PackingTask.of(
+                BoreShape.ROUND, 1, DoubleStream.generate(() -> 20).limit(11).toArray());
         double bestMm = 20 * PublishedPackings.roundRatio(11);
 
         for (int k = 1; k <= 40; k++) {
-            assertThat(packer.pack(eleven.in(bestMm * (1 + 0.00025 * k))).outcome()).isEqualTo(PackingOutcome.FITS);
+            assertThat(packer.pack(eleven.in(bestMm * (1 + 0.00025 * k))).outcome())
+                    .isEqualTo(PackingOutcome.FITS);
         }
     }
 
@@ -110,7 +112,9 @@ class MonotonePackingTest {
                 .limit(3 + random.nextInt(8))
                 .toArray();
         int cells = seed % 3 == 0 ? 6 : 0;
-        double[] all = DoubleStream.concat(DoubleStream.of(diametersMm), DoubleStream.generate(() -> 13.7).limit(cells))
+        double[] all = DoubleStream.concat(
+                        DoubleStream.of(diametersMm),
+                        DoubleStream.generate(() -> 13.7).limit(cells))
                 .toArray();
         int[] sleeves = IntStream.range(0, all.length)
                 .map(i -> i < diametersMm.length ? 0 : 1 + (i - diametersMm.length) / 3)

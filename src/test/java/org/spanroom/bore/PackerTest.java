@@ -75,8 +75,7 @@ class PackerTest {
 
         Packed packed = new Packer(2).pack(PackingTask.of(BoreShape.ROUND, 2 * radius * 0.999, diametersMm));
 
-        assertThat(packed.outcome())
-                .isEqualTo(count <= 10 ? PackingOutcome.DOES_NOT_FIT : PackingOutcome.UNDECIDED);
+        assertThat(packed.outcome()).isEqualTo(count <= 10 ? PackingOutcome.DOES_NOT_FIT : PackingOutcome.UNDECIDED);
     }
 
     /** Sources in {@link PublishedPackings}. */

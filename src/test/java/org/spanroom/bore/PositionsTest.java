@@ -58,8 +58,12 @@ class PositionsTest {
         assertThat(now.bindingRule()).isEqualTo(Room.SLEEVES_PER_DUCT);
         Arrangement asItWouldLie = now.after().arrangement().orElseThrow();
         assertThat(asItWouldLie.overlapMm()).isLessThanOrEqualTo(1e-6);
-        assertThat(asItWouldLie.circles()).filteredOn(c -> c.kind() == Kind.NEW_CABLE).hasSize(9);
-        assertThat(asItWouldLie.circles()).filteredOn(c -> c.kind() == Kind.INNERDUCT).hasSize(1);
+        assertThat(asItWouldLie.circles())
+                .filteredOn(c -> c.kind() == Kind.NEW_CABLE)
+                .hasSize(9);
+        assertThat(asItWouldLie.circles())
+                .filteredOn(c -> c.kind() == Kind.INNERDUCT)
+                .hasSize(1);
     }
 
     @Test
@@ -137,8 +141,8 @@ class PositionsTest {
             value = Condition.class,
             names = {"COLLAPSED", "BLOCKED"})
     void intoAClosedBoreNothingGoesToday(Condition condition) {
-        Contents contents = new Contents(
-                List.of(inch("a", List.of())), List.of(new Sleeve("s", 3, 0, List.of())), List.of(), true);
+        Contents contents =
+                new Contents(List.of(inch("a", List.of())), List.of(new Sleeve("s", 3, 0, List.of())), List.of(), true);
 
         Room room = assessor.assess(duct(3.998, contents, false, condition));
 
@@ -186,11 +190,12 @@ class PositionsTest {
                 "sleevesByDuct",
                 List.of(new SleeveCount(10, 1), new SleeveCount(2.415 * IN, 2), new SleeveCount(80, 3)));
 
-        // 3.5^2 - 3 pi/4 1.66^2 = 5.757 in2: side 2.399 in, below 2.415; round: 3.5^2 - 3 x 1.66^2 = 3.983 in2: 1.996 in
+        // 3.5^2 - 3 pi/4 1.66^2 = 5.757 in2: side 2.399 in, below 2.415; round: 3.5^2 - 3 x 1.66^2 = 3.983 in2: 1.996
+        // in
         assertThat(new RoomAssessor(table).assess(square).choices().get(0).sleeves())
                 .isEqualTo(1);
-        RoomSettings lower = Changed.of(
-                table, "sleevesByDuct", List.of(new SleeveCount(10, 1), new SleeveCount(2.38 * IN, 2)));
+        RoomSettings lower =
+                Changed.of(table, "sleevesByDuct", List.of(new SleeveCount(10, 1), new SleeveCount(2.38 * IN, 2)));
         assertThat(new RoomAssessor(lower).assess(square).choices().get(0).bindingRule())
                 .isNotEqualTo(Room.FREE_BORE);
     }
@@ -258,14 +263,16 @@ class PositionsTest {
     @Test
     void freeCellsOfSleevesAlreadyInArePositionsNowAndAfter() {
         var sleeve = new Sleeve("s", 3, 1, List.of(cable(0.5, Service.LIVE)));
-        var contents = new Contents(
-                List.of(inch("a", List.of(cable(0.5, Service.LIVE)))), List.of(sleeve), List.of(), true);
+        var contents =
+                new Contents(List.of(inch("a", List.of(cable(0.5, Service.LIVE)))), List.of(sleeve), List.of(), true);
 
         Room room = assessor.assess(round(3.998, contents));
 
         assertThat(sleeve.freeCells()).isEqualTo(1);
         assertThat(sleeve.promisedCells()).isEqualTo(1);
-        assertThat(room.choices()).extracting(choice -> choice.positions().inSleeves()).containsOnly(1);
+        assertThat(room.choices())
+                .extracting(choice -> choice.positions().inSleeves())
+                .containsOnly(1);
         // A sleeve already in is one of the three that the table gives to a 4-in duct.
         assertThat(room.choices()).extracting(PullChoice::sleeves).containsOnly(2);
         assertThat(room.positionsNow()).hasValue(7);
@@ -286,9 +293,9 @@ class PositionsTest {
 
         Room room = assessor.assess(round(3.998, contents));
 
-        assertThat(room.fillNowRatio().orElseThrow())
-                .isCloseTo((1.315 * 1.315 + 0.25) / (3.998 * 3.998), within(1e-9));
-        Arrangement before = room.crossSection().orElseThrow().before().arrangement().orElseThrow();
+        assertThat(room.fillNowRatio().orElseThrow()).isCloseTo((1.315 * 1.315 + 0.25) / (3.998 * 3.998), within(1e-9));
+        Arrangement before =
+                room.crossSection().orElseThrow().before().arrangement().orElseThrow();
         assertThat(before.circles())
                 .filteredOn(c -> c.kind() == Kind.CABLE)
                 .singleElement()
@@ -350,8 +357,9 @@ class PositionsTest {
         Room setUpCounts = room.propose(choice -> 100 + choice.innerductsOut());
 
         assertThat(cheapFirst.proposal().orElseThrow().innerductsLeft()).isPositive();
-        assertThat(cheapFirst.proposalReason()).isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.13 an hour); "
-                + "3 of 3 out: 9 gained in 12.0 h (0.75 an hour)");
+        assertThat(cheapFirst.proposalReason())
+                .isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.13 an hour); "
+                        + "3 of 3 out: 9 gained in 12.0 h (0.75 an hour)");
         assertThat(setUpCounts.proposal().orElseThrow().innerductsLeft()).isPositive();
         Room needed = new RoomAssessor(Changed.of(SHIPPED, "besideInnerducts", BesideRule.FORBIDDEN))
                 .assess(round(4.05, holding(List.of(0.5, 0.5, 0.5), 0)))

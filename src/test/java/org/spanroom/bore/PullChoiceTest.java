@@ -209,8 +209,7 @@ class PullChoiceTest {
 
         Room room = new RoomAssessor(mix).assess(round(3.998, holding(List.of(0.5), 0)));
 
-        Arrangement after =
-                room.proposal().orElseThrow().after().arrangement().orElseThrow();
+        Arrangement after = room.proposal().orElseThrow().after().arrangement().orElseThrow();
         assertThat(room.newCables()).isEqualTo(9);
         assertThat(after.circles().stream()
                         .filter(circle -> circle.kind() == Kind.NEW_CABLE)

@@ -72,7 +72,8 @@ class RoomAssessorTest {
         assertThat(100 * room.fillNowRatio().orElseThrow()).isCloseTo(51.72, within(0.005));
         assertThat(100 * room.fillAfterRemovalRatio().orElseThrow()).isCloseTo(6.65, within(0.005));
         assertThat(room.proposal().orElseThrow().recoverableMm2()).isCloseTo(3650.5, within(0.05));
-        assertThat(100 * room.proposal().orElseThrow().recoverableMm2() / room.boreAreaMm2()).isCloseTo(45.07, within(0.005));
+        assertThat(100 * room.proposal().orElseThrow().recoverableMm2() / room.boreAreaMm2())
+                .isCloseTo(45.07, within(0.005));
         assertThat(room.innerductsOut()).isEqualTo(3);
         assertThat(room.positionsNow()).hasValue(0);
         assertThat(room.newCables()).isEqualTo(9);

@@ -99,7 +99,8 @@ class SleevesHangTogetherTest {
         for (double boreIn : new double[] {2.047, 3.042, 3.998, 4.05, 4.289}) {
             for (int empty = 0; empty < 3; empty++) {
                 var duct = RoomAssessorTest.round(boreIn, RoomAssessorTest.holding(List.of(0.5, 0.75), empty));
-                for (PullChoice choice : assessor.assess(duct).crossSection().orElseThrow().choices()) {
+                for (PullChoice choice :
+                        assessor.assess(duct).crossSection().orElseThrow().choices()) {
                     if (choice.after().outcome() == PackingOutcome.FITS) {
                         assertInOnePiece(
                                 choice.after().arrangement().orElseThrow(),
@@ -141,8 +142,9 @@ class SleevesHangTogetherTest {
                     .as("%s", cells)
                     .isTrue();
         }
-        assertThat(drawn.joints()).hasSize(sleeves.size() * (cellsPerSleeve - 1)).allSatisfy(joint -> assertThat(joint.gapMm())
-                .isLessThanOrEqualTo(slackMm + 1e-6));
+        assertThat(drawn.joints())
+                .hasSize(sleeves.size() * (cellsPerSleeve - 1))
+                .allSatisfy(joint -> assertThat(joint.gapMm()).isLessThanOrEqualTo(slackMm + 1e-6));
         assertThat(Arrays.asList(sleeves.keySet().toArray())).hasSize(sleeves.size());
     }
 

@@ -47,7 +47,12 @@ class TradeFactsTest {
                 .findFirst()
                 .orElseThrow();
 
-        assertThat(100 * (1 - room(typeD, "sdr11 1-1/4 in", 3, 0.7).fillAfterRemovalRatio().orElseThrow())).isCloseTo(90.9, within(0.06));
+        assertThat(100
+                        * (1
+                                - room(typeD, "sdr11 1-1/4 in", 3, 0.7)
+                                        .fillAfterRemovalRatio()
+                                        .orElseThrow()))
+                .isCloseTo(90.9, within(0.06));
     }
 
     /** Common practice, no source: 3, 6, 9 new cables in 2-, 3-, 4-in ducts; 1, 2, 3 innerducts of 1 in, each with a cable. */

@@ -47,10 +47,13 @@ class NineDecimalsTest {
         List<Span> rounded = spans(geoJson("lines", lines, cut), "OGC:CRS84", geoJson("ends", lines, cut));
 
         assertThat(full).hasSizeGreaterThanOrEqualTo(lines.size());
-        assertThat(rounded).extracting(Span::ground).isEqualTo(full.stream().map(Span::ground).toList());
+        assertThat(rounded)
+                .extracting(Span::ground)
+                .isEqualTo(full.stream().map(Span::ground).toList());
         var finder = new BendFinder(ShippedConfig.get().bend());
         for (int i = 0; i < full.size(); i++) {
-            assertThat(finder.find(rounded.get(i).ground(), 100)).isEqualTo(finder.find(full.get(i).ground(), 100));
+            assertThat(finder.find(rounded.get(i).ground(), 100))
+                    .isEqualTo(finder.find(full.get(i).ground(), 100));
         }
     }
 
@@ -111,7 +114,8 @@ class NineDecimalsTest {
     private List<Span> spans(Path routes, String crs, Path vaults) throws IOException {
         Path yaml = Files.writeString(
                 folder.resolve("c.yaml"),
-                "inputs:\n  routes:\n    file: " + routes + "\n    crs: " + crs + "\n  vaults:\n    file: " + vaults + "\n");
+                "inputs:\n  routes:\n    file: " + routes + "\n    crs: " + crs + "\n  vaults:\n    file: " + vaults
+                        + "\n");
         RunConfig config = ConfigReader.read(yaml);
         InputData data = new InputReader(config, new FindingLog()).read();
         List<Span> spans = new ArrayList<>();

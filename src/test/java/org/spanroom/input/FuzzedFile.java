@@ -34,12 +34,11 @@ public final class FuzzedFile {
             Map.of(Term.ROUTE, source("route"), Term.DUCT, source("name"), Term.INSIDE_DIAMETER, source("n")));
     private static final FieldMap VAULT_FIELDS =
             new FieldMap(Map.of(Term.VAULT, source("name"), Term.VAULT_ELEVATION, source("n")));
-    private static final FieldMap ZONE_FIELDS = new FieldMap(
-            Map.of(
-                    Term.ZONE, source("zone"),
-                    Term.ZONE_KIND, source("kind"),
-                    Term.ZONE_FROM, source("from"),
-                    Term.ZONE_UNTIL, source("until")));
+    private static final FieldMap ZONE_FIELDS = new FieldMap(Map.of(
+            Term.ZONE, source("zone"),
+            Term.ZONE_KIND, source("kind"),
+            Term.ZONE_FROM, source("from"),
+            Term.ZONE_UNTIL, source("until")));
 
     private FuzzedFile() {}
 

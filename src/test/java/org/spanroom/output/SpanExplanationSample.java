@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -35,6 +36,7 @@ import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.pull.PullAssessor;
+import org.spanroom.pull.PullSites;
 import org.spanroom.testing.Rooms;
 
 /**
@@ -143,7 +145,7 @@ public final class SpanExplanationSample {
     }
 
     static SpanExplanation of(Span span, Bends bends, PullSettings settings) {
-        var assessor = new PullAssessor(settings);
+        var assessor = new PullAssessor(settings, new PullSites(Map.of(), vault -> true));
         var pull = assessor.assess(span, bends);
         var room = Rooms.recovering(3, 1, 3, 9, Room.SLEEVES_PER_DUCT);
         var score = new Score(List.of(
@@ -205,6 +207,7 @@ public final class SpanExplanationSample {
                 density,
                 0.15,
                 7.6,
+                10,
                 new NeighbourSettings(1, 2),
                 ShippedConfig.get().pull().limits());
     }

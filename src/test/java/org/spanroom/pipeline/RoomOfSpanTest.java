@@ -31,7 +31,6 @@ import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.permit.PermitAssessor;
-import org.spanroom.pull.PullAssessor;
 import org.spanroom.testing.Changed;
 
 /** What the room of a duct means for the rest of a span's assessment. */
@@ -43,7 +42,8 @@ class RoomOfSpanTest {
     /** 1 in by ASTM D3035, SDR 11: nine cables fit beside one of them in a 4-in duct. */
     private static final Innerduct INCH = new Innerduct("i", 1.315 * IN, 0.120 * IN, List.of(CABLE));
 
-    private final SpanAssessor assessor = new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit(), RankRun.access(CONFIG)), 1);
+    private final SpanAssessor assessor =
+            new SpanAssessor(CONFIG, new PermitAssessor(List.of(), CONFIG.permit(), RankRun.access(CONFIG)), 1);
 
     @Test
     void usingTodaysRoomFirstMakesALaterPullHeavier() {
@@ -57,7 +57,7 @@ class RoomOfSpanTest {
             assertThat(later.largestPullN(end, Friction.DRY))
                     .isGreaterThan(1.2 * assessed.pull().largestPullN(end, Friction.DRY));
         }
-        PullAssessment byHand = new PullAssessor(CONFIG.pull()).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
+        PullAssessment byHand = SpanAssessor.pulls(CONFIG).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
         assertThat(later.utilisationPercent()).isCloseTo(byHand.utilisationPercent(), within(1e-9));
     }
 
@@ -79,7 +79,8 @@ class RoomOfSpanTest {
         assertThat(row.score().totalPoints()).isNaN();
         assertThat(row.rank()).isEmpty();
         assertThat(row.score().parts())
-                .filteredOn(part -> Set.of("room_gained", "shortage", "ease_pull", "saving").contains(part.criterion()))
+                .filteredOn(part ->
+                        Set.of("room_gained", "shortage", "ease_pull", "saving").contains(part.criterion()))
                 .hasSize(4)
                 .allSatisfy(part -> assertThat(part.points()).isNaN());
         assertThat(row.score().parts())
@@ -89,8 +90,8 @@ class RoomOfSpanTest {
 
     @Test
     void withItsGateOpenASpanOfUnknownContentsComesLast() {
-        var config = Changed.of(
-                CONFIG, "scoring", CONFIG.scoring().withGates(java.util.Map.of("contents_unknown", false)));
+        var config =
+                Changed.of(CONFIG, "scoring", CONFIG.scoring().withGates(java.util.Map.of("contents_unknown", false)));
         Assessment unknown = assessor.assess(0, span(Contents.UNKNOWN, List.of()));
 
         RankedSpan row = RankRun.ranking(config).rank(List.of(unknown)).get(0);
@@ -103,7 +104,9 @@ class RoomOfSpanTest {
     void aFurtherCableOfUnknownContentsLeavesThemUnknown() {
         var variants = new DuctVariants(0.06, CONFIG.assumed());
 
-        assertThat(variants.withOneCableMore(span(Contents.UNKNOWN, List.of()).duct()).contents().known())
+        assertThat(variants.withOneCableMore(span(Contents.UNKNOWN, List.of()).duct())
+                        .contents()
+                        .known())
                 .isFalse();
     }
 
@@ -112,7 +115,8 @@ class RoomOfSpanTest {
         var variants = new DuctVariants(0.06, CONFIG.assumed());
         var contents = new Contents(List.of(INCH), List.of(new Sleeve("s", 2, 1, List.of())), List.of(), true);
 
-        Contents one = variants.withOneCableMore(span(contents, List.of()).duct()).contents();
+        Contents one =
+                variants.withOneCableMore(span(contents, List.of()).duct()).contents();
         Contents two = variants.withOneCableMore(span(one, List.of()).duct()).contents();
 
         assertThat(one.sleeves().get(0).cables()).hasSize(1);
@@ -124,8 +128,7 @@ class RoomOfSpanTest {
 
     @Test
     void assumedWidthsOfCablesInSleevesVaryToo() {
-        var contents = new Contents(
-                List.of(INCH), List.of(new Sleeve("s", 2, 0, List.of(CABLE))), List.of(), true);
+        var contents = new Contents(List.of(INCH), List.of(new Sleeve("s", 2, 0, List.of(CABLE))), List.of(), true);
         Duct duct = Changed.of(span(contents, List.of()).duct(), "assumed", Set.of(Term.CABLE_OUTSIDE_DIAMETER));
 
         Contents wider = new DuctVariants(0.06, CONFIG.assumed()).tighter(duct).contents();

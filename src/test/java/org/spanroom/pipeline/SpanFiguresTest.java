@@ -127,7 +127,6 @@ class SpanFiguresTest {
                 shipped.blockedRatio(),
                 shipped.blockedUnknownRatio(),
                 shipped.leastChangeRatio(),
-
                 shipped.moneyLowRatio(),
                 shipped.moneyHighRatio());
     }

@@ -65,16 +65,13 @@ class BesideTest {
     void aPlacedCableRestsOnAPullAsARecordedOneDoes() {
         var loose = new Cable("loose", 12.7, MASS_KG_PER_M, Service.LIVE);
         Span recorded = PullCase.span(
-                PullCase.duct(
-                        new Contents(List.of(PullCase.exampleInnerduct("i0")), List.of(loose), true)),
-                150);
+                PullCase.duct(new Contents(List.of(PullCase.exampleInnerduct("i0")), List.of(loose), true)), 150);
 
         assertThat(assessor.assess(span(1), BENDS, 1, new Beside(1, MASS_KG_PER_M))
                         .pulls()
                         .get(0)
                         .neighbourNPerM())
-                .isCloseTo(
-                        assessor.assess(recorded, BENDS, 1).pulls().get(0).neighbourNPerM(), within(1e-12));
+                .isCloseTo(assessor.assess(recorded, BENDS, 1).pulls().get(0).neighbourNPerM(), within(1e-12));
     }
 
     /** Four bodies and more in one bore: 1.4 (cable handbooks, from memory). */
@@ -89,7 +86,10 @@ class BesideTest {
 
     @Test
     void twoBesideOneInnerductWedgeItAsTwoInnerductsDo() {
-        double wedge = assessor.assess(span(1), BENDS, 1, new Beside(2, 0.1)).pulls().get(0).wedgeRatio();
+        double wedge = assessor.assess(span(1), BENDS, 1, new Beside(2, 0.1))
+                .pulls()
+                .get(0)
+                .wedgeRatio();
 
         assertThat(wedge)
                 .isGreaterThan(1)

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,8 +24,10 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.pull.EndPull;
 import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
@@ -39,6 +42,9 @@ import org.spanroom.model.pull.PullTrace.SectionKind;
 
 class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
+    /** Whatever the vault, the machine stands outside. */
+    private static final PullSites OUTSIDE = new PullSites(Map.of("", new VaultKind(false, false)), vault -> true);
+
     private static final Bends ONE_BEND = PullCase.bends(30, 45, 0.9144);
 
     private final PullAssessor assessor = new PullAssessor(ShippedConfig.get().pull());
@@ -80,15 +86,13 @@ class PullAssessorTest {
                 1);
 
         for (SpanEnd end : SpanEnd.values()) {
-            List<Double> used =
-                    assessor.assess(three, ONE_BEND).useByFriction(end).percents();
+            FrictionUse use = assessor.assess(three, ONE_BEND).useByFriction(end);
             for (Friction friction : Friction.values()) {
                 PullAssessment judged = new PullAssessor(judgedBy(friction)).assess(three, ONE_BEND);
-                assertThat(used.get(List.of(Friction.values()).indexOf(friction)))
-                        .isEqualTo(worst(judged, end));
+                assertThat(100 * use.mostRatio(friction)).isEqualTo(worst(judged, end));
             }
-            assertThat(used).isSorted();
-            assertThat(used.get(0)).isLessThan(used.get(2));
+            assertThat(use.mostRatio(Friction.LUBRICATED)).isLessThan(use.mostRatio(Friction.DRY));
+            assertThat(use.mostRatio(Friction.DRY)).isLessThan(use.mostRatio(Friction.BAD));
         }
     }
 
@@ -112,6 +116,7 @@ class PullAssessorTest {
                 shipped.innerductDensityKgPerM3(),
                 shipped.gradeToleranceM(),
                 shipped.gradeRadiusM(),
+                shipped.endPreferencePoints(),
                 shipped.neighbours(),
                 shipped.limits());
     }
@@ -159,7 +164,7 @@ class PullAssessorTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("strictLimits")
     void eachLimitCanBeTheOneThatFails(LimitKind kind, PullLimits limits, double atFromA, double atFromB) {
-        var strict = new PullAssessor(with(limits));
+        var strict = new PullAssessor(with(limits), kind == LimitKind.VAULT_EXIT_RADIUS ? OUTSIDE : PullSites.ALIKE);
 
         PullAssessment assessment = strict.assess(ONE, ONE_BEND);
 
@@ -167,9 +172,11 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear only for a cable so weak
-        // that its hold decides.
-        SpanEnd better = kind == LimitKind.CABLE_HOLD ? SpanEnd.A : SpanEnd.B;
+        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
+        // tension grows
+        // towards the anchor.
+        boolean isCableTension = kind == LimitKind.CABLE_HOLD || kind == LimitKind.CABLE_SIDEWALL;
+        SpanEnd better = isCableTension ? SpanEnd.A : SpanEnd.B;
         assertThat(assessment.outcome().findBetterEnd()).contains(better);
         assertThat(failing).isEqualTo(assessment.pulls().get(0).from(better).tightest());
         assertThat(failing.utilisationPercent()).isGreaterThan(100);
@@ -190,7 +197,7 @@ class PullAssessorTest {
                 Arguments.of(LimitKind.CABLE_SIDEWALL, limits(5, 0.1), 30, 30),
                 Arguments.of(LimitKind.CABLE_BEND_RADIUS, limits(6, 200), 30, 30),
                 Arguments.of(LimitKind.INNERDUCT_BEND_RADIUS, limits(7, 5), 30, 30),
-                Arguments.of(LimitKind.VAULT_EXIT_RADIUS, limits(8, 0.1), 0, anywhere),
+                Arguments.of(LimitKind.VAULT_EXIT_RADIUS, limits(8, 0.3), 0, anywhere),
                 Arguments.of(LimitKind.TOTAL_BENDS, limits(10, 20), 30, 30),
                 Arguments.of(LimitKind.SECTION_LENGTH, limits(12, 50), 100, 50));
     }
@@ -417,7 +424,7 @@ class PullAssessorTest {
         Span span = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.9, 0.141, one, other)), 100);
         PullSettings d = ShippedConfig.get().pull();
         var dragging = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
 
         LimitUse hold = use(dragging.trace(span, Bends.NONE, 1, Friction.DRY).fromB(), LimitKind.CABLE_HOLD);
 
@@ -521,9 +528,9 @@ class PullAssessorTest {
     void slitterDragReachesTheAnchorThroughTheBends() {
         PullSettings d = withoutWander(ShippedConfig.get().pull().limits());
         var dragging = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
         var free = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 0, true, true, 955, 0.15, 7.6, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 0, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
 
         double with = dragging.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
         double without = free.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
@@ -610,7 +617,7 @@ class PullAssessorTest {
         // A strict unsupported radius should fail in the bend first, so the way out of the vault is made wide.
         double exitM = radiusFactor == 1 ? v[8] : 100;
         return new PullLimits(
-                v[0], v[1], v[2], v[3], v[4], v[5], v[6], radii, exitM, v[9], v[10], v[11], v[12], List.of());
+                v[0], v[1], v[2], v[3], v[4], v[5], v[6], radii, exitM, v[9], v[10], v[11], v[12], List.of(), 3);
     }
 
     private static PullSettings with(PullLimits limits) {
@@ -626,6 +633,7 @@ class PullAssessorTest {
                 d.innerductDensityKgPerM3(),
                 d.gradeToleranceM(),
                 d.gradeRadiusM(),
+                d.endPreferencePoints(),
                 ShippedConfig.get().pull().neighbours(),
                 limits);
     }
@@ -633,6 +641,6 @@ class PullAssessorTest {
     private static PullSettings withoutWander(PullLimits limits) {
         PullSettings d = ShippedConfig.get().pull();
         return new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, d.neighbours(), limits);
+                d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, 10, d.neighbours(), limits);
     }
 }

@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Angle;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
@@ -22,6 +23,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.NeighbourSettings;
 import org.spanroom.model.pull.PullSettings;
@@ -118,6 +120,23 @@ final class PullCase {
                 "");
     }
 
+    /** Returns the same span between other vaults. */
+    static Span between(Span span, Vault from, Vault to) {
+        return new Span(
+                span.id(),
+                span.duct(),
+                span.routeIds(),
+                from,
+                to,
+                span.lonLat(),
+                span.ground(),
+                span.lengthM(),
+                span.drawnLengthM(),
+                span.fromOffsetM(),
+                span.toOffsetM(),
+                span.positionQuality());
+    }
+
     /** Returns bends, each given as middle, degrees and radius, in metres. */
     static Bends bends(double... middleDegRadius) {
         var list = new ArrayList<Bend>();
@@ -150,11 +169,13 @@ final class PullCase {
                 exampleDensity(),
                 0.15,
                 7.6,
+                10,
                 new NeighbourSettings(1, 2),
                 ShippedConfig.get().pull().limits());
     }
 
     private static Vault vault(String id) {
-        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "");
+        var site = new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN, OptionalDouble.of(10));
+        return new Vault(0, id, 0, 0, List.of(), OptionalDouble.empty(), "", site);
     }
 }

@@ -71,6 +71,7 @@ class WeightsTest {
                 PullCase.exampleDensity(),
                 0.15,
                 7.6,
+                10,
                 ShippedConfig.get().pull().neighbours(),
                 ShippedConfig.get().pull().limits());
         return new Weights(PullCase.duct(new Contents(List.of(INNERDUCT), List.of(), true), flooded), settings);

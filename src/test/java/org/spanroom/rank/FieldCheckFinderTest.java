@@ -20,6 +20,8 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
@@ -32,7 +34,7 @@ import org.spanroom.model.rank.Unknown;
  */
 class FieldCheckFinderTest {
     private static final double[] TOP_FROM_5 = {5};
-    private static final List<Double> EASY = List.of(1.0, 1.0, 1.0);
+    private static final FrictionUse EASY = used(1.0, 1.0, 1.0);
     private static final double NOISE = 0.01;
     private static final double LEAST_CHANGE_RATIO =
             ShippedConfig.get().uncertainty().leastChangeRatio();
@@ -71,7 +73,7 @@ class FieldCheckFinderTest {
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
 
         List<FieldCheck> checks =
-                finder.find(ranked(HandMade.sound()), outlook(0, List.of(2.5, 5.0, 10.0), cables(0, 0, 1, 0)));
+                finder.find(ranked(HandMade.sound()), outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0)));
 
         assertThat(checks).extracting(FieldCheck::unknown).containsExactly(Unknown.FRICTION);
         assertThat(checks.get(0).topRatio()).isEqualTo(0.5, within(NOISE));
@@ -117,6 +119,7 @@ class FieldCheckFinderTest {
     /**
      * A coin that has nothing to do with the span decides: whatever knowing seems to change is noise of the samples. Without the rule of
      * its standard error, and with no least change, the noise of some of 100 coins would be listed.
+     * Two standard errors let through one in 44 of such checks (normal distribution), so 4.5 of 200, and ten once in a hundred times.
      */
     @Test
     void whatStandsWithinItsSamplingErrorIsNotListed() {
@@ -131,7 +134,7 @@ class FieldCheckFinderTest {
             SpanOutlook span = outlook(0, EASY, cables(0, 0, 0.6, 9), cables(1, 0, 0.4, 9));
             listed += finder.find(ranked(HandMade.sound()), span).size();
         }
-        assertThat(listed).as("of 100 coins, by two unknowns that have states").isLessThanOrEqualTo(5);
+        assertThat(listed).as("of 100 coins, by two unknowns that have states").isLessThanOrEqualTo(10);
     }
 
     /** The crew's cautions over everything that they go by. */
@@ -207,7 +210,7 @@ class FieldCheckFinderTest {
         HandMade fromA = HandMade.sound();
         fromA.percentAtA = 20;
         var finder = finder(simulation((place, quantity) -> place == 1 ? quantity : 0), TOP_FROM_5);
-        SpanOutlook span = outlook(0, List.of(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
+        SpanOutlook span = outlook(0, used(2.5, 5.0, 10.0), cables(0, 0, 1, 0));
 
         assertThat(finder.find(ranked(HandMade.sound()), span).get(0).vault().id())
                 .isEqualTo("V2");
@@ -279,7 +282,7 @@ class FieldCheckFinderTest {
     }
 
     private static SpanOutlook outlook(
-            double blockedRatio, List<Double> usedPercents, SpanOutlook.Situation... situations) {
+            double blockedRatio, FrictionUse usedPercents, SpanOutlook.Situation... situations) {
         return new SpanOutlook("s", List.of(situations), usedPercents, blockedRatio);
     }
 
@@ -296,5 +299,10 @@ class FieldCheckFinderTest {
         var ranking =
                 new Ranking(ShippedConfig.get().scoring(), ShippedConfig.get().room());
         return new RankedSpan(rank, one.assessed(), ranking.score(one.assessed()));
+    }
+
+    private static FrictionUse used(double lubricatedPercent, double dryPercent, double badPercent) {
+        return FrictionUse.of(
+                LimitKind.INNERDUCT_STRENGTH, lubricatedPercent / 100, dryPercent / 100, badPercent / 100);
     }
 }

@@ -29,7 +29,9 @@ import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
+import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Exclusion;
@@ -37,8 +39,6 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
-import org.spanroom.model.network.RejectedValue;
-import org.spanroom.model.network.Span;
 import org.spanroom.testing.Changed;
 import org.spanroom.testing.Rooms;
 
@@ -53,6 +53,7 @@ class GatesTest {
                 with(Gate.CONTENTS_UNKNOWN, one -> one.contents = Contents.UNKNOWN),
                 with(Gate.NO_INNERDUCT, HandMade::empty),
                 with(Gate.NO_OUTER_DUCT, one -> one.directBuried = true),
+                with(Gate.LOOP, one -> one.to = one.from),
                 with(Gate.DUCT_COLLAPSED, one -> one.condition = Condition.COLLAPSED),
                 with(Gate.DUCT_BLOCKED, one -> one.condition = Condition.BLOCKED),
                 with(Gate.INNERDUCT_FIXED, one -> one.fixed = Answer.YES),
@@ -69,8 +70,8 @@ class GatesTest {
                 with(Gate.EMPTY_DUCT_IN_BANK, one -> one.in("B", "V1", "V2")),
                 with(Gate.ROOM_WITHOUT_RECOVERY, one -> one.positionsNow = 6),
                 with(Gate.PULL_FAILS, one -> {
-                    one.percentAtA = 130;
-                    one.percentAtB = 110;
+                    one.percentAtA = 230;
+                    one.percentAtB = 210;
                 }),
                 with(Gate.NO_ROOM_GAINED, one -> one.newCables = 0));
     }

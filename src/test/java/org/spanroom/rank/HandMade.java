@@ -29,6 +29,7 @@ import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.EndPull;
+import org.spanroom.model.pull.EndReason;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.FrictionUse;
 import org.spanroom.model.pull.InnerductPull;
@@ -76,6 +77,10 @@ final class HandMade {
     double turnDeg;
     double percentAtA = 80;
     double percentAtB = 50;
+    /** Which limit all pulls are used by. */
+    LimitKind limit = LimitKind.INNERDUCT_STRENGTH;
+
+    double lubricatedRatio = 0.5;
     double badFrictionRatio = 1.2;
     Permits permits = Permits.NONE;
 
@@ -176,18 +181,19 @@ final class HandMade {
         LimitUse atBetter = from(better).tightest();
         LimitUse atOther = from(better.opposite()).tightest();
         if (atBetter.fails()) {
-            return new PullOutcome.FromNeither(better, atBetter, atOther);
+            return new PullOutcome.FromNeither(better, EndReason.LEAST_USED, atBetter, atOther);
         }
         return atOther.fails()
                 ? new PullOutcome.FromOne(better, atBetter, atOther)
-                : new PullOutcome.FromBoth(better, atBetter);
+                : new PullOutcome.FromBoth(better, EndReason.LEAST_USED, atBetter);
     }
 
     private EndPull from(SpanEnd end) {
         double percent = end == SpanEnd.A ? percentAtA : percentAtB;
         var forces = new PullForces(10 * percent, percent);
         var bad = new PullForces(badFrictionRatio * forces.pullN(), badFrictionRatio * forces.holdN());
-        var tightest = new LimitUse(LimitKind.INNERDUCT_STRENGTH, 10 * percent, 1000, 0);
+        var tightest = new LimitUse(
+                limit, limit.isMinimum() ? 1000 : 10 * percent, limit.isMinimum() ? 10 * percent : 1000, 0);
         return new EndPull(
                 end,
                 forces,
@@ -196,6 +202,10 @@ final class HandMade {
                 tightest,
                 tightest.fails() ? Set.of(tightest.kind()) : Set.of(),
                 percent / 100,
-                new FrictionUse(percent / 200, percent / 100, badFrictionRatio * percent / 100));
+                FrictionUse.of(
+                        tightest.kind(),
+                        lubricatedRatio * percent / 100,
+                        percent / 100,
+                        badFrictionRatio * percent / 100));
     }
 }

@@ -19,6 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.network.Condition;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSpan;
@@ -72,7 +75,8 @@ class RankingTest {
         // A simulation in which nothing varies gives the same points.
         var certain = new SpanOutlook.Situation(0, 0, 1, new double[] {3, 45, 60}, true, new double[] {});
         assertThat(ranking.simulation(ShippedConfig.get().uncertainty())
-                        .scores(new SpanOutlook("a", List.of(certain), List.of(50.0, 50.0, 50.0), 0))
+                        .scores(new SpanOutlook(
+                                "a", List.of(certain), FrictionUse.of(LimitKind.INNERDUCT_STRENGTH, 0.5, 0.5, 0.5), 0))
                         .bySample())
                 .containsOnly(new double[] {57}, within(1e-9));
     }
@@ -114,11 +118,11 @@ class RankingTest {
         one.fromSite = HandMade.hold(atA);
         one.toSite = HandMade.hold(atB);
 
-        List<Double> used = ranking.useByFriction(one.assessed()).percents();
+        FrictionUse use = ranking.useByFriction(one.assessed());
 
-        assertThat(used.get(0)).isCloseTo(dryPercent / 2, within(1e-9));
-        assertThat(used.get(1)).isCloseTo(dryPercent, within(1e-9));
-        assertThat(used.get(2)).isCloseTo(1.2 * dryPercent, within(1e-9));
+        assertThat(100 * use.mostRatio(Friction.LUBRICATED)).isCloseTo(dryPercent / 2, within(1e-9));
+        assertThat(100 * use.mostRatio(Friction.DRY)).isCloseTo(dryPercent, within(1e-9));
+        assertThat(100 * use.mostRatio(Friction.BAD)).isCloseTo(1.2 * dryPercent, within(1e-9));
     }
 
     /** The given criteria, with all else as shipped. */
@@ -233,7 +237,7 @@ class RankingTest {
         one.toSite = HandMade.hold(random.nextBoolean() ? Answer.NO : Answer.YES);
         one.consent = random.nextInt(8) == 0 ? Answer.NO : Answer.UNKNOWN;
         one.positionQuality = "QL-" + (char) ('A' + random.nextInt(5));
-        one.in("B" + random.nextInt(20), "V" + random.nextInt(2), "V" + random.nextInt(2));
+        one.in("B" + random.nextInt(20), "V" + random.nextInt(2), "W" + random.nextInt(2));
         return (random.nextInt(8) == 0 ? one.empty() : one).assessed();
     }
 

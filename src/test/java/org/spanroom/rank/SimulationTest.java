@@ -12,6 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /** Checks the draws against what probability theory says of them, with a score that is one of the quantities. */
@@ -21,7 +23,7 @@ class SimulationTest {
     @Test
     void theMeanOfATriangularFrictionIsItsMiddle() {
         Simulation simulation = simulation(4096, (place, quantity) -> place == 1 ? quantity : 0);
-        SpanOutlook flat = span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3));
+        SpanOutlook flat = span("s", 0, used(50.0, 100.0, 200.0), situation(1, 3));
 
         double[] used = simulation.scores(flat).bySample();
 
@@ -40,7 +42,7 @@ class SimulationTest {
     @Test
     void chancesOfSituationsAndOfABlockedDuctComeOutAsGiven() {
         Simulation simulation = simulation(8192, (place, quantity) -> place == 0 ? quantity : 0);
-        SpanOutlook span = span("s", 0.1, List.of(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
+        SpanOutlook span = span("s", 0.1, used(50.0, 50.0, 50.0), situation(0.7, 9), situation(0.3, 6));
 
         Simulation.Scores scores = simulation.scores(span);
 
@@ -55,7 +57,7 @@ class SimulationTest {
         Simulation simulation = simulation(4096, (place, quantity) -> place == 0 ? quantity : 0);
 
         double feasible = simulation
-                .scores(span("s", 0, List.of(50.0, 100.0, 200.0), situation(1, 3)))
+                .scores(span("s", 0, used(50.0, 100.0, 200.0), situation(1, 3)))
                 .feasibleRatio();
 
         assertThat(feasible).isEqualTo(0.5, within(0.01));
@@ -71,7 +73,7 @@ class SimulationTest {
         for (int i = 0; i < spans; i++) {
             double chance = share(
                     simulation
-                            .scores(span("span-" + i, 0.25, List.of(50.0, 50.0, 50.0), situation(1, 1)))
+                            .scores(span("span-" + i, 0.25, used(50.0, 50.0, 50.0), situation(1, 1)))
                             .bySample(),
                     0);
             squares += (chance - 0.25) * (chance - 0.25);
@@ -84,8 +86,7 @@ class SimulationTest {
     @ParameterizedTest(name = "at {0}: {1} %")
     @CsvSource({"0, 50", "0.25, 70.7107", "0.5, 100", "0.75, 200", "1, 400"})
     void limitUseIsInterpolatedBetweenTheThreeStates(double place, double percent) {
-        assertThat(Simulation.utilisationPercent(List.of(50.0, 100.0, 400.0), place))
-                .isEqualTo(percent, within(1e-4));
+        assertThat(UseCurve.of(used(50.0, 100.0, 400.0)).percentAt(place)).isEqualTo(percent, within(1e-4));
     }
 
     /** By hand: three scores, a quarter of the way is half way between the first two. */
@@ -100,7 +101,7 @@ class SimulationTest {
         Simulation simulation = simulation(64, (place, quantity) -> 1);
 
         assertThat(simulation
-                        .scores(span("s", 0, List.of(100.0, 100.0, 100.0), situation(1, 3)))
+                        .scores(span("s", 0, used(100.0, 100.0, 100.0), situation(1, 3)))
                         .feasibleRatio())
                 .isEqualTo(1);
     }
@@ -110,7 +111,7 @@ class SimulationTest {
         var none = new SpanOutlook.Situation(0, 0, 1, new double[] {5, 5, 5}, false, NO_SAVINGS);
 
         Simulation.Scores scores =
-                simulation(64, (place, quantity) -> quantity).scores(span("s", 0, List.of(1.0, 1.0, 1.0), none));
+                simulation(64, (place, quantity) -> quantity).scores(span("s", 0, used(1.0, 1.0, 1.0), none));
 
         assertThat(scores.bySample()).containsOnly(0);
         assertThat(scores.feasibleRatio()).isZero();
@@ -120,11 +121,11 @@ class SimulationTest {
     @Test
     void theSavingsOfTheSamplesTakeTurns() {
         var varied = new SpanOutlook.Situation(0, 0, 1, new double[] {7, 90, 50}, true, new double[] {1, 2, 3});
-        SpanOutlook one = span("s", 0, List.of(40.0, 40.0, 40.0), varied);
+        SpanOutlook one = span("s", 0, used(40.0, 40.0, 40.0), varied);
 
         double[] all = simulation(9, (place, quantity) -> quantity).scores(one).bySample();
         double[] fixedSaving = simulation(9, (place, quantity) -> quantity)
-                .scores(span("s", 0, List.of(40.0, 40.0, 40.0), situation(1, 7)))
+                .scores(span("s", 0, used(40.0, 40.0, 40.0), situation(1, 7)))
                 .bySample();
 
         assertThat(all).containsExactly(new double[] {48, 49, 50, 48, 49, 50, 48, 49, 50}, within(1e-9));
@@ -138,7 +139,7 @@ class SimulationTest {
         var varied = new SpanOutlook.Situation(0, 0, 1, new double[] {7, 90, 50}, true, new double[] {1, 2, 3});
 
         double[] bySample = new Simulation(settings(9, 1), (place, quantity) -> quantity, easePlace, savingPlace)
-                .scores(span("s", 0, List.of(40.0, 40.0, 40.0), varied))
+                .scores(span("s", 0, used(40.0, 40.0, 40.0), varied))
                 .bySample();
 
         assertThat(bySample[0]).isEqualTo(points, within(1e-9));
@@ -147,11 +148,11 @@ class SimulationTest {
 
     @Test
     void theSameSpanDrawsTheSameWhateverWasDrawnBefore() {
-        SpanOutlook span = span("a", 0.1, List.of(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
+        SpanOutlook span = span("a", 0.1, used(50.0, 80.0, 150.0), situation(0.5, 9), situation(0.5, 6));
         Simulation simulation = simulation(64, (place, quantity) -> place < 2 ? quantity : 0);
         double[] alone = simulation.scores(span).bySample();
 
-        simulation.scores(span("b", 0.1, List.of(5.0, 8.0, 15.0), situation(1, 3)));
+        simulation.scores(span("b", 0.1, used(5.0, 8.0, 15.0), situation(1, 3)));
 
         assertThat(simulation.scores(span).bySample()).isEqualTo(alone);
     }
@@ -213,7 +214,13 @@ class SimulationTest {
     }
 
     private static SpanOutlook span(
-            String id, double blocked, List<Double> utilisation, SpanOutlook.Situation... situations) {
+            String id, double blocked, FrictionUse utilisation, SpanOutlook.Situation... situations) {
         return new SpanOutlook(id, List.of(situations), utilisation, blocked);
+    }
+
+    /** One limit, in percent, when lubricated, dry and bad. */
+    private static FrictionUse used(double lubricatedPercent, double dryPercent, double badPercent) {
+        return FrictionUse.of(
+                LimitKind.INNERDUCT_STRENGTH, lubricatedPercent / 100, dryPercent / 100, badPercent / 100);
     }
 }

@@ -18,7 +18,15 @@ public final class Rooms {
 
     /** Returns a room in which so many innerducts come out for new cables, where so many empty innerducts are positions now. */
     public static Room recovering(int innerductsOut, int positionsNow, int sleeves, int newCables, String rule) {
-        return of(Optional.empty(), OptionalDouble.empty(), innerductsOut, positionsNow, sleeves, newCables, rule, PACKED);
+        return of(
+                Optional.empty(),
+                OptionalDouble.empty(),
+                innerductsOut,
+                positionsNow,
+                sleeves,
+                newCables,
+                rule,
+                PACKED);
     }
 
     /** Returns such a room with what its cross-section says. */

@@ -27,8 +27,7 @@ public final class ContentsTable {
      * The contents of one duct, with the terms that had to be assumed for them, what was taken from the catalogue, and what was
      * recorded and could not be used.
      */
-    public record Listed(
-            Contents contents, Set<Term> assumed, CatalogUse catalogUse, List<RejectedValue> rejected) {}
+    public record Listed(Contents contents, Set<Term> assumed, CatalogUse catalogUse, List<RejectedValue> rejected) {}
 
     ContentsTable(String source, Map<String, Listed> byDuct) {
         this.source = source;

@@ -83,7 +83,8 @@ final class DuctItems {
     /** Notes that a row cannot be used, so that its item is unknown and not absent; false for the caller to return. */
     boolean reject(ContentsRow row, String why) {
         rejected.addAll(row.rejected());
-        rejected.add(new RejectedValue(RejectedValue.CONTENTS_ROW, row.cell("kind") + " '" + row.cell("item") + "'", why));
+        rejected.add(
+                new RejectedValue(RejectedValue.CONTENTS_ROW, row.cell("kind") + " '" + row.cell("item") + "'", why));
         return row.unusable(why);
     }
 

@@ -1,9 +1,9 @@
 package org.spanroom.input.fields;
 
+import java.util.List;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
-import java.util.List;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;

@@ -48,8 +48,8 @@ public final class TermNumbers {
             }
         }
         String wrongUnit = likely.isEmpty() ? "" : "; it would be plausible in " + String.join(" or ", likely);
-        return written(inUnit, unit) + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges) + ")"
-                + wrongUnit;
+        return written(inUnit, unit) + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges)
+                + ")" + wrongUnit;
     }
 
     /** Returns a number as it was recorded, with its unit. */

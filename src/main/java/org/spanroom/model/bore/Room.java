@@ -59,7 +59,9 @@ public record Room(
     /** Returns this room where innerducts cannot come out, for a reason other than unknown contents. */
     public Room unrecovered(Unrecoverable why) {
         Room unproposed = new Room(boreAreaMm2, crossSection, Optional.empty(), "");
-        return why == Unrecoverable.NO_OUTER_DUCT ? unproposed.closed(NO_OUTER_DUCT).leavingAllIn() : unproposed;
+        return why == Unrecoverable.NO_OUTER_DUCT
+                ? unproposed.closed(NO_OUTER_DUCT).leavingAllIn()
+                : unproposed;
     }
 
     private Room leavingAllIn() {
@@ -179,7 +181,8 @@ public record Room(
 
     /** Returns the same share with a design cable in every cell that is a position. */
     public OptionalDouble fillWithNewRatio() {
-        return then().map(choice -> OptionalDouble.of(choice.fillWithNewRatio())).orElse(OptionalDouble.empty());
+        return then().map(choice -> OptionalDouble.of(choice.fillWithNewRatio()))
+                .orElse(OptionalDouble.empty());
     }
 
     /** Returns how many innerducts come out; 0 where none can. */

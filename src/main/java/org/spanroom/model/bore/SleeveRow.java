@@ -31,7 +31,11 @@ public final class SleeveRow {
 
     /** Returns the row whose widest gap is least; of several that with the least sum of gaps. */
     static int[] tightest(double[][] gaps) {
-        double[] widest = Arrays.stream(gaps).flatMapToDouble(Arrays::stream).sorted().distinct().toArray();
+        double[] widest = Arrays.stream(gaps)
+                .flatMapToDouble(Arrays::stream)
+                .sorted()
+                .distinct()
+                .toArray();
         int from = 0;
         int to = widest.length - 1;
         while (from < to) {

@@ -11,8 +11,7 @@ import java.util.List;
  * @param looseCables cables that lie in the duct itself, in no innerduct and no sleeve
  * @param known false where the records say nothing of the contents, so that the lists are empty for want of knowledge
  */
-public record Contents(
-        List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
+public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);
 
     private static final Comparator<Cable> BY_SIZE = Comparator.comparingDouble(Cable::outsideDiameterMm)

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.spanroom.model.Check;
-import org.spanroom.model.Term;
 import org.spanroom.model.Line;
+import org.spanroom.model.Term;
 
 /**
  * An access point where a duct can be opened: maintenance hole, handhole, vault.
@@ -38,7 +38,9 @@ public record Vault(
 
     /** Returns the value that was recorded for a term and could not be used. */
     public Optional<RejectedValue> findRejected(Term term) {
-        return rejected.stream().filter(value -> term.key().equals(value.name())).findFirst();
+        return rejected.stream()
+                .filter(value -> term.key().equals(value.name()))
+                .findFirst();
     }
 
     /** A vault all of whose recorded values could be used. */

@@ -11,12 +11,20 @@ import org.spanroom.model.Check;
  * @param water whether water stands in it, so that it must be pumped out
  * @param surface what its cover lies in: roadway, sidewalk, verge; or empty
  * @param cableHold whether a live cable can be held there: something to hold it by, and slack enough
+ * @param cableSlackM length of each live cable that is stored there and can be drawn out of the vault
  */
-public record VaultSite(OptionalDouble volumeM3, Answer water, String surface, Answer cableHold) {
+public record VaultSite(
+        OptionalDouble volumeM3, Answer water, String surface, Answer cableHold, OptionalDouble cableSlackM) {
     /** Nothing is recorded. */
     public static final VaultSite UNKNOWN = new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN);
 
     public VaultSite {
         volumeM3.ifPresent(volume -> Check.positive("volumeM3", volume));
+        cableSlackM.ifPresent(slack -> Check.notNegative("cableSlackM", slack));
+    }
+
+    /** A vault of which no slack is recorded. */
+    public VaultSite(OptionalDouble volumeM3, Answer water, String surface, Answer cableHold) {
+        this(volumeM3, water, surface, cableHold, OptionalDouble.empty());
     }
 }

@@ -17,9 +17,9 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
         Check.notNegative("atM", atM);
     }
 
-    /** Returns found over allowed, or allowed over found for a limit that is a minimum. */
+    /** Returns found over allowed, or allowed over found for a limit that is a minimum; see {@link LimitKind#ratio}. */
     public double utilisationRatio() {
-        return kind.isMinimum() ? allowedSi / foundSi : foundSi / allowedSi;
+        return kind.ratio(foundSi, allowedSi);
     }
 
     public double utilisationPercent() {
@@ -32,6 +32,9 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
 
     /** Returns one phrase for tables and reports. */
     public String summary() {
+        if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
+            return String.format(Locale.ROOT, "no %s, against %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
+        }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;
         double allowed = angle ? Math.toDegrees(allowedSi) : allowedSi;

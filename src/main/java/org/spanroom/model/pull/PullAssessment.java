@@ -52,7 +52,7 @@ public record PullAssessment(
         return outcome.findTightest().map(LimitUse::utilisationPercent).orElse(0.0);
     }
 
-    /** Returns how far the tightest limit of any innerduct is used in each state of friction. */
+    /** Returns how far each limit is used by any innerduct in each state of friction. */
     public FrictionUse useByFriction(SpanEnd pullingEnd) {
         FrictionUse most = FrictionUse.NONE;
         for (InnerductPull pull : pulls) {

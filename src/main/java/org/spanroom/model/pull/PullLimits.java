@@ -16,12 +16,14 @@ import org.spanroom.model.network.Innerduct;
  * @param cableSidewallNPerM force per metre of bend with which the cable may press on the innerduct's wall
  * @param cableRadiusRatio smallest bend radius of a loaded cable, in outside diameters
  * @param innerductRadii smallest unsupported bend radius of innerducts by size, smallest first
- * @param vaultExitRadiusM radius on which the innerduct turns out of a vault
- * @param tightVaults kinds of vaults where it turns out on another radius, such as handholes
+ * @param vaultExitRadiusM radius on which innerduct and cable rise out of a vault beside which the machine has to stand
+ * @param exitRadii kinds of vaults out of which they rise on another radius, such as handholes
+ * @param outsideSlackM length of cable that must be stored at such a vault: it rises out with the innerduct to the machine and
+ *     comes back
  * @param warnTotalDeg total of bends to warn above
  * @param refuseTotalDeg total of bends to refuse above
  * @param warnLengthM section length to warn above
- * @param refuseLengthM section length to refuse above
+ * @param refuseLengthM section length to refuse above; 0 for none, since the forces count length already
  */
 public record PullLimits(
         double innerductStressMpa,
@@ -37,7 +39,8 @@ public record PullLimits(
         double refuseTotalDeg,
         double warnLengthM,
         double refuseLengthM,
-        List<KindRadius> tightVaults) {
+        List<KindRadius> exitRadii,
+        double outsideSlackM) {
     /** The smallest unsupported bend radius of one size of innerduct. */
     public record SizeRadius(double outsideDiameterMm, double radiusM) {
         public SizeRadius {
@@ -47,7 +50,7 @@ public record PullLimits(
     }
 
     /**
-     * The radius on which an innerduct turns out of vaults of one kind.
+     * The radius on which an innerduct rises out of vaults of one kind.
      *
      * @param vaultKind the kind as the vaults layer has it; upper and lower case are alike
      */
@@ -59,7 +62,7 @@ public record PullLimits(
     }
 
     public PullLimits {
-        tightVaults = List.copyOf(tightVaults);
+        exitRadii = List.copyOf(exitRadii);
         Check.positive("innerductStressMpa", innerductStressMpa);
         Check.positive("machinePullN", machinePullN);
         Check.positive("cableRatingN", cableRatingN);
@@ -68,10 +71,11 @@ public record PullLimits(
         Check.positive("cableSidewallNPerM", cableSidewallNPerM);
         Check.positive("cableRadiusRatio", cableRadiusRatio);
         Check.positive("vaultExitRadiusM", vaultExitRadiusM);
+        Check.positive("outsideSlackM", outsideSlackM);
         Check.positive("warnTotalDeg", warnTotalDeg);
         Check.positive("refuseTotalDeg", refuseTotalDeg);
         Check.positive("warnLengthM", warnLengthM);
-        Check.positive("refuseLengthM", refuseLengthM);
+        Check.notNegative("refuseLengthM", refuseLengthM);
         if (innerductRadii.isEmpty()) {
             throw new IllegalArgumentException("innerductRadii must hold at least one size");
         }
@@ -80,11 +84,11 @@ public record PullLimits(
                 .toList();
     }
 
-    /** Returns the radius on which an innerduct turns out of a vault of this kind. */
+    /** Returns the radius on which an innerduct rises out of a vault of this kind to a machine outside. */
     public double vaultExitRadiusM(String vaultKind) {
-        for (KindRadius tight : tightVaults) {
-            if (tight.vaultKind().equalsIgnoreCase(vaultKind)) {
-                return tight.radiusM();
+        for (KindRadius exit : exitRadii) {
+            if (exit.vaultKind().equalsIgnoreCase(vaultKind)) {
+                return exit.radiusM();
             }
         }
         return vaultExitRadiusM;

@@ -13,8 +13,11 @@ public sealed interface PullOutcome {
     /** Returns one phrase for tables and reports. */
     String summary();
 
-    /** Finds the end to pull from: the possible one, or the one that asks less of innerduct and cable. */
+    /** Finds the end that is proposed to pull from. */
     Optional<SpanEnd> findBetterEnd();
+
+    /** Finds why that end is proposed. */
+    Optional<EndReason> findEndReason();
 
     /** Finds the limit that is used most when pulling from the better end. */
     Optional<LimitUse> findTightest();
@@ -27,7 +30,7 @@ public sealed interface PullOutcome {
     }
 
     /** Every innerduct can come out at either end. */
-    record FromBoth(SpanEnd better, LimitUse tightest) implements PullOutcome {
+    record FromBoth(SpanEnd better, EndReason reason, LimitUse tightest) implements PullOutcome {
         @Override
         public String key() {
             return "both";
@@ -35,12 +38,18 @@ public sealed interface PullOutcome {
 
         @Override
         public String summary() {
-            return "possible from either end, better from " + better + ": " + tightest.summary();
+            String why = reason == EndReason.BETTER_SITE ? " for its site" : "";
+            return "possible from either end, better from " + better + why + ": " + tightest.summary();
         }
 
         @Override
         public Optional<SpanEnd> findBetterEnd() {
             return Optional.of(better);
+        }
+
+        @Override
+        public Optional<EndReason> findEndReason() {
+            return Optional.of(reason);
         }
 
         @Override
@@ -77,6 +86,11 @@ public sealed interface PullOutcome {
         }
 
         @Override
+        public Optional<EndReason> findEndReason() {
+            return Optional.of(EndReason.ONLY_END);
+        }
+
+        @Override
         public Optional<LimitUse> findTightest() {
             return Optional.of(tightest);
         }
@@ -93,7 +107,8 @@ public sealed interface PullOutcome {
     }
 
     /** Some innerduct can come out at neither end, or one fails here and another there. */
-    record FromNeither(SpanEnd better, LimitUse failsAtBetter, LimitUse failsAtOther) implements PullOutcome {
+    record FromNeither(SpanEnd better, EndReason reason, LimitUse failsAtBetter, LimitUse failsAtOther)
+            implements PullOutcome {
         @Override
         public String key() {
             return "neither";
@@ -107,6 +122,11 @@ public sealed interface PullOutcome {
         @Override
         public Optional<SpanEnd> findBetterEnd() {
             return Optional.of(better);
+        }
+
+        @Override
+        public Optional<EndReason> findEndReason() {
+            return Optional.of(reason);
         }
 
         @Override
@@ -134,6 +154,11 @@ public sealed interface PullOutcome {
 
         @Override
         public Optional<SpanEnd> findBetterEnd() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<EndReason> findEndReason() {
             return Optional.empty();
         }
 

@@ -16,6 +16,8 @@ import org.spanroom.model.Check;
  * @param innerductDensityKgPerM3 density of the innerduct's material
  * @param gradeToleranceM how far an elevation may lie from a straight grade before it makes a vertical bend
  * @param gradeRadiusM radius that is assumed for vertical bends
+ * @param endPreferencePoints by how many points of percent the tightest limit may be used more at an end that is a better place for
+ *     the machine, and that end be proposed all the same
  */
 public record PullSettings(
         FrictionSets friction,
@@ -28,6 +30,7 @@ public record PullSettings(
         double innerductDensityKgPerM3,
         double gradeToleranceM,
         double gradeRadiusM,
+        double endPreferencePoints,
         NeighbourSettings neighbours,
         PullLimits limits) {
     public PullSettings {
@@ -37,5 +40,6 @@ public record PullSettings(
         Check.positive("innerductDensityKgPerM3", innerductDensityKgPerM3);
         Check.notNegative("gradeToleranceM", gradeToleranceM);
         Check.positive("gradeRadiusM", gradeRadiusM);
+        Check.within("endPreferencePoints", endPreferencePoints, 0, 100);
     }
 }

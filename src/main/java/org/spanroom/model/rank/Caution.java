@@ -6,4 +6,7 @@ package org.spanroom.model.rank;
  * @param key the word in columns
  * @param explanation the same for people, in one phrase, with what is recorded
  */
-public record Caution(String key, String explanation) {}
+public record Caution(String key, String explanation) {
+    /** The key of the caution that a pull fails at both ends unless well lubricated; such spans are counted apart. */
+    public static final String PULL_DOUBTFUL = "pull_doubtful";
+}

@@ -7,6 +7,7 @@ import java.util.TreeMap;
  * Counts and sums over the spans of a ranking.
  *
  * @param excluded how many spans are not ranked, by reason
+ * @param doubtful how many ranked spans can be pulled only when well lubricated
  * @param positionsGained positions that recovery adds, over all ranked spans
  * @param rankedLengthM the length that counts, over all ranked spans
  * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
@@ -15,10 +16,11 @@ public record RankTotals(
         long spans,
         long ranked,
         Map<Exclusion, Long> excluded,
+        long doubtful,
         long positionsGained,
         double rankedLengthM,
         double rankedDrawnLengthM) {
-    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0);
+    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0);
 
     public RankTotals {
         excluded = Map.copyOf(excluded);
@@ -32,6 +34,7 @@ public record RankTotals(
                 spans + other.spans,
                 ranked + other.ranked,
                 reasons,
+                doubtful + other.doubtful,
                 positionsGained + other.positionsGained,
                 rankedLengthM + other.rankedLengthM,
                 rankedDrawnLengthM + other.rankedDrawnLengthM);

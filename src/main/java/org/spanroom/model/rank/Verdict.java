@@ -26,6 +26,11 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
         return !exclusions.isEmpty();
     }
 
+    /** Returns whether on paper the innerducts come out only when well lubricated. */
+    public boolean isPullDoubtful() {
+        return cautions.stream().anyMatch(caution -> caution.key().equals(Caution.PULL_DOUBTFUL));
+    }
+
     /** Finds the reason that is given where there is space for one only: the most basic. */
     public Optional<Exclusion> findFirst() {
         return exclusions.stream().findFirst();

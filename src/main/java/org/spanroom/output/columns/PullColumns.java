@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.EndReason;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
@@ -57,6 +58,12 @@ public final class PullColumns {
                         "pull_end",
                         "End at which the innerducts better come out: a is from_vault, b is to_vault.",
                         pull(p -> p.outcome().findBetterEnd().map(SpanEnd::key))),
+                Column.text(
+                        "pull_end_reason",
+                        "pull_why",
+                        "Why that end: only_end, least_used, better_site (off the roadway or with machine access, and hardly"
+                                + " more used), less_force or alike.",
+                        pull(p -> p.outcome().findEndReason().map(EndReason::key))),
                 Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault),
                 Column.real(
                         "pull_utilisation_pct",

@@ -327,8 +327,9 @@ public final class SpanColumns {
 
     private static OptionalInt reservedCells(Contents contents) {
         return contents.known()
-                ? OptionalInt.of(
-                        contents.sleeves().stream().mapToInt(Sleeve::promisedCells).sum())
+                ? OptionalInt.of(contents.sleeves().stream()
+                        .mapToInt(Sleeve::promisedCells)
+                        .sum())
                 : OptionalInt.empty();
     }
 

@@ -69,7 +69,10 @@ public final class CrossSectionSvg {
         Optional<PullChoice> proposal = room.proposal().filter(choice -> choice.newCables() > 0);
         if (proposal.isPresent()) {
             panel(AFTER_X_PX, "After", proposal.get().after());
-            caption(AFTER_X_PX, afterWords(proposal.get()), verdict(proposal.get().after()));
+            caption(
+                    AFTER_X_PX,
+                    afterWords(proposal.get()),
+                    verdict(proposal.get().after()));
         } else {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX, "middle", 13, "Not recovered:");
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
@@ -183,7 +186,8 @@ public final class CrossSectionSvg {
                 100 * section.now().fillRatio(),
                 section.now().positionsAfter(),
                 Math.min(
-                        section.now().positionsAfter(), section.now().positions().beside()));
+                        section.now().positionsAfter(),
+                        section.now().positions().beside()));
     }
 
     private static String afterWords(PullChoice choice) {

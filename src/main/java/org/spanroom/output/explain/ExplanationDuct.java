@@ -28,7 +28,10 @@ final class ExplanationDuct {
                 .flag("direct_buried", "buried directly", duct.directBuried())
                 .flag("flooded", "recorded as flooded", duct.flooded())
                 .flag("contents_known", "contents known", contents.known())
-                .whole("positions_reserved", "positions reserved", duct.circumstances().positionsReserved())
+                .whole(
+                        "positions_reserved",
+                        "positions reserved",
+                        duct.circumstances().positionsReserved())
                 .word(
                         "beside_allowed",
                         "may lie beside innerducts",

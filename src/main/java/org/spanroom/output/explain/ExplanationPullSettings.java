@@ -64,6 +64,12 @@ final class ExplanationPullSettings {
                 .number("innerduct_density_kg_per_m3", "innerduct density", densityKgPerM3, 1, "kg/m3")
                 .number("grade_tolerance_m", "grade tolerance", settings.gradeToleranceM(), 3, "m")
                 .number("grade_radius_m", "vertical radius", settings.gradeRadiusM(), 2, "m")
+                .number(
+                        "end_preference_points",
+                        "preference for a better site",
+                        settings.endPreferencePoints(),
+                        1,
+                        "points")
                 .number("resting_share_ratio", "resting share", restingShareRatio, 3, "")
                 .whole("wedged_from_innerducts", "wedged from innerducts", wedgedFrom)
                 .line("limits", "limits", line -> limits(line, settings.limits()))
@@ -77,6 +83,7 @@ final class ExplanationPullSettings {
     }
 
     private static void limits(ExplanationParts line, PullLimits limits) {
+        double refuseLengthM = limits.refuseLengthM() > 0 ? limits.refuseLengthM() : Double.NaN;
         line.number("innerduct_stress_mpa", "innerduct stress", limits.innerductStressMpa(), 3, "MPa")
                 .number("machine_pull_n", "machine pull", limits.machinePullN(), 1, "N")
                 .number("hold_allowed_n", "cable hold", limits.holdAllowedN(), 1, "N")
@@ -84,9 +91,10 @@ final class ExplanationPullSettings {
                 .number("cable_sidewall_n_per_m", "cable sidewall", limits.cableSidewallNPerM(), 1, "N/m")
                 .number("cable_radius_ratio", "cable bend radius", limits.cableRadiusRatio(), 2, "diameters")
                 .number("vault_exit_radius_m", "radius out of the vault", limits.vaultExitRadiusM(), 3, "m")
+                .number("outside_slack_m", "slack for a machine outside", limits.outsideSlackM(), 2, "m")
                 .number("warn_total_deg", "warn above", limits.warnTotalDeg(), 1, "degrees of bends")
                 .number("refuse_total_deg", "refuse above", limits.refuseTotalDeg(), 1, "degrees of bends")
                 .number("warn_length_m", "warn above", limits.warnLengthM(), 2, "m")
-                .number("refuse_length_m", "refuse above", limits.refuseLengthM(), 2, "m");
+                .number("refuse_length_m", "refuse above", refuseLengthM, 2, "m");
     }
 }

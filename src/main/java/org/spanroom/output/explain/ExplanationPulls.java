@@ -3,7 +3,9 @@ package org.spanroom.output.explain;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.EndReason;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.LimitKind;
@@ -35,13 +37,22 @@ final class ExplanationPulls {
         PullOutcome outcome = pull.outcome();
         parts.text("outcome", "", outcome.key())
                 .text("summary", "", outcome.summary())
-                .value("better_end", "better end", end(outcome.findBetterEnd()));
+                .value("better_end", "better end", end(outcome.findBetterEnd()))
+                .value("better_end_reason", "", reason(outcome, EndReason::key))
+                .value("", "because", reason(outcome, EndReason::explanation));
         limit(parts, "tightest", "tightest limit there", outcome.findTightest());
         explained.assessment().laterPull().ifPresent(later -> later(parts, later));
         parts.value("failing_end", "failing end", end(PullColumns.findFailingEnd(outcome)));
         limit(parts, "failing", "failing limit there", outcome.findFailing());
         String warns = pull.pulls().isEmpty() ? "" : "above the value to warn at";
         parts.words("warnings", warns, pull.warnings(), LimitKind::key);
+    }
+
+    private static ExplanationValue reason(PullOutcome outcome, Function<EndReason, String> words) {
+        return outcome.findEndReason()
+                .map(words)
+                .<ExplanationValue>map(ExplanationValue::word)
+                .orElse(ExplanationValue.ABSENT);
     }
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */

@@ -77,7 +77,10 @@ final class ExplanationRoom {
     private static void choices(ExplanationParts parts, Room room) {
         parts.table("choices", "Choices, leaving everything in first", room.choices(), (row, choice) -> {
             row.text("choice", "choice", choice.words())
-                    .flag("proposed", "proposed", room.proposal().filter(choice::equals).isPresent())
+                    .flag(
+                            "proposed",
+                            "proposed",
+                            room.proposal().filter(choice::equals).isPresent())
                     .flag("allowed", "allowed", choice.allowed())
                     .whole("positions", "positions", choice.positionsAfter())
                     .whole("positions_gained", "gained", choice.positionsGained())
@@ -85,7 +88,10 @@ final class ExplanationRoom {
                     .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
                     .number("fill_with_new_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
                     .word("binding_rule", "bound by", choice.bindingRule())
-                    .text("next_sleeve", "next sleeve", choice.nextSleeve().map(PackingOutcome::key).orElse(""));
+                    .text(
+                            "next_sleeve",
+                            "next sleeve",
+                            choice.nextSleeve().map(PackingOutcome::key).orElse(""));
         });
     }
 

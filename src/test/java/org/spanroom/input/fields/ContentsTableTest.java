@@ -186,17 +186,13 @@ class ContentsTableTest {
 
     @Test
     void rowsAndValuesThatWereRejectedWereRecordedAllTheSame() throws IOException {
-        ContentsTable table = read(SLEEVES
-                + "D1,c1,cable,,999,,,100,live,,,,\n"
-                + "D2,x9,pipe,,,,,,,,,,\n");
+        ContentsTable table = read(SLEEVES + "D1,c1,cable,,999,,,100,live,,,,\n" + "D2,x9,pipe,,,,,,,,,,\n");
 
-        assertThat(table.find("D1").orElseThrow().rejected())
-                .singleElement()
-                .satisfies(value -> {
-                    assertThat(value.name()).isEqualTo("cable_outside_diameter");
-                    assertThat(value.recorded()).isEqualTo("999 in");
-                    assertThat(value.why()).contains("plausible range");
-                });
+        assertThat(table.find("D1").orElseThrow().rejected()).singleElement().satisfies(value -> {
+            assertThat(value.name()).isEqualTo("cable_outside_diameter");
+            assertThat(value.recorded()).isEqualTo("999 in");
+            assertThat(value.why()).contains("plausible range");
+        });
         ContentsTable.Listed unknown = table.find("D2").orElseThrow();
         assertThat(unknown.contents().known()).isFalse();
         assertThat(unknown.rejected()).singleElement().satisfies(value -> {

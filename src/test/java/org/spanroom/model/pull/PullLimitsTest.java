@@ -158,17 +158,18 @@ class PullLimitsTest {
                 d.refuseTotalDeg(),
                 d.warnLengthM(),
                 d.refuseLengthM(),
-                d.tightVaults());
+                d.exitRadii(),
+                d.outsideSlackM());
         return limits.innerductStrengthN(innerduct) / LBF_N;
     }
 
     private static PullLimits withCableRadius(double ratio) {
         return new PullLimits(
-                7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366, List.of());
+                7.584, 8900, 2670, 0.3, 7300, 11_000, ratio, defaultRadii(), 0.75, 180, 360, 183, 366, List.of(), 3);
     }
 
     private static PullLimits withRadii(List<PullLimits.SizeRadius> radii) {
-        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366, List.of());
+        return new PullLimits(7.584, 8900, 2670, 0.3, 7300, 11_000, 20, radii, 0.75, 180, 360, 183, 366, List.of(), 3);
     }
 
     private static List<PullLimits.SizeRadius> defaultRadii() {

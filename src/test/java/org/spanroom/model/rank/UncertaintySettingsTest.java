@@ -18,8 +18,19 @@ class UncertaintySettingsTest {
         double[] chances = new double[5];
         chances[chance] = ratio;
         return new UncertaintySettings(
-                true, 1, 64, 20, 0.06, chances[0], chances[1], chances[2], chances[3], chances[4], leastChangeRatio,
-                0.1, 0.9);
+                true,
+                1,
+                64,
+                20,
+                0.06,
+                chances[0],
+                chances[1],
+                chances[2],
+                chances[3],
+                chances[4],
+                leastChangeRatio,
+                0.1,
+                0.9);
     }
 
     /** Where one unknown alone decides, the expected change is its chance, or that of the contrary. */

@@ -18,10 +18,10 @@ import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.bore.PlacedCircle.Kind;
 import org.spanroom.model.bore.Positions;
 import org.spanroom.model.bore.PullChoice;
-import org.spanroom.testing.Rooms;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Unrecoverable;
+import org.spanroom.testing.Rooms;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 

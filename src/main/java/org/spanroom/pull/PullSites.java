@@ -1,0 +1,36 @@
+package org.spanroom.pull;
+
+import java.util.Map;
+import java.util.function.Predicate;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultKind;
+
+/**
+ * What vaults mean for the pulling machine.
+ *
+ * @param kinds what each recorded kind means, see {@link VaultKind#of}
+ * @param inRoadway whether a vault's cover lies in the roadway; doubt counts as yes
+ */
+public record PullSites(Map<String, VaultKind> kinds, Predicate<Vault> inRoadway) {
+    /** Every vault takes the machine, and none is a better place for it than another. */
+    static final PullSites ALIKE = new PullSites(Map.of(), vault -> true);
+
+    public PullSites {
+        kinds = Map.copyOf(kinds);
+    }
+
+    /** Returns whether the machine stands in a vault, so that the innerduct is slit at the duct mouth. */
+    boolean machineInside(Vault vault) {
+        return VaultKind.of(kinds, vault.kind()).machineInside();
+    }
+
+    /**
+     * Returns whether one vault is a better place for the machine than another: in one respect, off the roadway or taking the machine,
+     * and worse in none.
+     */
+    boolean isBetter(Vault one, Vault other) {
+        int roadway = Boolean.compare(inRoadway.test(other), inRoadway.test(one));
+        int access = Boolean.compare(machineInside(one), machineInside(other));
+        return roadway >= 0 && access >= 0 && roadway + access > 0;
+    }
+}

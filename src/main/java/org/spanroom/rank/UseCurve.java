@@ -1,0 +1,76 @@
+package org.spanroom.rank;
+
+import java.util.Arrays;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.FrictionUse;
+import org.spanroom.model.pull.LimitKind;
+
+/**
+ * How far the tightest limit of a pull is used, by friction between its three calculated states.
+ *
+ * <p>Each limit is interpolated by itself, on a logarithmic scale, for forces grow exponentially with friction; then the tightest
+ * counts. Interpolating the tightest of all three instead would take a radius, which friction leaves as it is, for a force.
+ */
+final class UseCurve {
+    private static final int STATES = 3;
+    private static final double LEAST_RATIO = 1e-8;
+
+    /** Logarithms of lubricated, dry and bad, one limit after another; only of limits that may be the tightest. */
+    private final double[] logs;
+
+    private UseCurve(double[] logs) {
+        this.logs = logs;
+    }
+
+    static UseCurve of(FrictionUse use) {
+        LimitKind[] kinds = LimitKind.values();
+        double[] logs = new double[kinds.length * STATES];
+        int kept = 0;
+        for (LimitKind kind : kinds) {
+            if (!isExceeded(use, kind)) {
+                logs[kept] = log(use, kind, Friction.LUBRICATED);
+                logs[kept + 1] = log(use, kind, Friction.DRY);
+                logs[kept + 2] = log(use, kind, Friction.BAD);
+                kept += STATES;
+            }
+        }
+        return new UseCurve(Arrays.copyOf(logs, kept));
+    }
+
+    /** Returns the percentage at a place from 0 (lubricated) over 0.5 (dry) to 1 (bad). */
+    double percentAt(double place) {
+        int lower = place < 0.5 ? 0 : 1;
+        double share = 2 * place - lower;
+        double most = logs[lower] + share * (logs[lower + 1] - logs[lower]);
+        for (int limit = STATES; limit < logs.length; limit += STATES) {
+            double low = logs[limit + lower];
+            most = Math.max(most, low + share * (logs[limit + lower + 1] - low));
+        }
+        return 100 * Math.exp(most);
+    }
+
+    /** Returns whether another limit is used as far or further in every state, so that it is so between them too. */
+    private static boolean isExceeded(FrictionUse use, LimitKind kind) {
+        for (LimitKind other : LimitKind.values()) {
+            if (other != kind && exceeds(use, other, kind)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean exceeds(FrictionUse use, LimitKind other, LimitKind kind) {
+        boolean more = other.compareTo(kind) < 0;
+        for (Friction state : Friction.values()) {
+            if (use.ratio(other, state) < use.ratio(kind, state)) {
+                return false;
+            }
+            more |= use.ratio(other, state) > use.ratio(kind, state);
+        }
+        return more;
+    }
+
+    private static double log(FrictionUse use, LimitKind kind, Friction state) {
+        return Math.log(Math.max(use.ratio(kind, state), LEAST_RATIO));
+    }
+}
