@@ -28,13 +28,17 @@ public final class CrossSectionSvg {
     private static final Svg.Pen BORE = new Svg.Pen("#202020", 5, "");
     private static final Svg.Pen OUTLINE = new Svg.Pen("#202020", 1.2, "");
     private static final Svg.Pen FABRIC = new Svg.Pen("#202020", 1, "4 2");
-    private static final Svg.Pen JOINT = new Svg.Pen("#202020", 4, "");
     private static final Svg.Pen DEAD = new Svg.Pen("#202020", 1.2, "2 2");
 
     private static final String INNERDUCT_WALL = "#e0a458";
     private static final String CABLE = "#33475b";
     private static final String DEAD_CABLE = "#c9c9c9";
     private static final String NEW_CABLE = "#9fd3c7";
+    private static final String BAND = "#4d8c7f";
+
+    /** Width of the band of fabric between two cells, over that of the narrower one. */
+    private static final double BAND_RATIO = 0.5;
+
     private static final String EMPTY = "#ffffff";
 
     private final Room room;
@@ -89,34 +93,26 @@ public final class CrossSectionSvg {
         Arrangement drawn = arrangement.get();
         double pxPerMm = BORE_PX / drawn.boreMm();
         bore(xPx, drawn.shape());
+        joints(drawn, xPx, pxPerMm);
         for (PlacedCircle circle : drawn.circles()) {
             circle(circle, xPx + circle.xMm() * pxPerMm, MIDDLE_Y_PX - circle.yMm() * pxPerMm, pxPerMm);
         }
-        joints(drawn, xPx, pxPerMm);
         scaleBar(xPx, pxPerMm);
     }
 
-    /** The fabric between neighboring cells of a sleeve. */
+    /** The fabric between neighboring cells of a sleeve: a band from middle to middle, below the cells. */
     private void joints(Arrangement drawn, double xPx, double pxPerMm) {
         for (Arrangement.Joint joint : drawn.joints()) {
             PlacedCircle one = drawn.circles().get(joint.one());
             PlacedCircle other = drawn.circles().get(joint.other());
-            double dx = other.xMm() - one.xMm();
-            double dy = other.yMm() - one.yMm();
-            double apartMm = Math.hypot(dx, dy);
-            double fromMm = cableMm(one) / 2 / apartMm;
-            double toMm = 1 - cableMm(other) / 2 / apartMm;
+            double wideMm = BAND_RATIO * Math.min(one.outsideDiameterMm(), other.outsideDiameterMm());
             svg.stroke(
-                    xPx + (one.xMm() + fromMm * dx) * pxPerMm,
-                    MIDDLE_Y_PX - (one.yMm() + fromMm * dy) * pxPerMm,
-                    xPx + (one.xMm() + toMm * dx) * pxPerMm,
-                    MIDDLE_Y_PX - (one.yMm() + toMm * dy) * pxPerMm,
-                    JOINT);
+                    xPx + one.xMm() * pxPerMm,
+                    MIDDLE_Y_PX - one.yMm() * pxPerMm,
+                    xPx + other.xMm() * pxPerMm,
+                    MIDDLE_Y_PX - other.yMm() * pxPerMm,
+                    new Svg.Pen(BAND, wideMm * pxPerMm, ""));
         }
-    }
-
-    private static double cableMm(PlacedCircle circle) {
-        return circle.insideDiameterMm() > 0 ? circle.insideDiameterMm() : circle.outsideDiameterMm();
     }
 
     private void bore(double xPx, BoreShape shape) {
@@ -230,7 +226,7 @@ public final class CrossSectionSvg {
         svg.label(334, yPx + 4, "start", 11, "dead cable");
         svg.circle(440, yPx, 9.5, EMPTY, FABRIC);
         svg.circle(440, yPx, 8, NEW_CABLE, OUTLINE);
-        svg.label(454, yPx + 4, "start", 11, "position for a new cable, number of its sleeve; line: its fabric");
-        svg.label(770, yPx + 4, "start", 11, "R: reserved cell");
+        svg.label(454, yPx + 4, "start", 11, "position for a new cable, number of its sleeve; band: fabric");
+        svg.label(800, yPx + 4, "start", 11, "R: reserved cell");
     }
 }
