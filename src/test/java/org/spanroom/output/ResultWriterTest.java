@@ -97,7 +97,7 @@ class ResultWriterTest {
                 .containsEntry("bore_shape", "round")
                 .containsEntry("bore_area_mm2", "8213.0")
                 .containsEntry("fill_now_pct", "51.00")
-                .containsEntry("free_after_pct", "90.90")
+                .containsEntry("free_after_removal_pct", "90.90")
                 .containsEntry("positions_gained", "8")
                 .containsEntry("year", "1987")
                 .containsEntry("surface", "")

@@ -41,7 +41,7 @@ class ExplanationJsonTest {
         assertThat(outAtB.at("/sections/1/far/innerduct_n").asDouble() / LBF_N).isCloseTo(35.77, within(0.02));
         assertThat(outAtB.at("/sections/0/radius_m").isNull()).isTrue();
         assertThat(outAtB.at("/fall_off/2/pull_n").asDouble() / LBF_N).isCloseTo(53.5, within(0.06));
-        assertThat(outAtB.at("/limits/0/limit").asText()).isEqualTo("vault_exit_radius");
+        assertThat(outAtB.at("/limits/0/limit").asText()).isEqualTo("innerduct_bend_radius");
         assertThat(outAtB.at("/limits/0/allowed_is_least").asBoolean()).isTrue();
         assertThat(json.at("/pull/settings/limits/hold_allowed_n").asDouble() / LBF_N)
                 .isCloseTo(180, within(0.1));

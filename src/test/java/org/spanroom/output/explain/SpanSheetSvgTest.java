@@ -98,7 +98,7 @@ class SpanSheetSvgTest {
         assertThat(labels).isNotEmpty();
         for (int i = 0; i < labels.size(); i++) {
             Box one = box(labels.get(i));
-            assertThat(new Box(0, 0, 1000, 808).holds(one))
+            assertThat(new Box(0, 0, 1000, 1368).holds(one))
                     .as(labels.get(i).getTextContent())
                     .isTrue();
             for (int j = 0; j < i; j++) {
