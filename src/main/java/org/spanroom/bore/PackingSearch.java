@@ -27,6 +27,11 @@ final class PackingSearch {
     /** A start of sleeves that cannot lie clear in one bore is tried in wider ones, filled to these shares. */
     private static final double[] FILL_RATIOS = {0.8, 0.5, 0.3, 0.15};
 
+    /** An arrangement is polished from a bore narrower than its own by this factor, so many times at most. */
+    private static final double POLISH_RATIO = 1 - 1e-5;
+
+    private static final int MOST_POLISHES = 5;
+
     private static final int MOST_REASSIGNMENTS = 3;
 
     private final PackingTask task;
@@ -170,10 +175,25 @@ final class PackingSearch {
             double freeMm = freeHalfMm(centres, reachedMm2);
             if (freeMm < leastHalfMm * CLOSE_RATIO) {
                 double[] refined = centres.clone();
-                take(refined, squeeze.grow(refined, halfMm));
+                take(refined, polish(refined, squeeze.grow(refined, halfMm)));
             }
         }
         return reachedMm2;
+    }
+
+    /** Sets out once more from just below, where circles that hardly press each other still move; returns half the bore. */
+    private double polish(double[] centres, double foundHalfMm) {
+        double narrowMm = foundHalfMm;
+        for (int turn = 0; turn < MOST_POLISHES; turn++) {
+            double[] again = centres.clone();
+            double reachedMm = squeeze.grow(again, narrowMm * POLISH_RATIO);
+            if (!(reachedMm < narrowMm * NARROWER_RATIO)) {
+                return narrowMm;
+            }
+            System.arraycopy(again, 0, centres, 0, again.length);
+            narrowMm = reachedMm;
+        }
+        return narrowMm;
     }
 
     private double descend(double[] centres) {
