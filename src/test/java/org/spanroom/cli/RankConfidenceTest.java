@@ -103,15 +103,22 @@ class RankConfidenceTest {
         }
     }
 
-    /** The likely figure is the one that is scored; what is drawn lies to both sides of it. */
+    /**
+     * The likely figure is the one that is scored; what is drawn lies to both sides of it. Only where work just fits into its shift
+     * most drawings need another one, so that the likely figure lies below the low one.
+     */
     @Test
     void likelyMoneyLiesBetweenLowAndHigh() throws IOException {
+        int ranked = 0;
+        int belowLow = 0;
         for (CSVRecord span : spans("one").values()) {
             for (String what : span.get("rank").isEmpty() ? List.<String>of() : MONEY) {
-                assertThat(money(span, what + "_money"))
-                        .isBetween(money(span, what + "_low_money"), money(span, what + "_high_money"));
+                ranked++;
+                belowLow += money(span, what + "_money") < money(span, what + "_low_money") ? 1 : 0;
+                assertThat(money(span, what + "_money")).isLessThanOrEqualTo(money(span, what + "_high_money"));
             }
         }
+        assertThat(belowLow).isLessThan(ranked / 100);
     }
 
     /** Percentiles of totals, which are no sums of the spans' own; the same whatever the threads. */

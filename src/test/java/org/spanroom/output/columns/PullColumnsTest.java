@@ -58,8 +58,8 @@ class PullColumnsTest {
                 .containsEntry("pull_outcome", "both")
                 .containsEntry("pull_better_end", "a")
                 .containsEntry("pull_better_vault", "V-1")
-                .containsEntry("pull_utilisation_pct", "61.0")
-                .containsEntry("pull_tightest_limit", "vault_exit_radius")
+                .containsEntry("pull_utilisation_pct", "50.0")
+                .containsEntry("pull_tightest_limit", "innerduct_bend_radius")
                 .containsEntry("pull_count", "1")
                 .containsEntry("pull_failing_limit", "")
                 .containsEntry("pull_failing_end", "")
@@ -105,7 +105,7 @@ class PullColumnsTest {
                 .filteredOn(cell ->
                         cell.getKey().startsWith("pull_") || cell.getKey().startsWith("hold_"))
                 .filteredOn(cell ->
-                        !cell.getKey().equals("pull_outcome") && !cell.getKey().equals("pull_count"))
+                        !List.of("pull_outcome", "pull_count", "pull_choice").contains(cell.getKey()))
                 .hasSizeGreaterThan(20)
                 .allSatisfy(cell -> assertThat(cell.getValue()).isEmpty());
     }
@@ -126,8 +126,8 @@ class PullColumnsTest {
         assertThat(rows).extracting(row -> row.get("cables")).containsExactly("1", "0", "1", "1");
         assertThat(rows.get(0).get("outside_diameter_mm")).isEqualTo("42.16");
         assertThat(rows.get(0).get("wall_mm")).isEqualTo("3.12");
-        assertThat(rows.get(0).get("tightest_limit_b")).isEqualTo("vault_exit_radius");
-        assertThat(rows.get(0).get("utilisation_b_pct")).isEqualTo("61.0");
+        assertThat(rows.get(0).get("tightest_limit_b")).isEqualTo("innerduct_bend_radius");
+        assertThat(rows.get(0).get("utilisation_b_pct")).isEqualTo("50.0");
         assertThat(rows.get(1).get("hold_for_a_bad_n")).isEqualTo("0.0");
         assertThat(Double.parseDouble(rows.get(0).get("pull_out_at_b_dry_n")) / LBF_N)
                 .isCloseTo(128.83, within(0.02));
