@@ -66,7 +66,7 @@ final class ChainFit {
     private static int sharpenUnseen(TangentChain chain, double slackM) {
         int made = 0;
         for (int arc = 0; arc < chain.arcs; arc++) {
-            if (chain.isLone(arc) && chain.radiusM[arc] > 0 && chain.verticesOn(arc, slackM) <= 2) {
+            if (chain.isLone(arc) && chain.radiusM[arc] > 0 && ArcVertices.on(chain, arc, slackM) <= 2) {
                 chain.sharpen(arc);
                 chain.radiusM[arc] = 0;
                 made++;

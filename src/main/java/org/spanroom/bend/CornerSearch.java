@@ -82,12 +82,7 @@ final class CornerSearch {
     private static void extendWandering(Trace trace, Noise noise, int end, Terms terms, double[] cost, int[] previous) {
         double endX = trace.xM[end];
         double endY = trace.yM[end];
-        double sumX = 0;
-        double sumY = 0;
-        double sum = 0;
-        double xx = 0;
-        double xy = 0;
-        double yy = 0;
+        var sums = new WanderingSums();
         double best = Double.POSITIVE_INFINITY;
         double farthestM = 0;
         int earliest = Math.max(0, end - LONGEST_PIECE);
@@ -102,23 +97,11 @@ final class CornerSearch {
             farthestM = Math.max(farthestM, awayM);
             double gain = noise.gain[start + 1];
             double memory = noise.memory[start + 1];
-            double nextX = gain * (trace.xM[start + 1] - endX - memory * dx);
-            double nextY = gain * (trace.yM[start + 1] - endY - memory * dy);
-            double weight = gain * (1 - memory);
-            sumX += weight * nextX;
-            sumY += weight * nextY;
-            sum += weight * weight;
-            xx += nextX * nextX;
-            xy += nextX * nextY;
-            yy += nextY * nextY;
-            double allX = sumX + dx;
-            double allY = sumY + dy;
-            double all = sum + 1;
-            double squares = terms.weight()
-                    * Straight.smallerEigenvalue(
-                            xx + dx * dx - allX * allX / all,
-                            xy + dx * dy - allX * allY / all,
-                            yy + dy * dy - allY * allY / all);
+            sums.add(
+                    gain * (trace.xM[start + 1] - endX - memory * dx),
+                    gain * (trace.yM[start + 1] - endY - memory * dy),
+                    gain * (1 - memory));
+            double squares = terms.weight() * sums.squaresFrom(dx, dy);
             double total = cost[start] + terms.price() + squares;
             if (total < best) {
                 best = total;

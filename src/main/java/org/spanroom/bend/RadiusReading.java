@@ -40,9 +40,9 @@ final class RadiusReading {
         int to = chain.windowEnd(arc);
         this.round = new TangentChain(trace, noise, chain.corners.slice(arc, arc + 1), from, to);
         double slackM = Math.max(2 * sigmaM, 0.02 * chain.radiusM[arc]);
-        int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? chain.verticesOn(arc, slackM) : 0;
+        int onArc = chain.radiusM[arc] > LEAST_RADIUS_M ? ArcVertices.on(chain, arc, slackM) : 0;
         if (onArc < FEWEST_ARC_VERTICES
-                || chain.witnessesOn(arc, slackM, settings.drawingToleranceM()) < FEWEST_ARC_VERTICES) {
+                || ArcVertices.witnessesOn(chain, arc, slackM, settings.drawingToleranceM()) < FEWEST_ARC_VERTICES) {
             this.measured = false;
             this.smallestRadiusM = chain.radiusM[arc];
             return;
@@ -83,8 +83,8 @@ final class RadiusReading {
         boolean compound = costOfOne - costOfTwo > COMPOUND_PRICE
                 && Math.min(two.radiusM[0], two.radiusM[1]) > LEAST_RADIUS_M
                 && two.gapM(0) > -0.2 * (two.tangentM(0) + two.tangentM(1))
-                && two.verticesOn(0, 0) >= FEWEST_ARC_VERTICES
-                && two.verticesOn(1, 0) >= FEWEST_ARC_VERTICES;
+                && ArcVertices.on(two, 0, 0) >= FEWEST_ARC_VERTICES
+                && ArcVertices.on(two, 1, 0) >= FEWEST_ARC_VERTICES;
         return compound ? Math.min(two.radiusM[0], two.radiusM[1]) : round.radiusM[0];
     }
 }

@@ -18,7 +18,7 @@ final class TangentChain {
     static final double MOST_TURN_RAD = 3.14;
 
     /** Neighboring unknowns that one vertex touches, and that two vertices do. */
-    private static final int ARC_WIDTH = 5;
+    static final int ARC_WIDTH = 5;
 
     private static final int PAIR_WIDTH = 8;
 
@@ -42,10 +42,9 @@ final class TangentChain {
     private final Noise noise;
     private final double[] originX;
     private final double[] originY;
-    private final double[] cos;
-    private final double[] sin;
-    private final double[] slope = new double[ARC_WIDTH];
-    private final boolean[] sharp;
+    final double[] cos;
+    final double[] sin;
+    final boolean[] sharp;
 
     /** Lays straights between the groups of corners; radii begin at 0. */
     TangentChain(Trace trace, Noise noise, Corners corners, int from, int to) {
@@ -268,6 +267,8 @@ final class TangentChain {
     void linearise(BandedSystem system) {
         system.clear();
         trace.countVisits(to - from + 1L);
+        var slopes = new ChainSlopes();
+        double[] slope = slopes.values;
         var pair = noise.wanders() ? new Innovation(noise, from) : null;
         int group = 0;
         for (int vertex = from; vertex <= to; vertex++) {
@@ -282,7 +283,7 @@ final class TangentChain {
                 slope[0] = -station(piece / 2, placeX, placeY);
                 slope[1] = -1;
             } else {
-                fillArcSlope(piece / 2, placeX, placeY);
+                slopes.fillArc(this, piece / 2, placeX, placeY);
             }
             if (pair == null) {
                 system.add(3 * (piece / 2), slope, piece % 2 == 0 ? 2 : ARC_WIDTH, offM);
@@ -292,7 +293,7 @@ final class TangentChain {
             if (isLoneCorner(vertex, group)) {
                 double missM = missM(group, placeX, placeY);
                 if (missM > 0) {
-                    fillMissSlope(group, placeX, placeY);
+                    slopes.fillMiss(this, group, placeX, placeY);
                     system.add(3 * group, slope, ARC_WIDTH, missM);
                 }
             }
@@ -315,7 +316,7 @@ final class TangentChain {
     }
 
     /** Returns how far the two straights part over a length, as a share of it; all of it from 60 degrees. */
-    private double sideways(int arc) {
+    double sideways(int arc) {
         return Math.min(1, 2 * Math.sin(turnRad(arc) / 2));
     }
 
@@ -340,49 +341,6 @@ final class TangentChain {
     /** Returns the straight between an arc and the next; negative where they overlap. */
     double gapM(int arc) {
         return leavesM[arc + 1] - reachesM[arc];
-    }
-
-    /** Returns how many vertices lie on an arc, with a little slack at its ends. */
-    int verticesOn(int arc, double slackM) {
-        int count = 0;
-        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
-            count += isOn(arc, vertex, slackM) ? 1 : 0;
-        }
-        return count;
-    }
-
-    /** Returns how many vertices on an arc lie at least a distance apart: what is nearer says nothing more of its radius. */
-    int witnessesOn(int arc, double slackM, double apartM) {
-        int count = 0;
-        double lastM = Double.NEGATIVE_INFINITY;
-        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
-            if (trace.alongM[vertex] - lastM >= apartM && isOn(arc, vertex, slackM)) {
-                lastM = trace.alongM[vertex];
-                count++;
-            }
-        }
-        return count;
-    }
-
-    /** Returns the longest part of an arc without a vertex on it, as a share of what lies between its outermost vertices. */
-    double longestStepRatio(int arc, double slackM) {
-        double longestM = 0;
-        int first = -1;
-        int last = -1;
-        for (int vertex = windowStart(arc); vertex <= windowEnd(arc); vertex++) {
-            if (isOn(arc, vertex, slackM)) {
-                longestM = last < 0 ? 0 : Math.max(longestM, trace.alongM[vertex] - trace.alongM[last]);
-                first = first < 0 ? vertex : first;
-                last = vertex;
-            }
-        }
-        return last > first ? longestM / (trace.alongM[last] - trace.alongM[first]) : 1;
-    }
-
-    private boolean isOn(int arc, int vertex, double slackM) {
-        double leaving = station(arc, trace.xM[vertex], trace.yM[vertex]) - leavesM[arc];
-        double reaching = reachesM[arc] - station(arc + 1, trace.xM[vertex], trace.yM[vertex]);
-        return leaving >= -slackM && reaching >= -slackM;
     }
 
     private double pieceOffset(int piece, double placeX, double placeY) {
@@ -423,45 +381,5 @@ final class TangentChain {
             return 2 * arc;
         }
         return after ? 2 * arc + 2 : 2 * arc + 1;
-    }
-
-    /**
-     * How an arc's residual changes with its two straights and its radius: the centre moves so that it keeps its distance
-     * from both straights, and the residual is the radius less the distance from the centre.
-     */
-    private void fillArcSlope(int arc, double placeX, double placeY) {
-        int next = arc + 1;
-        double awayX = placeX - centreX[arc];
-        double awayY = placeY - centreY[arc];
-        double away = Math.sqrt(awayX * awayX + awayY * awayY);
-        double unitX = away > 1e-9 ? awayX / away : 0;
-        double unitY = away > 1e-9 ? awayY / away : 0;
-        double sinTurn = side[arc] * Math.sin(turnRad(arc));
-        double byFirst = side[arc] * (unitX * cos[next] + unitY * sin[next]) / sinTurn;
-        double bySecond = -side[arc] * (unitX * cos[arc] + unitY * sin[arc]) / sinTurn;
-        slope[0] = byFirst * leavesM[arc];
-        slope[1] = byFirst;
-        slope[2] = sharp[arc] ? 0 : side[arc] * (1 + byFirst + bySecond);
-        slope[3] = bySecond * reachesM[arc];
-        slope[4] = bySecond;
-    }
-
-    private void fillMissSlope(int arc, double placeX, double placeY) {
-        int next = arc + 1;
-        double sinTurn = side[arc] * Math.sin(turnRad(arc));
-        double cosTurn = Math.cos(turnRad(arc));
-        double share = sideways(arc);
-        double awayX = placeX - centreX[arc];
-        double awayY = placeY - centreY[arc];
-        boolean before = leavesM[arc] - station(arc, placeX, placeY) >= station(next, placeX, placeY) - reachesM[arc];
-        double own = share * cosTurn / sinTurn;
-        double other = -share / sinTurn;
-        slope[0] = (before ? own : other) * leavesM[arc]
-                - (before ? share * (normalX(arc) * awayX + normalY(arc) * awayY) : 0);
-        slope[1] = before ? own : other;
-        slope[2] = sharp[arc] ? 0 : share * side[arc] * (cosTurn - 1) / sinTurn;
-        slope[3] = (before ? other : own) * reachesM[arc]
-                + (before ? 0 : share * (normalX(next) * awayX + normalY(next) * awayY));
-        slope[4] = before ? other : own;
     }
 }

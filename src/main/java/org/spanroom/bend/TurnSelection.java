@@ -269,10 +269,10 @@ final class TurnSelection {
 
     /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */
     private boolean isWitnessed(TangentChain joined, double stretch) {
-        if (stretch > 1 && joined.verticesOn(0, 3 * sigmaM) < WITNESSES) {
+        if (stretch > 1 && ArcVertices.on(joined, 0, 3 * sigmaM) < WITNESSES) {
             return false;
         }
-        return stretch <= MOST_STRETCH || joined.longestStepRatio(0, 3 * sigmaM) < LONGEST_STEP_RATIO;
+        return stretch <= MOST_STRETCH || ArcVertices.longestStepRatio(joined, 0, 3 * sigmaM) < LONGEST_STEP_RATIO;
     }
 
     private void dropNoise() {

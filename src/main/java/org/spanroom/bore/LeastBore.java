@@ -24,7 +24,7 @@ final class LeastBore {
 
     private static final int FEW = 8;
 
-    /** Tenths of the moves after which a search ends, where the bore would have to be wider by the share beside it. */
+    /** Tenths of the moves behind the first starts after which a search ends, where the bore would have to be wider by the share beside it. */
     private static final int[] CHECKED_AFTER_TENTHS = {1, 4, 10};
 
     private static final double[] FAR_RATIOS = {0.03, 0.012, 0};
@@ -36,7 +36,7 @@ final class LeastBore {
     private Optional<Proof> proof = Optional.empty();
     private int moves;
 
-    /** An arrangement, narrower than all before it, and the number of moves that led to it; 0 for the best of the first starts. */
+    /** An arrangement, narrower than all before it, and the number of moves that led to it; 0 for the first start. */
     @SuppressWarnings("ArrayRecordComponent") // never compared, and the array is not changed once found
     private record Found(int move, double leastBoreMm, double[] centres) {}
 
@@ -54,17 +54,21 @@ final class LeastBore {
         return task.size() <= FEW ? STARTS_OF_FEW : QUICK_STARTS;
     }
 
-    /** Returns half a bore that circles go into, from a few starts. */
+    /** Returns half a bore that circles go into, from the first starts. */
     static double quickHalfMm(PackingTask task) {
         var search = new PackingSearch(task, SEED);
         search.begin(starts(task));
+        for (int move = 1; move < starts(task); move++) {
+            search.move();
+        }
         return search.leastHalfMm();
     }
 
     /** Returns the answer for a task of these circles that no plain bound refutes. */
     synchronized Packed answer(PackingTask asked) {
-        advance(0, asked);
-        Optional<Found> fitting = fitting(asked, 0);
+        int firstStarts = starts(task) - 1;
+        advance(firstStarts, asked);
+        Optional<Found> fitting = fitting(asked, firstStarts);
         if (fitting.isPresent()) {
             return fits(fitting.get(), asked);
         }
@@ -76,7 +80,7 @@ final class LeastBore {
 
     private Packed searched(PackingTask asked, Proof needed) {
         for (int check = 0; check < CHECKED_AFTER_TENTHS.length; check++) {
-            int most = (int) ((long) mostMoves * CHECKED_AFTER_TENTHS[check] / 10);
+            int most = starts(task) - 1 + (int) ((long) mostMoves * CHECKED_AFTER_TENTHS[check] / 10);
             advance(most, asked);
             Optional<Found> fitting = fitting(asked, most);
             if (fitting.isPresent()) {
@@ -86,7 +90,7 @@ final class LeastBore {
                 return undecided(asked, needed, most);
             }
         }
-        return undecided(asked, needed, mostMoves);
+        return undecided(asked, needed, starts(task) - 1 + mostMoves);
     }
 
     /** Makes moves up to a number, or until an arrangement meets the task. */
@@ -154,7 +158,7 @@ final class LeastBore {
 
     private Proof proof() {
         if (proof.isEmpty()) {
-            proof = Optional.of(PackingBound.strongest(task, found.get(0).leastBoreMm()));
+            proof = Optional.of(PackingBound.strongest(task, bestBoreMm(starts(task) - 1)));
         }
         return proof.get();
     }

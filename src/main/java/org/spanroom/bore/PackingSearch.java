@@ -48,6 +48,7 @@ final class PackingSearch {
     private double currentMm2;
     private int vain;
     private int starts;
+    private int startsLeft;
 
     PackingSearch(PackingTask task, long seed) {
         this.task = task;
@@ -70,14 +71,30 @@ final class PackingSearch {
         return leastHalfMm;
     }
 
-    /** Tries so many starts in a bore that the circles would fill, and squeezes the best of them. */
+    /**
+     * Finds a first arrangement. What follows is so many starts altogether, one in each move.
+     *
+     * @param count as many starts are tried for sleeves that come to lie clear in none, before a wider bore is tried
+     */
     void begin(int count) {
         for (int k = 0; k < FILL_RATIOS.length && Double.isInfinite(leastHalfMm); k++) {
             halfMm = task.filling(FILL_RATIOS[k]).halfMm();
-            beginHere(count);
+            for (int start = 0; start < count && Double.isInfinite(leastHalfMm); start++) {
+                restart();
+                takeSqueezed(current, freeHalfMm(current, currentMm2));
+            }
         }
         if (Double.isInfinite(leastHalfMm)) {
             layInLine();
+        }
+        startsLeft = count - 1;
+        vain = Integer.MAX_VALUE;
+    }
+
+    private void takeSqueezed(double[] centres, double freeMm) {
+        if (!Double.isInfinite(freeMm)) {
+            double[] squeezed = centres.clone();
+            take(squeezed, freeMm <= halfMm ? squeeze.narrow(squeezed, halfMm) : squeeze.grow(squeezed, halfMm));
         }
     }
 
@@ -98,29 +115,16 @@ final class PackingSearch {
         take(current, wideMm);
     }
 
-    private void beginHere(int count) {
-        double nearestMm = Double.POSITIVE_INFINITY;
-        double[] nearest = current.clone();
-        for (int start = 0; start < count && nearestMm > halfMm; start++) {
-            restart();
-            double freeMm = freeHalfMm(current, currentMm2);
-            if (freeMm < nearestMm) {
-                nearestMm = freeMm;
-                System.arraycopy(current, 0, nearest, 0, nearest.length);
-            }
-        }
-        if (!Double.isInfinite(nearestMm)) {
-            take(nearest, nearestMm <= halfMm ? squeeze.narrow(nearest, halfMm) : squeeze.grow(nearest, halfMm));
-        }
-        vain = Integer.MAX_VALUE;
-    }
-
-    /** Makes one move, or a new start after too many vain ones; returns whether a narrower arrangement was found. */
+    /** Makes one of the first starts, a move, or a new start after too many vain ones; returns whether a narrower arrangement was found. */
     boolean move() {
         if (Double.isInfinite(leastHalfMm)) {
             return false;
         }
         double beforeMm = leastHalfMm;
+        if (startsLeft > 0) {
+            startAgain();
+            return leastHalfMm < beforeMm;
+        }
         if (vain > 10 + 4 * task.size()) {
             halfMm = aheadHalfMm();
             restart();
@@ -133,6 +137,15 @@ final class PackingSearch {
             return true;
         }
         return false;
+    }
+
+    /** The first starts are all made in the same bore, which presses the circles hard. */
+    private void startAgain() {
+        startsLeft--;
+        restart();
+        if (startsLeft == 0) {
+            vain = Integer.MAX_VALUE;
+        }
     }
 
     private double aheadHalfMm() {

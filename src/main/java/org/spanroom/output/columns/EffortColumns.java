@@ -58,6 +58,7 @@ public final class EffortColumns {
         columns.addAll(material());
         columns.addAll(newBuild());
         columns.addAll(saving());
+        columns.addAll(moneyPerCable());
         return columns;
     }
 
@@ -219,7 +220,11 @@ public final class EffortColumns {
                         "saving_rat",
                         3,
                         "Money saved for each unit of money spent on recovery.",
-                        effort(Effort::savingRatio)),
+                        effort(Effort::savingRatio)));
+    }
+
+    private static List<Column<RankedSpan>> moneyPerCable() {
+        return List.of(
                 Column.real(
                         "recovery_money_per_cable",
                         "rec_cable",

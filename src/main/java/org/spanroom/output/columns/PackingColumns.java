@@ -22,6 +22,7 @@ final class PackingColumns {
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(choice());
         columns.addAll(packings());
+        columns.addAll(packingsAfter());
         return columns;
     }
 
@@ -66,7 +67,11 @@ final class PackingColumns {
                         2,
                         "Where packing_before is undecided: how far apart the bores are that the best arrangement known needs "
                                 + "and that the strongest bound demands.",
-                        PackingColumns::gapMm),
+                        PackingColumns::gapMm));
+    }
+
+    private static List<Column<RankedSpan>> packingsAfter() {
+        return List.of(
                 Column.text(
                         "packing_after",
                         "pack_aft",

@@ -30,6 +30,7 @@ public final class PullColumns {
 
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(answer());
+        columns.addAll(tightest());
         columns.addAll(failure());
         for (Friction friction : Friction.values()) {
             columns.addAll(atBetterEnd(friction));
@@ -64,7 +65,11 @@ public final class PullColumns {
                         "Why that end: only_end, least_used, better_site (off the roadway or with machine access, and hardly"
                                 + " more used), less_force or alike.",
                         pull(p -> p.outcome().findEndReason().map(EndReason::key))),
-                Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault),
+                Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault));
+    }
+
+    private static List<Column<RankedSpan>> tightest() {
+        return List.of(
                 Column.real(
                         "pull_utilisation_pct",
                         "pull_util",

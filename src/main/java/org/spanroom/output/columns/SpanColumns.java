@@ -109,6 +109,7 @@ public final class SpanColumns {
         columns.addAll(bore());
         columns.addAll(SizeColumns.all());
         columns.addAll(gain());
+        columns.addAll(positionsAfter());
         columns.addAll(PackingColumns.all());
         columns.addAll(PullColumns.all());
         columns.addAll(PermitColumns.all());
@@ -247,7 +248,11 @@ public final class SpanColumns {
                         "cells_reserved",
                         "cell_rsrv",
                         "Cells of sleeves already in that are promised and hold no cable: no positions.",
-                        duct(d -> reservedCells(d.contents()))),
+                        duct(d -> reservedCells(d.contents()))));
+    }
+
+    private static List<Column<RankedSpan>> positionsAfter() {
+        return List.of(
                 POSITIONS_AFTER,
                 Column.integer(
                         "sleeves",
