@@ -8,7 +8,9 @@ package org.spanroom.bore;
  */
 final class Squeeze {
     private static final int MOST_SIZES = 40;
-    private static final double STEP_RATIO = 0.93;
+
+    /** After a step too far that ends in a wider bore, shorter ones are made. */
+    private static final double[] STEP_RATIOS = {0.93, 0.99, 0.999};
 
     private final OverlapEnergy energy;
     private final Descent descent;
@@ -42,18 +44,29 @@ final class Squeeze {
     double narrow(double[] centres, double fromHalfMm) {
         double clearMm = fromHalfMm;
         energy.join(centres);
-        for (int size = 0; size < MOST_SIZES; size++) {
-            double[] clear = centres.clone();
-            double narrowMm = clearMm * STEP_RATIO;
-            double value = descent.descend(centres, narrowMm, Descent.FINE);
-            if (!descent.hasVanished(value)) {
-                double grownMm = grow(centres, narrowMm);
-                if (grownMm > clearMm) {
-                    System.arraycopy(clear, 0, centres, 0, centres.length);
-                }
-                return Math.min(clearMm, grownMm);
+        for (double stepRatio : STEP_RATIOS) {
+            clearMm = clear(centres, clearMm, stepRatio);
+            double[] grown = centres.clone();
+            double grownMm = grow(grown, clearMm * stepRatio);
+            if (grownMm <= clearMm) {
+                System.arraycopy(grown, 0, centres, 0, grown.length);
+                return grownMm;
             }
-            clearMm = narrowMm;
+        }
+        return clearMm;
+    }
+
+    /** Closes the bore in by steps as long as the circles give way. */
+    private double clear(double[] centres, double fromHalfMm, double stepRatio) {
+        double clearMm = fromHalfMm;
+        for (int size = 0; size < MOST_SIZES; size++) {
+            double[] closer = centres.clone();
+            double value = descent.descend(closer, clearMm * stepRatio, Descent.FINE);
+            if (!descent.hasVanished(value)) {
+                return clearMm;
+            }
+            System.arraycopy(closer, 0, centres, 0, closer.length);
+            clearMm *= stepRatio;
         }
         return clearMm;
     }
