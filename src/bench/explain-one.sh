@@ -35,15 +35,13 @@ def ids(folder):
         found = [row["span_id"] for row in csv.DictReader(rows)]
     return [found[0], found[len(found) // 2], found[-1]]
 
-text = open("config/spanroom.yaml").read()
 done(["sample", "--spans", spans, "--seed", "1", "--output", f"{work}/city"])
-open(f"{work}/city.yaml", "w").write(text.replace("sample-gis/", f"{work}/city/"))
-done(["rank", "--config", "config/spanroom.yaml", "--output", f"{work}/demo", "--no-uncertainty"])
-done(["rank", "--config", f"{work}/city.yaml", "--output", f"{work}/run", "--no-uncertainty"])
+done(["rank", "--config", "sample-gis/spanroom.yaml", "--output", f"{work}/demo", "--no-uncertainty"])
+done(["rank", "--config", f"{work}/city/spanroom.yaml", "--output", f"{work}/run", "--no-uncertainty"])
 commands = {
     "explain, demo city": [["explain", span, "--run", f"{work}/demo"] for span in ids(f"{work}/demo")],
     f"explain, {spans} spans": [["explain", span, "--run", f"{work}/run"] for span in ids(f"{work}/run")],
-    f"check, {spans} spans": [["check", "--config", f"{work}/city.yaml"]],
+    f"check, {spans} spans": [["check", "--config", f"{work}/city/spanroom.yaml"]],
 }
 for name, several in commands.items():
     wall, cpu, reading = [], [], []

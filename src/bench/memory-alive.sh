@@ -27,7 +27,7 @@ cd "$here"
 [ -f "$work/city/ducts.geojson" ] || java "${java_opts[@]}" -jar "$jar" sample --spans "$spans" --seed 1 --output "$work/city" >/dev/null
 
 rm -rf "$work/run"
-java "${java_opts[@]}" -jar "$jar" rank --config config/spanroom.yaml --routes "$work/city/ducts.geojson" \
+java "${java_opts[@]}" -jar "$jar" rank --config sample-gis/spanroom.yaml --routes "$work/city/ducts.geojson" \
     --vaults "$work/city/vaults.geojson" --contents "$work/city/contents.csv" --output "$work/run" --formats csv --no-uncertainty \
     >"$work/out" 2>"$work/err" &
 pid=$!

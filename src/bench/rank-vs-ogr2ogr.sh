@@ -31,7 +31,7 @@ read -r -a options <<<"${OPTIONS---no-uncertainty}"
 [ "$formats" = all ] && formats=geopackage,csv,geojson,shapefile
 here=$(cd "$(dirname "$0")/../.." && pwd)
 jar=$here/target/spanroom.jar
-config=config/spanroom.yaml
+config=sample-gis/spanroom.yaml
 work=${WORK:-$(mktemp -d)}
 city=$work/city
 read -r -a java_opts <<<"${JAVA_OPTS--XX:+UseParallelGC}"

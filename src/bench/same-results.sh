@@ -27,7 +27,9 @@ mkdir -p "$work"
 rank() {
     local checkout=$1 output=$2
     shift 2
-    (cd "$checkout" && java "${java_opts[@]}" -jar target/spanroom.jar rank --config config/spanroom.yaml --output "$output" --overwrite "$@") \
+    local config=sample-gis/spanroom.yaml
+    [ -f "$checkout/$config" ] || config=config/spanroom.yaml
+    (cd "$checkout" && java "${java_opts[@]}" -jar target/spanroom.jar rank --config "$config" --output "$output" --overwrite "$@") \
         >"$output.log" 2>&1 || { cat "$output.log" >&2; exit 2; }
 }
 

@@ -5,7 +5,7 @@
 #
 # Prints median and best of wall time, and the processor time, for
 #   java -jar target/spanroom.jar --help
-#   java -jar target/spanroom.jar rank --config config/spanroom.yaml                           zones in EPSG:2226
+#   java -jar target/spanroom.jar rank --config sample-gis/spanroom.yaml                           zones in EPSG:2226
 #   java @config/small.args -jar ... the same                        as the README says: first compiler, serial collector, archive of classes
 #   the same without the archive; and without both that and the serial collector
 #   java @config/small.args -jar ... --output-crs EPSG:3857          layers in a projected system too
@@ -29,7 +29,7 @@ python3 - "$rounds" "$work/run" "$jar" "$pin" <<'PY'
 import resource, shutil, statistics, subprocess, sys, time
 
 rounds, out, jar, pin = int(sys.argv[1]), sys.argv[2], sys.argv[3], sys.argv[4].split()
-demo = ["-jar", jar, "rank", "--config", "config/spanroom.yaml", "--output", out]
+demo = ["-jar", jar, "rank", "--config", "sample-gis/spanroom.yaml", "--output", out]
 first = "-XX:TieredStopAtLevel=1"
 commands = {
     "--help": ["-jar", jar, "--help"],

@@ -20,6 +20,7 @@ public final class DemoCity {
     /** Seed of the city in the project's folder {@code sample-gis}. */
     public static final long DEMO_SEED = 8;
 
+    private static final String CONFIG = "spanroom.yaml";
     private static final int HARBOUR = 2;
     private static final int HILLSIDE = 4;
 
@@ -81,6 +82,7 @@ public final class DemoCity {
             districts = builder.build();
         }
         put(folder.resolve("README.md"), new SampleReadme(seed, builder.count(), districts).text(format, false));
+        put(folder.resolve(CONFIG), SampleConfig.text(format, false));
         return summary(builder, districts);
     }
 
@@ -98,6 +100,7 @@ public final class DemoCity {
         }
         String text = new SampleReadme(DEMO_SEED, builder.count(), districts).text(Format.GEOJSON, true);
         put(folder.resolve("README.md"), text);
+        put(folder.resolve(CONFIG), SampleConfig.text(Format.GEOJSON, true));
         return summary(builder, districts);
     }
 

@@ -108,6 +108,7 @@ final class SampleReadme {
                 | `contents.csv` | %d | innerducts, cables and sleeves, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue; of a sleeve its `cells` and how many of them are `reserved` |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
                 | `known-faults.csv` | %d | the faults that were put in |
+                | `spanroom.yaml` | | the config for these files: `rank --config` and this file |
                 """.formatted(
                         format.routes(),
                         count.routes(),

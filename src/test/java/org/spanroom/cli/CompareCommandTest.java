@@ -30,7 +30,7 @@ class CompareCommandTest {
     @BeforeAll
     static void makeRuns() throws IOException {
         first = run("first", "");
-        stricter = run("stricter", "judged_by: bad");
+        stricter = run("stricter", "pull:\n  judged_by: bad\n");
     }
 
     @Test
@@ -97,12 +97,12 @@ class CompareCommandTest {
         return CommandRun.of(words.toArray(String[]::new));
     }
 
-    /** Makes a run with the shipped config, of which one line is another. */
-    private static Path run(String name, String line) throws IOException {
-        String shipped = Files.readString(Path.of("config", "spanroom.yaml"))
-                .replace("../sample-gis", Path.of("sample-gis").toAbsolutePath().toString());
+    /** Makes a run of the demo city with more lines of config. */
+    private static Path run(String name, String lines) throws IOException {
+        String demo = Files.readString(Path.of("sample-gis", "spanroom.yaml"))
+                .replace("file: ", "file: " + Path.of("sample-gis").toAbsolutePath() + "/");
         Path config = runs.resolve(name + ".yaml");
-        Files.writeString(config, line.isEmpty() ? shipped : shipped.replace("judged_by: dry ", line + " "));
+        Files.writeString(config, demo + lines);
         Path run = runs.resolve(name);
         CommandRun ranked = CommandRun.of("rank", "--config", config.toString(), "--output", run.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();

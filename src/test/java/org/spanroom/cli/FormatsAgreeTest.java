@@ -64,10 +64,11 @@ class FormatsAgreeTest {
 
     /** Returns the shipped config for other files; for a Shapefile with field names cut as the format demands. */
     private Path config(String routes, String vaults, boolean cutNames) throws IOException {
-        String text = Files.readString(Path.of("config", "spanroom.yaml"))
-                .replace("../sample-gis/ducts.geojson", at(routes).toString())
-                .replace("../sample-gis/vaults.geojson", at(vaults).toString())
-                .replace("../sample-gis/", folder + "/");
+        String text = Files.readString(Path.of("sample-gis", "spanroom.yaml"))
+                .replace("file: ducts.geojson", "file: " + at(routes))
+                .replace("file: vaults.geojson", "file: " + at(vaults))
+                .replace("file: contents.csv", "file: " + at("contents.csv"))
+                .replace("file: zones.gpkg", "file: " + at("zones.gpkg"));
         if (cutNames) {
             text = text.replace("field: innerduct_od_in", "field: innerduct_")
                     .replace("innerduct_sdr: innerduct_sdr", "innerduct_sdr: innerduc_1")

@@ -70,7 +70,7 @@ class FullDiskTest {
         return CommandRun.of(
                 "rank",
                 "--config",
-                "config/spanroom.yaml",
+                "sample-gis/spanroom.yaml",
                 "--routes",
                 city.resolve("ducts.geojson").toString(),
                 "--vaults",

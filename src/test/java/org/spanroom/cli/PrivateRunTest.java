@@ -164,7 +164,7 @@ class PrivateRunTest {
                 List.of(
                         "rank",
                         "--config",
-                        "config/spanroom.yaml",
+                        "sample-gis/spanroom.yaml",
                         "--routes",
                         city.resolve("city.gpkg").toString(),
                         "--routes-layer",

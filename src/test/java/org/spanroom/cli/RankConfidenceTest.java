@@ -209,7 +209,7 @@ class RankConfidenceTest {
         var words = new ArrayList<>(List.of(
                 "rank",
                 "--config",
-                Path.of("config", "spanroom.yaml").toString(),
+                Path.of("sample-gis", "spanroom.yaml").toString(),
                 "--formats",
                 "csv",
                 "--output",

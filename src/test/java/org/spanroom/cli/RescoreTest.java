@@ -36,7 +36,7 @@ import picocli.CommandLine.Model.OptionSpec;
 
 /** Ranks the demo city again by another scoring, and compares that with a run that had this scoring from the beginning. */
 class RescoreTest {
-    private static final Path CONFIG = Path.of("config", "spanroom.yaml");
+    private static final Path CONFIG = Path.of("sample-gis", "spanroom.yaml");
 
     /** What only a simulation of the new scoring could say. */
     private static final Set<String> SIMULATED = Set.of("score_low_points", "score_high_points", "top_chance_pct");

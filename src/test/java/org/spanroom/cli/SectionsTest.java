@@ -37,7 +37,7 @@ import org.spanroom.testing.ExternalTool;
 
 /** The sections of the demo city, with banks taken away from some ducts, against its table of spans. */
 class SectionsTest {
-    private static final Path CONFIG = Path.of("config", "spanroom.yaml");
+    private static final Path CONFIG = Path.of("sample-gis", "spanroom.yaml");
     private static final Path ROUTES = Path.of("sample-gis", "ducts.geojson");
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final Pattern LISTED = Pattern.compile("^ +(\\d+) .* ( {3}|\\+\\d+) {2}(\\S+)$", Pattern.MULTILINE);

@@ -169,7 +169,7 @@ class StoppedRunTest {
         return List.of(
                 "rank",
                 "--config",
-                "config/spanroom.yaml",
+                "sample-gis/spanroom.yaml",
                 "--routes",
                 layers.resolve("ducts.geojson").toString(),
                 "--vaults",

@@ -28,7 +28,7 @@ import org.spanroom.testing.Changed;
 
 /** Low, likely and high money of spans of the demo city, against the same sums worked out in the plainest way. */
 class MoneyRunTest {
-    private static final RunConfig CONFIG = ConfigReader.read(Path.of("config", "spanroom.yaml"));
+    private static final RunConfig CONFIG = ConfigReader.read(Path.of("sample-gis", "spanroom.yaml"));
     private static final int SPANS = 120;
     private static final int DRAWINGS = 64;
 

@@ -27,7 +27,7 @@ import org.spanroom.sample.DemoCity;
 
 /** A span calculated from the routes that it depends on, beside the same span of a run over everything. */
 class SpanExplainerTest {
-    private static final Path DEMO = Path.of("config", "spanroom.yaml");
+    private static final Path DEMO = Path.of("sample-gis", "spanroom.yaml");
 
     @TempDir
     Path folder;

@@ -22,7 +22,7 @@ import org.spanroom.permit.PermitAssessor;
 
 /** What is kept of each span of the demo city against what its full assessment says. */
 class SpanFiguresTest {
-    private static final RunConfig CONFIG = ConfigReader.read(Path.of("config", "spanroom.yaml"));
+    private static final RunConfig CONFIG = ConfigReader.read(Path.of("sample-gis", "spanroom.yaml"));
 
     private static Network network;
     private static PermitAssessor permits;
