@@ -232,12 +232,12 @@ final class PackingSearch {
         return descent.hasVanished(reachedMm2) ? halfMm : descent.freeHalfMm(centres, halfMm);
     }
 
-    /** Only what an arrangement of this bore is in every respect counts as found. */
+    /** Only what an arrangement of its bore is in every respect counts as found. */
     private void take(double[] centres, double foundHalfMm) {
-        if (foundHalfMm < leastHalfMm * NARROWER_RATIO
-                && task.in(2 * foundHalfMm).isMetBy(centres)) {
+        double reachedMm = Math.min(foundHalfMm, task.reachMm(centres));
+        if (reachedMm < leastHalfMm * NARROWER_RATIO && task.in(2 * reachedMm).isMetBy(centres)) {
             best = centres.clone();
-            leastHalfMm = foundHalfMm;
+            leastHalfMm = reachedMm;
         }
     }
 

@@ -164,11 +164,23 @@ final class PackingTask {
         return deepest;
     }
 
+    /** Returns half the width of the bore that reaches as far as the outermost circle. */
+    double reachMm(double[] centresMm) {
+        double reachMm = 0;
+        for (int i = 0; i < size(); i++) {
+            reachMm = Math.max(reachMm, reachMm(centresMm, i));
+        }
+        return reachMm;
+    }
+
     private double throughWallMm(double[] centresMm, int i) {
+        return reachMm(centresMm, i) - halfMm();
+    }
+
+    private double reachMm(double[] centresMm, int i) {
         double x = Math.abs(centresMm[2 * i]);
         double y = Math.abs(centresMm[2 * i + 1]);
-        double out = isSquare() ? Math.max(x, y) : Math.hypot(x, y);
-        return out + radiiMm[i] - halfMm();
+        return radiiMm[i] + (isSquare() ? Math.max(x, y) : Math.hypot(x, y));
     }
 
     @Override
