@@ -100,6 +100,7 @@ public final class RankRun {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
+        UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
         MemoryNeed.demand(
                 inputs.routes(),
                 network,

@@ -253,7 +253,7 @@ class ConfigReaderTest {
     @Test
     void aFileBelowTheWorkingDirectoryKeepsAShortName() {
         LayerConfig routes = ConfigReader.read(
-                        Path.of("config", "spanroom.yaml").toAbsolutePath())
+                        Path.of("sample-gis", "spanroom.yaml").toAbsolutePath())
                 .inputs()
                 .routes();
 
