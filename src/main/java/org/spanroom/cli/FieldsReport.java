@@ -2,6 +2,9 @@ package org.spanroom.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.stream.Collectors;
+import org.spanroom.config.InputFiles;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.config.RunConfig;
@@ -26,13 +29,34 @@ final class FieldsReport {
     }
 
     private static void add(LayerConfig layer, RunConfig config, Proposing proposing, StringBuilder text) {
-        if (layer.file().isEmpty()) {
-            return;
+        boolean first = true;
+        for (Path file : layer.file()) {
+            String proposal = proposing
+                    .of(file, layer.layer(), config.plausible(), new FindingLog())
+                    .text();
+            if (first) {
+                // All layers stand under one key, so that the whole can be pasted.
+                String pasted = named(layer.file(), proposal);
+                text.append(text.isEmpty() ? pasted : pasted.replaceFirst("(?m)^inputs:\n", ""));
+            } else {
+                text.append(asComment(proposal));
+            }
+            first = false;
         }
-        String proposal = proposing
-                .of(layer.file().get(), layer.layer(), config.plausible(), new FindingLog())
-                .text();
-        // All layers stand under one key, so that the whole can be pasted.
-        text.append(text.isEmpty() ? proposal : proposal.replaceFirst("(?m)^inputs:\n", ""));
+    }
+
+    /** The fields of several files are mapped once, by those of the first; it takes the place of all. */
+    private static String named(InputFiles files, String proposal) {
+        if (files.paths().size() == 1) {
+            return proposal;
+        }
+        String list = files.paths().stream()
+                .map(file -> "\"" + file.toString().replace("\\", "\\\\").replace("\"", "\\\"") + "\"")
+                .collect(Collectors.joining(", "));
+        return proposal.replaceFirst("(?m)^    file: .*$", Matcher.quoteReplacement("    file: [" + list + "]"));
+    }
+
+    private static String asComment(String proposal) {
+        return proposal.replaceFirst("(?m)^inputs:\n", "").replaceAll("(?m)^(?!#)", "# ").replaceFirst("# $", "");
     }
 }

@@ -1,9 +1,11 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.InputConfig;
+import org.spanroom.config.InputFiles;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
@@ -22,9 +24,9 @@ final class InputOptions {
     @Option(
             names = "--routes",
             paramLabel = "FILE",
-            description = "Duct routes, lines: GeoJSON, Shapefile or GeoPackage.")
+            description = "Duct routes, lines: GeoJSON, Shapefile or GeoPackage. May be given several times.")
     @Nullable
-    Path routes;
+    List<Path> routes;
 
     @Option(
             names = "--routes-layer",
@@ -33,9 +35,12 @@ final class InputOptions {
     @Nullable
     String routesLayer;
 
-    @Option(names = "--vaults", paramLabel = "FILE", description = "Vaults, points or outlines, in any of the formats.")
+    @Option(
+            names = "--vaults",
+            paramLabel = "FILE",
+            description = "Vaults, points or outlines, in any of the formats. May be given several times.")
     @Nullable
-    Path vaults;
+    List<Path> vaults;
 
     @Option(
             names = "--vaults-layer",
@@ -51,9 +56,10 @@ final class InputOptions {
     @Option(
             names = "--zones",
             paramLabel = "FILE",
-            description = "Permit zones, polygons, in any of the formats; may be left out.")
+            description =
+                    "Permit zones, polygons, in any of the formats; may be left out, and may be given several times.")
     @Nullable
-    Path zones;
+    List<Path> zones;
 
     @Option(names = "--zones-layer", paramLabel = "NAME", description = "Layer of the zones, where a file has several.")
     @Nullable
@@ -81,10 +87,10 @@ final class InputOptions {
     }
 
     /** A file named here is another file: layer and reference system of the config's file do not carry over to it. */
-    private LayerConfig layer(LayerConfig base, @Nullable Path file, @Nullable String layerName) {
+    private LayerConfig layer(LayerConfig base, @Nullable List<Path> files, @Nullable String layerName) {
         LayerConfig layer = base;
-        if (file != null) {
-            layer = LayerConfig.NONE.withFile(file).withFields(base.fields());
+        if (files != null) {
+            layer = LayerConfig.NONE.withFiles(new InputFiles(files)).withFields(base.fields());
         }
         if (layerName != null) {
             layer = layer.withLayer(layerName);

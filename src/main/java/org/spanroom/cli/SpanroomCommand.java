@@ -141,8 +141,9 @@ final class SpanroomCommand implements Runnable {
             err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.MEMORY;
         }
-        if (exception instanceof InputException) {
-            err.println(Printable.line("spanroom: " + exception.getMessage()));
+        if (exception instanceof InputException problem) {
+            err.println(Printable.line("spanroom: " + problem.getMessage()));
+            problem.reasons().forEach(reason -> err.println(Printable.line(reason)));
             return ExitCode.INPUT;
         }
         if (exception instanceof OutputException) {

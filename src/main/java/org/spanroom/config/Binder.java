@@ -66,6 +66,9 @@ final class Binder {
     /** Returns a node as a value of a component's type. */
     static Object value(ConfigNode node, Type type, StandIn given, String key) {
         Class<?> raw = raw(type);
+        if (raw == InputFiles.class) {
+            return files(node, key);
+        }
         if (node instanceof ConfigNode.Scalar scalar && scalar.isNull() && raw != String.class) {
             return absent(raw).or(given::value).orElseThrow(() -> wrongType(node, key, "a value"));
         }
@@ -184,6 +187,18 @@ final class Binder {
         };
     }
 
+    /** One name counts as a list of one. */
+    private static InputFiles files(ConfigNode node, String key) {
+        if (node instanceof ConfigNode.Scalar scalar) {
+            return scalar.isNull() ? InputFiles.NONE : InputFiles.of(path(scalar, key));
+        }
+        if (!(node instanceof ConfigNode.Sequence sequence)) {
+            throw wrongType(node, key, "the name of a file, or a list of names");
+        }
+        return new InputFiles(
+                sequence.items().stream().map(item -> path(scalar(item, key), key)).toList());
+    }
+
     static Path path(ConfigNode.Scalar node, String key) {
         try {
             if (!node.text().isBlank()) {
@@ -270,6 +285,9 @@ final class Binder {
         }
         if (type == OptionalInt.class) {
             return Optional.of(OptionalInt.empty());
+        }
+        if (type == InputFiles.class) {
+            return Optional.of(InputFiles.NONE);
         }
         return type == OptionalDouble.class ? Optional.of(OptionalDouble.empty()) : Optional.empty();
     }

@@ -43,6 +43,9 @@ final class ConfigMap {
         if (value instanceof OptionalDouble optional) {
             return optional.isPresent() ? Optional.of(optional.getAsDouble()) : Optional.empty();
         }
+        if (value instanceof InputFiles files) {
+            return files(files);
+        }
         if (value instanceof Unit unit) {
             return Optional.of(unit.symbol());
         }
@@ -50,6 +53,12 @@ final class ConfigMap {
             return Optional.of(path.toString().replace('\\', '/'));
         }
         return Optional.of(collection(value));
+    }
+
+    private static Optional<Object> files(InputFiles files) {
+        return files.paths().size() == 1 ? plain(files.paths().get(0)) : Optional.<Object>of(files.paths())
+                .filter(any -> !files.isEmpty())
+                .flatMap(ConfigMap::plain);
     }
 
     private static Object collection(Object value) {

@@ -7,18 +7,22 @@ import java.util.function.UnaryOperator;
 /**
  * A layer to read.
  *
- * @param file the file; a config names it relative to itself
- * @param layer the layer's name, where the file holds several
- * @param crs the reference system, where the file states none or a wrong one
+ * @param file the file, or several with the same fields; a config names them relative to itself
+ * @param layer the layer's name, where the files hold several
+ * @param crs the reference system, where the files state none or a wrong one; otherwise each is read in its own
  * @param axisOrder which ordinate comes first in the file
  */
 public record LayerConfig(
-        Optional<Path> file, Optional<String> layer, Optional<String> crs, AxisOrder axisOrder, FieldMap fields) {
+        InputFiles file, Optional<String> layer, Optional<String> crs, AxisOrder axisOrder, FieldMap fields) {
     public static final LayerConfig NONE =
-            new LayerConfig(Optional.empty(), Optional.empty(), Optional.empty(), AxisOrder.EAST_FIRST, FieldMap.EMPTY);
+            new LayerConfig(InputFiles.NONE, Optional.empty(), Optional.empty(), AxisOrder.EAST_FIRST, FieldMap.EMPTY);
 
     public LayerConfig withFile(Path otherFile) {
-        return new LayerConfig(Optional.of(otherFile), layer, crs, axisOrder, fields);
+        return withFiles(InputFiles.of(otherFile));
+    }
+
+    public LayerConfig withFiles(InputFiles others) {
+        return new LayerConfig(others, layer, crs, axisOrder, fields);
     }
 
     LayerConfig withFiles(UnaryOperator<Path> other) {

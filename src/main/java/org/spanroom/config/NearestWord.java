@@ -14,7 +14,7 @@ public final class NearestWord {
     private NearestWord() {}
 
     /** Finds the word with the smallest edit distance (Levenshtein), unless half of the longer word would have to change. */
-    static Optional<String> find(String wrong, Collection<String> right) {
+    public static Optional<String> find(String wrong, Collection<String> right) {
         if (wrong.length() > LONGEST_WORD) {
             return Optional.empty();
         }

@@ -19,6 +19,19 @@ record AreaOfUse(double westDeg, double southDeg, double eastDeg, double northDe
                 && latDeg <= northDeg + marginLatDeg;
     }
 
+    /** Returns places all over the area, longitude before latitude, in so many steps each way. */
+    double[] grid(int steps) {
+        double widthDeg = westDeg <= eastDeg ? eastDeg - westDeg : eastDeg - westDeg + 360;
+        double[] places = new double[2 * (steps + 1) * (steps + 1)];
+        for (int i = 0, at = 0; i <= steps; i++) {
+            for (int j = 0; j <= steps; j++) {
+                places[at++] = Math.IEEEremainder(westDeg + widthDeg * i / steps, 360);
+                places[at++] = southDeg + (northDeg - southDeg) * j / steps;
+            }
+        }
+        return places;
+    }
+
     private static double margin(double sizeDeg) {
         return Math.max(LEAST_MARGIN_DEG, Math.min(MOST_MARGIN_DEG, sizeDeg));
     }

@@ -104,6 +104,26 @@ final class Datums {
                 .flatMap(Datums::findShiftOfDataset);
     }
 
+    /**
+     * Finds the code of the geographic system on the datum of a text, from the meridian of Greenwich; empty where the text has a
+     * shift of its own, which may be another than the dataset's.
+     */
+    static Optional<Integer> findCode(GeographicCRS geographic) {
+        if (ownShift(geographic).filter(shift -> !shift.isIdentity()).isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(CODE_BY_PRJ_NAME.get(plainName(geographic)))
+                .filter(code -> isSameToTheLastDigit(Transforms.geographic(EpsgDataset.decode(code)), geographic));
+    }
+
+    /** Tells the ellipsoids of GRS 80 and WGS 84 apart, a tenth of a millimeter from each other. */
+    private static boolean isSameToTheLastDigit(GeographicCRS known, GeographicCRS read) {
+        Ellipsoid a = known.getDatum().getEllipsoid();
+        Ellipsoid b = read.getDatum().getEllipsoid();
+        return Math.abs(a.getSemiMajorAxis() - b.getSemiMajorAxis()) < 0.001
+                && Math.abs(a.getInverseFlattening() - b.getInverseFlattening()) < 1e-7;
+    }
+
     private static Optional<BursaWolfParameters> ownShift(GeographicCRS geographic) {
         return geographic.getDatum() instanceof DefaultGeodeticDatum datum
                 ? Optional.ofNullable(datum.getBursaWolfParameters(DefaultGeodeticDatum.WGS84))

@@ -1,6 +1,7 @@
 package org.spanroom.crs;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -53,19 +54,33 @@ final class DefinitionParser {
     }
 
     private static ReferenceSystem ofWkt(String text) {
-        Matcher identifier = LAST_IDENTIFIER.matcher(text);
-        boolean identified = identifier.find();
         if (WKT1.matcher(text).lookingAt()) {
-            return identified ? WktReader.read(text, Integer.parseInt(identifier.group(1))) : WktReader.read(text);
+            return ofWkt1(text);
         }
         if (OTHER_WKT.matcher(text).lookingAt()) {
-            if (identified && !text.toUpperCase(Locale.ROOT).startsWith("VERT")) {
-                return ofCode(Integer.parseInt(identifier.group(1)));
+            Optional<Integer> code = code(text);
+            if (code.isPresent() && !text.toUpperCase(Locale.ROOT).startsWith("VERT")) {
+                return ofCode(code.get());
             }
             throw new IllegalArgumentException("this kind of WKT is not read: " + abridged(text));
         }
         throw new IllegalArgumentException(
                 "'" + abridged(text) + "' is no reference system: EPSG:code, OGC:CRS84 or WKT 1");
+    }
+
+    /** The code of the horizontal part counts, else that of the compound of it and heights. */
+    private static ReferenceSystem ofWkt1(String text) {
+        String horizontal = HorizontalText.of(text);
+        boolean compound = text.regionMatches(true, 0, "COMPD_CS", 0, 8);
+        return code(horizontal)
+                .or(() -> compound ? code(text) : Optional.empty())
+                .map(code -> WktReader.read(horizontal, code))
+                .orElseGet(() -> WktReader.read(horizontal));
+    }
+
+    private static Optional<Integer> code(String text) {
+        Matcher identifier = LAST_IDENTIFIER.matcher(text);
+        return identifier.find() ? Optional.of(Integer.valueOf(identifier.group(1))) : Optional.empty();
     }
 
     static String abridged(String text) {

@@ -1,9 +1,19 @@
 package org.spanroom.crs;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.geotools.api.referencing.FactoryException;
 import org.geotools.api.referencing.NoSuchAuthorityCodeException;
 import org.geotools.api.referencing.crs.CompoundCRS;
@@ -17,6 +27,16 @@ import org.geotools.referencing.CRS;
  */
 final class EpsgDataset {
     private static final String DIRECTORY_PROPERTY = "EPSG-HSQL.directory";
+    private static final String DATABASE = "EPSG";
+
+    /** On the same datum, or on it from another meridian: "NTF", "NTF (Paris)". */
+    private static final String PROJECTED_ON = """
+            SELECT P.COORD_REF_SYS_CODE, P.COORD_REF_SYS_NAME FROM EPSG_COORDINATEREFERENCESYSTEM P
+            WHERE P.COORD_REF_SYS_KIND = 'projected' AND P.DEPRECATED = 0 AND (P.BASE_CRS_CODE = ? OR P.BASE_CRS_CODE IN (
+                SELECT OTHER.COORD_REF_SYS_CODE FROM EPSG_COORDINATEREFERENCESYSTEM G, EPSG_COORDINATEREFERENCESYSTEM OTHER
+                WHERE G.COORD_REF_SYS_CODE = ? AND OTHER.COORD_REF_SYS_KIND = G.COORD_REF_SYS_KIND
+                AND OTHER.COORD_REF_SYS_NAME LIKE G.COORD_REF_SYS_NAME || ' (%'))""";
+
     private static final Map<Integer, ReferenceSystem> FOUND = new ConcurrentHashMap<>();
 
     static {
@@ -49,6 +69,44 @@ final class EpsgDataset {
             }
         }
         return Transforms.systemOf(any, OptionalInt.of(code), Optional.empty());
+    }
+
+    /**
+     * Returns the names of the projected systems on the datum of a geographic one, by their codes, without those that the dataset has
+     * withdrawn. Asks the database itself: the library would make an object of each of some thousand systems to tell its datum, and does
+     * not say which are withdrawn.
+     */
+    static Map<Integer, String> projectedOn(int geographicCode) {
+        findByCode(KnownSystems.WEB_MERCATOR_CODE); // the library unpacks the database when it is first used
+        var names = new TreeMap<Integer, String>();
+        Optional<Path> database = database();
+        if (database.isEmpty()) {
+            return names;
+        }
+        try (Connection connection = DriverManager.getConnection("jdbc:hsqldb:file:" + database.get(), "SA", "");
+                PreparedStatement query = connection.prepareStatement(PROJECTED_ON)) {
+            query.setInt(1, geographicCode);
+            query.setInt(2, geographicCode);
+            try (ResultSet row = query.executeQuery()) {
+                while (row.next()) {
+                    names.put(row.getInt(1), row.getString(2));
+                }
+            }
+            return names;
+        } catch (SQLException e) {
+            throw new IllegalArgumentException("the EPSG dataset cannot be asked for its systems", e);
+        }
+    }
+
+    private static Optional<Path> database() {
+        Path unpacked = Path.of(System.getProperty(DIRECTORY_PROPERTY, ""));
+        try (Stream<Path> versions = Files.list(unpacked)) {
+            return versions.map(version -> version.resolve(DATABASE))
+                    .filter(database -> Files.isRegularFile(database.resolveSibling(DATABASE + ".properties")))
+                    .findFirst();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     /** Returns GeoTools's own object for a code, easting or longitude first. */

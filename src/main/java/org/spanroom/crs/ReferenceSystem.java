@@ -78,6 +78,32 @@ public final class ReferenceSystem {
         return description.epsgCode();
     }
 
+    /**
+     * Returns the system with the EPSG code that it has although its definition does not state it, as those of .prj files; the same
+     * system where there is none, or more than a name would distinguish the two.
+     */
+    public ReferenceSystem identified() {
+        OptionalInt found = epsgCode().isPresent() || this == KnownSystems.CRS84 ? epsgCode() : SystemFinder.find(this);
+        if (found.isEmpty() || epsgCode().isPresent()) {
+            return this;
+        }
+        Description known = ReferenceSystem.parse("EPSG:" + found.getAsInt()).description;
+        return new ReferenceSystem(
+                new Description(
+                        known.name(),
+                        found,
+                        known.wkt(),
+                        esriWkt(),
+                        unitLengthM(),
+                        caution(),
+                        known.area()),
+                path);
+    }
+
+    Optional<AreaOfUse> area() {
+        return description.area();
+    }
+
     /** Returns the definition as OGC WKT 1, on one line, longitude or easting first. */
     public String wkt() {
         return description.wkt();

@@ -46,6 +46,10 @@ public record Finding(
                 code, source, featureId, field, detail, Optional.of(new Place(lonDeg, latDeg)), lengthM, count);
     }
 
+    public Finding inSource(String sourceName) {
+        return new Finding(code, sourceName, featureId, field, detail, place, lengthM, count);
+    }
+
     public Finding inField(String fieldName) {
         return new Finding(code, source, featureId, fieldName, detail, place, lengthM, count);
     }

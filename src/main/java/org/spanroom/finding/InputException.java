@@ -1,10 +1,14 @@
 package org.spanroom.finding;
 
 import java.nio.file.Path;
+import java.util.List;
 
 /** Input that cannot be used at all: a file, a layer, a config. Its message is one line for the person who can fix it. */
 public final class InputException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
     private static final int LONGEST = 1000;
+
+    private final transient List<String> reasons;
 
     /**
      * @param file the file, as the user named it
@@ -13,11 +17,24 @@ public final class InputException extends RuntimeException {
      */
     public InputException(Path file, String problem, String remedy) {
         super(message(file, problem, remedy));
+        this.reasons = List.of();
+    }
+
+    /** As above, with further lines that the message is proved by. */
+    public InputException(Path file, String problem, String remedy, List<String> reasons) {
+        super(message(file, problem, remedy));
+        this.reasons = reasons.stream().map(InputException::oneLine).toList();
     }
 
     /** As above, keeping the exception that a library threw. */
     public InputException(Path file, String problem, String remedy, Throwable cause) {
         super(message(file, problem, remedy), cause);
+        this.reasons = List.of();
+    }
+
+    /** Returns what the message is proved by, a line each; none for most. */
+    public List<String> reasons() {
+        return reasons;
     }
 
     /** What a file says may be of any length; the message shows its beginning, and the remedy. */
@@ -30,6 +47,6 @@ public final class InputException extends RuntimeException {
     }
 
     private static String oneLine(String message) {
-        return message.replaceAll("\\s*\\R\\s*", " ").strip();
+        return message.replaceAll("\\s*\\R\\s*", " ").stripTrailing();
     }
 }

@@ -1,8 +1,10 @@
 package org.spanroom.input;
 
+import java.util.Map;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.model.Term;
 
 /** Makes something of each feature of a layer, and keeps the account of what it could use. */
 interface FeatureReader {
@@ -10,6 +12,9 @@ interface FeatureReader {
 
     /** To be called when the layer has been read. */
     void close(LayerHeader header, long features);
+
+    /** Returns the mapped fields that the layer does not have, each with a term that it is mapped to; none where nothing could be used. */
+    Map<String, Term> absentFields(LayerHeader header);
 
     /** Returns how many features had at least a part taken. */
     long used();

@@ -20,4 +20,20 @@ public record InputData(
         zones = List.copyOf(zones);
         records = List.copyOf(records);
     }
+
+    /** Returns the records of the files of one layer, in the order in which they were read. */
+    public List<InputRecord> records(String role) {
+        return records.stream().filter(record -> record.role().equals(role)).toList();
+    }
+
+    /** Returns the words that findings use for the file that a route or a vault came from. */
+    public String source(String role, int sequence) {
+        String source = role;
+        for (InputRecord record : records) {
+            if (record.role().equals(role) && record.firstItem() <= sequence) {
+                source = record.source();
+            }
+        }
+        return source;
+    }
 }

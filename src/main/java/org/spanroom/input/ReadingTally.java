@@ -27,12 +27,12 @@ final class ReadingTally {
 
     /** Expects a file that will be read. All must be expected before the first is begun. */
     void expect(String role, Path file) {
-        files.put(role, new FileRead(sizeOf(file)));
+        files.put(role + " " + file, new FileRead(sizeOf(file)));
     }
 
     /** Returns the account of an expected file. */
-    FileRead of(String role) {
-        return Objects.requireNonNull(files.get(role), role);
+    FileRead of(String role, Path file) {
+        return Objects.requireNonNull(files.get(role + " " + file), role);
     }
 
     /** Returns how much of all files has been read, from 0 to 1; NaN where it is unknown for one of them. */

@@ -1,11 +1,10 @@
 package org.spanroom.input;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
@@ -33,22 +32,18 @@ final class RouteReader implements FeatureReader {
     private final DuctMapper ducts;
     private final OrdinateSuspicion suspicion;
     private final LengthAgreement lengths = new LengthAgreement();
-    private final List<Route> routes = new ArrayList<>();
-    private final Set<String> ids = new HashSet<>();
+    private final Collected<Route> routes;
     private final Rejections rejections = new Rejections();
     private final Interner interner = new Interner();
     private long used;
 
-    RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table) {
+    RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table, Collected<Route> routes) {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
         this.ducts = new DuctMapper(config, values, table);
         this.suspicion = new OrdinateSuspicion(crs);
-    }
-
-    List<Route> routes() {
-        return routes;
+        this.routes = routes;
     }
 
     @Override
@@ -107,7 +102,7 @@ final class RouteReader implements FeatureReader {
         Line first = lines.get(0);
         values.start(feature, Term.ROUTE, first.x(0), first.y(0));
         String id = interner.one(values.featureId());
-        if (!ids.add(id)) {
+        if (!routes.takeId(id)) {
             values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "another route before has the id " + id);
         }
         Duct duct = ducts.map();
@@ -161,14 +156,16 @@ final class RouteReader implements FeatureReader {
         return text.isEmpty() ? Optional.empty() : interner.one(Optional.of(text));
     }
 
+    @Override
+    public Map<String, Term> absentFields(LayerHeader header) {
+        return used > 0 ? values.absentFields(header) : Map.of();
+    }
+
     /** To be called when the layer has been read. */
     @Override
     public void close(LayerHeader header, long features) {
         suspicion.find().or(lengths::find).ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
-        if (used > 0) {
-            values.tellAbsentFields(header);
-        }
         log.close(features);
     }
 }

@@ -1,12 +1,8 @@
 package org.spanroom.input;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.Finding;
@@ -34,23 +30,18 @@ final class VaultReader implements FeatureReader {
     private final CappedLog log;
     private final FeatureValues values;
     private final OrdinateSuspicion suspicion;
-    private final List<Vault> vaults = new ArrayList<>();
-    private final Set<String> ids = new HashSet<>();
-    private final Map<String, Integer> lastNumbers = new HashMap<>();
+    private final Collected<Vault> vaults;
     private final OutlineMender mender = new OutlineMender();
     private final Rejections rejections = new Rejections();
     private final Interner interner = new Interner();
     private long used;
 
-    VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
+    VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<Vault> vaults) {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
         this.suspicion = new OrdinateSuspicion(crs);
-    }
-
-    List<Vault> vaults() {
-        return vaults;
+        this.vaults = vaults;
     }
 
     @Override
@@ -151,15 +142,10 @@ final class VaultReader implements FeatureReader {
     }
 
     private String unusedId(String id) {
-        if (ids.add(id)) {
+        String given = vaults.takeIdLike(id);
+        if (given.equals(id)) {
             return id;
         }
-        int number = lastNumbers.getOrDefault(id, 1) + 1;
-        while (!ids.add(id + "-" + number)) {
-            number++;
-        }
-        lastNumbers.put(id, number);
-        String given = id + "-" + number;
         values.add(
                 FindingCode.DUPLICATE_ID,
                 Term.VAULT,
@@ -167,14 +153,16 @@ final class VaultReader implements FeatureReader {
         return given;
     }
 
+    @Override
+    public Map<String, Term> absentFields(LayerHeader header) {
+        return used > 0 ? values.absentFields(header) : Map.of();
+    }
+
     /** To be called when the layer has been read. */
     @Override
     public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
-        if (used > 0) {
-            values.tellAbsentFields(header);
-        }
         log.close(features);
     }
 }

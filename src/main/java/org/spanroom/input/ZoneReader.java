@@ -2,11 +2,9 @@ package org.spanroom.input;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.locationtech.jts.geom.CoordinateSequence;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
@@ -48,18 +46,18 @@ final class ZoneReader implements FeatureReader {
     private final PermitSettings settings;
     private final Map<String, String> kindByWord;
     private final OrdinateSuspicion suspicion;
-    private final List<Zone> zones = new ArrayList<>();
-    private final Set<String> ids = new HashSet<>();
+    private final Collected<Zone> zones;
     private final Rejections rejections = new Rejections();
     private final OutlineMender mender = new OutlineMender();
 
-    ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log) {
+    ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<Zone> zones) {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
         this.settings = config.permit();
         this.kindByWord = settings.kindByWord();
         this.suspicion = new OrdinateSuspicion(crs);
+        this.zones = zones;
     }
 
     @Override
@@ -72,14 +70,10 @@ final class ZoneReader implements FeatureReader {
         return rejections;
     }
 
-    List<Zone> zones() {
-        return zones;
-    }
-
     /** Returns how many features were used: one for each zone. */
     @Override
     public long used() {
-        return zones.size();
+        return zones.size() - zones.before();
     }
 
     @Override
@@ -207,7 +201,7 @@ final class ZoneReader implements FeatureReader {
         Line shell = outlines.get(0).shell();
         values.start(feature, Term.ZONE, shell.x(0), shell.y(0));
         String id = values.featureId();
-        if (!ids.add(id)) {
+        if (!zones.takeId(id)) {
             values.add(FindingCode.DUPLICATE_ID, Term.ZONE, () -> "another zone before has the id " + id);
         }
         String name = values.textQuietly(Term.ZONE_NAME);
@@ -278,14 +272,16 @@ final class ZoneReader implements FeatureReader {
         log.add(Finding.of(code, log.source(), Long.toString(feature.number()), detail));
     }
 
+    @Override
+    public Map<String, Term> absentFields(LayerHeader header) {
+        return used() > 0 ? values.absentFields(header) : Map.of();
+    }
+
     /** To be called when the layer has been read. */
     @Override
     public void close(LayerHeader header, long features) {
         suspicion.find().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
         crs.caution().ifPresent(text -> log.layer(FindingCode.LAYER_ISSUE, text));
-        if (!zones.isEmpty()) {
-            values.tellAbsentFields(header);
-        }
         log.close(features);
     }
 }

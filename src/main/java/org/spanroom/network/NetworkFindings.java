@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
@@ -14,10 +15,10 @@ final class NetworkFindings {
     private static final int MOST_NAMED = 6;
 
     private final FindingLog log;
-    private final String routesSource;
-    private final String vaultsSource;
+    private final IntFunction<String> routesSource;
+    private final IntFunction<String> vaultsSource;
 
-    NetworkFindings(FindingLog log, String routesSource, String vaultsSource) {
+    NetworkFindings(FindingLog log, IntFunction<String> routesSource, IntFunction<String> vaultsSource) {
         this.log = log;
         this.routesSource = routesSource;
         this.vaultsSource = vaultsSource;
@@ -31,7 +32,7 @@ final class NetworkFindings {
     }
 
     private Finding of(FindingCode code, Route route, String detail) {
-        return Finding.of(code, routesSource, route.id(), detail);
+        return Finding.of(code, routesSource.apply(route.sequence()), route.id(), detail);
     }
 
     void route(FindingCode code, Route route, String detail, double lonDeg, double latDeg) {
@@ -56,7 +57,7 @@ final class NetworkFindings {
     }
 
     void vault(FindingCode code, Vault vault, String detail) {
-        log.add(Finding.of(code, vaultsSource, vault.id(), detail).at(vault.lonDeg(), vault.latDeg()));
+        log.add(Finding.of(code, vaultsSource.apply(vault.sequence()), vault.id(), detail).at(vault.lonDeg(), vault.latDeg()));
     }
 
     void ambiguousJoint(List<OpenEnd> group, List<Route> routes) {

@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.function.LongConsumer;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.network.Network;
@@ -27,8 +28,8 @@ import org.spanroom.parallel.ParallelRanges;
 public final class SpanCutter {
     private final NetworkSettings settings;
     private final ParallelRanges ranges;
-    private final String routesSource;
-    private final String vaultsSource;
+    private final IntFunction<String> routesSource;
+    private final IntFunction<String> vaultsSource;
 
     /** Names the layers plainly "routes" and "vaults" in findings. */
     public SpanCutter(NetworkSettings settings, int threads) {
@@ -37,6 +38,15 @@ public final class SpanCutter {
 
     /** Names the two layers in findings by the given sources. */
     public SpanCutter(NetworkSettings settings, int threads, String routesSource, String vaultsSource) {
+        this(settings, threads, sequence -> routesSource, sequence -> vaultsSource);
+    }
+
+    /** Names in findings the source of each route and of each vault, by its number. */
+    public SpanCutter(
+            NetworkSettings settings,
+            int threads,
+            IntFunction<String> routesSource,
+            IntFunction<String> vaultsSource) {
         this.settings = settings;
         this.ranges = new ParallelRanges(threads);
         this.routesSource = routesSource;

@@ -34,6 +34,7 @@ public final class CheckRun {
         var spanRun = new SpanRun(config, findings, progress);
         InputData inputs = spanRun.read();
         Network network = spanRun.cut(inputs);
+        UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
         EndDistanceCounts ends = EndDistances.count(inputs.routes(), inputs.vaults());
         return new CheckSummary(inputs, network, ends, findings.all(), findings.countToMend());
     }

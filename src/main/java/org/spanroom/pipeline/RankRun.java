@@ -71,7 +71,7 @@ public final class RankRun {
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
         RunSections sections = ranked.sections();
         var results = new Results(network, ranked, ranked.money(), sections, findings.all(), checks, record);
-        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()).identified());
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
                 network,
@@ -100,6 +100,7 @@ public final class RankRun {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
+        UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
         MemoryNeed.demand(
                 inputs.routes(),
                 network,

@@ -7,7 +7,6 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
-import org.spanroom.input.InputRecord;
 import org.spanroom.model.network.Network;
 import org.spanroom.network.SpanCutter;
 
@@ -32,6 +31,7 @@ final class SpanRun {
         }
         progress.begin("read inputs", -1);
         InputData inputs = new InputReader(config, findings, this::tell).read();
+        UsableInputs.demandFeatures(inputs, findings);
         progress.end(String.format(
                 Locale.ROOT,
                 "%,d routes, %,d vaults%s",
@@ -62,15 +62,11 @@ final class SpanRun {
     }
 
     private SpanCutter cutter(InputData inputs) {
-        return new SpanCutter(config.network(), threads(config), source(inputs, "routes"), source(inputs, "vaults"));
-    }
-
-    private static String source(InputData inputs, String role) {
-        return inputs.records().stream()
-                .filter(input -> input.role().equals(role))
-                .map(InputRecord::source)
-                .findFirst()
-                .orElse(role);
+        return new SpanCutter(
+                config.network(),
+                threads(config),
+                route -> inputs.source("routes", route),
+                vault -> inputs.source("vaults", vault));
     }
 
     /** Returns how many threads to compute on: as configured, or one for each processor. */

@@ -167,7 +167,8 @@ class ArchitectureTest {
         onlyIn("config", "com.fasterxml.jackson.dataformat..");
         onlyIn("input output config", "com.fasterxml.jackson..", "org.sqlite..");
         onlyIn("crs", "org.geotools..");
-        onlyIn("input output", "java.sql..", "org.apache.commons.csv..");
+        onlyIn("input output crs", "java.sql..");
+        onlyIn("input output", "org.apache.commons.csv..");
         onlyIn("cli", "picocli..");
     }
 

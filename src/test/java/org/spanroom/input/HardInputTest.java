@@ -111,9 +111,9 @@ class HardInputTest {
         Path yaml = Files.writeString(folder.resolve("config.yaml"), """
                 inputs:
                   routes:
-                    fields: {route: route, duct: duct}
+                    fields: {route: route}
                   vaults:
-                    fields: {vault: vault}
+                    fields: {}
                   zones:
                     fields: {zone: zone, zone_kind: kind, zone_name: title, zone_from: from, zone_until: until}
                 permit: {on_date: 2027-01-15}

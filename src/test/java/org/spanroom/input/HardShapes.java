@@ -144,14 +144,14 @@ public final class HardShapes {
                 three("no .shx", parts -> parts.shx = new byte[0])
                         .reads(3, 0, "layer_issue: there is no .shx beside it"),
                 three("no .dbf", parts -> parts.dbf = new byte[0])
-                        .reads(3, 0, "layer_issue: there is no .dbf beside it"),
+                        .isRefused("no field 'route'", "is its .dbf missing?"),
                 three("no .prj", parts -> parts.prj = new byte[0])
                         .isRefused("does not say which reference system", "--crs EPSG:code"),
                 three("no .shx and no .dbf", parts -> {
                             parts.shx = new byte[0];
                             parts.dbf = new byte[0];
                         })
-                        .reads(3, 0, "layer_issue: there is no .shx", "layer_issue: there is no .dbf"),
+                        .isRefused("no field 'route'", "is its .dbf missing?"),
                 three(".prj of nothing", parts -> parts.prj = " \n".getBytes(StandardCharsets.UTF_8))
                         .isRefused("does not say which reference system"),
                 three(

@@ -358,12 +358,11 @@ class InputReaderTest {
     }
 
     @Test
-    void aFieldThatTheLayerLacksIsTold() throws IOException {
-        routes(new FakeLayer("OGC:CRS84", "R").line(line(), "A"), "route: R, owner: OWNR", "");
-
-        assertThat(of(FindingCode.LAYER_ISSUE))
-                .singleElement()
-                .satisfies(finding -> assertThat(finding.detail()).contains("no field 'OWNR'"));
+    void aFieldThatTheLayerLacksEndsTheReading() {
+        assertThatThrownBy(() ->
+                        routes(new FakeLayer("OGC:CRS84", "R").line(line(), "A"), "route: R, owner: OWNR", ""))
+                .isInstanceOf(InputException.class)
+                .hasMessageContaining("no field 'OWNR' (mapped to owner)");
     }
 
     @Test
@@ -444,11 +443,11 @@ class InputReaderTest {
         double[] outer = {0, 0, 4, 0, 4, 4, 0, 4, 0, 0};
         double[] hole = {1, 1, 1, 3, 3, 3, 3, 1, 1, 1};
         double[] other = {10, 0, 11, 0, 11, 1, 10, 0};
-        var layer = new FakeLayer("OGC:CRS84", "V")
+        var layer = new FakeLayer("OGC:CRS84", "V", "K", "E")
                 .geometry(
                         new SourceGeometry(
                                 Kind.POLYGONS, List.of(outer, hole, other), false, List.of(true, false, true)),
-                        "P");
+                        "P", null, null);
 
         Vault vault = vaults(layer).get(0);
 
@@ -462,10 +461,10 @@ class InputReaderTest {
 
     @Test
     void brokenOutlinesAreMendedWithAFinding() throws IOException {
-        var layer = new FakeLayer("OGC:CRS84", "V")
-                .geometry(polygon(0, 0, 2, 2, 2, 0, 0, 2, 0, 0), "BOW")
-                .geometry(polygon(0, 0, 1, 0, 1, 1), "OPEN")
-                .geometry(polygon(5, 5, 6, 6, 5, 5), "FLAT");
+        var layer = new FakeLayer("OGC:CRS84", "V", "K", "E")
+                .geometry(polygon(0, 0, 2, 2, 2, 0, 0, 2, 0, 0), "BOW", null, null)
+                .geometry(polygon(0, 0, 1, 0, 1, 1), "OPEN", null, null)
+                .geometry(polygon(5, 5, 6, 6, 5, 5), "FLAT", null, null);
 
         List<Vault> vaults = vaults(layer);
 

@@ -73,21 +73,22 @@ final class DataDictionary {
             ## Words of open standards
 
             INSPIRE: data specification D2.8.III.6 Utility and Government Services, v3.2.0 (31 Jan 2024). MUDDI: OGC 23-024 for the
-            concepts, model file 1.1 (2019) for the names. A dash: no counterpart there.
+            concepts, model file 1.1 (2019) for the names. OFDS: Open Fibre Data Standard 0.2, GeoJSON publication format, paths as a field map
+            takes them (from memory). A dash: no counterpart there.
 
-            | here | INSPIRE Utility Networks | MUDDI |
-            |---|---|---|
-            | a row of `spans` | `UtilityLinkSequence` between two nodes | `NetworkObject` |
-            | `duct` | `Duct`, `inspireId` | `ContainerObject` of `containerType` Duct or Conduit, `assetID` |
-            | `bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` |
-            | innerducts (`innerducts_out`) | `Duct` inside `Duct`, role `ducts` | `ContainerObject` of `containerType` Subduct |
-            | `from_vault`, `to_vault`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault |
-            | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` |
-            | `length_m` | - (geometry of the link) | `insideLength` |
-            | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` |
-            | `condition` | `currentStatus`, which tells use, not the state of the bore | `operationalStatus`, such as Unfit For Service |
-            | `position_quality` | - | `qualityLevel`, QL-A to QL-D |
-            | `year` | `validFrom` | - |
+            | here | INSPIRE Utility Networks | MUDDI | OFDS |
+            |---|---|---|---|
+            | a row of `spans` | `UtilityLinkSequence` between two nodes | `NetworkObject` | a span, which may pass several vaults |
+            | `duct` | `Duct`, `inspireId` | `ContainerObject` of `containerType` Duct or Conduit, `assetID` | a span, `id` |
+            | `bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` | - |
+            | innerducts (`innerducts_out`) | `Duct` inside `Duct`, role `ducts` | `ContainerObject` of `containerType` Subduct | - |
+            | `from_vault`, `to_vault`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault | `start.id`, `end.id`, `id` of a node |
+            | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` | - |
+            | `length_m` | - (geometry of the link) | `insideLength` | - (geometry; `fibreLength` is that of the fibre) |
+            | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` | `physicalInfrastructureProvider.name` |
+            | `condition` | `currentStatus`, which tells use, not the state of the bore | `operationalStatus`, such as Unfit For Service | `status`, which tells the stage of life |
+            | `position_quality` | - | `qualityLevel`, QL-A to QL-D | - |
+            | `year` | `validFrom` | - | `readyForServiceDate` |
             """;
 
     private static final String RUN = """

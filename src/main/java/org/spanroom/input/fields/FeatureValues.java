@@ -125,26 +125,14 @@ public final class FeatureValues extends TermValues {
         return values.get(column.index());
     }
 
-    /** Reports mapped fields that the layer does not have; to be called when it has been read. */
-    public void tellAbsentFields(LayerHeader header) {
-        var absent = new TreeMap<String, String>();
+    /** Returns the mapped fields that the layer does not have, each with the first term that it is mapped to; to be asked when it has been read. */
+    public Map<String, Term> absentFields(LayerHeader header) {
+        var absent = new TreeMap<String, Term>();
         for (Term term : Term.values()) {
             fields.find(term)
                     .filter(column -> !wasEverRecorded(term) && !header.fields().contains(column.field()))
-                    .ifPresent(column -> absent.put(column.field(), term.key()));
+                    .ifPresent(column -> absent.putIfAbsent(column.field(), term));
         }
-        absent.forEach((field, term) -> log.layer(
-                FindingCode.LAYER_ISSUE,
-                "the layer has no field '" + field + "', which the config names for " + term + "; "
-                        + hint(field, header)
-                        + "its fields are " + String.join(", ", header.fields())));
-    }
-
-    private static String hint(String field, LayerHeader header) {
-        return LayerFields.findShortened(field, header.fields())
-                .map(shortened -> "'" + shortened
-                        + "' may be it, but other fields of the config begin alike, and a Shapefile keeps"
-                        + " ten characters: name each as the file has it; ")
-                .orElse("");
+        return absent;
     }
 }

@@ -20,7 +20,8 @@ import org.spanroom.model.Unit;
  * that name is ambiguous, and none is taken.
  */
 public final class LayerFields {
-    private static final int SHAPEFILE_NAME_LENGTH = 10;
+    /** So many characters of a field's name a Shapefile keeps. */
+    public static final int SHAPEFILE_NAME_LENGTH = 10;
 
     private final List<String> wanted;
     private final Map<Term, Column> columns = new EnumMap<>(Term.class);
@@ -68,7 +69,7 @@ public final class LayerFields {
     }
 
     /** Finds the field that may be what a Shapefile keeps of a name. */
-    static Optional<String> findShortened(String name, List<String> fields) {
+    public static Optional<String> findShortened(String name, List<String> fields) {
         return only(fields.stream()
                 .filter(field -> field.length() == SHAPEFILE_NAME_LENGTH)
                 .filter(field -> beginsWith(name, field))

@@ -3,9 +3,7 @@ package org.spanroom.input.geojson;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
-import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.FeatureFault;
@@ -13,21 +11,15 @@ import org.spanroom.input.layer.LayerLog;
 import org.spanroom.input.layer.WantedFields;
 
 /**
- * One GeoJSON feature while it is read (RFC 7946 section 3.2): its members come in any order, of its properties only the
- * wanted ones are kept, and lists and objects among these count as no value. Used again for the next feature.
+ * One GeoJSON feature while it is read (RFC 7946 section 3.2): its members come in any order. Used again for the next feature.
  */
 final class GeoJsonFeature {
-    /** So many names of fields are shown and searched; a wanted field is read all the same where it comes later. */
-    private static final int MOST_NAMES = 10_000;
-
     private static final int LONGEST_ID = 200;
 
     private final WantedFields fields;
     private final LayerLog log;
     private final GeoJsonGeometry geometry = new GeoJsonGeometry();
-    private final Set<String> names = new LinkedHashSet<>();
-    private final boolean collectNames;
-    private final long[] lastSeen;
+    private final GeoJsonProperties properties;
 
     private long number;
     private @Nullable String type;
@@ -39,8 +31,7 @@ final class GeoJsonFeature {
     GeoJsonFeature(WantedFields fields, LayerLog log, boolean collectNames) {
         this.fields = fields;
         this.log = log;
-        this.collectNames = collectNames;
-        lastSeen = new long[fields.names().size()];
+        this.properties = new GeoJsonProperties(fields, log, collectNames);
     }
 
     void begin(long featureNumber) {
@@ -102,9 +93,9 @@ final class GeoJsonFeature {
         return crs;
     }
 
-    /** Returns the names of the properties met so far, in the order in which they came. */
-    Set<String> names() {
-        return names;
+    /** Returns the properties as they have been met so far. */
+    GeoJsonProperties properties() {
+        return properties;
     }
 
     /** Reads the value of a member "type". */
@@ -158,49 +149,6 @@ final class GeoJsonFeature {
         if (parser.currentToken() != JsonToken.START_OBJECT) {
             throw FeatureFault.unreadable("\"properties\" is " + words(parser.currentToken()));
         }
-        for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
-            JsonToken token = parser.nextToken();
-            if (collectNames && names.size() < MOST_NAMES) {
-                names.add(name);
-            }
-            int slot = fields.slot(name);
-            if (slot < 0) {
-                if (token.isStructStart()) {
-                    parser.skipChildren();
-                }
-                continue;
-            }
-            if (lastSeen[slot] == number) {
-                log.odd(
-                        FindingCode.LAYER_ISSUE,
-                        number,
-                        "the property \"" + name + "\" occurs twice in one feature; the last one was taken");
-            }
-            lastSeen[slot] = number;
-            fields.set(slot, value(parser, token));
-        }
-    }
-
-    private static @Nullable Object value(JsonParser parser, JsonToken token) throws IOException {
-        return switch (token) {
-            case VALUE_STRING -> parser.getText();
-            case VALUE_NUMBER_INT ->
-                parser.getNumberType() == JsonParser.NumberType.BIG_INTEGER
-                        ? finiteOrText(parser)
-                        : (Object) parser.getLongValue();
-            case VALUE_NUMBER_FLOAT -> finiteOrText(parser);
-            case VALUE_TRUE -> true;
-            case VALUE_FALSE -> false;
-            default -> {
-                parser.skipChildren();
-                yield null;
-            }
-        };
-    }
-
-    /** Returns NaN and infinities as the text that stands there, so that the reader of the number can report it. */
-    private static Object finiteOrText(JsonParser parser) throws IOException {
-        double value = parser.getDoubleValue();
-        return Double.isFinite(value) ? (Object) value : parser.getText();
+        properties.read(number, parser);
     }
 }

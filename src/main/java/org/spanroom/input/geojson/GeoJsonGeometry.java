@@ -22,6 +22,7 @@ final class GeoJsonGeometry {
     private @Nullable Kind kind;
     private String typeName = "null";
     private Shape root = new Shape();
+    private boolean hasOddHeights;
 
     /** What is known of one geometry object before its end. */
     private static final class Shape {
@@ -37,6 +38,7 @@ final class GeoJsonGeometry {
         kind = null;
         typeName = "null";
         root = new Shape();
+        hasOddHeights = false;
     }
 
     /** Reads a whole geometry object, or the null that stands for none. */
@@ -68,6 +70,11 @@ final class GeoJsonGeometry {
 
     VertexBuffer vertices() {
         return vertices;
+    }
+
+    /** Returns true if a third ordinate was something else than a number or null, so that the vertex was read without a height. */
+    boolean hasOddHeights() {
+        return hasOddHeights;
     }
 
     private Shape readShape(JsonParser parser, int depth) throws IOException, FeatureFault {
@@ -161,13 +168,26 @@ final class GeoJsonGeometry {
         double z = Double.NaN;
         JsonToken token = parser.nextToken();
         if (token != JsonToken.END_ARRAY) {
-            z = ordinate(parser, token);
+            z = height(parser, token);
             token = parser.nextToken();
         }
         for (; token != JsonToken.END_ARRAY; token = parser.nextToken()) {
-            ordinate(parser, token); // a fourth number has no meaning (RFC 7946 section 3.1.1)
+            parser.skipChildren(); // what follows the height has no meaning (RFC 7946 section 3.1.1)
         }
         vertices.add(x, y, z);
+    }
+
+    /** Where there is no number for the height, the place is still known: NaN. A list shows that positions lie deeper than they should. */
+    private double height(JsonParser parser, JsonToken token) throws IOException, FeatureFault {
+        if (token == JsonToken.VALUE_NUMBER_FLOAT || token == JsonToken.VALUE_NUMBER_INT) {
+            return parser.getDoubleValue();
+        }
+        if (token == JsonToken.START_ARRAY) {
+            throw noPosition(parser, token);
+        }
+        hasOddHeights |= token != JsonToken.VALUE_NULL;
+        parser.skipChildren();
+        return Double.NaN;
     }
 
     private static double ordinate(JsonParser parser, JsonToken token) throws IOException, FeatureFault {

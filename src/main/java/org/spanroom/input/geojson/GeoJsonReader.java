@@ -194,11 +194,10 @@ final class GeoJsonReader {
                 throw fault;
             }
             if ("Feature".equals(type)) {
-                GeoJsonGeometry geometry = feature.geometry();
-                outlet.handOn(feature.id(), geometry.typeName(), geometry.kind(), geometry.vertices());
+                handOn(feature.id(), feature.geometry());
             } else {
                 bare.end();
-                outlet.handOn("", bare.typeName(), bare.kind(), bare.vertices());
+                handOn("", bare);
             }
         }
 
@@ -254,12 +253,18 @@ final class GeoJsonReader {
             if (feature.crs().filter(this::contradictsHeader).isPresent()) {
                 throw FeatureFault.unreadable("it states a reference system other than that of the layer");
             }
-            GeoJsonGeometry geometry = feature.geometry();
-            outlet.handOn(feature.id(), geometry.typeName(), geometry.kind(), geometry.vertices());
+            handOn(feature.id(), feature.geometry());
         } catch (FeatureFault fault) {
             leave(parser, depth, token);
             outlet.reject(feature.id(), fault);
         }
+    }
+
+    private void handOn(String id, GeoJsonGeometry geometry) {
+        if (geometry.hasOddHeights()) {
+            log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "a height is no number; it was left out");
+        }
+        outlet.handOn(id, geometry.typeName(), geometry.kind(), geometry.vertices());
     }
 
     private boolean contradictsHeader(Optional<String> statedCrs) {

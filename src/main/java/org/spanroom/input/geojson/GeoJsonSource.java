@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.input.layer.FeatureOutlet;
@@ -26,6 +27,7 @@ public final class GeoJsonSource implements LayerSource {
     private final GeoJsonTexts.Layout layout;
     private final boolean mayBeCorrected;
     private Optional<LayerHeader> correctHeader = Optional.empty();
+    private List<String> fieldsMet = List.of();
     private LayerLog log;
     private volatile double share;
 
@@ -60,7 +62,7 @@ public final class GeoJsonSource implements LayerSource {
             var header = new LayerHeader(
                     file,
                     LayerFormat.stem(file),
-                    List.copyOf(feature.names()),
+                    feature.properties().names(),
                     crs.orElse(Optional.of(GeoJsonCrs.DEFAULT)),
                     -1);
             return new GeoJsonSource(header, findings, layout, crs.isEmpty());
@@ -72,6 +74,12 @@ public final class GeoJsonSource implements LayerSource {
     @Override
     public LayerHeader header() {
         return header;
+    }
+
+    @Override
+    public LayerHeader headerAsRead() {
+        return header.withFields(
+                Stream.concat(header.fields().stream(), fieldsMet.stream()).distinct().toList());
     }
 
     @Override
@@ -89,9 +97,10 @@ public final class GeoJsonSource implements LayerSource {
     }
 
     private void read(GeoJsonTexts texts, WantedFields fields, FeatureOutlet outlet) throws IOException {
+        var feature = new GeoJsonFeature(fields, log, false);
         var reader = new GeoJsonReader(
                 header.file(),
-                new GeoJsonFeature(fields, log, false),
+                feature,
                 outlet,
                 log,
                 Long.MAX_VALUE,
@@ -99,6 +108,7 @@ public final class GeoJsonSource implements LayerSource {
         try {
             reader.read(texts);
         } finally {
+            fieldsMet = feature.properties().met();
             correctHeader = reader.lateCrs().filter(late -> mayBeCorrected).map(header::withCrs);
         }
     }

@@ -22,6 +22,10 @@ public record LayerHeader(
         return new LayerHeader(file, layerName, fields, other, featureCount);
     }
 
+    public LayerHeader withFields(List<String> others) {
+        return new LayerHeader(file, layerName, others, crsDefinition, featureCount);
+    }
+
     /** Returns the words that findings use for this layer: its file's name, and its own where that says more. */
     public String source() {
         String fileName = String.valueOf(file.getFileName());

@@ -16,6 +16,11 @@ import org.spanroom.finding.FindingLog;
 public interface LayerSource extends AutoCloseable {
     LayerHeader header();
 
+    /** Returns the header with the wanted fields that the last reading met and the beginning of the file did not show. */
+    default LayerHeader headerAsRead() {
+        return header();
+    }
+
     /**
      * Reads every feature in file order and hands it on; nothing of it is kept. A field that the layer does not have
      * yields null. May be called again, and then reads and reports everything again.

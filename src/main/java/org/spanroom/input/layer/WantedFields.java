@@ -35,6 +35,10 @@ public final class WantedFields {
         Arrays.fill(values, null);
     }
 
+    public @Nullable Object get(int slot) {
+        return values[slot];
+    }
+
     public void set(int slot, @Nullable Object value) {
         values[slot] = value;
     }

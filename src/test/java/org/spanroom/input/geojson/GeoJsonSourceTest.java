@@ -64,7 +64,7 @@ class GeoJsonSourceTest {
                 }""", "prop0", "prop1");
 
         assertThat(layer.findings().all()).isEmpty();
-        assertThat(layer.header().fields()).containsExactly("prop0", "prop1");
+        assertThat(layer.header().fields()).containsExactly("prop0", "prop1", "prop1.this");
         assertThat(layer.header().crsDefinition()).contains("OGC:CRS84");
         assertThat(layer.values())
                 .containsExactly(
@@ -141,6 +141,87 @@ class GeoJsonSourceTest {
                         "some vertices have no height; the heights were left out (1 features, first number 1)");
     }
 
+    /** A real city's export: a fourth ordinate of null. RFC 7946 section 3.1.1 lets a reader ignore what follows the third. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "3,null", "3,9", "3,\"m\"", "3,{}", "3,{\"m\":[1,[2]]}", "3,[]", "3,[[1,2],[3]]", "3,true", "3,NaN", "3,1e999",
+                "3,null,null,null", "3,\"\",{\"a\":null},[5],6"
+            })
+    void whatFollowsTheThirdOrdinateIsPassedOver(String tail) throws IOException {
+        for (String head : List.of("1,2,", "-1.5,2e0,")) {
+            ReadLayer layer = read(
+                    "{\"type\":\"LineString\",\"coordinates\":[[" + head + tail + "],[4,5,6,null],[" + head + tail + "]]}");
+
+            assertThat(layer.findings().all()).isEmpty();
+            double x = Double.parseDouble(head.substring(0, head.indexOf(',')));
+            assertThat(layer.geometries())
+                    .containsExactly(
+                            "LINES Z [" + x + ", 2.0, 3.0, 4.0, 5.0, 6.0, " + x + ", 2.0, 3.0]");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"null", "null,0", "\"5\"", "\"\",1", "{\"z\":5}", "true"})
+    void aThirdOrdinateThatIsNoNumberCostsTheHeightAndNotTheFeature(String tail) throws IOException {
+        String vertex = "," + tail + "]";
+        ReadLayer none = read("{\"type\":\"LineString\",\"coordinates\":[[1,2" + vertex + ",[4,5" + vertex + "]}");
+        ReadLayer some = read("{\"type\":\"LineString\",\"coordinates\":[[1,2" + vertex + ",[4,5,6]]}");
+        ReadLayer point = read("{\"type\":\"Point\",\"coordinates\":[1,2" + vertex + "}");
+
+        assertThat(none.geometries()).containsExactly("LINES [1.0, 2.0, 4.0, 5.0]");
+        assertThat(some.geometries()).containsExactly("LINES [1.0, 2.0, 4.0, 5.0]");
+        assertThat(point.geometries()).containsExactly("POINTS [1.0, 2.0]");
+        assertThat(some.details()).anySatisfy(text -> assertThat(text).contains("some vertices have no height"));
+        assertThat(none.details().toString().contains("a height is no number; it was left out"))
+                .isEqualTo(!tail.startsWith("null"));
+    }
+
+    @Test
+    void valuesInsideObjectsAndListsAreFieldsByTheirPaths() throws IOException {
+        ReadLayer layer = read("""
+                {"type":"Feature","geometry":null,"properties":{
+                 "id":"S1","start":{"id":"N1","phase":null,"at":{"x":1.5}},"end":null,"uses":["dark",null,"lit",3,0.5],"one":[7],
+                 "none":[],"networks":[{"id":"A","tags":["p","q"]},{"name":"B"},{"id":"C","tags":["r"]}],"dotted.name":true,
+                 "empty":{},"mixed":[1,{"x":2},[3,[4]]]}}""", "start.id", "start.phase", "start.at.x", "start", "end", "end.id", "uses", "one", "none", "networks.id", "networks.name",
+                "networks.tags", "dotted.name", "mixed", "mixed.x");
+
+        assertThat(layer.values().get(0))
+                .containsExactly(
+                        "N1", null, 1.5, null, null, null, "dark, lit, 3, 0.5", 7L, null, "A, C", "B", "p, q, r", true,
+                        "1, 3, 4", 2L);
+        assertThat(layer.header().fields())
+                .containsExactly(
+                        "id", "start.id", "start.phase", "start.at.x", "end", "uses", "one", "none", "networks.id",
+                        "networks.tags", "networks.name", "dotted.name", "empty", "mixed", "mixed.x");
+        assertThat(layer.findings().all()).isEmpty();
+    }
+
+    /** The next feature starts anew, whatever the one before left; a second occurrence is told, not joined. */
+    @Test
+    void valuesOfOneFeatureNeverReachTheNext() throws IOException {
+        ReadLayer layer = read(
+                "{\"type\":\"FeatureCollection\",\"features\":["
+                        + Stream.of("{\"a\":[1,2]}", "{}", "{\"a\":[3]}", "{\"a\":{\"b\":4,\"b\":5}}", "{\"a\":[6,7],\"a\":8}")
+                                .map(properties -> "{\"type\":\"Feature\",\"geometry\":null,\"properties\":" + properties + "}")
+                                .collect(Collectors.joining(","))
+                        + "]}",
+                "a",
+                "a.b");
+
+        assertThat(layer.values())
+                .containsExactly(
+                        Arrays.asList("1, 2", null),
+                        Arrays.asList(null, null),
+                        Arrays.asList(3L, null),
+                        Arrays.asList(null, 5L),
+                        Arrays.asList(8L, null));
+        assertThat(layer.details())
+                .containsExactly(
+                        "the property \"a\" occurs twice in one feature; the last one was taken (1 features, first number 5)",
+                        "the property \"a.b\" occurs twice in one feature; the last one was taken (1 features, first number 4)");
+    }
+
     @Test
     void membersComeInAnyOrderAndForeignOnesArePassedOver() throws IOException {
         ReadLayer layer = read("""
@@ -150,7 +231,7 @@ class GeoJsonSourceTest {
                  ], "y": "z", "type": "FeatureCollection"}""", "v", "deep", "missing", "v");
 
         assertThat(layer.findings().all()).isEmpty();
-        assertThat(layer.header().fields()).containsExactly("deep", "v");
+        assertThat(layer.header().fields()).containsExactly("deep.a", "deep.a.b", "v");
         assertThat(layer.features().get(0).fileId()).isEqualTo("7");
         assertThat(layer.values()).containsExactly(Arrays.asList(true, null, null, true));
     }
