@@ -87,6 +87,11 @@ final class RankReport {
     }
 
     private void places(RankSummary summary) {
+        summary.written()
+                .spansKept()
+                .ifPresent(kept -> line(
+                        "%nRows of %,d of %,d spans are written, as --where and --within ask; all counts above are of the whole run.",
+                        kept, summary.totals().spans()));
         line(
                 "%nResults are in %s: %s",
                 summary.written().folder(), String.join(", ", summary.written().files()));

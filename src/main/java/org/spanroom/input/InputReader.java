@@ -33,6 +33,9 @@ import org.spanroom.parallel.BackgroundTask;
  * cannot be believed, goes to the findings.
  */
 public final class InputReader {
+    /** What polygons are that are read for themselves. */
+    private static final String AREAS = "areas";
+
     private final RunConfig config;
     private final FindingLog findings;
     private final Opener opener;
@@ -150,6 +153,20 @@ public final class InputReader {
                         "zones", file, layer, (crs, fields, log) -> new ZoneReader(config, crs, fields, log)));
     }
 
+    /** The polygons of a file, and the account of it. */
+    record Areas(List<Zone> zones, InputRecord record) {}
+
+    /** Reads polygons that are no permit zones. */
+    Areas readAreas(Path file) {
+        tally.expect(AREAS, file);
+        LayerRead<ZoneReader> read = readLayer(
+                AREAS,
+                file,
+                LayerConfig.NONE,
+                (crs, fields, log) -> new ZoneReader(config, crs, fields, log));
+        return new Areas(read.reader().zones(), read.record());
+    }
+
     private <R extends FeatureReader> LayerRead<R> readLayer(
             String role, Path file, LayerConfig layer, Maker<R> maker) {
         BackgroundTask<List<FileDigest>> digests = beside(() -> FileDigest.ofLayer(file));
@@ -240,6 +257,9 @@ public final class InputReader {
     }
 
     private static String giveIt(String role) {
+        if (role.equals(AREAS)) {
+            return "Write it again with its reference system in it.";
+        }
         return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
     }
 

@@ -43,9 +43,11 @@ public final class RescoredWriter {
      * @param criteria those that have a weight now
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
-     * @param sections the best first; empty where the earlier run did not write what they are made of
+     * @param sections those that are written, the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      * @param currency of all money
+     * @param filter what the spans that are written were asked to be; empty where all are
+     * @param kept the spans that are written
      */
     public record Rescored(
             List<CriterionInfo> criteria,
@@ -53,11 +55,14 @@ public final class RescoredWriter {
             List<RescoredSpan> spans,
             Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables,
-            String currency) {
+            String currency,
+            Map<String, String> filter,
+            List<RescoredSpan> kept) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
             spans = List.copyOf(spans);
+            kept = List.copyOf(kept);
         }
     }
 
@@ -77,7 +82,7 @@ public final class RescoredWriter {
      * @throws OutputException if they cannot be written
      */
     public static WrittenResults write(Rescored rescored, Origin origin, OutputSettings settings, OutputFolder folder) {
-        int spans = rescored.spans().size();
+        int spans = rescored.kept().size();
         try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans)) {
             var writer = new RescoredWriter(rescored, files);
             ResultTables.ALL.forEach(writer::write);
@@ -87,6 +92,7 @@ public final class RescoredWriter {
                     new RunAccount(
                             origin.run(),
                             Optional.of(origin.folder().toString().replace('\\', '/')),
+                            rescored.filter(),
                             files.rows(),
                             writer.totals(),
                             writer.money(),
@@ -102,7 +108,7 @@ public final class RescoredWriter {
     private void write(ResultTable<?> entry) {
         if (entry.equals(ResultTables.SPANS)) {
             files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
-                    .write(rescored.spans());
+                    .write(rescored.kept());
         } else if (entry.equals(ResultTables.SECTIONS)) {
             writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
@@ -144,9 +150,12 @@ public final class RescoredWriter {
     /** Rows of one span stay in their order. */
     private List<CopiedTable.Row> inOrderOfSpans(CopiedTable table) {
         Map<String, Integer> places = new HashMap<>();
-        rescored.spans().forEach(span -> places.putIfAbsent(span.spanId(), places.size()));
+        rescored.kept().forEach(span -> places.putIfAbsent(span.spanId(), places.size()));
         int id = table.place(StandingColumns.SPAN_ID);
         var rows = new ArrayList<>(table.rows());
+        if (!rescored.filter().isEmpty()) {
+            rows.removeIf(row -> !places.containsKey(CopiedTable.text(row, id)));
+        }
         rows.sort(Comparator.comparingInt(row -> places.getOrDefault(CopiedTable.text(row, id), Integer.MAX_VALUE)));
         return rows;
     }

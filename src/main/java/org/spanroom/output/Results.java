@@ -17,6 +17,7 @@ import org.spanroom.model.rank.RankedSpans;
  * @param sections the best first; a list that may make each when it is asked for, and bears that from several threads
  * @param findings in the order in which they are to be listed
  * @param fieldChecks what to go and measure first, in the order in which they are to be listed
+ * @param selection the spans whose rows are written, with the sections and the field checks of them
  */
 public record Results(
         Network network,
@@ -25,9 +26,27 @@ public record Results(
         List<RankedSection> sections,
         List<Finding> findings,
         List<FieldCheck> fieldChecks,
-        RunRecord run) {
+        RunRecord run,
+        Selection selection) {
     public Results {
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);
+    }
+
+    /** Results of which all rows are written. */
+    public Results(
+            Network network,
+            RankedSpans spans,
+            MoneyTotals money,
+            List<RankedSection> sections,
+            List<Finding> findings,
+            List<FieldCheck> fieldChecks,
+            RunRecord run) {
+        this(network, spans, money, sections, findings, fieldChecks, run, Selection.ALL);
+    }
+
+    /** Returns the same run with some of its sections and field checks. */
+    Results withOnly(List<RankedSection> otherSections, List<FieldCheck> otherChecks) {
+        return new Results(network, spans, money, otherSections, findings, otherChecks, run, selection);
     }
 }

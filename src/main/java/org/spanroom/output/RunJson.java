@@ -26,6 +26,9 @@ import org.spanroom.output.folder.OutputException;
 final class RunJson {
     static final String FILE = "run.json";
 
+    /** What says that the run did not write all its spans. */
+    static final String FILTER = "filter";
+
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
             .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE);
@@ -58,6 +61,7 @@ final class RunJson {
             json.writeStringField("rescored_from", account.rescoredFrom().get());
         }
         inputs(run.inputs());
+        filter(account);
         rows(account);
         spans(account.totals());
         lengths(account.lengths(), account.totals());
@@ -103,6 +107,21 @@ final class RunJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** What was asked of the rows that are written; nothing where all are. Counts and sums below are of the whole run. */
+    private void filter(RunAccount account) throws IOException {
+        if (account.filter().isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart(FILTER);
+        for (var asked : account.filter().entrySet()) {
+            json.writeStringField(asked.getKey(), asked.getValue());
+        }
+        json.writeNumberField("spans_kept", account.spansKept());
+        json.writeNumberField(
+                "spans_left_out", account.totals().spans() - account.spansKept());
+        json.writeEndObject();
     }
 
     /** How many rows each table has; of findings, how many problems they stand for. */
