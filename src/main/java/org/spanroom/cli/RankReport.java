@@ -23,6 +23,7 @@ final class RankReport {
         var report = new RankReport();
         report.spans(summary.totals(), summary.written().money());
         report.best(summary);
+        KeptReport.lines(summary.written()).forEach(line -> report.line("%s", line));
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();

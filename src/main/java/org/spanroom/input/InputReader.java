@@ -173,7 +173,7 @@ public final class InputReader {
         return readOnceOrTwice(file, layer, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header, layer, role);
-            var fields = new LayerFields(layer.fields(), header);
+            var fields = new LayerFields(layer.fields(), layer.keep(), header);
             R reader = maker.make(crs, fields, new CappedLog(heard, header.source()));
             Consumer<SourceFeature> taker = layer.axisOrder() == AxisOrder.NORTH_FIRST
                     ? feature -> reader.accept(feature.exchanged())

@@ -274,7 +274,7 @@ final class ChainCutter {
         Route first = pieces.get(0).route();
         return new JoinedSpans.Joined(
                 first.duct().id(),
-                bestRecorded(pieces),
+                KeptFields.together(bestRecorded(pieces), pieces),
                 routeIds(pieces),
                 places.vault(ends.fromVault()),
                 places.vault(ends.toVault()),

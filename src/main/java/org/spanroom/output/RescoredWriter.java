@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.output.columns.EffortColumns;
+import org.spanroom.output.columns.KeptColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
@@ -46,6 +48,7 @@ public final class RescoredWriter {
      * @param sections those that are written, the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      * @param currency of all money
+     * @param fields the owner's own fields of the routes that the earlier run kept
      * @param filter what the spans that are written were asked to be; empty where all are
      * @param kept the spans that are written
      */
@@ -56,12 +59,14 @@ public final class RescoredWriter {
             Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables,
             String currency,
+            List<String> fields,
             Map<String, String> filter,
             List<RescoredSpan> kept) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
             spans = List.copyOf(spans);
+            fields = List.copyOf(fields);
             kept = List.copyOf(kept);
         }
     }
@@ -93,6 +98,7 @@ public final class RescoredWriter {
                             origin.run(),
                             Optional.of(origin.folder().toString().replace('\\', '/')),
                             rescored.filter(),
+                            rescored.fields(),
                             files.rows(),
                             writer.totals(),
                             writer.money(),
@@ -135,7 +141,7 @@ public final class RescoredWriter {
         boolean hasElevations = rescored.spans().stream()
                 .flatMap(span -> span.lonLat().stream())
                 .anyMatch(Line::hasZ);
-        return new SpanLayout(rescored.criteria(), hasElevations);
+        return new SpanLayout(rescored.criteria(), hasElevations, rescored.fields());
     }
 
     private void copy(ResultTable<?> entry, CopiedTable table) {
@@ -165,9 +171,17 @@ public final class RescoredWriter {
         int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
         int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
+        int[] kept = KeptColumns.all(rescored.fields()).stream()
+                .mapToInt(column -> rescored.columns().indexOf(column.name()))
+                .toArray();
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
-            tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
+            tally.add(
+                    span,
+                    (long) Math.max(0, number(span, gained)),
+                    number(span, length),
+                    number(span, drawn),
+                    Arrays.stream(kept).mapToObj(place -> text(span, place)).toList());
         }
         return tally.take();
     }
@@ -187,6 +201,10 @@ public final class RescoredWriter {
                 .filter(span -> span.rank().isPresent())
                 .mapToDouble(span -> Cents.of(number(span, place)))
                 .sum());
+    }
+
+    private static String text(RescoredSpan span, int place) {
+        return place >= 0 && span.recorded().get(place) instanceof String text ? text : "";
     }
 
     private static double number(RescoredSpan span, int place) {

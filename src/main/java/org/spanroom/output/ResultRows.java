@@ -170,6 +170,6 @@ final class ResultRows {
         List<CriterionInfo> criteria = results.spans().first(1).stream()
                 .flatMap(row -> row.score().criteria().stream())
                 .toList();
-        return new SpanLayout(criteria, results.network().spans().hasElevations());
+        return new SpanLayout(criteria, results.network().spans().hasElevations(), results.kept());
     }
 }

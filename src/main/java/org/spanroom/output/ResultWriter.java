@@ -66,6 +66,7 @@ public final class ResultWriter {
                             results.run(),
                             Optional.empty(),
                             results.selection().asked(),
+                            results.kept(),
                             files.rows(),
                             rows.totals(),
                             results.money(),
@@ -84,7 +85,7 @@ public final class ResultWriter {
         List<String> names = names(folder.path());
         folder.commit();
         Optional<Long> kept = account.filter().isEmpty() ? Optional.empty() : Optional.of(account.spansKept());
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept);
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept, account.kept());
     }
 
     private static List<String> names(Path folder) {

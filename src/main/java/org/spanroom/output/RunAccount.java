@@ -14,6 +14,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param run what went in
  * @param rescoredFrom the folder of the run that the spans were read back from, where another scoring was tried on it
  * @param filter what the spans that are written were asked to be; empty where all are
+ * @param kept the owner's own fields that the totals have sums of, in their order
  * @param rows how many rows each table has, in the order of the list of tables
  * @param totals counts and sums over the spans
  * @param money what all spans that have a rank cost and save together
@@ -24,6 +25,7 @@ record RunAccount(
         RunRecord run,
         Optional<String> rescoredFrom,
         Map<String, String> filter,
+        List<String> kept,
         Map<String, Long> rows,
         RankTotals totals,
         MoneyTotals money,
@@ -35,6 +37,7 @@ record RunAccount(
         filter = Collections.unmodifiableMap(new LinkedHashMap<>(filter));
         rows = Collections.unmodifiableMap(new LinkedHashMap<>(rows));
         notes = List.copyOf(notes);
+        kept = List.copyOf(kept);
     }
 
     /** Returns how many spans are written. */

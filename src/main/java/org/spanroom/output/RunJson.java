@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.KeptTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.output.folder.OutputException;
 
@@ -65,6 +66,7 @@ final class RunJson {
         rows(account);
         spans(account.totals());
         lengths(account.lengths(), account.totals());
+        keptFields(account);
         money(account.money());
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
@@ -148,6 +150,39 @@ final class RunJson {
         metres("remainders", lengths.remaindersM());
         metres("spans_ranked", totals.rankedDrawnLengthM());
         json.writeEndObject();
+    }
+
+    /** Sums over the ranked spans by the owner's own fields, the values with most to gain first. */
+    private void keptFields(RunAccount account) throws IOException {
+        if (account.kept().isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart("kept_fields");
+        for (int field = 0; field < account.kept().size(); field++) {
+            KeptTotals totals = account.totals().kept().size() > field
+                    ? account.totals().kept().get(field)
+                    : KeptTotals.NONE;
+            json.writeObjectFieldStart(account.kept().get(field));
+            json.writeArrayFieldStart("values");
+            for (var entry : totals.mostGainedFirst()) {
+                json.writeStartObject();
+                json.writeStringField("value", entry.getKey());
+                keptSum(entry.getValue());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeObjectFieldStart("others");
+            keptSum(totals.others());
+            json.writeEndObject();
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private void keptSum(KeptTotals.Sum sum) throws IOException {
+        json.writeNumberField("spans_ranked", sum.ranked());
+        json.writeNumberField("positions_gained", sum.positionsGained());
+        metres("length_m", sum.lengthM());
     }
 
     /** What the ranked spans cost and save together; low and high where these were drawn. */

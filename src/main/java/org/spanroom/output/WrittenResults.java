@@ -14,6 +14,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param totals counts and sums over all spans of the run
  * @param money what all of them that have a rank cost and save together
  * @param spansKept how many of them were written, where not all were asked for
+ * @param kept the owner's own fields that the totals have sums of, in their order
  */
 public record WrittenResults(
         Path folder,
@@ -21,9 +22,11 @@ public record WrittenResults(
         List<String> notes,
         RankTotals totals,
         MoneyTotals money,
-        Optional<Long> spansKept) {
+        Optional<Long> spansKept,
+        List<String> kept) {
     public WrittenResults {
         files = List.copyOf(files);
         notes = List.copyOf(notes);
+        kept = List.copyOf(kept);
     }
 }

@@ -79,7 +79,7 @@ public final class RankRun {
 
     /** Returns what is known of the tables before anything is read. */
     private static SpanLayout layout(RunConfig config) {
-        return new SpanLayout(new Rescoring(config.scoring(), config.room()).criteria(), false);
+        return new SpanLayout(new Rescoring(config.scoring(), config.room()).criteria(), false, config.inputs().routes().keep());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
@@ -90,7 +90,15 @@ public final class RankRun {
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
         RunSections sections = ranked.sections();
         var results = new Results(
-                network, ranked, ranked.money(), sections, findings.all(), checks, record, start.selection());
+                network,
+                ranked,
+                ranked.money(),
+                sections,
+                findings.all(),
+                checks,
+                record,
+                config.inputs().routes().keep(),
+                start.selection());
         OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(

@@ -111,8 +111,9 @@ public final class RescoreRun {
     private RescoredWriter.Rescored rescored(RecordedLayer layer, RunConfig config, Path scoring) {
         progress.begin("rank spans again", -1);
         var rescoring = new Rescoring(config.scoring(), config.room());
+        List<String> fields = config.inputs().routes().keep();
         Table<RescoredSpan> table =
-                RescoredColumns.table(new SpanLayout(rescoring.criteria(), false), layer.columns());
+                RescoredColumns.table(new SpanLayout(rescoring.criteria(), false, fields), layer.columns());
         Selection selection = choice.of(table, config);
         List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
         List<RescoredSpan> kept = spans.stream()
@@ -127,6 +128,7 @@ public final class RescoreRun {
                 RescoredSections.find(layer.columns(), spans, keptIds),
                 name -> copied(layer.file(), name),
                 config.rates().currency(),
+                fields,
                 selection.asked(),
                 kept);
     }
