@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,7 @@ import org.spanroom.model.OutputFormat;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
 import org.spanroom.pipeline.RescoreRun;
+import org.spanroom.pipeline.SpanChoice;
 import picocli.CommandLine;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -35,8 +37,8 @@ import picocli.CommandLine.Spec;
             "rigid innerducts gives back.",
             "With --from and --scoring: rank the spans of an earlier run again, by other",
             "weights, curves or gates; all else is kept as that run has it. Of the other",
-            "options only --output, --overwrite, --output-crs, --formats and --threads go",
-            "with --from."
+            "options only --output, --overwrite, --output-crs, --formats, --threads, --where",
+            "and --within go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -51,7 +53,8 @@ import picocli.CommandLine.Spec;
 final class RankCommand implements Callable<Integer> {
     /** The options that have a meaning where the spans are those of an earlier run. */
     private static final Set<String> USED_WITH_FROM =
-            Set.of("--from", "--scoring", "--output", "--overwrite", "--output-crs", "--formats", "--threads");
+            Set.of("--from", "--scoring", "--output", "--overwrite", "--output-crs", "--formats", "--threads", "--where",
+                    "--within");
 
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
     InputOptions input = new InputOptions();
@@ -64,6 +67,9 @@ final class RankCommand implements Callable<Integer> {
 
     @ArgGroup(validate = false, heading = "%nScoring:%n", order = 4)
     ScoringOptions scoring = new ScoringOptions();
+
+    @ArgGroup(validate = false, heading = "%nRows that are written:%n", order = 5)
+    RowOptions rows = new RowOptions();
 
     private final Console console;
 
@@ -99,6 +105,30 @@ final class RankCommand implements Callable<Integer> {
             OutputConfig output = folder == null ? base.output() : base.output().withFolder(folder);
             output = formats == null ? output : output.withFormats(formats);
             return base.withOutput(crs == null ? output : output.withCrs(crs));
+        }
+    }
+
+    /** The options that choose spans. */
+    static final class RowOptions {
+        @Option(
+                names = "--where",
+                paramLabel = "EXPRESSION",
+                description = {
+                    "Write only spans that meet a condition on columns of spans.csv, in ECQL:",
+                    "\"rank <= 100 AND duct LIKE 'B18%%'\". Ranks stay those among all."
+                })
+        @Nullable
+        String where;
+
+        @Option(
+                names = "--within",
+                paramLabel = "FILE",
+                description = "Write only spans that lie, wholly or in part, in polygons of this file.")
+        @Nullable
+        Path within;
+
+        SpanChoice choice() {
+            return new SpanChoice(Optional.ofNullable(where), Optional.ofNullable(within));
         }
     }
 
@@ -141,7 +171,7 @@ final class RankCommand implements Callable<Integer> {
             return rankAgain(scoring.from, startedAt);
         }
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
-        RankSummary summary = new RankRun(config, console.progress())
+        RankSummary summary = new RankRun(config, console.progress(), rows.choice())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
         console.out().print(RankReport.text(summary));
         console.out().flush();
@@ -154,7 +184,7 @@ final class RankCommand implements Callable<Integer> {
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
         refuseUnused();
-        var summary = new RescoreRun(from, console.progress())
+        var summary = new RescoreRun(from, console.progress(), rows.choice())
                 .run(scoring.file, config -> run.apply(output.apply(config)), output.overwrite, startedAt);
         console.out().print(RescoreReport.text(summary));
         console.out().flush();

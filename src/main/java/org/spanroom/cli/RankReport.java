@@ -23,6 +23,7 @@ final class RankReport {
         var report = new RankReport();
         report.spans(summary.totals(), summary.written().money());
         report.best(summary);
+        KeptReport.lines(summary.written()).forEach(line -> report.line("%s", line));
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
@@ -87,6 +88,11 @@ final class RankReport {
     }
 
     private void places(RankSummary summary) {
+        summary.written()
+                .spansKept()
+                .ifPresent(kept -> line(
+                        "%nRows of %,d of %,d spans are written, as --where and --within ask; all counts above are of the whole run.",
+                        kept, summary.totals().spans()));
         line(
                 "%nResults are in %s: %s",
                 summary.written().folder(), String.join(", ", summary.written().files()));

@@ -31,6 +31,11 @@ final class RescoreReport {
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         summary.sections().ifPresentOrElse(report::sections, () -> report.spans(summary.spans()));
         WrittenResults written = summary.written();
+        KeptReport.lines(written).forEach(line -> report.line("%s", line));
+        written.spansKept()
+                .ifPresent(kept -> report.line(
+                        "%nRows of %,d of %,d spans are written, as --where and --within ask; counts and sums are of the whole run.",
+                        kept, totals.spans()));
         report.line("%nResults are in %s: %s", written.folder(), String.join(", ", written.files()));
         written.notes().forEach(note -> report.line("Note: %s", Printable.line(note)));
         report.line("What moved, and why: spanroom compare OLD_RUN %s", written.folder());

@@ -5,6 +5,7 @@ import java.io.StringWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.InputException;
+import org.spanroom.finding.UsageException;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.pipeline.NotEnoughMemoryException;
 import picocli.CommandLine;
@@ -140,6 +141,10 @@ final class SpanroomCommand implements Runnable {
         if (exception instanceof NotEnoughMemoryException) {
             err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.MEMORY;
+        }
+        if (exception instanceof UsageException) {
+            err.println(Printable.line("spanroom: " + exception.getMessage()));
+            return ExitCode.USAGE;
         }
         if (exception instanceof InputException problem) {
             err.println(Printable.line("spanroom: " + problem.getMessage()));

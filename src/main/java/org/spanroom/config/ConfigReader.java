@@ -110,6 +110,17 @@ public final class ConfigReader {
         demandTerms("routes", config.inputs().routes().fields(), FieldMap.routeTerms());
         demandTerms("vaults", config.inputs().vaults().fields(), FieldMap.VAULT_TERMS);
         demandTerms("zones", config.inputs().zones().fields(), FieldMap.ZONE_TERMS);
+        demandNothingKept("vaults", config.inputs().vaults());
+        demandNothingKept("zones", config.inputs().zones());
+    }
+
+    private static void demandNothingKept(String layer, LayerConfig config) {
+        if (!config.keep().isEmpty()) {
+            throw new ConfigProblem(
+                    0,
+                    "inputs." + layer + ".keep: fields are kept of routes only",
+                    "Leave it empty, or move it to inputs.routes.keep.");
+        }
     }
 
     private static void demandRowsOfTheCatalog(RunConfig config) {

@@ -51,6 +51,7 @@ public enum FindingCode {
     AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet where no vault is; they were not joined"),
     ATTRIBUTES_CHANGE_AT_JOINT(Severity.SUSPECT, "pieces joined into one span differ in an attribute"),
     LOOP_TO_SAME_VAULT(Severity.SUSPECT, "a span ends at the vault where it begins"),
+    SHORT_STRETCH(Severity.SUSPECT, "a stretch between two vaults is shorter than the least span and belongs to none"),
     LENGTH_INSIDE_VAULT(Severity.NOTE, "a stretch inside a vault belongs to no span"),
     RECORDED_LENGTH_DIFFERS(Severity.SUSPECT, "the recorded length disagrees with the drawn one"),
     RECORDED_VAULT_DIFFERS(Severity.SUSPECT, "the recorded vault is not the one where the line ends"),

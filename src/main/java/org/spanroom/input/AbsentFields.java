@@ -13,7 +13,6 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.LayerFields;
 import org.spanroom.input.layer.LayerHeader;
-import org.spanroom.model.Term;
 
 /**
  * The mapped fields that the files of a layer lack. A field that none of them has is a mistake in the config, and ends the run: all that
@@ -29,10 +28,10 @@ final class AbsentFields {
         this.role = role;
     }
 
-    private record OfFile(LayerHeader header, String source, Map<String, Term> absent) {}
+    private record OfFile(LayerHeader header, String source, Map<String, String> absent) {}
 
     /** Adds a file of which at least one feature was used. */
-    void add(LayerHeader header, String source, Map<String, Term> absent) {
+    void add(LayerHeader header, String source, Map<String, String> absent) {
         files.add(new OfFile(header, source, absent));
     }
 
@@ -55,13 +54,13 @@ final class AbsentFields {
                 FindingCode.LAYER_ISSUE,
                 file.source,
                 "",
-                "the file has no field '" + field + "', which the config names for " + term.key()
+                "the file has no field '" + field + "', which the config names for " + term
                         + " and another file of the layer has" + hint(field, file.header)))));
     }
 
-    private InputException refusal(OfFile file, Map<String, Term> absent) {
+    private InputException refusal(OfFile file, Map<String, String> absent) {
         String each = absent.entrySet().stream()
-                .map(field -> "'" + field.getKey() + "' (mapped to " + field.getValue().key() + ")"
+                .map(field -> "'" + field.getKey() + "' (mapped to " + field.getValue() + ")"
                         + hint(field.getKey(), file.header))
                 .collect(Collectors.joining("; "));
         List<String> fields = file.header.fields();

@@ -14,7 +14,7 @@ interface FeatureReader {
     void close(LayerHeader header, long features);
 
     /** Returns the mapped fields that the layer does not have, each with a term that it is mapped to; none where nothing could be used. */
-    Map<String, Term> absentFields(LayerHeader header);
+    Map<String, String> absentFields(LayerHeader header);
 
     /** Returns how many features had at least a part taken. */
     long used();

@@ -132,6 +132,19 @@ public final class InputReader {
         }
     }
 
+    /** The polygons of a file, and the account of it. */
+    record Areas(List<Zone> zones, InputRecord record) {}
+
+    /** Reads polygons that are no permit zones. */
+    Areas readAreas(Path file) {
+        tally.expect(LayerFilesReader.AREAS, file);
+        LayerFilesReader.Read<Zone> read = this.<Zone>reader(LayerFilesReader.AREAS, LayerConfig.NONE.withFile(file))
+                .read(
+                        new Collected<>(Zone::id),
+                        (crs, fields, log, items) -> new ZoneReader(config, crs, fields, log, items));
+        return new Areas(read.items(), read.files().get(0).record());
+    }
+
     private ContentsTable readContents(Path file) {
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();

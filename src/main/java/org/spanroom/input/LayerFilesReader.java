@@ -26,6 +26,9 @@ import org.spanroom.parallel.BackgroundTask;
  * all files, and an id that occurs in two files is a duplicate as within one.
  */
 final class LayerFilesReader<T> {
+    /** What polygons are that are read for themselves. */
+    static final String AREAS = "areas";
+
     private final RunConfig config;
     private final FindingLog findings;
     private final InputReader.Opener opener;
@@ -91,7 +94,7 @@ final class LayerFilesReader<T> {
         return readOnceOrTwice(file, (source, heard) -> {
             LayerHeader header = source.header();
             ReferenceSystem crs = crs(header);
-            var fields = new LayerFields(layer.fields(), header);
+            var fields = new LayerFields(layer.fields(), layer.keep(), header);
             items.begin();
             FeatureReader reader = maker.make(crs, fields, new CappedLog(heard, header.source()), items);
             Consumer<SourceFeature> taker = layer.axisOrder() == AxisOrder.NORTH_FIRST
@@ -173,6 +176,9 @@ final class LayerFilesReader<T> {
     }
 
     private String giveIt() {
+        if (role.equals(AREAS)) {
+            return "Write it again with its reference system in it.";
+        }
         return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
     }
 }

@@ -77,8 +77,43 @@ final class RouteReader implements FeatureReader {
             rejections.count(FindingCode.BAD_COORDINATE);
             return;
         }
+        rejectDots(feature, lines);
+        if (lines.isEmpty()) {
+            rejections.count(FindingCode.ZERO_LENGTH_PART);
+            return;
+        }
         used++;
         add(feature, lines);
+    }
+
+    /** Takes out the parts without length here, so that no count behind this one holds them. */
+    private void rejectDots(SourceFeature feature, List<Line> lines) {
+        int drawn = lines.size();
+        for (int part = 0, left = 0; part < drawn; part++) {
+            Line line = lines.get(left);
+            if (isDot(line)) {
+                String which = drawn == 1 ? "the line" : "part " + (part + 1);
+                values.start(feature, Term.ROUTE, line.x(0), line.y(0));
+                values.add(
+                        FindingCode.ZERO_LENGTH_PART,
+                        "",
+                        () -> "all " + line.size() + " vertices of " + which + " lie at one place");
+                lines.remove(left);
+            } else {
+                left++;
+            }
+        }
+    }
+
+    /** Returns true where all vertices are one; degrees are rounded, so that what is equal is so to the last bit. */
+    private static boolean isDot(Line line) {
+        for (int vertex = 1; vertex < line.size(); vertex++) {
+            boolean east = Math.IEEEremainder(line.x(vertex) - line.x(0), 360) != 0;
+            if (east || line.y(vertex) != line.y(0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private Optional<Line> toLine(SourceFeature feature, double[] ordinates, int dimension) {
@@ -157,7 +192,7 @@ final class RouteReader implements FeatureReader {
     }
 
     @Override
-    public Map<String, Term> absentFields(LayerHeader header) {
+    public Map<String, String> absentFields(LayerHeader header) {
         return used > 0 ? values.absentFields(header) : Map.of();
     }
 

@@ -154,7 +154,7 @@ final class VaultReader implements FeatureReader {
     }
 
     @Override
-    public Map<String, Term> absentFields(LayerHeader header) {
+    public Map<String, String> absentFields(LayerHeader header) {
         return used > 0 ? values.absentFields(header) : Map.of();
     }
 

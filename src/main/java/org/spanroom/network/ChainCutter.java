@@ -24,9 +24,11 @@ final class ChainCutter {
     private final NetworkFindings findings;
     private final RecordedVaults recorded;
     private final CloseCuts closeCuts;
+    private final LineEnds lineEnds;
     private final SpanLine line = new SpanLine(new GroundStep());
     private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
+    private List<VaultCrossing> drawnPasses = List.of();
     private final List<JoinedSpans.Joined> joined = new ArrayList<>();
     private final RouteSpans.Packer packer;
     private CompensatedSum drawn = new CompensatedSum();
@@ -47,6 +49,7 @@ final class ChainCutter {
         findings = context.findings();
         recorded = context.recorded();
         closeCuts = new CloseCuts(settings.minimumSpanM(), tooClose);
+        lineEnds = new LineEnds(settings, places);
         packer = new RouteSpans.Packer(places.vaults());
     }
 
@@ -60,9 +63,9 @@ final class ChainCutter {
         if (passes.isEmpty()) {
             leaveWhole();
         } else if (chain.closed()) {
-            cutRound(closeCuts.standing(fromLargestGap(passes)));
+            cutRound(fromLargestGap(passes));
         } else {
-            cutOpen(closeCuts.standing(passes));
+            cutOpen(lineEnds.settle(chain, passes));
         }
         ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : new JoinedSpans(joined);
         return new Cutting(spans, drawn.value(), remainderM);
@@ -78,8 +81,9 @@ final class ChainCutter {
         recorded.compare(chain, List.of());
     }
 
-    private void cutOpen(List<VaultCrossing> standing) {
-        List<Cut> cuts = Cut.open(standing, chain.lengthM());
+    private void cutOpen(List<VaultCrossing> passes) {
+        drawnPasses = passes;
+        List<Cut> cuts = Cut.of(standing(passes));
         Cut first = cuts.get(0);
         if (first.fromM() > 0) {
             leaveEnd(0, first.fromM(), 0, first);
@@ -91,8 +95,21 @@ final class ChainCutter {
         recorded.compare(chain, cuts);
     }
 
-    private void cutRound(List<VaultCrossing> standing) {
-        List<Cut> cuts = Cut.around(standing);
+    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that it is told between which it lies. */
+    private List<VaultCrossing> standing(List<VaultCrossing> passes) {
+        boolean shorter = isTooShort(chain.lengthM());
+        List<VaultCrossing> ends =
+                shorter ? passes.stream().filter(VaultCrossing::isSettled).toList() : List.of();
+        return ends.size() == 2 ? ends : closeCuts.standing(passes);
+    }
+
+    private boolean isTooShort(double metres) {
+        return metres < settings.minimumSpanM() - VaultCrossing.SAME_PLACE_M;
+    }
+
+    private void cutRound(List<VaultCrossing> passes) {
+        drawnPasses = passes;
+        List<Cut> cuts = Cut.of(closeCuts.standing(passes));
         List<Cut> round = new ArrayList<>(cuts);
         Cut again = cuts.get(0).shifted(chain.lengthM());
         round.add(new Cut(again.vault(), again.fromM(), again.fromM()));
@@ -143,24 +160,55 @@ final class ChainCutter {
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
 
+    /** Leaves what a cut takes out: stretches inside its vault and others that gave way to it, and short ones between them. */
     private void leaveInside(Cut cut, double fromM, double toM) {
+        double reachedM = fromM;
+        int before = cut.vault();
+        for (VaultCrossing pass : drawnPasses) {
+            boolean within = pass.isInside() && pass.insideToM() > reachedM && pass.insideFromM() < toM;
+            boolean gap = pass.insideFromM() > reachedM + VaultCrossing.SAME_PLACE_M;
+            if (within && gap && pass.vault() != before) {
+                leaveShort(before, pass.vault(), reachedM, pass.insideFromM());
+                reachedM = pass.insideFromM();
+            }
+            if (within) {
+                double endM = Math.min(toM, pass.insideToM());
+                leaveInside(pass.vault(), reachedM, endM);
+                reachedM = endM;
+                before = pass.vault();
+            }
+        }
+        if (reachedM < toM && before != cut.vault()) {
+            leaveShort(before, cut.vault(), reachedM, toM);
+        } else if (reachedM < toM) {
+            leaveInside(cut.vault(), reachedM, toM);
+        }
+    }
+
+    private void leaveInside(int vault, double fromM, double toM) {
+        String name = places.vault(vault).id();
         boolean whole = toM - fromM >= chain.lengthM();
         String detail = whole
-                ? "the whole line lies within tolerance of vault " + vault(cut).id()
-                : NetworkFindings.metres(toM - fromM) + " inside vault "
-                        + vault(cut).id();
+                ? "the whole line lies within tolerance of vault " + name
+                : NetworkFindings.metres(toM - fromM) + " inside vault " + name;
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
+    private void leaveShort(int before, int after, double fromM, double toM) {
+        String detail = NetworkFindings.metres(toM - fromM) + " between vaults "
+                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the least span of "
+                + NetworkFindings.metres(settings.minimumSpanM());
+        FindingCode code = before == after ? FindingCode.LENGTH_INSIDE_VAULT : FindingCode.SHORT_STRETCH;
+        leave(code, fromM, toM, (fromM + toM) / 2, detail);
+    }
+
     private void between(Cut before, Cut after, double fromM, double toM) {
-        if (toM - fromM >= settings.minimumSpanM() - VaultCrossing.SAME_PLACE_M) {
-            double turnsM = chain.closed() && fromM >= chain.lengthM() ? chain.lengthM() : 0;
-            span(before, after, fromM - turnsM, toM - turnsM);
+        if (isTooShort(toM - fromM)) {
+            leaveShort(before.vault(), after.vault(), fromM, toM);
             return;
         }
-        String detail = NetworkFindings.metres(toM - fromM) + " between vaults "
-                + vault(before).id() + " and " + vault(after).id() + " is less than the least span";
-        leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
+        double turnsM = chain.closed() && fromM >= chain.lengthM() ? chain.lengthM() : 0;
+        span(before, after, fromM - turnsM, toM - turnsM);
     }
 
     private void leave(FindingCode code, double fromM, double toM, double placeM, String detail) {
@@ -226,7 +274,7 @@ final class ChainCutter {
         Route first = pieces.get(0).route();
         return new JoinedSpans.Joined(
                 first.duct().id(),
-                bestRecorded(pieces),
+                KeptFields.together(bestRecorded(pieces), pieces),
                 routeIds(pieces),
                 places.vault(ends.fromVault()),
                 places.vault(ends.toVault()),

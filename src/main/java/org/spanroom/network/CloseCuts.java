@@ -7,14 +7,16 @@ import java.util.List;
 /**
  * Lets one of several cuts stand where they lie so close along a line that what is between them would be no span.
  *
- * <p>The vault that the records name goes first where they count, then the one nearest to the line, then the one read
- * first; each that stands drives out those closer to it than the least span. The span on either side then ends at the
- * vault that stands, so that the way through stays whole. The choice does not depend on the line's direction.
+ * <p>The vault of a line's end goes first ({@link LineEnds}), then the one nearest to the line, then the one that the records
+ * name, then the one with the smaller name; each that stands drives out those closer to it than the least span, measured
+ * along the line. The span on either side then ends at the vault that stands, so that the way through stays whole. The
+ * choice depends neither on the line's direction nor on the order of the file.
  */
 final class CloseCuts {
     private static final Comparator<VaultCrossing> BY_RIGHT = Comparator.comparing(
-                    (VaultCrossing pass) -> !pass.named())
-            .thenComparingDouble(VaultCrossing::offsetM)
+                    (VaultCrossing pass) -> !pass.isSettled())
+            .thenComparingLong(pass -> LineEnds.millimetres(pass.offsetM()))
+            .thenComparing(pass -> pass.named() == 0)
             .thenComparingInt(VaultCrossing::vault)
             .thenComparingDouble(VaultCrossing::cutFromM);
 

@@ -1,6 +1,7 @@
 package org.spanroom.network;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +17,8 @@ import org.spanroom.model.network.Route;
  *
  * <p>An end inside a chain is at no vault: there the name is right if it is that of the next vault beyond, since pieces of a
  * duct often carry the vaults of the whole. Where the records count, the named vault takes the end if it lies within tolerance
- * or reach of it, whatever else is nearer.
+ * or reach of it, whatever else is nearer, unless the drawing refutes the record ({@link RecordedEnds}). Where the drawing counts,
+ * the records decide between vaults that lie equally near.
  */
 final class RecordedVaults {
     private final NetworkSettings settings;
@@ -44,42 +46,49 @@ final class RecordedVaults {
         return id.map(name -> numbers.getOrDefault(name, List.of())).orElse(List.of());
     }
 
-    /** Returns the passes with those that the records decide, where they count. */
+    /** Returns the passes with those marked that the records name, and with those in reach where the records count. */
     List<VaultCrossing> decide(Route route, Track track, List<VaultCrossing> passes) {
-        if (settings.vaults() == ValueSource.DRAWN || numbers.isEmpty()) {
+        if (numbers.isEmpty() || !namesAny(route)) {
             return passes;
         }
+        var ends = new RecordedEnds(named(route.fromVaultId()), named(route.toVaultId()), settings, places, track);
         List<VaultCrossing> decided = new ArrayList<>(passes);
         for (int side = 0; side < 2; side++) {
-            List<Integer> candidates = named(nameAt(route, side));
-            double endM = side == 0 ? 0 : track.lengthM();
-            boolean inTolerance = false;
-            for (int i = 0; i < decided.size(); i++) {
-                if (candidates.contains(decided.get(i).vault())
-                        && decided.get(i).holds(endM)) {
-                    decided.set(i, decided.get(i).asNamed());
-                    inTolerance = true;
-                }
-            }
-            OptionalInt reached = inTolerance ? OptionalInt.empty() : inReach(candidates, track, endM);
-            reached.ifPresent(
-                    vault -> decided.add(VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
-                            .asNamed()));
+            decideEnd(side, ends.claimed(side), track, decided);
         }
         return decided;
     }
 
-    private OptionalInt inReach(List<Integer> candidates, Track track, double endM) {
-        int best = -1;
-        double leastM = settings.recordedVaultReachM();
-        for (int vault : candidates) {
-            double metres = distance(vault, track, endM);
-            if (metres <= leastM && (best < 0 || metres < leastM)) {
-                best = vault;
-                leastM = metres;
+    private void decideEnd(int side, List<Integer> claimed, Track track, List<VaultCrossing> passes) {
+        int end = side == 0 ? VaultCrossing.FIRST : VaultCrossing.LAST;
+        double endM = side == 0 ? 0 : track.lengthM();
+        boolean passed = false;
+        for (int i = 0; i < passes.size(); i++) {
+            VaultCrossing pass = passes.get(i);
+            if (!claimed.contains(pass.vault())) {
+                continue;
             }
+            if (pass.holds(endM)) {
+                passes.set(i, pass.namedAt(end));
+            }
+            // a line drawn past its vault is at the vault where it passes it
+            passed |= Math.abs(pass.cutFromM() - endM) <= 2 * settings.recordedVaultReachM() || pass.holds(endM);
         }
-        return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
+        if (!passed && settings.vaults() == ValueSource.RECORDED) {
+            inReach(claimed, track, endM)
+                    .ifPresent(vault -> passes.add(
+                            VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
+                                    .namedAt(end)));
+        }
+    }
+
+    private OptionalInt inReach(List<Integer> candidates, Track track, double endM) {
+        return candidates.stream()
+                .filter(vault -> distance(vault, track, endM) <= settings.recordedVaultReachM())
+                .min(Comparator.comparingDouble((Integer vault) -> distance(vault, track, endM))
+                        .thenComparingInt(vault -> vault))
+                .map(OptionalInt::of)
+                .orElse(OptionalInt.empty());
     }
 
     private double distance(int vault, Track track, double placeM) {
@@ -105,7 +114,7 @@ final class RecordedVaults {
                         piece,
                         0,
                         "the recorded vaults are swapped: the line is drawn from " + name(atFirst) + " to "
-                                + name(atLast));
+                                + name(atLast) + ", which counts");
             } else {
                 compareEnd(piece, 0, atFirst);
                 compareEnd(piece, 1, atLast);
@@ -146,8 +155,17 @@ final class RecordedVaults {
                     side,
                     "recorded is vault " + name.get() + ", which lies "
                             + NetworkFindings.metres(metres) + " from the line's end; drawn is "
-                            + (actual.isEmpty() ? "no vault" : "vault " + name(actual)));
+                            + (actual.isEmpty() ? "no vault" : "vault " + name(actual))
+                            + (isAtOtherEnd(piece, side, candidates)
+                                    ? "; the recorded one is at the line's other end"
+                                    : ""));
         }
+    }
+
+    private boolean isAtOtherEnd(ChainLink piece, int side, List<Integer> candidates) {
+        double otherM = side == 0 ? piece.lengthM() : 0;
+        return candidates.stream()
+                .anyMatch(vault -> distance(vault, piece.track(), otherM) <= settings.snapToleranceM());
     }
 
     private String name(OptionalInt vault) {

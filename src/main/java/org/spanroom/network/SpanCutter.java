@@ -22,8 +22,8 @@ import org.spanroom.parallel.ParallelRanges;
  * <p>Account: the drawn length of all spans and of all remainders, each of which a finding names with its length, is that of
  * all routes, to a millimetre. A gap that was bridged has no drawn length; an overlap of two pieces counts as drawn.
  *
- * <p>Order: routes and vaults count in the order of their sequence numbers; neither the threads nor the order of the lists
- * changes the result.
+ * <p>Order: routes count in the order of their sequence numbers, vaults in that of their names; neither the threads nor the
+ * order of the lists changes the result, nor does the order of the vaults in their file.
  */
 public final class SpanCutter {
     private final NetworkSettings settings;

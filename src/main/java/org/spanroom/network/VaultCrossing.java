@@ -15,7 +15,8 @@ package org.spanroom.network;
  * @param offsetM the least distance
  * @param insideFromM first place inside the footprint; positive infinity where there is none
  * @param insideToM last place inside the footprint; negative infinity where there is none
- * @param named true where the records name this vault here and the records count
+ * @param named for which ends of its line the records name this vault: {@link #FIRST}, {@link #LAST}, both or 0
+ * @param settled which ends of its chain were found to be at this vault, by the same numbers
  */
 record VaultCrossing(
         int vault,
@@ -26,7 +27,14 @@ record VaultCrossing(
         double offsetM,
         double insideFromM,
         double insideToM,
-        boolean named) {
+        int named,
+        int settled) {
+    /** The end where a line is drawn from. */
+    static final int FIRST = 1;
+
+    /** The end where it is drawn to. */
+    static final int LAST = 2;
+
     /** Two places of a line nearer than this are one: a micrometre, far below any drawing and far above rounding. */
     static final double SAME_PLACE_M = 1e-6;
 
@@ -45,11 +53,12 @@ record VaultCrossing(
                 offsetM,
                 Double.POSITIVE_INFINITY,
                 Double.NEGATIVE_INFINITY,
-                false);
+                0,
+                0);
     }
 
     static VaultCrossing inside(int vault, double fromM, double toM) {
-        return new VaultCrossing(vault, fromM, toM, fromM, toM, 0, fromM, toM, false);
+        return new VaultCrossing(vault, fromM, toM, fromM, toM, 0, fromM, toM, 0, 0);
     }
 
     boolean isInside() {
@@ -86,7 +95,8 @@ record VaultCrossing(
                 nearer.offsetM,
                 Math.min(insideFromM, other.insideFromM),
                 Math.max(insideToM, other.insideToM),
-                named || other.named);
+                named | other.named,
+                settled | other.settled);
     }
 
     /** Returns this pass as the only cut where another, too close to it, gives way; what is inside either stays inside. */
@@ -100,12 +110,50 @@ record VaultCrossing(
                 offsetM,
                 loser.isInside() ? Math.min(cutFromM(), loser.insideFromM) : insideFromM,
                 loser.isInside() ? Math.max(cutToM(), loser.insideToM) : insideToM,
-                named);
+                named,
+                settled);
     }
 
-    VaultCrossing asNamed() {
+    /** Returns this pass as one that the records name at an end. */
+    VaultCrossing namedAt(int end) {
         return new VaultCrossing(
-                vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, true);
+                vault,
+                reachFromM,
+                reachToM,
+                nearFromM,
+                nearToM,
+                offsetM,
+                insideFromM,
+                insideToM,
+                named | end,
+                settled);
+    }
+
+    boolean isNamedAt(int end) {
+        return (named & end) != 0;
+    }
+
+    boolean isSettled() {
+        return settled != 0;
+    }
+
+    /**
+     * Returns this pass as that of an end of a chain. The cut moves there: the little that is drawn past the vault belongs
+     * to the last span. A pass at both ends takes all between.
+     */
+    VaultCrossing settledAt(int end, double placeM, double distanceM) {
+        boolean stretch = isInside() || isSettled();
+        return new VaultCrossing(
+                vault,
+                Math.min(reachFromM, placeM),
+                Math.max(reachToM, placeM),
+                isSettled() ? Math.min(nearFromM, placeM) : placeM,
+                isSettled() ? Math.max(nearToM, placeM) : placeM,
+                distanceM,
+                stretch ? Math.min(cutFromM(), placeM) : insideFromM,
+                stretch ? Math.max(cutToM(), placeM) : insideToM,
+                named,
+                settled | end);
     }
 
     /** Returns this pass on a line that begins {@code startM} before. */
@@ -119,7 +167,8 @@ record VaultCrossing(
                 offsetM,
                 insideFromM + startM,
                 insideToM + startM,
-                named);
+                named,
+                settled);
     }
 
     /** Returns this pass on the same line of a given length, seen from its other end. */
@@ -133,6 +182,11 @@ record VaultCrossing(
                 offsetM,
                 lengthM - insideToM,
                 lengthM - insideFromM,
-                named);
+                exchanged(named),
+                exchanged(settled));
+    }
+
+    private static int exchanged(int ends) {
+        return (ends & FIRST) << 1 | (ends & LAST) >> 1;
     }
 }

@@ -11,12 +11,19 @@ import org.spanroom.model.network.Vault;
 /**
  * All vaults, where they lie, and which of them lie at one place.
  *
- * <p>A vault within the merge distance of an earlier one that stands for itself counts as the first such; distance is
+ * <p>Vaults are numbered in the order of their names, then of their places, so that no result depends on the order of the
+ * file. A vault within the merge distance of an earlier one that stands for itself counts as the first such; distance is
  * measured between their points, or from either's point to the other's footprint. Routes are still matched against both
  * drawn places, so that nothing in tolerance is lost.
  */
 final class VaultPlaces {
     private static final double CELL_M = 100;
+
+    private static final Comparator<Vault> IN_ORDER = Comparator.comparing(Vault::id, new NameOrder())
+            .thenComparingDouble(Vault::lonDeg)
+            .thenComparingDouble(Vault::latDeg)
+            .thenComparing(Vault::kind)
+            .thenComparingInt(Vault::sequence);
 
     private final List<Vault> vaults;
 
@@ -49,7 +56,7 @@ final class VaultPlaces {
     }
 
     private static List<Vault> inOrder(List<Vault> vaults) {
-        return vaults.stream().sorted(Comparator.comparingInt(Vault::sequence)).toList();
+        return vaults.stream().sorted(IN_ORDER).toList();
     }
 
     private void place(int number) {
@@ -156,7 +163,7 @@ final class VaultPlaces {
         grid.visitStep(fromLonDeg, fromLatDeg, dLonDeg, dLatDeg, radiusM, 0, visitor);
     }
 
-    /** Returns the nearest vault within a distance of a point, the earlier read of two equally near; -1 for none. */
+    /** Returns the nearest vault within a distance of a point, of two equally near the one with the smaller name; -1 for none. */
     int nearest(double pointLonDeg, double pointLatDeg, double radiusM) {
         int[] best = {-1};
         double[] bestM = {radiusM};

@@ -72,7 +72,7 @@ final class VaultReport {
         return among;
     }
 
-    /** Returns the vaults that count, in reading order. */
+    /** Returns the vaults that count, in the order of their names. */
     List<VaultUse> uses() {
         List<VaultUse> uses = new ArrayList<>(places.count());
         for (int number = 0; number < places.count(); number++) {

@@ -20,10 +20,16 @@ import org.spanroom.output.folder.OutputFolder;
  * @param version of the program that made the run
  * @param lengths the account of the lengths that it cut
  * @param outputCrs name of the reference system of its layers
+ * @param filtered whether it wrote some of its spans only
  * @param inputs in the order of the record
  */
 public record RecordedRun(
-        Path file, String version, NetworkLengths lengths, String outputCrs, List<RunRecord.Input> inputs) {
+        Path file,
+        String version,
+        NetworkLengths lengths,
+        String outputCrs,
+        boolean filtered,
+        List<RunRecord.Input> inputs) {
     /** Name of the GeoPackage in the folder of a run that wrote one. */
     public static final String GEOPACKAGE = OutputFolder.GEOPACKAGE;
 
@@ -58,6 +64,7 @@ public record RecordedRun(
                     root.path("version").asText(),
                     lengths(root.path("lengths_m")),
                     root.path("output_crs").asText(),
+                    root.has(RunJson.FILTER),
                     inputs);
         } catch (JsonProcessingException failure) {
             throw new InputException(file, "it is no record of a run (not JSON)", NAME_A_RUN, failure);

@@ -36,7 +36,7 @@ public final class RescoredColumns {
      * @param run the criteria that have a weight now
      * @param recorded the names of the columns that the run wrote
      */
-    static Table<RescoredSpan> table(SpanLayout run, List<String> recorded) {
+    public static Table<RescoredSpan> table(SpanLayout run, List<String> recorded) {
         var rescored = new RescoredColumns(run.criteria(), recorded);
         Table<RankedSpan> whole = SpanColumns.table(run);
         var columns = new ArrayList<Column<RescoredSpan>>();

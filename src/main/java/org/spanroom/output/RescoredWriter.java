@@ -2,6 +2,7 @@ package org.spanroom.output;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.output.columns.EffortColumns;
+import org.spanroom.output.columns.KeptColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
@@ -43,9 +45,12 @@ public final class RescoredWriter {
      * @param criteria those that have a weight now
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
-     * @param sections the best first; empty where the earlier run did not write what they are made of
+     * @param sections those that are written, the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      * @param currency of all money
+     * @param fields the owner's own fields of the routes that the earlier run kept
+     * @param filter what the spans that are written were asked to be; empty where all are
+     * @param kept the spans that are written
      */
     public record Rescored(
             List<CriterionInfo> criteria,
@@ -53,11 +58,16 @@ public final class RescoredWriter {
             List<RescoredSpan> spans,
             Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables,
-            String currency) {
+            String currency,
+            List<String> fields,
+            Map<String, String> filter,
+            List<RescoredSpan> kept) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
             spans = List.copyOf(spans);
+            fields = List.copyOf(fields);
+            kept = List.copyOf(kept);
         }
     }
 
@@ -77,7 +87,7 @@ public final class RescoredWriter {
      * @throws OutputException if they cannot be written
      */
     public static WrittenResults write(Rescored rescored, Origin origin, OutputSettings settings, OutputFolder folder) {
-        int spans = rescored.spans().size();
+        int spans = rescored.kept().size();
         try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans)) {
             var writer = new RescoredWriter(rescored, files);
             ResultTables.ALL.forEach(writer::write);
@@ -87,6 +97,8 @@ public final class RescoredWriter {
                     new RunAccount(
                             origin.run(),
                             Optional.of(origin.folder().toString().replace('\\', '/')),
+                            rescored.filter(),
+                            rescored.fields(),
                             files.rows(),
                             writer.totals(),
                             writer.money(),
@@ -102,7 +114,7 @@ public final class RescoredWriter {
     private void write(ResultTable<?> entry) {
         if (entry.equals(ResultTables.SPANS)) {
             files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
-                    .write(rescored.spans());
+                    .write(rescored.kept());
         } else if (entry.equals(ResultTables.SECTIONS)) {
             writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
@@ -129,7 +141,7 @@ public final class RescoredWriter {
         boolean hasElevations = rescored.spans().stream()
                 .flatMap(span -> span.lonLat().stream())
                 .anyMatch(Line::hasZ);
-        return new SpanLayout(rescored.criteria(), hasElevations);
+        return new SpanLayout(rescored.criteria(), hasElevations, rescored.fields());
     }
 
     private void copy(ResultTable<?> entry, CopiedTable table) {
@@ -144,9 +156,12 @@ public final class RescoredWriter {
     /** Rows of one span stay in their order. */
     private List<CopiedTable.Row> inOrderOfSpans(CopiedTable table) {
         Map<String, Integer> places = new HashMap<>();
-        rescored.spans().forEach(span -> places.putIfAbsent(span.spanId(), places.size()));
+        rescored.kept().forEach(span -> places.putIfAbsent(span.spanId(), places.size()));
         int id = table.place(StandingColumns.SPAN_ID);
         var rows = new ArrayList<>(table.rows());
+        if (!rescored.filter().isEmpty()) {
+            rows.removeIf(row -> !places.containsKey(CopiedTable.text(row, id)));
+        }
         rows.sort(Comparator.comparingInt(row -> places.getOrDefault(CopiedTable.text(row, id), Integer.MAX_VALUE)));
         return rows;
     }
@@ -156,9 +171,17 @@ public final class RescoredWriter {
         int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());
         int drawn = rescored.columns().indexOf(SpanColumns.DRAWN_LENGTH.name());
+        int[] kept = KeptColumns.all(rescored.fields()).stream()
+                .mapToInt(column -> rescored.columns().indexOf(column.name()))
+                .toArray();
         var tally = new SpanTally();
         for (RescoredSpan span : rescored.spans()) {
-            tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
+            tally.add(
+                    span,
+                    (long) Math.max(0, number(span, gained)),
+                    number(span, length),
+                    number(span, drawn),
+                    Arrays.stream(kept).mapToObj(place -> text(span, place)).toList());
         }
         return tally.take();
     }
@@ -178,6 +201,10 @@ public final class RescoredWriter {
                 .filter(span -> span.rank().isPresent())
                 .mapToDouble(span -> Cents.of(number(span, place)))
                 .sum());
+    }
+
+    private static String text(RescoredSpan span, int place) {
+        return place >= 0 && span.recorded().get(place) instanceof String text ? text : "";
     }
 
     private static double number(RescoredSpan span, int place) {

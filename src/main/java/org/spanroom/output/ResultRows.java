@@ -2,7 +2,13 @@ package org.spanroom.output;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
+import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
@@ -28,7 +34,9 @@ final class ResultRows {
     private final int threads;
     private final int spansAtOnce;
     private final List<SpanSection<?>> ofSpans = new ArrayList<>();
-    private final List<Runnable> ofRun = new ArrayList<>();
+    private final List<Consumer<Results>> ofRun = new ArrayList<>();
+    private final SpanLayout layout;
+    private final Set<SectionKey> keptSections = ConcurrentHashMap.newKeySet();
     private RankTotals totals = RankTotals.NONE;
 
     /** Begins every table of the list. */
@@ -37,16 +45,16 @@ final class ResultRows {
         this.files = files;
         this.threads = threads;
         this.spansAtOnce = spansAtOnce(results.network().spans());
-        SpanLayout layout = layout(results);
-        ResultTables.ALL.forEach(entry -> begin(entry, layout));
+        layout = layout(results);
+        ResultTables.ALL.forEach(this::begin);
     }
 
-    private <R> void begin(ResultTable<R> entry, SpanLayout layout) {
+    private <R> void begin(ResultTable<R> entry) {
         TableSection<R> section = files.begin(entry, entry.table(layout));
         if (entry.source() instanceof RowSource.OfSpans<R> source) {
             ofSpans.add(new SpanSection<>(section, source));
         } else if (entry.source() instanceof RowSource.OfRun<R> source) {
-            ofRun.add(() -> section.write(source.rows().apply(results)));
+            ofRun.add(kept -> section.write(source.rows().apply(kept)));
         }
     }
 
@@ -72,6 +80,7 @@ final class ResultRows {
     private final class SpanChunk {
         private final List<Part<?>> parts = new ArrayList<>();
         private final SpanTally tally = new SpanTally();
+        private final Predicate<RankedSpan> test = newTest();
 
         SpanChunk() {
             ofSpans.forEach(section -> parts.add(section.newPart()));
@@ -81,8 +90,11 @@ final class ResultRows {
             int end = (int) Math.min(results.spans().size(), (chunk + 1L) * spansAtOnce);
             for (int place = chunk * spansAtOnce; place < end; place++) {
                 RankedSpan span = results.spans().at(place);
-                parts.forEach(part -> part.add(span));
                 tally.add(span);
+                if (test.test(span)) {
+                    parts.forEach(part -> part.add(span));
+                    noteSection(span);
+                }
             }
         }
 
@@ -105,10 +117,39 @@ final class ResultRows {
                     progress.accept(totals.spans() - before);
                 })
                 .run();
-        ofRun.forEach(Runnable::run);
+        Results kept = kept();
+        ofRun.forEach(table -> table.accept(kept));
     }
 
-    /** Returns counts and sums over the spans that are written. */
+    private Predicate<RankedSpan> newTest() {
+        return results.selection()
+                .of(
+                        ResultTables.SPANS.table(layout),
+                        span -> Optional.of(span.span().lonLat()));
+    }
+
+    private void noteSection(RankedSpan span) {
+        if (!results.selection().isAll()) {
+            keptSections.add(SectionKey.of(span.span()));
+        }
+    }
+
+    /** Returns the run with the sections and field checks of the spans that are written. */
+    private Results kept() {
+        if (results.selection().isAll()) {
+            return results;
+        }
+        Predicate<RankedSpan> test = newTest();
+        return results.withOnly(
+                results.sections().stream()
+                        .filter(section -> keptSections.contains(section.key()))
+                        .toList(),
+                results.fieldChecks().stream()
+                        .filter(check -> test.test(check.span()))
+                        .toList());
+    }
+
+    /** Returns counts and sums over all spans of the run. */
     RankTotals totals() {
         return totals;
     }
@@ -129,6 +170,6 @@ final class ResultRows {
         List<CriterionInfo> criteria = results.spans().first(1).stream()
                 .flatMap(row -> row.score().criteria().stream())
                 .toList();
-        return new SpanLayout(criteria, results.network().spans().hasElevations());
+        return new SpanLayout(criteria, results.network().spans().hasElevations(), results.kept());
     }
 }

@@ -56,7 +56,7 @@ public final class ResultWriter {
      */
     public static WrittenResults write(
             Results results, OutputSettings settings, OutputFolder folder, LongConsumer progress) {
-        int spans = results.spans().size();
+        int spans = results.selection().isAll() ? results.spans().size() : 0;
         try (var files = new ResultFiles(folder.path(), settings, results.run().startedAt(), spans)) {
             var rows = new ResultRows(results, files, settings.threads());
             rows.write(progress);
@@ -65,6 +65,8 @@ public final class ResultWriter {
                     new RunAccount(
                             results.run(),
                             Optional.empty(),
+                            results.selection().asked(),
+                            results.kept(),
                             files.rows(),
                             rows.totals(),
                             results.money(),
@@ -82,7 +84,8 @@ public final class ResultWriter {
         RunJson.write(folder.path().resolve(MARKER), account);
         List<String> names = names(folder.path());
         folder.commit();
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money());
+        Optional<Long> kept = account.filter().isEmpty() ? Optional.empty() : Optional.of(account.spansKept());
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept, account.kept());
     }
 
     private static List<String> names(Path folder) {

@@ -13,6 +13,8 @@ import org.spanroom.model.rank.RankTotals;
  *
  * @param run what went in
  * @param rescoredFrom the folder of the run that the spans were read back from, where another scoring was tried on it
+ * @param filter what the spans that are written were asked to be; empty where all are
+ * @param kept the owner's own fields that the totals have sums of, in their order
  * @param rows how many rows each table has, in the order of the list of tables
  * @param totals counts and sums over the spans
  * @param money what all spans that have a rank cost and save together
@@ -22,6 +24,8 @@ import org.spanroom.model.rank.RankTotals;
 record RunAccount(
         RunRecord run,
         Optional<String> rescoredFrom,
+        Map<String, String> filter,
+        List<String> kept,
         Map<String, Long> rows,
         RankTotals totals,
         MoneyTotals money,
@@ -30,7 +34,14 @@ record RunAccount(
         String outputCrs,
         List<String> notes) {
     RunAccount {
+        filter = Collections.unmodifiableMap(new LinkedHashMap<>(filter));
         rows = Collections.unmodifiableMap(new LinkedHashMap<>(rows));
         notes = List.copyOf(notes);
+        kept = List.copyOf(kept);
+    }
+
+    /** Returns how many spans are written. */
+    long spansKept() {
+        return rows.getOrDefault(ResultTables.SPANS.name(), 0L);
     }
 }

@@ -19,12 +19,16 @@ import java.util.TreeMap;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.KeptTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.output.folder.OutputException;
 
 /** The record of a run, {@code run.json}: what went in, how, and what came out, in an order that never changes. */
 final class RunJson {
     static final String FILE = "run.json";
+
+    /** What says that the run did not write all its spans. */
+    static final String FILTER = "filter";
 
     private static final ObjectMapper MAPPER = new ObjectMapper()
             .enable(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS)
@@ -58,9 +62,11 @@ final class RunJson {
             json.writeStringField("rescored_from", account.rescoredFrom().get());
         }
         inputs(run.inputs());
+        filter(account);
         rows(account);
         spans(account.totals());
         lengths(account.lengths(), account.totals());
+        keptFields(account);
         money(account.money());
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
@@ -105,6 +111,21 @@ final class RunJson {
         json.writeEndArray();
     }
 
+    /** What was asked of the rows that are written; nothing where all are. Counts and sums below are of the whole run. */
+    private void filter(RunAccount account) throws IOException {
+        if (account.filter().isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart(FILTER);
+        for (var asked : account.filter().entrySet()) {
+            json.writeStringField(asked.getKey(), asked.getValue());
+        }
+        json.writeNumberField("spans_kept", account.spansKept());
+        json.writeNumberField(
+                "spans_left_out", account.totals().spans() - account.spansKept());
+        json.writeEndObject();
+    }
+
     /** How many rows each table has; of findings, how many problems they stand for. */
     private void rows(RunAccount account) throws IOException {
         var rows = new LinkedHashMap<>(account.rows());
@@ -129,6 +150,39 @@ final class RunJson {
         metres("remainders", lengths.remaindersM());
         metres("spans_ranked", totals.rankedDrawnLengthM());
         json.writeEndObject();
+    }
+
+    /** Sums over the ranked spans by the owner's own fields, the values with most to gain first. */
+    private void keptFields(RunAccount account) throws IOException {
+        if (account.kept().isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart("kept_fields");
+        for (int field = 0; field < account.kept().size(); field++) {
+            KeptTotals totals = account.totals().kept().size() > field
+                    ? account.totals().kept().get(field)
+                    : KeptTotals.NONE;
+            json.writeObjectFieldStart(account.kept().get(field));
+            json.writeArrayFieldStart("values");
+            for (var entry : totals.mostGainedFirst()) {
+                json.writeStartObject();
+                json.writeStringField("value", entry.getKey());
+                keptSum(entry.getValue());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeObjectFieldStart("others");
+            keptSum(totals.others());
+            json.writeEndObject();
+            json.writeEndObject();
+        }
+        json.writeEndObject();
+    }
+
+    private void keptSum(KeptTotals.Sum sum) throws IOException {
+        json.writeNumberField("spans_ranked", sum.ranked());
+        json.writeNumberField("positions_gained", sum.positionsGained());
+        metres("length_m", sum.lengthM());
     }
 
     /** What the ranked spans cost and save together; low and high where these were drawn. */

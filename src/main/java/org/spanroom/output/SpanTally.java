@@ -1,8 +1,12 @@
 package org.spanroom.output;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.spanroom.model.rank.Exclusion;
+import org.spanroom.model.rank.KeptTotals;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.Ranked;
 import org.spanroom.model.rank.RankedSpan;
@@ -10,6 +14,7 @@ import org.spanroom.model.rank.RankedSpan;
 /** Counts the spans that pass, row by row. For one thread. */
 final class SpanTally {
     private final Map<Exclusion, Long> excluded = new HashMap<>();
+    private final List<Map<String, KeptTotals.Sum>> kept = new ArrayList<>();
     private long spans;
     private long ranked;
     private long doubtful;
@@ -22,11 +27,12 @@ final class SpanTally {
                 row,
                 Math.max(0, row.assessment().room().positionsGained().orElse(0)),
                 row.span().lengthM(),
-                row.span().drawnLengthM());
+                row.span().drawnLengthM(),
+                row.span().duct().kept());
     }
 
     /** Counts a span of which no more is known than this. */
-    void add(Ranked row, long gained, double spanLengthM, double spanDrawnLengthM) {
+    void add(Ranked row, long gained, double spanLengthM, double spanDrawnLengthM, List<String> keptValues) {
         spans++;
         row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
         if (row.rank().isPresent()) {
@@ -35,12 +41,30 @@ final class SpanTally {
             positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;
+            addKept(keptValues, new KeptTotals.Sum(1, gained, spanLengthM));
         }
+    }
+
+    private void addKept(List<String> values, KeptTotals.Sum sum) {
+        for (int field = 0; field < values.size(); field++) {
+            if (field == kept.size()) {
+                kept.add(new LinkedHashMap<>());
+            }
+            kept.get(field).merge(values.get(field), sum, KeptTotals.Sum::plus);
+        }
+    }
+
+    private List<KeptTotals> takeKept() {
+        List<KeptTotals> taken = kept.stream()
+                .map(values -> KeptTotals.NONE.plus(new KeptTotals(values, KeptTotals.Sum.NONE)))
+                .toList();
+        kept.clear();
+        return taken;
     }
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM);
+        var totals = new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM, takeKept());
         excluded.clear();
         spans = 0;
         ranked = 0;

@@ -24,10 +24,14 @@ import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.Selection;
 import org.spanroom.output.WrittenResults;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
+import org.spanroom.rank.Rescoring;
 
 /** The whole main job, from layers to ranked layers. Read {@link #run} first: each line is a stage, each stage a package. */
 public final class RankRun {
@@ -36,11 +40,18 @@ public final class RankRun {
 
     private final RunConfig config;
     private final Progress progress;
+    private final SpanChoice choice;
     private final FindingLog findings = new FindingLog();
 
     public RankRun(RunConfig config, Progress progress) {
+        this(config, progress, SpanChoice.ALL);
+    }
+
+    /** A run that writes only the rows of some spans; all else it does is as if it wrote all. */
+    public RankRun(RunConfig config, Progress progress, SpanChoice choice) {
         this.config = config;
         this.progress = progress;
+        this.choice = choice;
     }
 
     /**
@@ -50,18 +61,26 @@ public final class RankRun {
      * @param version of the program, for the record
      * @param startedAt for the record; nothing else depends on it
      * @throws org.spanroom.finding.InputException if an input cannot be used
+     * @throws org.spanroom.finding.UsageException if the choice of spans cannot be used
      * @throws org.spanroom.output.folder.OutputException if results cannot be written
      */
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
+        Selection selection = choice.of(SpanColumns.table(layout(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
-            return run(new RunStart(version, startedAt, overwrite, folder), askedCrs);
+            return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
         }
     }
 
     /** What a run begins with. */
-    private record RunStart(String version, Instant startedAt, boolean overwrite, OutputFolder folder) {}
+    private record RunStart(
+            String version, Instant startedAt, boolean overwrite, Selection selection, OutputFolder folder) {}
+
+    /** Returns what is known of the tables before anything is read. */
+    private static SpanLayout layout(RunConfig config) {
+        return new SpanLayout(new Rescoring(config.scoring(), config.room()).criteria(), false, config.inputs().routes().keep());
+    }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
@@ -70,8 +89,17 @@ public final class RankRun {
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
         RunSections sections = ranked.sections();
-        var results = new Results(network, ranked, ranked.money(), sections, findings.all(), checks, record);
-        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs()).identified());
+        var results = new Results(
+                network,
+                ranked,
+                ranked.money(),
+                sections,
+                findings.all(),
+                checks,
+                record,
+                config.inputs().routes().keep(),
+                start.selection());
+        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
                 network,

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
@@ -23,14 +24,18 @@ import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
+import org.spanroom.output.RescoredColumns;
 import org.spanroom.output.RescoredWriter;
 import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.Selection;
 import org.spanroom.output.WrittenResults;
 import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
 import org.spanroom.rank.Rescoring;
 
 /**
@@ -40,10 +45,17 @@ import org.spanroom.rank.Rescoring;
 public final class RescoreRun {
     private final Path from;
     private final Progress progress;
+    private final SpanChoice choice;
 
     public RescoreRun(Path from, Progress progress) {
+        this(from, progress, SpanChoice.ALL);
+    }
+
+    /** Writes only the rows of some spans. */
+    public RescoreRun(Path from, Progress progress, SpanChoice choice) {
         this.from = from;
         this.progress = progress;
+        this.choice = choice;
     }
 
     /**
@@ -69,6 +81,12 @@ public final class RescoreRun {
      */
     public RescoreSummary run(Path scoring, UnaryOperator<RunConfig> options, boolean overwrite, Instant writtenAt) {
         RecordedRun earlier = RecordedRun.read(from);
+        if (earlier.filtered()) {
+            throw new InputException(
+                    from,
+                    "the run wrote some of its spans only (--where or --within), and ranks are those among all",
+                    "Make the run again without them; --where and --within go with --from too.");
+        }
         RunConfig recorded = ConfigReader.readRecorded(earlier.file());
         RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
@@ -83,7 +101,7 @@ public final class RescoreRun {
                 String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
                 var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
                 return new RescoreSummary(
-                        rescored.spans(),
+                        rescored.kept(),
                         rescored.sections(),
                         RescoredWriter.write(rescored, origin, settings, folder));
             }
@@ -93,15 +111,26 @@ public final class RescoreRun {
     private RescoredWriter.Rescored rescored(RecordedLayer layer, RunConfig config, Path scoring) {
         progress.begin("rank spans again", -1);
         var rescoring = new Rescoring(config.scoring(), config.room());
+        List<String> fields = config.inputs().routes().keep();
+        Table<RescoredSpan> table =
+                RescoredColumns.table(new SpanLayout(rescoring.criteria(), false, fields), layer.columns());
+        Selection selection = choice.of(table, config);
         List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
+        List<RescoredSpan> kept = spans.stream()
+                .filter(selection.of(table, RescoredSpan::lonLat))
+                .toList();
+        Set<String> keptIds = kept.stream().map(RescoredSpan::spanId).collect(Collectors.toSet());
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
         return new RescoredWriter.Rescored(
                 rescoring.criteria(),
                 layer.columns(),
                 spans,
-                RescoredSections.find(layer.columns(), spans),
-                table -> copied(layer.file(), table),
-                config.rates().currency());
+                RescoredSections.find(layer.columns(), spans, keptIds),
+                name -> copied(layer.file(), name),
+                config.rates().currency(),
+                fields,
+                selection.asked(),
+                kept);
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {

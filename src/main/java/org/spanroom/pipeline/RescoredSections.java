@@ -1,9 +1,11 @@
 package org.spanroom.pipeline;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
@@ -26,10 +28,12 @@ final class RescoredSections {
 
     private final List<String> columns;
     private final List<RescoredSpan> spans;
+    private final Set<String> keptIds;
 
-    private RescoredSections(List<String> columns, List<RescoredSpan> spans) {
+    private RescoredSections(List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
         this.columns = columns;
         this.spans = spans;
+        this.keptIds = keptIds;
     }
 
     /**
@@ -37,11 +41,13 @@ final class RescoredSections {
      *
      * @param columns the names of the columns that the earlier run wrote of its spans
      * @param spans the best first
+     * @param keptIds the names of the spans that are written; a section is found where one of its spans is
      * @return the best first; nothing where the earlier run did not write what they are made of
      */
-    static Optional<List<RankedSection>> find(List<String> columns, List<RescoredSpan> spans) {
+    static Optional<List<RankedSection>> find(
+            List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
         boolean written = NEEDED.stream().map(Column::name).allMatch(columns::contains);
-        return written ? Optional.of(new RescoredSections(columns, spans).sections()) : Optional.empty();
+        return written ? Optional.of(new RescoredSections(columns, spans, keptIds).sections()) : Optional.empty();
     }
 
     private List<RankedSection> sections() {
@@ -49,9 +55,16 @@ final class RescoredSections {
         var groups = SectionGroups.of(spans.size(), ranked, place -> key(spans.get(place)));
         var sections = new ArrayList<RankedSection>(groups.size());
         for (int section = 0; section < groups.size(); section++) {
-            sections.add(section(section, groups));
+            if (isKept(groups.members(section))) {
+                sections.add(section(section, groups));
+            }
         }
         return sections;
+    }
+
+    private boolean isKept(int[] members) {
+        return Arrays.stream(members)
+                .anyMatch(place -> keptIds.contains(spans.get(place).spanId()));
     }
 
     private RankedSection section(int section, SectionGroups groups) {

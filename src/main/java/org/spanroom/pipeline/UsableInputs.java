@@ -107,6 +107,11 @@ final class UsableInputs {
                     "Its features have no shapes: perhaps it is a table",
                     "Export the layer with its shapes, or name another file with --" + role + ".");
         }
+        if (main == FindingCode.ZERO_LENGTH_PART) {
+            return new Cause(
+                    "All vertices of each line lie at one place",
+                    "Export it again with all digits of its coordinates, or name another file with --" + role + ".");
+        }
         return main == FindingCode.BAD_COORDINATE ? wrongSystem(role) : new Cause("The file is damaged", "Export it again.");
     }
 

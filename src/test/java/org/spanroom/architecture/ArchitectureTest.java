@@ -35,7 +35,7 @@ class ArchitectureTest {
 
     private static final String MAP = """
             cli      -> pipeline config input output sample crs finding model
-            pipeline -> config input network bend bore pull effort permit rank program output crs finding model parallel
+            pipeline -> config input network bend bore pull effort permit rank program output select crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model parallel
@@ -48,6 +48,7 @@ class ArchitectureTest {
             rank     -> model
             program  -> finding model
             output   -> crs finding model parallel
+            select   -> finding model
             crs      -> model
             finding  ->
             model    ->
@@ -166,7 +167,7 @@ class ArchitectureTest {
     void librariesStayBehindTheirDoors() {
         onlyIn("config", "com.fasterxml.jackson.dataformat..");
         onlyIn("input output config", "com.fasterxml.jackson..", "org.sqlite..");
-        onlyIn("crs", "org.geotools..");
+        onlyIn("crs select", "org.geotools..");
         onlyIn("input output crs", "java.sql..");
         onlyIn("input output", "org.apache.commons.csv..");
         onlyIn("cli", "picocli..");

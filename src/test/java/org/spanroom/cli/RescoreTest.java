@@ -237,6 +237,8 @@ class RescoreTest {
                 "--output-crs",
                 "--formats",
                 "--threads",
+                "--where",
+                "--within",
                 "--help",
                 "--version");
         var nowhere = new PrintWriter(new StringWriter());

@@ -151,6 +151,7 @@ class SpanCutterLawTest {
                         FindingCode.ATTRIBUTES_CHANGE_AT_JOINT,
                         FindingCode.LOOP_TO_SAME_VAULT,
                         FindingCode.LENGTH_INSIDE_VAULT,
+                        FindingCode.SHORT_STRETCH,
                         FindingCode.RECORDED_LENGTH_DIFFERS,
                         FindingCode.RECORDED_VAULT_DIFFERS,
                         FindingCode.RECORDED_VAULT_UNKNOWN));

@@ -32,11 +32,11 @@ class SpanTallyTest {
     @Test
     void rankedSpansThatComeOutOnlyWhenLubricatedAreCountedApart() {
         var tally = new SpanTally();
-        tally.add(ranked(DOUBTFUL, OTHER), 3, 100, 101);
-        tally.add(ranked(OTHER), 2, 10, 11);
-        tally.add(ranked(DOUBTFUL), 1, 1, 1);
+        tally.add(ranked(DOUBTFUL, OTHER), 3, 100, 101, List.of());
+        tally.add(ranked(OTHER), 2, 10, 11, List.of());
+        tally.add(ranked(DOUBTFUL), 1, 1, 1, List.of());
         // An excluded span is no ranked one, whatever else is said of it.
-        tally.add(new One(OptionalInt.empty(), new Verdict(List.of(WHY), List.of(), List.of(DOUBTFUL))), 9, 9, 9);
+        tally.add(new One(OptionalInt.empty(), new Verdict(List.of(WHY), List.of(), List.of(DOUBTFUL))), 9, 9, 9, List.of());
 
         RankTotals totals = tally.take();
 

@@ -77,7 +77,8 @@ public final class DuctMapper {
                 circumstances,
                 values.assumedTerms(),
                 values.catalogUse(),
-                values.rejectedValues());
+                values.rejectedValues(),
+                values.kept());
         tellOverfill(duct);
         return duct;
     }

@@ -2,6 +2,7 @@ package org.spanroom.input.fields;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.spanroom.input.layer.CappedLog;
 import org.spanroom.input.layer.Interner;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.SourceFeature;
+import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.RejectedValue;
@@ -31,6 +33,7 @@ public final class FeatureValues extends TermValues {
     private final Map<Set<Term>, Set<Term>> assumedSets = new HashMap<>();
     private final Map<CatalogUse, CatalogUse> distinctUses = new HashMap<>();
     private final Interner distinctRejected = new Interner();
+    private final Interner interner = new Interner();
     private CatalogUse listedUse = CatalogUse.NONE;
 
     private List<@Nullable Object> values = List.of();
@@ -85,6 +88,19 @@ public final class FeatureValues extends TermValues {
         return rejected().isEmpty() ? List.of() : distinctRejected.one(List.copyOf(rejected()));
     }
 
+    /** Returns the fields that are kept, as they are recorded, "" where nothing is; neighbors share one list. */
+    public List<String> kept() {
+        if (fields.kept().isEmpty()) {
+            return List.of();
+        }
+        var recorded = new ArrayList<String>();
+        for (LayerFields.Column column : fields.kept()) {
+            Object value = value(column);
+            recorded.add(value == null ? "" : interner.one(SourceNumber.text(value).strip()));
+        }
+        return interner.one(List.copyOf(recorded));
+    }
+
     /** Returns what was taken from the catalogue so far; one object for equal uses. */
     CatalogUse catalogUse() {
         return distinctUses.computeIfAbsent(offers().use().and(listedUse), key -> key);
@@ -125,13 +141,18 @@ public final class FeatureValues extends TermValues {
         return values.get(column.index());
     }
 
-    /** Returns the mapped fields that the layer does not have, each with the first term that it is mapped to; to be asked when it has been read. */
-    public Map<String, Term> absentFields(LayerHeader header) {
-        var absent = new TreeMap<String, Term>();
+    /** Returns the mapped fields that the layer does not have, each with the first term that it is mapped to, or {@code keep}; to be asked when it has been read. */
+    public Map<String, String> absentFields(LayerHeader header) {
+        var absent = new TreeMap<String, String>();
         for (Term term : Term.values()) {
             fields.find(term)
                     .filter(column -> !wasEverRecorded(term) && !header.fields().contains(column.field()))
-                    .ifPresent(column -> absent.putIfAbsent(column.field(), term));
+                    .ifPresent(column -> absent.putIfAbsent(column.field(), term.key()));
+        }
+        for (LayerFields.Column column : fields.kept()) {
+            if (!header.fields().contains(column.field())) {
+                absent.putIfAbsent(column.field(), "keep");
+            }
         }
         return absent;
     }

@@ -1,11 +1,12 @@
 package org.spanroom.input.fields;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.spanroom.config.FieldMap;
 import org.spanroom.config.FieldSource;
 import org.spanroom.input.layer.LayerHeader;
@@ -25,6 +26,7 @@ public final class LayerFields {
 
     private final List<String> wanted;
     private final Map<Term, Column> columns = new EnumMap<>(Term.class);
+    private final List<Column> kept = new ArrayList<>();
 
     /**
      * The place of a term's field.
@@ -35,19 +37,37 @@ public final class LayerFields {
     record Column(int index, String field, Optional<Unit> unit) {}
 
     public LayerFields(FieldMap map, LayerHeader header) {
-        var indexes = new TreeMap<String, Integer>();
-        var names = new java.util.ArrayList<String>();
+        this(map, List.of(), header);
+    }
+
+    /**
+     * Finds mapped fields, and others that are kept as they are.
+     *
+     * @param keep the names of those
+     */
+    public LayerFields(FieldMap map, List<String> keep, LayerHeader header) {
+        var names = new LinkedHashMap<String, Integer>();
+        List<String> asked = new ArrayList<>(
+                map.byTerm().values().stream().map(FieldSource::field).toList());
+        asked.addAll(keep);
         map.byTerm().forEach((term, source) -> {
-            String name = nameInLayer(source.field(), header.fields(), map);
-            Integer index = indexes.get(name);
-            if (index == null) {
-                index = names.size();
-                indexes.put(name, index);
-                names.add(name);
-            }
-            columns.put(term, new Column(index, name, source.unit()));
+            String name = nameInLayer(source.field(), header.fields(), asked);
+            columns.put(term, new Column(index(name, names), name, source.unit()));
         });
-        wanted = List.copyOf(names);
+        for (String field : keep) {
+            String name = nameInLayer(field, header.fields(), asked);
+            kept.add(new Column(index(name, names), name, Optional.empty()));
+        }
+        wanted = List.copyOf(names.keySet());
+    }
+
+    private static int index(String name, Map<String, Integer> names) {
+        return names.computeIfAbsent(name, key -> names.size());
+    }
+
+    /** Returns the fields that are kept, in the order in which they were asked for. */
+    List<Column> kept() {
+        return kept;
     }
 
     /** Returns the fields to ask the layer for. */
@@ -59,12 +79,12 @@ public final class LayerFields {
         return Optional.ofNullable(columns.get(term));
     }
 
-    private static String nameInLayer(String name, List<String> fields, FieldMap map) {
+    private static String nameInLayer(String name, List<String> fields, List<String> asked) {
         if (fields.contains(name)) {
             return name;
         }
         return only(fields.stream().filter(name::equalsIgnoreCase).toList())
-                .or(() -> findShortened(name, fields).filter(field -> isShortOfOne(field, fields, map)))
+                .or(() -> findShortened(name, fields).filter(field -> isShortOfOne(field, fields, asked)))
                 .orElse(name);
     }
 
@@ -76,9 +96,7 @@ public final class LayerFields {
                 .toList());
     }
 
-    private static boolean isShortOfOne(String field, List<String> fields, FieldMap map) {
-        List<String> mapped =
-                map.byTerm().values().stream().map(FieldSource::field).toList();
+    private static boolean isShortOfOne(String field, List<String> fields, List<String> mapped) {
         return mapped.stream().noneMatch(field::equalsIgnoreCase)
                 && mapped.stream()
                                 .filter(name -> beginsWith(name, field))

@@ -20,6 +20,7 @@ import org.spanroom.model.Term;
  * @param assumed the terms for which the default stands, because no value was recorded or the recorded one was rejected
  * @param catalogUse what was taken from the catalogue
  * @param rejected values that were recorded and could not be used
+ * @param kept the owner's own fields that the user asked to keep, as recorded, in the order of the config
  */
 public record Duct(
         String id,
@@ -38,12 +39,54 @@ public record Duct(
         Circumstances circumstances,
         Set<Term> assumed,
         CatalogUse catalogUse,
-        List<RejectedValue> rejected) {
+        List<RejectedValue> rejected,
+        List<String> kept) {
     public Duct {
         Check.notBlank("id", id);
         Check.positive("insideDiameterMm", insideDiameterMm);
         assumed = Set.copyOf(assumed);
         rejected = List.copyOf(rejected);
+        kept = List.copyOf(kept);
+    }
+
+    /** A duct of which no field of the owner's is kept. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Circumstances circumstances,
+            Set<Term> assumed,
+            CatalogUse catalogUse,
+            List<RejectedValue> rejected) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse,
+                rejected,
+                List.of());
     }
 
     /** A duct all of whose sizes are recorded or assumed. */
@@ -145,7 +188,31 @@ public record Duct(
                 circumstances,
                 assumed,
                 catalogUse,
-                rejected);
+                rejected,
+                kept);
+    }
+
+    /** Returns the same duct with other values of the fields that are kept. */
+    public Duct withKept(List<String> otherKept) {
+        return new Duct(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse,
+                rejected,
+                otherKept);
     }
 
     /** Returns the value that was recorded for a term and could not be used. */

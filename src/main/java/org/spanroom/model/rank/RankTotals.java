@@ -1,7 +1,9 @@
 package org.spanroom.model.rank;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Counts and sums over the spans of a ranking.
@@ -11,6 +13,7 @@ import java.util.TreeMap;
  * @param positionsGained positions that recovery adds, over all ranked spans
  * @param rankedLengthM the length that counts, over all ranked spans
  * @param rankedDrawnLengthM drawn length on the ground, over all ranked spans
+ * @param kept sums by the values of each of the owner's fields that are kept
  */
 public record RankTotals(
         long spans,
@@ -19,11 +22,13 @@ public record RankTotals(
         long doubtful,
         long positionsGained,
         double rankedLengthM,
-        double rankedDrawnLengthM) {
-    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0);
+        double rankedDrawnLengthM,
+        List<KeptTotals> kept) {
+    public static final RankTotals NONE = new RankTotals(0, 0, Map.of(), 0, 0, 0, 0, List.of());
 
     public RankTotals {
         excluded = Map.copyOf(excluded);
+        kept = List.copyOf(kept);
     }
 
     /** Returns these totals and others as one; sums of lengths depend on the order in which they are put together. */
@@ -37,6 +42,16 @@ public record RankTotals(
                 doubtful + other.doubtful,
                 positionsGained + other.positionsGained,
                 rankedLengthM + other.rankedLengthM,
-                rankedDrawnLengthM + other.rankedDrawnLengthM);
+                rankedDrawnLengthM + other.rankedDrawnLengthM,
+                together(kept, other.kept));
+    }
+
+    private static List<KeptTotals> together(List<KeptTotals> some, List<KeptTotals> next) {
+        if (some.isEmpty() || next.isEmpty()) {
+            return some.isEmpty() ? next : some;
+        }
+        return IntStream.range(0, some.size())
+                .mapToObj(field -> some.get(field).plus(next.get(field)))
+                .toList();
     }
 }

@@ -23,7 +23,6 @@ import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
-import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
@@ -94,15 +93,15 @@ public final class SpanColumns {
                 "One row for each duct between two consecutive vaults, the best first.",
                 GeometryKind.LINE,
                 row -> Shape.line(row.span().lonLat()),
-                all(run.criteria()));
+                all(run));
         return run.hasElevations() ? plane.withZ() : plane;
     }
 
-    private static List<Column<RankedSpan>> all(List<CriterionInfo> criteria) {
+    private static List<Column<RankedSpan>> all(SpanLayout run) {
         var columns = new ArrayList<Column<RankedSpan>>();
         StandingColumns.VERDICT.forEach(column -> columns.add(column.narrowed()));
         columns.addAll(CircumstanceColumns.all());
-        ScoreColumns.all(criteria).forEach(column -> columns.add(column.narrowed()));
+        ScoreColumns.all(run.criteria()).forEach(column -> columns.add(column.narrowed()));
         columns.addAll(RankConfidenceColumns.all());
         columns.addAll(ends());
         columns.addAll(way());
@@ -115,6 +114,7 @@ public final class SpanColumns {
         columns.addAll(PermitColumns.all());
         columns.addAll(EffortColumns.all());
         columns.addAll(record());
+        columns.addAll(KeptColumns.all(run.kept()));
         return columns;
     }
 

@@ -73,6 +73,13 @@ public record Column<R>(
         return new Column<>(name, shortName, type, decimals, meaning, otherCell);
     }
 
+    /** Returns a row's cell as it is written: String, Long, Double or Boolean; nothing where it is empty. */
+    public Optional<Object> value(R row) {
+        var held = new HeldCell();
+        put(row, held);
+        return held.value();
+    }
+
     /** Hands a row's cell to a writer, made harmless and rounded. */
     void put(R row, CellSink sink) {
         Object value = present(cell.apply(row));

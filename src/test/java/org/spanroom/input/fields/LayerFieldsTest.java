@@ -81,4 +81,26 @@ class LayerFieldsTest {
         assertThat(found(fields, Term.ROUTE)).isEqualTo("asset_iden");
         assertThat(fields.wanted()).containsExactly("asset_iden");
     }
+
+    private static List<String> kept(List<String> keep, String... ofLayer) {
+        var header = new LayerHeader(Path.of("a.shp"), "a", List.of(ofLayer), Optional.empty(), 1);
+        var map = new FieldMap(Map.of(Term.DUCT_BANK, new FieldSource("bank_of_ducts", Optional.empty())));
+        return new LayerFields(map, keep, header)
+                .kept().stream().map(LayerFields.Column::field).toList();
+    }
+
+    @Test
+    void keptFieldsAreFoundByTheSameRules() {
+        assertThat(kept(List.of("district_name", "STREET"), "street", "district_n", "bank_of_du"))
+                .containsExactly("district_n", "street");
+        assertThat(kept(List.of("district_name", "district_number"), "district_n"))
+                .as("alike in what a Shapefile keeps: neither is guessed")
+                .containsExactly("district_name", "district_number");
+        assertThat(kept(List.of("bank_of_ducts"), "bank_of_du"))
+                .as("a mapped field may be kept too")
+                .containsExactly("bank_of_du");
+        assertThat(kept(List.of("bank_of_dutch"), "bank_of_du"))
+                .as("a mapped field that is alike in the file is not taken for it")
+                .containsExactly("bank_of_dutch");
+    }
 }

@@ -1,0 +1,86 @@
+package org.spanroom.select;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import org.geotools.api.feature.simple.SimpleFeature;
+import org.geotools.api.feature.simple.SimpleFeatureType;
+import org.geotools.api.filter.Filter;
+import org.geotools.feature.simple.SimpleFeatureBuilder;
+import org.geotools.feature.simple.SimpleFeatureTypeBuilder;
+import org.geotools.filter.text.cql2.CQLException;
+import org.geotools.filter.text.ecql.ECQL;
+import org.spanroom.finding.UsageException;
+
+/**
+ * A condition on the columns of a table in ECQL, the text form of OGC filters that GeoTools reads.
+ *
+ * <p>For one thread: GeoTools does not promise that a filter may be asked by several.
+ */
+public final class Condition {
+    private final String text;
+    private final Filter filter;
+    private final List<String> columns;
+    private final SimpleFeatureBuilder builder;
+
+    private Condition(String text, Filter filter, List<String> columns, SimpleFeatureType type) {
+        this.text = text;
+        this.filter = filter;
+        this.columns = columns;
+        this.builder = new SimpleFeatureBuilder(type);
+    }
+
+    /**
+     * Reads a condition.
+     *
+     * @param types what each column holds, by its name: String, Long, Double or Boolean
+     * @param remedy says what a wrong name of a column may have meant
+     * @throws UsageException if it is not ECQL, or asks for what the table has not
+     */
+    public static Condition parse(String text, Map<String, Class<?>> types, UnaryOperator<String> remedy) {
+        Filter filter = filter(text);
+        var names = new ConditionNames(types, remedy);
+        filter.accept(names, null);
+        var type = new SimpleFeatureTypeBuilder();
+        type.setName("row");
+        names.used().forEach(name -> type.add(name, types.get(name)));
+        return new Condition(text, filter, new ArrayList<>(names.used()), type.buildFeatureType());
+    }
+
+    private static Filter filter(String text) {
+        try {
+            return ECQL.toFilter(text);
+        } catch (CQLException problem) {
+            throw unreadable(text, problem);
+        } catch (RuntimeException | StackOverflowError problem) {
+            throw unreadable(text, problem);
+        }
+    }
+
+    /** The parser lists every word that could have stood there; where it stopped is enough. */
+    private static UsageException unreadable(String text, Throwable problem) {
+        String said = String.valueOf(problem.getMessage());
+        int list = said.indexOf("Was expecting");
+        String where = (list < 0 ? said : said.substring(0, list)).replaceAll("\\s*Parsing : .*", "").strip();
+        return new UsageException(
+                "--where cannot be read: " + where + " It is ECQL, such as rank <= 100 AND duct LIKE 'B18%'; it was: "
+                        + text,
+                problem);
+    }
+
+    /** Returns whether a row meets the condition; a comparison with an empty cell is not met. */
+    public boolean holds(Function<String, Optional<Object>> cells) {
+        for (String column : columns) {
+            builder.add(cells.apply(column).orElse(null));
+        }
+        SimpleFeature row = builder.buildFeature("row");
+        try {
+            return filter.evaluate(row);
+        } catch (RuntimeException problem) {
+            throw new UsageException("--where '" + text + "' cannot be worked out: " + problem.getMessage(), problem);
+        }
+    }
+}
