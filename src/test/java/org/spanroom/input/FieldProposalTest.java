@@ -106,6 +106,52 @@ class FieldProposalTest {
         assertThat(single(name, value).term()).isEmpty();
     }
 
+    /** Fields that city layers have beside those we ask for; their values are as theirs are. */
+    @ParameterizedTest
+    @CsvSource({
+        "NO_OF_DUCTS, 4|4|2|4|6|2",
+        "NUM_DUCTS, 4|4|2|4|6|2",
+        "INNERDUCT_NO, 1|2|3|1|2|3",
+        "CABLE, 17|3|12|17|3|12",
+        "DESCRIPTION, to the north|to the south|near the school|a|b|c",
+        "FROM_STREET, A St|B St|A St|C St|A St|B St",
+        "TO_STREET, A St|B St|A St|C St|A St|B St",
+        "FROM_DATE, 2001-01-01|2002-01-01|2003-01-01|2001-01-01|2002-01-01|2003-01-01",
+        "FROM_INV, 66.13|65.2|64.1|61.5|59.2|58.1",
+        "UPELEV, 66.13|65.2|64.1|61.5|59.2|58.1",
+        "YEAR_REHAB, 1999|2001|2003|2004|2005|2006",
+        "COND_YR, 1999|2001|2003|2004|2005|2006",
+        "EDIT_YEAR, 1999|2001|2003|2004|2005|2006",
+        "LINING_MATERIAL, PVC|PE|PVC|PE|PVC|PE",
+        "CASING_MATERIAL, STEEL|STEEL|PE|STEEL|STEEL|PE",
+        "JOINT_MATERIAL, PVC|PE|PVC|PE|PVC|PE",
+        "GIS_LENGTH, 111194|111194|111194|111194|111194|111194",
+        "CABLE_LENGTH, 111194|111194|111194|111194|111194|111194",
+        "OD_MM, 110|110|110|110|63|63",
+        "ID_MM, 100|100|100|100|57|57",
+        "DIAMETER_ASSUMED, 0|1|0|1|0|1",
+        "MATERIAL, 1|2|3|1|2|3",
+        "OWNER, 0|1|0|1|0|1",
+        "WIDTH, 300|450|300|450|300|450",
+        "TYPE, TRUNK|LOCAL|TRUNK|LOCAL|TRUNK|LOCAL",
+        "STATUS, ACTIVE|ACTIVE|ACTIVE|ACTIVE|ACTIVE|ACTIVE",
+        "CONDITION, 1|2|3|4|5|5",
+        "FID, 1|2|3|4|5|6",
+        "SHAPE_STLength__, 111194|111194|111194|111194|111194|111194",
+        "fiber_count, 12|24|48|12|24|48",
+        "slope, 0.01|0.02|0.01|0.02|0.01|0.02",
+    })
+    void decoysAreNeverProposedWithoutTheMark(String name, String values) {
+        var layer = new FakeLayer("OGC:CRS84", name);
+        int n = 0;
+        for (String value : values.split("\\|")) {
+            layer.line(new double[] {n, 0, n + 1, 0}, value);
+            n++;
+        }
+
+        assertThat(propose(layer).fields()).noneMatch(FieldProposal.Field::isSure);
+    }
+
     @Test
     void aLayerOfPointsIsReadForVaults() {
         var layer = new FakeLayer("OGC:CRS84", "vault_id", "kind", "elev_m", "duct_id")

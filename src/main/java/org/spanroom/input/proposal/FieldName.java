@@ -26,6 +26,10 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
     private static final double PREFIX_SHARE = 0.6;
     private static final int MOST_PREFIXES = 3;
 
+    /** Concepts that a field's name would lose with the prefix. */
+    private static final Set<String> SAYING =
+            Set.of("vault", "duct", "pipe", "route", "innerduct", "cable", "from", "to", "zone", "bank", "id", "name");
+
     FieldName {
         readings = List.copyOf(readings);
     }
@@ -71,7 +75,7 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
     }
 
     private static boolean isOfTheLayer(String word) {
-        return !Vocabulary.isKnown(word) || Set.of("gis", "asset", "network", "net", "feature").contains(word);
+        return Vocabulary.concept(word).map(concept -> !SAYING.contains(concept)).orElse(true);
     }
 
     private static FieldName of(String name, List<String> parts) {
@@ -84,6 +88,9 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
         var words = new LinkedHashSet<String>();
         others.forEach(part -> words.add(Vocabulary.concept(part).orElse(part)));
         words.remove("little");
+        if (isNumberOfOne(others, words)) {
+            words.add("id");
+        }
         boolean lastIsCut = atLimit
                 && unitParts == 0
                 && (last.length() == 1 || Vocabulary.concept(last).isEmpty());
@@ -94,6 +101,13 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
         Set<String> concepts = Vocabulary.completions(last);
         boolean sure = concepts.size() == 1 && last.length() >= LEAST_OF_CUT;
         return new FieldName(name, readings(words, concepts, last), unit, !sure);
+    }
+
+    /** An innerduct number, with the number last, tells one from another; a number of innerducts counts them. */
+    private static boolean isNumberOfOne(List<String> parts, Set<String> words) {
+        return parts.size() > 1
+                && (words.contains("innerduct") || words.contains("cable"))
+                && Vocabulary.concept(parts.get(parts.size() - 1)).equals(Optional.of("number"));
     }
 
     private static List<Set<String>> readings(Set<String> words, Set<String> concepts, String last) {
@@ -124,9 +138,11 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
         String marked = name.replaceAll("(?<=\\p{Ll})(?=\\p{Lu})|(?<=\\p{Lu})(?=\\p{Lu}\\p{Ll})", "_");
         var parts = new ArrayList<String>();
         for (String part : Vocabulary.fold(marked).split("[^\\p{L}\\p{N}]+", -1)) {
-            String word = Vocabulary.unit(part).isPresent() ? part : part.replaceAll("\\p{N}+", "");
-            if (!word.isEmpty()) {
-                parts.addAll(Vocabulary.isKnown(word) ? List.of(word) : unglued(word, name.length() == SHAPEFILE_NAME));
+            for (String word : Vocabulary.unit(part).isPresent() ? List.of(part) : List.of(part.split("\\p{N}+", -1))) {
+                if (!word.isEmpty()) {
+                    parts.addAll(
+                            Vocabulary.isKnown(word) ? List.of(word) : unglued(word, name.length() == SHAPEFILE_NAME));
+                }
             }
         }
         return List.copyOf(parts);

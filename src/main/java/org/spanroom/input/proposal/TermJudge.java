@@ -52,9 +52,7 @@ final class TermJudge {
         }
         return switch (term) {
             case ROUTE, VAULT, ZONE -> id(place, field, term, score);
-            case DUCT, DUCT_BANK -> field.mayNameThings()
-                    ? candidate(place, term, score, UnitGuess.NONE, Doubt.when(field.name().cut(), "the name is cut"))
-                    : Optional.empty();
+            case DUCT, DUCT_BANK -> shared(place, field, term, score);
             case YEAR -> year(place, field, score);
             default -> ofKind(place, field, term, score);
         };
@@ -65,13 +63,24 @@ final class TermJudge {
     }
 
     private Optional<Candidate> id(int place, SeenField field, Term term, double score) {
-        if (!field.mayNameThings()) {
+        if (!field.mayNameThings() || field.unit().isPresent()) {
             return Optional.empty();
         }
         // A few twins are faults of the data where the name leaves no doubt.
         boolean unique = field.isUnique() || score >= WELL_NAMED && field.distinctShare() >= NEARLY_UNIQUE_SHARE;
         Doubt doubt = Doubt.when(!unique, "its values are not unique")
+                .or(Doubt.when(score < TermPhrases.LEAST_ID, "a name need not be an id"))
                 .or(Doubt.when(field.filled() < FILLED_SHARE * sample.looked(), "many features have no value"));
+        return candidate(place, term, score, UnitGuess.NONE, doubt);
+    }
+
+    /** Ids that several features may share; few small numbers are a count. */
+    private static Optional<Candidate> shared(int place, SeenField field, Term term, double score) {
+        if (!field.mayNameThings() || field.unit().isPresent()) {
+            return Optional.empty();
+        }
+        boolean few = field.isWhole() && field.distinctShare() <= HALF_SHARE;
+        Doubt doubt = Doubt.when(few, "its numbers repeat as a count's do").or(nameDoubt(field, score));
         return candidate(place, term, score, UnitGuess.NONE, doubt);
     }
 
@@ -103,7 +112,9 @@ final class TermJudge {
             case COUNT, RATIO -> {
                 boolean right = field.isNumeric() && (term.kind() == Term.Kind.RATIO || !field.hasDecimals());
                 boolean plausible = field.numberShare(number -> ranges.contains(term, number)) >= MOST_SHARE;
-                yield right && plausible ? candidate(place, term, score, UnitGuess.NONE, doubt) : Optional.empty();
+                yield right && plausible
+                        ? candidate(place, term, score, UnitGuess.NONE, doubt.or(countDoubt(field, term)))
+                        : Optional.empty();
             }
             case LENGTH -> field.isNumeric() ? length(place, field, term, score) : Optional.empty();
             case DIAMETER, MASS_PER_LENGTH, VOLUME -> {
@@ -111,6 +122,14 @@ final class TermJudge {
                 yield unit.unit().isPresent() ? candidate(place, term, score, unit, doubt) : Optional.empty();
             }
         };
+    }
+
+    /** "Cable" may be a number of one, "cables" and "cable count" are how many. */
+    private static Doubt countDoubt(SeenField field, Term term) {
+        boolean bare = field.name().words().size() == 1
+                && !Vocabulary.fold(field.name().name()).matches(".*(s|re)$");
+        boolean ofThing = term == Term.CABLE_COUNT || term == Term.INNERDUCT_COUNT;
+        return Doubt.when(ofThing && bare, "it may be a number of one, not how many");
     }
 
     private Optional<Candidate> length(int place, SeenField field, Term term, double score) {

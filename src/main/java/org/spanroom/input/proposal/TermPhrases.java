@@ -12,6 +12,9 @@ import org.spanroom.model.Unit;
 
 /** How well a field's name fits a term, by the concepts of its words. */
 final class TermPhrases {
+    /** An id is meant from here on; below, it may be a mere name. */
+    static final double LEAST_ID = 0.75;
+
     /** A name that says the term and nothing else. */
     static final double EXACT = 1;
 
@@ -34,7 +37,7 @@ final class TermPhrases {
             Map.entry(Term.DUCT_BANK, "bank, duct bank, bank id, duct bank id"),
             Map.entry(
                     Term.INSIDE_DIAMETER,
-                    "inside diameter, duct inside diameter, duct diameter, diameter, dn, bore, inside size, duct bore, trade diameter"),
+                    "inside diameter, duct inside diameter, duct diameter, diameter, dn, bore, inside size, duct bore, trade diameter, duct size, trade size"),
             Map.entry(Term.BORE_SHAPE, "bore shape, cross shape, duct shape, cross"),
             Map.entry(Term.DUCT_TYPE, "duct type"),
             Map.entry(Term.DUCT_MATERIAL, "material, duct material, material type, duct material type"),
@@ -53,7 +56,7 @@ final class TermPhrases {
             Map.entry(Term.OWNER, "owner, duct owner, physical infrastructure provider"),
             Map.entry(Term.YEAR, "year, install year, install, install date"),
             Map.entry(Term.CONDITION, "condition, duct condition"),
-            Map.entry(Term.RECORDED_LENGTH, "length, measured length, duct length, route length, measured duct length"),
+            Map.entry(Term.RECORDED_LENGTH, "length, measured length, duct length, measured duct length"),
             Map.entry(Term.POSITION_QUALITY, "quality, position quality, quality level"),
             Map.entry(Term.OWNER_CONSENT, "consent, owner consent"),
             Map.entry(Term.LOOSE_CABLE_ALLOWED, "loose cable allowed, loose cable, loose allowed"),
@@ -83,7 +86,7 @@ final class TermPhrases {
 
     /** Phrases that may mean a term and often mean something else. */
     private static final Map<Term, List<Set<String>>> LOOSE = phrases(Map.ofEntries(
-            Map.entry(Term.INSIDE_DIAMETER, "size, duct size, width, duct width, trade size"),
+            Map.entry(Term.INSIDE_DIAMETER, "size, width, duct width"),
             Map.entry(Term.BORE_SHAPE, "shape"),
             Map.entry(Term.DUCT_TYPE, "type"),
             Map.entry(Term.IN_SERVICE, "status, service"),
@@ -137,7 +140,7 @@ final class TermPhrases {
         if (!words.contains(side)) {
             return 0;
         }
-        boolean saysWhat = words.removeAll(Set.of("vault", "id", "number", "asset"));
+        boolean saysWhat = words.removeAll(Set.of("vault", "id", "number", "code", "asset"));
         words.removeAll(Set.of("route", "name", "duct", "pipe", "network"));
         return words.equals(Set.of(side)) ? (saysWhat ? EXACT : BARE) : 0;
     }
@@ -145,7 +148,7 @@ final class TermPhrases {
     /** The name of a thing: what it is with an id, or an id alone, which may also be that of something else. */
     private static double id(Set<String> all, Set<String> things, Set<String> lesser) {
         var words = new HashSet<>(all);
-        boolean hasId = words.removeAll(Set.of("id", "number"));
+        boolean hasId = words.removeAll(Set.of("id", "number", "code"));
         boolean hasName = words.remove("name");
         boolean ofThing = words.removeAll(things);
         boolean isLesser = all.stream().anyMatch(lesser::contains) && !all.contains("route");
@@ -163,10 +166,13 @@ final class TermPhrases {
     private static double quantity(Set<String> all, Optional<Unit> unit, Term term) {
         var words = new HashSet<>(all);
         if (term != Term.ZONE_NAME) {
-            words.removeAll(Set.of("number", "name"));
+            words.removeAll(Set.of("number", "name", "code"));
         }
         if (words.remove("pipe")) {
             words.add("duct");
+        }
+        if (words.size() > 1) {
+            words.remove("route");
         }
         if (term == Term.OWNER && words.contains("provider") && words.remove("asset")) {
             words.add("infrastructure");

@@ -23,11 +23,12 @@ final class Vocabulary {
             """
             id: id ids uid guid uuid identifier identifiant ident key kennung schluessel schlussel clave identificador sleutel
             number: number num no nr nbr numero nummer nombre nro
-            name: name nom naam bezeichnung bez title label tag ref reference code codigo kode text txt desc description
+            name: name nom naam bezeichnung bez title label tag ref reference
+            code: code codigo kode
             asset: asset assets facility fac feature object infrastructure compkey comp element unit
-            from: from frm start begin beginning upstream us up ups upst upstr upper source amont debut depart origine von anfang \
+            from: from frm start begin beginning upstream us up ups upst upstr upstrm upper source amont debut depart origine von anfang \
             beginn oben oberhalb inicio inicial desde origen arriba aguasarriba van bovenstrooms boven beg
-            to: to end stop downstream ds down dwn dwnst dnst downstr lower destination dest target aval fin arrivee bis nach \
+            to: to end stop downstream ds down dwn dwnst dnst downstr downstrm dwnstrm dnstrm lower destination dest target aval fin arrivee bis nach \
             ende unten unterhalb hasta hacia final destino abajo aguasabajo naar tot eind einde benedenstrooms beneden
             dn: dn
             vault: vault manhole manholes mh mhs handhole hh node nodes chamber pit junction struct structure mainthole pullbox \
@@ -59,7 +60,7 @@ final class Vocabulary {
             length: length len lng lgth longueur longitud lange laenge lengte
             measured: measured meas recorded mesuree gemessen medida gemeten
             elevation: elevation elev elv altitude cote hohe hoehe elevacion cota hoogte altura
-            rim: rim lid cover deckel deksel tapa tampon ground gelande gelaende maaiveld terrain terreno top
+            rim: rim lid cover deckel deksel tapa tampon ground grnd gelande gelaende maaiveld terrain terreno top
             invert: invert inv radier sohle sohl sohlhohe solera rasante bodem bob binnenonderkant
             surface: surface pavement paving revetement belag oberflache oberflaeche pavimento verharding wegdek
             type: type typ tipo art soort kind category categorie class klasse subtype
@@ -123,7 +124,7 @@ final class Vocabulary {
             row: objectid fid ogc gid rowid oid globalid pk
             network: network net
             old: old previous prev legacy former
-            comment: comment comments remark remarks note notes bemerkung memo
+            comment: text txt desc description descr comment comments remark remarks note notes bemerkung memo
             cost: cost price value
             phase: phase
             rotation: rotation symbol angle
