@@ -101,12 +101,12 @@ final class CheckCommand implements Callable<Integer> {
         console.out().print(FieldsReport.text(proposals, config));
         List<String> missing = FieldsAdvice.missing(proposals, config);
         if (!missing.isEmpty()) {
-            console.out().print("# What a useful ranking lacks:\n");
+            console.out().print(FieldsConfig.LACKING);
             missing.forEach(line -> console.out().print("#   " + line + "\n"));
         }
         console.out().flush();
         if (show.write != null) {
-            FieldsConfig.write(show.write, proposals, config, show.overwrite);
+            FieldsConfig.write(show.write, proposals, missing, config, show.overwrite);
             String name = Printable.line(show.write.toString());
             console.out().print("# Written to " + name + ". Look over what is marked unsure, then:\n");
             console.out().print("#   spanroom check --config " + name + "\n#   spanroom rank --config " + name + "\n");

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
@@ -15,6 +17,9 @@ import org.spanroom.output.folder.TextFile;
 
 /** Writes a proposed field map as a config of its own, with nothing in it that was not given or found. */
 final class FieldsConfig {
+    /** Heads the list of what is missing, on the screen and in the config. */
+    static final String LACKING = "# What a useful ranking lacks:\n";
+
     private FieldsConfig() {}
 
     /** Checks that the config may be written; nothing is worth reading otherwise. */
@@ -45,7 +50,7 @@ final class FieldsConfig {
     }
 
     /** Writes the config, in which files are named relative to it. */
-    static void write(Path yaml, List<FieldProposal> proposals, RunConfig config, boolean overwrite) {
+    static void write(Path yaml, List<FieldProposal> proposals, List<String> missing, RunConfig config, boolean overwrite) {
         for (FieldProposal proposal : proposals) {
             if (!proposal.hasCrs()) {
                 throw new InputException(
@@ -62,15 +67,22 @@ final class FieldsConfig {
                 """
                         + ProposalYaml.inputs(proposals, config.inputs().contents(), file -> relative(yaml, file))
                         + "\noutput:\n  folder: " + ProposalYaml.quoted(folder(yaml))
-                        + "   # relative to the directory that the program is started in\n";
+                        + "   # relative to the directory that the program is started in\n"
+                        + lacking(missing);
         TextFile.write(yaml, text, overwrite);
+    }
+
+    private static String lacking(List<String> missing) {
+        return missing.isEmpty()
+                ? ""
+                : missing.stream().map(line -> "#   " + line + "\n").collect(Collectors.joining("", "\n" + LACKING, ""));
     }
 
     private static String relative(Path yaml, Path file) {
         Path beside = yaml.toAbsolutePath().normalize().getParent();
         Path whole = file.toAbsolutePath().normalize();
-        boolean sameRoot = beside != null && whole.getRoot().equals(beside.getRoot());
-        return (sameRoot ? beside.relativize(whole) : whole).toString().replace('\\', '/');
+        boolean apart = beside == null || !Objects.equals(whole.getRoot(), beside.getRoot());
+        return (beside == null || apart ? whole : beside.relativize(whole)).toString().replace('\\', '/');
     }
 
     private static String folder(Path yaml) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -63,9 +65,9 @@ class FieldsConfigTest {
     }
 
     private CommandRun write(Path yaml, String... more) {
-        var args = new java.util.ArrayList<>(java.util.List.of(
+        var args = new ArrayList<>(List.of(
                 "check", "--fields", "--routes", routes.toString(), "--vaults", vaults.toString(), "--write", yaml.toString()));
-        args.addAll(java.util.List.of(more));
+        args.addAll(List.of(more));
         return CommandRun.of(args.toArray(String[]::new));
     }
 
@@ -79,7 +81,8 @@ class FieldsConfigTest {
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(Files.readString(yaml))
                 .contains("file: \"../their data/mains.geojson\"", "# owner: OWNER")
-                .doesNotContain("sample-gis", "contents", "zones:", "values:", "crs:");
+                .contains("# What a useful ranking lacks:\n#   in_service: ")
+                .doesNotContain("sample-gis", "contents:", "zones:", "values:", "crs:");
         RunConfig config = ConfigReader.read(yaml);
         LayerConfig read = config.inputs().routes();
         assertThat(read.file().orElseThrow().toRealPath()).isEqualTo(routes.toRealPath());

@@ -144,7 +144,7 @@ class FieldProposalTest {
     void decoysAreNeverProposedWithoutTheMark(String name, String values) {
         var layer = new FakeLayer("OGC:CRS84", name);
         int n = 0;
-        for (String value : values.split("\\|")) {
+        for (String value : values.split("\\|", -1)) {
             layer.line(new double[] {n, 0, n + 1, 0}, value);
             n++;
         }

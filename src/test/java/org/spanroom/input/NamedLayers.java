@@ -1,6 +1,7 @@
 package org.spanroom.input;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -23,27 +25,32 @@ import org.spanroom.model.Unit;
 final class NamedLayers {
     /** How names are written. */
     enum Style {
-        UPPER_SNAKE(words -> String.join("_", words).toUpperCase(Locale.ROOT)),
-        LOWER_SNAKE(words -> String.join("_", words)),
-        CAMEL(words -> {
-            String all = words.stream().map(Style::capital).collect(Collectors.joining());
-            return all.substring(0, 1).toLowerCase(Locale.ROOT) + all.substring(1);
-        }),
-        PASCAL(words -> words.stream().map(Style::capital).collect(Collectors.joining())),
-        KEBAB(words -> String.join("-", words)),
-        GLUED(words -> String.join("", words).toUpperCase(Locale.ROOT)),
-        TITLE(words -> words.stream().map(Style::capital).collect(Collectors.joining(" "))),
-        PREFIXED(words -> "qv_" + String.join("_", words)),
-        DOTTED(words -> "properties.attrs." + String.join(".", words)),
-        CUT(words -> {
-            String all = String.join("_", words).toUpperCase(Locale.ROOT);
-            return all.substring(0, Math.min(10, all.length()));
-        });
+        UPPER_SNAKE,
+        LOWER_SNAKE,
+        CAMEL,
+        PASCAL,
+        KEBAB,
+        GLUED,
+        TITLE,
+        PREFIXED,
+        DOTTED,
+        CUT;
 
-        private final java.util.function.Function<List<String>, String> writing;
-
-        Style(java.util.function.Function<List<String>, String> writing) {
-            this.writing = writing;
+        private String written(List<String> words) {
+            String snake = String.join("_", words);
+            String pascal = words.stream().map(Style::capital).collect(Collectors.joining());
+            return switch (this) {
+                case UPPER_SNAKE -> snake.toUpperCase(Locale.ROOT);
+                case LOWER_SNAKE -> snake;
+                case CAMEL -> pascal.substring(0, 1).toLowerCase(Locale.ROOT) + pascal.substring(1);
+                case PASCAL -> pascal;
+                case KEBAB -> String.join("-", words);
+                case GLUED -> String.join("", words).toUpperCase(Locale.ROOT);
+                case TITLE -> words.stream().map(Style::capital).collect(Collectors.joining(" "));
+                case PREFIXED -> "qv_" + snake;
+                case DOTTED -> "properties.attrs." + String.join(".", words);
+                case CUT -> snake.substring(0, Math.min(10, snake.length())).toUpperCase(Locale.ROOT);
+            };
         }
 
         private static String capital(String word) {
@@ -90,13 +97,19 @@ final class NamedLayers {
                 "VAULT_ELEVATION=hoogte deksel|maaiveld hoogte", "VAULT_KIND=put type|put soort",
                 "DECOYS=bob begin|bob eind|straat|helling|diepte|inspectie jaar");
 
-        private final Map<String, List<String>> names = new LinkedHashMap<>();
+        private final String entries;
 
         Language(String... entries) {
-            for (String entry : entries) {
+            this.entries = String.join(", ", entries);
+        }
+
+        private Map<String, List<String>> names() {
+            var names = new LinkedHashMap<String, List<String>>();
+            for (String entry : entries.split(", ", -1)) {
                 String[] both = entry.split("=", 2);
-                names.put(both[0], List.of(both[1].split("\\|")));
+                names.put(both[0], List.of(both[1].split("\\|", -1)));
             }
+            return names;
         }
     }
 
@@ -113,7 +126,7 @@ final class NamedLayers {
     private final Random random;
 
     /** A field: its name, and what it holds for line or vault number n. */
-    private record Column(String name, java.util.function.IntFunction<@Nullable Object> value) {}
+    private record Column(String name, IntFunction<@Nullable Object> value) {}
 
     NamedLayers(Language language, Style style, long seed) {
         random = new Random(seed);
@@ -123,7 +136,7 @@ final class NamedLayers {
         var vaultColumns = new ArrayList<Column>();
         var used = new HashSet<String>();
         var vaultUsed = new HashSet<String>();
-        language.names.forEach((key, names) -> {
+        language.names().forEach((key, names) -> {
             if (key.equals("DECOYS")) {
                 names.forEach(name -> columns.add(new Column(unlike(style, name, used), decoy(name))));
                 return;
@@ -137,7 +150,7 @@ final class NamedLayers {
         });
         EXPORT_DECOYS.forEach(name -> columns.add(new Column(unlike(style, name, used), decoy(name))));
         EXPORT_DECOYS.subList(0, 2).forEach(name -> vaultColumns.add(new Column(unlike(style, name, vaultUsed), decoy(name))));
-        java.util.Collections.shuffle(columns, random);
+        Collections.shuffle(columns, random);
         lines = new FakeLayer("OGC:CRS84", names(columns)).named("lines.geojson");
         points = new FakeLayer("OGC:CRS84", names(vaultColumns)).named("points.geojson");
         for (int n = 0; n < LINES; n++) {
@@ -159,7 +172,7 @@ final class NamedLayers {
 
     /** Names that are cut alike get a number, as Shapefile writers give. */
     private static String unlike(Style style, String name, Set<String> used) {
-        String written = style.writing.apply(List.of(name.split(" ")));
+        String written = style.written(List.of(name.split(" ", -1)));
         UnaryOperator<String> numbered = base -> {
             for (int n = 1; ; n++) {
                 String other = base.substring(0, Math.min(8, base.length())) + "_" + n;
@@ -174,11 +187,11 @@ final class NamedLayers {
     }
 
     private static double lon(int n) {
-        return 5 + (n % 12) * 0.0011 + (n / 12) * 0.00003;
+        return 5 + (n % 12) * 0.0011 + Math.floorDiv(n, 12) * 0.00003;
     }
 
     private static double lat(int n) {
-        return 47 + (n / 12) * 0.0008 + (n % 12) * 0.00002;
+        return 47 + Math.floorDiv(n, 12) * 0.0008 + (n % 12) * 0.00002;
     }
 
     private static double metres(int n) {
@@ -187,7 +200,7 @@ final class NamedLayers {
         return Math.hypot(north, east);
     }
 
-    private java.util.function.IntFunction<@Nullable Object> value(Term term) {
+    private IntFunction<@Nullable Object> value(Term term) {
         return switch (term) {
             case ROUTE -> n -> "L" + (5000 + n);
             case FROM_VAULT -> n -> "K" + (100 + n);
@@ -205,12 +218,12 @@ final class NamedLayers {
     private Object diameter(int inches) {
         return switch (diameterUnit) {
             case IN -> (long) inches;
-            case MM -> (long) (inches * 25);
+            case MM -> inches * 25L;
             default -> inches * 0.0254;
         };
     }
 
-    private java.util.function.IntFunction<@Nullable Object> vaultValue(Term term) {
+    private IntFunction<@Nullable Object> vaultValue(Term term) {
         return switch (term) {
             case VAULT -> n -> "K" + (100 + n);
             case VAULT_ELEVATION -> n -> 210 + random.nextInt(3000) / 100.0;
@@ -218,7 +231,7 @@ final class NamedLayers {
         };
     }
 
-    private java.util.function.IntFunction<@Nullable Object> decoy(String name) {
+    private IntFunction<@Nullable Object> decoy(String name) {
         if (name.equals("objectid")) {
             return n -> (long) (n + 1);
         }

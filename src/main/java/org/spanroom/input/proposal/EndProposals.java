@@ -35,7 +35,7 @@ final class EndProposals {
         List<Candidate> shared = shared();
         boolean agree = shared.stream().allMatch(Candidate::isSure)
                 && shared.stream().allMatch(each -> agrees(each, from) && agrees(each, to));
-        if (!shared.isEmpty() && (agree || from.isEmpty() && to.isEmpty())) {
+        if (!shared.isEmpty() && (agree || (from.isEmpty() && to.isEmpty()))) {
             return shared;
         }
         var found = new ArrayList<Candidate>();
@@ -46,7 +46,7 @@ final class EndProposals {
                 named(term, found).ifPresent(found::add);
             }
         }
-        return found;
+        return List.copyOf(found);
     }
 
     /** Returns the vaults' field that the ends refer to, with the doubt that both ends share. */

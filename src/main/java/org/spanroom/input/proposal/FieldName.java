@@ -179,7 +179,7 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
             if (!best.get(start).isEmpty() && Vocabulary.completions(tail).size() == 1) {
                 var parts = new ArrayList<>(best.get(start));
                 parts.add(tail);
-                return parts;
+                return List.copyOf(parts);
             }
         }
         return List.of(word);

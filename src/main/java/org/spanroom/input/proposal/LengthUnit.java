@@ -29,7 +29,7 @@ final class LengthUnit {
         if (named.isEmpty()) {
             return UnitGuess.sure(drawn.get());
         }
-        boolean alike = named.get() == drawn.get() || isFoot(named.get()) && isFoot(drawn.get());
+        boolean alike = named.get() == drawn.get() || (isFoot(named.get()) && isFoot(drawn.get()));
         return alike
                 ? UnitGuess.sure(named.get())
                 : new UnitGuess(

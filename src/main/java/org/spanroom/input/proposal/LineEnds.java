@@ -12,13 +12,18 @@ import org.spanroom.input.layer.SourceGeometry;
  * @param drawnM length on the ground, good to 0.1 %
  * @param plane length in the layer's own ordinates
  */
-record LineEnds(double[] first, double[] last, double drawnM, double plane) {
+record LineEnds(Place first, Place last, double drawnM, double plane) {
     /** Semi-major axis and first eccentricity squared of WGS 84 (NIMA TR8350.2, from memory). */
     private static final double AXIS_M = 6_378_137;
 
     private static final double ECCENTRICITY_SQUARED = 0.006694379990;
     private static final double NEAR_M = 15;
     private static final double NEAR_RATIO = 0.2;
+
+    /** A point in degrees, or in the layer's own ordinates. */
+    record Place(double x, double y) {
+        static final Place NOWHERE = new Place(Double.NaN, Double.NaN);
+    }
 
     static Optional<LineEnds> of(SourceGeometry geometry, Optional<ReferenceSystem> crs) {
         if (geometry.kind() != SourceGeometry.Kind.LINES || geometry.parts().isEmpty()) {
@@ -27,22 +32,24 @@ record LineEnds(double[] first, double[] last, double drawnM, double plane) {
         int step = geometry.hasZ() ? 3 : 2;
         double drawnM = 0;
         double plane = 0;
-        double[] first = {};
-        double[] last = {};
+        Place first = Place.NOWHERE;
+        Place last = Place.NOWHERE;
+        boolean begun = false;
         for (double[] part : geometry.parts()) {
             double[] line = inDegrees(part, step, crs);
             plane += length(part, step, false);
             drawnM += crs.isPresent() ? length(line, step, true) : Double.NaN;
-            first = first.length == 0 ? new double[] {line[0], line[1]} : first;
-            last = new double[] {line[line.length - step], line[line.length - step + 1]};
+            first = begun ? first : new Place(line[0], line[1]);
+            begun = true;
+            last = new Place(line[line.length - step], line[line.length - step + 1]);
         }
         return Optional.of(new LineEnds(first, last, drawnM, plane));
     }
 
     /** Returns the middle of a point's or outline's vertices. */
-    static double[] place(SourceGeometry geometry, Optional<ReferenceSystem> crs) {
+    static Place place(SourceGeometry geometry, Optional<ReferenceSystem> crs) {
         if (geometry.parts().isEmpty()) {
-            return new double[] {Double.NaN, Double.NaN};
+            return Place.NOWHERE;
         }
         int step = geometry.hasZ() ? 3 : 2;
         double[] part = geometry.parts().get(0);
@@ -53,7 +60,8 @@ record LineEnds(double[] first, double[] last, double drawnM, double plane) {
             y += part[at + 1];
         }
         int count = part.length / step;
-        return inDegrees(new double[] {x / count, y / count}, 2, crs);
+        double[] middle = inDegrees(new double[] {x / count, y / count}, 2, crs);
+        return new Place(middle[0], middle[1]);
     }
 
     private static double[] inDegrees(double[] part, int step, Optional<ReferenceSystem> crs) {
@@ -91,16 +99,16 @@ record LineEnds(double[] first, double[] last, double drawnM, double plane) {
     }
 
     /** Returns whether a place is at one of the ends: within a few metres, or without metres by the line's own size. */
-    boolean isNear(double[] place) {
+    boolean isNear(Place place) {
         double near = Math.min(distance(place, first), distance(place, last));
         return near <= (isOnGround() ? NEAR_M : NEAR_RATIO * plane);
     }
 
-    boolean isNearerFirst(double[] place) {
+    boolean isNearerFirst(Place place) {
         return distance(place, first) < distance(place, last);
     }
 
-    double distance(double[] a, double[] b) {
-        return isOnGround() ? metres(a[0], a[1], b[0], b[1]) : Math.hypot(a[0] - b[0], a[1] - b[1]);
+    private double distance(Place a, Place b) {
+        return isOnGround() ? metres(a.x, a.y, b.x, b.y) : Math.hypot(a.x - b.x, a.y - b.y);
     }
 }

@@ -99,7 +99,8 @@ public final class ProposalYaml {
             return text;
         }
         var quoted = new StringBuilder("\"");
-        for (char each : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
             if (each == '"' || each == '\\') {
                 quoted.append('\\').append(each);
             } else if (comment(String.valueOf(each)).equals("?") && each != '?') {

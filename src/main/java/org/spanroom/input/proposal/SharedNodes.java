@@ -47,7 +47,7 @@ final class SharedNodes {
         List<Integer> likely = fields.subList(0, Math.min(MOST_FIELDS, fields.size()));
         var pairs = new ArrayList<Pair>();
         for (int from : likely) {
-            Map<String, List<double[]>> begins = firstPlaces(from);
+            Map<String, List<LineEnds.Place>> begins = firstPlaces(from);
             likely.stream().filter(to -> to != from).forEach(to -> pairs.add(pair(from, to, begins)));
         }
         return pairs.stream()
@@ -61,12 +61,12 @@ final class SharedNodes {
         return Math.max(TermPhrases.score(name, Term.FROM_VAULT), TermPhrases.score(name, Term.TO_VAULT));
     }
 
-    private Map<String, List<double[]>> firstPlaces(int field) {
-        var places = new HashMap<String, List<double[]>>();
+    private Map<String, List<LineEnds.Place>> firstPlaces(int field) {
+        var places = new HashMap<String, List<LineEnds.Place>>();
         for (int line = 0; line < routes.lineCount(); line++) {
             String text = routes.text(line, field);
             if (!text.isEmpty()) {
-                List<double[]> known = places.computeIfAbsent(text, key -> new ArrayList<>(1));
+                List<LineEnds.Place> known = places.computeIfAbsent(text, key -> new ArrayList<>(1));
                 if (known.size() < MOST_PLACES) {
                     known.add(routes.ends(line).first());
                 }
@@ -75,11 +75,11 @@ final class SharedNodes {
         return places;
     }
 
-    private Pair pair(int from, int to, Map<String, List<double[]>> begins) {
+    private Pair pair(int from, int to, Map<String, List<LineEnds.Place>> begins) {
         int shared = 0;
         int agreeing = 0;
         for (int line = 0; line < routes.lineCount(); line++) {
-            List<double[]> places = begins.get(routes.text(line, to));
+            List<LineEnds.Place> places = begins.get(routes.text(line, to));
             if (places != null && !routes.text(line, to).equals(routes.text(line, from))) {
                 shared++;
                 LineEnds ends = routes.ends(line);

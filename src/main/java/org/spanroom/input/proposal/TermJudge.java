@@ -67,7 +67,7 @@ final class TermJudge {
             return Optional.empty();
         }
         // A few twins are faults of the data where the name leaves no doubt.
-        boolean unique = field.isUnique() || score >= WELL_NAMED && field.distinctShare() >= NEARLY_UNIQUE_SHARE;
+        boolean unique = field.isUnique() || (score >= WELL_NAMED && field.distinctShare() >= NEARLY_UNIQUE_SHARE);
         Doubt doubt = Doubt.when(!unique, "its values are not unique")
                 .or(Doubt.when(score < TermPhrases.LEAST_ID, "a name need not be an id"))
                 .or(Doubt.when(field.filled() < FILLED_SHARE * sample.looked(), "many features have no value"));
@@ -179,7 +179,10 @@ final class TermJudge {
                     field.textShare(text -> text.matches("\\d{4}-\\d{2}-\\d{2}.*")) < MOST_SHARE,
                     "its days are not written as 2027-03-31");
             case CONDITION, BORE_SHAPE -> Doubt.when(codes, "its values are codes")
-                    .or(Doubt.when(!vocabulary.fits(term, field), "its values are no usual words for it"));
+                    .or(Doubt.when(!vocabulary.fits(term, field), "its values are no usual words for it"))
+                    .or(Doubt.when(
+                            vocabulary.understoodShare(term, field) < HALF_SHARE,
+                            "give its words a meaning in the section values first"));
             case IN_SERVICE -> Doubt.when(
                     vocabulary.understoodShare(term, field) < HALF_SHARE, "its values do not say whether cables are live");
             case DUCT_TYPE -> Doubt.when(codes, "its values are codes")

@@ -118,7 +118,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
     }
 
     private static UnitGuess inchesOrMm(SeenField field) {
-        Predicate<Double> inch = size -> size < INCHES_ONLY_BELOW_MM && isStep(size * 2) || isIn(INCH_SIZES, size);
+        Predicate<Double> inch = size -> (size < INCHES_ONLY_BELOW_MM && isStep(size * 2)) || isIn(INCH_SIZES, size);
         Predicate<Double> mm = size -> size >= MM_ONLY_FROM || isIn(MM_SIZES, size) || size != Math.rint(size * 2) / 2;
         double inches = field.sizeShare(inch);
         double millimetres = field.sizeShare(mm);
@@ -145,7 +145,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
         boolean large = fitting.get(0) == Unit.IN && field.medianSize().orElse(0.0) > largestUsualIn;
         boolean others = Stream.of(Unit.MM, Unit.CM).anyMatch(fitting::contains);
         boolean odd = fitting.get(0) != Unit.IN && fitting.get(0) != Unit.MM;
-        return large && others || odd
+        return (large && others) || odd
                 ? unsure(fitting.get(0), "the unit is not recorded" + (fitting.size() > 1 ? "; " + also(fitting) : ""))
                 : sure(fitting.get(0));
     }

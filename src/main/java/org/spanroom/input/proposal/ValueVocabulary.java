@@ -58,7 +58,7 @@ final class ValueVocabulary {
     }
 
     private static Set<String> words(String text) {
-        return Set.copyOf(Stream.of(text.split("\\s+")).distinct().toList());
+        return Set.copyOf(Stream.of(text.strip().split("\\s+", -1)).distinct().toList());
     }
 
     /** Returns whether most values are words for the term; for terms whose values may be anything, that they are no numbers. */
@@ -80,7 +80,7 @@ final class ValueVocabulary {
 
     private static double share(SeenField field, Set<String> vocabulary) {
         return field.textShare(text -> {
-            List<String> words = Stream.of(Vocabulary.fold(text).split("[^\\p{L}\\p{N}]+"))
+            List<String> words = Stream.of(Vocabulary.fold(text).split("[^\\p{L}\\p{N}]+", -1))
                     .filter(word -> !word.isEmpty() && !word.matches("\\p{N}+"))
                     .toList();
             long known = words.stream().filter(vocabulary::contains).count();

@@ -33,7 +33,7 @@ final class VaultLinks {
     private final List<Map<String, Found>> foundByField = new ArrayList<>();
 
     /** Where the vault of a value lies, and how many vaults have the value. */
-    private record Found(double[] place, int count) {}
+    private record Found(LineEnds.Place place, int count) {}
 
     /**
      * How a field of the lines goes with one of the vaults.
@@ -83,13 +83,15 @@ final class VaultLinks {
 
     /** Notes a vault. */
     void add(SourceFeature vault) {
-        double[] place = {};
+        LineEnds.Place place = LineEnds.Place.NOWHERE;
+        boolean placed = false;
         for (int i = 0; i < foundByField.size(); i++) {
             Object value = vault.values().get(i);
             String text = value == null ? "" : SourceNumber.text(value);
             if (wanted.contains(text)) {
-                place = place.length == 0 ? LineEnds.place(vault.geometry(), crs) : place;
-                double[] at = place;
+                place = placed ? place : LineEnds.place(vault.geometry(), crs);
+                placed = true;
+                LineEnds.Place at = place;
                 foundByField
                         .get(i)
                         .merge(text, new Found(at, 1), (known, added) -> new Found(known.place(), known.count() + 1));

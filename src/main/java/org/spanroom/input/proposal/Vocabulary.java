@@ -184,7 +184,7 @@ final class Vocabulary {
         return text.lines()
                 .map(line -> line.split(": ", 2))
                 .collect(Collectors.toMap(
-                        pair -> pair[0], pair -> List.of(pair[1].strip().split("\\s+")), (a, b) -> a, TreeMap::new));
+                        pair -> pair[0], pair -> List.of(pair[1].strip().split("\\s+", -1)), (a, b) -> a, TreeMap::new));
     }
 
     private static Set<String> glued() {
