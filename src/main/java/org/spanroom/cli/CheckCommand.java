@@ -1,11 +1,19 @@
 package org.spanroom.cli;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.config.RunConfig;
+import org.spanroom.input.FieldProposals;
+import org.spanroom.input.proposal.FieldProposal;
 import org.spanroom.pipeline.CheckRun;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** {@code check}: what the data is worth, before anything is computed from it. */
 @Command(
@@ -16,7 +24,7 @@ import picocli.CommandLine.Option;
         header = "Tell what is missing or contradictory in the data.",
         description = {
             "Read the inputs and cut them into spans, and tell what is missing or",
-            "contradicts itself; write nothing."
+            "contradicts itself. Nothing is written, but the config that --write asks for."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -25,6 +33,7 @@ import picocli.CommandLine.Option;
             SpanroomCommand.EXIT_2,
             SpanroomCommand.EXIT_3,
             SpanroomCommand.EXIT_4,
+            SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
         })
 final class CheckCommand implements Callable<Integer> {
@@ -36,6 +45,10 @@ final class CheckCommand implements Callable<Integer> {
 
     @ArgGroup(validate = false, heading = "%nWhat to show:%n", order = 3)
     ShowOptions show = new ShowOptions();
+
+    @Spec
+    @Nullable
+    CommandSpec spec;
 
     private final Console console;
 
@@ -50,6 +63,16 @@ final class CheckCommand implements Callable<Integer> {
                 description = "List the fields of each file with samples, and propose a field map; check nothing else.")
         boolean fields;
 
+        @Option(
+                names = "--write",
+                paramLabel = "FILE",
+                description = "With --fields: write the map as a config of its own, ready for rank --config FILE.")
+        @Nullable
+        Path write;
+
+        @Option(names = "--overwrite", description = "With --write: replace a file that exists.")
+        boolean overwrite;
+
         @Option(names = "--all", description = "List every finding, not only the first few of each kind.")
         boolean all;
     }
@@ -58,13 +81,39 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         RunConfig config = run.apply(input.apply());
         if (show.fields) {
-            console.out().print(FieldsReport.text(config));
-            console.out().flush();
-            return ExitCode.OK;
+            return fields(config);
+        }
+        if (spec != null && (show.write != null || show.overwrite)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--write and --overwrite go with --fields: the config that they write is its map.");
         }
         var summary = new CheckRun(config, console.progress()).run();
         console.out().print(CheckReport.text(summary, show.all));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
+    }
+
+    private int fields(RunConfig config) {
+        if (show.write != null) {
+            FieldsConfig.check(show.write, config, show.overwrite);
+        }
+        List<FieldProposal> proposals = FieldProposals.of(config);
+        console.out().print(FieldsReport.text(proposals, config));
+        List<String> missing = FieldsAdvice.missing(proposals, config);
+        if (!missing.isEmpty()) {
+            console.out().print(FieldsConfig.LACKING);
+            missing.forEach(line -> console.out().print("#   " + line + "\n"));
+        }
+        console.out().flush();
+        if (show.write != null) {
+            FieldsConfig.write(show.write, proposals, missing, config, show.overwrite);
+            String name = Printable.line(show.write.toString());
+            console.out().print("# Written to " + name + ". Look over what is marked unsure, then:\n");
+            console.out().print("#   spanroom check --config " + name + "\n#   spanroom rank --config " + name + "\n");
+        } else if (!proposals.isEmpty()) {
+            console.out().print("# Next: add --write FILE to have this as a config, or paste it into yours.\n");
+        }
+        console.out().flush();
+        return ExitCode.OK;
     }
 }

@@ -57,10 +57,11 @@ class ArchitectureTest {
 
     /** The rooms of the larger packages; each uses lines below its own only, so there is no circle. */
     private static final String ROOMS = """
-            input             -> input.shapefile input.geopackage input.geojson input.fields input.layer
+            input             -> input.proposal input.shapefile input.geopackage input.geojson input.fields input.layer
             input.shapefile   -> input.layer
             input.geopackage  -> input.layer
             input.geojson     -> input.layer
+            input.proposal    -> input.fields input.layer
             input.fields      -> input.layer
             input.layer       ->
             output.explain    -> output.columns output.table

@@ -128,7 +128,7 @@ class CommandLineTest {
 
         assertThat(run("check", "--fields", "--config", config.toString())).isZero();
 
-        String proposal = out.toString().substring(out.toString().indexOf("# ducts.geojson"));
+        String proposal = out.toString().substring(out.toString().indexOf("inputs:"));
         assertThat(proposal).contains("innerduct_outside_diameter: {field: innerduct_od_in, unit: in}");
 
         Path pasted = folder.resolve("pasted.yaml");

@@ -5,25 +5,31 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.config.RunConfig;
+import org.spanroom.config.ContentsConfig;
+import org.spanroom.config.FieldMap;
+import org.spanroom.config.LayerConfig;
 import org.spanroom.config.ShippedConfig;
-import org.spanroom.finding.FindingLog;
+import org.spanroom.input.proposal.FieldProposal;
+import org.spanroom.input.proposal.FieldProposer;
+import org.spanroom.input.proposal.ProposalYaml;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
-import org.spanroom.testing.OpenData;
 
 class FieldProposalTest {
     @TempDir
     Path folder;
 
     private static FieldProposal propose(FakeLayer layer) {
-        return FieldProposal.of(layer, ShippedConfig.get().plausible());
+        var proposer = new FieldProposer(ShippedConfig.get());
+        proposer.readRoutes(layer, LayerConfig.NONE);
+        return proposer.proposals().get(0);
     }
 
     private static FieldProposal.Field single(String name, Object value) {
@@ -52,6 +58,20 @@ class FieldProposalTest {
         "FROM_MH, 12, FROM_VAULT,",
         "DownstreamNodeID, 12, TO_VAULT,",
         "matl, clay, DUCT_MATERIAL,",
+        "FROMMH, 12, FROM_VAULT,",
+        "USMH, 12, FROM_VAULT,",
+        "DSMH, 12, TO_VAULT,",
+        "MH_FROM, 12, FROM_VAULT,",
+        "regard_amont, 12, FROM_VAULT,",
+        "Schacht_von, 12, FROM_VAULT,",
+        "pozo_inicio, 12, FROM_VAULT,",
+        "put_van, 12, FROM_VAULT,",
+        "FAC_ID, x, ROUTE,",
+        "FACILITYID, x, ROUTE,",
+        "ASSETID, x, ROUTE,",
+        "Baujahr, 1987, YEAR,",
+        "start.id, x, FROM_VAULT,",
+        "end.id, x, TO_VAULT,",
     })
     void aNameAndItsValuesSuggestATermAndAUnit(String name, String value, Term term, Unit unit) {
         FieldProposal.Field field = single(name, value);
@@ -61,9 +81,75 @@ class FieldProposalTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"remarks, none", "bore, large", "SHAPE_Leng, x", "zone, 4"})
+    @CsvSource({
+        "remarks, none",
+        "bore, large",
+        "SHAPE_Leng, 12.5",
+        "Shape__Length, 12.5",
+        "st_length, 12.5",
+        "zone, 4",
+        "OBJECTID, 4",
+        "GlobalID, {A-1}",
+        "INSTALLDATE, 915148800000",
+        "INSTALLDATE, 19990101",
+        "year, 915148800000",
+        "INSTALL_DATE, 1999-01-01",
+        "LASTCCTVYR, 2023",
+        "inspection_year, 2019",
+        "FROM_INV, 66",
+        "UPSTREAM_INVERT, 66.13",
+        "outside_diameter, 110",
+        "HostMaterial, PVC",
+        "fibreCount, 144",
+    })
     void whatSuggestsNothingGetsNoTerm(String name, String value) {
         assertThat(single(name, value).term()).isEmpty();
+    }
+
+    /** Fields that city layers have beside those we ask for; their values are as theirs are. */
+    @ParameterizedTest
+    @CsvSource({
+        "NO_OF_DUCTS, 4|4|2|4|6|2",
+        "NUM_DUCTS, 4|4|2|4|6|2",
+        "INNERDUCT_NO, 1|2|3|1|2|3",
+        "CABLE, 17|3|12|17|3|12",
+        "DESCRIPTION, to the north|to the south|near the school|a|b|c",
+        "FROM_STREET, A St|B St|A St|C St|A St|B St",
+        "TO_STREET, A St|B St|A St|C St|A St|B St",
+        "FROM_DATE, 2001-01-01|2002-01-01|2003-01-01|2001-01-01|2002-01-01|2003-01-01",
+        "FROM_INV, 66.13|65.2|64.1|61.5|59.2|58.1",
+        "UPELEV, 66.13|65.2|64.1|61.5|59.2|58.1",
+        "YEAR_REHAB, 1999|2001|2003|2004|2005|2006",
+        "COND_YR, 1999|2001|2003|2004|2005|2006",
+        "EDIT_YEAR, 1999|2001|2003|2004|2005|2006",
+        "LINING_MATERIAL, PVC|PE|PVC|PE|PVC|PE",
+        "CASING_MATERIAL, STEEL|STEEL|PE|STEEL|STEEL|PE",
+        "JOINT_MATERIAL, PVC|PE|PVC|PE|PVC|PE",
+        "GIS_LENGTH, 111194|111194|111194|111194|111194|111194",
+        "CABLE_LENGTH, 111194|111194|111194|111194|111194|111194",
+        "OD_MM, 110|110|110|110|63|63",
+        "ID_MM, 100|100|100|100|57|57",
+        "DIAMETER_ASSUMED, 0|1|0|1|0|1",
+        "MATERIAL, 1|2|3|1|2|3",
+        "OWNER, 0|1|0|1|0|1",
+        "WIDTH, 300|450|300|450|300|450",
+        "TYPE, TRUNK|LOCAL|TRUNK|LOCAL|TRUNK|LOCAL",
+        "STATUS, ACTIVE|ACTIVE|ACTIVE|ACTIVE|ACTIVE|ACTIVE",
+        "CONDITION, 1|2|3|4|5|5",
+        "FID, 1|2|3|4|5|6",
+        "SHAPE_STLength__, 111194|111194|111194|111194|111194|111194",
+        "fiber_count, 12|24|48|12|24|48",
+        "slope, 0.01|0.02|0.01|0.02|0.01|0.02",
+    })
+    void decoysAreNeverProposedWithoutTheMark(String name, String values) {
+        var layer = new FakeLayer("OGC:CRS84", name);
+        int n = 0;
+        for (String value : values.split("\\|", -1)) {
+            layer.line(new double[] {n, 0, n + 1, 0}, value);
+            n++;
+        }
+
+        assertThat(propose(layer).fields()).noneMatch(FieldProposal.Field::isSure);
     }
 
     @Test
@@ -84,46 +170,37 @@ class FieldProposalTest {
     }
 
     @Test
-    void theTextIsAConfigThatCanBePasted() throws IOException {
-        var layer = new FakeLayer("OGC:CRS84", "route_id", "bore_in", "yes", "odd \"name\"")
-                .line(new double[] {0, 0, 1, 1}, "R1", 4L, "x", "y")
-                .line(new double[] {0, 0, 1, 1}, "R2", 3.5, "x\ny", null);
+    void theTextIsAConfigThatCanBePastedWithoutWhatIsUnsure() throws IOException {
+        var layer = new FakeLayer("OGC:CRS84", "route_id", "bore_in", "yes", "odd \"name\"", "owner", "cable\n\u2028weight")
+                .line(new double[] {0, 0, 1, 1}, "R1", 4L, "x", "y", 1L, 170L)
+                .line(new double[] {0, 0, 1, 1}, "R2", 3.5, "x\u2028y\ny", null, 2L, 160L);
         Path yaml = folder.resolve("pasted.yaml");
 
-        String text = propose(layer).text();
+        String text = ProposalYaml.inputs(List.of(propose(layer)), ContentsConfig.NONE, Path::toString);
 
         Files.writeString(yaml, text);
-        RunConfig config = ConfigReader.read(yaml);
-        assertThat(config.inputs()
-                        .routes()
-                        .fields()
-                        .find(Term.INSIDE_DIAMETER)
-                        .orElseThrow()
-                        .field())
-                .isEqualTo("bore_in");
+        FieldMap map = ConfigReader.read(yaml).inputs().routes().fields();
+        assertThat(map.byTerm()).containsOnlyKeys(Term.ROUTE, Term.INSIDE_DIAMETER);
         assertThat(text)
                 .contains("inside_diameter: {field: bore_in, unit: in}")
                 .contains("# 4 | 3.5")
+                .contains("# owner: owner")
+                .contains("# unsure: its values are codes; 1 | 2")
                 .contains("# no term: yes");
+        String uncommented = text.replaceAll("(?m)^      # (owner|cable_mass):", "      $1:");
+        Files.writeString(yaml, uncommented);
+        assertThat(ConfigReader.read(yaml).inputs().routes().fields().find(Term.CABLE_MASS).orElseThrow().field())
+                .isEqualTo("cable\n\u2028weight");
     }
 
-    /** Public data with a schema of its own: the end nodes are named there as in the folder's README. */
+    /** A layer of which nothing is sure still gives a config that can be read. */
     @Test
-    void realMainsGetTheirEndNodes() {
-        Path mains = OpenData.at("city-mains/victoria/mains.geojson");
+    void aLayerWithoutAnySureFieldCanBePasted() throws IOException {
+        Path yaml = folder.resolve("pasted.yaml");
+        FieldProposal proposal = propose(new FakeLayer("OGC:CRS84", "x1").line(new double[] {0, 0, 1, 1}, "R1"));
 
-        FieldProposal proposal =
-                FieldProposal.of(mains, Optional.empty(), ShippedConfig.get().plausible(), new FindingLog());
+        Files.writeString(yaml, ProposalYaml.inputs(List.of(proposal), ContentsConfig.NONE, Path::toString));
 
-        assertThat(proposal.role()).isEqualTo("routes");
-        assertThat(proposal.fields())
-                .anySatisfy(field -> {
-                    assertThat(field.name()).isEqualTo("UpstreamNodeID");
-                    assertThat(field.term()).contains(Term.FROM_VAULT);
-                })
-                .anySatisfy(field -> {
-                    assertThat(field.name()).isEqualTo("DownstreamNodeID");
-                    assertThat(field.term()).contains(Term.TO_VAULT);
-                });
+        assertThat(ConfigReader.read(yaml).inputs().routes().fields().byTerm()).isEmpty();
     }
 }

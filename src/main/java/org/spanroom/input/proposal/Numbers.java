@@ -1,0 +1,16 @@
+package org.spanroom.input.proposal;
+
+import java.util.Optional;
+import org.spanroom.input.layer.SourceNumber;
+
+/** Numbers of texts. */
+final class Numbers {
+    /** Lengths are often recorded in whole metres or feet. */
+    static final double ROUNDING_M = 0.5;
+
+    private Numbers() {}
+
+    static Optional<Double> of(String text) {
+        return text.isEmpty() ? Optional.empty() : SourceNumber.parse(text).map(SourceNumber::inUnit);
+    }
+}

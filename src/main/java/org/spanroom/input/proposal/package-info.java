@@ -1,0 +1,5 @@
+/** Proposes which fields of a layer stand for which of our terms, by their names, their values and the layer beside it. */
+@NullMarked
+package org.spanroom.input.proposal;
+
+import org.jspecify.annotations.NullMarked;
