@@ -29,7 +29,7 @@ class FindingCountsTest {
         Path vaults = Files.writeString(
                 folder.resolve("vaults.geojson"),
                 "{\"type\":\"FeatureCollection\",\"features\":["
-                        + BAD.substring(1).replace("1,2", "-30,40") + "]}");
+                        + BAD.substring(1).replace("1,2", "-30,40") + BAD.replace("1,2", "-30,40.001") + "]}");
         Path results = folder.resolve("run");
 
         CommandRun rank = CommandRun.of(
