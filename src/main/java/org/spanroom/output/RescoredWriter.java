@@ -11,6 +11,11 @@ import java.util.function.Function;
 import org.spanroom.model.Line;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.Term;
+import org.spanroom.model.network.ContentsScenario;
+import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.rank.ContentsAccount;
+import org.spanroom.model.rank.ContentsCounts;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
@@ -46,6 +51,7 @@ public final class RescoredWriter {
      * @param sections the best first; empty where the earlier run did not write what they are made of
      * @param tables finds any other table of the earlier run by its name
      * @param currency of all money
+     * @param typical the counts that stood in where none is recorded
      */
     public record Rescored(
             List<CriterionInfo> criteria,
@@ -53,7 +59,8 @@ public final class RescoredWriter {
             List<RescoredSpan> spans,
             Optional<List<RankedSection>> sections,
             Function<String, Optional<CopiedTable>> tables,
-            String currency) {
+            String currency,
+            ContentsScenario typical) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
@@ -90,6 +97,7 @@ public final class RescoredWriter {
                             files.rows(),
                             writer.totals(),
                             writer.money(),
+                            ContentsAccount.of(writer.contents(), rescored.typical()),
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
@@ -161,6 +169,26 @@ public final class RescoredWriter {
             tally.add(span, (long) Math.max(0, number(span, gained)), number(span, length), number(span, drawn));
         }
         return tally.take();
+    }
+
+    /** A run of an earlier version did not write where contents are known from; nothing is then counted. */
+    private ContentsCounts contents() {
+        int place = rescored.columns().indexOf(SpanColumns.CONTENTS_SOURCE.name());
+        int assumed = rescored.columns().indexOf(SpanColumns.ASSUMED.name());
+        ContentsCounts counts = ContentsCounts.NONE;
+        for (RescoredSpan span : rescored.spans()) {
+            String word = place < 0 ? "" : String.valueOf(span.recorded().get(place));
+            for (ContentsSource source : ContentsSource.values()) {
+                if (source.key().equals(word)) {
+                    boolean innerducts = assumed >= 0
+                            && List.of(String.valueOf(span.recorded().get(assumed))
+                                            .split(";", -1))
+                                    .contains(Term.INNERDUCT_COUNT.key());
+                    counts = counts.plus(source, span.rank().isPresent(), innerducts);
+                }
+            }
+        }
+        return counts;
     }
 
     /** Likely sums only: the run kept no total of each drawing, and other spans may be ranked now. */

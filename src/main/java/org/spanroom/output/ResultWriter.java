@@ -68,6 +68,7 @@ public final class ResultWriter {
                             files.rows(),
                             rows.totals(),
                             results.money(),
+                            results.contents(),
                             NetworkLengths.of(results.network()),
                             FindingTally.of(results.findings()),
                             settings.crs().name(),
@@ -82,7 +83,7 @@ public final class ResultWriter {
         RunJson.write(folder.path().resolve(MARKER), account);
         List<String> names = names(folder.path());
         folder.commit();
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money());
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), account.contents());
     }
 
     private static List<String> names(Path folder) {

@@ -4,9 +4,11 @@ import java.util.List;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpans;
+import org.spanroom.model.survey.SurveyStop;
 
 /**
  * All that a run hands over for writing.
@@ -17,6 +19,8 @@ import org.spanroom.model.rank.RankedSpans;
  * @param sections the best first; a list that may make each when it is asked for, and bears that from several threads
  * @param findings in the order in which they are to be listed
  * @param fieldChecks what to go and measure first, in the order in which they are to be listed
+ * @param contents what the results rest on, so far as it concerns what lies in the ducts
+ * @param survey the vaults to open first, in order
  */
 public record Results(
         Network network,
@@ -25,9 +29,12 @@ public record Results(
         List<RankedSection> sections,
         List<Finding> findings,
         List<FieldCheck> fieldChecks,
+        ContentsAccount contents,
+        List<SurveyStop> survey,
         RunRecord run) {
     public Results {
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);
+        survey = List.copyOf(survey);
     }
 }

@@ -62,6 +62,7 @@ final class RunJson {
         spans(account.totals());
         lengths(account.lengths(), account.totals());
         money(account.money());
+        ContentsJson.write(json, account.contents());
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
         json.writeStringField("output_crs", account.outputCrs());

@@ -101,7 +101,8 @@ public final class RescoreRun {
                 spans,
                 RescoredSections.find(layer.columns(), spans),
                 table -> copied(layer.file(), table),
-                config.rates().currency());
+                config.rates().currency(),
+                config.scenarios().typical());
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {

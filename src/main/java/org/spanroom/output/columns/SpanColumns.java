@@ -85,6 +85,21 @@ public final class SpanColumns {
             "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
             room(Room::positionsAfter));
 
+    /** Where it is known from what lies in the duct. */
+    public static final Column<RankedSpan> CONTENTS_SOURCE = Column.text(
+            "contents_source",
+            "cont_src",
+            "Where it is known from what lies in the duct: recorded, assumed (the number of innerducts or cables is the config's, so that "
+                    + "all that follows from it is an assumption) or unknown.",
+            duct(d -> d.contentsSource().key()));
+
+    public static final Column<RankedSpan> ASSUMED = Column.text(
+            "assumed",
+            "assumed",
+            "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
+                    + "stands for them, joined by ;.",
+            duct(d -> terms(d.assumed())));
+
     private SpanColumns() {}
 
     /** Returns the layer of a run, with columns for each criterion. */
@@ -286,12 +301,8 @@ public final class SpanColumns {
                         "pos_qual",
                         "How well the position is known, as recorded.",
                         span(Span::positionQuality)),
-                Column.text(
-                        "assumed",
-                        "assumed",
-                        "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
-                                + "stands for them, joined by ;.",
-                        duct(d -> terms(d.assumed()))),
+                CONTENTS_SOURCE,
+                ASSUMED,
                 Column.text(
                         "rejected",
                         "rejected",
