@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.spanroom.config.AssumedValues;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.BoreCapacity;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.ContentsScenario;
@@ -24,7 +25,7 @@ final class AssumedCounts {
 
     /**
      * Returns a duct as a scenario has it: the same duct where its counts are recorded, its contents are unknown, or the config names no
-     * size for what would lie in it.
+     * size for what would lie in it. Of assumed innerducts there are never more than go into the bore.
      */
     Duct in(ContentsScenario scenario, Duct duct) {
         Contents now = duct.contents();
@@ -33,10 +34,15 @@ final class AssumedCounts {
         }
         boolean innerductsAssumed = duct.assumed().contains(Term.INNERDUCT_COUNT);
         boolean cablesAssumed = duct.assumed().contains(Term.CABLE_COUNT);
-        int innerducts =
-                innerductsAssumed ? scenario.innerductCount() : now.innerducts().size();
-        int cables = cablesAssumed ? scenario.cableCount() : now.cables().size();
         Optional<Innerduct> pipe = now.innerducts().stream().findFirst().or(this::usualInnerduct);
+        ContentsScenario fitted = innerductsAssumed
+                ? pipe.map(one -> scenario.within(BoreCapacity.items(
+                                duct.boreShape(), duct.insideDiameterMm(), one.outsideDiameterMm())))
+                        .orElse(scenario)
+                : scenario;
+        int innerducts =
+                innerductsAssumed ? fitted.innerductCount() : now.innerducts().size();
+        int cables = cablesAssumed ? fitted.cableCount() : now.cables().size();
         Optional<Cable> cable = now.cables().stream().findFirst().or(this::usualCable);
         boolean sized = (innerducts == 0 || pipe.isPresent()) && (cables == 0 || cable.isPresent());
         return sized ? duct.withSizes(duct.insideDiameterMm(), contents(innerducts, pipe, cables, cable)) : duct;

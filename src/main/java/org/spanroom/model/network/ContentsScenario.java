@@ -23,6 +23,15 @@ public record ContentsScenario(int innerductCount, int cableCount, double chance
         return new ContentsScenario(innerducts, cables, chanceRatio);
     }
 
+    /**
+     * Returns the same scenario for a duct that takes only so many innerducts, one of them at least: a duct is not taken for empty. Where
+     * each cable has an innerduct, none is left without.
+     */
+    public ContentsScenario within(int mostInnerducts) {
+        int innerducts = Math.min(innerductCount, Math.max(1, mostInnerducts));
+        return withCounts(innerducts, cableCount <= innerductCount ? Math.min(cableCount, innerducts) : cableCount);
+    }
+
     /** Returns the counts in words, such as {@code 3 innerducts and 1 cable}. */
     public String inWords() {
         return counted(innerductCount, "innerduct") + " and " + counted(cableCount, "cable");

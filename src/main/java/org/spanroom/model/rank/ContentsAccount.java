@@ -45,7 +45,7 @@ public record ContentsAccount(
         if (counts.isAssumption()) {
             return String.format(
                     Locale.ROOT,
-                    "%,d of %,d spans would give room back IF the contents are as assumed (%s where none are recorded): no %s count is"
+                    "%,d of %,d spans would give room back IF the contents are as assumed (%s, or as many as the bore takes, where none are recorded): no %s count is"
                             + " recorded for %,d of them; this is an assumption, not a result",
                     counts.ranked(),
                     counts.spans(),
