@@ -202,7 +202,7 @@ class LittleRecordedTest {
                 .collect(Collectors.toSet());
         Set<String> open = spans.stream()
                 .filter(row -> row.get("contents_source").equals("assumed"))
-                .map(row -> row.get("duct_id"))
+                .map(row -> row.get("duct"))
                 .collect(Collectors.toSet());
         assertThat(open).containsAll(visited);
     }
