@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.Term;
@@ -12,6 +13,7 @@ import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.ContentsCounts;
+import org.spanroom.model.rank.ScenarioGains;
 import org.spanroom.model.rank.ScenarioResult;
 import org.spanroom.rank.RunRanking;
 
@@ -116,6 +118,25 @@ final class ScenarioRun {
                 into.byScenario[i].add(as, true);
             }
         }
+    }
+
+    /**
+     * Returns what recovery adds on a span if its contents are few or many; empty where that cannot be counted. Gates have no part in that, as in
+     * the positions gained of the span itself.
+     */
+    Optional<ScenarioGains> gains(Assessment assessed) {
+        return assessed.room().positionsGained().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ScenarioGains(
+                        gained(assessed, config.scenarios().few()),
+                        gained(assessed, config.scenarios().many())));
+    }
+
+    private int gained(Assessment assessed, ContentsScenario scenario) {
+        Duct duct = assessed.span().duct();
+        Duct other = counts.in(scenario, duct);
+        Assessment as = other.contents().equals(duct.contents()) ? assessed : assessor.withDuct(assessed, other);
+        return as.room().positionsGained().orElse(0);
     }
 
     /** Returns how many spans rest on what. */

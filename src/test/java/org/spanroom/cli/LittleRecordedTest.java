@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
@@ -160,6 +161,16 @@ class LittleRecordedTest {
             assertThat(assumed.out()).containsPattern(row.get("scenario") + " +" + row.get("innerduct_count") + " ");
         }
         assertThat(contents("assumed").path("by_scenario")).hasSize(3);
+        // On each span, too: with all scenarios on one count there is one number, with recorded contents likewise.
+        assertThat(spans).anySatisfy(row -> assertThat(row.get("positions_gained_few"))
+                .isNotEqualTo(row.get("positions_gained_many")));
+        for (CSVRecord row : table("mixed", "spans.csv")) {
+            if (row.get("contents_source").equals("recorded")) {
+                assertThat(row.get("positions_gained_few")).isEqualTo(row.get("positions_gained"));
+                assertThat(row.get("positions_gained_many")).isEqualTo(row.get("positions_gained"));
+            }
+        }
+        assertThat(table("bare", "spans.csv")).extracting(row -> row.get("positions_gained_few")).containsOnly("");
     }
 
     /** Each scenario is what a run would say that assumes its counts. */
@@ -174,6 +185,11 @@ class LittleRecordedTest {
         rank("as" + row, config, "--no-uncertainty");
 
         CSVRecord alone = table("as" + row, "scenarios.csv").get(1);
+        String gained = row == 0 ? "positions_gained_few" : "positions_gained_many";
+        Map<String, String> ofScenario = table("mixed", "spans.csv").stream()
+                .collect(Collectors.toMap(one -> one.get("span_id"), one -> one.get(gained)));
+        assertThat(table("as" + row, "spans.csv")).allSatisfy(one -> assertThat(one.get("positions_gained"))
+                .isEqualTo(ofScenario.get(one.get("span_id"))));
         for (String column : List.of("spans_ranked", "spans_contents_assumed", "length_m", "positions_gained", "recovery_money", "build_money")) {
             assertThat(scenario.get(column)).as(column).isEqualTo(alone.get(column));
         }

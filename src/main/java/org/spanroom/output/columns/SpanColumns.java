@@ -25,6 +25,7 @@ import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.ScenarioGains;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.Shape;
@@ -280,6 +281,17 @@ public final class SpanColumns {
                         "Design cables that find a cell in those sleeves.",
                         room(r -> r.now().map(any -> r.newCables()))),
                 POSITIONS_GAINED,
+                Column.integer(
+                        "positions_gained_few",
+                        "gain_few",
+                        "The same if a duct of unrecorded contents holds few items, by the config's scenarios; where they are recorded what "
+                                + "recovery adds anyway, empty where they are unknown.",
+                        row -> row.scenarios().map(ScenarioGains::few)),
+                Column.integer(
+                        "positions_gained_many",
+                        "gain_many",
+                        "The same if it holds many.",
+                        row -> row.scenarios().map(ScenarioGains::many)),
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }

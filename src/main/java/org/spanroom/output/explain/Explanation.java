@@ -44,11 +44,12 @@ public final class Explanation {
                 .whole("spans_ranked", "", explained.recorded().spansRanked())
                 .text("standing", "standing", rank(explained))
                 .text("exclusion_why", "because", why)
-                .text("contents_assumption", "but", assumption(ranked.span().duct()));
+                .text("contents_assumption", "but", assumption(ranked));
     }
 
     /** Returns what heads everything that rests on assumed contents; empty where they are recorded or unknown. */
-    private static String assumption(Duct duct) {
+    private static String assumption(RankedSpan ranked) {
+        Duct duct = ranked.span().duct();
         if (duct.contentsSource() != ContentsSource.ASSUMED) {
             return "";
         }
@@ -59,7 +60,11 @@ public final class Explanation {
                                 duct.contents().cables().size(),
                                 1)
                         .inWords()
-                + " are assumed";
+                + " are assumed"
+                + ranked.scenarios()
+                        .map(gains -> "; recovery adds " + gains.few() + " positions if it holds few, " + gains.many()
+                                + " if many")
+                        .orElse("");
     }
 
     private static String rank(SpanExplanation explained) {
