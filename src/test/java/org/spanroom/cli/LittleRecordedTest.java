@@ -161,7 +161,7 @@ class LittleRecordedTest {
             assertThat(assumed.out()).containsPattern(row.get("scenario") + " +" + row.get("innerduct_count") + " ");
         }
         assertThat(contents("assumed").path("by_scenario")).hasSize(3);
-        // On each span, too: with all scenarios on one count there is one number, with recorded contents likewise.
+        // On each span, too: with all scenarios on one count there is one number; recorded contents have one anyway.
         assertThat(spans).anySatisfy(row -> assertThat(row.get("positions_gained_few"))
                 .isNotEqualTo(row.get("positions_gained_many")));
         for (CSVRecord row : table("mixed", "spans.csv")) {
