@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.pipeline.RankSummary;
@@ -21,18 +22,28 @@ final class RankReport {
 
     static String text(RankSummary summary) {
         var report = new RankReport();
-        report.spans(summary.totals(), summary.written().money());
+        report.spans(summary.totals(), summary.written().money(), summary.contents());
         report.best(summary);
         KeptReport.lines(summary.written()).forEach(line -> report.line("%s", line));
+        report.next(ContentsReport.next(summary.contents(), summary.survey()));
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
         return report.text.toString();
     }
 
-    private void spans(RankTotals totals, MoneyTotals money) {
+    private void spans(RankTotals totals, MoneyTotals money, ContentsAccount contents) {
+        boolean assumption = contents.counts().isAssumption();
         line(
-                "%n%,d of %,d spans could give room back: %,d positions gained for cables, over %.1f km.",
-                totals.ranked(), totals.spans(), totals.positionsGained(), totals.rankedLengthM() / 1000);
+                "%n%s%s %,d positions gained for cables, over %.1f km.",
+                contents.statement(),
+                assumption ? ".\nIf so:" : ":",
+                totals.positionsGained(),
+                totals.rankedLengthM() / 1000);
+        if (contents.counts().rankedAssumed() > 0 && !assumption) {
+            line(
+                    "%,8d of them with assumed contents: no count of innerducts or cables is recorded",
+                    contents.counts().rankedAssumed());
+        }
         if (totals.doubtful() > 0) {
             line(
                     "%,8d of them only with good lubrication: on paper the pull fails at both ends without",
@@ -41,6 +52,7 @@ final class RankReport {
         if (totals.ranked() > 0) {
             MoneyReport.lines(money).forEach(text -> line("%s", text));
         }
+        ContentsReport.scenarios(contents).forEach(text -> line("%s", text));
         new TreeMap<>(totals.excluded()).forEach((why, count) -> line("%,8d excluded: %s", count, why.explanation()));
     }
 
@@ -69,6 +81,12 @@ final class RankReport {
                 span.assessment().pull().outcome().key(),
                 BestSections.more(best.section()),
                 Printable.line(span.span().id()));
+    }
+
+    private void next(List<String> lines) {
+        for (int i = 0; i < lines.size(); i++) {
+            line(i == 0 ? "%n%s" : "%s", lines.get(i));
+        }
     }
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {

@@ -21,6 +21,9 @@ final class RescoreReport {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
         report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        if (summary.written().contents().counts().isAssumption()) {
+            report.line("%s.", summary.written().contents().statement());
+        }
         if (totals.doubtful() > 0) {
             report.line("%,8d of them only with good lubrication", totals.doubtful());
         }

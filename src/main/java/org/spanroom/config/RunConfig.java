@@ -6,17 +6,20 @@ import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.effort.RateSettings;
 import org.spanroom.model.network.NetworkSettings;
+import org.spanroom.model.network.ScenarioSettings;
 import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.PermitSettings;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.UncertaintySettings;
+import org.spanroom.model.survey.SurveySettings;
 
 /**
  * Everything that a run is given from outside the data. One component is one section of the file; a further section is one
  * further component and its keys in {@code config/spanroom.yaml}, which holds the shipped values.
  *
  * @param assumed values that stand in where the data has none
+ * @param scenarios what ducts may hold whose contents are not recorded; the typical counts are the assumed ones
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
  * @param catalog sizes by name
@@ -27,6 +30,7 @@ import org.spanroom.model.rank.UncertaintySettings;
 public record RunConfig(
         InputConfig inputs,
         AssumedValues assumed,
+        ScenarioSettings scenarios,
         ValueWords values,
         PlausibleRanges plausible,
         Catalog catalog,
@@ -39,6 +43,7 @@ public record RunConfig(
         PermitSettings permit,
         ScoringSettings scoring,
         UncertaintySettings uncertainty,
+        SurveySettings survey,
         OutputConfig output,
         int threads,
         boolean strict) {
@@ -48,6 +53,8 @@ public record RunConfig(
         if (threads < 0 || threads > MOST_THREADS) {
             throw new IllegalArgumentException("threads must lie in 0 to " + MOST_THREADS + ", was " + threads);
         }
+        assumed = AssumedContents.assumed(assumed, scenarios);
+        scenarios = AssumedContents.scenarios(assumed, scenarios);
     }
 
     public RunConfig withInputs(InputConfig other) {

@@ -12,6 +12,11 @@ import java.util.function.Function;
 import org.spanroom.model.Line;
 import org.spanroom.model.effort.Cents;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.Term;
+import org.spanroom.model.network.ContentsScenario;
+import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.rank.ContentsAccount;
+import org.spanroom.model.rank.ContentsCounts;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
@@ -51,6 +56,7 @@ public final class RescoredWriter {
      * @param fields the owner's own fields of the routes that the earlier run kept
      * @param filter what the spans that are written were asked to be; empty where all are
      * @param kept the spans that are written
+     * @param typical the counts that stood in where none is recorded
      */
     public record Rescored(
             List<CriterionInfo> criteria,
@@ -61,7 +67,8 @@ public final class RescoredWriter {
             String currency,
             List<String> fields,
             Map<String, String> filter,
-            List<RescoredSpan> kept) {
+            List<RescoredSpan> kept,
+            ContentsScenario typical) {
         public Rescored {
             criteria = List.copyOf(criteria);
             columns = List.copyOf(columns);
@@ -102,6 +109,7 @@ public final class RescoredWriter {
                             files.rows(),
                             writer.totals(),
                             writer.money(),
+                            ContentsAccount.of(writer.contents(), rescored.typical()),
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
@@ -184,6 +192,26 @@ public final class RescoredWriter {
                     Arrays.stream(kept).mapToObj(place -> text(span, place)).toList());
         }
         return tally.take();
+    }
+
+    /** A run of an earlier version did not write where contents are known from; nothing is then counted. */
+    private ContentsCounts contents() {
+        int place = rescored.columns().indexOf(SpanColumns.CONTENTS_SOURCE.name());
+        int assumed = rescored.columns().indexOf(SpanColumns.ASSUMED.name());
+        ContentsCounts counts = ContentsCounts.NONE;
+        for (RescoredSpan span : rescored.spans()) {
+            String word = place < 0 ? "" : String.valueOf(span.recorded().get(place));
+            for (ContentsSource source : ContentsSource.values()) {
+                if (source.key().equals(word)) {
+                    boolean innerducts = assumed >= 0
+                            && List.of(String.valueOf(span.recorded().get(assumed))
+                                            .split(";", -1))
+                                    .contains(Term.INNERDUCT_COUNT.key());
+                    counts = counts.plus(source, span.rank().isPresent(), innerducts);
+                }
+            }
+        }
+        return counts;
     }
 
     /** Likely sums only: the run kept no total of each drawing, and other spans may be ranked now. */

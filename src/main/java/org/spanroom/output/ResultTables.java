@@ -14,8 +14,10 @@ import org.spanroom.output.columns.FieldCheckColumns;
 import org.spanroom.output.columns.FindingColumns;
 import org.spanroom.output.columns.PermitRow;
 import org.spanroom.output.columns.PullRow;
+import org.spanroom.output.columns.ScenarioColumns;
 import org.spanroom.output.columns.SectionColumns;
 import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SurveyColumns;
 import org.spanroom.output.columns.VaultColumns;
 
 /** The tables of results: the one list that writers, the data dictionary, the record of a run and readers of earlier runs follow. */
@@ -42,7 +44,11 @@ public final class ResultTables {
             FINDINGS,
             ResultTable.ofRun(FieldCheckColumns.TABLE, Results::fieldChecks)
                     .alsoIn(CSV)
-                    .scored());
+                    .scored(),
+            ResultTable.ofRun(ScenarioColumns.TABLE, results -> results.contents().scenarios())
+                    .alsoIn(CSV)
+                    .scored(),
+            ResultTable.ofRun(SurveyColumns.TABLE, Results::survey).alsoIn(CSV));
 
     private ResultTables() {}
 }

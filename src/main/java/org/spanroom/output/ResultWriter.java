@@ -70,6 +70,7 @@ public final class ResultWriter {
                             files.rows(),
                             rows.totals(),
                             results.money(),
+                            results.contents(),
                             NetworkLengths.of(results.network()),
                             FindingTally.of(results.findings()),
                             settings.crs().name(),
@@ -85,7 +86,7 @@ public final class ResultWriter {
         List<String> names = names(folder.path());
         folder.commit();
         Optional<Long> kept = account.filter().isEmpty() ? Optional.empty() : Optional.of(account.spansKept());
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept, account.kept());
+        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept, account.kept(), account.contents());
     }
 
     private static List<String> names(Path folder) {

@@ -4,9 +4,11 @@ import java.util.List;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpans;
+import org.spanroom.model.survey.SurveyStop;
 
 /**
  * All that a run hands over for writing.
@@ -19,6 +21,8 @@ import org.spanroom.model.rank.RankedSpans;
  * @param fieldChecks what to go and measure first, in the order in which they are to be listed
  * @param kept the owner's own fields of the routes that are written with the spans
  * @param selection the spans whose rows are written, with the sections and the field checks of them
+ * @param contents what the results rest on, so far as it concerns what lies in the ducts
+ * @param survey the vaults to open first, in order
  */
 public record Results(
         Network network,
@@ -27,12 +31,15 @@ public record Results(
         List<RankedSection> sections,
         List<Finding> findings,
         List<FieldCheck> fieldChecks,
+        ContentsAccount contents,
+        List<SurveyStop> survey,
         RunRecord run,
         List<String> kept,
         Selection selection) {
     public Results {
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);
+        survey = List.copyOf(survey);
         kept = List.copyOf(kept);
     }
 
@@ -44,12 +51,15 @@ public record Results(
             List<RankedSection> sections,
             List<Finding> findings,
             List<FieldCheck> fieldChecks,
+            ContentsAccount contents,
+            List<SurveyStop> survey,
             RunRecord run) {
-        this(network, spans, money, sections, findings, fieldChecks, run, List.of(), Selection.ALL);
+        this(network, spans, money, sections, findings, fieldChecks, contents, survey, run, List.of(), Selection.ALL);
     }
 
     /** Returns the same run with some of its sections and field checks. */
     Results withOnly(List<RankedSection> otherSections, List<FieldCheck> otherChecks) {
-        return new Results(network, spans, money, otherSections, findings, otherChecks, run, kept, selection);
+        return new Results(
+                network, spans, money, otherSections, findings, otherChecks, contents, survey, run, kept, selection);
     }
 }

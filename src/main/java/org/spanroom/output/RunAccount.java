@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.RankTotals;
 
 /**
@@ -18,6 +19,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param rows how many rows each table has, in the order of the list of tables
  * @param totals counts and sums over the spans
  * @param money what all spans that have a rank cost and save together
+ * @param contents what the results rest on, so far as it concerns what lies in the ducts
  * @param outputCrs name of the reference system of the layers
  * @param notes what the user should know of the files
  */
@@ -29,6 +31,7 @@ record RunAccount(
         Map<String, Long> rows,
         RankTotals totals,
         MoneyTotals money,
+        ContentsAccount contents,
         NetworkLengths lengths,
         FindingTally findings,
         String outputCrs,

@@ -68,6 +68,7 @@ final class RunJson {
         lengths(account.lengths(), account.totals());
         keptFields(account);
         money(account.money());
+        ContentsJson.write(json, account.contents());
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
         json.writeStringField("output_crs", account.outputCrs());

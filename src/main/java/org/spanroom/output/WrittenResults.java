@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.RankTotals;
 
 /**
@@ -15,6 +16,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param money what all of them that have a rank cost and save together
  * @param spansKept how many of them were written, where not all were asked for
  * @param kept the owner's own fields that the totals have sums of, in their order
+ * @param contents what the results rest on, so far as it concerns what lies in the ducts
  */
 public record WrittenResults(
         Path folder,
@@ -23,7 +25,8 @@ public record WrittenResults(
         RankTotals totals,
         MoneyTotals money,
         Optional<Long> spansKept,
-        List<String> kept) {
+        List<String> kept,
+        ContentsAccount contents) {
     public WrittenResults {
         files = List.copyOf(files);
         notes = List.copyOf(notes);

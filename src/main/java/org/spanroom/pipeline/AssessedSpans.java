@@ -36,6 +36,7 @@ final class AssessedSpans implements RankedSpans {
     private final SpanFigures figures;
     private final Optional<RankConfidenceRun> sureness;
     private final MoneyRun money;
+    private final ScenarioRun scenarios;
     private final int[] order;
 
     private AssessedSpans(SpanList spans, SpanAssessor assessor, RunRanking ranking, Standing standing) {
@@ -46,6 +47,7 @@ final class AssessedSpans implements RankedSpans {
         this.figures = standing.figures().figures();
         this.sureness = standing.sureness();
         this.money = standing.money();
+        this.scenarios = standing.scenarios();
         this.order = standings.bestFirst(spans::compareIds);
     }
 
@@ -55,7 +57,9 @@ final class AssessedSpans implements RankedSpans {
         var standing = Standing.of(spans.size(), look);
         new ParallelRanges(look.threads()).run(spans.size(), () -> {
             var into = new Collectors(
-                    look.sureness().map(RankConfidenceRun::begin), look.money().begin());
+                    look.sureness().map(RankConfidenceRun::begin),
+                    look.money().begin(),
+                    look.scenarios().begin());
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
@@ -71,22 +75,32 @@ final class AssessedSpans implements RankedSpans {
 
     /** Who receives what of all spans' first assessment, and on how many threads it is made. */
     record FirstLook(
-            DataDoubts doubts, Optional<RankConfidenceRun> sureness, MoneyRun money, Progress progress, int threads) {}
+            DataDoubts doubts,
+            Optional<RankConfidenceRun> sureness,
+            MoneyRun money,
+            ScenarioRun scenarios,
+            Progress progress,
+            int threads) {}
 
     /** What one thread collects in. */
-    private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money) {}
+    private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money, ScenarioRun.Sums scenarios) {}
 
     /** Where each span stands, how sure that is, and what else is kept of it. */
     private record Standing(
-            Standings standings, SpanFigures.Collector figures, Optional<RankConfidenceRun> sureness, MoneyRun money) {
+            Standings standings,
+            SpanFigures.Collector figures,
+            Optional<RankConfidenceRun> sureness,
+            MoneyRun money,
+            ScenarioRun scenarios) {
         static Standing of(int spans, FirstLook look) {
             var figures = new SpanFigures.Collector(spans, look.sureness().isPresent());
-            return new Standing(new Standings(spans), figures, look.sureness(), look.money());
+            return new Standing(new Standings(spans), figures, look.sureness(), look.money(), look.scenarios());
         }
 
         void add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
             Verdict verdict = ranking.stand(number, assessment, standings);
             figures.add(number, assessment, verdict);
+            scenarios.add(number, assessment, !verdict.isExcluded(), ranking, into.scenarios());
             if (!verdict.isExcluded()) {
                 MoneyDraws drawn = money.add(number, assessment, into.money());
                 into.scores()
@@ -105,7 +119,8 @@ final class AssessedSpans implements RankedSpans {
     public RankedSpan at(int place) {
         int number = order[place];
         Assessment assessment = assessor.assess(number, spans.get(number));
-        RankedSpan span = ranking.ranked(place, standings, assessment);
+        RankedSpan span =
+                ranking.ranked(place, standings, assessment).withScenarios(scenarios.gains(assessment));
         return span.rank().isEmpty()
                 ? span
                 : span.withSureness(sureness.map(run -> run.of(number, assessment)))
@@ -140,6 +155,11 @@ final class AssessedSpans implements RankedSpans {
     /** Returns what all spans that have a rank cost and save together. */
     MoneyTotals money() {
         return money.totals();
+    }
+
+    /** Returns what the run would find under each scenario of contents that are not recorded. */
+    ScenarioRun scenarios() {
+        return scenarios;
     }
 
     /** Returns the sections that the spans form, in their order. */

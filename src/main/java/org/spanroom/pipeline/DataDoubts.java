@@ -6,6 +6,7 @@ import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.rank.Assessment;
@@ -25,7 +26,7 @@ final class DataDoubts {
     void report(Assessment one) {
         one.room()
                 .findContradiction()
-                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), why)));
+                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), ofSource(one, why))));
         double fillNowRatio = one.room().fillNowRatio().orElse(0);
         if (fillNowRatio > 1) {
             String detail = String.format(
@@ -60,6 +61,13 @@ final class DataDoubts {
                             one.bends().total().deg(),
                             config.pull().limits().warnTotalDeg())));
         }
+    }
+
+    /** Contents that were assumed are no fault of the data: they say that the assumption does not hold here. */
+    private static String ofSource(Assessment one, String why) {
+        return one.span().duct().contentsSource() == ContentsSource.ASSUMED
+                ? "the assumed contents, not recorded ones: " + why + "; assume fewer in ducts of this size"
+                : why;
     }
 
     private static String jam(CrossSection section) {

@@ -13,13 +13,16 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.survey.SurveyStop;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
@@ -89,13 +92,19 @@ public final class RankRun {
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
         RunSections sections = ranked.sections();
+        var stage = new ContentsStage(config, network, ranked);
+        List<Finding> found = findings.all();
+        ContentsAccount contents = stage.account(spans.routes(), found);
+        List<SurveyStop> survey = stage.survey();
         var results = new Results(
                 network,
                 ranked,
                 ranked.money(),
                 sections,
-                findings.all(),
+                found,
                 checks,
+                contents,
+                survey,
                 record,
                 config.inputs().routes().keep(),
                 start.selection());
@@ -108,6 +117,8 @@ public final class RankRun {
                 written.totals(),
                 findings.countByCode(),
                 findings.countToMend(),
+                contents,
+                survey,
                 written);
     }
 
@@ -121,8 +132,14 @@ public final class RankRun {
      * What is needed of the inputs once they are cut: not the routes, which take as much memory as their spans.
      *
      * @param crs the reference system of the routes
+     * @param routes the record of their layer
      */
-    private record Spans(Network network, PermitAssessor permits, ReferenceSystem crs, List<RunRecord.Input> inputs) {}
+    private record Spans(
+            Network network,
+            PermitAssessor permits,
+            ReferenceSystem crs,
+            InputRecord routes,
+            List<RunRecord.Input> inputs) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
@@ -138,7 +155,15 @@ public final class RankRun {
                 located(network, permits),
                 permits,
                 inputs.crs(),
+                routes(inputs),
                 inputs.records().stream().map(RankRun::recordOf).toList());
+    }
+
+    private static InputRecord routes(InputData inputs) {
+        return inputs.records().stream()
+                .filter(input -> input.role().equals("routes"))
+                .findFirst()
+                .orElseThrow();
     }
 
     InputData read() {
@@ -158,6 +183,7 @@ public final class RankRun {
                 RankConfidenceRun.of(
                         config, assessor, ranking(config), network.spans().size()),
                 new MoneyRun(config, assessor.rates(), network.spans().size()),
+                new ScenarioRun(config, assessor),
                 progress,
                 SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);

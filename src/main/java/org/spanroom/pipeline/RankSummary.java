@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.survey.SurveyStop;
 import org.spanroom.output.WrittenResults;
 
 /**
@@ -17,6 +19,8 @@ import org.spanroom.output.WrittenResults;
  * @param totals counts and sums over all spans
  * @param findings how many of each kind
  * @param findingsToMend how many are more than a note
+ * @param contents what the results rest on, so far as it concerns what lies in the ducts
+ * @param survey the vaults to open first
  */
 public record RankSummary(
         Network network,
@@ -25,6 +29,8 @@ public record RankSummary(
         RankTotals totals,
         Map<FindingCode, Long> findings,
         long findingsToMend,
+        ContentsAccount contents,
+        List<SurveyStop> survey,
         WrittenResults written) {
     /**
      * One section.

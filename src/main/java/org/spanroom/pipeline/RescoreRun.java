@@ -130,7 +130,8 @@ public final class RescoreRun {
                 config.rates().currency(),
                 fields,
                 selection.asked(),
-                kept);
+                kept,
+                config.scenarios().typical());
     }
 
     private static Optional<CopiedTable> copied(Path file, String table) {

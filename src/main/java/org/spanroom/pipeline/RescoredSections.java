@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
@@ -76,7 +77,8 @@ final class RescoredSections {
                     Boolean.TRUE.equals(value(span, SpanColumns.SPARE)),
                     (int) number(span, SpanColumns.POSITIONS_NOW),
                     (int) number(span, SpanColumns.POSITIONS_AFTER),
-                    (int) number(span, SpanColumns.POSITIONS_GAINED));
+                    (int) number(span, SpanColumns.POSITIONS_GAINED))
+                    .plusAssumed(isRanked(span) && isAssumed(span) ? 1 : 0);
         }
         RescoredSpan first = spans.get(groups.first(section));
         var rank = section < groups.countRanked() ? OptionalInt.of(section + 1) : OptionalInt.empty();
@@ -103,6 +105,11 @@ final class RescoredSections {
 
     private static boolean isRanked(RescoredSpan span) {
         return span.rank().isPresent();
+    }
+
+    private boolean isAssumed(RescoredSpan span) {
+        return columns.contains(SpanColumns.CONTENTS_SOURCE.name())
+                && text(span, SpanColumns.CONTENTS_SOURCE).equals(ContentsSource.ASSUMED.key());
     }
 
     private Object value(RescoredSpan span, Column<?> column) {

@@ -4,6 +4,7 @@ import java.util.AbstractList;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.RandomAccess;
+import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.SpanFigures;
@@ -53,7 +54,9 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
             int number = order[place];
             int now = figures.positionsNow(number);
             int after = figures.positionsAfter(number);
-            counts = counts.plus(isRanked(place), spans.duct(number).isSpare(), now, after, Math.max(0, after - now));
+            boolean assumed = spans.duct(number).contentsSource() == ContentsSource.ASSUMED;
+            counts = counts.plus(isRanked(place), spans.duct(number).isSpare(), now, after, Math.max(0, after - now))
+                    .plusAssumed(isRanked(place) && assumed ? 1 : 0);
         }
         int first = groups.first(section);
         return new RankedSection(

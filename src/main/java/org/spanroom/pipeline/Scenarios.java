@@ -5,7 +5,9 @@ import java.util.List;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Condition;
+import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.ScenarioSettings;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.rank.Ranking;
@@ -15,10 +17,15 @@ import org.spanroom.rank.SpanOutlook.Situation;
 
 /** What each span may be like: the situations that the simulation draws from. Safe for use by several threads. */
 final class Scenarios {
+    /** States of the contents: 0 as taken, 1 one cable more, then the other scenarios. */
+    private static final int FIRST_OTHER = 2;
+
     private final UncertaintySettings settings;
     private final SpanAssessor assessor;
     private final Ranking ranking;
     private final DuctVariants variants;
+    private final AssumedCounts counts;
+    private final ScenarioSettings scenarios;
     private final RateDrawings drawings;
 
     Scenarios(RunConfig config, SpanAssessor assessor, Ranking ranking) {
@@ -26,6 +33,8 @@ final class Scenarios {
         this.assessor = assessor;
         this.ranking = ranking;
         variants = new DuctVariants(settings.diameterRatio(), config.assumed());
+        counts = new AssumedCounts(config.assumed());
+        scenarios = config.scenarios();
         drawings = new RateDrawings(settings, assessor.rates());
     }
 
@@ -54,7 +63,7 @@ final class Scenarios {
                 assessed.span().id(), situations, ranking.useByFriction(assessed), blockedRatio(duct.condition()));
     }
 
-    /** Adds the situations of one set of sizes: contents as taken, and one cable more. */
+    /** Adds the situations of one set of sizes: contents as taken, one cable more and, where they are assumed, few and many. */
     private void bySizes(
             List<Situation> situations,
             Assessment assessed,
@@ -62,13 +71,34 @@ final class Scenarios {
             int sizes,
             double chanceRatio,
             double[] savings) {
-        double moreRatio =
-                DuctVariants.hasAssumedCounts(duct) ? settings.moreCableAssumedRatio() : settings.moreCableRatio();
+        boolean assumed = DuctVariants.hasAssumedCounts(duct);
+        double moreRatio = assumed ? settings.moreCableAssumedRatio() : settings.moreCableRatio();
+        double takenRatio = chanceRatio * (assumed ? scenarios.typical().chanceRatio() : 1);
         Assessment asTaken = sizes == 0 ? assessed : assessor.withDuct(assessed, duct);
-        situations.add(situation(asTaken, assessed, new int[] {sizes, 0}, chanceRatio * (1 - moreRatio), savings));
+        situations.add(situation(asTaken, assessed, new int[] {sizes, 0}, takenRatio * (1 - moreRatio), savings));
         if (moreRatio > 0) {
             Assessment withMore = assessor.withDuct(assessed, variants.withOneCableMore(duct));
-            situations.add(situation(withMore, assessed, new int[] {sizes, 1}, chanceRatio * moreRatio, savings));
+            situations.add(situation(withMore, assessed, new int[] {sizes, 1}, takenRatio * moreRatio, savings));
+        }
+        if (assumed) {
+            byScenario(situations, assessed, duct, sizes, chanceRatio, savings);
+        }
+    }
+
+    private void byScenario(
+            List<Situation> situations,
+            Assessment assessed,
+            Duct duct,
+            int sizes,
+            double chanceRatio,
+            double[] savings) {
+        List<ContentsScenario> others = List.of(scenarios.few(), scenarios.many());
+        for (int i = 0; i < others.size(); i++) {
+            double otherRatio = chanceRatio * others.get(i).chanceRatio();
+            if (otherRatio > 0) {
+                Assessment other = assessor.withDuct(assessed, counts.in(others.get(i), duct));
+                situations.add(situation(other, assessed, new int[] {sizes, FIRST_OTHER + i}, otherRatio, savings));
+            }
         }
     }
 

@@ -103,7 +103,8 @@ final class SpanExplainer {
         Assessment assessed = assessor.assess(found.number(), found.spans().get(found.number()));
         Ranking ranking = RankRun.ranking(config);
         return new SpanExplanation(
-                withMoney(ranking.among(found.spans()).ranked(recorded.rank(), assessed), assessor.rates()),
+                withMoney(ranking.among(found.spans()).ranked(recorded.rank(), assessed), assessor.rates())
+                        .withScenarios(new ScenarioRun(config, assessor).gains(assessed)),
                 recorded,
                 config.pull(),
                 traces(assessed),

@@ -2,33 +2,39 @@ package org.spanroom.rank;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Service;
-import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.rank.RankedSpan;
 
-/** What a crew has to bear in mind that opens one vault of a span to look at its duct. */
-final class CrewCautions {
+/** What a crew has to bear in mind that opens one vault to look at ducts. */
+public final class CrewCautions {
     private CrewCautions() {}
 
     /** Returns the cautions, the live cable first. */
     static List<String> of(RankedSpan ranked, Vault vault, VaultAccess access) {
-        Span span = ranked.span();
+        var cautions = new ArrayList<>(of(List.of(ranked.span().duct()), vault, access));
+        addIf(isUnderEmbargo(ranked), "embargo: leave the cables as they lie", cautions);
+        return cautions;
+    }
+
+    /** Returns the cautions at a vault where several ducts are looked at. */
+    public static List<String> of(List<Duct> ducts, Vault vault, VaultAccess access) {
         var cautions = new ArrayList<String>();
         addIf(
-                mayBeLive(span.duct().contents()),
+                ducts.stream().anyMatch(duct -> mayBeLive(duct.contents())),
                 "live cable: hold it still, within its hold force and bend radius",
                 cautions);
         addIf(access.isEntered(vault), "confined-space entry", cautions);
-        OptionalInt circuits = span.duct().circumstances().circuitsAtRisk();
-        addIf(circuits.orElse(0) > 0, "circuits at risk: " + circuits.orElse(0), cautions);
-        addIf(isWet(span, vault), "water: pump it where it may go, then test the air again", cautions);
+        long circuits = ducts.stream()
+                .mapToLong(duct -> duct.circumstances().circuitsAtRisk().orElse(0))
+                .sum();
+        addIf(circuits > 0, "circuits at risk: " + circuits, cautions);
+        addIf(ducts.stream().anyMatch(duct -> isWet(duct, vault)), "water: pump it where it may go, then test the air again", cautions);
         addIf(access.isInRoadway(vault), "cover in the roadway: traffic control", cautions);
-        addIf(isUnderEmbargo(ranked), "embargo: leave the cables as they lie", cautions);
         return cautions;
     }
 
@@ -43,8 +49,8 @@ final class CrewCautions {
         return !contents.known() || Services.has(contents, Service.LIVE) || Services.has(contents, Service.UNKNOWN);
     }
 
-    private static boolean isWet(Span span, Vault vault) {
-        return span.duct().flooded() || vault.site().water() == Answer.YES;
+    private static boolean isWet(Duct duct, Vault vault) {
+        return duct.flooded() || vault.site().water() == Answer.YES;
     }
 
     /** An embargo in force is a reason whose gate is open: the span would have no rank otherwise. */

@@ -7,6 +7,9 @@ import org.spanroom.model.rank.Verdict;
 
 /** A ranking of the spans of one run, of which any may be looked at again. Safe for use by several threads. */
 public final class RunRanking {
+    /** The key of the reason that it is not known whether a cable is live. */
+    public static final String SERVICE_UNKNOWN = Gate.SERVICE_UNKNOWN.key();
+
     private final Ranking ranking;
     private final EmptyDucts emptyDucts;
 
@@ -30,6 +33,11 @@ public final class RunRanking {
             standings.ranked(number, Double.isNaN(points) ? 0 : points);
         }
         return verdict;
+    }
+
+    /** Returns what gates and cautions say of a span, which need not be as the run has it. */
+    public Verdict verdict(Assessment assessment) {
+        return ranking.verdict(assessment, emptyDucts);
     }
 
     /**

@@ -26,7 +26,7 @@ public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse
          * Describes a situation; the arrays are kept, not copied, for there are millions.
          *
          * @param sizes 0 as taken, 1 tighter, 2 roomier
-         * @param contents 0 as taken, 1 one cable more
+         * @param contents 0 as taken, 1 one cable more, 2 few and 3 many items where their counts are assumed
          * @param chanceRatio how likely; all of a span add up to 1
          * @param quantities of the criteria, in their order, as they would then be
          * @param gainsRoom whether more finds a place than before

@@ -86,7 +86,10 @@ public final class DemoCity {
         return summary(builder, districts);
     }
 
-    /** Writes the city of {@code sample-gis}: as GeoJSON, and one district each as Shapefile and as GeoPackage too. */
+    /**
+     * Writes the city of {@code sample-gis}: as GeoJSON, and one district each as Shapefile and as GeoPackage too; and a town beside it that
+     * records no contents.
+     */
     public static Summary writeDemo(Path folder) {
         make(folder);
         CityBuilder builder;
@@ -98,6 +101,7 @@ public final class DemoCity {
             builder = new CityBuilder(DEMO_SPANS, DEMO_SEED, sink);
             districts = builder.build();
         }
+        OldTown.write(folder);
         String text = new SampleReadme(DEMO_SEED, builder.count(), districts).text(Format.GEOJSON, true);
         put(folder.resolve("README.md"), text);
         put(folder.resolve(CONFIG), SampleConfig.text(Format.GEOJSON, true));

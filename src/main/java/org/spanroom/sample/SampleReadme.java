@@ -124,6 +124,7 @@ final class SampleReadme {
         return withDistricts ? all + """
                 | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |
                 | `hillside.gpkg` | | the Hillside district once more, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (metres) |
+                | `oldtown.geojson`, `oldtown_vaults.geojson` | | a town of its own, with other fields, that records nothing of what lies in its ducts: see `src/site/markdown/little-recorded.md` |
                 """ : all;
     }
 

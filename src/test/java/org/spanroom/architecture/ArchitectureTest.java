@@ -35,7 +35,7 @@ class ArchitectureTest {
 
     private static final String MAP = """
             cli      -> pipeline config input output sample crs finding model
-            pipeline -> config input network bend bore pull effort permit rank program output select crs finding model parallel
+            pipeline -> config input network bend bore pull effort permit rank survey program output select crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model parallel
@@ -46,6 +46,7 @@ class ArchitectureTest {
             effort   -> model
             permit   -> model
             rank     -> model
+            survey   -> model
             program  -> finding model
             output   -> crs finding model parallel
             select   -> finding model
@@ -73,6 +74,7 @@ class ArchitectureTest {
             output.table      -> output.folder
             output.folder     ->
             model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
+            model.survey      -> model.network model
             model.pull        -> model.network model
             model.effort      -> model.network model.permit model
             model.bore        -> model.network model

@@ -9,11 +9,13 @@ import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.Interner;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.BoreCapacity;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 
@@ -52,7 +54,7 @@ public final class DuctMapper {
         double insideMm = values.numberOrAssumed(Term.INSIDE_DIAMETER);
         boolean directBuried = words.directBuried().contains(ValueWords.fold(type));
         String material = shared(values.textOrAssumed(Term.DUCT_MATERIAL));
-        Contents contents = contents(id);
+        Contents contents = contents(id, shape, insideMm);
         boolean flooded = values.meaning(Term.FLOODED, words.flooded(), WordMeanings.OUR_FLOODED, false);
         Condition condition =
                 values.meaning(Term.CONDITION, words.condition(), WordMeanings.OUR_CONDITION, Condition.UNKNOWN);
@@ -112,19 +114,19 @@ public final class DuctMapper {
         return Double.isNaN(positions) ? 0 : (int) positions;
     }
 
-    private Contents contents(String ductId) {
+    private Contents contents(String ductId, BoreShape shape, double insideMm) {
         Optional<ContentsTable.Listed> listed = table.find(ductId);
         if (listed.isPresent()) {
             values.note(listed.get());
             return listed.get().contents();
         }
-        return simpleContents()
+        return simpleContents(shape, insideMm)
                 .map(simple -> distinctContents.computeIfAbsent(simple, SimpleContents::contents))
                 .orElse(Contents.UNKNOWN);
     }
 
     /** Empty where a count, or the size of something that is there, is neither recorded nor assumed. */
-    private Optional<SimpleContents> simpleContents() {
+    private Optional<SimpleContents> simpleContents(BoreShape shape, double insideMm) {
         double innerducts = values.numberOrAssumed(Term.INNERDUCT_COUNT);
         double cables = values.numberOrAssumed(Term.CABLE_COUNT);
         if (Double.isNaN(innerducts) || Double.isNaN(cables)) {
@@ -141,7 +143,23 @@ public final class DuctMapper {
                     Term.CABLE_COUNT,
                     () -> (int) cables + " cables are recorded in " + (int) innerducts + " innerducts");
         }
-        return Optional.of(simple).filter(SimpleContents::isSized);
+        return Optional.of(simple).filter(SimpleContents::isSized).map(sized -> fitted(sized, shape, insideMm));
+    }
+
+    /** Of assumed innerducts there are no more than go into the bore; what is recorded stays as it is recorded. */
+    private SimpleContents fitted(SimpleContents sized, BoreShape shape, double insideMm) {
+        boolean isAssumed = values.assumed().contains(Term.INNERDUCT_COUNT);
+        if (!isAssumed || sized.pipe().isEmpty()) {
+            return sized;
+        }
+        int most = BoreCapacity.items(shape, insideMm, sized.pipe().get().outsideMm());
+        ContentsScenario counts = new ContentsScenario(sized.innerducts(), sized.cables(), 1).within(most);
+        boolean cablesAssumed = values.assumed().contains(Term.CABLE_COUNT);
+        return new SimpleContents(
+                counts.innerductCount(),
+                sized.pipe(),
+                cablesAssumed ? counts.cableCount() : sized.cables(),
+                sized.cable());
     }
 
     private void tellOverfill(Duct duct) {

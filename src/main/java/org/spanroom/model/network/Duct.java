@@ -169,6 +169,15 @@ public record Duct(
         return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOGUE : SizeSource.MEASURED;
     }
 
+    /** Returns where it is known from what lies in the duct. */
+    public ContentsSource contentsSource() {
+        if (!contents.known()) {
+            return ContentsSource.UNKNOWN;
+        }
+        boolean counted = !assumed.contains(Term.INNERDUCT_COUNT) && !assumed.contains(Term.CABLE_COUNT);
+        return counted ? ContentsSource.RECORDED : ContentsSource.ASSUMED;
+    }
+
     /** Returns the same duct with another bore and other contents. */
     public Duct withSizes(double otherInsideMm, Contents otherContents) {
         return new Duct(

@@ -42,6 +42,23 @@ public record Span(
         }
     }
 
+    /** Returns the same span with another duct. */
+    public Span withDuct(Duct other) {
+        return new Span(
+                id,
+                other,
+                routeIds,
+                from,
+                to,
+                lonLat,
+                ground,
+                lengthM,
+                drawnLengthM,
+                fromOffsetM,
+                toOffsetM,
+                positionQuality);
+    }
+
     /** Returns the same span under another name. */
     public Span withId(String otherId) {
         return new Span(

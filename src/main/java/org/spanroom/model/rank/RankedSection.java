@@ -22,9 +22,10 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param positionsNow positions now, of all spans
      * @param positionsAfter positions after the proposed recovery, of all spans
      * @param positionsGained positions that recovery gains, of the ranked spans
+     * @param contentsAssumed how many of the ranked spans rest on an assumed count of innerducts or cables
      */
-    public record Counts(int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained) {
-        public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0);
+    public record Counts(int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained, int contentsAssumed) {
+        public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0, 0);
 
         public int excluded() {
             return spans - ranked;
@@ -43,7 +44,20 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
                     spare + (isSpare ? 1 : 0),
                     positionsNow + now,
                     positionsAfter + after,
-                    positionsGained + (isRanked ? gained : 0));
+                    positionsGained + (isRanked ? gained : 0),
+                    contentsAssumed);
+        }
+
+        /** Returns these counts with so many more ranked spans of assumed contents. */
+        public Counts plusAssumed(int more) {
+            return new Counts(
+                    spans,
+                    ranked,
+                    spare,
+                    positionsNow,
+                    positionsAfter,
+                    positionsGained,
+                    contentsAssumed + more);
         }
     }
 

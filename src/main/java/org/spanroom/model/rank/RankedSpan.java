@@ -12,6 +12,7 @@ import org.spanroom.model.network.Span;
  * @param verdict why it is excluded, and what to bear in mind
  * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
  * @param money low and high figures of what it costs and saves; empty for an excluded span, or where nothing was simulated
+ * @param scenarios what recovery adds if the contents are few or many; empty where they are unknown, or that was not asked for
  */
 public record RankedSpan(
         OptionalInt rank,
@@ -19,11 +20,12 @@ public record RankedSpan(
         Score score,
         Verdict verdict,
         Optional<RankConfidence> sureness,
-        Optional<MoneyRanges> money)
+        Optional<MoneyRanges> money,
+        Optional<ScenarioGains> scenarios)
         implements Ranked {
     /** A span whose standing was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
-        this(rank, assessment, score, verdict, Optional.empty(), Optional.empty());
+        this(rank, assessment, score, verdict, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A span that nothing speaks against. */
@@ -33,12 +35,17 @@ public record RankedSpan(
 
     /** Returns the same span with what a simulation says of its standing. */
     public RankedSpan withSureness(Optional<RankConfidence> simulated) {
-        return new RankedSpan(rank, assessment, score, verdict, simulated, money);
+        return new RankedSpan(rank, assessment, score, verdict, simulated, money, scenarios);
     }
 
     /** Returns the same span with low and high figures of its money. */
     public RankedSpan withMoney(Optional<MoneyRanges> ranges) {
-        return new RankedSpan(rank, assessment, score, verdict, sureness, ranges);
+        return new RankedSpan(rank, assessment, score, verdict, sureness, ranges, scenarios);
+    }
+
+    /** Returns the same span with what recovery adds under other scenarios of its contents. */
+    public RankedSpan withScenarios(Optional<ScenarioGains> gains) {
+        return new RankedSpan(rank, assessment, score, verdict, sureness, money, gains);
     }
 
     public Span span() {

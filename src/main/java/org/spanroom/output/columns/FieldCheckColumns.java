@@ -53,6 +53,11 @@ public final class FieldCheckColumns {
                             "The duct to look at there.",
                             row -> row.span().span().duct().id()),
                     Column.text(
+                            "contents_source",
+                            "cont_src",
+                            "Where it is known from what lies in the duct: recorded or assumed.",
+                            row -> row.span().span().duct().contentsSource().key()),
+                    Column.text(
                             "look_at",
                             "look_at",
                             "What to do there.",

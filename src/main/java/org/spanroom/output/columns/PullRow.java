@@ -49,6 +49,11 @@ public record PullRow(Span span, InnerductPull pull) {
                         "span_id",
                         "The span that it lies in.",
                         row -> row.span().id()),
+                Column.text(
+                        "contents_source",
+                        "cont_src",
+                        "Where it is known from what lies in the duct: recorded or assumed.",
+                        row -> row.span().duct().contentsSource().key()),
                 Column.integer(
                         "turn", "turn", "Its place in the order of pulling, from 1.", pulled(InnerductPull::turn)),
                 Column.text("innerduct", "innerduct", "Name of the innerduct.", innerduct(Innerduct::id)),

@@ -68,6 +68,11 @@ public final class SectionColumns {
                             "pos_gained",
                             "Positions that recovery gains, of its ranked spans together.",
                             counts(RankedSection.Counts::positionsGained)),
+                    Column.integer(
+                            "spans_contents_assumed",
+                            "cont_assum",
+                            "How many of its ranked spans rest on an assumed count of innerducts or cables.",
+                            counts(RankedSection.Counts::contentsAssumed)),
                     Column.text(
                             "best_span",
                             "best_span",

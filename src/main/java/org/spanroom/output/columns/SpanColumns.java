@@ -24,6 +24,7 @@ import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Sleeve;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.ScenarioGains;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.Shape;
@@ -83,6 +84,21 @@ public final class SpanColumns {
             "pos_after",
             "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
             room(Room::positionsAfter));
+
+    /** Where it is known from what lies in the duct. */
+    public static final Column<RankedSpan> CONTENTS_SOURCE = Column.text(
+            "contents_source",
+            "cont_src",
+            "Where it is known from what lies in the duct: recorded, assumed (the number of innerducts or cables is the config's, so that "
+                    + "all that follows from it is an assumption) or unknown.",
+            duct(d -> d.contentsSource().key()));
+
+    public static final Column<RankedSpan> ASSUMED = Column.text(
+            "assumed",
+            "assumed",
+            "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
+                    + "stands for them, joined by ;.",
+            duct(d -> terms(d.assumed())));
 
     private SpanColumns() {}
 
@@ -265,6 +281,17 @@ public final class SpanColumns {
                         "Design cables that find a cell in those sleeves.",
                         room(r -> r.now().map(any -> r.newCables()))),
                 POSITIONS_GAINED,
+                Column.integer(
+                        "positions_gained_few",
+                        "gain_few",
+                        "The same if a duct of unrecorded contents holds few items, by the config's scenarios; where they are recorded what "
+                                + "recovery adds anyway, empty where they are unknown.",
+                        row -> row.scenarios().map(ScenarioGains::few)),
+                Column.integer(
+                        "positions_gained_many",
+                        "gain_many",
+                        "The same if it holds many.",
+                        row -> row.scenarios().map(ScenarioGains::many)),
                 Column.text(
                         "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
     }
@@ -286,12 +313,8 @@ public final class SpanColumns {
                         "pos_qual",
                         "How well the position is known, as recorded.",
                         span(Span::positionQuality)),
-                Column.text(
-                        "assumed",
-                        "assumed",
-                        "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
-                                + "stands for them, joined by ;.",
-                        duct(d -> terms(d.assumed()))),
+                CONTENTS_SOURCE,
+                ASSUMED,
                 Column.text(
                         "rejected",
                         "rejected",

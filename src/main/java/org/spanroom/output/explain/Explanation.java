@@ -1,5 +1,9 @@
 package org.spanroom.output.explain;
 
+import org.spanroom.model.Term;
+import org.spanroom.model.network.ContentsScenario;
+import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.RankedSpan;
@@ -39,7 +43,28 @@ public final class Explanation {
                 .whole("rank", "", ranked.rank())
                 .whole("spans_ranked", "", explained.recorded().spansRanked())
                 .text("standing", "standing", rank(explained))
-                .text("exclusion_why", "because", why);
+                .text("exclusion_why", "because", why)
+                .text("contents_assumption", "but", assumption(ranked));
+    }
+
+    /** Returns what heads everything that rests on assumed contents; empty where they are recorded or unknown. */
+    private static String assumption(RankedSpan ranked) {
+        Duct duct = ranked.span().duct();
+        if (duct.contentsSource() != ContentsSource.ASSUMED) {
+            return "";
+        }
+        boolean ofInnerducts = duct.assumed().contains(Term.INNERDUCT_COUNT);
+        return "an assumption, not a result: no " + (ofInnerducts ? "innerduct" : "cable") + " count is recorded; "
+                + new ContentsScenario(
+                                duct.contents().innerducts().size(),
+                                duct.contents().cables().size(),
+                                1)
+                        .inWords()
+                + " are assumed"
+                + ranked.scenarios()
+                        .map(gains -> "; recovery adds " + gains.few() + " positions if it holds few, " + gains.many()
+                                + " if many")
+                        .orElse("");
     }
 
     private static String rank(SpanExplanation explained) {

@@ -28,6 +28,7 @@ final class ExplanationDuct {
                 .flag("direct_buried", "buried directly", duct.directBuried())
                 .flag("flooded", "recorded as flooded", duct.flooded())
                 .flag("contents_known", "contents known", contents.known())
+                .text("contents_source", "", duct.contentsSource().key())
                 .whole(
                         "positions_reserved",
                         "positions reserved",

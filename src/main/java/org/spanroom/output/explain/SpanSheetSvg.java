@@ -19,6 +19,7 @@ import org.spanroom.model.rank.SpanExplanation;
 public final class SpanSheetSvg {
     private static final double WIDTH_PX = 1000;
     private static final double HEIGHT_PX = 808;
+    private static final double ASSUMPTION_PX = 14;
     private static final double LEFT_PX = 40;
     private static final double RIGHT_PX = 960;
     private static final Box PLAN = new Box(LEFT_PX, 90, 650, 312);
@@ -74,6 +75,10 @@ public final class SpanSheetSvg {
                         + words("standing"));
         if (!explained.traces().isEmpty()) {
             text(76, 12, words("pull/summary"));
+        }
+        String assumption = words("contents_assumption");
+        if (!assumption.isEmpty()) {
+            svg.label(LEFT_PX, ASSUMPTION_PX, "start", 12, "Contents: " + assumption);
         }
     }
 

@@ -1,0 +1,49 @@
+package org.spanroom.model.network;
+
+import org.spanroom.model.Check;
+
+/**
+ * How much may lie in a duct of which that is not recorded. A count that is recorded stays in every scenario.
+ *
+ * @param innerductCount how many rigid innerducts
+ * @param cableCount how many cables, one in each innerduct, the rest loose
+ * @param chanceRatio the chance that a duct is like this, for the simulation
+ */
+public record ContentsScenario(int innerductCount, int cableCount, double chanceRatio) {
+    private static final int MOST = 100;
+
+    public ContentsScenario {
+        demandCount("innerductCount", innerductCount);
+        demandCount("cableCount", cableCount);
+        Check.within("chanceRatio", chanceRatio, 0, 1);
+    }
+
+    /** Returns the same scenario with other counts. */
+    public ContentsScenario withCounts(int innerducts, int cables) {
+        return new ContentsScenario(innerducts, cables, chanceRatio);
+    }
+
+    /**
+     * Returns the same scenario for a duct that takes only so many innerducts, one of them at least: a duct is not taken for empty. Where
+     * each cable has an innerduct, none is left without.
+     */
+    public ContentsScenario within(int mostInnerducts) {
+        int innerducts = Math.min(innerductCount, Math.max(1, mostInnerducts));
+        return withCounts(innerducts, cableCount <= innerductCount ? Math.min(cableCount, innerducts) : cableCount);
+    }
+
+    /** Returns the counts in words, such as {@code 3 innerducts and 1 cable}. */
+    public String inWords() {
+        return counted(innerductCount, "innerduct") + " and " + counted(cableCount, "cable");
+    }
+
+    private static String counted(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    private static void demandCount(String name, int count) {
+        if (count < 0 || count > MOST) {
+            throw new IllegalArgumentException(name + " must lie in 0 to " + MOST + ", was " + count);
+        }
+    }
+}

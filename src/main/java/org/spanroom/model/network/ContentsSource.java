@@ -1,0 +1,18 @@
+package org.spanroom.model.network;
+
+import java.util.Locale;
+
+/** Where it is known from what lies in a duct. */
+public enum ContentsSource {
+    /** The data counts the innerducts and cables, or lists them. */
+    RECORDED,
+    /** The number of innerducts or of cables is the configured one, because the data has none. */
+    ASSUMED,
+    /** Nothing is recorded and nothing is assumed. */
+    UNKNOWN;
+
+    /** Returns the word for it in columns. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,5 @@
+/** Which vaults to open first, to learn what lies in ducts whose contents are not recorded. */
+@NullMarked
+package org.spanroom.model.survey;
+
+import org.jspecify.annotations.NullMarked;

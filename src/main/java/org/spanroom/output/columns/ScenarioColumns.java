@@ -1,0 +1,65 @@
+package org.spanroom.output.columns;
+
+import java.util.List;
+import org.spanroom.model.rank.ScenarioResult;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.Table;
+
+/** The columns of the results by scenario. */
+public final class ScenarioColumns {
+    public static final Table<ScenarioResult> TABLE = Table.plain(
+            "scenarios",
+            "One row for each scenario of the contents that are not recorded, and what the whole run would find in it; no row where no "
+                    + "span has assumed contents. Spans with recorded contents are the same in all of them.",
+            List.of(
+                    Column.text("scenario", "scenario", "Its name: few, typical or many.", ScenarioResult::name),
+                    Column.flag(
+                            "main_result", "main", "Whether the other tables rest on this one.", ScenarioResult::main),
+                    Column.integer(
+                            "innerduct_count",
+                            "innerducts",
+                            "Innerducts in a duct of which their number is not recorded.",
+                            row -> row.scenario().innerductCount()),
+                    Column.integer(
+                            "cable_count",
+                            "cables",
+                            "Cables in a duct of which their number is not recorded.",
+                            row -> row.scenario().cableCount()),
+                    Column.real(
+                            "chance_pct",
+                            "chance_pct",
+                            1,
+                            "Chance that such a duct is like this, as the config has it.",
+                            row -> 100 * row.scenario().chanceRatio()),
+                    Column.integer(
+                            "spans_ranked", "ranked", "How many spans would be ranked.", ScenarioResult::spansRanked),
+                    Column.integer(
+                            "spans_contents_assumed",
+                            "cont_assum",
+                            "How many of these rest on an assumed count.",
+                            ScenarioResult::spansAssumed),
+                    Column.real(
+                            "length_m", "length_m", 3, "Length of the ranked spans that counts.", ScenarioResult::lengthM),
+                    Column.integer(
+                            "positions_gained",
+                            "pos_gained",
+                            "Positions that recovery would gain, of the ranked spans together.",
+                            ScenarioResult::positionsGained),
+                    Column.text("currency", "currency", "Currency of the money.", ScenarioResult::currency),
+                    Column.real(
+                            "recovery_money",
+                            "recovery",
+                            2,
+                            "Likely cost of recovery on the ranked spans.",
+                            ScenarioResult::recoveryMoney),
+                    Column.real(
+                            "build_money",
+                            "build",
+                            2,
+                            "Likely cost of the new build that it avoids.",
+                            ScenarioResult::newBuildMoney),
+                    Column.real(
+                            "saving_money", "saving", 2, "New build less recovery.", ScenarioResult::savingMoney)));
+
+    private ScenarioColumns() {}
+}
