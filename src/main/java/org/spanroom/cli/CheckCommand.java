@@ -85,7 +85,8 @@ final class CheckCommand implements Callable<Integer> {
         }
         if (spec != null && (show.write != null || show.overwrite)) {
             throw new ParameterException(
-                    spec.commandLine(), "--write and --overwrite go with --fields: the config that they write is its map.");
+                    spec.commandLine(),
+                    "--write and --overwrite go with --fields: the config that they write is its map.");
         }
         var summary = new CheckRun(config, console.progress()).run();
         console.out().print(CheckReport.text(summary, show.all));

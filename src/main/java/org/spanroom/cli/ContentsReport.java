@@ -20,7 +20,8 @@ final class ContentsReport {
         }
         lines.add("If ducts of unrecorded contents hold few, typical or many (money likely, in "
                 + contents.scenarios().get(0).currency() + "):");
-        lines.add("scenario  innerducts  cables   spans ranked   positions        recovery       new build          saving");
+        lines.add(
+                "scenario  innerducts  cables   spans ranked   positions        recovery       new build          saving");
         contents.scenarios().forEach(result -> lines.add(line(result)));
         return lines;
     }

@@ -33,7 +33,9 @@ final class FieldsAdvice {
                 Term.IN_SERVICE,
                 "spans whose cables may be live or dead are excluded: map a field, or set assumed.in_service");
         texts.put(Term.INSIDE_DIAMETER, "every bore is assumed (assumed.inside_diameter)");
-        texts.put(Term.INNERDUCT_OUTSIDE_DIAMETER, "every innerduct's size is assumed (assumed.innerduct_outside_diameter)");
+        texts.put(
+                Term.INNERDUCT_OUTSIDE_DIAMETER,
+                "every innerduct's size is assumed (assumed.innerduct_outside_diameter)");
         texts.put(Term.CABLE_OUTSIDE_DIAMETER, "every cable's size is assumed (assumed.cable_outside_diameter)");
         return texts;
     }

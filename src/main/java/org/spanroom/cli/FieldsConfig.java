@@ -44,12 +44,15 @@ final class FieldsConfig {
         try {
             return Files.exists(other) && Files.isSameFile(file, other);
         } catch (IOException notReadable) {
-            return file.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
+            return file.toAbsolutePath()
+                    .normalize()
+                    .equals(other.toAbsolutePath().normalize());
         }
     }
 
     /** Writes the config, in which files are named relative to it. */
-    static void write(Path yaml, List<FieldProposal> proposals, List<String> missing, RunConfig config, boolean overwrite) {
+    static void write(
+            Path yaml, List<FieldProposal> proposals, List<String> missing, RunConfig config, boolean overwrite) {
         for (FieldProposal proposal : proposals) {
             if (!proposal.hasCrs()) {
                 throw new InputException(
@@ -58,30 +61,33 @@ final class FieldsConfig {
                         "Give the right one with --crs EPSG:code.");
             }
         }
-        String text =
-                """
+        String text = """
                 # Written by spanroom check --fields --write. Fields marked "unsure" are commented out: look them over, and take the mark
                 # away where they are right. What is not named here has the shipped value.
 
                 """
-                        + ProposalYaml.inputs(proposals, config.inputs().contents(), file -> relative(yaml, file))
-                        + "\noutput:\n  folder: " + ProposalYaml.quoted(folder(yaml))
-                        + "   # relative to the directory that the program is started in\n"
-                        + lacking(missing);
+                + ProposalYaml.inputs(proposals, config.inputs().contents(), file -> relative(yaml, file))
+                + "\noutput:\n  folder: " + ProposalYaml.quoted(folder(yaml))
+                + "   # relative to the directory that the program is started in\n"
+                + lacking(missing);
         TextFile.write(yaml, text, overwrite);
     }
 
     private static String lacking(List<String> missing) {
         return missing.isEmpty()
                 ? ""
-                : missing.stream().map(line -> "#   " + line + "\n").collect(Collectors.joining("", "\n" + LACKING, ""));
+                : missing.stream()
+                        .map(line -> "#   " + line + "\n")
+                        .collect(Collectors.joining("", "\n" + LACKING, ""));
     }
 
     private static String relative(Path yaml, Path file) {
         Path beside = yaml.toAbsolutePath().normalize().getParent();
         Path whole = file.toAbsolutePath().normalize();
         boolean apart = beside == null || !Objects.equals(whole.getRoot(), beside.getRoot());
-        return (beside == null || apart ? whole : beside.relativize(whole)).toString().replace('\\', '/');
+        return (beside == null || apart ? whole : beside.relativize(whole))
+                .toString()
+                .replace('\\', '/');
     }
 
     private static String folder(Path yaml) {

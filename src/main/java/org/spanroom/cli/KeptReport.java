@@ -27,9 +27,7 @@ final class KeptReport {
                     values.size(),
                     totals.get(field).others().ranked() > 0 ? " or more" : ""));
             lines.add("   spans  positions        km  value");
-            values.stream()
-                    .limit(SHOWN)
-                    .forEach(entry -> lines.add(line(entry.getKey(), entry.getValue())));
+            values.stream().limit(SHOWN).forEach(entry -> lines.add(line(entry.getKey(), entry.getValue())));
         }
         return lines;
     }

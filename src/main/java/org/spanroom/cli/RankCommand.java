@@ -52,9 +52,16 @@ import picocli.CommandLine.Spec;
         })
 final class RankCommand implements Callable<Integer> {
     /** The options that have a meaning where the spans are those of an earlier run. */
-    private static final Set<String> USED_WITH_FROM =
-            Set.of("--from", "--scoring", "--output", "--overwrite", "--output-crs", "--formats", "--threads", "--where",
-                    "--within");
+    private static final Set<String> USED_WITH_FROM = Set.of(
+            "--from",
+            "--scoring",
+            "--output",
+            "--overwrite",
+            "--output-crs",
+            "--formats",
+            "--threads",
+            "--where",
+            "--within");
 
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
     InputOptions input = new InputOptions();

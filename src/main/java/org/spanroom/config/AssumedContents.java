@@ -27,8 +27,8 @@ final class AssumedContents {
     static ScenarioSettings scenarios(AssumedValues assumed, ScenarioSettings scenarios) {
         double innerducts = assumed.findNumber(Term.INNERDUCT_COUNT)
                 .orElse(scenarios.typical().innerductCount());
-        double cables = assumed.findNumber(Term.CABLE_COUNT)
-                .orElse(scenarios.typical().cableCount());
+        double cables =
+                assumed.findNumber(Term.CABLE_COUNT).orElse(scenarios.typical().cableCount());
         return scenarios.around((int) innerducts, (int) cables);
     }
 }

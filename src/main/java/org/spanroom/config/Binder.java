@@ -195,8 +195,9 @@ final class Binder {
         if (!(node instanceof ConfigNode.Sequence sequence)) {
             throw wrongType(node, key, "the name of a file, or a list of names");
         }
-        return new InputFiles(
-                sequence.items().stream().map(item -> path(scalar(item, key), key)).toList());
+        return new InputFiles(sequence.items().stream()
+                .map(item -> path(scalar(item, key), key))
+                .toList());
     }
 
     static Path path(ConfigNode.Scalar node, String key) {

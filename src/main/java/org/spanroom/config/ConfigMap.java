@@ -56,9 +56,11 @@ final class ConfigMap {
     }
 
     private static Optional<Object> files(InputFiles files) {
-        return files.paths().size() == 1 ? plain(files.paths().get(0)) : Optional.<Object>of(files.paths())
-                .filter(any -> !files.isEmpty())
-                .flatMap(ConfigMap::plain);
+        return files.paths().size() == 1
+                ? plain(files.paths().get(0))
+                : Optional.<Object>of(files.paths())
+                        .filter(any -> !files.isEmpty())
+                        .flatMap(ConfigMap::plain);
     }
 
     private static Object collection(Object value) {

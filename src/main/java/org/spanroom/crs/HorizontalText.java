@@ -26,7 +26,9 @@ final class HorizontalText {
             return wkt;
         }
         int end = endOfBrackets(wkt, system.end() - 1);
-        return end < 0 ? wkt : HEIGHT_UNIT.matcher(wkt.substring(system.start(), end)).replaceAll("");
+        return end < 0
+                ? wkt
+                : HEIGHT_UNIT.matcher(wkt.substring(system.start(), end)).replaceAll("");
     }
 
     /** Returns the place after the bracket that closes the one at the given place, or -1; brackets within quotes do not count. */

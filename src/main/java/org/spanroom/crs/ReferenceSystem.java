@@ -83,20 +83,13 @@ public final class ReferenceSystem {
      * system where there is none, or more than a name would distinguish the two.
      */
     public ReferenceSystem identified() {
-        OptionalInt found = epsgCode().isPresent() || this == KnownSystems.CRS84 ? epsgCode() : SystemFinder.find(this);
+        OptionalInt found = epsgCode().isPresent() || equals(KnownSystems.CRS84) ? epsgCode() : SystemFinder.find(this);
         if (found.isEmpty() || epsgCode().isPresent()) {
             return this;
         }
         Description known = ReferenceSystem.parse("EPSG:" + found.getAsInt()).description;
         return new ReferenceSystem(
-                new Description(
-                        known.name(),
-                        found,
-                        known.wkt(),
-                        esriWkt(),
-                        unitLengthM(),
-                        caution(),
-                        known.area()),
+                new Description(known.name(), found, known.wkt(), esriWkt(), unitLengthM(), caution(), known.area()),
                 path);
     }
 

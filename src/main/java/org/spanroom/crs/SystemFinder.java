@@ -63,21 +63,24 @@ final class SystemFinder {
     private static OptionalInt projectedCode(ReferenceSystem system, String name, int datumCode) {
         Set<String> words = words(name);
         Map<Integer, String> known = EpsgDataset.projectedOn(datumCode);
-        var mostAlike = Comparator.<Integer>comparingDouble(code -> -likeness(words, words(known.get(code))));
-        return known.keySet().stream()
-                .filter(code -> likeness(words, words(known.get(code))) > 0)
-                .sorted(mostAlike.thenComparing(Comparator.naturalOrder()))
+        var mostAlike = Comparator.<Map.Entry<Integer, String>>comparingDouble(
+                        entry -> -likeness(words, words(entry.getValue())))
+                .thenComparing(Map.Entry.comparingByKey());
+        return known.entrySet().stream()
+                .filter(entry -> likeness(words, words(entry.getValue())) > 0)
+                .sorted(mostAlike)
                 .limit(MOST_TRIED)
-                .filter(code -> isSame(system, code))
-                .min(Comparator.<Integer>comparingInt(code -> axisWords(known.get(code)))
-                        .thenComparing(mostAlike)
-                        .thenComparing(Comparator.naturalOrder()))
-                .map(OptionalInt::of)
+                .filter(entry -> isSame(system, entry.getKey()))
+                .min(Comparator.<Map.Entry<Integer, String>>comparingInt(entry -> axisWords(entry.getValue()))
+                        .thenComparing(mostAlike))
+                .map(entry -> OptionalInt.of(entry.getKey()))
                 .orElseGet(OptionalInt::empty);
     }
 
     private static int axisWords(String name) {
-        return EASTING_FIRST.matcher(name).find() ? 1 : NORTHING_FIRST.matcher(name).find() ? 2 : 0;
+        return EASTING_FIRST.matcher(name).find()
+                ? 1
+                : NORTHING_FIRST.matcher(name).find() ? 2 : 0;
     }
 
     private static boolean isSame(ReferenceSystem system, int code) {
@@ -109,7 +112,8 @@ final class SystemFinder {
     }
 
     private static Set<String> words(String name) {
-        return BETWEEN_WORDS.splitAsStream(name.toLowerCase(Locale.ROOT))
+        return BETWEEN_WORDS
+                .splitAsStream(name.toLowerCase(Locale.ROOT))
                 .filter(word -> !word.isEmpty())
                 .collect(Collectors.toCollection(TreeSet::new));
     }

@@ -70,7 +70,8 @@ final class AbsentFields {
                 "it has no field " + each,
                 fields.isEmpty()
                         ? "The file has no fields at all; of a Shapefile, is its .dbf missing?"
-                        : "Correct inputs." + role + ".fields, or leave out what the file does not hold. Its fields are "
+                        : "Correct inputs." + role
+                                + ".fields, or leave out what the file does not hold. Its fields are "
                                 + (fields.size() > MOST_FIELDS_SHOWN ? shown + " and more" : shown) + ".");
     }
 
@@ -84,8 +85,12 @@ final class AbsentFields {
     private static Optional<String> suggestion(String field, List<String> fields) {
         String cut = field.substring(0, Math.min(field.length(), LayerFields.SHAPEFILE_NAME_LENGTH));
         return LayerFields.findShortened(field, fields)
-                .or(() -> fields.stream().filter(name -> name.startsWith(field + ".")).findFirst())
-                .or(() -> fields.stream().filter(name -> name.endsWith("." + field)).findFirst())
+                .or(() -> fields.stream()
+                        .filter(name -> name.startsWith(field + "."))
+                        .findFirst())
+                .or(() -> fields.stream()
+                        .filter(name -> name.endsWith("." + field))
+                        .findFirst())
                 .or(() -> NearestWord.find(field, fields))
                 .or(() -> NearestWord.find(cut, fields));
     }

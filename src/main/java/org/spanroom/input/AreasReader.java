@@ -49,6 +49,8 @@ public final class AreasReader {
             throw new InputException(file, "it holds no polygon", "Name a layer of polygons.");
         }
         return new Read(
-                file.toString().replace('\\', '/'), read.record().digests().get(0).sha256Hex(), outlines);
+                file.toString().replace('\\', '/'),
+                read.record().digests().get(0).sha256Hex(),
+                outlines);
     }
 }

@@ -4,7 +4,6 @@ import java.util.Map;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
-import org.spanroom.model.Term;
 
 /** Makes something of each feature of a layer, and keeps the account of what it could use. */
 interface FeatureReader {

@@ -88,7 +88,11 @@ public final class InputReader {
         files.forEach(file -> records.add(file.record()));
         tellExchanged(files);
         return new InputData(
-                routes.items(), vaults.items(), zones.items(), routes.files().get(0).crs(), ordered());
+                routes.items(),
+                vaults.items(),
+                zones.items(),
+                routes.files().get(0).crs(),
+                ordered());
     }
 
     private LayerFilesReader.Read<Route> readRoutes(ContentsTable table) {

@@ -83,8 +83,7 @@ final class LayerFilesReader<T> {
         var seen = new TreeSet<Path>();
         for (Path file : layer.file()) {
             if (!seen.add(file.toAbsolutePath().normalize())) {
-                throw new InputException(
-                        file, "it is named twice in the list of " + role, "Name each file once.");
+                throw new InputException(file, "it is named twice in the list of " + role, "Name each file once.");
             }
         }
     }
@@ -101,8 +100,8 @@ final class LayerFilesReader<T> {
                     ? feature -> reader.accept(feature.exchanged())
                     : reader::accept;
             ReadingTally.FileRead progress = tally.of(role, file);
-            long features = FeatureRelay.read(
-                    source, fields.wanted(), progress.counting(source, taker), config.threads());
+            long features =
+                    FeatureRelay.read(source, fields.wanted(), progress.counting(source, taker), config.threads());
             progress.end();
             reader.close(header, features);
             reader.rejections().add(source.rejected());
@@ -127,9 +126,7 @@ final class LayerFilesReader<T> {
         long namesakes = layer.file().paths().stream()
                 .filter(file -> name.equals(String.valueOf(file.getFileName())))
                 .count();
-        return namesakes > 1
-                ? header.file() + header.source().substring(name.length())
-                : header.source();
+        return namesakes > 1 ? header.file() + header.source().substring(name.length()) : header.source();
     }
 
     /**

@@ -37,7 +37,13 @@ final class RouteReader implements FeatureReader {
     private final Interner interner = new Interner();
     private long used;
 
-    RouteReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, ContentsTable table, Collected<Route> routes) {
+    RouteReader(
+            RunConfig config,
+            ReferenceSystem crs,
+            LayerFields fields,
+            CappedLog log,
+            ContentsTable table,
+            Collected<Route> routes) {
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);

@@ -73,7 +73,7 @@ final class ZoneReader implements FeatureReader {
     /** Returns how many features were used: one for each zone. */
     @Override
     public long used() {
-        return zones.size() - zones.before();
+        return (long) zones.size() - zones.before();
     }
 
     @Override

@@ -57,7 +57,8 @@ final class NetworkFindings {
     }
 
     void vault(FindingCode code, Vault vault, String detail) {
-        log.add(Finding.of(code, vaultsSource.apply(vault.sequence()), vault.id(), detail).at(vault.lonDeg(), vault.latDeg()));
+        log.add(Finding.of(code, vaultsSource.apply(vault.sequence()), vault.id(), detail)
+                .at(vault.lonDeg(), vault.latDeg()));
     }
 
     void ambiguousJoint(List<OpenEnd> group, List<Route> routes) {

@@ -19,8 +19,7 @@ final class RecordedEnds {
     private final List<Integer> last;
 
     /** Takes the vaults of the name at the first vertex, and of that at the last; none where there is no name. */
-    RecordedEnds(
-            List<Integer> from, List<Integer> to, NetworkSettings settings, VaultPlaces places, Track track) {
+    RecordedEnds(List<Integer> from, List<Integer> to, NetworkSettings settings, VaultPlaces places, Track track) {
         this.settings = settings;
         this.places = places;
         this.track = track;

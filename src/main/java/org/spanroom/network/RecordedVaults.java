@@ -76,8 +76,8 @@ final class RecordedVaults {
         }
         if (!passed && settings.vaults() == ValueSource.RECORDED) {
             inReach(claimed, track, endM)
-                    .ifPresent(vault -> passes.add(
-                            VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
+                    .ifPresent(vault ->
+                            passes.add(VaultCrossing.beside(vault, endM, endM, endM, distance(vault, track, endM))
                                     .namedAt(end)));
         }
     }

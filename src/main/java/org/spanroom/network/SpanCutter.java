@@ -43,10 +43,7 @@ public final class SpanCutter {
 
     /** Names in findings the source of each route and of each vault, by its number. */
     public SpanCutter(
-            NetworkSettings settings,
-            int threads,
-            IntFunction<String> routesSource,
-            IntFunction<String> vaultsSource) {
+            NetworkSettings settings, int threads, IntFunction<String> routesSource, IntFunction<String> vaultsSource) {
         this.settings = settings;
         this.ranges = new ParallelRanges(threads);
         this.routesSource = routesSource;

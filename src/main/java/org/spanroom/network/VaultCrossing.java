@@ -117,16 +117,7 @@ record VaultCrossing(
     /** Returns this pass as one that the records name at an end. */
     VaultCrossing namedAt(int end) {
         return new VaultCrossing(
-                vault,
-                reachFromM,
-                reachToM,
-                nearFromM,
-                nearToM,
-                offsetM,
-                insideFromM,
-                insideToM,
-                named | end,
-                settled);
+                vault, reachFromM, reachToM, nearFromM, nearToM, offsetM, insideFromM, insideToM, named | end, settled);
     }
 
     boolean isNamedAt(int end) {

@@ -45,7 +45,8 @@ public final class ResultTables {
             ResultTable.ofRun(FieldCheckColumns.TABLE, Results::fieldChecks)
                     .alsoIn(CSV)
                     .scored(),
-            ResultTable.ofRun(ScenarioColumns.TABLE, results -> results.contents().scenarios())
+            ResultTable.ofRun(
+                            ScenarioColumns.TABLE, results -> results.contents().scenarios())
                     .alsoIn(CSV)
                     .scored(),
             ResultTable.ofRun(SurveyColumns.TABLE, Results::survey).alsoIn(CSV));

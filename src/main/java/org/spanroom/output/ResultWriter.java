@@ -86,7 +86,15 @@ public final class ResultWriter {
         List<String> names = names(folder.path());
         folder.commit();
         Optional<Long> kept = account.filter().isEmpty() ? Optional.empty() : Optional.of(account.spansKept());
-        return new WrittenResults(settings.folder(), names, account.notes(), account.totals(), account.money(), kept, account.kept(), account.contents());
+        return new WrittenResults(
+                settings.folder(),
+                names,
+                account.notes(),
+                account.totals(),
+                account.money(),
+                kept,
+                account.kept(),
+                account.contents());
     }
 
     private static List<String> names(Path folder) {

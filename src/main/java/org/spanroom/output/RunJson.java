@@ -122,8 +122,7 @@ final class RunJson {
             json.writeStringField(asked.getKey(), asked.getValue());
         }
         json.writeNumberField("spans_kept", account.spansKept());
-        json.writeNumberField(
-                "spans_left_out", account.totals().spans() - account.spansKept());
+        json.writeNumberField("spans_left_out", account.totals().spans() - account.spansKept());
         json.writeEndObject();
     }
 

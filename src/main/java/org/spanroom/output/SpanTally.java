@@ -64,7 +64,8 @@ final class SpanTally {
 
     /** Returns what has been counted since the last call. */
     RankTotals take() {
-        var totals = new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM, takeKept());
+        var totals =
+                new RankTotals(spans, ranked, excluded, doubtful, positionsGained, lengthM, drawnLengthM, takeKept());
         excluded.clear();
         spans = 0;
         ranked = 0;

@@ -119,8 +119,7 @@ final class AssessedSpans implements RankedSpans {
     public RankedSpan at(int place) {
         int number = order[place];
         Assessment assessment = assessor.assess(number, spans.get(number));
-        RankedSpan span =
-                ranking.ranked(place, standings, assessment).withScenarios(scenarios.gains(assessment));
+        RankedSpan span = ranking.ranked(place, standings, assessment).withScenarios(scenarios.gains(assessment));
         return span.rank().isEmpty()
                 ? span
                 : span.withSureness(sureness.map(run -> run.of(number, assessment)))

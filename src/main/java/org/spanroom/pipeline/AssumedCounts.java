@@ -36,8 +36,8 @@ final class AssumedCounts {
         boolean cablesAssumed = duct.assumed().contains(Term.CABLE_COUNT);
         Optional<Innerduct> pipe = now.innerducts().stream().findFirst().or(this::usualInnerduct);
         ContentsScenario fitted = innerductsAssumed
-                ? pipe.map(one -> scenario.within(BoreCapacity.items(
-                                duct.boreShape(), duct.insideDiameterMm(), one.outsideDiameterMm())))
+                ? pipe.map(one -> scenario.within(
+                                BoreCapacity.items(duct.boreShape(), duct.insideDiameterMm(), one.outsideDiameterMm())))
                         .orElse(scenario)
                 : scenario;
         int innerducts =
@@ -49,8 +49,7 @@ final class AssumedCounts {
     }
 
     /** One cable lies in each innerduct, in order; the rest lies loose, as where the counts are recorded. */
-    private static Contents contents(
-            int innerducts, Optional<Innerduct> pipe, int cables, Optional<Cable> cable) {
+    private static Contents contents(int innerducts, Optional<Innerduct> pipe, int cables, Optional<Cable> cable) {
         List<Cable> all = Stream.iterate(1, number -> number + 1)
                 .limit(cables)
                 .map(number -> named(cable.orElseThrow(), "cable-" + number))

@@ -26,7 +26,8 @@ final class DataDoubts {
     void report(Assessment one) {
         one.room()
                 .findContradiction()
-                .ifPresent(why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), ofSource(one, why))));
+                .ifPresent(
+                        why -> findings.add(finding(FindingCode.CONTENTS_CANNOT_FIT, one.span(), ofSource(one, why))));
         double fillNowRatio = one.room().fillNowRatio().orElse(0);
         if (fillNowRatio > 1) {
             String detail = String.format(

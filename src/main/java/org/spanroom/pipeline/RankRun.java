@@ -82,7 +82,10 @@ public final class RankRun {
 
     /** Returns what is known of the tables before anything is read. */
     private static SpanLayout layout(RunConfig config) {
-        return new SpanLayout(new Rescoring(config.scoring(), config.room()).criteria(), false, config.inputs().routes().keep());
+        return new SpanLayout(
+                new Rescoring(config.scoring(), config.room()).criteria(),
+                false,
+                config.inputs().routes().keep());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
@@ -108,7 +111,8 @@ public final class RankRun {
                 record,
                 config.inputs().routes().keep(),
                 start.selection());
-        OutputSettings settings = settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
+        OutputSettings settings =
+                settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
         return new RankSummary(
                 network,

@@ -101,9 +101,7 @@ public final class RescoreRun {
                 String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
                 var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
                 return new RescoreSummary(
-                        rescored.kept(),
-                        rescored.sections(),
-                        RescoredWriter.write(rescored, origin, settings, folder));
+                        rescored.kept(), rescored.sections(), RescoredWriter.write(rescored, origin, settings, folder));
             }
         }
     }
@@ -116,9 +114,8 @@ public final class RescoreRun {
                 RescoredColumns.table(new SpanLayout(rescoring.criteria(), false, fields), layer.columns());
         Selection selection = choice.of(table, config);
         List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
-        List<RescoredSpan> kept = spans.stream()
-                .filter(selection.of(table, RescoredSpan::lonLat))
-                .toList();
+        List<RescoredSpan> kept =
+                spans.stream().filter(selection.of(table, RescoredSpan::lonLat)).toList();
         Set<String> keptIds = kept.stream().map(RescoredSpan::spanId).collect(Collectors.toSet());
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
         return new RescoredWriter.Rescored(

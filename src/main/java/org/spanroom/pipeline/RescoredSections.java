@@ -45,8 +45,7 @@ final class RescoredSections {
      * @param keptIds the names of the spans that are written; a section is found where one of its spans is
      * @return the best first; nothing where the earlier run did not write what they are made of
      */
-    static Optional<List<RankedSection>> find(
-            List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
+    static Optional<List<RankedSection>> find(List<String> columns, List<RescoredSpan> spans, Set<String> keptIds) {
         boolean written = NEEDED.stream().map(Column::name).allMatch(columns::contains);
         return written ? Optional.of(new RescoredSections(columns, spans, keptIds).sections()) : Optional.empty();
     }
@@ -73,11 +72,11 @@ final class RescoredSections {
         for (int place : groups.members(section)) {
             RescoredSpan span = spans.get(place);
             counts = counts.plus(
-                    isRanked(span),
-                    Boolean.TRUE.equals(value(span, SpanColumns.SPARE)),
-                    (int) number(span, SpanColumns.POSITIONS_NOW),
-                    (int) number(span, SpanColumns.POSITIONS_AFTER),
-                    (int) number(span, SpanColumns.POSITIONS_GAINED))
+                            isRanked(span),
+                            Boolean.TRUE.equals(value(span, SpanColumns.SPARE)),
+                            (int) number(span, SpanColumns.POSITIONS_NOW),
+                            (int) number(span, SpanColumns.POSITIONS_AFTER),
+                            (int) number(span, SpanColumns.POSITIONS_GAINED))
                     .plusAssumed(isRanked(span) && isAssumed(span) ? 1 : 0);
         }
         RescoredSpan first = spans.get(groups.first(section));

@@ -74,8 +74,10 @@ final class ScenarioRun {
             assumed += isAssumed ? 1 : 0;
             gained += Math.max(0, assessed.room().positionsGained().orElse(0));
             lengthMm += Math.round(1000 * assessed.span().lengthM());
-            recoveryCents += Cents.of(assessed.effort().map(Effort::recoveryMoney).orElse(0.0));
-            newBuildCents += Cents.of(assessed.effort().map(Effort::newBuildMoney).orElse(0.0));
+            recoveryCents +=
+                    Cents.of(assessed.effort().map(Effort::recoveryMoney).orElse(0.0));
+            newBuildCents +=
+                    Cents.of(assessed.effort().map(Effort::newBuildMoney).orElse(0.0));
         }
 
         void addAll(Totals other) {

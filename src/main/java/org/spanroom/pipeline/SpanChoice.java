@@ -58,8 +58,8 @@ public record SpanChoice(Optional<String> where, Optional<Path> within) {
     }
 
     private static String remedy(String wrong, Map<String, ?> columns) {
-        return "did you mean '" + NearestWord.nearest(wrong, columns.keySet(), 1).get(0)
-                + "'? The columns are those of spans.csv";
+        return "did you mean '"
+                + NearestWord.nearest(wrong, columns.keySet(), 1).get(0) + "'? The columns are those of spans.csv";
     }
 
     private static Class<?> type(Column.Type type) {

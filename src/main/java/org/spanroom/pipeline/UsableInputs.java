@@ -60,7 +60,9 @@ final class UsableInputs {
     }
 
     private static long used(InputData inputs, String role) {
-        return inputs.records(role).stream().mapToLong(InputRecord::featuresUsed).sum();
+        return inputs.records(role).stream()
+                .mapToLong(InputRecord::featuresUsed)
+                .sum();
     }
 
     private InputException noFeatures(String role) {
@@ -71,8 +73,9 @@ final class UsableInputs {
                 inputs.records(each).forEach(record -> addReasons(record, lines));
             }
         }
-        long features =
-                inputs.records(role).stream().mapToLong(InputRecord::featuresRead).sum();
+        long features = inputs.records(role).stream()
+                .mapToLong(InputRecord::featuresRead)
+                .sum();
         String problem = features == 0
                 ? "it has no features: no " + role + " can be read from it"
                 : String.format(Locale.ROOT, "none of its %,d features can be used for %s", features, role);
@@ -100,7 +103,8 @@ final class UsableInputs {
                     ? new Cause(
                             "The files of routes and vaults seem to be exchanged",
                             "Give the lines with --routes and the points or outlines with --vaults.")
-                    : new Cause(wanted + "; this seems to be another layer", "Name the right file with --" + role + ".");
+                    : new Cause(
+                            wanted + "; this seems to be another layer", "Name the right file with --" + role + ".");
         }
         if (main == FindingCode.EMPTY_GEOMETRY) {
             return new Cause(
@@ -112,7 +116,9 @@ final class UsableInputs {
                     "All vertices of each line lie at one place",
                     "Export it again with all digits of its coordinates, or name another file with --" + role + ".");
         }
-        return main == FindingCode.BAD_COORDINATE ? wrongSystem(role) : new Cause("The file is damaged", "Export it again.");
+        return main == FindingCode.BAD_COORDINATE
+                ? wrongSystem(role)
+                : new Cause("The file is damaged", "Export it again.");
     }
 
     private Cause wrongSystem(String role) {
@@ -134,7 +140,8 @@ final class UsableInputs {
     private Optional<FindingCode> mainReason(String role) {
         var counts = new EnumMap<FindingCode, Long>(FindingCode.class);
         inputs.records(role)
-                .forEach(record -> record.rejectedByCode().forEach((code, count) -> counts.merge(code, count, Long::sum)));
+                .forEach(record ->
+                        record.rejectedByCode().forEach((code, count) -> counts.merge(code, count, Long::sum)));
         return sorted(counts).map(Map.Entry::getKey).findFirst();
     }
 
@@ -175,8 +182,9 @@ final class UsableInputs {
     }
 
     private Cause causeOfNoSpan(double snapToleranceM) {
-        Optional<String> role =
-                Stream.of("routes", "vaults").filter(each -> suspicion(each).isPresent()).findFirst();
+        Optional<String> role = Stream.of("routes", "vaults")
+                .filter(each -> suspicion(each).isPresent())
+                .findFirst();
         if (role.isPresent()) {
             return new Cause(
                     "of the " + role.get() + " " + suspicion(role.get()).orElse(""),
@@ -190,11 +198,7 @@ final class UsableInputs {
                     line(
                             "routes and vaults lie %,.0f km apart (the first route at %.4f %.4f, the first vault at %.4f %.4f): one of"
                                     + " them is probably read in the wrong reference system",
-                            farKm,
-                            route.lonLat().x(0),
-                            route.lonLat().y(0),
-                            vault.lonDeg(),
-                            vault.latDeg()),
+                            farKm, route.lonLat().x(0), route.lonLat().y(0), vault.lonDeg(), vault.latDeg()),
                     "Give the right one at inputs.routes.crs or inputs.vaults.crs.");
         }
         return new Cause(
@@ -205,7 +209,9 @@ final class UsableInputs {
     /** Returns how far the bounds of the two layers lie apart, roughly; 0 where they overlap. */
     private double nearestKm() {
         double[] ofRoutes = {180, 90, -180, -90};
-        inputs.routes().forEach(route -> widen(ofRoutes, route.lonLat().x(0), route.lonLat().y(0)));
+        inputs.routes()
+                .forEach(route ->
+                        widen(ofRoutes, route.lonLat().x(0), route.lonLat().y(0)));
         double[] ofVaults = {180, 90, -180, -90};
         inputs.vaults().forEach(vault -> widen(ofVaults, vault.lonDeg(), vault.latDeg()));
         double eastDeg = Math.max(0, Math.max(ofVaults[0] - ofRoutes[2], ofRoutes[0] - ofVaults[2]));
@@ -229,7 +235,8 @@ final class UsableInputs {
     /** Numbers of features come in their order: shorter ones first. */
     private static void addFirst(Stream<Finding> all, List<String> lines) {
         all.filter(finding -> !finding.featureId().isEmpty())
-                .sorted(Comparator.<Finding>comparingInt(finding -> finding.featureId().length())
+                .sorted(Comparator.<Finding>comparingInt(
+                                finding -> finding.featureId().length())
                         .thenComparing(Finding::featureId))
                 .limit(FIRST_FEW)
                 .forEach(finding -> lines.add(
@@ -241,9 +248,6 @@ final class UsableInputs {
     }
 
     private Path file(String role) {
-        return inputs.records(role).stream()
-                .map(InputRecord::file)
-                .findFirst()
-                .orElse(Path.of(role));
+        return inputs.records(role).stream().map(InputRecord::file).findFirst().orElse(Path.of(role));
     }
 }

@@ -33,7 +33,10 @@ public final class CrewCautions {
                 .mapToLong(duct -> duct.circumstances().circuitsAtRisk().orElse(0))
                 .sum();
         addIf(circuits > 0, "circuits at risk: " + circuits, cautions);
-        addIf(ducts.stream().anyMatch(duct -> isWet(duct, vault)), "water: pump it where it may go, then test the air again", cautions);
+        addIf(
+                ducts.stream().anyMatch(duct -> isWet(duct, vault)),
+                "water: pump it where it may go, then test the air again",
+                cautions);
         addIf(access.isInRoadway(vault), "cover in the roadway: traffic control", cautions);
         return cautions;
     }

@@ -64,7 +64,9 @@ public final class Condition {
     private static UsageException unreadable(String text, Throwable problem) {
         String said = String.valueOf(problem.getMessage());
         int list = said.indexOf("Was expecting");
-        String where = (list < 0 ? said : said.substring(0, list)).replaceAll("\\s*Parsing : .*", "").strip();
+        String where = (list < 0 ? said : said.substring(0, list))
+                .replaceAll("\\s*Parsing : .*", "")
+                .strip();
         return new UsageException(
                 "--where cannot be read: " + where + " It is ECQL, such as rank <= 100 AND duct LIKE 'B18%'; it was: "
                         + text,

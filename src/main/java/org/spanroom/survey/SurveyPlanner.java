@@ -63,7 +63,8 @@ public final class SurveyPlanner {
 
     /** A span that cannot serve, as a collapsed one, is not worth a look. */
     private static boolean isOpen(SurveySpan span) {
-        return span.duct().contentsSource() != ContentsSource.RECORDED && span.duct().mayServe();
+        return span.duct().contentsSource() != ContentsSource.RECORDED
+                && span.duct().mayServe();
     }
 
     /** Returns, by stratum, how many recorded spans gain room and how many there are. */
@@ -102,9 +103,11 @@ public final class SurveyPlanner {
             isSeen = new boolean[spans.size()];
             seenOf = new int[strata.count()];
             for (int i = 0; i < spans.size(); i++) {
-                atVault.computeIfAbsent(spans.get(i).from(), key -> new ArrayList<>()).add(i);
+                atVault.computeIfAbsent(spans.get(i).from(), key -> new ArrayList<>())
+                        .add(i);
                 if (spans.get(i).to() != spans.get(i).from()) {
-                    atVault.computeIfAbsent(spans.get(i).to(), key -> new ArrayList<>()).add(i);
+                    atVault.computeIfAbsent(spans.get(i).to(), key -> new ArrayList<>())
+                            .add(i);
                 }
             }
         }
@@ -190,7 +193,8 @@ public final class SurveyPlanner {
         /** Each duct once, though it may have a span on either side of the vault. */
         private List<Duct> distinct(List<Integer> here) {
             var byId = new TreeMap<String, Duct>();
-            here.forEach(span -> byId.putIfAbsent(spans.get(span).duct().id(), spans.get(span).duct()));
+            here.forEach(span -> byId.putIfAbsent(
+                    spans.get(span).duct().id(), spans.get(span).duct()));
             return List.copyOf(byId.values());
         }
 

@@ -41,12 +41,10 @@ class FieldsConfigTest {
         var text = new StringBuilder("{\"type\":\"FeatureCollection\"," + crs + "\"features\":[");
         for (int n = 0; n < LINES; n++) {
             text.append(n == 0 ? "" : ",")
-                    .append(
-                            """
+                    .append("""
                             {"type":"Feature","properties":{"OBJECTID":%d,"FACILITYID":"L%d","FROMMH":"M%d","TOMH":"M%d","DIAM":100,
                             "SUBDUCTS":3,"CABLES":2,"OWNER":%d,"INSTALLDATE":915148800000},
-                            "geometry":{"type":"LineString","coordinates":[[%s,47],[%s,47]]}}"""
-                                    .formatted(n + 1, n, n, n + 1, n % 2, 5 + n * 0.001, 5 + (n + 1) * 0.001));
+                            "geometry":{"type":"LineString","coordinates":[[%s,47],[%s,47]]}}""".formatted(n + 1, n, n, n + 1, n % 2, 5 + n * 0.001, 5 + (n + 1) * 0.001));
         }
         return text + "]}";
     }
@@ -54,19 +52,23 @@ class FieldsConfigTest {
     private static String points() {
         var text = new StringBuilder("{\"type\":\"FeatureCollection\",\"features\":[");
         for (int n = 0; n <= LINES; n++) {
-            text.append(n == 0 ? "" : ",")
-                    .append(
-                            """
+            text.append(n == 0 ? "" : ",").append("""
                             {"type":"Feature","properties":{"OBJECTID":%d,"FACILITYID":"M%d"},
-                            "geometry":{"type":"Point","coordinates":[%s,47]}}"""
-                                    .formatted(n + 1, n, 5 + n * 0.001));
+                            "geometry":{"type":"Point","coordinates":[%s,47]}}""".formatted(n + 1, n, 5 + n * 0.001));
         }
         return text + "]}";
     }
 
     private CommandRun write(Path yaml, String... more) {
         var args = new ArrayList<>(List.of(
-                "check", "--fields", "--routes", routes.toString(), "--vaults", vaults.toString(), "--write", yaml.toString()));
+                "check",
+                "--fields",
+                "--routes",
+                routes.toString(),
+                "--vaults",
+                vaults.toString(),
+                "--write",
+                yaml.toString()));
         args.addAll(List.of(more));
         return CommandRun.of(args.toArray(String[]::new));
     }
@@ -94,7 +96,8 @@ class FieldsConfigTest {
                         Term.CABLE_COUNT,
                         Term.FROM_VAULT,
                         Term.TO_VAULT);
-        assertThat(read.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit()).isEqualTo(Optional.of(Unit.MM));
+        assertThat(read.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit())
+                .isEqualTo(Optional.of(Unit.MM));
         assertThat(config.inputs().contents()).isEqualTo(ContentsConfig.NONE);
         assertThat(config.inputs().zones()).isEqualTo(LayerConfig.NONE);
         assertThat(run.out())
@@ -108,7 +111,11 @@ class FieldsConfigTest {
         write(yaml);
 
         CommandRun run = CommandRun.of(
-                "rank", "--config", yaml.toString(), "--output", folder.resolve("results").toString());
+                "rank",
+                "--config",
+                yaml.toString(),
+                "--output",
+                folder.resolve("results").toString());
 
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(run.out()).contains(LINES + " spans");
@@ -151,7 +158,11 @@ class FieldsConfigTest {
     @Test
     void writeWithoutFieldsIsAWrongOption() {
         CommandRun run = CommandRun.of(
-                "check", "--routes", routes.toString(), "--write", folder.resolve("my.yaml").toString());
+                "check",
+                "--routes",
+                routes.toString(),
+                "--write",
+                folder.resolve("my.yaml").toString());
 
         assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
         assertThat(run.complaint()).contains("--fields");

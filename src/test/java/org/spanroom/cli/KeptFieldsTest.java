@@ -81,7 +81,11 @@ class KeptFieldsTest {
         try (var parser = CSVParser.parse(
                 run.resolve("spans.csv"),
                 StandardCharsets.UTF_8,
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             return parser.getRecords();
         }
     }
@@ -97,8 +101,7 @@ class KeptFieldsTest {
                 expected.remove("");
                 compared += expected.size() > 1 ? 1 : 0;
                 // a CSV cell that a spreadsheet would take for a formula begins with an apostrophe
-                assertThat(span.get("src_street").replaceFirst("^'(?==)", ""))
-                        .isEqualTo(String.join(";", expected));
+                assertThat(span.get("src_street").replaceFirst("^'(?==)", "")).isEqualTo(String.join(";", expected));
             }
         }
         assertThat(compared).as("spans of several routes with several values").isPositive();
@@ -127,7 +130,9 @@ class KeptFieldsTest {
             String name = value.path("value").asText();
             double[] sum = expected.getOrDefault(name.equals("null") ? "" : name, new double[3]);
             assertThat(value.path("spans_ranked").asInt()).as(name).isEqualTo((int) sum[0]);
-            assertThat(value.path("positions_gained").asInt()).isEqualTo((int) sum[1]).isLessThanOrEqualTo(before);
+            assertThat(value.path("positions_gained").asInt())
+                    .isEqualTo((int) sum[1])
+                    .isLessThanOrEqualTo(before);
             assertThat(value.path("length_m").asDouble()).isCloseTo(sum[2], within(0.001 * (1 + sum[0])));
             before = value.path("positions_gained").asInt();
         }
@@ -137,8 +142,15 @@ class KeptFieldsTest {
     @Test
     void anotherScoringAndAConditionKnowThemToo() throws IOException {
         CommandRun again = CommandRun.of(
-                "rank", "--from", whole.toString(), "--scoring", "config/scoring.yaml", "--output",
-                folder.resolve("again").toString(), "--where", "src_street = 'Mill Lane'");
+                "rank",
+                "--from",
+                whole.toString(),
+                "--scoring",
+                "config/scoring.yaml",
+                "--output",
+                folder.resolve("again").toString(),
+                "--where",
+                "src_street = 'Mill Lane'");
 
         assertThat(again.exitCode()).as(again.err()).isZero();
         List<List<String>> expected = spans(whole).stream()

@@ -31,7 +31,6 @@ class LittleRecordedTest {
 
     private static CommandRun bare = new CommandRun(-1, "", "");
     private static CommandRun assumed = bare;
-    private static CommandRun mixed = bare;
 
     @BeforeAll
     static void makeRuns() throws IOException {
@@ -42,7 +41,8 @@ class LittleRecordedTest {
         assumed = rank("assumed", fields + pasted(bare.out()));
         Path some = runs.resolve("some.geojson");
         Files.writeString(some, withSomeRecorded(Files.readString(routes)));
-        mixed = rank("mixed", fields(some, vaults) + pasted(bare.out()));
+        CommandRun mixed = rank("mixed", fields(some, vaults) + pasted(bare.out()));
+        assertThat(mixed.exitCode()).as(mixed.err()).isZero();
     }
 
     private static String fields(Path routes, Path vaults) {
@@ -55,14 +55,22 @@ class LittleRecordedTest {
         var lines = new ArrayList<String>();
         for (String line : routes.split("\n", -1)) {
             String counts = lines.size() % 3 == 0 ? "\"innerducts\":2,\"cables\":2" : "\"cables\":1";
-            lines.add(lines.size() % 3 == 1 ? line : line.replaceFirst("\"properties\":\\{", "\"properties\":{" + counts + ","));
+            lines.add(
+                    lines.size() % 3 == 1
+                            ? line
+                            : line.replaceFirst("\"properties\":\\{", "\"properties\":{" + counts + ","));
         }
         return String.join("\n", lines);
     }
 
     private static CommandRun rank(String name, String config, String... options) throws IOException {
         Path file = Files.writeString(runs.resolve(name + ".yaml"), config);
-        var args = new ArrayList<>(List.of("rank", "--config", file.toString(), "--output", runs.resolve(name).toString()));
+        var args = new ArrayList<>(List.of(
+                "rank",
+                "--config",
+                file.toString(),
+                "--output",
+                runs.resolve(name).toString()));
         args.addAll(List.of(options));
         return CommandRun.of(args.toArray(String[]::new));
     }
@@ -70,7 +78,8 @@ class LittleRecordedTest {
     /** Returns the lines that the screen says to paste. */
     private static String pasted(String out) {
         List<String> lines = out.lines().toList();
-        int head = lines.indexOf("To see what they would give if they held what is usual, put these lines into your config:");
+        int head = lines.indexOf(
+                "To see what they would give if they held what is usual, put these lines into your config:");
         assertThat(head).as(out).isPositive();
         return lines.subList(head + 1, lines.size()).stream()
                 .takeWhile(line -> line.startsWith("    "))
@@ -79,8 +88,13 @@ class LittleRecordedTest {
     }
 
     private static List<CSVRecord> table(String run, String file) throws IOException {
-        CSVFormat format = CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
-        try (CSVParser parser = CSVParser.parse(runs.resolve(run).resolve(file), java.nio.charset.StandardCharsets.UTF_8, format)) {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (CSVParser parser =
+                CSVParser.parse(runs.resolve(run).resolve(file), java.nio.charset.StandardCharsets.UTF_8, format)) {
             return parser.getRecords();
         }
     }
@@ -101,7 +115,8 @@ class LittleRecordedTest {
                 .contains("What lies in the ducts is not recorded for " + spans + " of " + spans + " spans. Missing:")
                 .contains("\n  innerduct_count: no field is named for it; nothing stands in\n")
                 .contains("\n  cable_count: no field is named for it; nothing stands in\n")
-                .containsPattern("\n  inside_diameter: the field 'diam_in' has no usable value on \\d+ of \\d+ routes; 101.6 mm")
+                .containsPattern(
+                        "\n  inside_diameter: the field 'diam_in' has no usable value on \\d+ of \\d+ routes; 101.6 mm")
                 .contains("\n    scenarios:\n      assume_contents: true\n")
                 .contains("Next: open 20 vaults");
         JsonNode record = contents("bare");
@@ -111,7 +126,9 @@ class LittleRecordedTest {
         assertThat(record.path("missing").get(0).path("without").asInt()).isEqualTo(spans);
         assertThat(record.path("to_assume").toString()).contains("assume_contents: true", "in_service: live");
         assertThat(table("bare", "scenarios.csv")).isEmpty();
-        assertThat(table("bare", "spans.csv")).extracting(row -> row.get("contents_source")).containsOnly("unknown");
+        assertThat(table("bare", "spans.csv"))
+                .extracting(row -> row.get("contents_source"))
+                .containsOnly("unknown");
     }
 
     @Test
@@ -122,20 +139,23 @@ class LittleRecordedTest {
         assertThat(ranked).isPositive();
         assertThat(assumed.out())
                 .contains(ranked + " of " + spans.size() + " spans would give room back IF the contents are as assumed")
-                .contains("no innerduct count is recorded for " + ranked + " of them; this is an assumption, not a result")
+                .contains("no innerduct count is recorded for " + ranked
+                        + " of them; this is an assumption, not a result")
                 .doesNotContain("could give room back");
         assertThat(contents("assumed").path("basis").asText()).isEqualTo("assumed");
         assertThat(contents("assumed").path("statement").asText()).contains("this is an assumption, not a result");
         assertThat(contents("assumed").path("spans_ranked_assumed").asLong()).isEqualTo(ranked);
         for (String file : List.of("spans.csv", "pulls.csv")) {
-            assertThat(table("assumed", file)).extracting(row -> row.get("contents_source")).containsOnly("assumed");
+            assertThat(table("assumed", file))
+                    .extracting(row -> row.get("contents_source"))
+                    .containsOnly("assumed");
         }
-        assertThat(table("assumed", "sections.csv")).allSatisfy(row -> assertThat(row.get("spans_contents_assumed"))
-                .isEqualTo(row.get("spans_ranked")));
+        assertThat(table("assumed", "sections.csv"))
+                .allSatisfy(row -> assertThat(row.get("spans_contents_assumed")).isEqualTo(row.get("spans_ranked")));
         String best = spans.get(0).get("span_id");
         Path sheet = runs.resolve("sheet.svg");
-        CommandRun explained = CommandRun.of(
-                "explain", best, "--run", runs.resolve("assumed").toString(), "--svg", sheet.toString());
+        CommandRun explained =
+                CommandRun.of("explain", best, "--run", runs.resolve("assumed").toString(), "--svg", sheet.toString());
         assertThat(explained.out()).contains("an assumption, not a result: no innerduct count is recorded");
         assertThat(Files.readString(sheet)).contains("Contents: an assumption, not a result");
         // What is assumed never goes in where it cannot.
@@ -162,15 +182,18 @@ class LittleRecordedTest {
         }
         assertThat(contents("assumed").path("by_scenario")).hasSize(3);
         // On each span, too: with all scenarios on one count there is one number; recorded contents have one anyway.
-        assertThat(spans).anySatisfy(row -> assertThat(row.get("positions_gained_few"))
-                .isNotEqualTo(row.get("positions_gained_many")));
+        assertThat(spans)
+                .anySatisfy(row ->
+                        assertThat(row.get("positions_gained_few")).isNotEqualTo(row.get("positions_gained_many")));
         for (CSVRecord row : table("mixed", "spans.csv")) {
             if (row.get("contents_source").equals("recorded")) {
                 assertThat(row.get("positions_gained_few")).isEqualTo(row.get("positions_gained"));
                 assertThat(row.get("positions_gained_many")).isEqualTo(row.get("positions_gained"));
             }
         }
-        assertThat(table("bare", "spans.csv")).extracting(row -> row.get("positions_gained_few")).containsOnly("");
+        assertThat(table("bare", "spans.csv"))
+                .extracting(row -> row.get("positions_gained_few"))
+                .containsOnly("");
     }
 
     /** Each scenario is what a run would say that assumes its counts. */
@@ -181,16 +204,25 @@ class LittleRecordedTest {
         String typical = "{innerduct_count: " + scenario.get("innerduct_count") + ", cable_count: "
                 + scenario.get("cable_count") + "}";
         String config = Files.readString(runs.resolve("mixed.yaml"))
-                .replaceAll("  typical: \\{[^}]*\\}", "  few: " + typical + "\n  many: " + typical + "\n  typical: " + typical);
+                .replaceAll(
+                        "  typical: \\{[^}]*\\}",
+                        "  few: " + typical + "\n  many: " + typical + "\n  typical: " + typical);
         rank("as" + row, config, "--no-uncertainty");
 
         CSVRecord alone = table("as" + row, "scenarios.csv").get(1);
         String gained = row == 0 ? "positions_gained_few" : "positions_gained_many";
         Map<String, String> ofScenario = table("mixed", "spans.csv").stream()
                 .collect(Collectors.toMap(one -> one.get("span_id"), one -> one.get(gained)));
-        assertThat(table("as" + row, "spans.csv")).allSatisfy(one -> assertThat(one.get("positions_gained"))
-                .isEqualTo(ofScenario.get(one.get("span_id"))));
-        for (String column : List.of("spans_ranked", "spans_contents_assumed", "length_m", "positions_gained", "recovery_money", "build_money")) {
+        assertThat(table("as" + row, "spans.csv"))
+                .allSatisfy(
+                        one -> assertThat(one.get("positions_gained")).isEqualTo(ofScenario.get(one.get("span_id"))));
+        for (String column : List.of(
+                "spans_ranked",
+                "spans_contents_assumed",
+                "length_m",
+                "positions_gained",
+                "recovery_money",
+                "build_money")) {
             assertThat(scenario.get(column)).as(column).isEqualTo(alone.get(column));
         }
     }
@@ -202,15 +234,18 @@ class LittleRecordedTest {
         Set<String> sources = new HashSet<>();
         for (CSVRecord span : spans) {
             sources.add(span.get("contents_source"));
-            boolean counted = !span.get("assumed").contains("innerduct_count") && !span.get("assumed").contains("cable_count");
+            boolean counted = !span.get("assumed").contains("innerduct_count")
+                    && !span.get("assumed").contains("cable_count");
             assertThat(span.get("contents_source")).isEqualTo(counted ? "recorded" : "assumed");
         }
         assertThat(sources).containsExactlyInAnyOrder("recorded", "assumed");
         long rankedRecorded = spans.stream()
-                .filter(row -> !row.get("rank").isEmpty() && row.get("contents_source").equals("recorded"))
+                .filter(row ->
+                        !row.get("rank").isEmpty() && row.get("contents_source").equals("recorded"))
                 .count();
         for (CSVRecord scenario : table("mixed", "scenarios.csv")) {
-            assertThat(Long.parseLong(scenario.get("spans_ranked")) - Long.parseLong(scenario.get("spans_contents_assumed")))
+            assertThat(Long.parseLong(scenario.get("spans_ranked"))
+                            - Long.parseLong(scenario.get("spans_contents_assumed")))
                     .isEqualTo(rankedRecorded);
         }
         Set<String> visited = table("mixed", "vault_survey.csv").stream()
@@ -247,7 +282,8 @@ class LittleRecordedTest {
         rank("one", Files.readString(runs.resolve("assumed.yaml")), "--threads", "1");
 
         for (String file : List.of("scenarios.csv", "vault_survey.csv", "spans.csv")) {
-            assertThat(runs.resolve("three").resolve(file)).hasSameBinaryContentAs(runs.resolve("one").resolve(file));
+            assertThat(runs.resolve("three").resolve(file))
+                    .hasSameBinaryContentAs(runs.resolve("one").resolve(file));
         }
     }
 
@@ -262,7 +298,8 @@ class LittleRecordedTest {
         assertThat(run.exitCode()).isZero();
         assertThat(run.out())
                 .contains("Missing:", "  innerduct_count: no field is named for it", "assume_contents: true")
-                .containsPattern("Next: open \\d+ vaults, which show [\\d,]+ of [\\d,]+ spans whose contents are not recorded");
+                .containsPattern(
+                        "Next: open \\d+ vaults, which show [\\d,]+ of [\\d,]+ spans whose contents are not recorded");
         JsonNode record = contents(city);
         assertThat(StreamSupport.stream(record.path("missing").spliterator(), false)
                         .map(term -> term.path("term").asText()))

@@ -40,7 +40,8 @@ class RealFilesTest {
     /** Ducts end to end along a parallel, each a hundred metres or so, from the first number to before the last. */
     private static String[] ducts(int from, int to, double latDeg) {
         return IntStream.range(from, to)
-                .mapToObj(i -> feature("\"duct\":\"D" + i + "\"", "LineString", "[" + at(i, latDeg) + "," + at(i + 1, latDeg) + "]"))
+                .mapToObj(i -> feature(
+                        "\"duct\":\"D" + i + "\"", "LineString", "[" + at(i, latDeg) + "," + at(i + 1, latDeg) + "]"))
                 .toArray(String[]::new);
     }
 
@@ -129,7 +130,8 @@ class RealFilesTest {
 
         assertThat(run.exitCode()).as(run.err()).isZero();
         JsonNode routes = record().get("inputs").get(0);
-        assertThat(routes.get("rejected_by_code").get("wrong_geometry_type").asInt()).isEqualTo(1);
+        assertThat(routes.get("rejected_by_code").get("wrong_geometry_type").asInt())
+                .isEqualTo(1);
     }
 
     private JsonNode record() throws IOException {
@@ -152,19 +154,22 @@ class RealFilesTest {
         write("a/ducts.geojson", ducts(0, 2, 40));
         write("b/ducts.geojson", ducts(2, 4, 40));
         Path rest = write("rest.geojson", ducts(4, 6, 40));
-        ExternalTool.named("ogr2ogr").run("-f", "ESRI Shapefile", "-t_srs", "EPSG:32626", folder.resolve("c.shp"), rest);
+        ExternalTool.named("ogr2ogr")
+                .run("-f", "ESRI Shapefile", "-t_srs", "EPSG:32626", folder.resolve("c.shp"), rest);
         write("vaults.geojson", vaults(0, 7, 40));
         write("west.geojson", vaults(0, 4, 40));
         write("east.geojson", vaults(3, 7, 40));
         String fields = ", fields: {duct: duct}}\n  vaults: {fields: {vault: vault}, file: ";
 
-        assertThat(runConfig("rank", "  routes: {file: all/ducts.geojson" + fields + "vaults.geojson}\n").exitCode())
+        assertThat(runConfig("rank", "  routes: {file: all/ducts.geojson" + fields + "vaults.geojson}\n")
+                        .exitCode())
                 .isZero();
         List<String> once = spans();
         Files.move(folder.resolve("out"), folder.resolve("once"));
         CommandRun run = runConfig(
                 "rank",
-                "  routes: {file: [a/ducts.geojson, b/ducts.geojson, c.shp]" + fields + "[west.geojson, east.geojson]}\n");
+                "  routes: {file: [a/ducts.geojson, b/ducts.geojson, c.shp]" + fields
+                        + "[west.geojson, east.geojson]}\n");
 
         assertThat(run.exitCode()).as(run.err()).isZero();
         assertThat(spans()).isEqualTo(once).hasSize(6);
@@ -172,13 +177,20 @@ class RealFilesTest {
         assertThat(inputs).hasSize(5);
         assertThat(inputs.findValuesAsText("features_read")).containsExactly("2", "2", "2", "4", "4");
         assertThat(inputs.findValuesAsText("crs").get(2)).contains("26N");
-        assertThat(inputs.findValuesAsText("sha256").stream().distinct().count()).isGreaterThanOrEqualTo(5);
+        assertThat(inputs.findValuesAsText("sha256").stream().distinct().count())
+                .isGreaterThanOrEqualTo(5);
         assertThat(record().get("output_crs").asText()).contains("WGS 84");
         assertThat(Files.readString(folder.resolve("out/findings.csv")))
                 .contains("duplicate_id")
                 .contains("east.geojson")
                 .contains("another vault before has the id V3");
-        assertThat(CommandRun.of("explain", spanId(), "--run", folder.resolve("out").toString()).exitCode()).isZero();
+        assertThat(CommandRun.of(
+                                "explain",
+                                spanId(),
+                                "--run",
+                                folder.resolve("out").toString())
+                        .exitCode())
+                .isZero();
     }
 
     private List<String> spans() throws IOException {
@@ -237,8 +249,7 @@ class RealFilesTest {
         String both = mapping.startsWith("surface") ? mapping + ", owner: inner_diameter_mm_other" : mapping;
 
         CommandRun run = runConfig(
-                "rank",
-                "  routes: {file: ducts.geojson, fields: {" + both + "}}\n  vaults: {file: vaults.geojson}\n");
+                "rank", "  routes: {file: ducts.geojson, fields: {" + both + "}}\n  vaults: {file: vaults.geojson}\n");
 
         assertRefused(run, "ducts.geojson: it has no field '" + named + "'", "inputs.routes.fields");
         if (!meant.isEmpty()) {
@@ -271,8 +282,10 @@ class RealFilesTest {
                 "spans.geojson",
                 IntStream.range(0, 3)
                         .mapToObj(i -> feature(
-                                "\"id\":\"S" + i + "\",\"start\":{\"id\":\"N" + i + "\",\"name\":\"a\"},\"end\":{\"id\":\"N"
-                                        + (i + 1) + "\"},\"supplier\":{\"id\":\"O1\",\"name\":\"Owner One\"},\"deployment\":"
+                                "\"id\":\"S" + i + "\",\"start\":{\"id\":\"N" + i
+                                        + "\",\"name\":\"a\"},\"end\":{\"id\":\"N"
+                                        + (i + 1)
+                                        + "\"},\"supplier\":{\"id\":\"O1\",\"name\":\"Owner One\"},\"deployment\":"
                                         + "[\"below-ground\"],\"networkProviders\":[{\"name\":\"P\"},{\"name\":\"Q\"}],\"status\":\"operational\"",
                                 "LineString",
                                 "[" + at(i, 40) + "," + at(i + 1, 40) + "]"))
@@ -281,12 +294,14 @@ class RealFilesTest {
                 "nodes.geojson",
                 IntStream.range(0, 4)
                         .mapToObj(i -> feature(
-                                "\"id\":\"N" + i + "\",\"name\":\"node\",\"phase\":{\"id\":\"1\"},\"status\":\"operational\"",
+                                "\"id\":\"N" + i
+                                        + "\",\"name\":\"node\",\"phase\":{\"id\":\"1\"},\"status\":\"operational\"",
                                 "Point",
                                 at(i, 40)))
                         .toArray(String[]::new));
 
-        CommandRun fields = CommandRun.of("check", "--fields", "--routes", folder.resolve("spans.geojson").toString());
+        CommandRun fields = CommandRun.of(
+                "check", "--fields", "--routes", folder.resolve("spans.geojson").toString());
         CommandRun run = runConfig(
                 "rank",
                 "  routes: {file: spans.geojson, fields: {route: id, from_vault: start.id, to_vault: end.id,"
@@ -315,7 +330,15 @@ class RealFilesTest {
         Path vaults = write("v.geojson", feature("\"a\":1", "Point", ends[0]), feature("\"a\":2", "Point", ends[1]));
         for (Path file : List.of(ducts, vaults)) {
             ExternalTool.named("ogr2ogr")
-                    .run("-f", "ESRI Shapefile", "-t_srs", system, "-dim", "XYZ", file.toString().replace(".geojson", ".shp"), file);
+                    .run(
+                            "-f",
+                            "ESRI Shapefile",
+                            "-t_srs",
+                            system,
+                            "-dim",
+                            "XYZ",
+                            file.toString().replace(".geojson", ".shp"),
+                            file);
         }
 
         CommandRun run = run("rank", folder.resolve("d.shp"), folder.resolve("v.shp"));

@@ -38,21 +38,34 @@ class SelectionTest {
 
     @BeforeAll
     static void makeWholeRun() {
-        CommandRun.of("sample", "--spans", "150", "--seed", "5", "--output", runs.resolve("city").toString());
+        CommandRun.of(
+                "sample",
+                "--spans",
+                "150",
+                "--seed",
+                "5",
+                "--output",
+                runs.resolve("city").toString());
         config = runs.resolve("city").resolve("spanroom.yaml");
         whole = runs.resolve("whole");
         assertThat(rank(whole).exitCode()).isZero();
     }
 
     private static CommandRun rank(Path output, String... options) {
-        List<String> args = new ArrayList<>(List.of("rank", "--config", config.toString(), "--output", output.toString()));
+        List<String> args =
+                new ArrayList<>(List.of("rank", "--config", config.toString(), "--output", output.toString()));
         args.addAll(List.of(options));
         return CommandRun.of(args.toArray(String[]::new));
     }
 
     private CommandRun again(String... options) {
         List<String> args = new ArrayList<>(List.of(
-                "rank", "--from", whole.toString(), "--scoring", "config/scoring.yaml", "--output",
+                "rank",
+                "--from",
+                whole.toString(),
+                "--scoring",
+                "config/scoring.yaml",
+                "--output",
                 folder.resolve("run").toString()));
         args.addAll(List.of(options));
         return CommandRun.of(args.toArray(String[]::new));
@@ -62,7 +75,11 @@ class SelectionTest {
         try (var parser = CSVParser.parse(
                 run.resolve(table + ".csv"),
                 StandardCharsets.UTF_8,
-                CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
             return parser.getRecords();
         }
     }
@@ -82,12 +99,14 @@ class SelectionTest {
 
     private static void assertIsPartOfTheWhole(Path run, Set<String> expected, boolean checks) throws IOException {
         assertThat(ids(rows(run, "spans"))).isEqualTo(expected);
-        for (String table : checks ? List.of("spans", "pulls", "permits", "field_checks") : List.of("pulls", "permits")) {
+        for (String table :
+                checks ? List.of("spans", "pulls", "permits", "field_checks") : List.of("pulls", "permits")) {
             assertThat(rows(run, table).stream().map(CSVRecord::toList).toList())
                     .as(table)
                     .isEqualTo(of(rows(whole, table), expected));
         }
-        assertThat(Files.readString(run.resolve("findings.csv"))).isEqualTo(Files.readString(whole.resolve("findings.csv")));
+        assertThat(Files.readString(run.resolve("findings.csv")))
+                .isEqualTo(Files.readString(whole.resolve("findings.csv")));
         Map<String, String> sectionOf = new HashMap<>();
         rows(whole, "spans").forEach(row -> sectionOf.put(row.get("span_id"), row.get("section_id")));
         var sections = new HashSet<String>();
@@ -111,7 +130,8 @@ class SelectionTest {
     void aConditionKeepsTheRowsThatMeetItWithTheirRanks() throws IOException {
         var expected = new HashSet<String>();
         for (CSVRecord row : rows(whole, "spans")) {
-            if (!row.get("rank").isEmpty() && Integer.parseInt(row.get("rank")) % 2 == 0
+            if (!row.get("rank").isEmpty()
+                    && Integer.parseInt(row.get("rank")) % 2 == 0
                     && Double.parseDouble(row.get("length_m")) > 60) {
                 expected.add(row.get("span_id"));
             }
@@ -122,7 +142,9 @@ class SelectionTest {
         CommandRun rank = rank(run, "--where", "rank IS NOT NULL AND IEEEremainder(rank, 2) = 0 AND length_m > 60");
 
         assertThat(rank.exitCode()).as(rank.err()).isZero();
-        assertThat(rank.out()).contains("Rows of " + expected.size() + " of " + rows(whole, "spans").size() + " spans");
+        assertThat(rank.out())
+                .contains("Rows of " + expected.size() + " of "
+                        + rows(whole, "spans").size() + " spans");
         assertIsPartOfTheWhole(run, expected, true);
     }
 
@@ -139,7 +161,9 @@ class SelectionTest {
 
         assertThat(rank.exitCode()).as(rank.err()).isZero();
         assertThat(ids(rows(folder.resolve("run"), "spans"))).isEqualTo(expected);
-        assertThat(rows(folder.resolve("run"), "pulls").stream().map(CSVRecord::toList).toList())
+        assertThat(rows(folder.resolve("run"), "pulls").stream()
+                        .map(CSVRecord::toList)
+                        .toList())
                 .isEqualTo(of(rows(whole, "pulls"), expected));
     }
 
@@ -147,7 +171,9 @@ class SelectionTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void areasKeepTheSpansThatTouchThem(boolean hole) throws IOException {
-        JsonNode spans = new ObjectMapper().readTree(whole.resolve("spans.geojson").toFile()).path("features");
+        JsonNode spans = new ObjectMapper()
+                .readTree(whole.resolve("spans.geojson").toFile())
+                .path("features");
         double[] box = middleOf(spans);
         Path areas = Files.writeString(folder.resolve("areas.geojson"), polygon(box, hole));
         var inside = new HashSet<String>();
@@ -160,14 +186,22 @@ class SelectionTest {
 
         CommandRun rank = rank(folder.resolve("run"), "--within", areas.toString());
         CommandRun rescored = CommandRun.of(
-                "rank", "--from", whole.toString(), "--scoring", "config/scoring.yaml", "--within", areas.toString(),
-                "--output", folder.resolve("again").toString());
+                "rank",
+                "--from",
+                whole.toString(),
+                "--scoring",
+                "config/scoring.yaml",
+                "--within",
+                areas.toString(),
+                "--output",
+                folder.resolve("again").toString());
 
         assertThat(rank.exitCode()).as(rank.err()).isZero();
         assertIsPartOfTheWhole(folder.resolve("run"), inside, true);
         assertThat(rescored.exitCode()).as(rescored.err()).isZero();
         assertIsPartOfTheWhole(folder.resolve("again"), inside, false);
-        JsonNode record = new ObjectMapper().readTree(folder.resolve("run").resolve("run.json").toFile());
+        JsonNode record = new ObjectMapper()
+                .readTree(folder.resolve("run").resolve("run.json").toFile());
         assertThat(record.at("/filter/within").asText()).isEqualTo(areas.toString());
         assertThat(record.at("/filter/within_sha256").asText()).hasSize(64);
     }
@@ -206,7 +240,8 @@ class SelectionTest {
 
     private static String polygon(double[] box, boolean hole) {
         return "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{},\"geometry\":"
-                + "{\"type\":\"Polygon\",\"coordinates\":[" + ring(box) + (hole ? "," + ring(holeOf(box)) : "") + "]}}]}";
+                + "{\"type\":\"Polygon\",\"coordinates\":[" + ring(box) + (hole ? "," + ring(holeOf(box)) : "")
+                + "]}}]}";
     }
 
     private static boolean touches(JsonNode line, double[] box, boolean hole) {
@@ -257,8 +292,8 @@ class SelectionTest {
         String point = "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{},"
                 + "\"geometry\":{\"type\":\"Point\",\"coordinates\":[1,2]}}]}";
         Path points = Files.writeString(folder.resolve("points.geojson"), point);
-        Path empty = Files.writeString(
-                folder.resolve("empty.geojson"), "{\"type\":\"FeatureCollection\",\"features\":[]}");
+        Path empty =
+                Files.writeString(folder.resolve("empty.geojson"), "{\"type\":\"FeatureCollection\",\"features\":[]}");
 
         for (Path file : List.of(points, empty, folder.resolve("missing.geojson"))) {
             CommandRun rank = rank(folder.resolve("run"), "--within", file.toString());
@@ -284,7 +319,12 @@ class SelectionTest {
         rank(part, "--where", "rank <= 5");
 
         CommandRun rank = CommandRun.of(
-                "rank", "--from", part.toString(), "--scoring", "config/scoring.yaml", "--output",
+                "rank",
+                "--from",
+                part.toString(),
+                "--scoring",
+                "config/scoring.yaml",
+                "--output",
                 folder.resolve("run").toString());
 
         assertThat(rank.exitCode()).isEqualTo(3);

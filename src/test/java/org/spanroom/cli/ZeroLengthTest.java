@@ -22,8 +22,10 @@ class ZeroLengthTest {
             "[[-30,40],[-30.0000000001,40.0000000002]]",
             "[[180,40],[-180,40]]");
 
-    private static final List<String> LINES =
-            List.of("[[-30,40],[-30,40],[-30,40.001]]", "[[-30,40],[-30,40.001],[-30,40.001]]", "[[-30,40],[-30,40.001],[-30,40]]");
+    private static final List<String> LINES = List.of(
+            "[[-30,40],[-30,40],[-30,40.001]]",
+            "[[-30,40],[-30,40.001],[-30,40.001]]",
+            "[[-30,40],[-30,40.001],[-30,40]]");
 
     @TempDir
     Path folder;
@@ -77,12 +79,17 @@ class ZeroLengthTest {
 
     @Test
     void aLayerOfNothingButDotsEndsTheRun() throws IOException {
-        Path routes = file("routes.geojson", DOTS.stream().map(dot -> feature("LineString", dot)).toList());
+        Path routes = file(
+                "routes.geojson",
+                DOTS.stream().map(dot -> feature("LineString", dot)).toList());
 
         CommandRun check = CommandRun.of("check", "--routes", routes.toString(), "--vaults", vaults().toString());
 
         assertThat(check.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(check.err())
-                .contains("none of its " + DOTS.size() + " features", "All vertices of each line lie at one place", "zero_length_part");
+                .contains(
+                        "none of its " + DOTS.size() + " features",
+                        "All vertices of each line lie at one place",
+                        "zero_length_part");
     }
 }

@@ -24,20 +24,23 @@ class ScenarioConfigTest {
 
     @Test
     void asShippedNoContentsAreAssumed() throws IOException {
-        assertThat(read("threads: 1").assumed().findNumber(Term.INNERDUCT_COUNT)).isEmpty();
+        assertThat(read("threads: 1").assumed().findNumber(Term.INNERDUCT_COUNT))
+                .isEmpty();
         assertThat(read("threads: 1").assumed().findNumber(Term.CABLE_COUNT)).isEmpty();
     }
 
     /** Whichever of the two places names the typical counts, the other has the same. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "scenarios: {assume_contents: true} | 3 | 2 | 2 | 4",
-        "scenarios: {assume_contents: true}\\nassumed: {innerduct_count: 2, cable_count: 1} | 2 | 1 | 2 | 4",
-        "assumed: {innerduct_count: 1, cable_count: 1} | 1 | 1 | 1 | 4",
-        "assumed: {innerduct_count: 6, cable_count: 6} | 6 | 6 | 2 | 6",
-        "scenarios: {assume_contents: true, typical: {innerduct_count: 4}} | 4 | 2 | 2 | 4",
-        "scenarios: {assume_contents: true}\\nassumed: {cable_count: 0} | 3 | 0 | 2 | 4",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "scenarios: {assume_contents: true} | 3 | 2 | 2 | 4",
+                "scenarios: {assume_contents: true}\\nassumed: {innerduct_count: 2, cable_count: 1} | 2 | 1 | 2 | 4",
+                "assumed: {innerduct_count: 1, cable_count: 1} | 1 | 1 | 1 | 4",
+                "assumed: {innerduct_count: 6, cable_count: 6} | 6 | 6 | 2 | 6",
+                "scenarios: {assume_contents: true, typical: {innerduct_count: 4}} | 4 | 2 | 2 | 4",
+                "scenarios: {assume_contents: true}\\nassumed: {cable_count: 0} | 3 | 0 | 2 | 4",
+            })
     void theAssumedCountsAreTheTypicalOnes(String text, int innerducts, int cables, int few, int many)
             throws IOException {
         RunConfig config = read(text);
@@ -53,15 +56,17 @@ class ScenarioConfigTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "scenarios: {few: {innerduct_count: 5}} | must not go down from few over typical to many, was 5, 3, 4",
-        "scenarios: {many: {cable_count: 1}} | must not go down from few over typical to many, was 1, 2, 1",
-        "scenarios: {few: {chance_ratio: 0.5}} | must add up to 1, was 1.25",
-        "scenarios: {typical: {innerduct_count: -1}} | innerduct_count must lie in 0 to 100, was -1",
-        "scenarios: {usual: {innerduct_count: 1}} | unknown key 'usual' in scenarios",
-        "survey: {vaults: -3} | vaults must lie in 0 to 10000, was -3",
-        "survey: {roadway_worth_ratio: 2} | roadway_worth_ratio must",
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "scenarios: {few: {innerduct_count: 5}} | must not go down from few over typical to many, was 5, 3, 4",
+                "scenarios: {many: {cable_count: 1}} | must not go down from few over typical to many, was 1, 2, 1",
+                "scenarios: {few: {chance_ratio: 0.5}} | must add up to 1, was 1.25",
+                "scenarios: {typical: {innerduct_count: -1}} | innerduct_count must lie in 0 to 100, was -1",
+                "scenarios: {usual: {innerduct_count: 1}} | unknown key 'usual' in scenarios",
+                "survey: {vaults: -3} | vaults must lie in 0 to 10000, was -3",
+                "survey: {roadway_worth_ratio: 2} | roadway_worth_ratio must",
+            })
     void whatCannotBeIsRefusedInOneLine(String text, String complaint) {
         assertThatThrownBy(() -> read(text))
                 .isInstanceOf(InputException.class)

@@ -15,12 +15,13 @@ import org.spanroom.testing.ExternalTool;
 
 /** Texts of .prj files, with heights and without: which system they are, and which code it has. */
 class SystemFinderTest {
-    private static final String LAMBERT_93 = "PROJCS[\"RGF_1993_Lambert_93\",GEOGCS[\"GCS_RGF_1993\",DATUM[\"D_RGF_1993\","
-            + "SPHEROID[\"GRS_1980\",6378137.0,298.257222101]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]],"
-            + "PROJECTION[\"Lambert_Conformal_Conic\"],PARAMETER[\"False_Easting\",700000.0],"
-            + "PARAMETER[\"False_Northing\",6600000.0],PARAMETER[\"Central_Meridian\",3.0],"
-            + "PARAMETER[\"Standard_Parallel_1\",49.0],PARAMETER[\"Standard_Parallel_2\",44.0],"
-            + "PARAMETER[\"Latitude_Of_Origin\",46.5],UNIT[\"Meter\",1.0]]";
+    private static final String LAMBERT_93 =
+            "PROJCS[\"RGF_1993_Lambert_93\",GEOGCS[\"GCS_RGF_1993\",DATUM[\"D_RGF_1993\","
+                    + "SPHEROID[\"GRS_1980\",6378137.0,298.257222101]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433]],"
+                    + "PROJECTION[\"Lambert_Conformal_Conic\"],PARAMETER[\"False_Easting\",700000.0],"
+                    + "PARAMETER[\"False_Northing\",6600000.0],PARAMETER[\"Central_Meridian\",3.0],"
+                    + "PARAMETER[\"Standard_Parallel_1\",49.0],PARAMETER[\"Standard_Parallel_2\",44.0],"
+                    + "PARAMETER[\"Latitude_Of_Origin\",46.5],UNIT[\"Meter\",1.0]]";
 
     /** US survey feet, and the state plane's offsets in them (EPSG:2284). */
     private static final String VIRGINIA = "PROJCS[\"NAD_1983_StatePlane_Virginia_South_FIPS_4502_Feet\","
@@ -31,8 +32,9 @@ class SystemFinderTest {
             + "PARAMETER[\"Standard_Parallel_2\",36.7666666666667],PARAMETER[\"Latitude_Of_Origin\",36.3333333333333],"
             + "UNIT[\"US survey foot\",0.304800609601219]]";
 
-    private static final String DEGREES_3D = "GEOGCS[\"ETRS_1989_3D\",DATUM[\"D_ETRS_1989\",SPHEROID[\"GRS_1980\",6378137.0,"
-            + "298.257222101]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433],LINUNIT[\"Meter\",1.0]]";
+    private static final String DEGREES_3D =
+            "GEOGCS[\"ETRS_1989_3D\",DATUM[\"D_ETRS_1989\",SPHEROID[\"GRS_1980\",6378137.0,"
+                    + "298.257222101]],PRIMEM[\"Greenwich\",0.0],UNIT[\"Degree\",0.0174532925199433],LINUNIT[\"Meter\",1.0]]";
 
     /** Heights in the form of .prj files, as GDAL 3.6 writes them; the last has a bracket in a name. */
     private static final String[] HEIGHTS = {
@@ -79,8 +81,8 @@ class SystemFinderTest {
     @ParameterizedTest
     @ValueSource(
             ints = {
-                2154, 2284, 2263, 32118, 2222, 2913, 2193, 3035, 3413, 3857, 4258, 4269, 4283, 5070, 6318, 6543, 25832, 26918, 27572,
-                27700, 28992, 31467, 31370, 32601, 32633, 32756, 3006, 28355
+                2154, 2284, 2263, 32118, 2222, 2913, 2193, 3035, 3413, 3857, 4258, 4269, 4283, 5070, 6318, 6543, 25832,
+                26918, 27572, 27700, 28992, 31467, 31370, 32601, 32633, 32756, 3006, 28355
             })
     void findsTheCodeOfWhatGdalWrites(int code) {
         assertThat(found(code)).hasValue(code);
@@ -101,8 +103,7 @@ class SystemFinderTest {
     }
 
     private static OptionalInt found(int code) {
-        var outcome = ExternalTool.named("gdalsrsinfo")
-                .tryToRun("-o", "wkt_esri", "--single-line", "EPSG:" + code);
+        var outcome = ExternalTool.named("gdalsrsinfo").tryToRun("-o", "wkt_esri", "--single-line", "EPSG:" + code);
         try {
             return ReferenceSystem.parse(outcome.output().strip()).identified().epsgCode();
         } catch (IllegalArgumentException unreadable) {

@@ -55,7 +55,9 @@ class FieldNamesTest {
         assertThat(recall)
                 .as("missed: %s", missed)
                 .isGreaterThan(style == NamedLayers.Style.CUT ? LEAST_RECALL_CUT : LEAST_RECALL);
-        assertThat(missed).noneMatch(miss -> miss.startsWith("FROM_VAULT") || miss.startsWith("TO_VAULT") || miss.startsWith("VAULT "));
+        assertThat(missed)
+                .noneMatch(miss ->
+                        miss.startsWith("FROM_VAULT") || miss.startsWith("TO_VAULT") || miss.startsWith("VAULT "));
     }
 
     /** Without vaults the lines themselves show which nodes they share. */
@@ -67,7 +69,8 @@ class FieldNamesTest {
             FieldProposal proposal = propose(layers, false).get(0);
             assertNothingWrong(layers, proposal, layers.meaning);
             for (Term term : List.of(Term.FROM_VAULT, Term.TO_VAULT)) {
-                assertThat(proposal.find(term)).hasValueSatisfying(field -> assertThat(layers.meaning).containsEntry(field.name(), term));
+                assertThat(proposal.find(term))
+                        .hasValueSatisfying(field -> assertThat(layers.meaning).containsEntry(field.name(), term));
             }
         }
     }
@@ -78,7 +81,9 @@ class FieldNamesTest {
                 assertThat(field.term())
                         .as("%s among %s", field.name(), meaning)
                         .isEqualTo(Optional.ofNullable(meaning.get(field.name())));
-                assertThat(field.unit()).as(field.name()).isEqualTo(layers.unit(field.term().get()));
+                assertThat(field.unit())
+                        .as(field.name())
+                        .isEqualTo(layers.unit(field.term().get()));
             }
         }
     }
@@ -94,16 +99,43 @@ class FieldNamesTest {
     @Test
     void anOpenFibreNetworkIsProposedRight() {
         String[] names = {
-            "id", "name", "start.id", "start.name", "end.id", "end.name", "directed", "status", "supplier.id", "supplier.name",
-            "physicalInfrastructureProvider.id", "physicalInfrastructureProvider.name", "darkFibre", "fibreCount", "fibreLength"
+            "id",
+            "name",
+            "start.id",
+            "start.name",
+            "end.id",
+            "end.name",
+            "directed",
+            "status",
+            "supplier.id",
+            "supplier.name",
+            "physicalInfrastructureProvider.id",
+            "physicalInfrastructureProvider.name",
+            "darkFibre",
+            "fibreCount",
+            "fibreLength"
         };
         var spans = new FakeLayer("OGC:CRS84", names);
-        var nodes = new FakeLayer("OGC:CRS84", "id", "name", "status", "type").point(0, 0, "n0", "Node 0", "operational", "x");
+        var nodes = new FakeLayer("OGC:CRS84", "id", "name", "status", "type")
+                .point(0, 0, "n0", "Node 0", "operational", "x");
         for (int n = 0; n < 4; n++) {
             spans.line(
                     new double[] {n * 0.01, 0, (n + 1) * 0.01, 0},
-                    "s" + n, "Span " + n, "n" + n, "Node " + n, "n" + (n + 1), "Node " + (n + 1), true, "operational", "x1", "Cable Works",
-                    "o1", "Harbor Board", "true", 24L, 1.3 + n);
+                    "s" + n,
+                    "Span " + n,
+                    "n" + n,
+                    "Node " + n,
+                    "n" + (n + 1),
+                    "Node " + (n + 1),
+                    true,
+                    "operational",
+                    "x1",
+                    "Cable Works",
+                    "o1",
+                    "Harbor Board",
+                    "true",
+                    24L,
+                    1.3 + n);
             nodes.point((n + 1) * 0.01, 0, "n" + (n + 1), "Node " + (n + 1), "operational", "splice");
         }
         var proposer = new FieldProposer(ShippedConfig.get());
@@ -152,8 +184,7 @@ class FieldNamesTest {
         var points = new FakeLayer("OGC:CRS84", "MH_ID");
         for (int n = 0; n < 30; n++) {
             int turned = n % 3 == 0 ? 1 : 0;
-            lines.line(
-                    new double[] {(n + turned) * 0.001, 0, (n + 1 - turned) * 0.001, 0}, "M" + n, "M" + (n + 1));
+            lines.line(new double[] {(n + turned) * 0.001, 0, (n + 1 - turned) * 0.001, 0}, "M" + n, "M" + (n + 1));
             points.point(n * 0.001, 0, "M" + n);
         }
         var proposer = new FieldProposer(ShippedConfig.get());
@@ -164,6 +195,7 @@ class FieldNamesTest {
 
         assertThat(proposal.find(Term.FROM_VAULT).orElseThrow().doubt()).contains("first vertex of 20 lines");
         assertThat(proposal.find(Term.TO_VAULT).orElseThrow().isSure()).isFalse();
-        assertThat(proposer.proposals().get(1).find(Term.VAULT).orElseThrow().isSure()).isTrue();
+        assertThat(proposer.proposals().get(1).find(Term.VAULT).orElseThrow().isSure())
+                .isTrue();
     }
 }

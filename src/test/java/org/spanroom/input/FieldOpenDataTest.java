@@ -100,8 +100,11 @@ class FieldOpenDataTest {
                 propose(mains, mains.replace("mains", "manholes")).get(0);
 
         assertSure(proposal, Map.of(Term.ROUTE, route, Term.INSIDE_DIAMETER, diameter));
-        assertThat(proposal.find(Term.INSIDE_DIAMETER).flatMap(FieldProposal.Field::unit)).contains(Unit.MM);
-        assertThat(proposal.find(Term.RECORDED_LENGTH).map(FieldProposal.Field::name).orElse(""))
+        assertThat(proposal.find(Term.INSIDE_DIAMETER).flatMap(FieldProposal.Field::unit))
+                .contains(Unit.MM);
+        assertThat(proposal.find(Term.RECORDED_LENGTH)
+                        .map(FieldProposal.Field::name)
+                        .orElse(""))
                 .isEqualTo(length);
         if (!length.isEmpty()) {
             assertThat(proposal.find(Term.RECORDED_LENGTH).flatMap(FieldProposal.Field::unit))

@@ -171,7 +171,8 @@ class FieldProposalTest {
 
     @Test
     void theTextIsAConfigThatCanBePastedWithoutWhatIsUnsure() throws IOException {
-        var layer = new FakeLayer("OGC:CRS84", "route_id", "bore_in", "yes", "odd \"name\"", "owner", "cable\n\u2028weight")
+        var layer = new FakeLayer(
+                        "OGC:CRS84", "route_id", "bore_in", "yes", "odd \"name\"", "owner", "cable\n\u2028weight")
                 .line(new double[] {0, 0, 1, 1}, "R1", 4L, "x", "y", 1L, 170L)
                 .line(new double[] {0, 0, 1, 1}, "R2", 3.5, "x\u2028y\ny", null, 2L, 160L);
         Path yaml = folder.resolve("pasted.yaml");
@@ -189,7 +190,13 @@ class FieldProposalTest {
                 .contains("# no term: yes");
         String uncommented = text.replaceAll("(?m)^      # (owner|cable_mass):", "      $1:");
         Files.writeString(yaml, uncommented);
-        assertThat(ConfigReader.read(yaml).inputs().routes().fields().find(Term.CABLE_MASS).orElseThrow().field())
+        assertThat(ConfigReader.read(yaml)
+                        .inputs()
+                        .routes()
+                        .fields()
+                        .find(Term.CABLE_MASS)
+                        .orElseThrow()
+                        .field())
                 .isEqualTo("cable\n\u2028weight");
     }
 

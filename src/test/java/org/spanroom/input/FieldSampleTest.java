@@ -55,7 +55,8 @@ class FieldSampleTest {
     private static SourceFeature line(int n) {
         double[] line = {n * 0.0001, 0, (n + 1) * 0.0001, 0};
         var geometry = new SourceGeometry(SourceGeometry.Kind.LINES, List.of(line), false, List.of());
-        return new SourceFeature(n + 1L, "", "LineString", geometry, List.of("L" + n, "M" + n, "M" + (n + 1), "note " + n));
+        return new SourceFeature(
+                n + 1L, "", "LineString", geometry, List.of("L" + n, "M" + n, "M" + (n + 1), "note " + n));
     }
 
     /** Vaults in another order than the lines: those that the first lines name come last. */
@@ -82,7 +83,8 @@ class FieldSampleTest {
         assertThat(vaults.made).isEqualTo(MANY);
         assertThat(proposals.get(0).features()).isEqualTo(MANY);
         assertThat(proposals.get(0).looked()).isEqualTo(5000);
-        assertThat(proposals.get(0).find(Term.FROM_VAULT).orElseThrow().isSure()).isTrue();
+        assertThat(proposals.get(0).find(Term.FROM_VAULT).orElseThrow().isSure())
+                .isTrue();
         assertThat(proposals.get(1).find(Term.VAULT).orElseThrow().name()).isEqualTo("tag_1");
         assertThat(proposals.get(1).find(Term.VAULT).orElseThrow().isSure()).isTrue();
     }

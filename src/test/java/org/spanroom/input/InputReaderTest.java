@@ -359,8 +359,7 @@ class InputReaderTest {
 
     @Test
     void aFieldThatTheLayerLacksEndsTheReading() {
-        assertThatThrownBy(() ->
-                        routes(new FakeLayer("OGC:CRS84", "R").line(line(), "A"), "route: R, owner: OWNR", ""))
+        assertThatThrownBy(() -> routes(new FakeLayer("OGC:CRS84", "R").line(line(), "A"), "route: R, owner: OWNR", ""))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("no field 'OWNR' (mapped to owner)");
     }
@@ -447,7 +446,9 @@ class InputReaderTest {
                 .geometry(
                         new SourceGeometry(
                                 Kind.POLYGONS, List.of(outer, hole, other), false, List.of(true, false, true)),
-                        "P", null, null);
+                        "P",
+                        null,
+                        null);
 
         Vault vault = vaults(layer).get(0);
 

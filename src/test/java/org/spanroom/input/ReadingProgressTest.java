@@ -66,10 +66,12 @@ class ReadingProgressTest {
         tally.expect("vaults", Files.write(folder.resolve("vaults"), new byte[1_000]));
         tally.expect("zones", folder.resolve("absent"));
 
-        Consumer<SourceFeature> vaults = tally.of("vaults", folder.resolve("vaults")).counting(new Announcing(1_000), feature -> {});
+        Consumer<SourceFeature> vaults =
+                tally.of("vaults", folder.resolve("vaults")).counting(new Announcing(1_000), feature -> {});
         IntStream.range(0, 1_000).forEach(n -> vaults.accept(ANY));
         tally.of("vaults", folder.resolve("vaults")).end();
-        Consumer<SourceFeature> routes = tally.of("routes", folder.resolve("routes")).counting(new Announcing(2_000), feature -> {});
+        Consumer<SourceFeature> routes =
+                tally.of("routes", folder.resolve("routes")).counting(new Announcing(2_000), feature -> {});
         IntStream.range(0, 500).forEach(n -> routes.accept(ANY));
 
         assertThat(told).extracting(Told::features).containsExactly(500L, 500L, 500L);
@@ -88,7 +90,8 @@ class ReadingProgressTest {
         var tally = new ReadingTally(this::tell);
         tally.expect("routes", Files.write(folder.resolve("routes"), new byte[3_000]));
 
-        Consumer<SourceFeature> routes = tally.of("routes", folder.resolve("routes")).counting(new Announcing(-1), feature -> {});
+        Consumer<SourceFeature> routes =
+                tally.of("routes", folder.resolve("routes")).counting(new Announcing(-1), feature -> {});
         IntStream.range(0, 500).forEach(n -> routes.accept(ANY));
 
         assertThat(told).singleElement().extracting(Told::doneShare).isEqualTo(Double.NaN);

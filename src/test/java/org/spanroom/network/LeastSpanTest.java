@@ -15,10 +15,7 @@ class LeastSpanTest {
     @ValueSource(doubles = {1.2, 2, 5, 20})
     void aLineThatGoesRoundBetweenTwoVaultsThatLieCloseIsASpan(double sideM) {
         var result = Sketch.of(String.format(
-                        Locale.ROOT,
-                        "vault A 0,0%nvault B 0.6,0%nroute r d 0,0 0,%.3f 0.6,%.3f 0.6,0",
-                        sideM,
-                        sideM))
+                        Locale.ROOT, "vault A 0,0%nvault B 0.6,0%nroute r d 0,0 0,%.3f 0.6,%.3f 0.6,0", sideM, sideM))
                 .cut();
 
         assertThat(result.spans()).containsExactly(String.format(Locale.ROOT, "d:A-B %.2f r", 2 * sideM + 0.6));
@@ -55,8 +52,7 @@ class LeastSpanTest {
                     .cut();
 
             assertThat(result.spans()).isEmpty();
-            assertThat(result.findings())
-                    .containsExactly(String.format(Locale.ROOT, "SHORT_STRETCH r %.2f", lengthM));
+            assertThat(result.findings()).containsExactly(String.format(Locale.ROOT, "SHORT_STRETCH r %.2f", lengthM));
             assertThat(result.details()).contains("between vaults A and B is less than the least span of 1.00 m");
             assertThat(result.network().remainderLengthM()).isCloseTo(lengthM, within(1e-3));
         }

@@ -53,8 +53,9 @@ class RecordedVaultsTest {
     }
 
     static Stream<Arguments> shortPipes() {
-        return IntStream.range(0, 27).boxed().flatMap(seed -> Stream.of(Names.values())
-                .map(names -> Arguments.of(1 + seed / 3.25, seed, names)));
+        return IntStream.range(0, 27)
+                .boxed()
+                .flatMap(seed -> Stream.of(Names.values()).map(names -> Arguments.of(1 + seed / 3.25, seed, names)));
     }
 
     private static String point(double x, double y) {
@@ -87,7 +88,8 @@ class RecordedVaultsTest {
                 .as(result.findings() + result.details())
                 .containsExactly("V1 V2", "V2 V3");
         assertThat(result.findings().stream().filter(text -> text.startsWith("RECORDED_VAULT")))
-                .containsExactlyElementsOf(names.detail.isEmpty() ? List.of() : List.of("RECORDED_VAULT_DIFFERS short"));
+                .containsExactlyElementsOf(
+                        names.detail.isEmpty() ? List.of() : List.of("RECORDED_VAULT_DIFFERS short"));
         assertThat(result.details()).contains(names.detail);
     }
 
@@ -95,7 +97,8 @@ class RecordedVaultsTest {
     @ParameterizedTest(name = "{0} m")
     @ValueSource(doubles = {1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9})
     void ofVaultsBeyondToleranceTheRecordsSayWhichAndTheDrawingTheOrder(double lengthM) {
-        String drawn = "vault V1 -3,0\nvault V2" + point(lengthM + 3, 0) + "\nroute r d" + point(0, 0) + point(lengthM, 0);
+        String drawn =
+                "vault V1 -3,0\nvault V2" + point(lengthM + 3, 0) + "\nroute r d" + point(0, 0) + point(lengthM, 0);
 
         var asDrawn = Sketch.of(drawn + " from=V1 to=V2").cut(RECORDS_COUNT);
         var reversed = Sketch.of(drawn + " from=V2 to=V1").cut(RECORDS_COUNT);
@@ -106,7 +109,9 @@ class RecordedVaultsTest {
         assertThat(asDrawn.findings()).isEmpty();
         assertThat(reversed.spans()).containsExactly(span);
         assertThat(reversed.findings()).containsExactly("RECORDED_VAULT_DIFFERS r");
-        assertThat(same.spans()).as("no line runs from a vault back to it unless it is drawn so").isEmpty();
+        assertThat(same.spans())
+                .as("no line runs from a vault back to it unless it is drawn so")
+                .isEmpty();
     }
 
     @ParameterizedTest(name = "{0} m")

@@ -65,8 +65,12 @@ class VaultTiesTest {
 
     private static List<String> lines(Network network) {
         return network.spans().stream()
-                .map(span -> span.id() + span.routeIds() + span.from().id()
-                        + span.to().id() + span.lonLat() + span.lengthM())
+                .map(span -> span.id()
+                        + span.routeIds()
+                        + span.from().id()
+                        + span.to().id()
+                        + span.lonLat()
+                        + span.lengthM())
                 .toList();
     }
 
@@ -93,8 +97,15 @@ class VaultTiesTest {
 
     /** Two vaults as far to the left of a line's end as to its right. */
     @ParameterizedTest(name = "{0} and {1}, recorded {2}: {3}")
-    @CsvSource({"V9, V10, '', V9", "V10, V9, '', V9", "V9, V10, V10, V10", "V10, V9, V10, V10", "B, A, '', A", "M02, M1, '', M1",
-        "V9, V10, Z, V9"})
+    @CsvSource({
+        "V9, V10, '', V9",
+        "V10, V9, '', V9",
+        "V9, V10, V10, V10",
+        "V10, V9, V10, V10",
+        "B, A, '', A",
+        "M02, M1, '', M1",
+        "V9, V10, Z, V9"
+    })
     void equallyNearVaultsGoByTheRecordThenByTheirNames(String left, String right, String recorded, String winner) {
         for (int decimetres = 2; decimetres < 10; decimetres++) {
             double offM = decimetres / 10.0;

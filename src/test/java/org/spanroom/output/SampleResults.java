@@ -21,6 +21,7 @@ import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.SectionKey;
@@ -31,11 +32,10 @@ import org.spanroom.model.network.VaultUse;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
-import org.spanroom.model.rank.CriterionInfo;
-import org.spanroom.model.rank.Exclusion;
-import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.ContentsCounts;
+import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
@@ -82,13 +82,23 @@ public final class SampleResults {
                         .withLengthM(12.5)
                         .standingFor(4));
         var network = new Network(spans.stream().map(RankedSpan::span).toList(), vaults, 1000.5, 988, 12.5);
-        return new Results(network, RankedSpans.of(spans), MONEY, sections(spans), findings, List.of(), contents(spans), List.of(), run());
+        return new Results(
+                network,
+                RankedSpans.of(spans),
+                MONEY,
+                sections(spans),
+                findings,
+                List.of(),
+                contents(spans),
+                List.of(),
+                run());
     }
 
     private static ContentsAccount contents(List<RankedSpan> spans) {
         var counts = ContentsCounts.NONE;
         for (RankedSpan span : spans) {
-            counts = counts.plus(span.span().duct().contentsSource(), span.rank().isPresent(), false);
+            counts =
+                    counts.plus(span.span().duct().contentsSource(), span.rank().isPresent(), false);
         }
         return ContentsAccount.of(counts, new ContentsScenario(3, 2, 0.5));
     }

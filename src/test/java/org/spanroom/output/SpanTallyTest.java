@@ -36,7 +36,12 @@ class SpanTallyTest {
         tally.add(ranked(OTHER), 2, 10, 11, List.of());
         tally.add(ranked(DOUBTFUL), 1, 1, 1, List.of());
         // An excluded span is no ranked one, whatever else is said of it.
-        tally.add(new One(OptionalInt.empty(), new Verdict(List.of(WHY), List.of(), List.of(DOUBTFUL))), 9, 9, 9, List.of());
+        tally.add(
+                new One(OptionalInt.empty(), new Verdict(List.of(WHY), List.of(), List.of(DOUBTFUL))),
+                9,
+                9,
+                9,
+                List.of());
 
         RankTotals totals = tally.take();
 

@@ -29,7 +29,6 @@ class KeptTotalsTest {
         assertThat(all.ranked()).isEqualTo(values);
         assertThat(all.positionsGained()).isEqualTo((long) values * (values - 1) / 2);
         assertThat(all.lengthM()).isCloseTo(0.5 * values, within(1e-9));
-        assertThat(totals.mostGainedFirst().get(0).getKey())
-                .isEqualTo("v" + (Math.min(values, KeptTotals.MOST) - 1));
+        assertThat(totals.mostGainedFirst().get(0).getKey()).isEqualTo("v" + (Math.min(values, KeptTotals.MOST) - 1));
     }
 }

@@ -33,12 +33,28 @@ class ConditionTest {
             delimiter = '|',
             quoteCharacter = '"',
             value = {
-                "rank <= 7|true", "rank < 7|false", "rank <> 7|false", "rank < 7.5|true", "7 >= rank|true",
-                "length_m = 80.5|true", "length_m BETWEEN 80 AND 81|true", "length_m + rank > 87|true",
-                "spare = false|true", "spare = true|false", "NOT spare = true|true", "duct = 'B1''8'|true",
-                "duct LIKE 'B1%'|true", "duct LIKE 'b1%'|false", "duct ILIKE 'b1%'|true", "duct IN ('A', 'B1''8')|true",
-                "duct IS NULL|false", "duct IS NOT NULL|true", "rank = 7 AND length_m > 90|false",
-                "rank = 7 OR length_m > 90|true", "INCLUDE|true", "EXCLUDE|false"
+                "rank <= 7|true",
+                "rank < 7|false",
+                "rank <> 7|false",
+                "rank < 7.5|true",
+                "7 >= rank|true",
+                "length_m = 80.5|true",
+                "length_m BETWEEN 80 AND 81|true",
+                "length_m + rank > 87|true",
+                "spare = false|true",
+                "spare = true|false",
+                "NOT spare = true|true",
+                "duct = 'B1''8'|true",
+                "duct LIKE 'B1%'|true",
+                "duct LIKE 'b1%'|false",
+                "duct ILIKE 'b1%'|true",
+                "duct IN ('A', 'B1''8')|true",
+                "duct IS NULL|false",
+                "duct IS NOT NULL|true",
+                "rank = 7 AND length_m > 90|false",
+                "rank = 7 OR length_m > 90|true",
+                "INCLUDE|true",
+                "EXCLUDE|false"
             })
     void aRowMeetsAConditionOrNot(String text, boolean met) {
         assertThat(parse(text).holds(ROW)).isEqualTo(met);
@@ -54,10 +70,30 @@ class ConditionTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", " ", "rank", "rank <=", "rank <= <= 3", "((((", "rank = 'seven'", "length_m > 'x'", "spare = 'maybe'",
-                "rank BETWEEN 'a' AND 3", "rnak = 1", "NOT rnak = 1", "rnak LIKE 'a'", "rnak IS NULL", "rnak IN (1, 2)",
-                "3 > rnak", "rank + rnak > 3", "strLength(rnak) > 3", "nosuch(rank) > 3", "IN ('a')",
-                "BBOX(geom, 1, 2, 3, 4)", "duct = 'open", "rank = 1; DROP TABLE spans", "\u0000"
+                "",
+                " ",
+                "rank",
+                "rank <=",
+                "rank <= <= 3",
+                "((((",
+                "rank = 'seven'",
+                "length_m > 'x'",
+                "spare = 'maybe'",
+                "rank BETWEEN 'a' AND 3",
+                "rnak = 1",
+                "NOT rnak = 1",
+                "rnak LIKE 'a'",
+                "rnak IS NULL",
+                "rnak IN (1, 2)",
+                "3 > rnak",
+                "rank + rnak > 3",
+                "strLength(rnak) > 3",
+                "nosuch(rank) > 3",
+                "IN ('a')",
+                "BBOX(geom, 1, 2, 3, 4)",
+                "duct = 'open",
+                "rank = 1; DROP TABLE spans",
+                "\u0000"
             })
     void whatCannotBeUsedIsRefusedInOneLine(String text) {
         assertThatThrownBy(() -> parse(text))

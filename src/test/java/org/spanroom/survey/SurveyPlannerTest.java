@@ -103,8 +103,7 @@ class SurveyPlannerTest {
         List<Vault> vaults = vaults(60);
         List<SurveySpan> spans = odd(new Random(seed), 60);
         List<SurveySpan> open = spans.stream()
-                .filter(span -> !span.duct().contents().known()
-                        && span.duct().condition() != Condition.COLLAPSED)
+                .filter(span -> !span.duct().contents().known() && span.duct().condition() != Condition.COLLAPSED)
                 .toList();
 
         List<SurveyStop> stops = plan(SHIPPED, spans, vaults);
@@ -135,7 +134,10 @@ class SurveyPlannerTest {
         assertThat(strata).hasSizeBetween(2, SHIPPED.vaults());
         int inStrata = stops.stream()
                 .flatMap(stop -> stop.estimates().stream())
-                .collect(HashMap<String, Integer>::new, (map, one) -> map.put(one.stratum(), one.spans()), HashMap::putAll)
+                .collect(
+                        HashMap<String, Integer>::new,
+                        (map, one) -> map.put(one.stratum(), one.spans()),
+                        HashMap::putAll)
                 .values()
                 .stream()
                 .mapToInt(Integer::intValue)
@@ -179,13 +181,15 @@ class SurveyPlannerTest {
             spans.add(open("D" + i, i < 40 ? 1960 : 1970, "A", i, i, 100));
         }
         for (int i = 0; i < 200; i++) {
-            var recorded = duct("R" + i, i < 100 ? 1960 : 1970, "A", new Contents(List.of(), List.of(), true), Condition.SOUND);
+            var recorded = duct(
+                    "R" + i, i < 100 ? 1960 : 1970, "A", new Contents(List.of(), List.of(), true), Condition.SOUND);
             spans.add(new SurveySpan(recorded, 0, 1, 100, i < 100 || i % 2 == 0));
         }
 
         List<SurveyStop> stops = plan(visits(20), spans, vaults(80));
 
-        assertThat(stops.stream().filter(stop -> stop.estimates().get(0).stratum().startsWith("1960s")))
+        assertThat(stops.stream()
+                        .filter(stop -> stop.estimates().get(0).stratum().startsWith("1960s")))
                 .hasSizeBetween(1, 6);
     }
 
@@ -203,7 +207,8 @@ class SurveyPlannerTest {
         }
 
         assertThat(plan(visits(1), spans, vaults).get(0).vault().id()).isEqualTo("V3");
-        assertThat(plan(visits(1), spans.subList(0, 3), vaults).get(0).vault().id()).isEqualTo("V2");
+        assertThat(plan(visits(1), spans.subList(0, 3), vaults).get(0).vault().id())
+                .isEqualTo("V2");
         assertThat(plan(visits(2), spans.subList(0, 2), vaults))
                 .extracting(SurveyStop::inRoadway)
                 .containsExactly(true, true);

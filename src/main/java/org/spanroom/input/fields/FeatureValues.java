@@ -96,7 +96,8 @@ public final class FeatureValues extends TermValues {
         var recorded = new ArrayList<String>();
         for (LayerFields.Column column : fields.kept()) {
             Object value = value(column);
-            recorded.add(value == null ? "" : interner.one(SourceNumber.text(value).strip()));
+            recorded.add(
+                    value == null ? "" : interner.one(SourceNumber.text(value).strip()));
         }
         return interner.one(List.copyOf(recorded));
     }

@@ -69,9 +69,7 @@ final class GeoJsonProperties {
 
     /** Returns the wanted fields that some feature had with a value or as null. */
     List<String> met() {
-        return fields.names().stream()
-                .filter(name -> met[fields.slot(name)])
-                .toList();
+        return fields.names().stream().filter(name -> met[fields.slot(name)]).toList();
     }
 
     /** Reads the object at which the parser stands. */
@@ -168,8 +166,8 @@ final class GeoJsonProperties {
         }
         text.append(", ").append(SourceNumber.text(value));
         if (text.length() > LONGEST_TEXT) {
-            throw FeatureFault.unreadable(
-                    "the values of the property \"" + field + "\" together have more than " + LONGEST_TEXT + " characters");
+            throw FeatureFault.unreadable("the values of the property \"" + field + "\" together have more than "
+                    + LONGEST_TEXT + " characters");
         }
     }
 

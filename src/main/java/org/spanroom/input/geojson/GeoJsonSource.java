@@ -78,8 +78,9 @@ public final class GeoJsonSource implements LayerSource {
 
     @Override
     public LayerHeader headerAsRead() {
-        return header.withFields(
-                Stream.concat(header.fields().stream(), fieldsMet.stream()).distinct().toList());
+        return header.withFields(Stream.concat(header.fields().stream(), fieldsMet.stream())
+                .distinct()
+                .toList());
     }
 
     @Override
@@ -98,13 +99,7 @@ public final class GeoJsonSource implements LayerSource {
 
     private void read(GeoJsonTexts texts, WantedFields fields, FeatureOutlet outlet) throws IOException {
         var feature = new GeoJsonFeature(fields, log, false);
-        var reader = new GeoJsonReader(
-                header.file(),
-                feature,
-                outlet,
-                log,
-                Long.MAX_VALUE,
-                Optional.of(header));
+        var reader = new GeoJsonReader(header.file(), feature, outlet, log, Long.MAX_VALUE, Optional.of(header));
         try {
             reader.read(texts);
         } finally {

@@ -48,7 +48,8 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
             if (prefix.isEmpty()) {
                 break;
             }
-            parts.replaceAll(each -> each.size() > 1 && each.get(0).equals(prefix.get()) ? each.subList(1, each.size()) : each);
+            parts.replaceAll(
+                    each -> each.size() > 1 && each.get(0).equals(prefix.get()) ? each.subList(1, each.size()) : each);
         }
         var all = new ArrayList<FieldName>();
         for (int i = 0; i < names.size(); i++) {
@@ -75,7 +76,9 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
     }
 
     private static boolean isOfTheLayer(String word) {
-        return Vocabulary.concept(word).map(concept -> !SAYING.contains(concept)).orElse(true);
+        return Vocabulary.concept(word)
+                .map(concept -> !SAYING.contains(concept))
+                .orElse(true);
     }
 
     private static FieldName of(String name, List<String> parts) {

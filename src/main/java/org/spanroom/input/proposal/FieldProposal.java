@@ -20,7 +20,14 @@ import org.spanroom.model.Unit;
  * @param source how the layer is read, with what was given for it
  */
 public record FieldProposal(
-        Path file, String layer, String role, long features, int looked, boolean hasCrs, LayerConfig source, List<Field> fields) {
+        Path file,
+        String layer,
+        String role,
+        long features,
+        int looked,
+        boolean hasCrs,
+        LayerConfig source,
+        List<Field> fields) {
     /**
      * A field of the layer.
      *

@@ -11,7 +11,6 @@ import java.util.function.Consumer;
 import org.spanroom.config.FieldMap;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
-import org.spanroom.config.ValueWords;
 import org.spanroom.input.layer.LayerSource;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.model.Term;
@@ -68,14 +67,23 @@ public final class FieldProposer {
         if (routes.isPresent()) {
             var found = new EndProposals(routes.get(), ends);
             vaultId = found.vault();
-            FieldProposal lines =
-                    proposal(routes.get(), "routes", FieldMap.routeTerms(), ofRoutes(routes.get(), found), TermJudge.Measures.UNKNOWN);
+            FieldProposal lines = proposal(
+                    routes.get(),
+                    "routes",
+                    FieldMap.routeTerms(),
+                    ofRoutes(routes.get(), found),
+                    TermJudge.Measures.UNKNOWN);
             measures = new TermJudge.Measures(
                     sureUnit(lines, Term.RECORDED_LENGTH), sureUnit(lines, Term.INSIDE_DIAMETER));
             all.add(lines);
         }
         if (vaults.isPresent()) {
-            all.add(proposal(vaults.get(), "vaults", FieldMap.VAULT_TERMS, vaultId.stream().toList(), measures));
+            all.add(proposal(
+                    vaults.get(),
+                    "vaults",
+                    FieldMap.VAULT_TERMS,
+                    vaultId.stream().toList(),
+                    measures));
         }
         all.addAll(others);
         return all;

@@ -59,7 +59,10 @@ final class LayerSample {
      * @param everyFeature takes every feature of the layer; empty to stop after the first ones
      */
     static LayerSample read(
-            LayerSource source, LayerConfig layer, Set<String> missingWords, Optional<Consumer<SourceFeature>> everyFeature) {
+            LayerSource source,
+            LayerConfig layer,
+            Set<String> missingWords,
+            Optional<Consumer<SourceFeature>> everyFeature) {
         var sample = new LayerSample(source.header(), layer, missingWords);
         try {
             sample.features = source.read(source.header().fields(), feature -> {

@@ -44,7 +44,8 @@ final class LengthUnit {
 
     /** Both feet differ by less than lines are drawn exactly; the layer's own foot is the one that lengths are taken in. */
     private static Optional<Unit> drawn(LayerSample routes, int field) {
-        Optional<Unit> unit = UNITS.stream().filter(each -> agrees(routes, field, each)).findFirst();
+        Optional<Unit> unit =
+                UNITS.stream().filter(each -> agrees(routes, field, each)).findFirst();
         boolean survey = routes.crsUnitM().isPresent()
                 && Math.abs(routes.crsUnitM().getAsDouble() - Unit.FT_US.toSi(1)) < SURVEY_TOLERANCE;
         return unit.map(found -> found == Unit.FT && survey ? Unit.FT_US : found);
@@ -55,7 +56,8 @@ final class LengthUnit {
         int agreeing = 0;
         for (int line = 0; line < routes.lineCount(); line++) {
             double drawnM = routes.ends(line).drawnM();
-            double recordedM = Numbers.of(routes.text(line, field)).map(unit::toSi).orElse(Double.NaN);
+            double recordedM =
+                    Numbers.of(routes.text(line, field)).map(unit::toSi).orElse(Double.NaN);
             if (drawnM > 0 && recordedM > 0) {
                 compared++;
                 agreeing += Math.abs(recordedM - drawnM) <= TOLERANCE_RATIO * drawnM + Numbers.ROUNDING_M ? 1 : 0;
@@ -68,10 +70,14 @@ final class LengthUnit {
      * Guesses the unit of elevations by the system that the lines are measured in: metric where their lengths or their cross-sections are
      * metric, feet where their lengths are in feet. Inches alone say nothing: metric cities have 4-inch ducts too.
      */
-    static UnitGuess ofElevation(SeenField field, Optional<Unit> lengths, Optional<Unit> diameters, PlausibleRanges ranges) {
+    static UnitGuess ofElevation(
+            SeenField field, Optional<Unit> lengths, Optional<Unit> diameters, PlausibleRanges ranges) {
         Optional<Unit> named = field.unit();
         Unit unit = named.or(() -> lengths)
-                .orElse(diameters.filter(each -> each == Unit.MM).map(each -> Unit.M).orElse(Unit.M));
+                .orElse(diameters
+                        .filter(each -> each == Unit.MM)
+                        .map(each -> Unit.M)
+                        .orElse(Unit.M));
         boolean known = named.isPresent() || lengths.isPresent() || diameters.equals(Optional.of(Unit.MM));
         boolean plausible = field.numberShare(value -> ranges.contains(Term.VAULT_ELEVATION, unit.toSi(value))) > 0.5;
         Doubt doubt = Doubt.when(!known, "the unit is not recorded; ft is plausible too")

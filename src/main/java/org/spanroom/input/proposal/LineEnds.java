@@ -1,6 +1,5 @@
 package org.spanroom.input.proposal;
 
-import java.util.List;
 import java.util.Optional;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.input.layer.SourceGeometry;

@@ -37,8 +37,8 @@ public final class ProposalYaml {
     }
 
     private static void add(FieldProposal proposal, Function<Path, String> named, List<String> lines) {
-        lines.add("  # " + comment(String.valueOf(proposal.file().getFileName())) + ", layer " + comment(proposal.layer())
-                + ": " + looked(proposal));
+        lines.add("  # " + comment(String.valueOf(proposal.file().getFileName())) + ", layer "
+                + comment(proposal.layer()) + ": " + looked(proposal));
         lines.add("  " + proposal.role() + ":");
         lines.add("    file: " + files(proposal, named));
         if (!proposal.layer().equals(LayerFormat.stem(proposal.file()))) {

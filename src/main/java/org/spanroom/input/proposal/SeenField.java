@@ -105,7 +105,11 @@ final class SeenField {
 
     /** Returns the numbers above 0; what stands for no size, as -1 and 0, is left out. */
     double[] sizes() {
-        return numbers.stream().mapToDouble(Double::doubleValue).filter(number -> number > 0).sorted().toArray();
+        return numbers.stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(number -> number > 0)
+                .sorted()
+                .toArray();
     }
 
     Optional<Double> medianSize() {

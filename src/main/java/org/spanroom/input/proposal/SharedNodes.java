@@ -43,7 +43,8 @@ final class SharedNodes {
                 fields.add(i);
             }
         }
-        fields.sort(Comparator.comparingDouble((Integer field) -> -nameScore(field)).thenComparing(field -> field));
+        fields.sort(
+                Comparator.comparingDouble((Integer field) -> -nameScore(field)).thenComparing(field -> field));
         List<Integer> likely = fields.subList(0, Math.min(MOST_FIELDS, fields.size()));
         var pairs = new ArrayList<Pair>();
         for (int from : likely) {
@@ -83,8 +84,7 @@ final class SharedNodes {
             if (places != null && !routes.text(line, to).equals(routes.text(line, from))) {
                 shared++;
                 LineEnds ends = routes.ends(line);
-                boolean agrees = places.stream()
-                        .anyMatch(place -> ends.isNear(place) && !ends.isNearerFirst(place));
+                boolean agrees = places.stream().anyMatch(place -> ends.isNear(place) && !ends.isNearerFirst(place));
                 agreeing += agrees ? 1 : 0;
             }
         }

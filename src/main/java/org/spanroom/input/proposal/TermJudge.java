@@ -47,7 +47,11 @@ final class TermJudge {
         if (score == 0) {
             return vocabulary.tells(term, field) && !TermPhrases.isOfOtherThing(field.name())
                     ? Optional.of(new Candidate(
-                            place, term, VALUES_ONLY, UnitGuess.NONE, new Doubt("found by its values, not by its name")))
+                            place,
+                            term,
+                            VALUES_ONLY,
+                            UnitGuess.NONE,
+                            new Doubt("found by its values, not by its name")))
                     : Optional.empty();
         }
         return switch (term) {
@@ -133,14 +137,14 @@ final class TermJudge {
     }
 
     private Optional<Candidate> length(int place, SeenField field, Term term, double score) {
-        UnitGuess unit =
-                switch (term) {
-                    case RECORDED_LENGTH -> LengthUnit.of(sample, place);
-                    case VAULT_ELEVATION -> LengthUnit.ofElevation(field, measures.lengths(), measures.diameters(), ranges);
-                    default -> field.unit().isPresent()
-                            ? UnitGuess.of(term, field, ranges)
-                            : new UnitGuess(Optional.of(Unit.M), new Doubt("the unit is not recorded"));
-                };
+        UnitGuess unit = switch (term) {
+            case RECORDED_LENGTH -> LengthUnit.of(sample, place);
+            case VAULT_ELEVATION -> LengthUnit.ofElevation(field, measures.lengths(), measures.diameters(), ranges);
+            default ->
+                field.unit().isPresent()
+                        ? UnitGuess.of(term, field, ranges)
+                        : new UnitGuess(Optional.of(Unit.M), new Doubt("the unit is not recorded"));
+        };
         // A length that agrees with the line needs no other proof.
         boolean proved = term == Term.RECORDED_LENGTH && unit.doubt().isNone() && score == TermPhrases.EXACT;
         return candidate(place, term, score, unit, proved ? Doubt.NONE : nameDoubt(field, score));
@@ -152,7 +156,8 @@ final class TermJudge {
             return Optional.empty();
         }
         Doubt doubt = Doubt.when(understood < MOST_SHARE, "some values are neither yes nor no");
-        return candidate(place, term, score, UnitGuess.NONE, nameDoubt(field, score).or(doubt));
+        return candidate(
+                place, term, score, UnitGuess.NONE, nameDoubt(field, score).or(doubt));
     }
 
     private Optional<Candidate> text(int place, SeenField field, Term term, double score) {
@@ -172,23 +177,30 @@ final class TermJudge {
     private Doubt valueDoubt(SeenField field, Term term) {
         boolean codes = field.isWhole();
         return switch (term) {
-            case DUCT_SIZE, INNERDUCT_SIZE, CABLE_TYPE -> Doubt.when(
-                    field.textShare(text -> text.matches(".*\\p{L}.*|.*[\"\u2033].*")) < MOST_SHARE,
-                    "a row of the catalogue is named by its size with a unit");
-            case EMBARGO_UNTIL, ZONE_FROM, ZONE_UNTIL -> Doubt.when(
-                    field.textShare(text -> text.matches("\\d{4}-\\d{2}-\\d{2}.*")) < MOST_SHARE,
-                    "its days are not written as 2027-03-31");
-            case CONDITION, BORE_SHAPE -> Doubt.when(codes, "its values are codes")
-                    .or(Doubt.when(!vocabulary.fits(term, field), "its values are no usual words for it"))
-                    .or(Doubt.when(
-                            vocabulary.understoodShare(term, field) < HALF_SHARE,
-                            "give its words a meaning in the section values first"));
-            case IN_SERVICE -> Doubt.when(
-                    vocabulary.understoodShare(term, field) < HALF_SHARE, "its values do not say whether cables are live");
-            case DUCT_TYPE -> Doubt.when(codes, "its values are codes")
-                    .or(Doubt.when(
-                            !Vocabulary.fold(field.name().name()).matches(".*(duct|rohr|tubo|buis|fourreau|conducto).*"),
-                            "it may say what the line is for"));
+            case DUCT_SIZE, INNERDUCT_SIZE, CABLE_TYPE ->
+                Doubt.when(
+                        field.textShare(text -> text.matches(".*\\p{L}.*|.*[\"\u2033].*")) < MOST_SHARE,
+                        "a row of the catalogue is named by its size with a unit");
+            case EMBARGO_UNTIL, ZONE_FROM, ZONE_UNTIL ->
+                Doubt.when(
+                        field.textShare(text -> text.matches("\\d{4}-\\d{2}-\\d{2}.*")) < MOST_SHARE,
+                        "its days are not written as 2027-03-31");
+            case CONDITION, BORE_SHAPE ->
+                Doubt.when(codes, "its values are codes")
+                        .or(Doubt.when(!vocabulary.fits(term, field), "its values are no usual words for it"))
+                        .or(Doubt.when(
+                                vocabulary.understoodShare(term, field) < HALF_SHARE,
+                                "give its words a meaning in the section values first"));
+            case IN_SERVICE ->
+                Doubt.when(
+                        vocabulary.understoodShare(term, field) < HALF_SHARE,
+                        "its values do not say whether cables are live");
+            case DUCT_TYPE ->
+                Doubt.when(codes, "its values are codes")
+                        .or(Doubt.when(
+                                !Vocabulary.fold(field.name().name())
+                                        .matches(".*(duct|rohr|tubo|buis|fourreau|conducto).*"),
+                                "it may say what the line is for"));
             case JOINT_OWNERS, ZONE_NAME, ZONE_KIND -> Doubt.NONE;
             default -> Doubt.when(codes, "its values are codes");
         };

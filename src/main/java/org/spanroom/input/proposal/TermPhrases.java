@@ -24,9 +24,39 @@ final class TermPhrases {
 
     /** Words that name another quantity or another thing: a term whose phrase has them not is not meant. */
     private static final Set<String> VETOES = Set.of(
-            "invert", "elevation", "depth", "date", "street", "slope", "distance", "height", "outside", "host", "rehab", "assumed",
-            "user", "inspection", "drawing", "fibre", "capacity", "coordinate", "geometry", "old", "comment", "cost", "rotation",
-            "row", "phase", "calculated", "volume", "length", "diameter", "last", "innerduct", "cable", "joint");
+            "invert",
+            "elevation",
+            "depth",
+            "date",
+            "street",
+            "slope",
+            "distance",
+            "height",
+            "outside",
+            "host",
+            "rehab",
+            "assumed",
+            "user",
+            "inspection",
+            "drawing",
+            "fibre",
+            "capacity",
+            "coordinate",
+            "geometry",
+            "old",
+            "comment",
+            "cost",
+            "rotation",
+            "row",
+            "phase",
+            "calculated",
+            "volume",
+            "length",
+            "diameter",
+            "last",
+            "innerduct",
+            "cable",
+            "joint");
 
     /** A phrase with one of these is not meant by a name without it. */
     private static final Set<String> SUBJECTS = Set.of("innerduct", "cable", "joint");
@@ -69,7 +99,8 @@ final class TermPhrases {
             Map.entry(Term.POSITIONS_RESERVED, "position reserved, reserved"),
             Map.entry(Term.VAULT_KIND, "vault type, type"),
             Map.entry(
-                    Term.VAULT_ELEVATION, "elevation, rim elevation, vault elevation, vault rim elevation, rim level, rim height"),
+                    Term.VAULT_ELEVATION,
+                    "elevation, rim elevation, vault elevation, vault rim elevation, rim level, rim height"),
             Map.entry(Term.VAULT_VOLUME, "volume, vault volume"),
             Map.entry(Term.VAULT_WATER, "water, flooded, vault water"),
             Map.entry(Term.VAULT_SURFACE, "surface, rim surface, vault surface, surface type, rim surface type"),

@@ -46,7 +46,9 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
             double plausible = field.sizeShare(size -> isPlausible(term, size, named.get(), ranges));
             return new UnitGuess(
                     named,
-                    Doubt.when(plausible < FEW_SHARE, "most values are not plausible in the unit that they are named with"));
+                    Doubt.when(
+                            plausible < FEW_SHARE,
+                            "most values are not plausible in the unit that they are named with"));
         }
         return term.kind() == Term.Kind.DIAMETER ? ofDiameter(term, field, ranges) : first(term, field, ranges);
     }
@@ -62,7 +64,9 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
         if (fitting.isEmpty()) {
             return NONE;
         }
-        return unsure(fitting.get(0), fitting.size() > 1 ? "the unit is not recorded; " + also(fitting) : "the unit is not recorded");
+        return unsure(
+                fitting.get(0),
+                fitting.size() > 1 ? "the unit is not recorded; " + also(fitting) : "the unit is not recorded");
     }
 
     private static List<Unit> fitting(Term term, Unit.Dimension dimension, SeenField field, PlausibleRanges ranges) {
@@ -94,7 +98,8 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
     }
 
     private static UnitGuess belowOne(SeenField field) {
-        double metres = field.sizeShare(size -> isStep(size * 1000 / 25) || isStep(size / 0.0254) || isStep(size * 100));
+        double metres =
+                field.sizeShare(size -> isStep(size * 1000 / 25) || isStep(size / 0.0254) || isStep(size * 100));
         double feet = field.sizeShare(size -> isStep(size * 12) || isStep(size * 8));
         if (metres >= MOST_SHARE && feet < FEW_SHARE) {
             return sure(Unit.M);
@@ -112,9 +117,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
     /** Between 1 and 20 inches are usual; whole tens and fives alone may be centimetres. */
     private static UnitGuess inchesOrCm(SeenField field) {
         double fives = field.sizeShare(size -> size >= 10 && size % 5 == 0);
-        return fives >= MOST_SHARE
-                ? unsure(Unit.IN, "inches and centimetres are both plausible")
-                : sure(Unit.IN);
+        return fives >= MOST_SHARE ? unsure(Unit.IN, "inches and centimetres are both plausible") : sure(Unit.IN);
     }
 
     private static UnitGuess inchesOrMm(SeenField field) {
@@ -141,7 +144,8 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
         if (fitting.isEmpty()) {
             return NONE;
         }
-        double largestUsualIn = term == Term.INNERDUCT_OUTSIDE_DIAMETER ? 2.4 : term == Term.INNERDUCT_WALL ? 0.25 : 1.1;
+        double largestUsualIn =
+                term == Term.INNERDUCT_OUTSIDE_DIAMETER ? 2.4 : term == Term.INNERDUCT_WALL ? 0.25 : 1.1;
         boolean large = fitting.get(0) == Unit.IN && field.medianSize().orElse(0.0) > largestUsualIn;
         boolean others = Stream.of(Unit.MM, Unit.CM).anyMatch(fitting::contains);
         boolean odd = fitting.get(0) != Unit.IN && fitting.get(0) != Unit.MM;

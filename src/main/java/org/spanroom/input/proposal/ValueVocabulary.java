@@ -15,8 +15,7 @@ final class ValueVocabulary {
     private static final double MOST_SHARE = 0.8;
     private static final int MOST_WORDS = 8;
 
-    private static final Set<String> MATERIALS = words(
-            """
+    private static final Set<String> MATERIALS = words("""
             pvc pvcu upvc hdpe pehd mdpe pe pp pe100 pe80 abs vcp vc vitc vitrified clay brick brk br concrete conc rcp rc cp cip \
             pcc rfc ac asbestos cement fibre fiber steel stl cs galvanized csp cmp corrugated iron ci di dip plastic polyethylene \
             polyvinyl chloride bituminized orangeburg creosoted wood transite grp frp fiberglass glass reinforced unk unknown \
@@ -24,13 +23,11 @@ final class ValueVocabulary {
             gfk ton mauerwerk hormigon gres acero fundicion fibrocemento plastico polietileno barro gresbuis staal gietijzer \
             asbestcement kunststof gewapend metselwerk polyester high density""");
 
-    private static final Set<String> CONDITIONS = words(
-            """
+    private static final Set<String> CONDITIONS = words("""
             sound good ok fair poor bad excellent average intact oval deformed damaged collapsed crushed blocked obstructed broken new \
             worn serviceable unknown unk bon mauvais moyen neuf gut mittel schlecht mangelhaft bueno malo regular goed matig slecht""");
 
-    private static final Set<String> SHAPES = words(
-            """
+    private static final Set<String> SHAPES = words("""
             round circular circle cir circ square rectangular rect rectangle egg oval ellipse elliptical arch horseshoe oblong box \
             kreis rund kreisprofil ei eiprofil rechteck quadrat circulaire ovoide rectangulaire circular ovalado cuadrado rond \
             eivormig rechthoekig vierkant closed unk unknown""");
@@ -38,8 +35,11 @@ final class ValueVocabulary {
     private final Map<String, Predicate<String>> understood;
 
     ValueVocabulary(ValueWords words) {
-        Set<String> yesNo = Stream.of(words.yes(), words.no()).flatMap(List::stream).collect(Collectors.toSet());
-        Set<String> wet = Stream.of(words.flooded(), words.notFlooded()).flatMap(List::stream).collect(Collectors.toSet());
+        Set<String> yesNo =
+                Stream.of(words.yes(), words.no()).flatMap(List::stream).collect(Collectors.toSet());
+        Set<String> wet = Stream.of(words.flooded(), words.notFlooded())
+                .flatMap(List::stream)
+                .collect(Collectors.toSet());
         Set<String> service = Stream.of(words.live(), words.dead(), words.serviceUnknown())
                 .flatMap(List::stream)
                 .collect(Collectors.toSet());
@@ -47,8 +47,9 @@ final class ValueVocabulary {
                         words.sound(), words.oval(), words.collapsed(), words.blocked(), words.serviceUnknown())
                 .flatMap(List::stream)
                 .collect(Collectors.toSet());
-        Set<String> shape =
-                Stream.of(words.roundBore(), words.squareBore()).flatMap(List::stream).collect(Collectors.toSet());
+        Set<String> shape = Stream.of(words.roundBore(), words.squareBore())
+                .flatMap(List::stream)
+                .collect(Collectors.toSet());
         this.understood = Map.of(
                 "flag", yesNo::contains,
                 "wet", wet::contains,
@@ -106,14 +107,13 @@ final class ValueVocabulary {
     }
 
     private Optional<Predicate<String>> understood(Term term) {
-        String list =
-                switch (term) {
-                    case FLOODED -> "wet";
-                    case IN_SERVICE -> "service";
-                    case CONDITION -> "condition";
-                    case BORE_SHAPE -> "shape";
-                    default -> term.kind() == Term.Kind.FLAG ? "flag" : "";
-                };
+        String list = switch (term) {
+            case FLOODED -> "wet";
+            case IN_SERVICE -> "service";
+            case CONDITION -> "condition";
+            case BORE_SHAPE -> "shape";
+            default -> term.kind() == Term.Kind.FLAG ? "flag" : "";
+        };
         return Optional.ofNullable(understood.get(list));
     }
 }

@@ -130,15 +130,15 @@ final class VaultLinks {
         List<Link> links = candidates.stream()
                 .map(field -> link(field, foundByField.get(vaultField)))
                 .toList();
-        // The clearer of both sides is chosen first, so that a single field that names one end is not taken for the other.
+        // The clearer of both sides is chosen first, so that a single field that names one end is not taken for the
+        // other.
         Link from = best(links, Comparator.comparingInt(link -> link.first - link.last));
         Link to = best(links, Comparator.comparingInt(link -> link.last - link.first));
         if (from.field == to.field) {
             boolean isFrom = from.first >= from.last;
             return new Ends(vaultField, isFrom ? from : Link.NONE, isFrom ? Link.NONE : to);
         }
-        return new Ends(
-                vaultField, from.first > from.last ? from : Link.NONE, to.last > to.first ? to : Link.NONE);
+        return new Ends(vaultField, from.first > from.last ? from : Link.NONE, to.last > to.first ? to : Link.NONE);
     }
 
     private Link best(List<Link> links, Comparator<Link> order) {
@@ -150,9 +150,7 @@ final class VaultLinks {
 
     private double nameScore(Link link) {
         FieldName name = routes.fields().get(link.field).name();
-        return Math.max(
-                TermPhrases.score(name, Term.FROM_VAULT),
-                TermPhrases.score(name, Term.TO_VAULT));
+        return Math.max(TermPhrases.score(name, Term.FROM_VAULT), TermPhrases.score(name, Term.TO_VAULT));
     }
 
     private Link link(int field, Map<String, Found> found) {

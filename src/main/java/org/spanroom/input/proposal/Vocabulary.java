@@ -19,8 +19,7 @@ import org.spanroom.model.Unit;
  */
 final class Vocabulary {
     /** A concept, then the words for it. A word stands once; what a word means in a name is decided by the words beside it. */
-    private static final String CONCEPTS =
-            """
+    private static final String CONCEPTS = """
             id: id ids uid guid uuid identifier identifiant ident key kennung schluessel schlussel clave identificador sleutel
             number: number num no nr nbr numero nummer nombre nro
             name: name nom naam bezeichnung bez title label tag ref reference
@@ -133,8 +132,7 @@ final class Vocabulary {
             """;
 
     /** What may stand behind the last mark of a name. */
-    private static final Map<String, Unit> UNITS = units(
-            """
+    private static final Map<String, Unit> UNITS = units("""
             in: in inch inches zoll pouce pouces pulg pulgada pulgadas duim
             mm: mm millimetre millimeter
             cm: cm
@@ -184,7 +182,10 @@ final class Vocabulary {
         return text.lines()
                 .map(line -> line.split(": ", 2))
                 .collect(Collectors.toMap(
-                        pair -> pair[0], pair -> List.of(pair[1].strip().split("\\s+", -1)), (a, b) -> a, TreeMap::new));
+                        pair -> pair[0],
+                        pair -> List.of(pair[1].strip().split("\\s+", -1)),
+                        (a, b) -> a,
+                        TreeMap::new));
     }
 
     private static Set<String> glued() {

@@ -53,7 +53,6 @@ public record ContentsAccount(
                     counts.rankedInnerductsAssumed() > 0 ? "innerduct" : "cable",
                     counts.rankedInnerductsAssumed() > 0 ? counts.rankedInnerductsAssumed() : counts.rankedAssumed());
         }
-        return String.format(
-                Locale.ROOT, "%,d of %,d spans could give room back", counts.ranked(), counts.spans());
+        return String.format(Locale.ROOT, "%,d of %,d spans could give room back", counts.ranked(), counts.spans());
     }
 }

@@ -29,8 +29,7 @@ public record KeptTotals(Map<String, Sum> byValue, Sum others) {
         public static final Sum NONE = new Sum(0, 0, 0);
 
         public Sum plus(Sum other) {
-            return new Sum(
-                    ranked + other.ranked, positionsGained + other.positionsGained, lengthM + other.lengthM);
+            return new Sum(ranked + other.ranked, positionsGained + other.positionsGained, lengthM + other.lengthM);
         }
     }
 

@@ -24,7 +24,14 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param positionsGained positions that recovery gains, of the ranked spans
      * @param contentsAssumed how many of the ranked spans rest on an assumed count of innerducts or cables
      */
-    public record Counts(int spans, int ranked, int spare, int positionsNow, int positionsAfter, int positionsGained, int contentsAssumed) {
+    public record Counts(
+            int spans,
+            int ranked,
+            int spare,
+            int positionsNow,
+            int positionsAfter,
+            int positionsGained,
+            int contentsAssumed) {
         public static final Counts NONE = new Counts(0, 0, 0, 0, 0, 0, 0);
 
         public int excluded() {
@@ -51,13 +58,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
         /** Returns these counts with so many more ranked spans of assumed contents. */
         public Counts plusAssumed(int more) {
             return new Counts(
-                    spans,
-                    ranked,
-                    spare,
-                    positionsNow,
-                    positionsAfter,
-                    positionsGained,
-                    contentsAssumed + more);
+                    spans, ranked, spare, positionsNow, positionsAfter, positionsGained, contentsAssumed + more);
         }
     }
 

@@ -39,7 +39,11 @@ public final class ScenarioColumns {
                             "How many of these rest on an assumed count.",
                             ScenarioResult::spansAssumed),
                     Column.real(
-                            "length_m", "length_m", 3, "Length of the ranked spans that counts.", ScenarioResult::lengthM),
+                            "length_m",
+                            "length_m",
+                            3,
+                            "Length of the ranked spans that counts.",
+                            ScenarioResult::lengthM),
                     Column.integer(
                             "positions_gained",
                             "pos_gained",
@@ -58,8 +62,7 @@ public final class ScenarioColumns {
                             2,
                             "Likely cost of the new build that it avoids.",
                             ScenarioResult::newBuildMoney),
-                    Column.real(
-                            "saving_money", "saving", 2, "New build less recovery.", ScenarioResult::savingMoney)));
+                    Column.real("saving_money", "saving", 2, "New build less recovery.", ScenarioResult::savingMoney)));
 
     private ScenarioColumns() {}
 }

@@ -22,9 +22,15 @@ public final class SurveyColumns {
             List.of(
                     Column.integer("visit", "visit", "Its place in the order, 1 for the first.", SurveyStop::order),
                     Column.text(
-                            "vault", "vault", "The vault to open.", row -> row.vault().id()),
+                            "vault",
+                            "vault",
+                            "The vault to open.",
+                            row -> row.vault().id()),
                     Column.text(
-                            "kind", "kind", "Its recorded kind.", row -> row.vault().kind()),
+                            "kind",
+                            "kind",
+                            "Its recorded kind.",
+                            row -> row.vault().kind()),
                     Column.flag(
                             "in_roadway",
                             "in_roadway",
@@ -75,8 +81,7 @@ public final class SurveyColumns {
                             row -> row.estimates().stream()
                                     .map(SurveyColumns::words)
                                     .collect(Collectors.joining("; "))),
-                    Column.text(
-                            "look_at", "look_at", "What to do there.", row -> Unknown.CONTENTS.whatToLookAt()),
+                    Column.text("look_at", "look_at", "What to do there.", row -> Unknown.CONTENTS.whatToLookAt()),
                     Column.text(
                             "cautions",
                             "cautions",

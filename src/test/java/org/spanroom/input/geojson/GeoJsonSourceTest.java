@@ -145,19 +145,28 @@ class GeoJsonSourceTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "3,null", "3,9", "3,\"m\"", "3,{}", "3,{\"m\":[1,[2]]}", "3,[]", "3,[[1,2],[3]]", "3,true", "3,NaN", "3,1e999",
-                "3,null,null,null", "3,\"\",{\"a\":null},[5],6"
+                "3,null",
+                "3,9",
+                "3,\"m\"",
+                "3,{}",
+                "3,{\"m\":[1,[2]]}",
+                "3,[]",
+                "3,[[1,2],[3]]",
+                "3,true",
+                "3,NaN",
+                "3,1e999",
+                "3,null,null,null",
+                "3,\"\",{\"a\":null},[5],6"
             })
     void whatFollowsTheThirdOrdinateIsPassedOver(String tail) throws IOException {
         for (String head : List.of("1,2,", "-1.5,2e0,")) {
-            ReadLayer layer = read(
-                    "{\"type\":\"LineString\",\"coordinates\":[[" + head + tail + "],[4,5,6,null],[" + head + tail + "]]}");
+            ReadLayer layer = read("{\"type\":\"LineString\",\"coordinates\":[[" + head + tail + "],[4,5,6,null],["
+                    + head + tail + "]]}");
 
             assertThat(layer.findings().all()).isEmpty();
             double x = Double.parseDouble(head.substring(0, head.indexOf(',')));
             assertThat(layer.geometries())
-                    .containsExactly(
-                            "LINES Z [" + x + ", 2.0, 3.0, 4.0, 5.0, 6.0, " + x + ", 2.0, 3.0]");
+                    .containsExactly("LINES Z [" + x + ", 2.0, 3.0, 4.0, 5.0, 6.0, " + x + ", 2.0, 3.0]");
         }
     }
 
@@ -179,21 +188,62 @@ class GeoJsonSourceTest {
 
     @Test
     void valuesInsideObjectsAndListsAreFieldsByTheirPaths() throws IOException {
-        ReadLayer layer = read("""
+        ReadLayer layer = read(
+                """
                 {"type":"Feature","geometry":null,"properties":{
                  "id":"S1","start":{"id":"N1","phase":null,"at":{"x":1.5}},"end":null,"uses":["dark",null,"lit",3,0.5],"one":[7],
                  "none":[],"networks":[{"id":"A","tags":["p","q"]},{"name":"B"},{"id":"C","tags":["r"]}],"dotted.name":true,
-                 "empty":{},"mixed":[1,{"x":2},[3,[4]]]}}""", "start.id", "start.phase", "start.at.x", "start", "end", "end.id", "uses", "one", "none", "networks.id", "networks.name",
-                "networks.tags", "dotted.name", "mixed", "mixed.x");
+                 "empty":{},"mixed":[1,{"x":2},[3,[4]]]}}""",
+                "start.id",
+                "start.phase",
+                "start.at.x",
+                "start",
+                "end",
+                "end.id",
+                "uses",
+                "one",
+                "none",
+                "networks.id",
+                "networks.name",
+                "networks.tags",
+                "dotted.name",
+                "mixed",
+                "mixed.x");
 
         assertThat(layer.values().get(0))
                 .containsExactly(
-                        "N1", null, 1.5, null, null, null, "dark, lit, 3, 0.5", 7L, null, "A, C", "B", "p, q, r", true,
-                        "1, 3, 4", 2L);
+                        "N1",
+                        null,
+                        1.5,
+                        null,
+                        null,
+                        null,
+                        "dark, lit, 3, 0.5",
+                        7L,
+                        null,
+                        "A, C",
+                        "B",
+                        "p, q, r",
+                        true,
+                        "1, 3, 4",
+                        2L);
         assertThat(layer.header().fields())
                 .containsExactly(
-                        "id", "start.id", "start.phase", "start.at.x", "end", "uses", "one", "none", "networks.id",
-                        "networks.tags", "networks.name", "dotted.name", "empty", "mixed", "mixed.x");
+                        "id",
+                        "start.id",
+                        "start.phase",
+                        "start.at.x",
+                        "end",
+                        "uses",
+                        "one",
+                        "none",
+                        "networks.id",
+                        "networks.tags",
+                        "networks.name",
+                        "dotted.name",
+                        "empty",
+                        "mixed",
+                        "mixed.x");
         assertThat(layer.findings().all()).isEmpty();
     }
 
@@ -202,8 +252,14 @@ class GeoJsonSourceTest {
     void valuesOfOneFeatureNeverReachTheNext() throws IOException {
         ReadLayer layer = read(
                 "{\"type\":\"FeatureCollection\",\"features\":["
-                        + Stream.of("{\"a\":[1,2]}", "{}", "{\"a\":[3]}", "{\"a\":{\"b\":4,\"b\":5}}", "{\"a\":[6,7],\"a\":8}")
-                                .map(properties -> "{\"type\":\"Feature\",\"geometry\":null,\"properties\":" + properties + "}")
+                        + Stream.of(
+                                        "{\"a\":[1,2]}",
+                                        "{}",
+                                        "{\"a\":[3]}",
+                                        "{\"a\":{\"b\":4,\"b\":5}}",
+                                        "{\"a\":[6,7],\"a\":8}")
+                                .map(properties ->
+                                        "{\"type\":\"Feature\",\"geometry\":null,\"properties\":" + properties + "}")
                                 .collect(Collectors.joining(","))
                         + "]}",
                 "a",

@@ -9,8 +9,25 @@ import org.spanroom.output.table.Column;
 class KeptColumnsTest {
     /** Names as layers have them: other alphabets, signs, blanks, upper and lower case, alike in their first letters, our own. */
     private static final List<String> ODD = List.of(
-            "street", "Street", "STREET ", "str-eet", "district name", "district-nam", "district code", "Straße №",
-            "улица", "Улица", "街", "1", "42 %", "fid", "geom", "rank", "span_id", "src_street", "x".repeat(300),
+            "street",
+            "Street",
+            "STREET ",
+            "str-eet",
+            "district name",
+            "district-nam",
+            "district code",
+            "Straße №",
+            "улица",
+            "Улица",
+            "街",
+            "1",
+            "42 %",
+            "fid",
+            "geom",
+            "rank",
+            "span_id",
+            "src_street",
+            "x".repeat(300),
             "x".repeat(299) + "y");
 
     @Test
