@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.OptionalInt;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.model.Term;
 import org.spanroom.model.ValueSource;
+import org.spanroom.model.network.IdKey;
 import org.spanroom.model.network.NetworkSettings;
 import org.spanroom.model.network.Route;
 
@@ -25,6 +27,7 @@ final class RecordedVaults {
     private final VaultPlaces places;
     private final NetworkFindings findings;
     private final Map<String, List<Integer>> numbers;
+    private Optional<Map<String, List<Integer>>> alike = Optional.empty();
 
     RecordedVaults(List<Route> routes, NetworkSettings settings, VaultPlaces places, NetworkFindings findings) {
         this.settings = settings;
@@ -42,8 +45,23 @@ final class RecordedVaults {
         return side == 0 ? route.fromVaultId() : route.toVaultId();
     }
 
+    /** Returns the vaults of a name as it is written or, where there is none, the only one that is spelled otherwise. */
     private List<Integer> named(Optional<String> id) {
-        return id.map(name -> numbers.getOrDefault(name, List.of())).orElse(List.of());
+        if (id.isEmpty()) {
+            return List.of();
+        }
+        List<Integer> exact = numbers.getOrDefault(id.get(), List.of());
+        return exact.isEmpty() ? alike().getOrDefault(IdKey.of(id.get()), List.of()) : exact;
+    }
+
+    /** Only where a name is not found as it is written; without those that several vaults could be. */
+    private synchronized Map<String, List<Integer>> alike() {
+        if (alike.isEmpty()) {
+            var byKey = new HashMap<String, List<Integer>>();
+            numbers.forEach((name, vaults) -> byKey.merge(IdKey.of(name), vaults, (one, other) -> List.of()));
+            alike = Optional.of(byKey);
+        }
+        return alike.get();
     }
 
     /** Returns the passes with those marked that the records name, and with those in reach where the records count. */

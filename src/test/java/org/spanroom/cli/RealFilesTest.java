@@ -212,10 +212,10 @@ class RealFilesTest {
         write("b/ducts.geojson", ducts(5, 7, 40));
         write("vaults.geojson", vaults(0, 3, 40));
 
-        runConfig(
-                "rank",
-                "  routes: {file: [a/ducts.geojson, b/ducts.geojson], fields: {duct: duct}}\n"
-                        + "  vaults: {file: vaults.geojson, fields: {vault: vault}}\n");
+        runConfig("rank", """
+                  routes: {file: [a/ducts.geojson, b/ducts.geojson], fields: {duct: duct}}
+                  vaults: {file: vaults.geojson, fields: {vault: vault}}
+                """);
 
         String without = Files.readAllLines(folder.resolve("out/findings.csv")).stream()
                 .filter(line -> line.contains("route_without_vault"))

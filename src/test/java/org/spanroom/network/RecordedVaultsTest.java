@@ -34,6 +34,7 @@ class RecordedVaultsTest {
     /** Names at the two ends of a pipe drawn from V1 to V2, and which of them are findings. */
     private enum Names {
         AS_DRAWN("from=V1 to=V2", ""),
+        SPELLED_OTHERWISE("from=v1 to=v2", ""),
         REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2, which counts"),
         BOTH_THE_FIRST("from=V1 to=V1", "recorded is vault V1,"),
         BOTH_THE_LAST("from=V2 to=V2", "recorded is vault V2,"),

@@ -14,6 +14,7 @@ import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.IdKey;
 
 /**
  * Which fields of the lines hold ids of vaults, by their values.
@@ -64,7 +65,7 @@ final class VaultLinks {
         this.candidates = candidates(routes);
         for (int line = 0; line < routes.lineCount(); line++) {
             for (int field : candidates) {
-                wanted.add(routes.text(line, field));
+                wanted.add(IdKey.of(routes.text(line, field)));
             }
         }
         wanted.remove("");
@@ -87,7 +88,7 @@ final class VaultLinks {
         boolean placed = false;
         for (int i = 0; i < foundByField.size(); i++) {
             Object value = vault.values().get(i);
-            String text = value == null ? "" : SourceNumber.text(value);
+            String text = value == null ? "" : IdKey.of(SourceNumber.text(value));
             if (wanted.contains(text)) {
                 place = placed ? place : LineEnds.place(vault.geometry(), crs);
                 placed = true;
@@ -159,7 +160,7 @@ final class VaultLinks {
         int first = 0;
         int last = 0;
         for (int line = 0; line < routes.lineCount(); line++) {
-            String text = routes.text(line, field);
+            String text = IdKey.of(routes.text(line, field));
             Found vault = text.isEmpty() ? null : found.get(text);
             filled += text.isEmpty() ? 0 : 1;
             if (vault != null && vault.count() == 1) {
