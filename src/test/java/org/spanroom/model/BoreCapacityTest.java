@@ -30,7 +30,7 @@ class BoreCapacityTest {
     void theCountIsThatOfTheProvedPacking(BoreShape shape, double insideMm, double outsideMm, int items) {
         int found = BoreCapacity.items(shape, insideMm, outsideMm);
 
-        if (shape == BoreShape.SQUARE && items == 4 || items == 7) {
+        if ((shape == BoreShape.SQUARE && items == 4) || items == 7) {
             // The last proved count: the area bound beyond it may allow more, never fewer.
             assertThat(found).isGreaterThanOrEqualTo(items);
         } else {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,9 +19,10 @@ class ConditionTest {
     private static final Map<String, Class<?>> TYPES =
             Map.of("rank", Long.class, "length_m", Double.class, "spare", Boolean.class, "duct", String.class);
 
-    private static final Function<String, Optional<Object>> ROW =
-            name -> Optional.of(Map.<String, Object>of("rank", 7L, "length_m", 80.5, "spare", false, "duct", "B1'8")
-                    .get(name));
+    private static Optional<Object> cell(String name) {
+        return Optional.of(Map.<String, Object>of("rank", 7L, "length_m", 80.5, "spare", false, "duct", "B1'8")
+                .get(name));
+    }
 
     private static Condition parse(String text) {
         return Condition.parse(text, TYPES, wrong -> "did you mean?");
@@ -57,7 +57,7 @@ class ConditionTest {
                 "EXCLUDE|false"
             })
     void aRowMeetsAConditionOrNot(String text, boolean met) {
-        assertThat(parse(text).holds(ROW)).isEqualTo(met);
+        assertThat(parse(text).holds(ConditionTest::cell)).isEqualTo(met);
     }
 
     @ParameterizedTest
