@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.spanroom.model.rank.ContentsAccount;
+import org.spanroom.model.rank.ContentsCounts;
 import org.spanroom.model.rank.MissingTerm;
 import org.spanroom.model.rank.ScenarioResult;
 import org.spanroom.model.survey.SurveyStop;
@@ -60,7 +61,7 @@ final class ContentsReport {
             contents.toAssume().forEach(line -> lines.add("    " + line));
         }
         if (!survey.isEmpty()) {
-            lines.add(survey(survey));
+            lines.add(survey(survey, contents.counts()));
         }
         return lines;
     }
@@ -70,8 +71,19 @@ final class ContentsReport {
         return contents.counts().assumed() > 0 && contents.counts().rankedAssumed() == 0;
     }
 
-    private static String survey(List<SurveyStop> survey) {
+    /** Where most is recorded it is no next step, only a list to know of. */
+    private static String survey(List<SurveyStop> survey, ContentsCounts counts) {
         SurveyStop last = survey.get(survey.size() - 1);
+        if (!counts.isMostlyUnknown() && !counts.isAssumption()) {
+            return String.format(
+                    Locale.ROOT,
+                    "Contents are not recorded for %,d of %,d spans: the table vault_survey lists %,d vault%s that show %,d of them.",
+                    last.spansUnrecorded(),
+                    counts.spans(),
+                    survey.size(),
+                    survey.size() == 1 ? "" : "s",
+                    last.spansSeen());
+        }
         return String.format(
                 Locale.ROOT,
                 "Next: open %,d vault%s, which show %,d of %,d spans whose contents are not recorded; the table vault_survey has them in"
