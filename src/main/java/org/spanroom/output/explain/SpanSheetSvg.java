@@ -19,7 +19,8 @@ import org.spanroom.model.rank.SpanExplanation;
 public final class SpanSheetSvg {
     private static final double WIDTH_PX = 1000;
     private static final double HEIGHT_PX = 808;
-    private static final double ASSUMPTION_PX = 14;
+    private static final double TITLE_PX = 34;
+    private static final double ASSUMPTION_PX = 18;
     private static final double LEFT_PX = 40;
     private static final double RIGHT_PX = 960;
     private static final Box PLAN = new Box(LEFT_PX, 90, 650, 312);
@@ -47,7 +48,9 @@ public final class SpanSheetSvg {
                         .findBasic()
                         .map(Exclusion::explanation)
                         .orElse(""));
-        this.heightPx = HEIGHT_PX + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0);
+        this.heightPx = HEIGHT_PX
+                + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0)
+                + (words("contents_assumption").isEmpty() ? 0 : ASSUMPTION_PX);
         this.svg = new Svg(WIDTH_PX, heightPx, tree.title());
     }
 
@@ -67,7 +70,7 @@ public final class SpanSheetSvg {
     }
 
     private void heading() {
-        text(34, 20, tree.title());
+        text(TITLE_PX, 20, tree.title());
         text(
                 56,
                 13,
@@ -78,7 +81,8 @@ public final class SpanSheetSvg {
         }
         String assumption = words("contents_assumption");
         if (!assumption.isEmpty()) {
-            svg.label(LEFT_PX, ASSUMPTION_PX, "start", 12, "Contents: " + assumption);
+            svg.label(RIGHT_PX, TITLE_PX, "end", 14, "Contents assumed: not a result");
+            svg.label(LEFT_PX, heightPx - 28, "start", 10, "Contents: " + assumption);
         }
     }
 
