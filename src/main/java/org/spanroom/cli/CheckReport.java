@@ -33,7 +33,7 @@ final class CheckReport {
                 network.spans().size(), network.vaults().size());
         line("%14.3f m drawn in all", network.routeLengthM());
         line("%14.3f m in spans", network.spanLengthM());
-        line("%14.3f m in no span", network.remainderLengthM());
+        line("%14.3f m not assigned to a span", network.remainderLengthM());
     }
 
     private void ends(EndDistanceCounts ends) {
@@ -46,7 +46,7 @@ final class CheckReport {
     }
 
     private void findings(List<Finding> findings, long toMend, boolean every) {
-        line("%n%,d findings, %,d of them to mend", count(findings), toMend);
+        line("%n%,d findings, %,d of them to fix", count(findings), toMend);
         Map<FindingCode, List<Finding>> byCode =
                 findings.stream().collect(Collectors.groupingBy(Finding::code, TreeMap::new, Collectors.toList()));
         byCode.forEach((code, list) -> {

@@ -34,7 +34,7 @@ final class RankReport {
     private void spans(RankTotals totals, MoneyTotals money, ContentsAccount contents) {
         boolean assumption = contents.counts().isAssumption();
         line(
-                "%n%s%s %,d positions gained for cables, over %.1f km.",
+                "%n%s%s %,d additional cable positions (%.1f km).",
                 contents.statement(),
                 assumption ? ".\nIf so:" : ":",
                 totals.positionsGained(),
@@ -46,7 +46,7 @@ final class RankReport {
         }
         if (totals.doubtful() > 0) {
             line(
-                    "%,8d of them only with good lubrication: on paper the pull fails at both ends without",
+                    "%,8d of them only with good lubrication; without it the calculated pull fails from both ends",
                     totals.doubtful());
         }
         if (totals.ranked() > 0) {
@@ -91,7 +91,7 @@ final class RankReport {
 
     private void findings(Map<FindingCode, Long> counts, long toMend) {
         long all = counts.values().stream().mapToLong(Long::longValue).sum();
-        line("%n%,d findings, %,d of them to mend:", all, toMend);
+        line("%n%,d findings, %,d of them to fix:", all, toMend);
         List<Map.Entry<FindingCode, Long>> kinds = counts.entrySet().stream()
                 .sorted(Map.Entry.<FindingCode, Long>comparingByValue()
                         .reversed()
@@ -115,7 +115,7 @@ final class RankReport {
                 "%nResults are in %s: %s",
                 summary.written().folder(), String.join(", ", summary.written().files()));
         summary.written().notes().forEach(note -> line("Note: %s", note));
-        line("Planning figures: they clear nobody to enter a vault or to pull.");
+        line("Planning figures only; they do not authorize vault entry or pulling.");
     }
 
     private static Room room(RankedSpan span) {

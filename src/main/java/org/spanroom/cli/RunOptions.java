@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 
 /** The options that say how a run works. */
 final class RunOptions {
-    @Option(names = "--strict", description = "End with code 4 if any finding is to mend.")
+    @Option(names = "--strict", description = "End with code 4 if any finding needs a fix.")
     boolean strict;
 
     @Option(names = "--no-uncertainty", description = "Leave out how sure each rank is, and the field checks.")

@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Finds the vault-to-vault duct spans of a city where pulling rigid",
-            "innerducts out from around live cables would give room back, and ranks them.",
+            "innerducts out from around live cables makes room, and ranks them.",
             ""
         },
         commandListHeading = "%nCommands:%n",
@@ -43,7 +43,7 @@ import picocli.CommandLine.Spec;
         },
         footer = {
             "",
-            "Results are planning figures. They clear nobody to enter a vault or to pull:",
+            "Results are planning figures. They do not authorize vault entry or pulling:",
             "local codes, the owner's rules and licensed practice decide."
         },
         subcommands = {
@@ -60,7 +60,7 @@ final class SpanroomCommand implements Runnable {
     static final String EXIT_1 = "1:internal error, with a stack trace: please report it";
     static final String EXIT_2 = "2:wrong options";
     static final String EXIT_3 = "3:an input file or the config cannot be used";
-    static final String EXIT_4 = "4:done, but --strict found findings to mend";
+    static final String EXIT_4 = "4:done, but --strict found findings to fix";
     static final String EXIT_5 = "5:results cannot be written";
     static final String EXIT_6 = "6:not enough memory";
     static final String EXIT_130 = "130:stopped by Ctrl-C; no results were written";

@@ -13,7 +13,7 @@ public enum FindingCode {
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but something about it is not as its format demands"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
-    MISSING_VALUE(Severity.NOTE, "a value is missing; the configured default was used"),
+    MISSING_VALUE(Severity.NOTE, "value missing; the configured default was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as what its term demands; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value lies outside the plausible range, perhaps for a wrong unit"),
     CATALOGUE_NAME_UNKNOWN(Severity.SUSPECT, "no single row of the catalogue has the name; no size was taken from it"),
@@ -23,7 +23,7 @@ public enum FindingCode {
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
     CABLES_EXCEED_CELLS(Severity.SUSPECT, "more cables and reserved cells than cells are recorded in a sleeve"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the recorded contents have more area than the bore"),
-    CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents are proved not to go into the recorded bore"),
+    CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents cannot fit the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
     CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that no route has"),
     // Geometry of routes
@@ -44,8 +44,10 @@ public enum FindingCode {
     ZONE_DAYS_REVERSED(
             Severity.SUSPECT, "a permit zone's first day lies after its last; it counts as if it had neither"),
     // Spans
-    END_WITHOUT_VAULT(Severity.SUSPECT, "a line ends where no vault is; the length beyond the last vault is no span"),
-    ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is no span"),
+    END_WITHOUT_VAULT(
+            Severity.SUSPECT,
+            "a line ends where no vault is; the length beyond the last vault is not assigned to a span"),
+    ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is not assigned to a span"),
     GAP_BEYOND_TOLERANCE(Severity.SUSPECT, "two line ends, or an end and a vault, lie a little beyond the tolerance"),
     GAP_BRIDGED(Severity.NOTE, "two pieces were joined over a gap within the tolerance; the gap counts in no length"),
     AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet where no vault is; they were not joined"),
@@ -59,9 +61,9 @@ public enum FindingCode {
     // Files of the program's own
     PACKING_FILE_UNUSABLE(Severity.NOTE, "the file of packings from earlier runs was not used, or not written"),
     // Limits
-    LONG_SECTION(Severity.NOTE, "the span is longer than the section length to warn at"),
-    JAM_RATIO(Severity.NOTE, "three equal innerducts may lock side by side as they are pulled"),
-    MANY_BENDS(Severity.NOTE, "the span turns more than the total to warn at");
+    LONG_SECTION(Severity.NOTE, "span longer than the warning length"),
+    JAM_RATIO(Severity.NOTE, "three equal innerducts may jam side by side as they are pulled"),
+    MANY_BENDS(Severity.NOTE, "total bends exceed the warning limit");
 
     private final Severity severity;
     private final String meaning;

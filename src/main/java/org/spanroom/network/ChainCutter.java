@@ -38,7 +38,7 @@ final class ChainCutter {
      * What a chain gave.
      *
      * @param drawnM drawn length of all spans
-     * @param remainderM drawn length that is in no span
+     * @param remainderM drawn length that is not assigned to a span
      */
     record Cutting(ChainSpans spans, double drawnM, double remainderM) {}
 
@@ -156,7 +156,7 @@ final class ChainCutter {
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
         String detail = "the line ends at no vault; " + NetworkFindings.metres(toM - fromM) + " from its end to vault "
-                + vault(last).id() + " in no span";
+                + vault(last).id() + " not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
 

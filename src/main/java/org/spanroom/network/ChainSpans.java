@@ -7,7 +7,7 @@ import org.spanroom.model.network.Vault;
 
 /** The spans that one chain of routes was cut into, in the order along it. Unmodifiable. */
 interface ChainSpans {
-    /** Of a chain that lies in no span. */
+    /** Of a chain that is not assigned to a span. */
     ChainSpans NONE = new JoinedSpans(List.of());
 
     int size();

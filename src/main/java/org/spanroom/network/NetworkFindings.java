@@ -43,7 +43,7 @@ final class NetworkFindings {
         log.add(of(code, route, detail).inField(field).at(lonDeg, latDeg));
     }
 
-    /** Reports a stretch of a chain that is in no span. */
+    /** Reports a stretch of a chain that is not assigned to a span. */
     void remainder(FindingCode code, ChainLink piece, double placeM, double lengthM, String detail) {
         log.add(of(code, piece.route(), detail)
                 .at(piece.lonAt(placeM), piece.latAt(placeM))
@@ -52,7 +52,7 @@ final class NetworkFindings {
 
     void routeWithoutVault(ChainLink piece, boolean closed) {
         String detail = "no vault lies within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
-                + metres(piece.lengthM()) + " in no span";
+                + metres(piece.lengthM()) + " not assigned to a span";
         remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);
     }
 

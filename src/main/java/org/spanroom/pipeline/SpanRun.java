@@ -54,7 +54,7 @@ final class SpanRun {
         Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings, progress::advance);
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d spans, %.1f km; %.1f km in no span",
+                "%,d spans, %.1f km; %.1f km not assigned to a span",
                 network.spans().size(),
                 network.spanLengthM() / 1000,
                 network.remainderLengthM() / 1000));

@@ -22,62 +22,60 @@ import org.spanroom.model.rank.Caution;
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum CautionKind {
     CONSENT_UNRECORDED(
-            "whether the owner, and each joint owner, agrees to the work is not recorded: get the consent in writing",
+            "consent of the owner and joint owners not recorded; get it in writing",
             span -> span.recorded().ownerConsent() == Answer.UNKNOWN
                     && !span.rules().unknownConsentExcludes()),
     LOOSE_CABLE_UNRECORDED(
-            "whether the owner lets cables lie in the duct without an innerduct is not recorded: get the owner's rule",
+            "owner's rule on cable without innerduct not recorded; ask the owner",
             span -> span.mayHoldInnerduct()
                     && span.recorded().looseCableAllowed() == Answer.UNKNOWN
                     && !span.rules().oldCablesGetCells()),
     CIRCUITS_AT_RISK(
-            "the cables carry recorded circuits",
+            "live circuits at risk",
             span -> span.recorded().circuitsAtRisk().orElse(0) > 0,
             span -> ": " + span.recorded().circuitsAtRisk().orElse(0)),
     JOINT_OWNERS(
-            "others own the duct too and must be asked",
+            "joint owners must be asked",
             span -> !span.recorded().jointOwners().isBlank(),
             span -> ": " + span.recorded().jointOwners()),
     CONTENTS_CANNOT_FIT(
-            "the recorded contents do not go into the recorded bore: a record is wrong",
+            "the recorded contents cannot fit the recorded bore; a record is wrong",
             span -> span.room().findContradiction().isPresent()),
     PULL_FROM_OTHER_END(
-            "no live cable can be held for the better end: pull from the other, at the other end's forces",
+            "live cable cannot be restrained for the better end; pull from the other end, at its forces",
             span -> WorkingEnd.isOther(span.assessment())),
     PULL_DOUBTFUL(
             "the pull fails at both ends unless well lubricated",
             span -> span.failsPull(span.assessment().pull().judgedBy()) && !span.failsPull(Friction.LUBRICATED)),
     INNERDUCT_RADIUS(
-            "an innerduct has to pass a smaller radius than it bears, whichever end it is pulled from: it may kink",
+            "an innerduct must pass a bend tighter than its minimum radius from either end; it may kink",
             span -> span.isPullDoubtful()
                     && !span.failsPull(span.assessment().pull().judgedBy())),
-    BAD_FRICTION("friction in its bad state may stop the pull", CautionKind::badFrictionStops),
+    BAD_FRICTION("the pull may fail if friction is bad", CautionKind::badFrictionStops),
     MAY_JAM(
-            "three equal innerducts may lock side by side: jam ratio between 2.8 and 3.2",
+            "three equal innerducts may jam side by side (jam ratio 2.8 to 3.2)",
             span -> span.canLeave()
                     && span.room().crossSection().filter(CrossSection::mayJam).isPresent()),
     POSITIONS_BESIDE_NOW(
-            "cables have room beside the innerducts today, without any recovery",
+            "room for cables beside the innerducts today, without recovery",
             span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),
             span -> ": " + span.besideNow()),
-    MANY_BENDS("the bends add up to more than the total to warn at", span -> warns(span, LimitKind.TOTAL_BENDS)),
-    LONG_SECTION(
-            "the span is longer than the section length to warn at", span -> warns(span, LimitKind.SECTION_LENGTH)),
+    MANY_BENDS("total bends exceed the warning limit", span -> warns(span, LimitKind.TOTAL_BENDS)),
+    LONG_SECTION("span longer than the warning length", span -> warns(span, LimitKind.SECTION_LENGTH)),
     WATER(
-            "the duct is flooded, or water stands in one of the vaults",
+            "flooded duct, or standing water in a vault",
             span -> span.duct().flooded()
                     || span.span().from().site().water() == Answer.YES
                     || span.span().to().site().water() == Answer.YES),
-    NIGHT_ONLY(
-            "work is allowed at night only", span -> span.assessment().permits().isUnder(ZoneRule.NIGHT_ONLY)),
+    NIGHT_ONLY("night work only", span -> span.assessment().permits().isUnder(ZoneRule.NIGHT_ONLY)),
     EMPTY_DUCT_UNPROVED(
-            "an empty duct of unrecorded or oval bore lies in the same bank: look at that first",
+            "empty duct of unrecorded or oval bore in the same bank; inspect it first",
             span -> span.emptyDucts().findUnproved(span.span()).isPresent()),
     CONTENTS_ASSUMED(
-            "how many innerducts or cables there are, or whether they are live, was assumed",
+            "number of innerducts or cables, or their service status, assumed",
             assumed(Term.INNERDUCT_COUNT, Term.CABLE_COUNT, Term.IN_SERVICE)),
     SIZES_ASSUMED(
-            "a size of duct, innerduct or cable was assumed",
+            "duct, innerduct or cable size assumed",
             assumed(
                     Term.INSIDE_DIAMETER,
                     Term.INNERDUCT_OUTSIDE_DIAMETER,

@@ -36,46 +36,43 @@ enum Gate {
             span -> span.duct().directBuried(),
             span -> span.duct().directBuried() ? "recorded as buried directly" : "not recorded as buried directly"),
     LOOP(
-            "the span begins and ends at the same vault: the vault is recorded twice, or one between is missing",
+            "the span begins and ends at the same vault; check for a duplicate or missing vault",
             span -> span.span().from().id().equals(span.span().to().id()),
             span -> span.span().from().id() + " to " + span.span().to().id()),
     DUCT_COLLAPSED(
-            "the duct is recorded as collapsed",
-            span -> span.duct().condition() == Condition.COLLAPSED,
-            Gate::condition),
-    DUCT_BLOCKED(
-            "the duct is recorded as blocked", span -> span.duct().condition() == Condition.BLOCKED, Gate::condition),
+            "duct recorded as collapsed", span -> span.duct().condition() == Condition.COLLAPSED, Gate::condition),
+    DUCT_BLOCKED("duct recorded as blocked", span -> span.duct().condition() == Condition.BLOCKED, Gate::condition),
     INNERDUCT_FIXED(
-            "the innerduct is grouted in or otherwise held over its length",
+            "innerduct grouted in or otherwise fixed along its length",
             span -> span.mayHoldInnerduct() && span.recorded().innerductFixed() == Answer.YES,
             span -> span.words(span.recorded().innerductFixed(), Term.INNERDUCT_FIXED)),
     SPLICE_INSIDE(
-            "a cable is spliced between the vaults: no innerduct passes over the splice",
+            "mid-span splice; innerduct cannot pass it",
             span -> span.mayHoldInnerduct() && span.recorded().spliceInside() == Answer.YES,
             span -> span.words(span.recorded().spliceInside(), Term.SPLICE_INSIDE)),
     NO_CABLE_HOLD(
-            "no live cable can be held at the vault that the pull needs as its anchor",
+            "live cable cannot be restrained at the anchor vault",
             span -> WorkingEnd.isMissing(span.assessment()),
             span -> WorkingEnd.words(span.assessment())),
     SERVICE_UNKNOWN(
-            "nobody knows whether a cable is live",
+            "cable service status unknown (live or dead)",
             span -> span.mayHoldInnerduct() && span.hasCable(Service.UNKNOWN),
             span -> Services.words(span.contents().cables())),
     ALL_CABLES_DEAD(
-            "every cable is recorded as dead: remove the cables first, then the innerducts are plain scrap",
+            "all cables recorded as dead; remove them first, then the innerducts are scrap",
             span -> span.mayHoldInnerduct()
                     && span.hasCable(Service.DEAD)
                     && !span.hasCable(Service.LIVE)
                     && !span.hasCable(Service.UNKNOWN),
             span -> Services.words(span.contents().cables())),
     OWNER_CONSENT_MISSING(
-            "the owner, or a joint owner, has not agreed to the work",
+            "owner or joint owner has not consented",
             span -> span.recorded().ownerConsent() == Answer.NO
                     || (span.recorded().ownerConsent() == Answer.UNKNOWN
                             && span.rules().unknownConsentExcludes()),
             span -> "consent: " + span.words(span.recorded().ownerConsent(), Term.OWNER_CONSENT)),
     LOOSE_CABLE_FORBIDDEN(
-            "the owner's rule lets no cable lie in the duct without an innerduct",
+            "owner requires all cable in innerduct",
             span -> span.mayHoldInnerduct()
                     && span.recorded().looseCableAllowed() == Answer.NO
                     && !span.rules().oldCablesGetCells(),
@@ -83,24 +80,24 @@ enum Gate {
                     + (span.rules().oldCablesGetCells()
                             ? "; the old cables go into cells"
                             : "; the old cables stay loose")),
-    EMBARGO("an embargo forbids work that disturbs the cables", SpanFacts::isUnderEmbargo, SpanFacts::embargoWords),
+    EMBARGO("embargo on work that disturbs the cables", SpanFacts::isUnderEmbargo, SpanFacts::embargoWords),
     EMPTY_DUCT_IN_BANK(
-            "a sound empty duct lies in the same bank between the same vaults: use that first",
+            "sound empty duct available in the same bank; use it first",
             span -> span.canLeave() && span.emptyDucts().findProved(span.span()).isPresent(),
             span -> span.emptyDucts().words(span.span())),
     ROOM_WITHOUT_RECOVERY(
-            "the duct can take enough cables today, everything left in: no recovery is needed",
+            "the duct takes enough cables today with everything left in; no recovery needed",
             span -> span.canLeave() && span.hasEnoughNow(),
             span -> count(span.positionsNow(), "position") + " today; "
                     + (span.rules().enoughPositions() == 0
                             ? "no number is set that would be enough"
                             : "enough from " + span.rules().enoughPositions())),
     PULL_FAILS(
-            "the innerducts can come out at neither end, not even well lubricated",
+            "pull fails from both ends, even well lubricated",
             span -> span.failsPull(Friction.LUBRICATED),
             span -> span.assessment().pull().outcome().summary()),
     NO_ROOM_GAINED(
-            "recovery adds no position to those that the duct has today",
+            "recovery adds no cable position",
             span -> span.canLeave() && !span.room().gains(),
             Gate::gained);
 

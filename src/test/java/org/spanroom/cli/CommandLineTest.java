@@ -93,7 +93,7 @@ class CommandLineTest {
         Path results = folder.resolve("results");
 
         assertThat(rank(config, results)).isZero();
-        assertThat(out.toString()).contains("spans could give room back", "The best of ", "Results are in " + results);
+        assertThat(out.toString()).contains("spans are candidates", "The best of ", "Results are in " + results);
         byte[] first = Files.readAllBytes(results.resolve("spans.csv"));
 
         assertThat(rank(config, results)).isEqualTo(ExitCode.OUTPUT);
@@ -118,7 +118,7 @@ class CommandLineTest {
 
         assertThat(run("check", "--config", config.toString())).isZero();
 
-        assertThat(out.toString()).contains("within 0.1 m", "within 5.0 m", "m in no span", "to mend");
+        assertThat(out.toString()).contains("within 0.1 m", "within 5.0 m", "m not assigned to a span", "to fix");
         assertThat(folder.toFile().list()).containsExactly("city");
     }
 

@@ -111,7 +111,7 @@ class LittleRecordedTest {
 
         assertThat(bare.exitCode()).isZero();
         assertThat(bare.out())
-                .contains("0 of " + spans + " spans could give room back")
+                .contains("0 of " + spans + " spans are candidates")
                 .contains("What lies in the ducts is not recorded for " + spans + " of " + spans + " spans. Missing:")
                 .contains("\n  innerduct_count: no field is named for it; nothing stands in\n")
                 .contains("\n  cable_count: no field is named for it; nothing stands in\n")
@@ -138,7 +138,7 @@ class LittleRecordedTest {
 
         assertThat(ranked).isPositive();
         assertThat(assumed.out())
-                .contains(ranked + " of " + spans.size() + " spans would give room back IF the contents are as assumed")
+                .contains(ranked + " of " + spans.size() + " spans are candidates IF the contents are as assumed")
                 .contains("no innerduct count is recorded for " + ranked
                         + " of them; this is an assumption, not a result")
                 .doesNotContain("could give room back");

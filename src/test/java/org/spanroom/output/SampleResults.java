@@ -51,12 +51,10 @@ public final class SampleResults {
     /** 0.001 degrees of latitude at 40 degrees north are 111.035 m on WGS 84. */
     private static final double STEP_M = 111.035;
 
-    public static final Caution WATER =
-            new Caution("water", "the duct is flooded, or water stands in one of the vaults");
+    public static final Caution WATER = new Caution("water", "flooded duct, or standing water in a vault");
 
     private static final Caution JOINT_OWNERS = new Caution("joint_owners", "others own the duct too");
-    private static final Exclusion NO_INNERDUCT =
-            new Exclusion(1, "no_innerduct", "no rigid innerduct lies in the duct");
+    private static final Exclusion NO_INNERDUCT = new Exclusion(1, "no_innerduct", "no rigid innerduct in the duct");
     private static final Exclusion NO_CONSENT =
             new Exclusion(10, "owner_consent_missing", "the owner has not agreed to the work");
 

@@ -142,8 +142,7 @@ class CautionsTest {
 
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
-                .containsExactly(
-                        "the cables carry recorded circuits: 12", "others own the duct too and must be asked: harbour");
+                .containsExactly("live circuits at risk: 12", "joint owners must be asked: harbour");
     }
 
     @Test

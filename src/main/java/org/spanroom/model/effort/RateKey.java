@@ -63,7 +63,7 @@ public enum RateKey {
     VAULT_ELAPSED_RATIO,
     /** Shift on site by day. */
     DAY_WINDOW_HOURS(Sense.LESS_COSTS_MORE),
-    /** Shift on site by night, where work is allowed at night only. */
+    /** Shift on site by night, where night work only. */
     NIGHT_WINDOW_HOURS(Sense.LESS_COSTS_MORE),
     /** Least share of a shift that is taken to be left beside daily work, so that a count of shifts exists at all. */
     LEAST_USABLE_RATIO(Sense.DIVIDES),

@@ -12,7 +12,7 @@ import org.spanroom.model.Check;
  * @param ownerConsent whether the owner, or each joint owner, has agreed to the work
  * @param looseCableAllowed whether the owner's rule lets cables lie in the duct without an innerduct
  * @param spliceInside whether a cable is spliced between the vaults, so that no innerduct passes over it
- * @param innerductFixed whether the innerduct is grouted in or otherwise held over its length
+ * @param innerductFixed whether innerduct grouted in or otherwise fixed along its length
  * @param circuitsAtRisk how many circuits the cables carry; empty where it is not recorded
  * @param jointOwners who else owns the duct, or empty
  * @param embargoUntil day up to which no work may disturb the cables

@@ -9,7 +9,7 @@ import java.util.List;
  * @param vaults every vault that counts, in the order of their names
  * @param routeLengthM ground length of all routes read
  * @param spanLengthM drawn ground length of all spans
- * @param remainderLengthM drawn ground length that is in no span; a finding names each piece
+ * @param remainderLengthM drawn ground length that is not assigned to a span; a finding names each piece
  */
 public record Network(
         SpanList spans, List<VaultUse> vaults, double routeLengthM, double spanLengthM, double remainderLengthM) {

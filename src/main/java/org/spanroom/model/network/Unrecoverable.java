@@ -4,9 +4,9 @@ import java.util.Optional;
 
 /** Why nothing can be pulled out of a duct, whatever its owner wants. */
 public enum Unrecoverable {
-    CONTENTS_UNKNOWN("what lies in the duct is unknown"),
-    NO_INNERDUCT("no rigid innerduct lies in the duct"),
-    NO_OUTER_DUCT("the innerduct is buried directly: no outer duct would stay");
+    CONTENTS_UNKNOWN("duct contents not recorded"),
+    NO_INNERDUCT("no rigid innerduct in the duct"),
+    NO_OUTER_DUCT("direct-buried; no outer duct");
 
     private final String explanation;
 

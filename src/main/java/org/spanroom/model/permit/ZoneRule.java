@@ -29,7 +29,7 @@ public enum ZoneRule {
                     "Whether work in the zone is allowed at night only.",
                     "Whether recovering is allowed at night only, since one of the vaults lies in such a zone.",
                     "night",
-                    "work is allowed at night only"));
+                    "night work only"));
 
     /** Where a rule meets a span. */
     public enum Reach {

@@ -45,7 +45,7 @@ public record ContentsAccount(
         if (counts.isAssumption()) {
             return String.format(
                     Locale.ROOT,
-                    "%,d of %,d spans would give room back IF the contents are as assumed (%s, or as many as the bore takes, where none are recorded): no %s count is"
+                    "%,d of %,d spans are candidates IF the contents are as assumed (%s, or as many as the bore takes, where none are recorded): no %s count is"
                             + " recorded for %,d of them; this is an assumption, not a result",
                     counts.ranked(),
                     counts.spans(),
@@ -53,6 +53,6 @@ public record ContentsAccount(
                     counts.rankedInnerductsAssumed() > 0 ? "innerduct" : "cable",
                     counts.rankedInnerductsAssumed() > 0 ? counts.rankedInnerductsAssumed() : counts.rankedAssumed());
         }
-        return String.format(Locale.ROOT, "%,d of %,d spans could give room back", counts.ranked(), counts.spans());
+        return String.format(Locale.ROOT, "%,d of %,d spans are candidates", counts.ranked(), counts.spans());
     }
 }

@@ -17,20 +17,20 @@ import org.spanroom.output.SampleResults;
 import org.spanroom.output.SpanExplanationSample;
 
 class ExplanationVerdictTest {
-    private static final Exclusion BLOCKED = new Exclusion(4, "duct_blocked", "the duct is recorded as blocked");
+    private static final Exclusion BLOCKED = new Exclusion(4, "duct_blocked", "duct recorded as blocked");
     private static final Exclusion SPLICE = new Exclusion(6, "splice_inside", "a cable is spliced");
     private static final Exclusion PULL_FAILS = new Exclusion(13, "pull_fails", "on paper nothing comes out");
 
     @Test
     void gatesCautionsAndPartsOfTheScoreAreListed() {
         assertThat(SpanExplanationSample.text(excluded()))
-                .containsPattern("standing +not ranked\n +because +the duct is recorded as blocked\n")
+                .containsPattern("standing +not ranked\n +because +duct recorded as blocked\n")
                 .contains("Gates: out of the ranking\n")
                 .containsPattern("  duct_blocked +excluded +recorded as blocked\n")
                 .containsPattern("  splice_inside +passed +not recorded\n")
                 .containsPattern("  pull_fails +open +yes +possible from neither end\n")
                 .containsPattern("Cautions\n  Of gates that are switched off\n.*\n +pull_fails +on paper ")
-                .containsPattern("  water +the duct is flooded")
+                .containsPattern("  water +flooded duct")
                 .containsPattern("  criterion +quantity +value +weight +points\n")
                 .containsPattern("  ease_bends +90 degrees +1 +0\\.1 +10\\.00\n");
     }
@@ -51,7 +51,7 @@ class ExplanationVerdictTest {
         assertThat(json.at("/gates/0/answer").asText()).isEqualTo("excluded");
         assertThat(json.at("/gates/2/open").asBoolean()).isTrue();
         assertThat(json.at("/open_gates/0/key").asText()).isEqualTo("pull_fails");
-        assertThat(json.at("/cautions/0/sentence").asText()).startsWith("the duct is flooded");
+        assertThat(json.at("/cautions/0/sentence").asText()).startsWith("flooded duct");
         assertThat(json.at("/score/parts/2/quantity_in_unit").asDouble()).isEqualTo(90);
     }
 

@@ -125,7 +125,7 @@ class SpanSheetSvgTest {
     void whereNothingIsToPullTheSheetSaysWhy() throws Exception {
         Document sheet = parsed(SpanExplanationSample.nothingToPull());
 
-        assertThat(words(sheet)).contains("nothing to pull: no rigid innerduct lies in the duct", "No bends");
+        assertThat(words(sheet)).contains("nothing to pull: no rigid innerduct in the duct", "No bends");
         assertThat(polylines(sheet)).hasSize(1);
     }
 
