@@ -75,7 +75,7 @@ if not 0.95 * wanted <= spans <= 1.05 * wanted:
 # Blocks are 60 to 200 m, links between districts up to 300 m.
 if not 80 * wanted <= lengths["spans"] <= 180 * wanted:
     sys.exit(f"run.json says {lengths['spans']} m of spans, which is not near 120 m for each of {wanted}")
-# Written to the millimetre each, so three roundings may differ by two.
+# Written to the millimeter each, so three roundings may differ by two.
 if abs(lengths["routes"] - lengths["spans"] - lengths["remainders"]) > 0.002:
     sys.exit(f"lengths do not add up: {lengths}")
 print(f"{spans} spans of {lengths['spans']} m, remainders {lengths['remainders']} m")

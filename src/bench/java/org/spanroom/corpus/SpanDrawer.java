@@ -52,7 +52,7 @@ final class SpanDrawer {
         return drawer.draw(drawer.style(shape));
     }
 
-    /** Spreads neighbouring numbers over all bits: the first draws of {@link Random} follow its seed closely otherwise. */
+    /** Spreads neighboring numbers over all bits: the first draws of {@link Random} follow its seed closely otherwise. */
     private static long mix(long number) {
         long mixed = (number ^ (number >>> 30)) * 0xBF58476D1CE4E5B9L;
         mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;

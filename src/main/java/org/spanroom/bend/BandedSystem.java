@@ -3,7 +3,7 @@ package org.spanroom.bend;
 import java.util.Arrays;
 
 /**
- * Normal equations of a least-squares problem in which each observation touches a band of neighbouring
+ * Normal equations of a least-squares problem in which each observation touches a band of neighboring
  * unknowns; solved by Cholesky factorisation within the band, in time proportional to the unknowns.
  */
 final class BandedSystem {

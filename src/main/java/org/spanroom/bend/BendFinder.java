@@ -22,7 +22,7 @@ public final class BendFinder {
     }
 
     /**
-     * Returns the bends along a line in metres, in order from its first vertex.
+     * Returns the bends along a line in meters, in order from its first vertex.
      *
      * @param insideDiameterMm bore of the duct, by which the sweep radius is assumed where the line shows none
      */

@@ -110,7 +110,7 @@ final class ChainFit {
         double best = 0;
         for (double share : TANGENT_SHARES) {
             chain.radiusM[arc] = share * tangentM / Math.tan(chain.turnRad(arc) / 2);
-            chain.placeCentre(arc);
+            chain.placeCenter(arc);
             double tried = chain.squaresAround(arc);
             if (tried < least) {
                 least = tried;
@@ -118,7 +118,7 @@ final class ChainFit {
             }
         }
         chain.radiusM[arc] = best;
-        chain.placeCentre(arc);
+        chain.placeCenter(arc);
     }
 
     private double likelyTangentM(int arc) {
@@ -135,7 +135,7 @@ final class ChainFit {
         BandedSystem system = chain.system();
         double damping = 1e-3;
         for (int pass = 0; pass < MOST_PASSES && squares * weight > SETTLED; pass++) {
-            chain.linearise(system);
+            chain.linearize(system);
             double before = squares;
             damping = step(system, damping);
             boolean hopeless = pass >= PATIENCE && squares * weight > hopelessAbove;

@@ -6,13 +6,13 @@ final class ChainSlopes {
     final double[] values = new double[TangentChain.ARC_WIDTH];
 
     /**
-     * How an arc's residual changes with its two straights and its radius: the centre moves so that it keeps its distance
-     * from both straights, and the residual is the radius less the distance from the centre.
+     * How an arc's residual changes with its two straights and its radius: the center moves so that it keeps its distance
+     * from both straights, and the residual is the radius less the distance from the center.
      */
     void fillArc(TangentChain chain, int arc, double placeX, double placeY) {
         int next = arc + 1;
-        double awayX = placeX - chain.centreX[arc];
-        double awayY = placeY - chain.centreY[arc];
+        double awayX = placeX - chain.centerX[arc];
+        double awayY = placeY - chain.centerY[arc];
         double away = Math.sqrt(awayX * awayX + awayY * awayY);
         double unitX = away > 1e-9 ? awayX / away : 0;
         double unitY = away > 1e-9 ? awayY / away : 0;
@@ -32,8 +32,8 @@ final class ChainSlopes {
         double sinTurn = chain.side[arc] * Math.sin(chain.turnRad(arc));
         double cosTurn = Math.cos(chain.turnRad(arc));
         double share = chain.sideways(arc);
-        double awayX = placeX - chain.centreX[arc];
-        double awayY = placeY - chain.centreY[arc];
+        double awayX = placeX - chain.centerX[arc];
+        double awayY = placeY - chain.centerY[arc];
         boolean before = chain.leavesM[arc] - chain.station(arc, placeX, placeY)
                 >= chain.station(next, placeX, placeY) - chain.reachesM[arc];
         double own = share * cosTurn / sinTurn;

@@ -6,7 +6,7 @@ import org.spanroom.model.bend.BendSettings;
 /**
  * The standard deviation, across the line, of the vertices of a drawn line.
  *
- * <p>Method: on a straight, the distance of a vertex from the chord of its neighbours is noise times a factor that follows
+ * <p>Method: on a straight, the distance of a vertex from the chord of its neighbors is noise times a factor that follows
  * from their spacing; on an arc, the difference of two such distances nearly is. The smaller of the two robust estimates
  * (median absolute value over 0.6745, the quartile of the normal distribution) is pulled toward a quarter of the drawing
  * tolerance in proportion to how few vertices speak, and kept between a sixtieth and two thirds of that tolerance,
@@ -58,7 +58,7 @@ final class NoiseLevel {
             second[i] = Math.abs(offM[i]) / factor[i];
         }
         for (int i = 0; i + 1 < inner; i++) {
-            // Neighbouring distances share two vertices; 1.25 makes up for their negative correlation on even spacing.
+            // Neighboring distances share two vertices; 1.25 makes up for their negative correlation on even spacing.
             third[i] = Math.abs(offM[i + 1] - offM[i]) / (1.25 * Math.hypot(factor[i], factor[i + 1]));
         }
         return Math.min(median(second), median(third)) / QUARTILE_RATIO;

@@ -109,7 +109,7 @@ final class Placing {
         last.turnRad += next.turnRad;
         last.startM = Math.min(last.startM, next.startM);
         last.endM = Math.max(last.endM, next.endM);
-        // A radius that does not show by itself is the neighbour's where the fit has it near; a sharp corner stays one.
+        // A radius that does not show by itself is the neighbor's where the fit has it near; a sharp corner stays one.
         boolean nextRides = next.assumed && !last.assumed && nextFittedM > lastFittedM / 2;
         boolean lastRides = last.assumed && !next.assumed && lastFittedM > nextFittedM / 2;
         if (lastRides || (!nextRides && next.radiusM < last.radiusM)) {
@@ -157,7 +157,7 @@ final class Placing {
 
     /** Returns by how much the arc's heading at a vertex is past a heading, in the sense of the turn. */
     private double beyond(int arc, int vertex, double headingRad) {
-        double outward = Math.atan2(trace.yM[vertex] - chain.centreY[arc], trace.xM[vertex] - chain.centreX[arc]);
+        double outward = Math.atan2(trace.yM[vertex] - chain.centerY[arc], trace.xM[vertex] - chain.centerX[arc]);
         double heading = outward + chain.side[arc] * Math.PI / 2;
         return chain.side[arc] * Math.IEEEremainder(heading - headingRad, 2 * Math.PI);
     }
@@ -168,8 +168,8 @@ final class Placing {
         double towardX = -chain.side[arc] * (chain.normalX(arc) + chain.normalX(arc + 1));
         double towardY = -chain.side[arc] * (chain.normalY(arc) + chain.normalY(arc + 1));
         double norm = Math.hypot(towardX, towardY);
-        double placeX = chain.centreX[arc] + chain.radiusM[arc] * towardX / norm;
-        double placeY = chain.centreY[arc] + chain.radiusM[arc] * towardY / norm;
+        double placeX = chain.centerX[arc] + chain.radiusM[arc] * towardX / norm;
+        double placeY = chain.centerY[arc] + chain.radiusM[arc] * towardY / norm;
         return trace.nearestAlongM(placeX, placeY, from, to);
     }
 
@@ -190,7 +190,7 @@ final class Placing {
     }
 
     /**
-     * Gives each bend a stretch within the line and apart from its neighbours, as near to its place as they leave room: up
+     * Gives each bend a stretch within the line and apart from its neighbors, as near to its place as they leave room: up
      * to halfway to the next bend's middle. An assumed radius shrinks where its arc finds no room; a measured one stays.
      */
     private void separate(List<Draft> drafts) {

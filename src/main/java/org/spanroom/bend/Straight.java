@@ -51,7 +51,7 @@ final class Straight {
                 midX, midY, forward < 0 ? directionRad + Math.PI : directionRad, smallerEigenvalue(xx, xy, yy));
     }
 
-    /** Returns the least sum of squared innovations that any straight leaves of a run, in square metres. */
+    /** Returns the least sum of squared innovations that any straight leaves of a run, in square meters. */
     static double leastSquaresM2(Trace trace, Noise noise, int from, int to) {
         double sumX = 0;
         double sumY = 0;

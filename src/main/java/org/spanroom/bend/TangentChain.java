@@ -7,7 +7,7 @@ import java.util.Arrays;
  * vertices.
  *
  * <p>Unknowns, three for each straight and arc: direction and offset of a straight, radius of the arc that follows it. The
- * centre of an arc follows from the two straights and the radius. Each vertex has one residual, its signed distance to the
+ * center of an arc follows from the two straights and the radius. Each vertex has one residual, its signed distance to the
  * left of the path; which piece it belongs to follows from its order and from the points of contact, again in each pass.
  * Since offset and radius enter every residual continuously over a point of contact, the sum of squares has no jumps there.
  *
@@ -31,8 +31,8 @@ final class TangentChain {
     final double[] rhoM;
     final double[] radiusM;
     final double[] side;
-    final double[] centreX;
-    final double[] centreY;
+    final double[] centerX;
+    final double[] centerY;
 
     /** Where arc {@code j} leaves straight {@code j} and reaches straight {@code j + 1}, along these straights. */
     final double[] leavesM;
@@ -68,8 +68,8 @@ final class TangentChain {
         this.radiusM = new double[arcs];
         this.sharp = new boolean[arcs];
         this.side = new double[arcs];
-        this.centreX = new double[arcs];
-        this.centreY = new double[arcs];
+        this.centerX = new double[arcs];
+        this.centerY = new double[arcs];
         this.leavesM = new double[arcs];
         this.reachesM = new double[arcs];
     }
@@ -87,8 +87,8 @@ final class TangentChain {
             chain.side[line] = side[0];
         }
         chain.phiRad[1] = 0.5 * (phiRad[0] + phiRad[1]);
-        chain.originX[1] = centreX[0] + side[0] * radiusM[0] * Math.sin(chain.phiRad[1]);
-        chain.originY[1] = centreY[0] - side[0] * radiusM[0] * Math.cos(chain.phiRad[1]);
+        chain.originX[1] = centerX[0] + side[0] * radiusM[0] * Math.sin(chain.phiRad[1]);
+        chain.originY[1] = centerY[0] - side[0] * radiusM[0] * Math.cos(chain.phiRad[1]);
         return chain;
     }
 
@@ -165,12 +165,12 @@ final class TangentChain {
     }
 
     private double offsetFromArc(int arc, double placeX, double placeY) {
-        double awayX = placeX - centreX[arc];
-        double awayY = placeY - centreY[arc];
+        double awayX = placeX - centerX[arc];
+        double awayY = placeY - centerY[arc];
         return side[arc] * (radiusM[arc] - Math.sqrt(awayX * awayX + awayY * awayY));
     }
 
-    /** Finds centres and points of contact; returns false where the directions leave the valid range. */
+    /** Finds centers and points of contact; returns false where the directions leave the valid range. */
     boolean settle() {
         for (int line = 0; line <= arcs; line++) {
             cos[line] = Math.cos(phiRad[line]);
@@ -181,13 +181,13 @@ final class TangentChain {
             if (turn < LEAST_TURN_RAD || turn > MOST_TURN_RAD || radiusM[arc] < 0) {
                 return false;
             }
-            placeCentre(arc);
+            placeCenter(arc);
         }
         return true;
     }
 
     /** Finds the center and the points of contact of an arc again. */
-    void placeCentre(int arc) {
+    void placeCenter(int arc) {
         int next = arc + 1;
         double sinTurn = side[arc] * Math.sin(turnRad(arc));
         // Both distances from the first straight's origin: large coordinates would cost digits where the turn is small.
@@ -195,13 +195,13 @@ final class TangentChain {
         double shiftY = originY[next] - originY[arc];
         double fromFirst = rhoM[arc] + side[arc] * radiusM[arc];
         double fromSecond = rhoM[next] + side[arc] * radiusM[arc] - sin[next] * shiftX + cos[next] * shiftY;
-        centreX[arc] = originX[arc] + (cos[next] * fromFirst - cos[arc] * fromSecond) / sinTurn;
-        centreY[arc] = originY[arc] + (sin[next] * fromFirst - sin[arc] * fromSecond) / sinTurn;
-        leavesM[arc] = station(arc, centreX[arc], centreY[arc]);
-        reachesM[arc] = station(next, centreX[arc], centreY[arc]);
+        centerX[arc] = originX[arc] + (cos[next] * fromFirst - cos[arc] * fromSecond) / sinTurn;
+        centerY[arc] = originY[arc] + (sin[next] * fromFirst - sin[arc] * fromSecond) / sinTurn;
+        leavesM[arc] = station(arc, centerX[arc], centerY[arc]);
+        reachesM[arc] = station(next, centerX[arc], centerY[arc]);
     }
 
-    /** Returns the sum of squared residuals in square metres. */
+    /** Returns the sum of squared residuals in square meters. */
     double squares() {
         return squares(from, to, 0);
     }
@@ -263,8 +263,8 @@ final class TangentChain {
         return new BandedSystem(3 * arcs + 2, noise.wanders() ? PAIR_WIDTH : ARC_WIDTH);
     }
 
-    /** Fills the normal equations in metres. */
-    void linearise(BandedSystem system) {
+    /** Fills the normal equations in meters. */
+    void linearize(BandedSystem system) {
         system.clear();
         trace.countVisits(to - from + 1L);
         var slopes = new ChainSlopes();

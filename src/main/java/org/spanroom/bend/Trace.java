@@ -28,23 +28,23 @@ final class Trace {
         double[] xM = new double[size];
         double[] yM = new double[size];
         double[] alongM = new double[size];
-        double travelledM = 0;
+        double traveledM = 0;
         int kept = 0;
         for (int vertex = 0; vertex < size; vertex++) {
             double nextX = ground.x(vertex);
             double nextY = ground.y(vertex);
             if (vertex > 0) {
-                travelledM += ground.stepLength(vertex - 1);
+                traveledM += ground.stepLength(vertex - 1);
             }
             if (kept == 0 || Math.hypot(nextX - xM[kept - 1], nextY - yM[kept - 1]) > SAME_PLACE_M) {
                 xM[kept] = nextX;
                 yM[kept] = nextY;
-                alongM[kept++] = travelledM;
+                alongM[kept++] = traveledM;
             }
         }
         return kept == size
-                ? new Trace(xM, yM, alongM, travelledM)
-                : new Trace(Arrays.copyOf(xM, kept), Arrays.copyOf(yM, kept), Arrays.copyOf(alongM, kept), travelledM);
+                ? new Trace(xM, yM, alongM, traveledM)
+                : new Trace(Arrays.copyOf(xM, kept), Arrays.copyOf(yM, kept), Arrays.copyOf(alongM, kept), traveledM);
     }
 
     int size() {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.spanroom.model.bend.BendSettings;
 
 /**
- * Decides which neighbouring corners are one bend, and which are noise.
+ * Decides which neighboring corners are one bend, and which are noise.
  *
  * <p>Method: corners of one run are joined, and corners dropped, as long as the path with fewer bends costs no more than a
  * fixed price above the other, both being fitted to the same vertices; cost is the sum of squared distances over the
@@ -104,7 +104,7 @@ final class TurnSelection {
         joinRuns(joints, turns(joints));
         for (int round = 0; round < 3; round++) {
             int before = corners.count();
-            joinNeighbours();
+            joinNeighbors();
             dropNoise();
             if (corners.count() == before) {
                 break;
@@ -184,7 +184,7 @@ final class TurnSelection {
         return false;
     }
 
-    private void joinNeighbours() {
+    private void joinNeighbors() {
         for (int round = 0; round < MOST_ROUNDS; round++) {
             if (!joinBest(1) && !joinBest(2) && !joinBest(3)) {
                 return;

@@ -145,13 +145,13 @@ final class ContentsPacker {
 
     private List<PlacedCircle> place(Question question, Packed packed, List<Packed> nested) {
         List<Item> items = question.items();
-        double[] centres = atRest(task(question.shape(), question.boreMm(), items), question.usableMm(), packed);
-        int[] sleeves = sleeves(items, centres);
+        double[] centers = atRest(task(question.shape(), question.boreMm(), items), question.usableMm(), packed);
+        int[] sleeves = sleeves(items, centers);
         var circles = new ArrayList<PlacedCircle>();
         for (int i = 0; i < items.size(); i++) {
             Item item = items.get(i);
-            double x = centres[2 * i];
-            double y = centres[2 * i + 1];
+            double x = centers[2 * i];
+            double y = centers[2 * i + 1];
             int at = circles.size();
             circles.add(new PlacedCircle(
                     item.kind(), x, y, item.outsideDiameterMm(), item.insideDiameterMm(), -1, sleeves[i]));
@@ -167,17 +167,17 @@ final class ContentsPacker {
 
     private double[] atRest(PackingTask task, double usableMm, Packed packed) {
         if (!packed.isFit() || task.size() == 0) {
-            return packed.centresMm();
+            return packed.centersMm();
         }
-        return resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centresMm()));
+        return resting.get(new Resting(task, usableMm), key -> Settling.settle(task, packed.centersMm()));
     }
 
     /** Returns the number of each thing's sleeve, from left to right; 0 for none. */
-    private static int[] sleeves(List<Item> items, double[] centres) {
+    private static int[] sleeves(List<Item> items, double[] centers) {
         var middles = new TreeMap<Integer, Double>();
         for (int i = 0; i < items.size(); i++) {
             if (items.get(i).sleeve() > 0) {
-                middles.merge(items.get(i).sleeve(), centres[2 * i] / cells(items, i), Double::sum);
+                middles.merge(items.get(i).sleeve(), centers[2 * i] / cells(items, i), Double::sum);
             }
         }
         List<Integer> fromLeft = middles.keySet().stream()

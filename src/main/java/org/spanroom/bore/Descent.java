@@ -49,16 +49,16 @@ final class Descent {
     }
 
     /**
-     * Moves the centres downhill and returns the energy reached, in mm2.
+     * Moves the centers downhill and returns the energy reached, in mm2.
      *
      * @param flatness the descent ends where the squared gradient is so small against the energy
      */
-    double descend(double[] centres, double halfMm, double flatness) {
+    double descend(double[] centers, double halfMm, double flatness) {
         kept = 0;
         next = 0;
-        double value = energy.at(centres, halfMm, gradient);
+        double value = energy.at(centers, halfMm, gradient);
         for (int step = 0; step < MOST_STEPS && !isDone(value, flatness); step++) {
-            double lower = step(centres, halfMm, value);
+            double lower = step(centers, halfMm, value);
             if (!(lower < value)) {
                 break;
             }
@@ -68,8 +68,8 @@ final class Descent {
     }
 
     /** Returns the half size of the bore in which the arrangement last reached would lie clear. */
-    double freeHalfMm(double[] centres, double halfMm) {
-        double value = energy.at(centres, halfMm, gradient);
+    double freeHalfMm(double[] centers, double halfMm) {
+        double value = energy.at(centers, halfMm, gradient);
         return value <= vanishedMm2 ? halfMm : energy.freeHalfMm(value, halfMm);
     }
 
@@ -81,7 +81,7 @@ final class Descent {
         return (value >= 0 && value <= vanishedMm2) || dot(gradient, gradient) <= flatness * Math.abs(value);
     }
 
-    private double step(double[] centres, double halfMm, double value) {
+    private double step(double[] centers, double halfMm, double value) {
         aim();
         double slope = dot(direction, gradient);
         if (slope >= 0) {
@@ -92,11 +92,11 @@ final class Descent {
         double length = 1;
         for (int halving = 0; halving < 30; halving++) {
             for (int k = 0; k < dimension; k++) {
-                trial[k] = centres[k] + length * direction[k];
+                trial[k] = centers[k] + length * direction[k];
             }
             double lower = energy.at(trial, halfMm, trialGradient);
             if (lower <= value + SUFFICIENT_FALL * length * slope) {
-                take(centres);
+                take(centers);
                 return lower;
             }
             length /= 2;
@@ -104,13 +104,13 @@ final class Descent {
         return value;
     }
 
-    private void take(double[] centres) {
+    private void take(double[] centers) {
         double product = 0;
         for (int k = 0; k < dimension; k++) {
-            steps[next][k] = trial[k] - centres[k];
+            steps[next][k] = trial[k] - centers[k];
             turns[next][k] = trialGradient[k] - gradient[k];
             product += steps[next][k] * turns[next][k];
-            centres[k] = trial[k];
+            centers[k] = trial[k];
             gradient[k] = trialGradient[k];
         }
         if (product > 1e-30) {

@@ -51,17 +51,17 @@ final class Joints {
     }
 
     /** Returns the widest that two neighbors are stretched apart; 0 where every sleeve hangs together. */
-    double tornMm(double[] centres) {
+    double tornMm(double[] centers) {
         double tornMm = 0;
-        int[] pairs = pairs(centres);
+        int[] pairs = pairs(centers);
         for (int k = 0; k < pairs.length; k += 2) {
-            tornMm = Math.max(tornMm, stretchMm(pairs[k], pairs[k + 1], centres));
+            tornMm = Math.max(tornMm, stretchMm(pairs[k], pairs[k + 1], centers));
         }
         return tornMm;
     }
 
     /** Returns the neighbors as the places show them: two circles for each joint in turn. */
-    int[] pairs(double[] centres) {
+    int[] pairs(double[] centers) {
         int joints = 0;
         for (int[] cells : sleeves) {
             joints += cells.length - 1;
@@ -69,7 +69,7 @@ final class Joints {
         int[] pairs = new int[2 * joints];
         int at = 0;
         for (int[] cells : sleeves) {
-            int[] row = SleeveRow.shortest(costs(cells, centres));
+            int[] row = SleeveRow.shortest(costs(cells, centers));
             for (int k = 1; k < row.length; k++) {
                 pairs[at++] = cells[row[k - 1]];
                 pairs[at++] = cells[row[k]];
@@ -79,16 +79,16 @@ final class Joints {
     }
 
     /** Lets circles of one width change places as long as the sleeves become less stretched by it. */
-    void reassign(double[] centres) {
+    void reassign(double[] centers) {
         double[] stretches = new double[sleeves.length];
         for (int sleeve = 0; sleeve < sleeves.length; sleeve++) {
-            stretches[sleeve] = stretchMm2(sleeve, centres);
+            stretches[sleeve] = stretchMm2(sleeve, centers);
         }
         for (int round = 0; round < MOST_ROUNDS; round++) {
             boolean changed = false;
             for (int i = 0; i < task.size(); i++) {
                 for (int j = i + 1; j < task.size() && task.radiusMm(j) == task.radiusMm(i); j++) {
-                    changed |= sleeveOf[i] != sleeveOf[j] && tryExchange(i, j, centres, stretches);
+                    changed |= sleeveOf[i] != sleeveOf[j] && tryExchange(i, j, centers, stretches);
                 }
             }
             if (!changed) {
@@ -97,16 +97,16 @@ final class Joints {
         }
     }
 
-    private boolean tryExchange(int i, int j, double[] centres, double[] stretches) {
+    private boolean tryExchange(int i, int j, double[] centers, double[] stretches) {
         double before = of(i, stretches) + of(j, stretches);
         if (before == 0) {
             return false;
         }
-        exchange(i, j, centres);
-        double one = sleeveOf[i] < 0 ? 0 : stretchMm2(sleeveOf[i], centres);
-        double other = sleeveOf[j] < 0 ? 0 : stretchMm2(sleeveOf[j], centres);
+        exchange(i, j, centers);
+        double one = sleeveOf[i] < 0 ? 0 : stretchMm2(sleeveOf[i], centers);
+        double other = sleeveOf[j] < 0 ? 0 : stretchMm2(sleeveOf[j], centers);
         if (one + other >= before * (1 - 1e-9)) {
-            exchange(i, j, centres);
+            exchange(i, j, centers);
             return false;
         }
         if (sleeveOf[i] >= 0) {
@@ -122,17 +122,17 @@ final class Joints {
         return sleeveOf[circle] < 0 ? 0 : stretches[sleeveOf[circle]];
     }
 
-    static void exchange(int i, int j, double[] centres) {
+    static void exchange(int i, int j, double[] centers) {
         for (int k = 0; k < 2; k++) {
-            double kept = centres[2 * i + k];
-            centres[2 * i + k] = centres[2 * j + k];
-            centres[2 * j + k] = kept;
+            double kept = centers[2 * i + k];
+            centers[2 * i + k] = centers[2 * j + k];
+            centers[2 * j + k] = kept;
         }
     }
 
-    private double stretchMm2(int sleeve, double[] centres) {
+    private double stretchMm2(int sleeve, double[] centers) {
         int[] cells = sleeves[sleeve];
-        double[][] costs = costs(cells, centres);
+        double[][] costs = costs(cells, centers);
         int[] row = SleeveRow.shortest(costs);
         double sum = 0;
         for (int k = 1; k < row.length; k++) {
@@ -141,11 +141,11 @@ final class Joints {
         return sum;
     }
 
-    private double[][] costs(int[] cells, double[] centres) {
+    private double[][] costs(int[] cells, double[] centers) {
         double[][] costs = new double[cells.length][cells.length];
         for (int a = 0; a < cells.length; a++) {
             for (int b = 0; b < a; b++) {
-                double stretchMm = stretchMm(cells[a], cells[b], centres);
+                double stretchMm = stretchMm(cells[a], cells[b], centers);
                 costs[a][b] = stretchMm * stretchMm;
                 costs[b][a] = costs[a][b];
             }
@@ -153,9 +153,9 @@ final class Joints {
         return costs;
     }
 
-    private double stretchMm(int i, int j, double[] centres) {
-        double dx = centres[2 * i] - centres[2 * j];
-        double dy = centres[2 * i + 1] - centres[2 * j + 1];
+    private double stretchMm(int i, int j, double[] centers) {
+        double dx = centers[2 * i] - centers[2 * j];
+        double dy = centers[2 * i + 1] - centers[2 * j + 1];
         return Math.max(0, Math.sqrt(dx * dx + dy * dy) - task.radiusMm(i) - task.radiusMm(j) - task.slackMm());
     }
 }

@@ -14,7 +14,7 @@ final class Laying {
     private static final double TOUCH_MM = 1e-9;
 
     private final PackingTask task;
-    private final double[] centres;
+    private final double[] centers;
     private final int[] firstEnd;
     private final int[] secondEnd;
     private int laid;
@@ -23,7 +23,7 @@ final class Laying {
 
     private Laying(PackingTask task) {
         this.task = task;
-        centres = new double[2 * task.size()];
+        centers = new double[2 * task.size()];
         int sleeves = 0;
         for (int i = 0; i < task.size(); i++) {
             sleeves = Math.max(sleeves, task.sleeve(i));
@@ -34,7 +34,7 @@ final class Laying {
         Arrays.fill(secondEnd, -1);
     }
 
-    /** Returns centres at rest; none where circles are left over. */
+    /** Returns centers at rest; none where circles are left over. */
     static double[] lay(PackingTask task) {
         var laying = new Laying(task);
         while (laying.laid < task.size()) {
@@ -42,7 +42,7 @@ final class Laying {
                 return new double[0];
             }
         }
-        return laying.centres;
+        return laying.centers;
     }
 
     private boolean next() {
@@ -55,18 +55,18 @@ final class Laying {
             if (task.isSquare()) {
                 offerBesideWalls(i, reachMm, aroundMm);
             } else {
-                offerCrossing(0, 0, reachMm, centres[2 * i], centres[2 * i + 1], aroundMm);
+                offerCrossing(0, 0, reachMm, centers[2 * i], centers[2 * i + 1], aroundMm);
             }
             for (int j = 0; j < i; j++) {
                 offerCrossing(
-                        centres[2 * j], centres[2 * j + 1], touchMm(j), centres[2 * i], centres[2 * i + 1], aroundMm);
+                        centers[2 * j], centers[2 * j + 1], touchMm(j), centers[2 * i], centers[2 * i + 1], aroundMm);
             }
         }
         if (Double.isInfinite(lowestY)) {
             return false;
         }
-        centres[2 * laid] = lowestX;
-        centres[2 * laid + 1] = lowestY;
+        centers[2 * laid] = lowestX;
+        centers[2 * laid + 1] = lowestY;
         lengthenRow();
         laid++;
         return true;
@@ -98,8 +98,8 @@ final class Laying {
 
     private boolean isBeside(int end, double x, double y) {
         double reachMm = touchMm(end) + task.slackMm() + TOUCH_MM;
-        double dx = x - centres[2 * end];
-        double dy = y - centres[2 * end + 1];
+        double dx = x - centers[2 * end];
+        double dy = y - centers[2 * end + 1];
         return dx * dx + dy * dy <= reachMm * reachMm;
     }
 
@@ -117,8 +117,8 @@ final class Laying {
     }
 
     private void offerBesideWalls(int i, double reachMm, double aroundMm) {
-        double x = centres[2 * i];
-        double y = centres[2 * i + 1];
+        double x = centers[2 * i];
+        double y = centers[2 * i + 1];
         double alongMm = Math.sqrt(aroundMm * aroundMm - (y + reachMm) * (y + reachMm));
         offer(x - alongMm, -reachMm);
         offer(x + alongMm, -reachMm);
@@ -158,8 +158,8 @@ final class Laying {
             return false;
         }
         for (int i = 0; i < laid; i++) {
-            double dx = x - centres[2 * i];
-            double dy = y - centres[2 * i + 1];
+            double dx = x - centers[2 * i];
+            double dy = y - centers[2 * i + 1];
             double leastMm = touchMm(i) - TOUCH_MM;
             if (dx * dx + dy * dy < leastMm * leastMm) {
                 return false;

@@ -38,7 +38,7 @@ final class LeastBore {
 
     /** An arrangement, narrower than all before it, and the number of moves that led to it; 0 for the first start. */
     @SuppressWarnings("ArrayRecordComponent") // never compared, and the array is not changed once found
-    private record Found(int move, double leastBoreMm, double[] centres) {}
+    private record Found(int move, double leastBoreMm, double[] centers) {}
 
     /**
      * The least bore of the circles of a task, whatever its bore is.
@@ -126,7 +126,7 @@ final class LeastBore {
     private Optional<Found> fitting(PackingTask asked, int most) {
         return found.stream()
                 .filter(one -> one.move() <= most && one.leastBoreMm() <= asked.boreMm() + PackingBound.SLACK_MM)
-                .filter(one -> asked.isMetBy(one.centres()))
+                .filter(one -> asked.isMetBy(one.centers()))
                 .findFirst();
     }
 
@@ -143,13 +143,13 @@ final class LeastBore {
     }
 
     private static Packed fits(Found fitting, PackingTask asked) {
-        return Packed.fits(Math.min(fitting.leastBoreMm(), asked.boreMm()), fitting.centres());
+        return Packed.fits(Math.min(fitting.leastBoreMm(), asked.boreMm()), fitting.centers());
     }
 
     /** The best arrangement pressed into the bore, for the drawing. */
     private Packed undecided(PackingTask asked, Proof needed, int most) {
         Found best = best(most);
-        double[] pressed = best.centres().clone();
+        double[] pressed = best.centers().clone();
         var energy = new OverlapEnergy(asked);
         energy.join(pressed);
         new Descent(energy).descend(pressed, asked.halfMm(), Descent.RESTING);
@@ -173,7 +173,7 @@ final class LeastBore {
                 moves,
                 found.stream()
                         .filter(one -> Double.isFinite(one.leastBoreMm()))
-                        .map(one -> new KnownPacking.Found(one.move(), one.leastBoreMm(), list(one.centres())))
+                        .map(one -> new KnownPacking.Found(one.move(), one.leastBoreMm(), list(one.centers())))
                         .toList());
     }
 
@@ -183,11 +183,11 @@ final class LeastBore {
             return false;
         }
         for (KnownPacking.Found one : known.found()) {
-            if (!task.in(one.leastBoreMm()).isMetBy(array(one.centresMm()))) {
+            if (!task.in(one.leastBoreMm()).isMetBy(array(one.centersMm()))) {
                 return false;
             }
         }
-        known.found().forEach(one -> found.add(new Found(one.move(), one.leastBoreMm(), array(one.centresMm()))));
+        known.found().forEach(one -> found.add(new Found(one.move(), one.leastBoreMm(), array(one.centersMm()))));
         moves = known.moves();
         return true;
     }

@@ -38,9 +38,9 @@ final class OverlapEnergy {
     }
 
     /** Lets the cells of each sleeve that are neighbors in an arrangement hold together from now on. */
-    void join(double[] centres) {
+    void join(double[] centers) {
         if (!joints.isEmpty()) {
-            pairs = joints.pairs(centres);
+            pairs = joints.pairs(centers);
         }
     }
 
@@ -49,23 +49,23 @@ final class OverlapEnergy {
     }
 
     /** Returns the energy in mm2 and fills in its gradient. */
-    double at(double[] centres, double halfMm, double[] gradient) {
+    double at(double[] centers, double halfMm, double[] gradient) {
         wallDepthMm = 0;
         Arrays.fill(gradient, 0);
-        double energy = weight == 0 ? 0 : gravity(centres, gradient);
+        double energy = weight == 0 ? 0 : gravity(centers, gradient);
         for (int i = 0; i < radiiMm.length; i++) {
-            energy += task.isSquare() ? sides(centres, halfMm, gradient, i) : round(centres, halfMm, gradient, i);
-            energy += pairs(centres, gradient, i);
+            energy += task.isSquare() ? sides(centers, halfMm, gradient, i) : round(centers, halfMm, gradient, i);
+            energy += pairs(centers, gradient, i);
         }
         for (int k = 0; k < pairs.length; k += 2) {
-            energy += joint(centres, gradient, pairs[k], pairs[k + 1]);
+            energy += joint(centers, gradient, pairs[k], pairs[k + 1]);
         }
         return energy;
     }
 
-    private double joint(double[] centres, double[] gradient, int i, int j) {
-        double dx = centres[2 * i] - centres[2 * j];
-        double dy = centres[2 * i + 1] - centres[2 * j + 1];
+    private double joint(double[] centers, double[] gradient, int i, int j) {
+        double dx = centers[2 * i] - centers[2 * j];
+        double dy = centers[2 * i + 1] - centers[2 * j + 1];
         double reach = radiiMm[i] + radiiMm[j] + task.slackMm();
         double square = dx * dx + dy * dy;
         if (square <= reach * reach) {
@@ -88,24 +88,24 @@ final class OverlapEnergy {
         return wallDepthMm > 0 ? halfMm + energy / wallDepthMm : Double.POSITIVE_INFINITY;
     }
 
-    private double gravity(double[] centres, double[] gradient) {
+    private double gravity(double[] centers, double[] gradient) {
         double energy = 0;
         double largestMm = radiiMm[0];
         for (int i = 0; i < radiiMm.length; i++) {
             double pull = weight * (radiiMm[i] / largestMm) * (radiiMm[i] / largestMm);
-            energy += pull * centres[2 * i + 1];
+            energy += pull * centers[2 * i + 1];
             gradient[2 * i + 1] += pull;
         }
         return energy;
     }
 
-    private double pairs(double[] centres, double[] gradient, int i) {
+    private double pairs(double[] centers, double[] gradient, int i) {
         double energy = 0;
-        double x = centres[2 * i];
-        double y = centres[2 * i + 1];
+        double x = centers[2 * i];
+        double y = centers[2 * i + 1];
         for (int j = i + 1; j < radiiMm.length; j++) {
-            double dx = x - centres[2 * j];
-            double dy = y - centres[2 * j + 1];
+            double dx = x - centers[2 * j];
+            double dy = y - centers[2 * j + 1];
             double touch = radiiMm[i] + radiiMm[j];
             double square = dx * dx + dy * dy;
             if (square < touch * touch) {
@@ -122,9 +122,9 @@ final class OverlapEnergy {
         return energy;
     }
 
-    private double round(double[] centres, double halfMm, double[] gradient, int i) {
-        double x = centres[2 * i];
-        double y = centres[2 * i + 1];
+    private double round(double[] centers, double halfMm, double[] gradient, int i) {
+        double x = centers[2 * i];
+        double y = centers[2 * i + 1];
         double reach = halfMm - radiiMm[i];
         double square = x * x + y * y;
         if (reach > 0 && square <= reach * reach) {
@@ -139,15 +139,15 @@ final class OverlapEnergy {
         return depth * depth;
     }
 
-    private double sides(double[] centres, double halfMm, double[] gradient, int i) {
+    private double sides(double[] centers, double halfMm, double[] gradient, int i) {
         double energy = 0;
         double reach = halfMm - radiiMm[i];
         for (int k = 2 * i; k < 2 * i + 2; k++) {
-            double depth = Math.abs(centres[k]) - reach;
+            double depth = Math.abs(centers[k]) - reach;
             if (depth > 0) {
                 energy += depth * depth;
                 wallDepthMm += depth;
-                gradient[k] += 2 * depth * Math.signum(centres[k]);
+                gradient[k] += 2 * depth * Math.signum(centers[k]);
             }
         }
         return energy;

@@ -8,18 +8,18 @@ final class Packed {
     private final double leastBoreMm;
     private final String bound;
     private final double gapMm;
-    private final double[] centresMm;
+    private final double[] centersMm;
 
-    private Packed(PackingOutcome outcome, double leastBoreMm, String bound, double gapMm, double[] centresMm) {
+    private Packed(PackingOutcome outcome, double leastBoreMm, String bound, double gapMm, double[] centersMm) {
         this.outcome = outcome;
         this.leastBoreMm = leastBoreMm;
         this.bound = bound;
         this.gapMm = gapMm;
-        this.centresMm = centresMm;
+        this.centersMm = centersMm;
     }
 
-    static Packed fits(double leastBoreMm, double... centresMm) {
-        return new Packed(PackingOutcome.FITS, leastBoreMm, "", 0, centresMm);
+    static Packed fits(double leastBoreMm, double... centersMm) {
+        return new Packed(PackingOutcome.FITS, leastBoreMm, "", 0, centersMm);
     }
 
     static Packed doesNotFit(Proof proof) {
@@ -27,9 +27,9 @@ final class Packed {
     }
 
     /** Neither: the narrowest bore known, and the proof of how wide it must be at least. */
-    static Packed undecided(double leastBoreMm, Proof proof, double... centresMm) {
+    static Packed undecided(double leastBoreMm, Proof proof, double... centersMm) {
         return new Packed(
-                PackingOutcome.UNDECIDED, leastBoreMm, proof.bound(), leastBoreMm - proof.leastBoreMm(), centresMm);
+                PackingOutcome.UNDECIDED, leastBoreMm, proof.bound(), leastBoreMm - proof.leastBoreMm(), centersMm);
     }
 
     PackingOutcome outcome() {
@@ -56,7 +56,7 @@ final class Packed {
     }
 
     /** Returns x and y of each circle in turn, from the largest; none where a bound spared the search. */
-    double[] centresMm() {
-        return centresMm;
+    double[] centersMm() {
+        return centersMm;
     }
 }

@@ -91,9 +91,9 @@ final class PackingSearch {
         vain = Integer.MAX_VALUE;
     }
 
-    private void takeSqueezed(double[] centres, double freeMm) {
+    private void takeSqueezed(double[] centers, double freeMm) {
         if (!Double.isInfinite(freeMm)) {
-            double[] squeezed = centres.clone();
+            double[] squeezed = centers.clone();
             take(squeezed, freeMm <= halfMm ? squeeze.narrow(squeezed, halfMm) : squeeze.grow(squeezed, halfMm));
         }
     }
@@ -182,12 +182,12 @@ final class PackingSearch {
     }
 
     /** Goes downhill from an arrangement and remembers it where it is the narrowest so far. */
-    private double settle(double[] centres) {
-        double reachedMm2 = descend(centres);
+    private double settle(double[] centers) {
+        double reachedMm2 = descend(centers);
         if (!Double.isInfinite(leastHalfMm)) {
-            double freeMm = freeHalfMm(centres, reachedMm2);
+            double freeMm = freeHalfMm(centers, reachedMm2);
             if (freeMm < leastHalfMm * CLOSE_RATIO) {
-                double[] refined = centres.clone();
+                double[] refined = centers.clone();
                 take(refined, polish(refined, squeeze.grow(refined, halfMm)));
             }
         }
@@ -195,31 +195,31 @@ final class PackingSearch {
     }
 
     /** Sets out once more from just below, where circles that hardly press each other still move; returns half the bore. */
-    private double polish(double[] centres, double foundHalfMm) {
+    private double polish(double[] centers, double foundHalfMm) {
         double narrowMm = foundHalfMm;
         for (int turn = 0; turn < MOST_POLISHES; turn++) {
-            double[] again = centres.clone();
+            double[] again = centers.clone();
             double reachedMm = squeeze.grow(again, narrowMm * POLISH_RATIO);
             if (!(reachedMm < narrowMm * NARROWER_RATIO)) {
                 return narrowMm;
             }
-            System.arraycopy(again, 0, centres, 0, again.length);
+            System.arraycopy(again, 0, centers, 0, again.length);
             narrowMm = reachedMm;
         }
         return narrowMm;
     }
 
-    private double descend(double[] centres) {
+    private double descend(double[] centers) {
         boolean jointed = !energy.joints().isEmpty();
         if (jointed) {
-            energy.joints().reassign(centres);
-            energy.join(centres);
+            energy.joints().reassign(centers);
+            energy.join(centers);
         }
-        double reachedMm2 = descent.descend(centres, halfMm, Descent.COARSE);
+        double reachedMm2 = descent.descend(centers, halfMm, Descent.COARSE);
         for (int k = 0; jointed && k < MOST_REASSIGNMENTS && !descent.hasVanished(reachedMm2); k++) {
-            energy.joints().reassign(centres);
-            energy.join(centres);
-            double againMm2 = descent.descend(centres, halfMm, Descent.COARSE);
+            energy.joints().reassign(centers);
+            energy.join(centers);
+            double againMm2 = descent.descend(centers, halfMm, Descent.COARSE);
             if (againMm2 > reachedMm2 * 0.99) {
                 return againMm2;
             }
@@ -228,15 +228,15 @@ final class PackingSearch {
         return reachedMm2;
     }
 
-    private double freeHalfMm(double[] centres, double reachedMm2) {
-        return descent.hasVanished(reachedMm2) ? halfMm : descent.freeHalfMm(centres, halfMm);
+    private double freeHalfMm(double[] centers, double reachedMm2) {
+        return descent.hasVanished(reachedMm2) ? halfMm : descent.freeHalfMm(centers, halfMm);
     }
 
     /** Only what an arrangement of its bore is in every respect counts as found. */
-    private void take(double[] centres, double foundHalfMm) {
-        double reachedMm = Math.min(foundHalfMm, task.reachMm(centres));
-        if (reachedMm < leastHalfMm * NARROWER_RATIO && task.in(2 * reachedMm).isMetBy(centres)) {
-            best = centres.clone();
+    private void take(double[] centers, double foundHalfMm) {
+        double reachedMm = Math.min(foundHalfMm, task.reachMm(centers));
+        if (reachedMm < leastHalfMm * NARROWER_RATIO && task.in(2 * reachedMm).isMetBy(centers)) {
+            best = centers.clone();
             leastHalfMm = reachedMm;
         }
     }

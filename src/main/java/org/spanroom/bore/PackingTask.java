@@ -141,23 +141,23 @@ final class PackingTask {
     }
 
     /** Returns whether an arrangement is one: nothing overlaps, and every sleeve hangs together. */
-    boolean isMetBy(double[] centresMm) {
-        return overlapMm(centresMm) <= VERIFIED_MM
-                && (!hasSleeves() || new Joints(this).tornMm(centresMm) <= VERIFIED_MM);
+    boolean isMetBy(double[] centersMm) {
+        return overlapMm(centersMm) <= VERIFIED_MM
+                && (!hasSleeves() || new Joints(this).tornMm(centersMm) <= VERIFIED_MM);
     }
 
     /**
      * Returns the deepest that a circle goes into another one or through the wall; 0 or less where all lie clear.
      *
-     * @param centresMm x and y of each circle in turn, from the middle of the bore
+     * @param centersMm x and y of each circle in turn, from the middle of the bore
      */
-    double overlapMm(double[] centresMm) {
+    double overlapMm(double[] centersMm) {
         double deepest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < size(); i++) {
-            deepest = Math.max(deepest, throughWallMm(centresMm, i));
+            deepest = Math.max(deepest, throughWallMm(centersMm, i));
             for (int j = i + 1; j < size(); j++) {
                 double apartMm =
-                        Math.hypot(centresMm[2 * i] - centresMm[2 * j], centresMm[2 * i + 1] - centresMm[2 * j + 1]);
+                        Math.hypot(centersMm[2 * i] - centersMm[2 * j], centersMm[2 * i + 1] - centersMm[2 * j + 1]);
                 deepest = Math.max(deepest, radiiMm[i] + radiiMm[j] - apartMm);
             }
         }
@@ -165,21 +165,21 @@ final class PackingTask {
     }
 
     /** Returns half the width of the bore that reaches as far as the outermost circle. */
-    double reachMm(double[] centresMm) {
+    double reachMm(double[] centersMm) {
         double reachMm = 0;
         for (int i = 0; i < size(); i++) {
-            reachMm = Math.max(reachMm, reachMm(centresMm, i));
+            reachMm = Math.max(reachMm, reachMm(centersMm, i));
         }
         return reachMm;
     }
 
-    private double throughWallMm(double[] centresMm, int i) {
-        return reachMm(centresMm, i) - halfMm();
+    private double throughWallMm(double[] centersMm, int i) {
+        return reachMm(centersMm, i) - halfMm();
     }
 
-    private double reachMm(double[] centresMm, int i) {
-        double x = Math.abs(centresMm[2 * i]);
-        double y = Math.abs(centresMm[2 * i + 1]);
+    private double reachMm(double[] centersMm, int i) {
+        double x = Math.abs(centersMm[2 * i]);
+        double y = Math.abs(centersMm[2 * i + 1]);
         return radiiMm[i] + (isSquare() ? Math.max(x, y) : Math.hypot(x, y));
     }
 

@@ -5,13 +5,13 @@ import java.util.Arrays;
 /**
  * A proof that the largest circles of a task do not go into a round bore, by the angles between them seen from its middle.
  *
- * <p>Derived here. Centres i and j at distances a, b from the middle O and at least s = r(i) + r(j) from each other are seen
+ * <p>Derived here. Centers i and j at distances a, b from the middle O and at least s = r(i) + r(j) from each other are seen
  * from O under an angle whose cosine is at most (a2 + b2 - s2) / (2 a b). In either distance that expression is convex or
  * rising, so over a range of both it is largest at a corner of the ranges. In the order around O the angles between
- * neighbours add up to at most a full turn; if even the order with the least sum exceeds it, the circles do not fit.
+ * neighbors add up to at most a full turn; if even the order with the least sum exceeds it, the circles do not fit.
  *
- * <p>A circle may lie so near to O that its angle says nothing. For a core radius c the cases are: no centre within c of O,
- * with all distances from c to the wall; or centre i within c, when every other centre is at least s - c from O, and the
+ * <p>A circle may lie so near to O that its angle says nothing. For a core radius c the cases are: no center within c of O,
+ * with all distances from c to the wall; or center i within c, when every other center is at least s - c from O, and the
  * ring of the others alone is judged. If all cases fail for one c, nothing fits. Exact for rings without or with one circle
  * in the middle, which is most of what lies in ducts; silent on more crowded sets.
  */
@@ -112,7 +112,7 @@ final class RingBound {
         return ringFails(halfMm, nearest, middle);
     }
 
-    /** Returns whether the circles but one cannot lie around O with their centres no nearer to it than given. */
+    /** Returns whether the circles but one cannot lie around O with their centers no nearer to it than given. */
     private boolean ringFails(double halfMm, double[] nearest, int except) {
         int[] ring = new int[radiiMm.length - (except < 0 ? 0 : 1)];
         for (int i = 0, k = 0; i < radiiMm.length; i++) {

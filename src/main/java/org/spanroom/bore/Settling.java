@@ -12,22 +12,22 @@ final class Settling {
 
     private Settling() {}
 
-    /** Returns centres at rest; those given where a way down was not found. */
-    static double[] settle(PackingTask task, double[] centres) {
+    /** Returns centers at rest; those given where a way down was not found. */
+    static double[] settle(PackingTask task, double[] centers) {
         double[] laid = Laying.lay(task);
         if (laid.length > 0 && task.isMetBy(laid)) {
             return laid;
         }
-        double[] sunk = sink(task, centres, 0);
+        double[] sunk = sink(task, centers, 0);
         if (task.isMetBy(sunk)) {
             return sunk;
         }
-        double[] gently = sink(task, centres, 3);
-        return task.isMetBy(gently) ? gently : centres.clone();
+        double[] gently = sink(task, centers, 3);
+        return task.isMetBy(gently) ? gently : centers.clone();
     }
 
-    private static double[] sink(PackingTask task, double[] centres, int from) {
-        double[] moving = centres.clone();
+    private static double[] sink(PackingTask task, double[] centers, int from) {
+        double[] moving = centers.clone();
         var energy = new OverlapEnergy(task);
         var descent = new Descent(energy);
         energy.join(moving);

@@ -4,7 +4,7 @@ package org.spanroom.bore;
  * Finds the least bore of an arrangement: how far the wall could close in on it while its circles give way.
  *
  * <p>Method: Newton's rule on the root of the overlap energy as a function of the bore's size, from below, with a descent
- * at each size. The answer is that of the neighbourhood, an upper bound of the least bore of all arrangements.
+ * at each size. The answer is that of the neighborhood, an upper bound of the least bore of all arrangements.
  */
 final class Squeeze {
     private static final int MOST_SIZES = 40;
@@ -25,13 +25,13 @@ final class Squeeze {
         return new Squeeze(energy, new Descent(energy));
     }
 
-    /** Widens a bore that is too narrow for an arrangement until it lies clear; moves the centres; returns the half size. */
-    double grow(double[] centres, double fromHalfMm) {
+    /** Widens a bore that is too narrow for an arrangement until it lies clear; moves the centers; returns the half size. */
+    double grow(double[] centers, double fromHalfMm) {
         double halfMm = fromHalfMm;
-        energy.join(centres);
+        energy.join(centers);
         for (int size = 0; size < MOST_SIZES; size++) {
-            descent.descend(centres, halfMm, Descent.FINE);
-            double widerMm = descent.freeHalfMm(centres, halfMm);
+            descent.descend(centers, halfMm, Descent.FINE);
+            double widerMm = descent.freeHalfMm(centers, halfMm);
             if (widerMm - halfMm < 1e-10 * halfMm || Double.isInfinite(widerMm)) {
                 return widerMm;
             }
@@ -40,16 +40,16 @@ final class Squeeze {
         return halfMm;
     }
 
-    /** Closes the bore in on an arrangement that lies clear in it as far as it goes; moves the centres; returns the half size. */
-    double narrow(double[] centres, double fromHalfMm) {
+    /** Closes the bore in on an arrangement that lies clear in it as far as it goes; moves the centers; returns the half size. */
+    double narrow(double[] centers, double fromHalfMm) {
         double clearMm = fromHalfMm;
-        energy.join(centres);
+        energy.join(centers);
         for (double stepRatio : STEP_RATIOS) {
-            clearMm = clear(centres, clearMm, stepRatio);
-            double[] grown = centres.clone();
+            clearMm = clear(centers, clearMm, stepRatio);
+            double[] grown = centers.clone();
             double grownMm = grow(grown, clearMm * stepRatio);
             if (grownMm <= clearMm) {
-                System.arraycopy(grown, 0, centres, 0, grown.length);
+                System.arraycopy(grown, 0, centers, 0, grown.length);
                 return grownMm;
             }
         }
@@ -57,15 +57,15 @@ final class Squeeze {
     }
 
     /** Closes the bore in by steps as long as the circles give way. */
-    private double clear(double[] centres, double fromHalfMm, double stepRatio) {
+    private double clear(double[] centers, double fromHalfMm, double stepRatio) {
         double clearMm = fromHalfMm;
         for (int size = 0; size < MOST_SIZES; size++) {
-            double[] closer = centres.clone();
+            double[] closer = centers.clone();
             double value = descent.descend(closer, clearMm * stepRatio, Descent.FINE);
             if (!descent.hasVanished(value)) {
                 return clearMm;
             }
-            System.arraycopy(closer, 0, centres, 0, closer.length);
+            System.arraycopy(closer, 0, centers, 0, closer.length);
             clearMm *= stepRatio;
         }
         return clearMm;

@@ -7,30 +7,30 @@ final class Starts {
     private Starts() {}
 
     /** Scatters the centers evenly over the bore, the cells of a sleeve about one place. */
-    static void scattered(PackingTask task, double halfMm, SplittableRandom random, double[] centres) {
+    static void scattered(PackingTask task, double halfMm, SplittableRandom random, double[] centers) {
         for (int i = 0; i < task.size(); i++) {
             double reachMm = Math.max(0, halfMm - task.radiusMm(i));
             double x = 2 * random.nextDouble() - 1;
             double y = 2 * random.nextDouble() - 1;
             double toDisc = task.isSquare() ? 1 : discFactor(x, y);
-            centres[2 * i] = reachMm * x * toDisc;
-            centres[2 * i + 1] = reachMm * y * toDisc;
-            gather(task, i, x, y, centres);
+            centers[2 * i] = reachMm * x * toDisc;
+            centers[2 * i + 1] = reachMm * y * toDisc;
+            gather(task, i, x, y, centers);
         }
     }
 
     /** A cell lies beside the first one of its sleeve. */
-    private static void gather(PackingTask task, int cell, double x, double y, double[] centres) {
+    private static void gather(PackingTask task, int cell, double x, double y, double[] centers) {
         for (int first = 0; task.sleeve(cell) > 0 && first < cell; first++) {
             if (task.sleeve(first) == task.sleeve(cell)) {
-                centres[2 * cell] = centres[2 * first] + 2 * task.radiusMm(cell) * x;
-                centres[2 * cell + 1] = centres[2 * first + 1] + 2 * task.radiusMm(cell) * y;
+                centers[2 * cell] = centers[2 * first] + 2 * task.radiusMm(cell) * x;
+                centers[2 * cell + 1] = centers[2 * first + 1] + 2 * task.radiusMm(cell) * y;
                 return;
             }
         }
     }
 
-    /** Maps the square onto the disc along rays, so that no centre is thrown away. */
+    /** Maps the square onto the disc along rays, so that no center is thrown away. */
     private static double discFactor(double x, double y) {
         double out = Math.hypot(x, y);
         return out == 0 ? 0 : Math.max(Math.abs(x), Math.abs(y)) / out;
@@ -40,13 +40,13 @@ final class Starts {
      * Lays the circles in rings from the wall inward, each ring as full as it goes, in random order and turned at random:
      * good arrangements in a round bore are often so. Cells of a sleeve follow one another.
      */
-    static void rings(PackingTask task, double halfMm, SplittableRandom random, double[] centres) {
+    static void rings(PackingTask task, double halfMm, SplittableRandom random, double[] centers) {
         int[] order = besideOneAnother(task, shuffled(task.size(), random));
         int from = 0;
         double outerMm = halfMm;
         while (from < order.length) {
             int to = ringEnd(task, order, from, outerMm, random);
-            double thickMm = lay(task, order, from, to, outerMm, 2 * Math.PI * random.nextDouble(), centres);
+            double thickMm = lay(task, order, from, to, outerMm, 2 * Math.PI * random.nextDouble(), centers);
             outerMm = Math.max(0, outerMm - 1.8 * thickMm);
             from = to;
         }
@@ -70,14 +70,14 @@ final class Starts {
     }
 
     private static double lay(
-            PackingTask task, int[] order, int from, int to, double outerMm, double turnRad, double[] centres) {
+            PackingTask task, int[] order, int from, int to, double outerMm, double turnRad, double[] centers) {
         double thickMm = 0;
         for (int k = from; k < to; k++) {
             int i = order[k];
             double reachMm = Math.max(0, outerMm - task.radiusMm(i));
             double angleRad = turnRad + 2 * Math.PI * (k - from) / (to - from);
-            centres[2 * i] = reachMm * Math.cos(angleRad);
-            centres[2 * i + 1] = reachMm * Math.sin(angleRad);
+            centers[2 * i] = reachMm * Math.cos(angleRad);
+            centers[2 * i + 1] = reachMm * Math.sin(angleRad);
             thickMm = Math.max(thickMm, task.radiusMm(i));
         }
         return thickMm;

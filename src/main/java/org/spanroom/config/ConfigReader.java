@@ -85,7 +85,7 @@ public final class ConfigReader {
         return config;
     }
 
-    /** The catalogue must be known before the sections that may name its rows. */
+    /** The catalog must be known before the sections that may name its rows. */
     private static Catalog catalog(ConfigNode root, StandIn given) {
         ConfigNode.Mapping sections = Binder.mapping(root, "the config");
         return (Catalog) Binder.component(sections, FiledSections.component("catalog"), given, "the config");
@@ -136,7 +136,7 @@ public final class ConfigReader {
             if (names.stream().noneMatch(word.strip()::equalsIgnoreCase)) {
                 throw new ConfigProblem(
                         0,
-                        "assumed." + term.key() + ": the catalogue has no row '" + word + "'",
+                        "assumed." + term.key() + ": the catalog has no row '" + word + "'",
                         NamedRoom.remedy(word, names));
             }
         });

@@ -9,7 +9,7 @@ import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.bore.RoomSettings;
 
 /**
- * The room's sleeve and design cable as rows of the catalogue, where the config names them, turned into the numbers that they
+ * The room's sleeve and design cable as rows of the catalog, where the config names them, turned into the numbers that they
  * stand for. A number that stands beside the name counts instead of the row's.
  */
 final class NamedRoom {
@@ -81,7 +81,7 @@ final class NamedRoom {
     /** Returns what to write instead of a name that no row has. */
     static String remedy(String wrong, List<String> names) {
         return names.isEmpty()
-                ? "That list of the catalogue is empty."
+                ? "That list of the catalog is empty."
                 : "The nearest are: " + String.join(", ", NearestWord.nearest(wrong, names, NEAREST_SHOWN)) + ".";
     }
 
@@ -102,7 +102,7 @@ final class NamedRoom {
     }
 
     private ConfigProblem unknown(String key, String name, List<String> names) {
-        return new ConfigProblem(lineOf(key), key + ": the catalogue has no row '" + name + "'", remedy(name, names));
+        return new ConfigProblem(lineOf(key), key + ": the catalog has no row '" + name + "'", remedy(name, names));
     }
 
     private void put(Map<String, ConfigNode.Entry> entries, String key, ConfigNode value) {

@@ -43,7 +43,7 @@ final class DatasetShift {
         }
     }
 
-    /** Turning every sign reverses a shift up to terms of second order, millimetres for shifts of some hundred metres. */
+    /** Turning every sign reverses a shift up to terms of second order, millimeters for shifts of some hundred meters. */
     private static BursaWolfParameters read(String chain, int from, int sign, int turnSign) {
         var shift = new BursaWolfParameters(DefaultGeodeticDatum.WGS84);
         Matcher parameter = PARAMETER.matcher(chain);

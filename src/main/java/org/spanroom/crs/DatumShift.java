@@ -9,8 +9,8 @@ import org.geotools.referencing.datum.BursaWolfParameters;
  *
  * <p>Method: geographic to geocentric, position vector transformation, geocentric to geographic (EPSG Guidance Note 7-2, methods
  * 9602 and 9606, from memory). The latitude is iterated to the last digit. The way back is the exact inverse of the way there, found by
- * repeating with the remaining difference, so that a point returns to its place within a nanometre; GeoTools's own chain,
- * which loses the height on both ways, misses it by up to a centimetre.
+ * repeating with the remaining difference, so that a point returns to its place within a nanometer; GeoTools's own chain,
+ * which loses the height on both ways, misses it by up to a centimeter.
  */
 final class DatumShift {
     private static final double WGS84_SEMI_MAJOR_M = 6378137;

@@ -14,7 +14,7 @@ import org.geotools.referencing.datum.DefaultGeodeticDatum;
  * Which shift leads from a datum to WGS 84, and what .prj files call it.
  *
  * <p>A .prj file names its datum but says nothing of the shift, without which positions would be off by up to some hundred
- * metres. Names and codes are those that GDAL writes (a test compares them); the ellipsoids of file and dataset must agree
+ * meters. Names and codes are those that GDAL writes (a test compares them); the ellipsoids of file and dataset must agree
  * before the dataset's shift is used.
  */
 final class Datums {
@@ -157,10 +157,10 @@ final class Datums {
                 ? Optional.empty()
                 : Optional.of(
                         "the shift of datum '" + geographic.getDatum().getName().getCode()
-                                + "' to WGS 84 is not known: positions may be off by some hundred metres");
+                                + "' to WGS 84 is not known: positions may be off by some hundred meters");
     }
 
-    /** Datums on GRS 80 and WGS 84 are those of the satellite age, within some metres of WGS 84 itself. */
+    /** Datums on GRS 80 and WGS 84 are those of the satellite age, within some meters of WGS 84 itself. */
     static boolean isGlobal(Ellipsoid ellipsoid) {
         return Math.abs(ellipsoid.getSemiMajorAxis() - WGS84_SEMI_MAJOR_M) < 1
                 && Math.abs(ellipsoid.getInverseFlattening() - WGS84_INVERSE_FLATTENING) < 0.001;

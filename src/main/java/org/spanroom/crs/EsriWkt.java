@@ -18,7 +18,7 @@ import org.geotools.api.referencing.crs.ProjectedCRS;
  */
 final class EsriWkt {
     private static final String OFFSETS = "False_Easting=false_easting,False_Northing=false_northing,";
-    private static final String CENTRE = "Central_Meridian=central_meridian,";
+    private static final String CENTER = "Central_Meridian=central_meridian,";
     private static final String SCALE = "Scale_Factor=scale_factor,";
     private static final String ORIGIN = "Latitude_Of_Origin=latitude_of_origin";
     private static final String PARALLELS =
@@ -26,21 +26,21 @@ final class EsriWkt {
 
     /** Against GeoTools's name of each method: the name in .prj files, and its parameters against GeoTools's. */
     private static final Map<String, String> METHODS = Map.of(
-            "Transverse_Mercator", "Transverse_Mercator:" + OFFSETS + CENTRE + SCALE + ORIGIN,
-            "Lambert_Conformal_Conic_2SP", "Lambert_Conformal_Conic:" + OFFSETS + CENTRE + PARALLELS + ORIGIN,
+            "Transverse_Mercator", "Transverse_Mercator:" + OFFSETS + CENTER + SCALE + ORIGIN,
+            "Lambert_Conformal_Conic_2SP", "Lambert_Conformal_Conic:" + OFFSETS + CENTER + PARALLELS + ORIGIN,
             "Lambert_Conformal_Conic_1SP",
-                    "Lambert_Conformal_Conic:" + OFFSETS + CENTRE + "Standard_Parallel_1=latitude_of_origin," + SCALE
+                    "Lambert_Conformal_Conic:" + OFFSETS + CENTER + "Standard_Parallel_1=latitude_of_origin," + SCALE
                             + ORIGIN,
-            "Albers_Conic_Equal_Area", "Albers:" + OFFSETS + CENTRE + PARALLELS + ORIGIN,
+            "Albers_Conic_Equal_Area", "Albers:" + OFFSETS + CENTER + PARALLELS + ORIGIN,
             "Popular Visualisation Pseudo Mercator",
-                    "Mercator_Auxiliary_Sphere:" + OFFSETS + CENTRE
+                    "Mercator_Auxiliary_Sphere:" + OFFSETS + CENTER
                             + "Standard_Parallel_1=latitude_of_origin,Auxiliary_Sphere_Type=latitude_of_origin",
-            "Oblique_Stereographic", "Double_Stereographic:" + OFFSETS + CENTRE + SCALE + ORIGIN,
+            "Oblique_Stereographic", "Double_Stereographic:" + OFFSETS + CENTER + SCALE + ORIGIN,
             "Polar_Stereographic",
                     "Polar_Stereographic:latitude_of_origin=latitude_of_origin,central_meridian=central_meridian,"
                             + "scale_factor=scale_factor,false_easting=false_easting,false_northing=false_northing",
             "Polar Stereographic (variant B)",
-                    "Stereographic_{POLE}_Pole:" + OFFSETS + CENTRE + "Standard_Parallel_1=standard_parallel_1",
+                    "Stereographic_{POLE}_Pole:" + OFFSETS + CENTER + "Standard_Parallel_1=standard_parallel_1",
             "Lambert_Azimuthal_Equal_Area",
                     "Lambert_Azimuthal_Equal_Area:" + OFFSETS
                             + "Central_Meridian=longitude_of_center,Latitude_Of_Origin=latitude_of_center",
@@ -94,7 +94,7 @@ final class EsriWkt {
         return values.getOrDefault("standard_parallel_1", 0.0) < 0 ? "South" : "North";
     }
 
-    /** Lengths and angles in the system's own units, as .prj files want them; GeoTools keeps metres and degrees. */
+    /** Lengths and angles in the system's own units, as .prj files want them; GeoTools keeps meters and degrees. */
     private Map<String, Double> values(ParameterValueGroup group) {
         double unitM = Transforms.unitLengthM(plane).orElse(1);
         double unitDeg = Transforms.unitDeg(geographic);

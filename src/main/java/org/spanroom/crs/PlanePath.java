@@ -19,7 +19,7 @@ record PlanePath(
         double meridianDeg,
         Optional<DatumShift> shift)
         implements ReferenceSystem.Path {
-    /** Metres or feet, whichever the plane has. */
+    /** Meters or feet, whichever the plane has. */
     private static final double GOOD_ENOUGH_UNITS = 3e-7;
 
     private static final double LARGEST_CORRECTION_UNITS = 1;
@@ -62,7 +62,7 @@ record PlanePath(
     }
 
     /**
-     * Some inverses are series that miss by up to a millimetre where the projection itself is exact: the places found are projected
+     * Some inverses are series that miss by up to a millimeter where the projection itself is exact: the places found are projected
      * again and moved by what is missing (Newton's method; the derivatives at the first vertex serve for all, since what
      * is missing is tiny).
      */

@@ -12,8 +12,8 @@ import java.util.OptionalInt;
  * is measured in feet: what unit heights have is for the caller to know.
  *
  * <p>Method: the projections and datum shifts of GeoTools over the EPSG dataset. Grid files are not used: where a datum
- * has no better link to WGS 84 than seven parameters, positions are good to some metres and lengths to a few parts in a
- * million. There and back again agrees within a micrometre or so. Safe for use by several threads.
+ * has no better link to WGS 84 than seven parameters, positions are good to some meters and lengths to a few parts in a
+ * million. There and back again agrees within a micrometer or so. Safe for use by several threads.
  */
 public final class ReferenceSystem {
     private static final int LARGEST_LATITUDE_DEG = 90;
@@ -112,7 +112,7 @@ public final class ReferenceSystem {
         return description.unitLengthM().isEmpty();
     }
 
-    /** Returns the metres that one unit of the plane has; empty for a geographic system. */
+    /** Returns the meters that one unit of the plane has; empty for a geographic system. */
     public OptionalDouble unitLengthM() {
         return description.unitLengthM();
     }

@@ -17,7 +17,7 @@ import org.geotools.api.referencing.crs.GeographicCRS;
  * Finds the EPSG code of a system that was read from a text without one, as .prj files are.
  *
  * <p>A code is given only where nothing distinguishes the two: the same datum by its name in .prj files, the same ellipsoid and unit,
- * and the same ordinates within half a millimetre at places all over the area that the dataset gives for the code. The codes on the
+ * and the same ordinates within half a millimeter at places all over the area that the dataset gives for the code. The codes on the
  * datum are tried in the order in which their names are alike. Several may mean the same plane: one without a word on the order of its
  * axes goes before "(E-N)", and that before "(N-E)", since files hold easting first.
  */
@@ -102,9 +102,9 @@ final class SystemFinder {
         double[] theirs = places.clone();
         system.fromLonLat(ours, 2);
         known.fromLonLat(theirs, 2);
-        double metresPerUnit = unitM == 0 ? 111_000 : unitM;
+        double metersPerUnit = unitM == 0 ? 111_000 : unitM;
         for (int i = 0; i < places.length; i++) {
-            if (!(Math.abs(ours[i] - theirs[i]) * metresPerUnit <= SAME_PLACE_M)) {
+            if (!(Math.abs(ours[i] - theirs[i]) * metersPerUnit <= SAME_PLACE_M)) {
                 return false;
             }
         }

@@ -27,7 +27,7 @@ final class BuildCost {
         this.ducts = (int) Math.ceil(span.positionsNeeded() / account.rate(RateKey.NEW_DUCT_CABLES, rows) - 1e-9);
     }
 
-    /** Metres of each way of laying. */
+    /** Meters of each way of laying. */
     record Laying(double trenchM, double boreM) {
         BuildMethod method() {
             if (trenchM == 0 && boreM == 0) {
@@ -49,7 +49,7 @@ final class BuildCost {
         if (ducts == 0) {
             return new Laying(0, 0);
         }
-        double trenchM = Math.max(0, span.lengthM() - span.metresUnder(ZoneRule.CUT_BAN));
+        double trenchM = Math.max(0, span.lengthM() - span.metersUnder(ZoneRule.CUT_BAN));
         var trench = new Laying(trenchM, span.lengthM() - trenchM);
         var boring = new Laying(0, span.lengthM());
         return layingMoney(trench) <= layingMoney(boring) ? trench : boring;

@@ -25,13 +25,13 @@ final class RecoveryCost {
     /** Books every item and returns their sum. */
     double book(SiteWork.Plan plan) {
         double siteHours = plan.siteHours();
-        double money = labour(plan)
+        double money = labor(plan)
                 + account.book(CostItem.TRAFFIC_CONTROL, siteHours, RateKey.TRAFFIC_CONTROL_MONEY_PER_HOUR, rows)
                 + account.book(CostItem.EQUIPMENT, siteHours, RateKey.EQUIPMENT_MONEY_PER_HOUR, rows)
                 + permits()
                 + account.book(CostItem.ENGINEERING, 1, RateKey.ENGINEERING_MONEY, rows)
                 + account.book(CostItem.SLEEVES, sleeveM(), RateKey.SLEEVE_MONEY_PER_M, rows)
-                + account.book(CostItem.LUBRICANT, lubricantLitres(), RateKey.LUBRICANT_MONEY_PER_LITRE, rows)
+                + account.book(CostItem.LUBRICANT, lubricantLiters(), RateKey.LUBRICANT_MONEY_PER_LITER, rows)
                 + account.book(CostItem.SEALS, 2, RateKey.SEAL_MONEY, rows)
                 + disposal(plan);
         double overhead = account.book(CostItem.OVERHEAD, money, RateKey.OVERHEAD_RATIO, rows);
@@ -53,13 +53,13 @@ final class RecoveryCost {
                 (int) whole(innerductKg(), RateKey.LOAD_KG),
                 waterM3(plan),
                 sleeveM(),
-                lubricantLitres(),
+                lubricantLiters(),
                 recycledKg() * account.rate(RateKey.WARM_RECYCLED_KG_PER_KG, rows));
     }
 
-    private double labour(SiteWork.Plan plan) {
+    private double labor(SiteWork.Plan plan) {
         double premiumRatio = work.isAtNight() ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
-        return account.book(CostItem.LABOUR, "", crewHours(plan), RateKey.LABOUR_MONEY_PER_HOUR, rows, premiumRatio);
+        return account.book(CostItem.LABOR, "", crewHours(plan), RateKey.LABOR_MONEY_PER_HOUR, rows, premiumRatio);
     }
 
     private double permits() {
@@ -98,8 +98,8 @@ final class RecoveryCost {
         return sleeves * (span.lengthM() + 2 * account.rate(RateKey.SLEEVE_TAIL_M, span.rows()));
     }
 
-    private double lubricantLitres() {
-        return span.innerductsOut() * span.lengthM() * account.rate(RateKey.LUBRICANT_LITRES_PER_M, rows);
+    private double lubricantLiters() {
+        return span.innerductsOut() * span.lengthM() * account.rate(RateKey.LUBRICANT_LITERS_PER_M, rows);
     }
 
     private double whole(double massKg, RateKey unitKg) {

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param featureId the owner's name of the feature, or its number in the file
  * @param field the source field or term concerned, or empty
  * @param detail what was found and what was expected, with values
- * @param lengthM metres of drawn line that the finding takes out of the spans; 0 where it takes none
+ * @param lengthM meters of drawn line that the finding takes out of the spans; 0 where it takes none
  * @param count how many problems of the same kind it stands for: more than one where they are too many to be listed
  */
 public record Finding(
@@ -54,8 +54,8 @@ public record Finding(
         return new Finding(code, source, featureId, fieldName, detail, place, lengthM, count);
     }
 
-    public Finding withLengthM(double metres) {
-        return new Finding(code, source, featureId, field, detail, place, metres, count);
+    public Finding withLengthM(double meters) {
+        return new Finding(code, source, featureId, field, detail, place, meters, count);
     }
 
     /** Returns the finding as one that stands for so many. */

@@ -16,9 +16,9 @@ public enum FindingCode {
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as what its term demands; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value lies outside the plausible range, perhaps for a wrong unit"),
-    CATALOGUE_NAME_UNKNOWN(Severity.SUSPECT, "no single row of the catalogue has the name; no size was taken from it"),
-    CATALOGUE_DISAGREES(
-            Severity.SUSPECT, "a recorded size disagrees with the named catalogue row; the recorded one counts"),
+    CATALOG_NAME_UNKNOWN(Severity.SUSPECT, "no single row of the catalog has the name; no size was taken from it"),
+    CATALOG_DISAGREES(
+            Severity.SUSPECT, "a recorded size disagrees with the named catalog row; the recorded one counts"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that should be unique occurs again"),
     CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the rest was taken as loose"),
     CABLES_EXCEED_CELLS(Severity.SUSPECT, "more cables and reserved cells than cells are recorded in a sleeve"),

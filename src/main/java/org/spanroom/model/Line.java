@@ -6,8 +6,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * An open polyline, immutable, of two or more vertices; with or without a third ordinate.
  *
- * <p>What the ordinates mean is the owner's word: degrees of longitude and latitude on WGS 84 ({@code lonLat}), or metres
- * east, north and up in the frame of one span ({@code ground}). The third ordinate is always metres.
+ * <p>What the ordinates mean is the owner's word: degrees of longitude and latitude on WGS 84 ({@code lonLat}), or meters
+ * east, north and up in the frame of one span ({@code ground}). The third ordinate is always meters.
  *
  * <p>Ordinates lie packed in one array: a city holds tens of millions of vertices, and an object for each would take five
  * times the memory. A line that is kept for long may be {@link #compact}.
@@ -96,12 +96,12 @@ public final class Line {
         return ordinate(vertex * 3 + 2);
     }
 
-    /** Returns the plane distance between two neighbouring vertices; metres only on a {@code ground} line. */
+    /** Returns the plane distance between two neighboring vertices; meters only on a {@code ground} line. */
     public double stepLength(int fromVertex) {
         return Math.hypot(x(fromVertex + 1) - x(fromVertex), y(fromVertex + 1) - y(fromVertex));
     }
 
-    /** Returns the plane length along all vertices; metres only on a {@code ground} line. */
+    /** Returns the plane length along all vertices; meters only on a {@code ground} line. */
     public double planeLength() {
         double total = 0;
         for (int vertex = 0; vertex + 1 < size(); vertex++) {

@@ -49,11 +49,11 @@ public enum Term {
     CABLE_HOLD(Kind.FLAG),
     /** Length of cable stored at a vault that can be drawn out of it. */
     CABLE_SLACK(Kind.LENGTH),
-    /** A row of the catalogue's outer ducts: its name, or type and trade size. */
+    /** A row of the catalog's outer ducts: its name, or type and trade size. */
     DUCT_SIZE(Kind.TEXT),
-    /** A row of the catalogue's innerducts. */
+    /** A row of the catalog's innerducts. */
     INNERDUCT_SIZE(Kind.TEXT),
-    /** A row of the catalogue's cables. */
+    /** A row of the catalog's cables. */
     CABLE_TYPE(Kind.TEXT),
     /** Whether the cables may be laid into sleeves. */
     CABLE_MAY_MOVE(Kind.FLAG),
@@ -77,13 +77,13 @@ public enum Term {
         /** A number without a unit. */
         RATIO,
         FLAG,
-        /** A length of cross-section size, kept in millimetres. */
+        /** A length of cross-section size, kept in millimeters. */
         DIAMETER,
-        /** A length of ground size, kept in metres. */
+        /** A length of ground size, kept in meters. */
         LENGTH,
-        /** Kept in kilograms per metre. */
+        /** Kept in kilograms per meter. */
         MASS_PER_LENGTH,
-        /** Kept in cubic metres. */
+        /** Kept in cubic meters. */
         VOLUME
     }
 

@@ -58,12 +58,12 @@ public enum Unit {
         return dimension;
     }
 
-    /** Returns a value of this unit in metres, kilograms per metre or cubic metres. */
+    /** Returns a value of this unit in meters, kilograms per meter or cubic meters. */
     public double toSi(double value) {
         return value * toSiRatio;
     }
 
-    /** Returns a length of this unit in millimetres. */
+    /** Returns a length of this unit in millimeters. */
     public double toMm(double value) {
         return value * toSiRatio * 1000;
     }

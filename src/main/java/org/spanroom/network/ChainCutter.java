@@ -14,7 +14,7 @@ import org.spanroom.model.network.Vault;
 /**
  * Cuts one chain at its vaults. For use by one thread.
  *
- * <p>Every metre of the chain goes either into a span or into a remainder that a finding names: before the first vault and
+ * <p>Every meter of the chain goes either into a span or into a remainder that a finding names: before the first vault and
  * after the last, inside a footprint, or too short between two cuts. A span runs as the first-read of its routes is drawn.
  */
 final class ChainCutter {
@@ -103,8 +103,8 @@ final class ChainCutter {
         return ends.size() == 2 ? ends : closeCuts.standing(passes);
     }
 
-    private boolean isTooShort(double metres) {
-        return metres < settings.minimumSpanM() - VaultCrossing.SAME_PLACE_M;
+    private boolean isTooShort(double meters) {
+        return meters < settings.minimumSpanM() - VaultCrossing.SAME_PLACE_M;
     }
 
     private void cutRound(List<VaultCrossing> passes) {
@@ -155,7 +155,7 @@ final class ChainCutter {
     }
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
-        String detail = "the line ends at no vault; " + NetworkFindings.metres(toM - fromM) + " from its end to vault "
+        String detail = "the line ends at no vault; " + NetworkFindings.meters(toM - fromM) + " from its end to vault "
                 + vault(last).id() + " not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
@@ -190,14 +190,14 @@ final class ChainCutter {
         boolean whole = toM - fromM >= chain.lengthM();
         String detail = whole
                 ? "the whole line lies within tolerance of vault " + name
-                : NetworkFindings.metres(toM - fromM) + " inside vault " + name;
+                : NetworkFindings.meters(toM - fromM) + " inside vault " + name;
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
     private void leaveShort(int before, int after, double fromM, double toM) {
-        String detail = NetworkFindings.metres(toM - fromM) + " between vaults "
+        String detail = NetworkFindings.meters(toM - fromM) + " between vaults "
                 + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the least span of "
-                + NetworkFindings.metres(settings.minimumSpanM());
+                + NetworkFindings.meters(settings.minimumSpanM());
         FindingCode code = before == after ? FindingCode.LENGTH_INSIDE_VAULT : FindingCode.SHORT_STRETCH;
         leave(code, fromM, toM, (fromM + toM) / 2, detail);
     }
@@ -263,7 +263,7 @@ final class ChainCutter {
             findings.route(
                     FindingCode.LOOP_TO_SAME_VAULT,
                     pieces.get(0).route(),
-                    NetworkFindings.metres(drawnM) + " from vault "
+                    NetworkFindings.meters(drawnM) + " from vault "
                             + vault(fromCut).id() + " back to it",
                     line.firstLonDeg(),
                     line.firstLatDeg());

@@ -15,7 +15,7 @@ import java.util.List;
 final class CloseCuts {
     private static final Comparator<VaultCrossing> BY_RIGHT = Comparator.comparing(
                     (VaultCrossing pass) -> !pass.isSettled())
-            .thenComparingLong(pass -> LineEnds.millimetres(pass.offsetM()))
+            .thenComparingLong(pass -> LineEnds.millimeters(pass.offsetM()))
             .thenComparing(pass -> pass.named() == 0)
             .thenComparingInt(VaultCrossing::vault)
             .thenComparingDouble(VaultCrossing::cutFromM);

@@ -34,9 +34,9 @@ public final class EndDistances {
         if (nearest < 0) {
             return;
         }
-        double metres = places.distanceM(nearest, lonDeg, latDeg);
+        double meters = places.distanceM(nearest, lonDeg, latDeg);
         for (int band = 0; band < BANDS_M.length; band++) {
-            counts[band] += metres <= BANDS_M[band] ? 1 : 0;
+            counts[band] += meters <= BANDS_M[band] ? 1 : 0;
         }
     }
 }

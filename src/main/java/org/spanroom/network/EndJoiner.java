@@ -14,7 +14,7 @@ import org.spanroom.model.network.NetworkSettings;
  * Joins pieces of one duct that end at one place where no vault is.
  *
  * <p>Ends of one duct that lie within the join tolerance of one another, directly or over others between them, are one
- * group. Exactly two make a joint; first those that coincide to a millimetre, then the rest within tolerance. More than two
+ * group. Exactly two make a joint; first those that coincide to a millimeter, then the rest within tolerance. More than two
  * are left apart and reported. Routes whose duct is not recorded are taken for pieces of one duct only by that same rule
  * among themselves. Ducts of one bank may lie exactly upon each other: only ends of the same duct are ever compared.
  *
@@ -154,12 +154,12 @@ final class EndJoiner {
         int[] nearest = {-1};
         double[] leastM = {settings.gapWarningM()};
         visitNear(end, settings.gapWarningM(), first -> {
-            double metres = distanceM(end, first);
+            double meters = distanceM(end, first);
             int other = ofAnotherRoute(first, ends.get(end).route());
             boolean apart = other >= 0 && partner[other] < 0;
-            boolean nearer = metres < leastM[0] || (metres == leastM[0] && (nearest[0] < 0 || other < nearest[0]));
-            if (apart && nearer && metres > settings.joinToleranceM()) {
-                leastM[0] = metres;
+            boolean nearer = meters < leastM[0] || (meters == leastM[0] && (nearest[0] < 0 || other < nearest[0]));
+            if (apart && nearer && meters > settings.joinToleranceM()) {
+                leastM[0] = meters;
                 nearest[0] = other;
             }
         });

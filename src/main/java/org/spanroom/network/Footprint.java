@@ -6,7 +6,7 @@ import java.util.List;
 import org.spanroom.model.Line;
 import org.spanroom.model.network.Vault;
 
-/** The outline of a vault in metres east and north of the vault's place, one closed ring for each part. */
+/** The outline of a vault in meters east and north of the vault's place, one closed ring for each part. */
 final class Footprint {
     private static final double TIE_M = 1e-9;
     private static final double LEAST_SHARE = 1e-12;
@@ -56,7 +56,7 @@ final class Footprint {
         return closed;
     }
 
-    /** Returns west, south, east, north in metres. */
+    /** Returns west, south, east, north in meters. */
     double[] box() {
         return box.clone();
     }

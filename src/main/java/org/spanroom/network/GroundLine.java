@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import org.spanroom.model.Line;
 
 /**
- * A span's line on the ground: the chain of its steps in metres from (0, 0), each with its true length ({@link GroundStep}).
+ * A span's line on the ground: the chain of its steps in meters from (0, 0), each with its true length ({@link GroundStep}).
  *
  * <p>Heights are those of the line, above its first vertex; or, where it has none and both vaults' are known, they go evenly from
  * one to the other. The same line gives the same numbers whenever it is asked for.

@@ -11,7 +11,7 @@ package org.spanroom.network;
  *
  * <p>Accuracy against the geodesic: better than 2e-7 of the length up to 19 000 km anywhere, poles and antimeridian
  * included; 0.6 % for steps between near-antipodal points, where Vincenty's iteration fails and a sphere stands in.
- * Directions refer to the meridian through the middle of the step: those of two neighbouring steps turn against each
+ * Directions refer to the meridian through the middle of the step: those of two neighboring steps turn against each
  * other by {@code d tan(phi) / R}, 0.001 degrees for steps of 100 m at 45 degrees. Heights do not enter.
  */
 final class GroundStep {
@@ -92,13 +92,13 @@ final class GroundStep {
         return difference > 180 || difference < -180 ? Math.IEEEremainder(difference, 360) : difference;
     }
 
-    /** Metres for one degree of longitude at a latitude. */
+    /** Meters for one degree of longitude at a latitude. */
     static double eastMPerDeg(double latDeg) {
         double cos = Math.cos(Math.toRadians(latDeg));
         return Math.toRadians(EQUATOR_RADIUS_M * cos / Math.sqrt(1 - ECCENTRICITY_SQUARED * (1 - cos * cos)));
     }
 
-    /** Metres for one degree of latitude at a latitude. */
+    /** Meters for one degree of latitude at a latitude. */
     static double northMPerDeg(double latDeg) {
         double cos = Math.cos(Math.toRadians(latDeg));
         double w2 = 1 - ECCENTRICITY_SQUARED * (1 - cos * cos);
@@ -153,19 +153,19 @@ final class GroundStep {
         return POLE_RADIUS_M * a * (sigma - b * sinSigma * (cos2SigmaM + b / 4 * inner));
     }
 
-    private void point(double metres, double azimuth0Rad, double azimuth1Rad) {
+    private void point(double meters, double azimuth0Rad, double azimuth1Rad) {
         double azimuth = azimuth0Rad + Math.IEEEremainder(azimuth1Rad - azimuth0Rad, 2 * Math.PI) / 2;
-        lengthM = metres;
-        eastM = metres * Math.sin(azimuth);
-        northM = metres * Math.cos(azimuth);
+        lengthM = meters;
+        eastM = meters * Math.sin(azimuth);
+        northM = meters * Math.cos(azimuth);
     }
 
     private void measureOnSphere(double lat0Rad, double lat1Rad, double dLonRad) {
         double h = square(Math.sin((lat1Rad - lat0Rad) / 2))
                 + Math.cos(lat0Rad) * Math.cos(lat1Rad) * square(Math.sin(dLonRad / 2));
-        double metres = 2 * MEAN_RADIUS_M * Math.asin(Math.sqrt(Math.min(1, h)));
+        double meters = 2 * MEAN_RADIUS_M * Math.asin(Math.sqrt(Math.min(1, h)));
         double azimuth = Math.atan2(eastM, northM);
-        point(metres, azimuth, azimuth);
+        point(meters, azimuth, azimuth);
     }
 
     private static double square(double value) {

@@ -10,7 +10,7 @@ import org.spanroom.model.network.NetworkSettings;
  * Finds at which vault each end of an open chain is, of all those within tolerance of it.
  *
  * <p>The nearest to the end; of equally near ones the one that the records name, then the one with the smaller name. Where
- * the records count, the one that they name goes before all. Distances are compared by the millimetre: what differs by less is
+ * the records count, the one that they name goes before all. Distances are compared by the millimeter: what differs by less is
  * the noise of calculation, which may not decide before the records do.
  */
 final class LineEnds {
@@ -22,8 +22,8 @@ final class LineEnds {
         recordsCount = settings.vaults() == ValueSource.RECORDED;
     }
 
-    static long millimetres(double metres) {
-        return Math.round(1000 * metres);
+    static long millimeters(double meters) {
+        return Math.round(1000 * meters);
     }
 
     /** Returns the passes of an open chain in their order, those of its ends cut right there. */
@@ -41,7 +41,7 @@ final class LineEnds {
         double latDeg = piece.latAt(placeM);
         Comparator<VaultCrossing> byRight = Comparator.comparing(
                         (VaultCrossing pass) -> recordsCount && !pass.isNamedAt(end))
-                .thenComparingLong(pass -> millimetres(distanceM(pass, placeM, lonDeg, latDeg)))
+                .thenComparingLong(pass -> millimeters(distanceM(pass, placeM, lonDeg, latDeg)))
                 .thenComparing(pass -> !pass.isNamedAt(end))
                 .thenComparingInt(VaultCrossing::vault);
         int best = -1;

@@ -24,8 +24,8 @@ final class NetworkFindings {
         this.vaultsSource = vaultsSource;
     }
 
-    /** Returns a length for a message: centimetres are enough, and nothing that is there reads as 0. */
-    static String metres(double lengthM) {
+    /** Returns a length for a message: centimeters are enough, and nothing that is there reads as 0. */
+    static String meters(double lengthM) {
         return lengthM >= 0.01 || lengthM == 0
                 ? String.format(Locale.ROOT, "%.2f m", lengthM)
                 : String.format(Locale.ROOT, "%.2g m", lengthM);
@@ -52,7 +52,7 @@ final class NetworkFindings {
 
     void routeWithoutVault(ChainLink piece, boolean closed) {
         String detail = "no vault lies within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
-                + metres(piece.lengthM()) + " not assigned to a span";
+                + meters(piece.lengthM()) + " not assigned to a span";
         remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);
     }
 

@@ -125,7 +125,7 @@ final class NetworkRun {
                         open,
                         "joined to route "
                                 + routes.get(ends.get(partner).route()).id() + " over a gap of "
-                                + NetworkFindings.metres(joiner.gapM(end)));
+                                + NetworkFindings.meters(joiner.gapM(end)));
             }
         }
         for (int[] pair : joiner.nearMisses()) {
@@ -134,7 +134,7 @@ final class NetworkRun {
                     ends.get(pair[0]),
                     "the end of route "
                             + routes.get(ends.get(pair[1]).route()).id() + " lies "
-                            + NetworkFindings.metres(joiner.distanceM(pair[0], pair[1])) + " away");
+                            + NetworkFindings.meters(joiner.distanceM(pair[0], pair[1])) + " away");
         }
     }
 
@@ -142,11 +142,11 @@ final class NetworkRun {
         int near = context.places()
                 .nearest(end.lonDeg(), end.latDeg(), context.settings().gapWarningM());
         if (near >= 0) {
-            double metres = context.places().distanceM(near, end.lonDeg(), end.latDeg());
+            double meters = context.places().distanceM(near, end.lonDeg(), end.latDeg());
             report(
                     FindingCode.GAP_BEYOND_TOLERANCE,
                     end,
-                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.metres(metres)
+                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.meters(meters)
                             + " from the line's end");
         }
     }

@@ -150,7 +150,7 @@ final class PlaceGrid {
 
     /**
      * Returns the place of a cell in the table. Blocks of four by four cells are spread by multiplication with large odd
-     * numbers; the cells of a block lie together, so that a route finds its neighbourhood in one line of the cache.
+     * numbers; the cells of a block lie together, so that a route finds its neighborhood in one line of the cache.
      */
     private int slot(int row, int column, int kind) {
         long mixed =

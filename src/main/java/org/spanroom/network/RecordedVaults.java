@@ -163,7 +163,7 @@ final class RecordedVaults {
                     "recorded vault " + name.get() + " is not in the vaults layer");
         } else if (actual.isEmpty() || !candidates.contains(actual.getAsInt())) {
             double endM = side == 0 ? 0 : piece.lengthM();
-            double metres = candidates.stream()
+            double meters = candidates.stream()
                     .mapToDouble(vault -> distance(vault, piece.track(), endM))
                     .min()
                     .orElseThrow();
@@ -172,7 +172,7 @@ final class RecordedVaults {
                     piece,
                     side,
                     "recorded is vault " + name.get() + ", which lies "
-                            + NetworkFindings.metres(metres) + " from the line's end; drawn is "
+                            + NetworkFindings.meters(meters) + " from the line's end; drawn is "
                             + (actual.isEmpty() ? "no vault" : "vault " + name(actual))
                             + (isAtOtherEnd(piece, side, candidates)
                                     ? "; the recorded one is at the line's other end"

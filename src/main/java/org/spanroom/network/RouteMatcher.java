@@ -73,8 +73,8 @@ final class RouteMatcher {
                             FindingCode.RECORDED_LENGTH_DIFFERS,
                             route,
                             Term.RECORDED_LENGTH.key(),
-                            "recorded " + NetworkFindings.metres(recordedM) + ", drawn "
-                                    + NetworkFindings.metres(track.lengthM()) + "; the "
+                            "recorded " + NetworkFindings.meters(recordedM) + ", drawn "
+                                    + NetworkFindings.meters(track.lengthM()) + "; the "
                                     + (settings.lengths() == ValueSource.DRAWN ? "drawn" : "recorded") + " counts",
                             track.lonDeg(0),
                             track.latDeg(0));

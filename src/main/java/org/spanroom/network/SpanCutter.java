@@ -20,7 +20,7 @@ import org.spanroom.parallel.ParallelRanges;
  * ChainCutter}); of cuts that lie closer than the least span the nearest vault's stands ({@link CloseCuts}).
  *
  * <p>Account: the drawn length of all spans and of all remainders, each of which a finding names with its length, is that of
- * all routes, to a millimetre. A gap that was bridged has no drawn length; an overlap of two pieces counts as drawn.
+ * all routes, to a millimeter. A gap that was bridged has no drawn length; an overlap of two pieces counts as drawn.
  *
  * <p>Order: routes count in the order of their sequence numbers, vaults in that of their names; neither the threads nor the
  * order of the lists changes the result, nor does the order of the vaults in their file.

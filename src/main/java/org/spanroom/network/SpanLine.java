@@ -6,7 +6,7 @@ import org.spanroom.model.Line;
 /**
  * The line of one span while it is put together.
  *
- * <p>Where two pieces meet, their end vertices become one: as drawn if they coincide to a millimetre, else the point midway,
+ * <p>Where two pieces meet, their end vertices become one: as drawn if they coincide to a millimeter, else the point midway,
  * which is right within half the gap whether the pieces leave one or overlap. The span's drawn length stays the sum of the
  * pieces; the line's own length may differ from it by the gap.
  */

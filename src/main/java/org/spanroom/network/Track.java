@@ -5,7 +5,7 @@ import org.spanroom.model.Line;
 /**
  * A drawn line ready to be measured along: its vertices, each once, and the ground length from the first to each.
  *
- * <p>A vertex within a micrometre of the one before it is left out. A place on the track is the length from the first
+ * <p>A vertex within a micrometer of the one before it is left out. A place on the track is the length from the first
  * vertex to it. Within a step the line is straight in longitude and latitude; since a degree of longitude shrinks towards the
  * pole, length does not go quite evenly with them, and {@link GroundStep#skewRatio} says how it goes.
  */

@@ -35,7 +35,7 @@ record VaultCrossing(
     /** The end where it is drawn to. */
     static final int LAST = 2;
 
-    /** Two places of a line nearer than this are one: a micrometre, far below any drawing and far above rounding. */
+    /** Two places of a line nearer than this are one: a micrometer, far below any drawing and far above rounding. */
     static final double SAME_PLACE_M = 1e-6;
 
     static VaultCrossing beside(int vault, double reachFromM, double reachToM, double nearM, double offsetM) {

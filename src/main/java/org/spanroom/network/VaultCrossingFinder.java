@@ -8,7 +8,7 @@ import java.util.function.IntConsumer;
 /**
  * Finds every coming-by of a line at a vault. For use by one thread.
  *
- * <p>Each step is tried against the vaults in the grid's cells along it, in plane metres by the scale at the vault's
+ * <p>Each step is tried against the vaults in the grid's cells along it, in plane meters by the scale at the vault's
  * latitude: exact near the vault, where it matters. Between its vertices a line is straight in longitude and latitude. The
  * places within tolerance of one vault, step by step, are put together where they touch; each such stretch is one pass.
  */

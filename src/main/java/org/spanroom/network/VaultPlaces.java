@@ -28,7 +28,7 @@ final class VaultPlaces {
     private final List<Vault> vaults;
 
     /**
-     * Longitude, latitude, metres per degree east and north, and how far a footprint reaches from the point, of each vault:
+     * Longitude, latitude, meters per degree east and north, and how far a footprint reaches from the point, of each vault:
      * together, for the processor's cache.
      */
     private final double[] packed;
@@ -135,7 +135,7 @@ final class VaultPlaces {
         return isFootprint[number] ? footprints[number].distanceM(x, y) : Math.sqrt(x * x + y * y);
     }
 
-    /** Returns metres east of a vault, by the scale at its latitude. */
+    /** Returns meters east of a vault, by the scale at its latitude. */
     double eastM(int number, double pointLonDeg) {
         return GroundStep.differenceDeg(packed[5 * number], pointLonDeg) * packed[5 * number + 2];
     }
@@ -168,11 +168,11 @@ final class VaultPlaces {
         int[] best = {-1};
         double[] bestM = {radiusM};
         grid.visitAround(pointLonDeg, pointLatDeg, radiusM, 0, number -> {
-            double metres = distanceM(number, pointLonDeg, pointLatDeg);
+            double meters = distanceM(number, pointLonDeg, pointLatDeg);
             int candidate = standsFor[number];
-            if (metres < bestM[0] || (metres == bestM[0] && (best[0] < 0 || candidate < best[0]))) {
+            if (meters < bestM[0] || (meters == bestM[0] && (best[0] < 0 || candidate < best[0]))) {
                 best[0] = candidate;
-                bestM[0] = metres;
+                bestM[0] = meters;
             }
         });
         return best[0];

@@ -33,12 +33,12 @@ final class VaultReport {
             Vault vault = places.vault(number);
             int standsFor = places.standsFor(number);
             if (standsFor != number) {
-                double metres = places.distanceM(standsFor, vault.lonDeg(), vault.latDeg());
+                double meters = places.distanceM(standsFor, vault.lonDeg(), vault.latDeg());
                 context.findings()
                         .vault(
                                 FindingCode.DUPLICATE_VAULT,
                                 vault,
-                                "lies " + NetworkFindings.metres(metres) + " from vault "
+                                "lies " + NetworkFindings.meters(meters) + " from vault "
                                         + places.vault(standsFor).id() + " and counts as that");
             } else {
                 reportIfFar(number, vault);
@@ -56,8 +56,8 @@ final class VaultReport {
                             FindingCode.VAULT_FAR_FROM_ROUTES,
                             vault,
                             nearestM <= radiusM
-                                    ? "the nearest route passes at " + NetworkFindings.metres(nearestM)
-                                    : "no route within " + NetworkFindings.metres(radiusM));
+                                    ? "the nearest route passes at " + NetworkFindings.meters(nearestM)
+                                    : "no route within " + NetworkFindings.meters(radiusM));
         }
     }
 

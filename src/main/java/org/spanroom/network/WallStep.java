@@ -1,7 +1,7 @@
 package org.spanroom.network;
 
 /**
- * One straight step of a line against one straight wall, in plane metres: where it is within tolerance, where it is
+ * One straight step of a line against one straight wall, in plane meters: where it is within tolerance, where it is
  * nearest, where it crosses.
  *
  * <p>The places within tolerance of a wall are a rectangle with a round cap at either end, which is convex: they cut one

@@ -3,7 +3,7 @@ package org.spanroom.output;
 import org.spanroom.model.network.Network;
 
 /**
- * The account of all drawn length, in metres on the ground.
+ * The account of all drawn length, in meters on the ground.
  *
  * @param remaindersM length that is not assigned to a span
  */

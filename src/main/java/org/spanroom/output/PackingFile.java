@@ -87,7 +87,7 @@ public final class PackingFile {
 
     private static String line(KnownPacking packing) {
         String found = packing.found().stream()
-                .map(one -> one.move() + ":" + one.leastBoreMm() + ":" + joined(one.centresMm()))
+                .map(one -> one.move() + ":" + one.leastBoreMm() + ":" + joined(one.centersMm()))
                 .collect(Collectors.joining(";"));
         return String.join(
                         " ",

@@ -89,11 +89,11 @@ public record RecordedRun(
         return file;
     }
 
-    private static NetworkLengths lengths(JsonNode metres) {
+    private static NetworkLengths lengths(JsonNode meters) {
         return new NetworkLengths(
-                metres.path("routes").asDouble(),
-                metres.path("spans").asDouble(),
-                metres.path("remainders").asDouble());
+                meters.path("routes").asDouble(),
+                meters.path("spans").asDouble(),
+                meters.path("remainders").asDouble());
     }
 
     private static RunRecord.Input input(Path file, JsonNode input) {

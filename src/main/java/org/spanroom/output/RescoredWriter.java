@@ -174,7 +174,7 @@ public final class RescoredWriter {
         return rows;
     }
 
-    /** Lengths are added up as the earlier run wrote them, to the millimetre. */
+    /** Lengths are added up as the earlier run wrote them, to the millimeter. */
     private RankTotals totals() {
         int gained = rescored.columns().indexOf(SpanColumns.POSITIONS_GAINED.name());
         int length = rescored.columns().indexOf(SpanColumns.LENGTH.name());

@@ -145,10 +145,10 @@ final class RunJson {
 
     private void lengths(NetworkLengths lengths, RankTotals totals) throws IOException {
         json.writeObjectFieldStart("lengths_m");
-        metres("routes", lengths.routesM());
-        metres("spans", lengths.spansM());
-        metres("remainders", lengths.remaindersM());
-        metres("spans_ranked", totals.rankedDrawnLengthM());
+        meters("routes", lengths.routesM());
+        meters("spans", lengths.spansM());
+        meters("remainders", lengths.remaindersM());
+        meters("spans_ranked", totals.rankedDrawnLengthM());
         json.writeEndObject();
     }
 
@@ -182,7 +182,7 @@ final class RunJson {
     private void keptSum(KeptTotals.Sum sum) throws IOException {
         json.writeNumberField("spans_ranked", sum.ranked());
         json.writeNumberField("positions_gained", sum.positionsGained());
-        metres("length_m", sum.lengthM());
+        meters("length_m", sum.lengthM());
     }
 
     /** What the ranked spans cost and save together; low and high where these were drawn. */
@@ -211,7 +211,7 @@ final class RunJson {
         json.writeEndObject();
     }
 
-    private void metres(String name, double lengthM) throws IOException {
+    private void meters(String name, double lengthM) throws IOException {
         decimals(name, lengthM, 3);
     }
 

@@ -21,7 +21,7 @@ import org.spanroom.model.permit.Zone;
  * by several threads.
  */
 final class Area {
-    /** A tenth of a millimetre: coarser than the noise of degrees in any file, finer than any drawing. */
+    /** A tenth of a millimeter: coarser than the noise of degrees in any file, finer than any drawing. */
     private static final double LEAST_REACH_M = 1e-4;
 
     private static final GeometryFactory SHAPES = new GeometryFactory();

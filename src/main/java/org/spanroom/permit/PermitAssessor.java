@@ -22,7 +22,7 @@ import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.permit.ZoneTouch;
 
 /**
- * Finds the permit zones that a span and its vaults touch, for how many metres, and which permits follow. Safe for use by
+ * Finds the permit zones that a span and its vaults touch, for how many meters, and which permits follow. Safe for use by
  * several threads.
  *
  * <p>Method: an index of the zones' extents (Sort-Tile-Recursive tree) names the zones near a span; each step of the span is cut

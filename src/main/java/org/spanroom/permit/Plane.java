@@ -1,12 +1,12 @@
 package org.spanroom.permit;
 
 /**
- * A plane in metres in which lines and outlines run straight: the transverse Mercator projection of WGS 84 about a central
+ * A plane in meters in which lines and outlines run straight: the transverse Mercator projection of WGS 84 about a central
  * meridian, with scale 1 on it.
  *
  * <p>Method: L. Kr&uuml;ger's series of 1912 to the fourth order in the third flattening, as EPSG Guidance Note 7-2 gives them
  * (method 9807), with the conformal latitude in C. F. F. Karney's form (Transverse Mercator with an accuracy of a few
- * nanometers, Journal of Geodesy 85, 2011, equations 7 to 12). Accuracy: better than a micrometre within some 30 degrees of the
+ * nanometers, Journal of Geodesy 85, 2011, equations 7 to 12). Accuracy: better than a micrometer within some 30 degrees of the
  * meridian (from memory, after Karney).
  *
  * <p>The projection is conformal, so that a straight edge departs from the geodesic between its ends by no more than
@@ -36,7 +36,7 @@ record Plane(double meridianDeg) {
         return new Plane(MERIDIANS_DEG * Math.rint(lonDeg / MERIDIANS_DEG));
     }
 
-    /** Puts a place into {@code xy} at an index: metres east and north. */
+    /** Puts a place into {@code xy} at an index: meters east and north. */
     void project(double lonDeg, double latDeg, double[] xy, int at) {
         double lambda = Math.toRadians(Math.IEEEremainder(lonDeg - meridianDeg, 360));
         double conformal = conformalTangent(Math.tan(Math.toRadians(latDeg)));

@@ -1,4 +1,4 @@
-/** The permit zones that a span touches, metres inside each, and what that means for recovering and for a new build. */
+/** The permit zones that a span touches, meters inside each, and what that means for recovering and for a new build. */
 @NullMarked
 package org.spanroom.permit;
 

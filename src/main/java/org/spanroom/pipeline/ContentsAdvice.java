@@ -70,7 +70,7 @@ final class ContentsAdvice {
             }
             Optional<FieldSource> source = config.inputs().routes().fields().find(term);
             if (source.isEmpty()) {
-                long without = isCatalogued(term) ? 0 : counts.unknown() + counts.assumed();
+                long without = isCatalogd(term) ? 0 : counts.unknown() + counts.assumed();
                 add(missing, new MissingTerm(term.key(), "", without, counts.spans(), "spans", standsIn(term)));
             } else {
                 String field = source.get().field();
@@ -91,8 +91,8 @@ final class ContentsAdvice {
         return config.inputs().routes().fields().find(term).isPresent();
     }
 
-    /** A row of the catalogue gives sizes, so that a field for it is as good. */
-    private boolean isCatalogued(Term term) {
+    /** A row of the catalog gives sizes, so that a field for it is as good. */
+    private boolean isCatalogd(Term term) {
         return switch (term) {
             case INSIDE_DIAMETER -> isRead(Term.DUCT_SIZE);
             case INNERDUCT_OUTSIDE_DIAMETER, INNERDUCT_SDR -> isRead(Term.INNERDUCT_SIZE);

@@ -58,7 +58,7 @@ final class Assumptions {
         }
         Contents contents = duct.contents();
         if (contents.innerducts().size() + contents.cablesBeside().size() > 1) {
-            found.add(PullAssumption.NEIGHBOUR_SHARE);
+            found.add(PullAssumption.NEIGHBOR_SHARE);
         }
         for (Innerduct innerduct : contents.innerducts()) {
             for (Cable cable : innerduct.cables()) {

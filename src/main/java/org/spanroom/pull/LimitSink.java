@@ -53,7 +53,7 @@ interface LimitSink {
         @Override
         public void offer(LimitKind kind, double found, double allowed, double atM) {
             var use = new LimitUse(kind, found, allowed, atM);
-            uses.removeIf(other -> other.kind() == kind && other.utilisationRatio() < use.utilisationRatio());
+            uses.removeIf(other -> other.kind() == kind && other.utilizationRatio() < use.utilizationRatio());
             if (uses.stream().noneMatch(other -> other.kind() == kind)) {
                 uses.add(use);
             }
@@ -62,7 +62,7 @@ interface LimitSink {
         /** Returns them, the most used first. */
         List<LimitUse> uses() {
             return uses.stream()
-                    .sorted(Comparator.comparingDouble(LimitUse::utilisationRatio)
+                    .sorted(Comparator.comparingDouble(LimitUse::utilizationRatio)
                             .reversed()
                             .thenComparing(LimitUse::kind))
                     .toList();

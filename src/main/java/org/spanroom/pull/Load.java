@@ -5,7 +5,7 @@ package org.spanroom.pull;
  *
  * @param cableNPerM weight of its cables on the innerduct's wall; negative where they float
  * @param bodyNPerM weight of innerduct and cables on the duct's wall; negative where they float
- * @param neighbourNPerM weight of the duct's other contents that lies on it
+ * @param neighborNPerM weight of the duct's other contents that lies on it
  * @param wedgeRatio factor on the friction at the duct's wall
  * @param hasCable false for an empty innerduct: an ordinary pull without hold force
  * @param liveShareRatio the largest share of the hold force that falls on a live cable; 0 where none is live
@@ -14,14 +14,14 @@ package org.spanroom.pull;
 record Load(
         double cableNPerM,
         double bodyNPerM,
-        double neighbourNPerM,
+        double neighborNPerM,
         double wedgeRatio,
         boolean hasCable,
         double liveShareRatio,
         double liveDiameterMm) {
 
-    /** Returns the force per metre with which body and neighbours press on the wall, of the sign of the body's weight. */
+    /** Returns the force per meter with which body and neighbors press on the wall, of the sign of the body's weight. */
     double pressNPerM() {
-        return Math.copySign(Math.abs(bodyNPerM) + neighbourNPerM, bodyNPerM);
+        return Math.copySign(Math.abs(bodyNPerM) + neighborNPerM, bodyNPerM);
     }
 }

@@ -12,7 +12,7 @@ import org.spanroom.model.pull.PullSettings;
  * One span, pulled through towards one of its ends, with the limits that its pulls meet on the way.
  *
  * <p>Forces count with the breakaway factor. Pressure in a bend is the larger tension of its two ends over the bend's inside
- * radius, that of the centre line less half the bore.
+ * radius, that of the center line less half the bore.
  */
 final class PullDirection {
     /** A radius that is hardly more than half the bore is a slip of the data; its inside is taken as this part of it. */

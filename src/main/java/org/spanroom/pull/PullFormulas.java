@@ -96,7 +96,7 @@ final class PullFormulas {
         return (tensionN - fromN) * growth(frictionRatio * Math.abs(toSlopeRad - fromSlopeRad)) + toN;
     }
 
-    /** Force per metre with which a tension presses on the inside of a bend. */
+    /** Force per meter with which a tension presses on the inside of a bend. */
     static double sidewall(double tensionN, double insideRadiusM) {
         return tensionN / insideRadiusM;
     }

@@ -15,7 +15,7 @@ import org.spanroom.model.pull.PullSettings;
  * The innerducts of a duct in the order in which they are pulled, each with its load in its turn.
  *
  * <p>Empty ones come first: they move no cable and free the rest. Then the lightest loaded, so that the heaviest is pulled
- * when fewest neighbours lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose. One that is
+ * when fewest neighbors lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose. One that is
  * not to come out lies beside every other to the end, and so does what was placed beside the innerducts before.
  */
 final class PullOrder {
@@ -106,7 +106,7 @@ final class PullOrder {
         return new Load(
                 weights.cablesNPerM(innerduct),
                 weights.bodyNPerM(innerduct),
-                settings.neighbours().restingShareRatio() * othersNPerM,
+                settings.neighbors().restingShareRatio() * othersNPerM,
                 wedge(innerduct, others),
                 !innerduct.isEmpty(),
                 liveShare,
@@ -114,7 +114,7 @@ final class PullOrder {
     }
 
     private double wedge(Innerduct innerduct, int others) {
-        if (others < settings.neighbours().wedgedFromInnerducts()) {
+        if (others < settings.neighbors().wedgedFromInnerducts()) {
             return 1;
         }
         if (others + 1 >= MANY_BODIES) {

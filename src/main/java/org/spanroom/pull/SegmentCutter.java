@@ -15,7 +15,7 @@ import org.spanroom.model.pull.PullSettings;
  *
  * <p>Elevations give each straight its grade. Between two grades lies a vertical bend of the configured radius, as far as the
  * straights beside it have room for its arc. A plan bend rises as its arc does, and a change of grade inside it is not
- * counted as a turn. Nor is a grade that is shorter than a millimetre, such as rounding leaves at the ends of a span: its rise counts
+ * counted as a turn. Nor is a grade that is shorter than a millimeter, such as rounding leaves at the ends of a span: its rise counts
  * with the grade beside it.
  */
 final class SegmentCutter {
@@ -76,7 +76,7 @@ final class SegmentCutter {
     private void addBend(Bend bend, double startM, double endM) {
         double riseM = profile.heightAt(endM) - profile.heightAt(startM);
         double arcM = bend.arcLengthM();
-        // Where a curve turns less per metre than a straight is thought to wander, the wander counts.
+        // Where a curve turns less per meter than a straight is thought to wander, the wander counts.
         double turnRad = Math.max(bend.deflection().rad(), settings.wanderRadPerM() * arcM);
         sections.addBend(arcM, turnRad, bend.radiusM(), arcM > 0 ? sine(riseM, arcM) : 0);
     }

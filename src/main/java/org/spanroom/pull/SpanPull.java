@@ -82,7 +82,7 @@ final class SpanPull {
                 place + 1,
                 turn.innerduct(),
                 turn.reason(),
-                turn.load().neighbourNPerM(),
+                turn.load().neighborNPerM(),
                 turn.load().wedgeRatio(),
                 endPull(toA, turn),
                 endPull(toB, turn));
@@ -175,7 +175,7 @@ final class SpanPull {
         EndPull worst = pulls.get(0).from(pullingEnd);
         for (InnerductPull pull : pulls) {
             EndPull other = pull.from(pullingEnd);
-            if (other.tightest().utilisationRatio() > worst.tightest().utilisationRatio()) {
+            if (other.tightest().utilizationRatio() > worst.tightest().utilizationRatio()) {
                 worst = other;
             }
         }
@@ -187,6 +187,6 @@ final class SpanPull {
         for (InnerductPull pull : pulls) {
             mostRatio = Math.max(mostRatio, pull.from(worst.pullingEnd()).forceRatio());
         }
-        return new BetterEnd.Demand(worst.isPossible(), worst.tightest().utilisationPercent(), mostRatio);
+        return new BetterEnd.Demand(worst.isPossible(), worst.tightest().utilizationPercent(), mostRatio);
     }
 }

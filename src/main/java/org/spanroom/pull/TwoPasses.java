@@ -12,7 +12,7 @@ import org.spanroom.model.pull.PullForces;
  * as much as both. The pull is S less C at the pulling end.
  *
  * <p>Where a downhill would make a tension negative it is 0: the cable hangs slack, or the innerduct slides by itself.
- * Neighbours' drag and the rise of a plan bend count half before and half after the turn, all of it after where the simple
+ * Neighbors' drag and the rise of a plan bend count half before and half after the turn, all of it after where the simple
  * capstan form is asked for.
  *
  * <p>An object serves many runs over one way, one at a time; its arrays are what the last run left.
@@ -89,7 +89,7 @@ final class TwoPasses {
         frictionRatio = friction.ductRatio() * load.wedgeRatio();
         pressNPerM = load.pressNPerM();
         alongNPerM = load.bodyNPerM();
-        ridingNPerM = friction.neighbourRatio() * load.neighbourNPerM();
+        ridingNPerM = friction.neighborRatio() * load.neighborNPerM();
         for (int i = 0; i < way.count; i++) {
             tensionN = within(cableN[i + 1], after(i, 1, tensionN));
             bodyN[i + 1] = tensionN;

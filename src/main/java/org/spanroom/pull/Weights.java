@@ -6,7 +6,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.pull.PullSettings;
 
 /**
- * Weights per metre of a duct's contents, in air or in water.
+ * Weights per meter of a duct's contents, in air or in water.
  *
  * <p>A flooded duct takes from each weight that of the water displaced (ASTM F1962 for pipes). A sealed innerduct displaces
  * its whole section and its cables lie in air; an open one displaces its wall, and its cables float for themselves.

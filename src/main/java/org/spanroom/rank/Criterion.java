@@ -36,7 +36,7 @@ enum Criterion {
             own(
                     "epull_pct",
                     "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
-            (span, by) -> ifKnown(span, WorkingEnd.utilisationPercent(span))),
+            (span, by) -> ifKnown(span, WorkingEnd.utilizationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(
             "degrees",
@@ -80,7 +80,7 @@ enum Criterion {
             "knowledge_pct",
             own("know_pct", "Weighted share of what matters that is recorded rather than assumed."),
             (span, by) -> by.knowledgePercent(span.span())),
-    /** Metres that one set-up at two vaults gives room on. */
+    /** Meters that one set-up at two vaults gives room on. */
     LENGTH("m", 3, "len", "length_m", (span, by) -> span.span().lengthM());
 
     private final CriterionInfo info;

@@ -102,7 +102,7 @@ final class Draws {
         return directions;
     }
 
-    /** The finaliser of SplitMix64 (Steele, Lea and Flood 2014; from memory). */
+    /** The finalizer of SplitMix64 (Steele, Lea and Flood 2014; from memory). */
     private static long mixed(long bits) {
         long z = bits;
         z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;

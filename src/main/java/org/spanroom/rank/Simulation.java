@@ -27,7 +27,7 @@ public final class Simulation {
      * Prepares a simulation.
      *
      * @param points what each criterion adds to a score
-     * @param easePlace which of the quantities is the utilisation of the pull in percent; -1 where none is
+     * @param easePlace which of the quantities is the utilization of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; -1 where none is
      */
     Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {

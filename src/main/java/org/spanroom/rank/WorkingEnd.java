@@ -47,14 +47,14 @@ final class WorkingEnd {
     }
 
     /** Returns how far the tightest limit is used up from the end to work from, in percent; 0 where nothing is to pull. */
-    static double utilisationPercent(Assessment assessment) {
+    static double utilizationPercent(Assessment assessment) {
         if (!isOther(assessment)) {
-            return assessment.pull().utilisationPercent();
+            return assessment.pull().utilizationPercent();
         }
         double mostPercent = 0;
         for (InnerductPull pull : assessment.pull().pulls()) {
             double percent =
-                    pull.from(find(assessment).orElseThrow()).tightest().utilisationPercent();
+                    pull.from(find(assessment).orElseThrow()).tightest().utilizationPercent();
             mostPercent = Math.max(mostPercent, percent);
         }
         return mostPercent;

@@ -85,8 +85,8 @@ enum BoreType {
     @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<Double> insideIn;
 
-    private final String catalogueType;
-    private final String catalogueName;
+    private final String catalogType;
+    private final String catalogName;
     private final String tradeSizes;
 
     BoreType(
@@ -96,8 +96,8 @@ enum BoreType {
             int firstYear,
             int lastYear,
             List<Double> insideIn,
-            String catalogueType,
-            String catalogueName,
+            String catalogType,
+            String catalogName,
             String tradeSizes) {
         this.material = material;
         this.word = word;
@@ -105,28 +105,28 @@ enum BoreType {
         this.firstYear = firstYear;
         this.lastYear = lastYear;
         this.insideIn = insideIn;
-        this.catalogueType = catalogueType;
-        this.catalogueName = catalogueName;
+        this.catalogType = catalogType;
+        this.catalogName = catalogName;
         this.tradeSizes = tradeSizes;
     }
 
     /**
-     * Returns the ways in which a catalogue's row of this type and bore may be written, the row's own name first; none for a size
-     * that the shipped catalogue does not have.
+     * Returns the ways in which a catalog's row of this type and bore may be written, the row's own name first; none for a size
+     * that the shipped catalog does not have.
      */
-    List<String> catalogueNames(Bore bore) {
+    List<String> catalogNames(Bore bore) {
         List<String> sizes = List.of(tradeSizes.split(", ", -1));
         int index = insideIn.indexOf(bore.insideIn());
         if (index < 0 || index >= sizes.size()) {
             return List.of();
         }
         String size = sizes.get(index);
-        String shaped = this == CLAY ? catalogueName + " " + bore.shape() : catalogueName;
+        String shaped = this == CLAY ? catalogName + " " + bore.shape() : catalogName;
         return List.of(
                 shaped + " " + size + " in",
-                catalogueType + ", " + size + "\"",
-                size.replace('-', ' ') + " inch " + catalogueType,
-                (catalogueType + " " + size + "in").toUpperCase(Locale.ROOT));
+                catalogType + ", " + size + "\"",
+                size.replace('-', ' ') + " inch " + catalogType,
+                (catalogType + " " + size + "in").toUpperCase(Locale.ROOT));
     }
 
     String material() {

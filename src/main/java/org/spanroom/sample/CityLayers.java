@@ -44,7 +44,7 @@ record CityLayers(RowWriter<RouteFeature> routes, RowWriter<VaultFeature> vaults
                 Optional.empty());
     }
 
-    /** Opens one GeoPackage in metres, with heights where lines have them. */
+    /** Opens one GeoPackage in meters, with heights where lines have them. */
     static CityLayers geoPackage(Path file) {
         var geoPackage = new GeoPackageWriter(file, new LayerOptions(ReferenceSystem.parse(UTM), WRITTEN_AT));
         return new CityLayers(

@@ -1,11 +1,11 @@
 package org.spanroom.sample;
 
 /**
- * The plane that the city is drawn in: metres east and north of its origin, far out in the open ocean.
+ * The plane that the city is drawn in: meters east and north of its origin, far out in the open ocean.
  *
  * <p>Method: equirectangular about the origin on the WGS 84 ellipsoid, with the radii of curvature there. It is no true map:
  * 35 km north of the origin, east-west distances come out 0.4 % short. Lengths are therefore taken with the radii of
- * curvature at their own latitude, which for lines of a few kilometres is good to a few parts in a million.
+ * curvature at their own latitude, which for lines of a few kilometers is good to a few parts in a million.
  */
 final class CityPlane {
     /** Some 300 km off the nearest coast; no land is near. */
@@ -22,7 +22,7 @@ final class CityPlane {
     private static final double M_PER_LON_DEG = eastM(ORIGIN_LAT_DEG);
     private static final double M_PER_LAT_DEG = northM(ORIGIN_LAT_DEG);
 
-    /** 1e-8 degrees are about a millimetre; more digits would only make the files longer. */
+    /** 1e-8 degrees are about a millimeter; more digits would only make the files longer. */
     private static final double DEGREE_STEPS = 1e8;
 
     private CityPlane() {}
@@ -35,7 +35,7 @@ final class CityPlane {
         return Math.rint((ORIGIN_LAT_DEG + y / M_PER_LAT_DEG) * DEGREE_STEPS) / DEGREE_STEPS;
     }
 
-    /** Returns metres on the ground for one metre of the plane eastwards, so far north. */
+    /** Returns meters on the ground for one meter of the plane eastwards, so far north. */
     static double eastRatio(double y) {
         return eastM(ORIGIN_LAT_DEG + y / M_PER_LAT_DEG) / M_PER_LON_DEG;
     }

@@ -29,7 +29,7 @@ final class CityTables {
                         Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
                         Column.text(
                                 "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                        Column.real("elev_m", "elev_m", 2, "height of the cover in metres", VaultFeature::elevationM),
+                        Column.real("elev_m", "elev_m", 2, "height of the cover in meters", VaultFeature::elevationM),
                         Column.text(
                                 "volume",
                                 "volume",
@@ -99,7 +99,7 @@ final class CityTables {
                                 row -> row.sizes().wallIn()),
                         Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
                         Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
-                        Column.text("catalog", "catalog", "row of a catalogue instead of sizes", ListedItem::catalog),
+                        Column.text("catalog", "catalog", "row of a catalog instead of sizes", ListedItem::catalog),
                         Column.text("may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove),
                         Column.integer(
                                 "cells",

@@ -41,7 +41,7 @@ enum DistrictKind {
         return this == HILLSIDE;
     }
 
-    /** Returns the ground's height at metres east and north of the district's centre. */
+    /** Returns the ground's height at meters east and north of the district's center. */
     double groundM(double east, double north) {
         double ripple = 0.8 * StrictMath.sin(east / 210) + 0.6 * StrictMath.sin(north / 170);
         if (this != HILLSIDE) {

@@ -5,7 +5,7 @@ import java.util.function.DoubleBinaryOperator;
 import org.spanroom.model.Line;
 
 /**
- * A line as it is being drawn, immutable: metres in the city's plane, with a height for each vertex that is 0 until it is
+ * A line as it is being drawn, immutable: meters in the city's plane, with a height for each vertex that is 0 until it is
  * given one.
  */
 final class DrawnLine {
@@ -115,12 +115,12 @@ final class DrawnLine {
         return new DrawnLine[] {new DrawnLine(before), new DrawnLine(after)};
     }
 
-    /** Returns the line without its last metres. */
+    /** Returns the line without its last meters. */
     DrawnLine shortened(double byM) {
         return cutAt(lengthM() - byM)[0];
     }
 
-    /** Returns the line with a straight of so many metres more at its end, in the direction of its last step. */
+    /** Returns the line with a straight of so many meters more at its end, in the direction of its last step. */
     DrawnLine extended(double byM) {
         double[] longer = Arrays.copyOf(xyz, xyz.length + 3);
         int last = size() - 1;
@@ -229,7 +229,7 @@ final class DrawnLine {
         return Math.abs(sine) > NO_TURN_SINE || dx * nextX + dy * nextY < 0;
     }
 
-    /** Returns the line in degrees of longitude and latitude, and metres of height if wanted. */
+    /** Returns the line in degrees of longitude and latitude, and meters of height if wanted. */
     Line lonLat(boolean withHeights) {
         int dimension = withHeights ? 3 : 2;
         double[] ordinates = new double[dimension * size()];

@@ -83,6 +83,6 @@ final class ExpressPlanner {
     }
 
     private Node node(int number, double east, double north) {
-        return Node.in(district, number, district.centreX() + east, district.centreY() + north);
+        return Node.in(district, number, district.centerX() + east, district.centerY() + north);
     }
 }

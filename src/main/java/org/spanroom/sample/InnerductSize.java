@@ -18,8 +18,8 @@ record InnerductSize(double outsideIn, double sdr, double wallIn) {
     static final List<InnerductSize> ALL =
             List.of(ONE_11, ONE, ONE_AND_QUARTER_11, ONE_AND_QUARTER, ONE_AND_HALF_11, ONE_AND_HALF);
 
-    /** Returns the name of its row in the shipped catalogue. */
-    String catalogueName() {
+    /** Returns the name of its row in the shipped catalog. */
+    String catalogName() {
         String nominal = outsideIn < 1.5 ? "1" : outsideIn < 1.8 ? "1-1/4" : "1-1/2";
         return (sdr == 11 ? "sdr11 " : "sdr13.5 ") + nominal + " in";
     }

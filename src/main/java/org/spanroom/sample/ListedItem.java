@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param innerduct the size of an innerduct
  * @param sizes its recorded sizes
  * @param cells the cells of a sleeve
- * @param catalog the row of a catalogue that stands instead of sizes, or empty
+ * @param catalog the row of a catalog that stands instead of sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
 record ListedItem(
@@ -82,7 +82,7 @@ record ListedItem(
         return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, cells, service, catalog, mayMove);
     }
 
-    /** Returns the row with a catalogue's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
+    /** Returns the row with a catalog's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
     ListedItem written(boolean byName, boolean fixed) {
         boolean named = byName && innerduct.isPresent();
         return new ListedItem(
@@ -94,7 +94,7 @@ record ListedItem(
                 named ? Sizes.NONE : sizes,
                 cells,
                 service,
-                named ? innerduct.get().catalogueName() : catalog,
+                named ? innerduct.get().catalogName() : catalog,
                 fixed && kind.equals("cable") && !isInSleeve() ? "no" : mayMove);
     }
 }

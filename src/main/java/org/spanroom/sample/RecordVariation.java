@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Writes some records in other words, as the hands that kept them would: sizes by the name of a catalogue's row, and other words
+ * Writes some records in other words, as the hands that kept them would: sizes by the name of a catalog's row, and other words
  * for the same. Draws from a source of chance of its own.
  */
 final class RecordVariation {
@@ -43,7 +43,7 @@ final class RecordVariation {
             draft.filling()
                     .innerduct()
                     .ifPresent(size -> attributes
-                            .with(RouteField.INNERDUCT_SIZE, size.catalogueName())
+                            .with(RouteField.INNERDUCT_SIZE, size.catalogName())
                             .without(RouteField.INNERDUCT_OD_IN)
                             .without(RouteField.INNERDUCT_SDR));
         }
@@ -52,7 +52,7 @@ final class RecordVariation {
     private static void name(Draft draft, int way, boolean insteadOfBore) {
         List<String> names = draft.bank().direct()
                 ? List.of()
-                : draft.bank().type().catalogueNames(draft.bank().bore());
+                : draft.bank().type().catalogNames(draft.bank().bore());
         if (names.isEmpty()) {
             return;
         }

@@ -36,7 +36,7 @@ final class RouteRecorder {
      * A recorder.
      *
      * @param chance decides on the faults
-     * @param naming decides which rows of the contents table name a catalogue's row
+     * @param naming decides which rows of the contents table name a catalog's row
      */
     RouteRecorder(CitySink sink, Chance chance, Chance naming) {
         this.sink = sink;
@@ -53,12 +53,12 @@ final class RouteRecorder {
             case END_WITHOUT_VAULT -> isPlain(draft) && draft.rank() != Street.Rank.LINK;
             case GAP_AT_VAULT, PIECES, PIECES_THAT_DIFFER, PIECES_WITH_A_GAP -> isPlain(draft);
             // Empty ducts stay what they are, so that as many sections have one as are meant to.
-            case BORE_IN_MILLIMETRES -> !direct;
+            case BORE_IN_MILLIMETERS -> !direct;
             case CONTENTS_ONLY_IN_TABLE, MISSING_ATTRIBUTES ->
                 !direct && !draft.filling().isEmpty();
             case MISSING_CONTENTS ->
                 draft.filling().rows().isEmpty() && !draft.filling().isEmpty();
-            case UNKNOWN_CATALOGUE_NAME, SIZE_AGAINST_CATALOGUE -> !direct;
+            case UNKNOWN_CATALOG_NAME, SIZE_AGAINST_CATALOG -> !direct;
             // In banks that are worth a crew, so that a rank depends on what has not been measured.
             case MISSING_SIZES ->
                 draft.filling().rows().isEmpty()
@@ -104,12 +104,12 @@ final class RouteRecorder {
 
     private static String spoilWords(Attributes attributes, Draft draft, Fault fault) {
         return switch (fault) {
-            case UNKNOWN_CATALOGUE_NAME -> {
+            case UNKNOWN_CATALOG_NAME -> {
                 String name = "pvc41 " + (draft.bank().bore().insideIn() < 3 ? "2 in" : "4 in");
                 attributes.with(RouteField.DUCT_SIZE, name).without(RouteField.BORE_IN);
                 yield name;
             }
-            case SIZE_AGAINST_CATALOGUE -> {
+            case SIZE_AGAINST_CATALOG -> {
                 String name = draft.bank().bore().insideIn() < 4.6 ? "pvc40 6 in" : "pvc40 2 in";
                 attributes.with(RouteField.DUCT_SIZE, name);
                 yield name + " for " + draft.bank().bore().insideIn() + " in";
@@ -132,18 +132,18 @@ final class RouteRecorder {
             case OFFSET -> {
                 double asideM = chance.between(0.4, 0.5);
                 put(draft, measured(attributes, trace), List.of(trace.beside(chance.sign() * asideM)));
-                known(fault, draft, metres(asideM) + " aside");
+                known(fault, draft, meters(asideM) + " aside");
             }
             case GAP_AT_VAULT -> {
                 double gapM = chance.between(1.6, 2.6);
                 put(draft, attributes, List.of(trace.shortened(gapM)));
-                known(fault, draft, metres(gapM) + " short of " + draft.to().vaultId());
+                known(fault, draft, meters(gapM) + " short of " + draft.to().vaultId());
             }
             case END_WITHOUT_VAULT -> {
                 double beyondM = chance.between(8, 30);
                 DrawnLine longer = trace.extended(beyondM);
                 put(draft, measured(attributes, longer).without(RouteField.TO_VAULT), List.of(longer));
-                known(fault, draft, metres(beyondM) + " beyond " + draft.to().vaultId());
+                known(fault, draft, meters(beyondM) + " beyond " + draft.to().vaultId());
             }
             case ZERO_LENGTH_PART -> {
                 put(draft, attributes, List.of(trace, trace.dot(chance.below(trace.size()))));
@@ -170,11 +170,11 @@ final class RouteRecorder {
         if (fault == Fault.PIECES_WITH_A_GAP) {
             double gapM = chance.between(1.5, 2.5);
             second = second.reversed().shortened(gapM).reversed();
-            detail = ", " + metres(gapM) + " missing";
+            detail = ", " + meters(gapM) + " missing";
         } else if (fault == Fault.PIECES_DRAWN_APART) {
             double asideM = chance.between(0.25, 0.6);
             second = second.beside(chance.sign() * asideM);
-            detail = ", the second " + metres(asideM) + " aside";
+            detail = ", the second " + meters(asideM) + " aside";
         } else {
             second = second.movedBy(chance.wobble(0.02), chance.wobble(0.02));
         }
@@ -219,12 +219,12 @@ final class RouteRecorder {
                 CONTENTS_FIELDS.forEach(attributes::without);
                 yield "";
             }
-            case BORE_IN_MILLIMETRES -> {
+            case BORE_IN_MILLIMETERS -> {
                 double boreIn = attributes.number(RouteField.BORE_IN);
                 attributes.with(RouteField.BORE_IN, boreIn * MM_PER_IN);
                 yield boreIn + " in";
             }
-            case LENGTH_IN_METRES -> stretch(attributes, M_PER_FT);
+            case LENGTH_IN_METERS -> stretch(attributes, M_PER_FT);
             case WRONG_LENGTH -> stretch(attributes, 1 + chance.sign() * chance.between(0.15, 0.4));
             case WRONG_VAULT -> rename(attributes, draft, draft.other().vaultId());
             case UNKNOWN_VAULT -> rename(attributes, draft, draft.to().vaultId().replace("-", "-9"));
@@ -284,7 +284,7 @@ final class RouteRecorder {
         }
     }
 
-    private static String metres(double value) {
+    private static String meters(double value) {
         return Math.rint(value * 100) / 100 + " m";
     }
 }

@@ -45,7 +45,7 @@ final class SampleReadme {
             that is true of it. Counts are those before faults were put in.
 
             %s
-            Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbours; vaults lie up
+            Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbors; vaults lie up
             to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
             single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
             all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. A few meet one limit
@@ -98,14 +98,14 @@ final class SampleReadme {
         String crs = switch (format) {
             case GEOJSON -> "longitude and latitude on WGS 84 (CRS84)";
             case SHAPEFILE -> "EPSG:2226, US survey feet";
-            case GPKG -> "EPSG:32609, metres";
+            case GPKG -> "EPSG:32609, meters";
         };
         String all = """
                 | file | rows | what |
                 |---|---:|---|
                 | `%s` | %d | lines, one or two for each duct; %s |
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there), `slack_ft` (feet of spare cable coiled up in it); the same system |
-                | `contents.csv` | %d | innerducts, cables and sleeves, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalogue; of a sleeve its `cells` and how many of them are `reserved` |
+                | `contents.csv` | %d | innerducts, cables and sleeves, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalog; of a sleeve its `cells` and how many of them are `reserved` |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
                 | `known-faults.csv` | %d | the faults that were put in |
                 | `spanroom.yaml` | | the config for these files: `rank --config` and this file |
@@ -123,7 +123,7 @@ final class SampleReadme {
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
                 | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |
-                | `hillside.gpkg` | | the Hillside district once more, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (metres) |
+                | `hillside.gpkg` | | the Hillside district once more, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (meters) |
                 | `oldtown.geojson`, `oldtown_vaults.geojson` | | a town of its own, with other fields, that records nothing of what lies in its ducts: see `src/site/markdown/little-recorded.md` |
                 """ : all;
     }

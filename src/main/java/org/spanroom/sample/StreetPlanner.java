@@ -51,8 +51,8 @@ final class StreetPlanner {
     private StreetPlan lattice(double sides) {
         int blocks = Math.max(2, (int) Math.ceil((Math.sqrt(1 + 2 * sides) - 1) / 2));
         boolean oblong = district.kind() == DistrictKind.HARBOUR && blocks > 4;
-        double[] us = centred(steps(oblong ? blocks + 3 : blocks));
-        double[] vs = centred(steps(oblong ? blocks - 2 : blocks));
+        double[] us = centered(steps(oblong ? blocks + 3 : blocks));
+        double[] vs = centered(steps(oblong ? blocks - 2 : blocks));
         Node[][] grid = grid(us, vs);
         for (int j = 0; j < vs.length; j++) {
             List<Leg> legs = new ArrayList<>();
@@ -87,7 +87,7 @@ final class StreetPlanner {
         }
         double[] bearings = new double[SPOKES + 1];
         for (int spoke = 0; spoke < SPOKES; spoke++) {
-            // Every third spoke points to a neighbouring district and is not shifted.
+            // Every third spoke points to a neighboring district and is not shifted.
             double shift = spoke % 3 == 0 ? 0 : chance.between(-0.12, 0.12);
             bearings[spoke] = 2 * Math.PI * spoke / SPOKES + shift;
         }
@@ -158,7 +158,7 @@ final class StreetPlanner {
     }
 
     private Node addNode(double east, double north) {
-        Node node = Node.in(district, nodes.size(), district.centreX() + east, district.centreY() + north);
+        Node node = Node.in(district, nodes.size(), district.centerX() + east, district.centerY() + north);
         nodes.add(node);
         return node;
     }
@@ -182,7 +182,7 @@ final class StreetPlanner {
             return List.of(leg);
         }
         DrawnLine[] halves = leg.trace().cutAt(lengthM * chance.between(0.42, 0.58));
-        Node middle = addNode(halves[1].x(0) - district.centreX(), halves[1].y(0) - district.centreY());
+        Node middle = addNode(halves[1].x(0) - district.centerX(), halves[1].y(0) - district.centerY());
         return List.of(new Leg(a, middle, halves[0], Course.PLAIN), new Leg(middle, b, halves[1], Course.PLAIN));
     }
 
@@ -213,8 +213,8 @@ final class StreetPlanner {
         for (int i = 0; i <= chords; i++) {
             double u = u0 + (u1 - u0) * i / chords;
             double v = v0 + (v1 - v0) * i / chords;
-            xy[2 * i] = district.centreX() + warp.east(u, v);
-            xy[2 * i + 1] = district.centreY() + warp.north(u, v);
+            xy[2 * i] = district.centerX() + warp.east(u, v);
+            xy[2 * i + 1] = district.centerY() + warp.north(u, v);
         }
         return DrawnLine.of(xy);
     }
@@ -227,7 +227,7 @@ final class StreetPlanner {
         return steps;
     }
 
-    private static double[] centred(double[] steps) {
+    private static double[] centered(double[] steps) {
         double[] places = new double[steps.length + 1];
         for (int i = 0; i < steps.length; i++) {
             places[i + 1] = places[i] + steps[i];

@@ -1,6 +1,6 @@
 package org.spanroom.sample;
 
-/** Turns a lattice of straight streets into a district's plan: metres from its centre for a place in the lattice. */
+/** Turns a lattice of straight streets into a district's plan: meters from its center for a place in the lattice. */
 interface Warp {
     double east(double u, double v);
 

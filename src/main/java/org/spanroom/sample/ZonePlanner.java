@@ -154,8 +154,8 @@ final class ZonePlanner {
     private List<DrawnLine> rings(Kind kind) {
         double awayM = chance.between(0, 160);
         double bearingRad = chance.between(0, 2 * Math.PI);
-        double x = district.centreX() + awayM * StrictMath.cos(bearingRad);
-        double y = district.centreY() + awayM * StrictMath.sin(bearingRad);
+        double x = district.centerX() + awayM * StrictMath.cos(bearingRad);
+        double y = district.centerY() + awayM * StrictMath.sin(bearingRad);
         return switch (kind) {
             case CUT_BAN ->
                 List.of(along(chance.happens(0.5) ? Street.Rank.MAIN : Street.Rank.SIDE, middle -> strip(middle, 7)));
@@ -263,8 +263,8 @@ final class ZonePlanner {
         for (int i = 0; i <= VERTICES; i++) {
             double along = reachM * (2.0 * i / VERTICES - 1);
             double aside = 90 + waveM * StrictMath.sin(along / 160);
-            xy[2 * i] = district.centreX() + along * cos - aside * sin;
-            xy[2 * i + 1] = district.centreY() + along * sin + aside * cos;
+            xy[2 * i] = district.centerX() + along * cos - aside * sin;
+            xy[2 * i + 1] = district.centerY() + along * sin + aside * cos;
         }
         return DrawnLine.of(xy);
     }

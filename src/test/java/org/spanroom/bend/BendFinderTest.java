@@ -116,7 +116,7 @@ class BendFinderTest {
                 .isCloseTo(Math.min(firstRadiusM, secondRadiusM), within(0.06 * Math.min(firstRadiusM, secondRadiusM)));
     }
 
-    /** Curvature grows evenly from 0 to 1/12 per metre and falls again: the turn is half of 40 m over 12 m, 95.5 degrees. */
+    /** Curvature grows evenly from 0 to 1/12 per meter and falls again: the turn is half of 40 m over 12 m, 95.5 degrees. */
     @Test
     void aSpiralIsOneBend() {
         Drawing drawing = Drawing.heading(0).straight(60, 4);

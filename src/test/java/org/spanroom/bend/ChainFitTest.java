@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Compares the fit of straight, arc and straight with a general least-squares optimiser (Hipparchus 4.0.1), which is given
- * the same vertices, other unknowns (centre, radius, two headings), the distance to the nearest piece, and no derivatives.
+ * the same vertices, other unknowns (center, radius, two headings), the distance to the nearest piece, and no derivatives.
  */
 class ChainFitTest {
     private static final double SIGMA_M = 0.03;
@@ -52,7 +52,7 @@ class ChainFitTest {
 
     private static double[] reference(Trace trace, TangentChain near) {
         double[] start = {
-            near.centreX[0] + 0.3, near.centreY[0] - 0.2, 1.1 * near.radiusM[0], near.phiRad[0], near.phiRad[1]
+            near.centerX[0] + 0.3, near.centerY[0] - 0.2, 1.1 * near.radiusM[0], near.phiRad[0], near.phiRad[1]
         };
         MultivariateJacobianFunction model = point -> {
             double[] at = point.toArray();

@@ -54,8 +54,8 @@ class KnownPackingTest {
         assertThat(recalled(9, List.of(1, 1), apart)).isZero();
     }
 
-    private static int recalled(double slackMm, List<Integer> sleeves, List<Double> centresMm) {
-        var found = new KnownPacking.Found(0, 40, centresMm);
+    private static int recalled(double slackMm, List<Integer> sleeves, List<Double> centersMm) {
+        var found = new KnownPacking.Found(0, 40, centersMm);
         return new Packer()
                 .recall(List.of(
                         new KnownPacking(BoreShape.ROUND, slackMm, List.of(10.0, 10.0), sleeves, 0, List.of(found))));
@@ -76,7 +76,7 @@ class KnownPackingTest {
         assertThat(second.recall(first.known())).isOne();
 
         assertThat(second.pack(narrow).leastBoreMm()).isEqualTo(alone.leastBoreMm());
-        assertThat(second.pack(narrow).centresMm()).isEqualTo(alone.centresMm());
+        assertThat(second.pack(narrow).centersMm()).isEqualTo(alone.centersMm());
     }
 
     private static KnownPacking narrower(KnownPacking known, double byMm) {
@@ -87,7 +87,7 @@ class KnownPackingTest {
                 known.sleeves(),
                 known.moves(),
                 known.found().stream()
-                        .map(one -> new KnownPacking.Found(one.move(), one.leastBoreMm() - byMm, one.centresMm()))
+                        .map(one -> new KnownPacking.Found(one.move(), one.leastBoreMm() - byMm, one.centersMm()))
                         .toList());
     }
 }

@@ -57,7 +57,7 @@ class MonotonePackingTest {
             for (Packed other : List.of(upward.get(boreMm), shuffled.get(boreMm), together.get(boreMm))) {
                 assertThat(other.outcome()).isEqualTo(alone.outcome());
                 assertThat(other.leastBoreMm()).isEqualTo(alone.leastBoreMm());
-                assertThat(other.centresMm()).isEqualTo(alone.centresMm());
+                assertThat(other.centersMm()).isEqualTo(alone.centersMm());
             }
         }
     }

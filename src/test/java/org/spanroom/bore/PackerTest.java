@@ -226,9 +226,9 @@ class PackerTest {
         Packed again = packer.pack(PackingTask.of(BoreShape.ROUND, boreMm, backwards));
 
         assertThat(again.outcome()).isEqualTo(packed.outcome());
-        assertThat(again.centresMm()).isEqualTo(packed.centresMm());
+        assertThat(again.centersMm()).isEqualTo(packed.centersMm());
         if (packed.isFit()) {
-            assertThat(overlapMm(boreMm, sorted(diametersMm), packed.centresMm()))
+            assertThat(overlapMm(boreMm, sorted(diametersMm), packed.centersMm()))
                     .isLessThanOrEqualTo(1e-6);
             assertThat(packed.leastBoreMm()).isLessThanOrEqualTo(boreMm);
         }
@@ -237,12 +237,12 @@ class PackerTest {
     @Test
     void sameTaskGivesTheSameArrangementOnEveryThread() {
         var task = PackingTask.of(BoreShape.ROUND, 2 * 19.2331939 * 1.001, 2, 4, 6, 8, 10, 12, 14, 16, 18);
-        double[] alone = packer.pack(task).centresMm();
+        double[] alone = packer.pack(task).centersMm();
 
         assertThat(IntStream.range(0, 8)
                         .parallel()
-                        .mapToObj(i -> packer.pack(task).centresMm()))
-                .allSatisfy(centres -> assertThat(centres).isEqualTo(alone));
+                        .mapToObj(i -> packer.pack(task).centersMm()))
+                .allSatisfy(centers -> assertThat(centers).isEqualTo(alone));
     }
 
     private void assertFits(PackingTask task) {
@@ -252,21 +252,21 @@ class PackerTest {
                 .mapToDouble(i -> 2 * task.radiusMm(i))
                 .toArray();
         if (!task.isSquare()) {
-            assertThat(overlapMm(task.boreMm(), diametersMm, packed.centresMm()))
+            assertThat(overlapMm(task.boreMm(), diametersMm, packed.centersMm()))
                     .isLessThanOrEqualTo(1e-6);
         }
-        assertThat(task.overlapMm(packed.centresMm())).isLessThanOrEqualTo(1e-6);
+        assertThat(task.overlapMm(packed.centersMm())).isLessThanOrEqualTo(1e-6);
     }
 
     /** Worked out anew, so that the verdict does not rest on the code that it judges; round bores. */
-    private static double overlapMm(double boreMm, double[] diametersMm, double[] centres) {
+    private static double overlapMm(double boreMm, double[] diametersMm, double[] centers) {
         double worst = 0;
         for (int i = 0; i < diametersMm.length; i++) {
-            double out = Math.sqrt(centres[2 * i] * centres[2 * i] + centres[2 * i + 1] * centres[2 * i + 1]);
+            double out = Math.sqrt(centers[2 * i] * centers[2 * i] + centers[2 * i + 1] * centers[2 * i + 1]);
             worst = Math.max(worst, out + diametersMm[i] / 2 - boreMm / 2);
             for (int j = 0; j < i; j++) {
-                double dx = centres[2 * i] - centres[2 * j];
-                double dy = centres[2 * i + 1] - centres[2 * j + 1];
+                double dx = centers[2 * i] - centers[2 * j];
+                double dy = centers[2 * i + 1] - centers[2 * j + 1];
                 worst = Math.max(worst, (diametersMm[i] + diametersMm[j]) / 2 - Math.sqrt(dx * dx + dy * dy));
             }
         }

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 
-/** What the trade says of ducts, held against every duct of that size in the shipped catalogue. */
+/** What the trade says of ducts, held against every duct of that size in the shipped catalog. */
 class TradeFactsTest {
     private static final double IN = 25.4;
 

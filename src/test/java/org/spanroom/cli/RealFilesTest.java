@@ -37,7 +37,7 @@ class RealFilesTest {
                 file, "{\"type\":\"FeatureCollection\",\"features\":[" + String.join(",", features) + "]}");
     }
 
-    /** Ducts end to end along a parallel, each a hundred metres or so, from the first number to before the last. */
+    /** Ducts end to end along a parallel, each a hundred meters or so, from the first number to before the last. */
     private static String[] ducts(int from, int to, double latDeg) {
         return IntStream.range(from, to)
                 .mapToObj(i -> feature(
@@ -101,7 +101,7 @@ class RealFilesTest {
     @ParameterizedTest
     @ValueSource(strings = {"rank", "check"})
     void aWrongReferenceSystemIsTheFirstThingSaid(String command) throws IOException {
-        Path metres = write(
+        Path meters = write(
                 "ducts.geojson",
                 feature("\"duct\":\"A\"", "LineString", "[[500000,5700000],[500100,5700000]]"),
                 feature("\"duct\":\"B\"", "LineString", "[[500100,5700000],[500200,5700000]]"));
@@ -109,7 +109,7 @@ class RealFilesTest {
         Path south = write("south.geojson", ducts(0, 3, -40));
 
         assertRefused(
-                run(command, metres, vaults),
+                run(command, meters, vaults),
                 "none of its 2 features can be used for routes. Its ordinates do not belong to the reference system",
                 "too large for degrees",
                 "2  ducts.geojson: bad_coordinate");

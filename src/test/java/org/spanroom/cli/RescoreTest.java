@@ -98,7 +98,7 @@ class RescoreTest {
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve(file));
     }
 
-    /** Rounded lengths are added up: half a millimetre each at most. */
+    /** Rounded lengths are added up: half a millimeter each at most. */
     @Test
     void theRecordCountsWhatTheRunItselfHolds() throws IOException {
         ObjectNode again = record(runs.resolve("again"));
@@ -159,8 +159,8 @@ class RescoreTest {
     void formatsAndReferenceSystemMayBeOthers() throws IOException, SQLException {
         Path csv = folder.resolve("csv");
         again("csv", runs.resolve("first"), other, csv, "--formats", "csv,geojson", "--threads", "2");
-        Path metres = folder.resolve("metres");
-        again("metres", runs.resolve("first"), other, metres, "--output-crs", "EPSG:32610");
+        Path meters = folder.resolve("meters");
+        again("meters", runs.resolve("first"), other, meters, "--output-crs", "EPSG:32610");
 
         assertThat(names(csv))
                 .containsExactly(
@@ -177,8 +177,8 @@ class RescoreTest {
         assertThat(csv.resolve("pulls.csv"))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
         assertThat(record(csv).at("/config/output/formats")).hasSize(2);
-        assertThat(record(metres).path("output_crs").asText()).isEqualTo("WGS 84 / UTM zone 10N");
-        assertThat(srsOfSpans(metres)).isEqualTo(32610);
+        assertThat(record(meters).path("output_crs").asText()).isEqualTo("WGS 84 / UTM zone 10N");
+        assertThat(srsOfSpans(meters)).isEqualTo(32610);
     }
 
     @Test

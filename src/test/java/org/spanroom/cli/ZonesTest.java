@@ -166,7 +166,7 @@ class ZonesTest {
                 .contains("Geometry: Line String", "Feature Count: 3");
     }
 
-    /** The zones' own reference system and format make no difference beyond the rounding of a millimetre. */
+    /** The zones' own reference system and format make no difference beyond the rounding of a millimeter. */
     @Test
     void zonesMayComeInAnyFormatAndSystem() throws IOException {
         Path packed = folder.resolve("zones.gpkg");

@@ -28,7 +28,7 @@ class CatalogConfigTest {
     }
 
     @Test
-    void theShippedCatalogueIsReadWhole() throws IOException {
+    void theShippedCatalogIsReadWhole() throws IOException {
         Catalog catalog = read("").catalog();
 
         assertThat(catalog.outerDucts()).hasSizeGreaterThan(40);
@@ -49,7 +49,7 @@ class CatalogConfigTest {
 
     /** What run.json keeps of a config must give the same config again. */
     @Test
-    void theRecordOfARunKeepsTheCatalogue() throws IOException {
+    void theRecordOfARunKeepsTheCatalog() throws IOException {
         RunConfig config = read("room: {sleeve: 2-cell, design_cable: 288 fibres}\n");
         Path record = folder.resolve("run.json");
         Files.writeString(
@@ -108,11 +108,11 @@ class CatalogConfigTest {
         return List.of(
                 List.of(
                         "room:\n  sleeve: 3-cel",
-                        "line 2: sleeve: the catalogue has no row '3-cel'. The nearest are: 3-cell"),
+                        "line 2: sleeve: the catalog has no row '3-cel'. The nearest are: 3-cell"),
                 List.of(
                         "room: {design_cable: 145 fibres}",
-                        "line 1: design_cable: the catalogue has no row '145 fibres'. The nearest are: 144 fibres"),
-                List.of("catalog: {sleeves: []}\nroom: {sleeve: 3-cell}", "That list of the catalogue is empty."),
+                        "line 1: design_cable: the catalog has no row '145 fibres'. The nearest are: 144 fibres"),
+                List.of("catalog: {sleeves: []}\nroom: {sleeve: 3-cell}", "That list of the catalog is empty."),
                 List.of(
                         "room: {sleeve: 4-cell, design_cable: 432 fibres}",
                         "line 1: the design cable of 17.8 mm does not go into a cell of the sleeve '4-cell', which takes"
@@ -120,7 +120,7 @@ class CatalogConfigTest {
                 List.of("room: {sleeve: 4-cell, design_cable_outside_diameter_mm: 16.1}", "of 16.1 mm"),
                 List.of(
                         "assumed: {duct_size: pvc41 4 in}",
-                        "assumed.duct_size: the catalogue has no row 'pvc41 4 in'. The nearest are: pvc40 4 in"),
+                        "assumed.duct_size: the catalog has no row 'pvc41 4 in'. The nearest are: pvc40 4 in"),
                 List.of(
                         "catalog: none.yaml",
                         "none.yaml: there is no such file. Name a readable file at catalog in the config."),

@@ -18,8 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.spanroom.testing.ExternalTool;
 
 class ReferenceSystemTest {
-    /** A micrometre on the ground, in degrees of latitude. */
-    private static final double MICROMETRE_DEG = 1e-6 / 111_000;
+    /** A micrometer on the ground, in degrees of latitude. */
+    private static final double MICROMETER_DEG = 1e-6 / 111_000;
 
     @ParameterizedTest
     @ValueSource(
@@ -110,7 +110,7 @@ class ReferenceSystemTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("samples")
-    void thereAndBackAgreesWithinAMicrometre(Sample sample) {
+    void thereAndBackAgreesWithinAMicrometer(Sample sample) {
         var random = new Random(7);
         double[] places = IntStream.range(0, 200)
                 .mapToDouble(i -> (i % 2 == 0 ? sample.lonDeg() : sample.latDeg()) + 0.4 * (random.nextDouble() - 0.5))
@@ -123,10 +123,10 @@ class ReferenceSystemTest {
 
         // Near a pole a degree of longitude is short; its length decides.
         double lonTolerance =
-                2 * MICROMETRE_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
+                2 * MICROMETER_DEG / Math.cos(Math.toRadians(Math.min(89, Math.abs(sample.latDeg()) + 0.5)));
         for (int at = 0; at < places.length; at += 2) {
             assertThat(ordinates[at]).isCloseTo(places[at], within(lonTolerance));
-            assertThat(ordinates[at + 1]).isCloseTo(places[at + 1], within(MICROMETRE_DEG));
+            assertThat(ordinates[at + 1]).isCloseTo(places[at + 1], within(MICROMETER_DEG));
         }
     }
 

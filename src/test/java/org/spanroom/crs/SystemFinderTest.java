@@ -88,7 +88,7 @@ class SystemFinderTest {
         assertThat(found(code)).hasValue(code);
     }
 
-    /** Oblique Mercators that differ by centimetres, axes turned by Krovak's method, datums that GDAL names otherwise: better none. */
+    /** Oblique Mercators that differ by centimeters, axes turned by Krovak's method, datums that GDAL names otherwise: better none. */
     @ParameterizedTest
     @ValueSource(ints = {2056, 21781, 5514, 5513, 2180, 3067, 7844, 3826, 24500, 22275, 4647})
     void findsNoCodeRatherThanAnotherOne(int code) {

@@ -55,7 +55,7 @@ class MoneyTest {
         assertThat(effort.material().recycledKg())
                 .isCloseTo(0.8 * effort.material().innerductKg(), within(1e-9));
         assertThat(effort.material().sleeveM()).isCloseTo(3 * (182.88 + 4), within(1e-9));
-        assertThat(effort.material().lubricantLitres()).isCloseTo(3 * 182.88 * 0.02, within(1e-9));
+        assertThat(effort.material().lubricantLiters()).isCloseTo(3 * 182.88 * 0.02, within(1e-9));
     }
 
     /** EPA WARM v16, exhibit 5-11: 0.76 t per short ton; a short ton is 907.18474 kg. */
@@ -68,7 +68,7 @@ class MoneyTest {
     }
 
     /**
-     * By hand for one metre of roadway, 0.6 m wide, one duct: PVC 1.79 x 3.23, asphalt 0.10 m x 2300 x 0.071 x 0.6 m = 9.8, base
+     * By hand for one meter of roadway, 0.6 m wide, one duct: PVC 1.79 x 3.23, asphalt 0.10 m x 2300 x 0.071 x 0.6 m = 9.8, base
      * 0.15 m x 2000 x 0.005 x 0.6 = 0.9, concrete 0.09 m2 x 2400 x 0.148 = 32.0 (factors: ICE v2.0).
      */
     @Test
@@ -89,7 +89,7 @@ class MoneyTest {
         double siteHours = effort.time().siteHours();
 
         assertThat(effort.time().crewHours()).isCloseTo(5 * (siteHours + 1), within(1e-9));
-        assertThat(effort.costMoney().of(CostItem.LABOUR)).isCloseTo(5 * (siteHours + 1) * 95, within(1e-6));
+        assertThat(effort.costMoney().of(CostItem.LABOR)).isCloseTo(5 * (siteHours + 1) * 95, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.PERMITS)).isCloseTo(150 + 2 * 85, within(1e-6));
         assertThat(effort.costMoney().of(CostItem.SEALS)).isCloseTo(120, within(1e-6));
         double beforeOverhead = effort.recoveryMoney()
@@ -99,7 +99,7 @@ class MoneyTest {
         assertThat(effort.costMoney().of(CostItem.RECYCLING)).isNegative();
     }
 
-    /** By hand: boring at 240 a metre and two pits beats a trench at 250, restoring 0.6 x 120 and the fee of 0.6 x 23.92. */
+    /** By hand: boring at 240 a meter and two pits beats a trench at 250, restoring 0.6 x 120 and the fee of 0.6 x 23.92. */
     @Test
     void theCheapestAllowedMethodIsTaken() {
         Effort road = EffortCase.span().effort();
@@ -278,15 +278,14 @@ class MoneyTest {
         assertThat(longer.newBuildMoney()).isGreaterThanOrEqualTo(shorter.newBuildMoney());
     }
 
-    /** Twice the price of an hour makes twice the labour, and nothing else but overhead moves. */
+    /** Twice the price of an hour makes twice the labor, and nothing else but overhead moves. */
     @Test
     void costIsLinearInARateOfMoney() {
         Effort once = EffortCase.span().effort();
-        Effort twice =
-                EffortCase.span().rate(RateKey.LABOUR_MONEY_PER_HOUR, 190).effort();
+        Effort twice = EffortCase.span().rate(RateKey.LABOR_MONEY_PER_HOUR, 190).effort();
 
-        double more = once.costMoney().of(CostItem.LABOUR);
-        assertThat(twice.costMoney().of(CostItem.LABOUR)).isCloseTo(2 * more, within(1e-6));
+        double more = once.costMoney().of(CostItem.LABOR);
+        assertThat(twice.costMoney().of(CostItem.LABOR)).isCloseTo(2 * more, within(1e-6));
         assertThat(twice.recoveryMoney() - once.recoveryMoney()).isCloseTo(1.15 * more, within(1e-6));
         assertThat(twice.time()).isEqualTo(once.time());
     }

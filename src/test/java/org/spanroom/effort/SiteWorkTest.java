@@ -292,7 +292,7 @@ class SiteWorkTest {
 
     /** Of two spans at one vault: that vault's daily work and the talk before work count once. */
     @Test
-    void neighboursInOneShiftShareAVault() {
+    void neighborsInOneShiftShareAVault() {
         EffortCase first = EffortCase.span().lengthM(60);
         EffortCase second = EffortCase.span().lengthM(80).vaults("V-2", "V-3");
         SharedShift both = first.assessor().inOneShift(List.of(first.quantities(), second.quantities()));

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SizeSource;
 
-/** Sizes that the data gives by the name of a catalogue row, in attributes and in the contents table. */
+/** Sizes that the data gives by the name of a catalog row, in attributes and in the contents table. */
 class CatalogInputTest {
     private static final String FIELDS =
             "duct: D, inside_diameter: {field: BORE, unit: in}, bore_shape: SH, duct_type: T,"
@@ -65,7 +65,7 @@ class CatalogInputTest {
                 .toList();
     }
 
-    /** Inside diameters in inches: NEC Chapter 9 Table 4, NEMA TC 10, Hawkins Electrical Guide vol. 4, as the catalogue's rows. */
+    /** Inside diameters in inches: NEC Chapter 9 Table 4, NEMA TC 10, Hawkins Electrical Guide vol. 4, as the catalog's rows. */
     @ParameterizedTest(name = "{0} {1}: {2} in")
     @CsvSource({
         "pvc40 4 in, '', 3.998",
@@ -77,11 +77,11 @@ class CatalogInputTest {
         "telephone type C 4 in, '', 4.050",
         "wood 3in, '', 3.000"
     })
-    void aNamedDuctHasTheCataloguesBore(String size, String type, double insideIn) throws IOException {
+    void aNamedDuctHasTheCatalogsBore(String size, String type, double insideIn) throws IOException {
         Duct duct = bore(size.replace("Sch.", "Sch"), type.isEmpty() ? null : type, "round");
 
         assertThat(duct.insideDiameterMm() / 25.4).isCloseTo(insideIn, within(1e-9));
-        assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.CATALOGUE);
+        assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.CATALOG);
         assertThat(duct.catalogUse().rows()).hasSize(1);
         assertThat(duct.assumed()).doesNotContain(Term.INSIDE_DIAMETER);
         assertThat(details(FindingCode.MISSING_VALUE)).noneMatch(detail -> detail.contains("inside_diameter"));
@@ -100,14 +100,14 @@ class CatalogInputTest {
     void theRecordedShapeTellsRowsOfOneSizeApart() throws IOException {
         assertThat(bore("3-1/2 in", "vitrified clay", "square").catalogUse().rows())
                 .containsExactly("clay square 3-1/2 in");
-        assertThat(details(FindingCode.CATALOGUE_NAME_UNKNOWN)).isEmpty();
+        assertThat(details(FindingCode.CATALOG_NAME_UNKNOWN)).isEmpty();
     }
 
     @Test
     void aShapeThatIsNotTheRowsIsTold() throws IOException {
         assertThat(bore("clay square 3-1/2 in", null, "round").boreShape()).isEqualTo(BoreShape.ROUND);
-        assertThat(details(FindingCode.CATALOGUE_DISAGREES))
-                .containsExactly("the bore is recorded as round, the catalogue's 'clay square 3-1/2 in' is square");
+        assertThat(details(FindingCode.CATALOG_DISAGREES))
+                .containsExactly("the bore is recorded as round, the catalog's 'clay square 3-1/2 in' is square");
     }
 
     /** "4 inch" does not fix an inside diameter: 3.682 to 4.289 in by type. */
@@ -117,7 +117,7 @@ class CatalogInputTest {
 
         assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.ASSUMED);
         assertThat(duct.insideDiameterMm()).isEqualTo(101.6);
-        assertThat(details(FindingCode.CATALOGUE_NAME_UNKNOWN))
+        assertThat(details(FindingCode.CATALOG_NAME_UNKNOWN))
                 .singleElement()
                 .asString()
                 .contains("93.5228 mm to 108.9406 mm wide");
@@ -127,10 +127,10 @@ class CatalogInputTest {
     void anUnknownNameIsToldWithTheNearest() throws IOException {
         assertThat(bore("pvc41 4 in", null, "round").sizeSource(Term.INSIDE_DIAMETER))
                 .isEqualTo(SizeSource.ASSUMED);
-        assertThat(details(FindingCode.CATALOGUE_NAME_UNKNOWN))
+        assertThat(details(FindingCode.CATALOG_NAME_UNKNOWN))
                 .singleElement()
                 .asString()
-                .startsWith("the catalogue has no row 'pvc41 4 in'; the nearest are pvc40 4 in");
+                .startsWith("the catalog has no row 'pvc41 4 in'; the nearest are pvc40 4 in");
     }
 
     @Test
@@ -155,11 +155,11 @@ class CatalogInputTest {
         assertThat(duct.insideDiameterMm()).isEqualTo(101.6);
         assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.MEASURED);
         assertThat(duct.catalogUse().rows()).isEmpty();
-        assertThat(details(FindingCode.CATALOGUE_DISAGREES))
+        assertThat(details(FindingCode.CATALOG_DISAGREES))
                 .containsExactlyInAnyOrder(
-                        "inside_diameter is recorded as 101.6 mm, the catalogue's 'pvc80 4 in' has 96.1644 mm",
-                        "innerduct_sdr is recorded as 11, the catalogue's 'sdr13.5 1-1/4 in' has 13.4959",
-                        "cable_outside_diameter is recorded as 17.78 mm, the catalogue's '144 fibres' has 12.7 mm");
+                        "inside_diameter is recorded as 101.6 mm, the catalog's 'pvc80 4 in' has 96.1644 mm",
+                        "innerduct_sdr is recorded as 11, the catalog's 'sdr13.5 1-1/4 in' has 13.4959",
+                        "cable_outside_diameter is recorded as 17.78 mm, the catalog's '144 fibres' has 12.7 mm");
     }
 
     /** 4 in for 3.998 in is rounding, no contradiction. */
@@ -167,13 +167,13 @@ class CatalogInputTest {
     void roundedSizesAgree() throws IOException {
         duct("", "D1", 4.0, "round", null, "pvc40 4 in", 1L, 1.7, 13.5, "sdr13.5 1-1/4 in", 0L, null, null, null, null);
 
-        assertThat(details(FindingCode.CATALOGUE_DISAGREES)).isEmpty();
+        assertThat(details(FindingCode.CATALOG_DISAGREES)).isEmpty();
     }
 
     /** SDR 13.5, 1-1/4 in: outside 1.660 in, wall 0.123 in (ASTM D3035 by a maker's reprint). */
     @ParameterizedTest
     @CsvSource({"sdr13.5 1-1/4 in", "'SDR 13.5, 1 1/4 inch'", "1-1/4in SDR-13.5"})
-    void namedInnerductsAndCablesHaveTheCataloguesSizes(String size) throws IOException {
+    void namedInnerductsAndCablesHaveTheCatalogsSizes(String size) throws IOException {
         Duct duct = duct("", "D1", null, null, null, "pvc40 4 in", 2L, null, null, size, 1L, null, null, "144 F", "no");
 
         Innerduct innerduct = duct.contents().innerducts().get(0);
@@ -183,8 +183,8 @@ class CatalogInputTest {
         assertThat(cable.outsideDiameterMm()).isEqualTo(12.7);
         assertThat(cable.massKgPerM()).isEqualTo(0.14);
         assertThat(cable.mayMove()).isFalse();
-        assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.CATALOGUE);
-        assertThat(duct.sizeSource(Term.CABLE_MASS)).isEqualTo(SizeSource.CATALOGUE);
+        assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.CATALOG);
+        assertThat(duct.sizeSource(Term.CABLE_MASS)).isEqualTo(SizeSource.CATALOG);
         assertThat(duct.catalogUse().rows()).containsExactly("144 fibres", "pvc40 4 in", "sdr13.5 1-1/4 in");
         assertThat(details(FindingCode.MISSING_VALUE)).containsExactly("no duct_type is recorded");
     }
@@ -194,7 +194,7 @@ class CatalogInputTest {
         Duct duct = duct("", "D1", 4.0, "round", null, null, 1L, null, 11.0, "1-1/4 in", 0L, null, null, null, null);
 
         assertThat(duct.contents().innerducts().get(0).wallMm()).isCloseTo(42.164 / 11, within(1e-9));
-        assertThat(duct.sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER)).isEqualTo(SizeSource.CATALOGUE);
+        assertThat(duct.sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER)).isEqualTo(SizeSource.CATALOG);
         assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.MEASURED);
         assertThat(duct.catalogUse().rows()).containsExactly("1-1/4 in of any series");
     }
@@ -225,7 +225,7 @@ class CatalogInputTest {
         assertThat(duct.catalogUse().terms()).isEmpty();
         assertThat(duct.catalogUse().rows()).containsExactly("96 fibres", "pvc80 4 in", "sdr11 1 in");
         assertThat(details(FindingCode.MISSING_VALUE))
-                .contains("no inside_diameter is recorded; assumed the catalogue's 'pvc80 4 in'");
+                .contains("no inside_diameter is recorded; assumed the catalog's 'pvc80 4 in'");
     }
 
     private ContentsTable table(String rows) throws IOException {
@@ -238,7 +238,7 @@ class CatalogInputTest {
     }
 
     @Test
-    void rowsOfTheContentsTableMayNameRowsOfTheCatalogue() throws IOException {
+    void rowsOfTheContentsTableMayNameRowsOfTheCatalog() throws IOException {
         ContentsTable.Listed listed = table("""
                         D1,i1,innerduct,,,,sdr11 1 in,,
                         D1,c1,cable,i1,,,288 fibres,no,live
@@ -262,9 +262,8 @@ class CatalogInputTest {
         assertThat(findings.all())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.detail())
-                        .isEqualTo(
-                                "line 4: cable_outside_diameter is recorded as 17.78 mm, the catalogue's '288 fibres'"
-                                        + " has 15.2 mm"));
+                        .isEqualTo("line 4: cable_outside_diameter is recorded as 17.78 mm, the catalog's '288 fibres'"
+                                + " has 15.2 mm"));
     }
 
     @Test
@@ -274,10 +273,10 @@ class CatalogInputTest {
                 .orElseThrow();
 
         assertThat(listed.assumed()).contains(Term.INNERDUCT_OUTSIDE_DIAMETER);
-        assertThat(details(FindingCode.CATALOGUE_NAME_UNKNOWN))
+        assertThat(details(FindingCode.CATALOG_NAME_UNKNOWN))
                 .singleElement()
                 .asString()
-                .startsWith("line 2: the catalogue has no row '288 fibres'; the nearest are ");
+                .startsWith("line 2: the catalog has no row '288 fibres'; the nearest are ");
         assertThat(details(FindingCode.UNUSABLE_VALUE))
                 .containsExactly("line 3: 'perhaps' stands in no list of words for may_move");
     }

@@ -258,14 +258,14 @@ class ExchangedOrdinatesTest {
 
     @Test
     void recordedLengthsTellOnALayerAlone() throws IOException {
-        double metresPerDeg = Math.toRadians(6_371_008.8);
+        double metersPerDeg = Math.toRadians(6_371_008.8);
         var layer = new FakeLayer("OGC:CRS84", "id", "length_m");
         for (int i = 0; i < 20; i++) {
             double lat = 40.85 + 0.001 * i;
             double lon = 14.25 + 0.002 * (i % 5);
             double east = i % 2 == 0 ? 0.002 : 0;
             double north = 0.002 - east;
-            double lengthM = metresPerDeg * Math.hypot(east * Math.cos(Math.toRadians(lat)), north);
+            double lengthM = metersPerDeg * Math.hypot(east * Math.cos(Math.toRadians(lat)), north);
             layer.line(new double[] {lat, lon, lat + north, lon + east}, "R" + i, lengthM);
         }
 

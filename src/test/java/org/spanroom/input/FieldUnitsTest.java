@@ -57,7 +57,7 @@ class FieldUnitsTest {
     }
 
     /**
-     * The lengths that lines are drawn with decide. EPSG:2263 is in US survey feet, EPSG:26918 in metres (EPSG dataset); one unit of the
+     * The lengths that lines are drawn with decide. EPSG:2263 is in US survey feet, EPSG:26918 in meters (EPSG dataset); one unit of the
      * plane is as long on the ground within 0.1 % there.
      */
     @ParameterizedTest

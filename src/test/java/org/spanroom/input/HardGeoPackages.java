@@ -276,7 +276,7 @@ final class HardGeoPackages {
                                 "view with a function that is not there",
                                 "SELECT fid, ST_Buffer(geom, 1) AS geom, route FROM base")
                         .isRefused("no such function: ST_Buffer"),
-                three("catalogue without end", geoPackage -> {
+                three("catalog without end", geoPackage -> {
                             geoPackage.run("ALTER TABLE gpkg_contents RENAME TO c");
                             geoPackage.run(
                                     "CREATE VIEW gpkg_contents AS WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"

@@ -98,7 +98,7 @@ class InputFormatsTest {
         assertThat(read(shapefile, config()).routes()).isEqualTo(routes);
     }
 
-    /** The same layer in US survey feet, transformed by GDAL: places agree to a tenth of a millimetre. */
+    /** The same layer in US survey feet, transformed by GDAL: places agree to a tenth of a millimeter. */
     @Test
     void aProjectedLayerGivesTheSamePlaces() throws IOException {
         var ogr2ogr = ExternalTool.named("ogr2ogr");

@@ -36,8 +36,8 @@ final class FaultyCity {
         return random.nextDouble() < share;
     }
 
-    private double jitter(double metres) {
-        return metres * (2 * random.nextDouble() - 1);
+    private double jitter(double meters) {
+        return meters * (2 * random.nextDouble() - 1);
     }
 
     private void placeVaults() {

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.model.Line;
 
-/** Reference: GeographicLib 2.0 (C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87, 2013), exact to nanometres. */
+/** Reference: GeographicLib 2.0 (C. F. F. Karney, Algorithms for geodesics, J. Geodesy 87, 2013), exact to nanometers. */
 class GroundStepTest {
     private static final int STEPS = 2000;
 
@@ -54,18 +54,18 @@ class GroundStepTest {
         }
     }
 
-    private void checkFrom(double lonDeg, double latDeg, Random random, double metres) {
-        GeodesicData there = checkLength(lonDeg, latDeg, random, metres);
+    private void checkFrom(double lonDeg, double latDeg, Random random, double meters) {
+        GeodesicData there = checkLength(lonDeg, latDeg, random, meters);
         double halfWayDeg = there.azi1 + Math.IEEEremainder(there.azi2 - there.azi1, 360) / 2;
         double azimuthDeg = Math.toDegrees(Math.atan2(step.eastM(), step.northM()));
-        // below a metre the coordinates' own rounding turns the step
-        if (metres > 1) {
+        // below a meter the coordinates' own rounding turns the step
+        if (meters > 1) {
             assertThat(Math.IEEEremainder(azimuthDeg - halfWayDeg, 360)).isCloseTo(0, within(1e-4));
         }
     }
 
-    private GeodesicData checkLength(double lonDeg, double latDeg, Random random, double metres) {
-        GeodesicData there = Geodesic.WGS84.Direct(latDeg, lonDeg, 360 * random.nextDouble(), metres);
+    private GeodesicData checkLength(double lonDeg, double latDeg, Random random, double meters) {
+        GeodesicData there = Geodesic.WGS84.Direct(latDeg, lonDeg, 360 * random.nextDouble(), meters);
         GeodesicData exact = Geodesic.WGS84.Inverse(latDeg, lonDeg, there.lat2, there.lon2);
         double measuredM = step.measure(lonDeg, latDeg, there.lon2, there.lat2);
         assertThat(measuredM)
@@ -120,8 +120,8 @@ class GroundStepTest {
         var random = new Random(seed);
         for (int i = 0; i < STEPS; i++) {
             double latDeg = 140 * random.nextDouble() - 70;
-            double metres = Math.pow(10, 3.2 * random.nextDouble()) * Math.cos(Math.toRadians(latDeg)) * 2.5;
-            GeodesicData end = Geodesic.WGS84.Direct(latDeg, 179.99, 360 * random.nextDouble(), metres);
+            double meters = Math.pow(10, 3.2 * random.nextDouble()) * Math.cos(Math.toRadians(latDeg)) * 2.5;
+            GeodesicData end = Geodesic.WGS84.Direct(latDeg, 179.99, 360 * random.nextDouble(), meters);
             Track track = Track.of(Line.ofXy(179.99, latDeg, end.lon2, end.lat2), step);
             double placeM = track.lengthM() * random.nextDouble();
             double exactM = Geodesic.WGS84.Inverse(latDeg, 179.99, track.latAt(placeM), track.lonAt(placeM)).s12;

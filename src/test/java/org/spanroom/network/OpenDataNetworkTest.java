@@ -36,7 +36,7 @@ class OpenDataNetworkTest {
             + " victoria/sanitary_manholes.geojson AssetID";
 
     /** How the ends that name a manhole of the layer came out. */
-    private record Outcome(int named, int withinOneMetre, int snapped, List<String> wrong) {}
+    private record Outcome(int named, int withinOneMeter, int snapped, List<String> wrong) {}
 
     /** Of 614 ends with an id 503 resolve, 502 of them with the line's end within 1 m (the data's own README). */
     @Test
@@ -45,18 +45,18 @@ class OpenDataNetworkTest {
 
         assertThat(outcome.snapped()).isEqualTo(404);
         assertThat(outcome.named()).isEqualTo(503);
-        assertThat(outcome.withinOneMetre()).isGreaterThanOrEqualTo(502);
+        assertThat(outcome.withinOneMeter()).isGreaterThanOrEqualTo(502);
         assertThat(outcome.wrong()).isEmpty();
     }
 
-    /** In these files 75 of the 100 ends with an id resolve, all within a centimetre. */
+    /** In these files 75 of the 100 ends with an id resolve, all within a centimeter. */
     @Test
     void victoriaMainsEndAtTheManholesThatTheyName() throws IOException {
         Outcome outcome = outcome(VICTORIA);
 
         assertThat(outcome.snapped()).isEqualTo(58);
         assertThat(outcome.named()).isEqualTo(75);
-        assertThat(outcome.withinOneMetre()).isEqualTo(75);
+        assertThat(outcome.withinOneMeter()).isEqualTo(75);
         assertThat(outcome.wrong()).isEmpty();
     }
 

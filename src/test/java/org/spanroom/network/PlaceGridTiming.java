@@ -19,8 +19,8 @@ import org.locationtech.jts.index.strtree.STRtree;
  * Not a test; run it from the test classes with {@code -Xmx3g}. Decision 009 rests on it.
  *
  * <p>Vaults stand at the crossings of a street grid; three steps for each vault, of 45 m along a street, ask for the vaults within a
- * metre. What each index names is measured, as the product does, and the run fails where two find other vaults. JTS is asked in degrees
- * with boxes widened by the metre, and as if no city lay on the antimeridian.
+ * meter. What each index names is measured, as the product does, and the run fails where two find other vaults. JTS is asked in degrees
+ * with boxes widened by the meter, and as if no city lay on the antimeridian.
  */
 final class PlaceGridTiming {
     private static final double BLOCK_M = 140;

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Route;
 import org.spanroom.model.network.Vault;
 
 /**
- * A small network drawn as text, in metres east and north of a point in the open ocean.
+ * A small network drawn as text, in meters east and north of a point in the open ocean.
  *
  * <pre>
  * vault A 0,0                     a point, with z=3 for its elevation
@@ -34,7 +34,7 @@ import org.spanroom.model.network.Vault;
  * route r2 d1 0,0 9,9 from=A to=B length=12.5 material=PVC     (material=PVC? where it was assumed)
  * </pre>
  *
- * Metres become degrees by GeographicLib's geodesics from the origin, so that lengths near it are true.
+ * Meters become degrees by GeographicLib's geodesics from the origin, so that lengths near it are true.
  */
 final class Sketch {
     static final double LON_DEG = -30;
@@ -157,7 +157,7 @@ final class Sketch {
 
     /** What the cutter made of a sketch. */
     record Result(Network network, FindingLog log) {
-        /** Returns one line a span: name, length to a centimetre, routes. */
+        /** Returns one line a span: name, length to a centimeter, routes. */
         List<String> spans() {
             return network.spans().stream()
                     .map(span -> String.format(

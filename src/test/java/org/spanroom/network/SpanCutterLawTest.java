@@ -172,10 +172,10 @@ class SpanCutterLawTest {
     }
 
     private static double geodesicM(Line line) {
-        double metres = 0;
+        double meters = 0;
         for (int i = 0; i + 1 < line.size(); i++) {
-            metres += Geodesic.WGS84.Inverse(line.y(i), line.x(i), line.y(i + 1), line.x(i + 1)).s12;
+            meters += Geodesic.WGS84.Inverse(line.y(i), line.x(i), line.y(i + 1), line.x(i + 1)).s12;
         }
-        return metres;
+        return meters;
     }
 }

@@ -34,7 +34,7 @@ class SpanCutterTest {
     }
 
     @Test
-    void theGroundLineHasTheVerticesInMetresFromTheFirst() {
+    void theGroundLineHasTheVerticesInMetersFromTheFirst() {
         Span span = Sketch.of("""
                 vault A 0,0
                 vault B 100,30

@@ -27,7 +27,7 @@ class VaultCrossingFinderTest {
         return LongStream.range(0, 24);
     }
 
-    /** Random walks of some hundred metres anywhere to 80 degrees, a third of them over the antimeridian. */
+    /** Random walks of some hundred meters anywhere to 80 degrees, a third of them over the antimeridian. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void passesOfPointsAreTheRunsOfSamplesWithinTolerance(long seed) {
@@ -70,7 +70,7 @@ class VaultCrossingFinderTest {
         }
     }
 
-    /** The length within tolerance, and inside, that JTS finds by buffering and intersecting in plane metres. */
+    /** The length within tolerance, and inside, that JTS finds by buffering and intersecting in plane meters. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void passesOfFootprintsHaveTheLengthsOfBufferAndIntersection(long seed) {
@@ -83,7 +83,7 @@ class VaultCrossingFinderTest {
         List<VaultCrossing> passes = find(track, List.of(vault));
 
         Geometry outline = JTS.createPolygon(ring);
-        Geometry drawn = JTS.createLineString(metres(track));
+        Geometry drawn = JTS.createLineString(meters(track));
         double withinM = drawn.intersection(outline.buffer(TOLERANCE_M, 400)).getLength();
         assertThat(passes.stream()
                         .mapToDouble(p -> p.reachToM() - p.reachFromM())
@@ -122,15 +122,15 @@ class VaultCrossingFinderTest {
         List<double[]> runs = new ArrayList<>();
         double[] run = {};
         for (double placeM = 0; placeM < track.lengthM(); placeM += SAMPLE_M) {
-            double metres = geodesicM(track, placeM, vault);
-            if (metres > TOLERANCE_M) {
+            double meters = geodesicM(track, placeM, vault);
+            if (meters > TOLERANCE_M) {
                 run = new double[0];
             } else if (run.length == 0) {
-                run = new double[] {placeM, placeM, metres};
+                run = new double[] {placeM, placeM, meters};
                 runs.add(run);
             } else {
                 run[1] = placeM;
-                run[2] = Math.min(run[2], metres);
+                run[2] = Math.min(run[2], meters);
             }
         }
         return runs;
@@ -145,7 +145,7 @@ class VaultCrossingFinderTest {
         return Geodesic.WGS84.Inverse(latDeg, lonDeg, vault.latDeg(), vault.lonDeg()).s12;
     }
 
-    /** A ring around the origin, not convex, of metres. */
+    /** A ring around the origin, not convex, of meters. */
     private static Coordinate[] star(Random random) {
         Coordinate[] ring = new Coordinate[11];
         for (int i = 0; i < 10; i++) {
@@ -167,15 +167,15 @@ class VaultCrossingFinderTest {
         return new Vault(0, "V", Sketch.LON_DEG, Sketch.LAT_DEG, rings, OptionalDouble.empty(), "");
     }
 
-    private static Coordinate[] metres(Track track) {
-        Coordinate[] metres = new Coordinate[track.size()];
-        for (int i = 0; i < metres.length; i++) {
-            metres[i] = metresAt(track, track.alongM(i));
+    private static Coordinate[] meters(Track track) {
+        Coordinate[] meters = new Coordinate[track.size()];
+        for (int i = 0; i < meters.length; i++) {
+            meters[i] = metersAt(track, track.alongM(i));
         }
-        return metres;
+        return meters;
     }
 
-    private static Coordinate metresAt(Track track, double placeM) {
+    private static Coordinate metersAt(Track track, double placeM) {
         var way = Geodesic.WGS84.Inverse(Sketch.LAT_DEG, Sketch.LON_DEG, track.latAt(placeM), track.lonAt(placeM));
         double azimuth = Math.toRadians(way.azi1);
         return new Coordinate(way.s12 * Math.sin(azimuth), way.s12 * Math.cos(azimuth));
@@ -183,13 +183,13 @@ class VaultCrossingFinderTest {
 
     private static Geometry part(Track track, double fromM, double toM) {
         List<Coordinate> part = new ArrayList<>();
-        part.add(metresAt(track, fromM));
+        part.add(metersAt(track, fromM));
         for (int i = 0; i < track.size(); i++) {
             if (track.alongM(i) > fromM && track.alongM(i) < toM) {
-                part.add(metresAt(track, track.alongM(i)));
+                part.add(metersAt(track, track.alongM(i)));
             }
         }
-        part.add(metresAt(track, toM));
+        part.add(metersAt(track, toM));
         return JTS.createLineString(part.toArray(Coordinate[]::new));
     }
 }

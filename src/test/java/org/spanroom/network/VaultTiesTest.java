@@ -107,8 +107,8 @@ class VaultTiesTest {
         "V9, V10, Z, V9"
     })
     void equallyNearVaultsGoByTheRecordThenByTheirNames(String left, String right, String recorded, String winner) {
-        for (int decimetres = 2; decimetres < 10; decimetres++) {
-            double offM = decimetres / 10.0;
+        for (int decimeters = 2; decimeters < 10; decimeters++) {
+            double offM = decimeters / 10.0;
             var sketch = Sketch.of(String.format(
                     Locale.ROOT,
                     "vault S 0,0%nvault %s 100,%.2f%nvault %s 100,-%.2f%nroute r d 0,0 100,0 %s",
@@ -125,7 +125,7 @@ class VaultTiesTest {
         }
     }
 
-    /** The nearer wins by what can be drawn, a centimetre, whatever the other is called and wherever it stands. */
+    /** The nearer wins by what can be drawn, a centimeter, whatever the other is called and wherever it stands. */
     @ParameterizedTest
     @CsvSource({"A, B", "B, A"})
     void theNearestToTheLinesEndWinsWhatItIsCalledAside(String near, String far) {

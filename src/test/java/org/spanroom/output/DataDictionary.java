@@ -57,7 +57,7 @@ final class DataDictionary {
               empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
             - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
               output reference system, rounded to 1e-9 degrees or 1e-4 of its unit of length. All are about 0.1 mm or finer.
-              Elevations, where the input has them, are in metres with 4 decimals; in the Shapefile a line without them among
+              Elevations, where the input has them, are in meters with 4 decimals; in the Shapefile a line without them among
               lines with them has 0.
             - Control characters other than tab and line breaks, halves of surrogate pairs and noncharacters become U+FFFD.
             - CSV: RFC 4180, so lines end with CR LF; UTF-8 without a byte-order mark; flags are `true` and `false`; the decimal mark is a
@@ -103,7 +103,7 @@ final class DataDictionary {
             | TABLES | how many rows each table has, those of tables in no file included; of findings, how many problems they stand for |
             | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `spans_ranked_doubtful` | how many of the ranked spans can be pulled only when well lubricated: caution `pull_doubtful` |
-            | `lengths_m` | metres on the ground: all `routes` read, `spans`, `remainders` that are not assigned to a span, and `spans_ranked` |
+            | `lengths_m` | meters on the ground: all `routes` read, `spans`, `remainders` that are not assigned to a span, and `spans_ranked` |
             | `kept_fields` | only where `inputs.routes.keep` names fields: for each, over the ranked spans by its values, `spans_ranked`, `positions_gained` and `length_m`, most gained first; values beyond the first thousand in the order of the ranking together as `others` |
             | `money_ranked` | over all spans that have a rank, in `currency`: likely `recovery_money`, `build_money` and `saving_money`, and of each the `low` and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |
             | `findings_by_severity`, `findings_by_code` | how many of each |
@@ -180,7 +180,7 @@ final class DataDictionary {
             return "currency of the rates per cable";
         }
         if (column.name().endsWith("_money_per_cable_m")) {
-            return "currency of the rates per metre and cable";
+            return "currency of the rates per meter and cable";
         }
         String lastWord = column.name().substring(column.name().lastIndexOf('_') + 1);
         return UNITS.getOrDefault(lastWord, "");

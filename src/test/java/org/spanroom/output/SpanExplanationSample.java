@@ -24,7 +24,7 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.pull.Friction;
-import org.spanroom.model.pull.NeighbourSettings;
+import org.spanroom.model.pull.NeighborSettings;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
@@ -42,7 +42,7 @@ import org.spanroom.testing.Rooms;
 /**
  * Spans with all that is to be shown of them. The place is open ocean.
  *
- * <p>The worked example is the one of the tests of pulling: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft from
+ * <p>The worked example is the one of the tests of pulling: 600 ft, 45-degree bends of 36 in radius centered 150 and 500 ft from
  * A, 1-1/4 SDR 13.5 of 0.263 lb/ft, a cable of 0.080 lb/ft, friction dry. Forces in lbf: 128.83 and 17.93 when pulled out at B,
  * 125.69 and 18.65 when pulled out at A.
  */
@@ -77,7 +77,7 @@ public final class SpanExplanationSample {
         var pen = new Pen();
         for (int i = 0; i < 6; i++) {
             pen.ahead(40);
-            double middleM = pen.travelledM + 0.9144 * Math.PI / 3;
+            double middleM = pen.traveledM + 0.9144 * Math.PI / 3;
             pen.turn(i % 3 == 2 ? -60 : 60, 0.9144);
             bends.add(bend(60, i % 3 == 2 ? Bend.Turn.RIGHT : Bend.Turn.LEFT, middleM, i % 2 == 0));
         }
@@ -132,7 +132,7 @@ public final class SpanExplanationSample {
             pen.ahead(random.nextInt(3) == 0 ? 0.3 + 2 * random.nextDouble() : 2 + 30 * random.nextDouble());
             double deg = 5 + 40 * random.nextDouble();
             boolean left = random.nextBoolean();
-            double middleM = pen.travelledM + Math.toRadians(deg) / 2 * 0.9144;
+            double middleM = pen.traveledM + Math.toRadians(deg) / 2 * 0.9144;
             pen.turn(left ? deg : -deg, 0.9144);
             bends.add(bend(deg, left ? Bend.Turn.LEFT : Bend.Turn.RIGHT, middleM, random.nextBoolean()));
         }
@@ -193,7 +193,7 @@ public final class SpanExplanationSample {
                 "QL-B");
     }
 
-    /** Returns simple capstan, no wander, no breakaway, neighbours' full weight, and the density that makes 0.263 lb/ft. */
+    /** Returns simple capstan, no wander, no breakaway, neighbors' full weight, and the density that makes 0.263 lb/ft. */
     static PullSettings exampleSettings() {
         double density = 0.263 * LB_PER_FT_KG_PER_M / innerduct("x", 0.5, 0.08).massKgPerM(1);
         return new PullSettings(
@@ -208,7 +208,7 @@ public final class SpanExplanationSample {
                 0.15,
                 7.6,
                 10,
-                new NeighbourSettings(1, 2),
+                new NeighborSettings(1, 2),
                 ShippedConfig.get().pull().limits());
     }
 
@@ -271,13 +271,13 @@ public final class SpanExplanationSample {
 
         private final ArrayList<Double> xy = new ArrayList<>(List.of(0.0, 0.0));
         private double headingRad;
-        private double travelledM;
+        private double traveledM;
 
         void ahead(double lengthM) {
             int last = xy.size();
             xy.add(xy.get(last - 2) + lengthM * Math.cos(headingRad));
             xy.add(xy.get(last - 1) + lengthM * Math.sin(headingRad));
-            travelledM += lengthM;
+            traveledM += lengthM;
         }
 
         void turn(double deg, double radiusM) {

@@ -23,7 +23,7 @@ import org.spanroom.model.permit.PermitSettings;
 import org.spanroom.model.permit.Zone;
 
 /**
- * Spans and zones drawn in metres on the grid of a projected system, about a point in the open ocean. Their lengths are those of
+ * Spans and zones drawn in meters on the grid of a projected system, about a point in the open ocean. Their lengths are those of
  * the grid, so that numbers of a test can be read off its coordinates: only shares of steps enter what is tested.
  */
 final class GridMap {

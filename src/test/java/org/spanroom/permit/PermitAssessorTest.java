@@ -32,7 +32,7 @@ class PermitAssessorTest {
     private final Span straight = span(0, 0, 100, 0);
 
     @Test
-    void metresInsideAreThoseBetweenTheCrossings() {
+    void metersInsideAreThoseBetweenTheCrossings() {
         Permits permits =
                 assessor(0.5, zone("Z", "heritage", box(40, -10, 60, 10))).assess(straight);
 
@@ -71,7 +71,7 @@ class PermitAssessorTest {
 
     /** The duct lies in the drawn place, but the length that counts may be the recorded one. */
     @Test
-    void metresAreOfTheLengthThatCounts() {
+    void metersAreOfTheLengthThatCounts() {
         Span recorded = span(250, vault("A", 0, 0), vault("B", 100, 0), 0, 0, 100, 0);
 
         assertThat(only(assessor(0.5, zone("Z", "rail", box(40, -10, 60, 10))).assess(recorded))
@@ -159,7 +159,7 @@ class PermitAssessorTest {
     }
 
     @Test
-    void overlappingZonesOfOneKindCountTheirMetresOnce() {
+    void overlappingZonesOfOneKindCountTheirMetersOnce() {
         Permits permits = assessor(
                         0.5,
                         zone("C1", "cut_ban", "2028-06-30", box(10, -10, 50, 10)),

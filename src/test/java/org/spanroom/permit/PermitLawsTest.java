@@ -130,7 +130,7 @@ class PermitLawsTest {
         return GridMap.span(way(random));
     }
 
-    /** Returns a way of some hundred metres with steps of 5 to 60 m. */
+    /** Returns a way of some hundred meters with steps of 5 to 60 m. */
     static double[] way(Random random) {
         double[] xy = new double[2 * (4 + random.nextInt(9))];
         double heading = random.nextDouble() * Math.PI / 2;

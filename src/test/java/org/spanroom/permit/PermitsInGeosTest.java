@@ -41,7 +41,7 @@ import org.spanroom.testing.ExternalTool;
  */
 class PermitsInGeosTest {
     private static final int CASES = 40;
-    private static final double MILLIMETRE_M = 1e-3;
+    private static final double MILLIMETER_M = 1e-3;
     private static final List<String> KINDS = List.of("cut_ban", "heritage", "rail");
 
     /** Measures each span in each zone, and in all zones of a kind; repairs shells and takes repaired holes out of them. */
@@ -143,7 +143,7 @@ class PermitsInGeosTest {
 
     private static int compare(String what, double foundM, Map<String, Double> expected) {
         double expectedM = expected.get(what);
-        assertThat(foundM).as(what).isCloseTo(expectedM, within(MILLIMETRE_M));
+        assertThat(foundM).as(what).isCloseTo(expectedM, within(MILLIMETER_M));
         return expectedM > 0 ? 1 : 0;
     }
 

@@ -58,7 +58,7 @@ class RoomOfSpanTest {
                     .isGreaterThan(1.2 * assessed.pull().largestPullN(end, Friction.DRY));
         }
         PullAssessment byHand = SpanAssessor.pulls(CONFIG).assess(span, Bends.NONE, 1, new Beside(3, 9 * 0.14));
-        assertThat(later.utilisationPercent()).isCloseTo(byHand.utilisationPercent(), within(1e-9));
+        assertThat(later.utilizationPercent()).isCloseTo(byHand.utilizationPercent(), within(1e-9));
     }
 
     @Test

@@ -46,9 +46,9 @@ class BesideTest {
         List<InnerductPull> with =
                 assessor.assess(span, BENDS, out, new Beside(1, MASS_KG_PER_M)).pulls();
 
-        double restingNPerM = settings.neighbours().restingShareRatio() * 9.80665 * MASS_KG_PER_M;
+        double restingNPerM = settings.neighbors().restingShareRatio() * 9.80665 * MASS_KG_PER_M;
         for (int i = 0; i < out; i++) {
-            assertThat(with.get(i).neighbourNPerM() - alone.get(i).neighbourNPerM())
+            assertThat(with.get(i).neighborNPerM() - alone.get(i).neighborNPerM())
                     .isCloseTo(restingNPerM, within(1e-12));
             for (Friction friction : Friction.values()) {
                 assertThat(with.get(i).fromA().forces(friction).pullN())
@@ -70,8 +70,8 @@ class BesideTest {
         assertThat(assessor.assess(span(1), BENDS, 1, new Beside(1, MASS_KG_PER_M))
                         .pulls()
                         .get(0)
-                        .neighbourNPerM())
-                .isCloseTo(assessor.assess(recorded, BENDS, 1).pulls().get(0).neighbourNPerM(), within(1e-12));
+                        .neighborNPerM())
+                .isCloseTo(assessor.assess(recorded, BENDS, 1).pulls().get(0).neighborNPerM(), within(1e-12));
     }
 
     /** Four bodies and more in one bore: 1.4 (cable handbooks, from memory). */

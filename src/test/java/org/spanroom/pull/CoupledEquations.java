@@ -37,7 +37,7 @@ final class CoupledEquations {
         }
     }
 
-    /** @param dragAlongBends true to spread neighbours' drag over a bend; false for half of it at either end */
+    /** @param dragAlongBends true to spread neighbors' drag over a bend; false for half of it at either end */
     CoupledEquations(List<Piece> way, Load load, FrictionSet friction, double wanderRadPerM, boolean dragAlongBends) {
         this.way = way;
         this.load = load;
@@ -74,20 +74,20 @@ final class CoupledEquations {
     }
 
     private double dragNPerM() {
-        return friction.neighbourRatio() * load.neighbourNPerM();
+        return friction.neighborRatio() * load.neighborNPerM();
     }
 
-    /** Change of cable tension per metre towards the pulling end: the innerduct drags it there, so it falls. */
+    /** Change of cable tension per meter towards the pulling end: the innerduct drags it there, so it falls. */
     private double cableSlope(Piece piece, double atM, double cableN) {
         double slope = piece.slopeRad(atM);
         return -friction.jacketRatio() * normal(piece, slope, cableN, load.cableNPerM())
                 + load.cableNPerM() * Math.sin(slope);
     }
 
-    /** Change of the sum of both tensions per metre towards the pulling end. */
+    /** Change of the sum of both tensions per meter towards the pulling end. */
     private double innerductSlope(Piece piece, double atM, double[] tension) {
         double slope = piece.slopeRad(atM);
-        double onWall = normal(piece, slope, tension[0] + tension[1], load.bodyNPerM() + load.neighbourNPerM());
+        double onWall = normal(piece, slope, tension[0] + tension[1], load.bodyNPerM() + load.neighborNPerM());
         double riding = piece.isBend() && !dragAlongBends ? 0 : dragNPerM();
         return friction.ductRatio() * load.wedgeRatio() * onWall + load.bodyNPerM() * Math.sin(slope) + riding;
     }

@@ -94,10 +94,10 @@ class CoupledEquationsTest {
         }
     }
 
-    /** Half of the neighbours' drag before a bend and half after it stands for drag all along it: within half a percent. */
+    /** Half of the neighbors' drag before a bend and half after it stands for drag all along it: within half a percent. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
-    void neighboursDragAtTheEndsOfABendStandsForDragAlongIt(long seed) {
+    void neighborsDragAtTheEndsOfABendStandsForDragAlongIt(long seed) {
         var random = new Random(seed);
         List<CoupledEquations.Piece> way = randomWay(random);
         FrictionSet friction = randomFriction(random);
@@ -151,9 +151,9 @@ class CoupledEquationsTest {
         return new FrictionSet(between(random, 0.15, 0.5), between(random, 0.15, 0.5), between(random, 0.15, 0.5));
     }
 
-    private static Load randomLoad(Random random, double neighbourNPerM) {
+    private static Load randomLoad(Random random, double neighborNPerM) {
         double cable = between(random, 0.3, 5);
-        return new Load(cable, cable + between(random, 1, 10), neighbourNPerM, between(random, 1, 1.5), true, 1, 12);
+        return new Load(cable, cable + between(random, 1, 10), neighborNPerM, between(random, 1, 1.5), true, 1, 12);
     }
 
     private static PullSegments sections(List<CoupledEquations.Piece> way) {

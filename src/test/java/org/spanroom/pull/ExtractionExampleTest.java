@@ -21,7 +21,7 @@ import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.pull.PullTrace.SectionKind;
 
 /**
- * The worked example of pulling an innerduct off its cable: 600 ft, 45-degree bends of 36 in radius centred 150 and 500 ft
+ * The worked example of pulling an innerduct off its cable: 600 ft, 45-degree bends of 36 in radius centered 150 and 500 ft
  * from A, 1-1/4 SDR 13.5 of 0.263 lb/ft, a cable of 0.080 lb/ft. No published test of this operation exists: the values are
  * derived, by hand and by stepping the coupled equations. Forces in lbf.
  */
@@ -60,7 +60,7 @@ class ExtractionExampleTest {
     }
 
     @Test
-    void loadedNeighbourOnTopMoreThanDoublesThePull() {
+    void loadedNeighborOnTopMoreThanDoublesThePull() {
         Span twoInnerducts = PullCase.span(
                 PullCase.ductWith(PullCase.exampleInnerduct("i1"), PullCase.exampleInnerduct("i2")), 600 * FT_M);
 
@@ -71,10 +71,10 @@ class ExtractionExampleTest {
         isClose(pulls.get(0).fromB().dry(), 311.0, 17.9, 0.051);
         isClose(pulls.get(0).fromA().dry(), 299.6, 18.7, 0.051);
         // The second has only the freed cable on it.
-        assertThat(pulls.get(1).neighbourNPerM() / LBF_N * FT_M).isCloseTo(0.080, within(1e-6));
+        assertThat(pulls.get(1).neighborNPerM() / LBF_N * FT_M).isCloseTo(0.080, within(1e-6));
     }
 
-    /** Against 653 and 180 lbf: dry 20 and 10 %, with wander 34 and 14 %, with a neighbour 48 and 10 %. */
+    /** Against 653 and 180 lbf: dry 20 and 10 %, with wander 34 and 14 %, with a neighbor 48 and 10 %. */
     @ParameterizedTest(name = "wander {0}, {1} innerducts")
     @CsvSource({"false, 1, 20, 10", "true, 1, 34, 14", "false, 2, 48, 10"})
     void innerductAndCableAreUsedInPart(boolean wander, int innerducts, double innerductPercent, double cablePercent) {
@@ -118,7 +118,7 @@ class ExtractionExampleTest {
                         SectionKind.STRAIGHT,
                         SectionKind.BEND,
                         SectionKind.STRAIGHT);
-        // Pressure on the wall at the second bend 39.0 lb/ft of the centre line's radius, on the cable at the first
+        // Pressure on the wall at the second bend 39.0 lb/ft of the center line's radius, on the cable at the first
         // 4.8.
         assertThat(PullFormulas.sidewall(way.sections().get(3).far().bodyN(), 3 * FT_M) / LBF_N * FT_M)
                 .isCloseTo(39.0, within(0.051));
@@ -209,7 +209,7 @@ class ExtractionExampleTest {
                 .filter(use -> use.kind() == kind)
                 .findFirst()
                 .orElseThrow()
-                .utilisationPercent();
+                .utilizationPercent();
     }
 
     private static void isClose(PullForces forces, double pullLbf, double holdLbf, double tolerance) {

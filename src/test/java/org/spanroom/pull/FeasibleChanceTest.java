@@ -82,7 +82,7 @@ class FeasibleChanceTest {
         return new FrictionSet(
                 low.ductRatio() + share * (high.ductRatio() - low.ductRatio()),
                 low.jacketRatio() + share * (high.jacketRatio() - low.jacketRatio()),
-                low.neighbourRatio() + share * (high.neighbourRatio() - low.neighbourRatio()));
+                low.neighborRatio() + share * (high.neighborRatio() - low.neighborRatio()));
     }
 
     private static Span span(Random random) {
@@ -142,7 +142,7 @@ class FeasibleChanceTest {
                 SETTINGS.gradeToleranceM(),
                 SETTINGS.gradeRadiusM(),
                 SETTINGS.endPreferencePoints(),
-                SETTINGS.neighbours(),
+                SETTINGS.neighbors(),
                 limits);
     }
 }

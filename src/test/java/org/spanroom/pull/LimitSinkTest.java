@@ -17,7 +17,7 @@ class LimitSinkTest {
         tightest.offer(LimitKind.VAULT_EXIT_RADIUS, 0.5, 0.5, 9);
 
         assertThat(tightest.use()).isEqualTo(new LimitUse(LimitKind.MACHINE_PULL, 20, 20, 7));
-        assertThat(tightest.use().utilisationRatio()).isEqualTo(1);
+        assertThat(tightest.use().utilizationRatio()).isEqualTo(1);
         assertThat(tightest.failing()).isEmpty();
     }
 

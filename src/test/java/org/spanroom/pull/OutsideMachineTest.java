@@ -91,7 +91,7 @@ class OutsideMachineTest {
                 assessor.assess(span(PullCase.exampleInnerduct("i"), "handhole", OptionalDouble.empty()), Bends.NONE);
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
 
-        assertThat(failing.utilisationPercent()).isEqualTo(1000);
+        assertThat(failing.utilizationPercent()).isEqualTo(1000);
         assertThat(assessment.outcome().summary())
                 .isEqualTo("possible from A only: from B no cable slack recorded at the vault, against 3.00 m needed"
                         + " at 100.0 m");

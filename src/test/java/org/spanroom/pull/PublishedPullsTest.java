@@ -152,7 +152,7 @@ class PublishedPullsTest {
         assertThat(1 / PullFormulas.afterBend(1 / 981.0, 0.2, 1.5 * Math.PI)).isCloseTo(382.26, within(0.005));
     }
 
-    /** Nexans: 29.2 kN per metre of radius, which is 2000 lb/ft. */
+    /** Nexans: 29.2 kN per meter of radius, which is 2000 lb/ft. */
     @Test
     void sidewallOfTheCableMakerIs2000PoundsPerFoot() {
         assertThat(PullFormulas.sidewall(29_200, 1) / LBF_N * FT_M).isCloseTo(2000, within(1.0));

@@ -59,7 +59,7 @@ class PullAssessorTest {
         // The bend lies near A: cheap for the innerduct when A is the anchor.
         assertThat(fromB.forceRatio()).isLessThan(fromA.forceRatio());
         assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
-        assertThat(assessment.utilisationPercent()).isEqualTo(fromB.tightest().utilisationPercent());
+        assertThat(assessment.utilizationPercent()).isEqualTo(fromB.tightest().utilizationPercent());
         assertThat(assessment.outcome().findTightest()).contains(fromB.tightest());
         assertThat(assessment.outcome().findFailing()).isEmpty();
         assertThat(fromA.pullingEnd()).isEqualTo(SpanEnd.A);
@@ -98,7 +98,7 @@ class PullAssessorTest {
 
     private static double worst(PullAssessment assessment, SpanEnd end) {
         return assessment.pulls().stream()
-                .mapToDouble(pull -> pull.from(end).tightest().utilisationPercent())
+                .mapToDouble(pull -> pull.from(end).tightest().utilizationPercent())
                 .max()
                 .orElseThrow();
     }
@@ -117,7 +117,7 @@ class PullAssessorTest {
                 shipped.gradeToleranceM(),
                 shipped.gradeRadiusM(),
                 shipped.endPreferencePoints(),
-                shipped.neighbours(),
+                shipped.neighbors(),
                 shipped.limits());
     }
 
@@ -179,7 +179,7 @@ class PullAssessorTest {
         SpanEnd better = isCableTension ? SpanEnd.A : SpanEnd.B;
         assertThat(assessment.outcome().findBetterEnd()).contains(better);
         assertThat(failing).isEqualTo(assessment.pulls().get(0).from(better).tightest());
-        assertThat(failing.utilisationPercent()).isGreaterThan(100);
+        assertThat(failing.utilizationPercent()).isGreaterThan(100);
         assertThat(assessment.failingLimits()).containsExactly(kind);
         InnerductPull pull = assessment.pulls().get(0);
         assertThat(pull.fromA().tightest().kind()).isEqualTo(kind);
@@ -303,12 +303,12 @@ class PullAssessorTest {
         assertThat(pulls.get(0).fromA().dry().holdN()).isZero();
         assertThat(pulls.get(0).fromA().dry().pullN()).isPositive();
         SpanEnd better = assessment.outcome().findBetterEnd().orElseThrow();
-        assertThat(assessment.outcome().findTightest().orElseThrow().utilisationPercent())
+        assertThat(assessment.outcome().findTightest().orElseThrow().utilizationPercent())
                 .isEqualTo(worst(assessment, better));
     }
 
     @Test
-    void neighboursGetFewerButTheirCablesStay() {
+    void neighborsGetFewerButTheirCablesStay() {
         Innerduct a = PullCase.exampleInnerduct("a");
         Innerduct b = PullCase.exampleInnerduct("b");
         Innerduct c = PullCase.exampleInnerduct("c");
@@ -320,9 +320,9 @@ class PullAssessorTest {
 
         List<InnerductPull> pulls = assessor.assess(span, Bends.NONE).pulls();
 
-        assertThat(pulls.get(0).neighbourNPerM()).isCloseTo(0.25 * (first + 2 * (innerduct + cable)), within(1e-9));
-        assertThat(pulls.get(1).neighbourNPerM()).isCloseTo(0.25 * (first + cable + innerduct + cable), within(1e-9));
-        assertThat(pulls.get(2).neighbourNPerM()).isCloseTo(0.25 * (first + 2 * cable), within(1e-9));
+        assertThat(pulls.get(0).neighborNPerM()).isCloseTo(0.25 * (first + 2 * (innerduct + cable)), within(1e-9));
+        assertThat(pulls.get(1).neighborNPerM()).isCloseTo(0.25 * (first + cable + innerduct + cable), within(1e-9));
+        assertThat(pulls.get(2).neighborNPerM()).isCloseTo(0.25 * (first + 2 * cable), within(1e-9));
         // Wedged only while two others are in: 1.660 in in 4.026 in, factor 1.40.
         assertThat(pulls.get(0).wedgeRatio()).isCloseTo(1.40, within(0.005));
         assertThat(pulls.get(1).wedgeRatio()).isEqualTo(1);
@@ -364,9 +364,9 @@ class PullAssessorTest {
 
         assertThat(one).hasSize(1);
         assertThat(one.get(0).innerduct()).isEqualTo(empty);
-        assertThat(one.get(0).neighbourNPerM())
+        assertThat(one.get(0).neighborNPerM())
                 .isPositive()
-                .isCloseTo(both.get(0).neighbourNPerM(), within(1e-12));
+                .isCloseTo(both.get(0).neighborNPerM(), within(1e-12));
         assertThat(one.get(0).fromB().dry().pullN())
                 .isCloseTo(both.get(0).fromB().dry().pullN(), within(1e-9));
         assertThatThrownBy(() -> assessor.assess(span, ONE_BEND, 3)).hasMessageContaining("out must lie in 1 to 2");
@@ -424,7 +424,7 @@ class PullAssessorTest {
         Span span = PullCase.span(PullCase.ductWith(PullCase.innerduct("i", 1.9, 0.141, one, other)), 100);
         PullSettings d = ShippedConfig.get().pull();
         var dragging = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbors(), d.limits()));
 
         LimitUse hold = use(dragging.trace(span, Bends.NONE, 1, Friction.DRY).fromB(), LimitKind.CABLE_HOLD);
 
@@ -471,7 +471,7 @@ class PullAssessorTest {
         assertThat(assessor.assess(unknown, Bends.NONE).outcome())
                 .isEqualTo(new PullOutcome.NothingToPull(Unrecoverable.CONTENTS_UNKNOWN));
         assertThat(assessor.assess(none, Bends.NONE).pulls()).isEmpty();
-        assertThat(assessor.assess(none, Bends.NONE).utilisationPercent()).isZero();
+        assertThat(assessor.assess(none, Bends.NONE).utilizationPercent()).isZero();
         assertThatThrownBy(() -> assessor.trace(none, Bends.NONE, 1, Friction.DRY))
                 .hasMessageContaining("turn must lie in 1 to 0");
     }
@@ -490,18 +490,18 @@ class PullAssessorTest {
                         PullAssumption.INNERDUCT_STRESS,
                         PullAssumption.MACHINE_AND_VAULT,
                         PullAssumption.WANDER,
-                        PullAssumption.NEIGHBOUR_SHARE,
+                        PullAssumption.NEIGHBOR_SHARE,
                         PullAssumption.BEND_RADIUS,
                         PullAssumption.LEVEL,
                         PullAssumption.FLOODED_SEALED,
                         PullAssumption.INNERDUCT_SIZE,
                         PullAssumption.CABLE_MASS);
-        assertThat(assessor.assess(ONE, ONE_BEND).assumptions()).doesNotContain(PullAssumption.NEIGHBOUR_SHARE);
+        assertThat(assessor.assess(ONE, ONE_BEND).assumptions()).doesNotContain(PullAssumption.NEIGHBOR_SHARE);
         var withLoose =
                 new Contents(List.of(PullCase.exampleInnerduct("a")), List.of(PullCase.exampleCable("loose")), true);
         assertThat(assessor.assess(PullCase.span(PullCase.duct(withLoose), 100), Bends.NONE)
                         .assumptions())
-                .contains(PullAssumption.NEIGHBOUR_SHARE);
+                .contains(PullAssumption.NEIGHBOR_SHARE);
         assertThat(new PullAssessor(withoutWander(ShippedConfig.get().pull().limits()))
                         .assess(ONE, ONE_BEND)
                         .assumptions())
@@ -528,9 +528,9 @@ class PullAssessorTest {
     void slitterDragReachesTheAnchorThroughTheBends() {
         PullSettings d = withoutWander(ShippedConfig.get().pull().limits());
         var dragging = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 50, true, true, 955, 0.15, 7.6, 10, d.neighbors(), d.limits()));
         var free = new PullAssessor(new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1, 0, true, true, 955, 0.15, 7.6, 10, d.neighbours(), d.limits()));
+                d.friction(), d.judgedBy(), 0, 1, 0, true, true, 955, 0.15, 7.6, 10, d.neighbors(), d.limits()));
 
         double with = dragging.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
         double without = free.assess(ONE, ONE_BEND).largestHoldN(SpanEnd.B, Friction.DRY);
@@ -562,7 +562,7 @@ class PullAssessorTest {
         PullAssessment assessment = assessor.assess(endless, coil);
 
         assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromNeither.class);
-        assertThat(assessment.utilisationPercent()).isFinite();
+        assertThat(assessment.utilizationPercent()).isFinite();
     }
 
     /** Straight up from the anchor the cable hangs from the top: its tension is largest there, not at the anchor. */
@@ -634,13 +634,13 @@ class PullAssessorTest {
                 d.gradeToleranceM(),
                 d.gradeRadiusM(),
                 d.endPreferencePoints(),
-                ShippedConfig.get().pull().neighbours(),
+                ShippedConfig.get().pull().neighbors(),
                 limits);
     }
 
     private static PullSettings withoutWander(PullLimits limits) {
         PullSettings d = ShippedConfig.get().pull();
         return new PullSettings(
-                d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, 10, d.neighbours(), limits);
+                d.friction(), d.judgedBy(), 0, 1.3, 0, false, true, 955, 0.15, 7.6, 10, d.neighbors(), limits);
     }
 }

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.pull.Friction;
-import org.spanroom.model.pull.NeighbourSettings;
+import org.spanroom.model.pull.NeighborSettings;
 import org.spanroom.model.pull.PullSettings;
 
 /** Builders of spans and settings for the tests of pulling, and the units in which its sources publish. */
@@ -137,7 +137,7 @@ final class PullCase {
                 span.positionQuality());
     }
 
-    /** Returns bends, each given as middle, degrees and radius, in metres. */
+    /** Returns bends, each given as middle, degrees and radius, in meters. */
     static Bends bends(double... middleDegRadius) {
         var list = new ArrayList<Bend>();
         for (int i = 0; i < middleDegRadius.length; i += 3) {
@@ -156,7 +156,7 @@ final class PullCase {
                 / exampleInnerduct("x").massKgPerM(1);
     }
 
-    /** Returns the settings of the worked example: simple capstan, no wander, no breakaway, neighbours' full weight. */
+    /** Returns the settings of the worked example: simple capstan, no wander, no breakaway, neighbors' full weight. */
     static PullSettings exampleSettings(double wanderRadPerFt) {
         return new PullSettings(
                 ShippedConfig.get().pull().friction(),
@@ -170,7 +170,7 @@ final class PullCase {
                 0.15,
                 7.6,
                 10,
-                new NeighbourSettings(1, 2),
+                new NeighborSettings(1, 2),
                 ShippedConfig.get().pull().limits());
     }
 

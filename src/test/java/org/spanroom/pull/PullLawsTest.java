@@ -52,9 +52,9 @@ class PullLawsTest {
         Load l = draw.load;
 
         PullForces light =
-                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighbourNPerM(), l.wedgeRatio(), true, 1, 9));
+                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighborNPerM(), l.wedgeRatio(), true, 1, 9));
         PullForces none =
-                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighbourNPerM(), l.wedgeRatio(), false, 0, 0));
+                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighborNPerM(), l.wedgeRatio(), false, 0, 0));
 
         assertThat(light.holdN()).isZero();
         assertThat(light).isEqualTo(none);
@@ -65,11 +65,11 @@ class PullLawsTest {
     void smoothJacketIsNotHeldAndPullIsThatOfOneBody(long seed) {
         var draw = new Draw(seed, Ground.LEVEL);
         Load l = draw.load;
-        var smooth = new FrictionSet(draw.friction.ductRatio(), 0, draw.friction.neighbourRatio());
+        var smooth = new FrictionSet(draw.friction.ductRatio(), 0, draw.friction.neighborRatio());
 
         PullForces moved = draw.run(draw.way, l, smooth);
         PullForces ordinary =
-                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighbourNPerM(), l.wedgeRatio(), false, 0, 0), smooth);
+                draw.run(draw.way, new Load(0, l.bodyNPerM(), l.neighborNPerM(), l.wedgeRatio(), false, 0, 0), smooth);
 
         assertThat(moved.holdN()).isZero();
         assertThat(moved.pullN()).isEqualTo(ordinary.pullN());
@@ -104,7 +104,7 @@ class PullLawsTest {
         var draw = new Draw(seed, Ground.STEEP);
         Load l = draw.load;
         var heavier =
-                new Load(2 * l.cableNPerM(), 2 * l.bodyNPerM(), 2 * l.neighbourNPerM(), l.wedgeRatio(), true, 1, 9);
+                new Load(2 * l.cableNPerM(), 2 * l.bodyNPerM(), 2 * l.neighborNPerM(), l.wedgeRatio(), true, 1, 9);
 
         PullForces once = draw.run(draw.way);
         PullForces twice = draw.run(draw.way, heavier);
@@ -156,7 +156,7 @@ class PullLawsTest {
     void moreFrictionNeverTakesLessForce(long seed) {
         var draw = new Draw(seed, Ground.LEVEL);
         FrictionSet f = draw.friction;
-        var rougher = new FrictionSet(f.ductRatio() + 0.1, f.jacketRatio() + 0.1, f.neighbourRatio() + 0.1);
+        var rougher = new FrictionSet(f.ductRatio() + 0.1, f.jacketRatio() + 0.1, f.neighborRatio() + 0.1);
 
         PullForces rough = draw.run(draw.way, draw.load, rougher);
         PullForces smooth = draw.run(draw.way);

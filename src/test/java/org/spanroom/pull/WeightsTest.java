@@ -72,7 +72,7 @@ class WeightsTest {
                 0.15,
                 7.6,
                 10,
-                ShippedConfig.get().pull().neighbours(),
+                ShippedConfig.get().pull().neighbors(),
                 ShippedConfig.get().pull().limits());
         return new Weights(PullCase.duct(new Contents(List.of(INNERDUCT), List.of(), true), flooded), settings);
     }

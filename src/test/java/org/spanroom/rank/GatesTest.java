@@ -265,7 +265,7 @@ class GatesTest {
                 .isEqualTo(expected.equals("missing"));
         assertThat(verdict.cautions().contains(CautionKind.PULL_FROM_OTHER_END.caution()))
                 .isEqualTo(expected.equals("other"));
-        assertThat(WorkingEnd.utilisationPercent(one.assessed()))
+        assertThat(WorkingEnd.utilizationPercent(one.assessed()))
                 .isCloseTo(expected.equals("other") ? percentAtA : percentAtB, within(1e-9));
     }
 
@@ -279,21 +279,21 @@ class GatesTest {
         assertThat(ranked(one, SHIPPED).rank()).isPresent();
     }
 
-    static Stream<Arguments> neighbours() {
+    static Stream<Arguments> neighbors() {
         return Stream.of(
-                neighbour("drawn the same way", true, one -> {}),
-                neighbour("drawn the other way", true, one -> one.in("B", "V2", "V1")),
-                neighbour("in another bank", false, one -> one.in("C", "V1", "V2")),
-                neighbour("in no bank", false, one -> one.in("", "V1", "V2")),
-                neighbour("to another vault", false, one -> one.in("B", "V1", "V3")),
-                neighbour("of the same owner", true, one -> one.owner = " CITY"),
-                neighbour("of another owner", false, one -> one.owner = "harbour"),
-                neighbour("blocked", false, one -> one.condition = Condition.BLOCKED),
-                neighbour("oval", false, one -> one.condition = Condition.OVAL),
-                neighbour("of unknown condition", false, one -> one.condition = Condition.UNKNOWN),
-                neighbour("of unknown contents", false, one -> one.contents = Contents.UNKNOWN),
-                neighbour("refused by its owner", false, one -> one.consent = Answer.NO),
-                neighbour(
+                neighbor("drawn the same way", true, one -> {}),
+                neighbor("drawn the other way", true, one -> one.in("B", "V2", "V1")),
+                neighbor("in another bank", false, one -> one.in("C", "V1", "V2")),
+                neighbor("in no bank", false, one -> one.in("", "V1", "V2")),
+                neighbor("to another vault", false, one -> one.in("B", "V1", "V3")),
+                neighbor("of the same owner", true, one -> one.owner = " CITY"),
+                neighbor("of another owner", false, one -> one.owner = "harbour"),
+                neighbor("blocked", false, one -> one.condition = Condition.BLOCKED),
+                neighbor("oval", false, one -> one.condition = Condition.OVAL),
+                neighbor("of unknown condition", false, one -> one.condition = Condition.UNKNOWN),
+                neighbor("of unknown contents", false, one -> one.contents = Contents.UNKNOWN),
+                neighbor("refused by its owner", false, one -> one.consent = Answer.NO),
+                neighbor(
                         "with a loose cable",
                         false,
                         one -> one.contents =
@@ -301,12 +301,12 @@ class GatesTest {
     }
 
     @ParameterizedTest(name = "{0}: {1}")
-    @MethodSource("neighbours")
-    void anEmptyDuctBesideIsUsedFirst(String what, boolean excludes, HandMade neighbour) {
+    @MethodSource("neighbors")
+    void anEmptyDuctBesideIsUsedFirst(String what, boolean excludes, HandMade neighbor) {
         var one = HandMade.named("one").in("B", "V1", "V2");
         one.owner = "City";
 
-        var verdict = verdictOf("one", one.assessed(), neighbour.assessed());
+        var verdict = verdictOf("one", one.assessed(), neighbor.assessed());
 
         assertThat(verdict.exclusions().contains(Gate.EMPTY_DUCT_IN_BANK.exclusion()))
                 .isEqualTo(excludes);
@@ -347,8 +347,8 @@ class GatesTest {
         return arguments(gate, one);
     }
 
-    private static Arguments neighbour(String what, boolean excludes, Consumer<HandMade> change) {
-        var one = HandMade.named("neighbour").empty().in("B", "V1", "V2");
+    private static Arguments neighbor(String what, boolean excludes, Consumer<HandMade> change) {
+        var one = HandMade.named("neighbor").empty().in("B", "V1", "V2");
         change.accept(one);
         return arguments(what, excludes, one);
     }

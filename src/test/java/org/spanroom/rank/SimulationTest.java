@@ -208,14 +208,14 @@ class SimulationTest {
         return new UncertaintySettings(true, seed, samples, 20, 0.06, 0.5, 0.03, 0.25, 0.02, 0.06, 0.013, 0.1, 0.9);
     }
 
-    /** A situation whose first quantity is given; the second is the utilisation, the third the saving. */
+    /** A situation whose first quantity is given; the second is the utilization, the third the saving. */
     private static SpanOutlook.Situation situation(double chance, double quantity) {
         return new SpanOutlook.Situation(0, 0, chance, new double[] {quantity, 0, 0}, true, NO_SAVINGS);
     }
 
     private static SpanOutlook span(
-            String id, double blocked, FrictionUse utilisation, SpanOutlook.Situation... situations) {
-        return new SpanOutlook(id, List.of(situations), utilisation, blocked);
+            String id, double blocked, FrictionUse utilization, SpanOutlook.Situation... situations) {
+        return new SpanOutlook(id, List.of(situations), utilization, blocked);
     }
 
     /** One limit, in percent, when lubricated, dry and bad. */

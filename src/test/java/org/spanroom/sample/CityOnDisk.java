@@ -40,7 +40,7 @@ record CityOnDisk(
     private static final double M_PER_LAT_DEG = Geodesic.WGS84.Inverse(LAT - 0.5, LON, LAT + 0.5, LON).s12;
     private static final double M_PER_LON_DEG = Geodesic.WGS84.Inverse(LAT, LON - 0.5, LAT, LON + 0.5).s12;
 
-    /** A feature of ducts.geojson; parts in metres about the middle of the city, and their geodesic length. */
+    /** A feature of ducts.geojson; parts in meters about the middle of the city, and their geodesic length. */
     record Route(JsonNode fields, List<List<Coordinate>> parts, double geodesicM) {
         String text(String field) {
             return fields.path(field).isNull() ? "" : fields.path(field).asText();
@@ -85,7 +85,7 @@ record CityOnDisk(
             for (JsonNode feature : vaultFeatures) {
                 JsonNode place = feature.path("geometry").path("coordinates");
                 String id = feature.path("properties").path("vault_id").asText();
-                Optional<Coordinate> at = place.isMissingNode() ? Optional.empty() : Optional.of(metres(place));
+                Optional<Coordinate> at = place.isMissingNode() ? Optional.empty() : Optional.of(meters(place));
                 vaults.put(id, new Vault(id, at, feature.path("properties")));
             }
             return new CityOnDisk(
@@ -191,7 +191,7 @@ record CityOnDisk(
 
     private static List<Coordinate> part(JsonNode line) {
         List<Coordinate> part = new ArrayList<>();
-        line.forEach(position -> part.add(metres(position)));
+        line.forEach(position -> part.add(meters(position)));
         return part;
     }
 
@@ -212,7 +212,7 @@ record CityOnDisk(
         return total;
     }
 
-    private static Coordinate metres(JsonNode position) {
+    private static Coordinate meters(JsonNode position) {
         return new Coordinate(
                 (position.get(0).asDouble() - LON) * M_PER_LON_DEG,
                 (position.get(1).asDouble() - LAT) * M_PER_LAT_DEG);

@@ -57,7 +57,7 @@ class DemoCityTest {
         }
     }
 
-    /** Counts vaults passed by each route within a metre, which is none of the generator's business. */
+    /** Counts vaults passed by each route within a meter, which is none of the generator's business. */
     @Test
     void spansFoundInTheFilesAreNearThoseAskedFor(@TempDir Path folder) {
         DemoCity.write(1500, 11, folder);

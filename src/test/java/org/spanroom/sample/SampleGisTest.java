@@ -38,7 +38,7 @@ class SampleGisTest {
     private static final Path COMMITTED = Path.of("sample-gis");
 
     private static CityOnDisk city;
-    private static String catalogue = "";
+    private static String catalog = "";
 
     @BeforeAll
     static void readCity() throws IOException {
@@ -51,7 +51,7 @@ class SampleGisTest {
             DemoCity.writeDemo(COMMITTED);
         }
         city = CityOnDisk.read(COMMITTED);
-        catalogue = Files.readString(Path.of("config", "catalog.yaml"));
+        catalog = Files.readString(Path.of("config", "catalog.yaml"));
     }
 
     @Test
@@ -183,10 +183,10 @@ class SampleGisTest {
             assertThat(city.rowsOf(duct)).isEmpty();
         });
         checks.put(
-                Fault.BORE_IN_MILLIMETRES,
+                Fault.BORE_IN_MILLIMETERS,
                 (duct, detail) -> assertThat(only(duct).number("bore_in")).isGreaterThan(40));
         checks.put(
-                Fault.LENGTH_IN_METRES,
+                Fault.LENGTH_IN_METERS,
                 (duct, detail) -> assertThat(only(duct).number("length_ft"))
                         .isCloseTo(
                                 only(duct).geodesicM(), within(0.02 * only(duct).geodesicM() + 1)));
@@ -254,12 +254,12 @@ class SampleGisTest {
                 (vault, detail) -> assertThat(
                                 city.vaults().get(vault).fields().path("elev_m").isNull())
                         .isTrue());
-        checks.put(Fault.UNKNOWN_CATALOGUE_NAME, (duct, detail) -> {
+        checks.put(Fault.UNKNOWN_CATALOG_NAME, (duct, detail) -> {
             assertThat(only(duct).text("duct_size")).isEqualTo(detail);
             assertThat(only(duct).text("bore_in")).isEmpty();
-            assertThat(catalogue).doesNotContain("\"" + detail + "\"");
+            assertThat(catalog).doesNotContain("\"" + detail + "\"");
         });
-        checks.put(Fault.SIZE_AGAINST_CATALOGUE, (duct, detail) -> {
+        checks.put(Fault.SIZE_AGAINST_CATALOG, (duct, detail) -> {
             // Inside of PVC Schedule 40: NEC Chapter 9 Table 4.
             double namedIn = only(duct).text("duct_size").equals("pvc40 6 in") ? 6.031 : 2.047;
             assertThat(Math.abs(only(duct).number("bore_in") / namedIn - 1)).isGreaterThan(0.1);
@@ -356,7 +356,7 @@ class SampleGisTest {
                 .isEqualTo(known(Fault.ZERO_LENGTH_PART));
         assertThat(count(route -> route.parts().stream().noneMatch(SampleGisTest::isDot) && repeats(route) > 0))
                 .isEqualTo(known(Fault.DUPLICATE_VERTEX));
-        assertThat(count(route -> route.number("bore_in") > 10)).isEqualTo(known(Fault.BORE_IN_MILLIMETRES));
+        assertThat(count(route -> route.number("bore_in") > 10)).isEqualTo(known(Fault.BORE_IN_MILLIMETERS));
         assertThat(city.routes().stream()
                         .map(route -> route.text("route_id"))
                         .distinct()
@@ -639,7 +639,7 @@ class SampleGisTest {
         assertThat(info).containsPattern("Feature Count: [1-9]");
     }
 
-    /** GDAL turns the district back to longitude and latitude; a millimetre is what the city's own digits are worth. */
+    /** GDAL turns the district back to longitude and latitude; a millimeter is what the city's own digits are worth. */
     @ParameterizedTest
     @CsvSource({"harbour.shp, harbour", "hillside.gpkg, ducts"})
     void aDistrictLiesWhereTheCityHasIt(String file, String layer, @TempDir Path folder) throws IOException {

@@ -11,9 +11,9 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.CatalogUse;
 
-/** What rows of the catalogue give for the terms of one feature, or of one row of a table, and what was taken of it. */
+/** What rows of the catalog give for the terms of one feature, or of one row of a table, and what was taken of it. */
 final class CatalogOffers {
-    /** Trade sizes of one type differ by far more, sheets of one size by less; our judgement. */
+    /** Trade sizes of one type differ by far more, sheets of one size by less; our judgment. */
     private static final double DIAMETER_TOLERANCE_RATIO = 0.03;
 
     /** The tolerance of a wall is 12 % (ASTM D3035 by a maker's reprint), and a mass goes with it. */
@@ -72,8 +72,8 @@ final class CatalogOffers {
     Optional<String> otherWord(Term term, Object recorded) {
         return findNamed(term)
                 .filter(offer -> !offer.word().equals(word(recorded)))
-                .map(offer -> "the bore is recorded as " + word(recorded) + ", the catalogue's '" + offer.row()
-                        + "' is " + offer.word());
+                .map(offer -> "the bore is recorded as " + word(recorded) + ", the catalog's '" + offer.row() + "' is "
+                        + offer.word());
     }
 
     /** Returns how a recorded value disagrees with the row that the data names; empty where it does not. */
@@ -83,7 +83,7 @@ final class CatalogOffers {
                 : OTHER_TOLERANCE_RATIO;
         return findNamed(term)
                 .filter(offer -> Math.abs(kept - offer.kept()) > toleranceRatio * offer.kept())
-                .map(offer -> term.key() + " is recorded as " + TermNumbers.shown(term, kept) + ", the catalogue's '"
+                .map(offer -> term.key() + " is recorded as " + TermNumbers.shown(term, kept) + ", the catalog's '"
                         + offer.row() + "' has " + TermNumbers.shown(term, offer.kept()));
     }
 

@@ -13,7 +13,7 @@ import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * Finds the rows of the catalogue that the data names, or that a default names where the data names none, and offers their sizes.
+ * Finds the rows of the catalog that the data names, or that a default names where the data names none, and offers their sizes.
  * A name that no single row has is a finding.
  */
 final class CatalogSizes {
@@ -60,14 +60,14 @@ final class CatalogSizes {
                 () -> rows.isEmpty() ? ducts.unknown(text) : ambiguous(text, rows));
     }
 
-    /** Returns the name of a catalogue row, which is missed only where nothing else could give the size. */
+    /** Returns the name of a catalog row, which is missed only where nothing else could give the size. */
     private static String name(TermValues values, Term term, Term size) {
         return values.isMapped(size) ? values.textQuietly(term) : values.text(term);
     }
 
     private static void check(TermValues values, Term term, boolean isGood, Supplier<String> problem) {
         if (!isGood) {
-            values.add(FindingCode.CATALOGUE_NAME_UNKNOWN, term, problem);
+            values.add(FindingCode.CATALOG_NAME_UNKNOWN, term, problem);
         }
     }
 
@@ -94,7 +94,7 @@ final class CatalogSizes {
                 .mapToDouble(Catalog.OuterDuct::insideDiameterMm)
                 .max()
                 .orElseThrow();
-        return "'" + text + "' may be any of " + rows.size() + " rows of the catalogue, "
+        return "'" + text + "' may be any of " + rows.size() + " rows of the catalog, "
                 + TermNumbers.shown(Term.INSIDE_DIAMETER, least) + " to "
                 + TermNumbers.shown(Term.INSIDE_DIAMETER, most)
                 + " wide: " + listed + (rows.size() > MOST_LISTED ? " and others" : "");

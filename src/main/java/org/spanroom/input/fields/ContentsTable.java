@@ -24,7 +24,7 @@ public final class ContentsTable {
     private final Set<String> found = new TreeSet<>();
 
     /**
-     * The contents of one duct, with the terms that had to be assumed for them, what was taken from the catalogue, and what was
+     * The contents of one duct, with the terms that had to be assumed for them, what was taken from the catalog, and what was
      * recorded and could not be used.
      */
     public record Listed(Contents contents, Set<Term> assumed, CatalogUse catalogUse, List<RejectedValue> rejected) {}

@@ -76,7 +76,7 @@ public final class FeatureValues extends TermValues {
         return known;
     }
 
-    /** Notes what the rows of a table assumed for this feature and took from the catalogue. */
+    /** Notes what the rows of a table assumed for this feature and took from the catalog. */
     void note(ContentsTable.Listed listed) {
         assumed().addAll(listed.assumed());
         rejected().addAll(listed.rejected());
@@ -102,7 +102,7 @@ public final class FeatureValues extends TermValues {
         return interner.one(List.copyOf(recorded));
     }
 
-    /** Returns what was taken from the catalogue so far; one object for equal uses. */
+    /** Returns what was taken from the catalog so far; one object for equal uses. */
     CatalogUse catalogUse() {
         return distinctUses.computeIfAbsent(offers().use().and(listedUse), key -> key);
     }

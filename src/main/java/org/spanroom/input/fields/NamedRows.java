@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.spanroom.config.NearestWord;
 
 /**
- * The rows of one table of the catalogue by the words of their names: case, the order of the words and the usual ways of
+ * The rows of one table of the catalog by the words of their names: case, the order of the words and the usual ways of
  * writing inch, schedule, SDR and fibres do not matter.
  */
 final class NamedRows<T> {
@@ -53,8 +53,8 @@ final class NamedRows<T> {
     /** Returns what to say of a name that no row has. */
     String unknown(String text) {
         return names.isEmpty()
-                ? "'" + text + "' cannot be looked up: the config names no catalogue"
-                : "the catalogue has no row '" + text + "'; the nearest are "
+                ? "'" + text + "' cannot be looked up: the config names no catalog"
+                : "the catalog has no row '" + text + "'; the nearest are "
                         + String.join(", ", NearestWord.nearest(text, names, NEAREST_SHOWN));
     }
 

@@ -22,8 +22,8 @@ import org.spanroom.model.network.RejectedValue;
 
 /**
  * What counts for each term of one feature, or of one row of a table, in the unit that is kept: the recorded value where it can be read and
- * is plausible, else the catalogue's, else the configured default. A recorded value that is missing, unusable or implausible is a finding,
- * and so is one that differs from the catalogue row that the data names.
+ * is plausible, else the catalog's, else the configured default. A recorded value that is missing, unusable or implausible is a finding,
+ * and so is one that differs from the catalog row that the data names.
  *
  * <p>This is the one place of that rule; subclasses know only where values stand and how a finding is placed.
  */
@@ -99,7 +99,7 @@ abstract class TermValues {
         add(code, term, () -> why);
     }
 
-    /** Returns what rows of the catalogue offer for the feature or row at hand. */
+    /** Returns what rows of the catalog offer for the feature or row at hand. */
     final CatalogOffers offers() {
         return offers;
     }
@@ -148,12 +148,12 @@ abstract class TermValues {
         return meaning(term, words.answer(), WordMeanings.OUR_ANSWER, Answer.UNKNOWN);
     }
 
-    /** Returns what the recorded word means, else the catalogue's, else the assumed one, which are words of ours. */
+    /** Returns what the recorded word means, else the catalog's, else the assumed one, which are words of ours. */
     final <T> T meaning(Term term, Map<String, T> meanings, Map<String, T> ofOurs, T otherwise) {
         Optional<T> recorded = recordedMeaning(term, meanings);
         if (recorded.isPresent()) {
             offers.otherWord(term, recorded.get())
-                    .ifPresent(detail -> add(FindingCode.CATALOGUE_DISAGREES, term, () -> detail));
+                    .ifPresent(detail -> add(FindingCode.CATALOG_DISAGREES, term, () -> detail));
             return recorded.get();
         }
         T meaning = ofOurs.get(
@@ -188,13 +188,13 @@ abstract class TermValues {
         return word.orElse("");
     }
 
-    /** Returns the recorded number in the unit that is kept, or the catalogue's, or the assumed one, or {@link #NONE}. */
+    /** Returns the recorded number in the unit that is kept, or the catalog's, or the assumed one, or {@link #NONE}. */
     public final double numberOrAssumed(Term term) {
         double number = numberOrOffered(term);
         return Double.isNaN(number) ? assumedNumber(term) : number;
     }
 
-    /** Returns the recorded number, else the catalogue's; {@link #NONE} where there is neither. */
+    /** Returns the recorded number, else the catalog's; {@link #NONE} where there is neither. */
     final double numberOrOffered(Term term) {
         double number = number(term);
         if (!Double.isNaN(number)) {
@@ -203,7 +203,7 @@ abstract class TermValues {
         return offers.find(term).map(offer -> take(term, offer).kept()).orElse(NONE);
     }
 
-    /** Takes what the catalogue gives for a term; one that a default names counts as assumed. */
+    /** Takes what the catalog gives for a term; one that a default names counts as assumed. */
     private CatalogOffers.Offer take(Term term, CatalogOffers.Offer offer) {
         if (offer.assumed()) {
             assumed.add(term);
@@ -273,7 +273,7 @@ abstract class TermValues {
             return NONE;
         }
         offers.disagreement(term, kept)
-                .ifPresent(detail -> add(FindingCode.CATALOGUE_DISAGREES, column.field(), () -> detail));
+                .ifPresent(detail -> add(FindingCode.CATALOG_DISAGREES, column.field(), () -> detail));
         return kept;
     }
 
@@ -294,7 +294,7 @@ abstract class TermValues {
         Optional<CatalogOffers.Offer> offer = offers.find(term);
         if (offer.isPresent()) {
             String verb = offer.get().assumed() ? "; assumed" : "; taken from";
-            return verb + " the catalogue's '" + offer.get().row() + "'";
+            return verb + " the catalog's '" + offer.get().row() + "'";
         }
         var number = defaults.findNumber(term);
         if (number.isPresent()) {

@@ -3,7 +3,7 @@ package org.spanroom.input.layer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The values seen lately, of which equal ones are kept as one: neighbours in a file are neighbours in the street, and name the same
+ * The values seen lately, of which equal ones are kept as one: neighbors in a file are neighbors in the street, and name the same
  * banks, vaults, years and lines. Holds a fixed number of values. For use by one thread.
  */
 public final class Interner {

@@ -10,7 +10,7 @@ import org.spanroom.model.Check;
  * @param startM distance along the span's drawn line where the turn begins
  * @param arcLengthM length along the line over which it turns; radius times deflection, but more for a compound curve,
  *     whose radius is its smallest
- * @param radiusM radius of the centre line: measured from the drawn arc, or the configured sweep where none is drawn,
+ * @param radiusM radius of the center line: measured from the drawn arc, or the configured sweep where none is drawn,
  *     or less than that where the drawn line has no room for it
  * @param radiusAssumed true where the configured sweep radius stands for one that the line does not show
  */

@@ -12,7 +12,7 @@ import org.spanroom.model.network.BoreShape;
  * Published and illustrative sizes of what lies in the ground, by name: inputs may name an entry instead of giving sizes.
  *
  * <p>Diameters and walls stand in inches, as in the tables that they come from, so that a row can be held against its
- * source; everything else of the tool works in millimetres.
+ * source; everything else of the tool works in millimeters.
  */
 public record Catalog(
         List<OuterDuct> outerDucts,
@@ -109,7 +109,7 @@ public record Catalog(
             return Unit.IN.toMm(minimumWallIn);
         }
 
-        /** Returns mass per metre: pi (OD - t) t rho with the average wall t, the method of PPI TR-7. */
+        /** Returns mass per meter: pi (OD - t) t rho with the average wall t, the method of PPI TR-7. */
         public double massKgPerM() {
             double wallM = Unit.IN.toSi(averageWallIn);
             return Math.PI * (Unit.IN.toSi(outsideDiameterIn) - wallM) * wallM * densityKgPerM3;
@@ -179,7 +179,7 @@ public record Catalog(
         for (T row : rows) {
             if (!seen.add(nameOf.apply(row))) {
                 throw new IllegalArgumentException(
-                        "the name '" + nameOf.apply(row) + "' stands twice in the catalogue's " + table);
+                        "the name '" + nameOf.apply(row) + "' stands twice in the catalog's " + table);
             }
         }
     }

@@ -26,15 +26,15 @@ public record KnownPacking(
      *
      * @param move after how many moves of the search it was found; 0 for its first starts
      * @param leastBoreMm its bore
-     * @param centresMm x and y of each circle in turn
+     * @param centersMm x and y of each circle in turn
      */
-    public record Found(int move, double leastBoreMm, List<Double> centresMm) {
+    public record Found(int move, double leastBoreMm, List<Double> centersMm) {
         public Found {
             Check.notNegative("move", move);
             Check.positive("leastBoreMm", leastBoreMm);
-            centresMm = List.copyOf(centresMm);
-            for (double centreMm : centresMm) {
-                Check.finite("centresMm", centreMm);
+            centersMm = List.copyOf(centersMm);
+            for (double centerMm : centersMm) {
+                Check.finite("centersMm", centerMm);
             }
         }
     }
@@ -53,9 +53,9 @@ public record KnownPacking(
                     "sleeves must be one for each circle, were " + sleeves.size() + " for " + diametersMm.size());
         }
         for (Found one : found) {
-            if (one.centresMm().size() != 2 * diametersMm.size()) {
-                throw new IllegalArgumentException("centresMm must be two for each circle, were "
-                        + one.centresMm().size() + " for " + diametersMm.size());
+            if (one.centersMm().size() != 2 * diametersMm.size()) {
+                throw new IllegalArgumentException("centersMm must be two for each circle, were "
+                        + one.centersMm().size() + " for " + diametersMm.size());
             }
         }
     }

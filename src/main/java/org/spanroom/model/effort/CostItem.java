@@ -2,7 +2,7 @@ package org.spanroom.model.effort;
 
 /** An item that the cost of recovery is made of. */
 public enum CostItem implements EffortPart {
-    LABOUR,
+    LABOR,
     TRAFFIC_CONTROL,
     EQUIPMENT,
     PERMITS,

@@ -62,8 +62,8 @@ public record EffortQuantities(
         return rules.containsKey(rule);
     }
 
-    /** Returns the metres of the span on which a rule of permit zones holds. */
-    public double metresUnder(ZoneRule rule) {
+    /** Returns the meters of the span on which a rule of permit zones holds. */
+    public double metersUnder(ZoneRule rule) {
         RuledPart part = rules.get(rule);
         return part == null ? 0 : part.lengthM();
     }

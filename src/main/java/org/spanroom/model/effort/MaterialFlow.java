@@ -16,5 +16,5 @@ public record MaterialFlow(
         int loads,
         double waterM3,
         double sleeveM,
-        double lubricantLitres,
+        double lubricantLiters,
         double co2eWarmKg) {}

@@ -72,8 +72,8 @@ public enum RateKey {
     /** All on site, attendants outside the vaults included. */
     CREW_PERSONS,
     /** One person's hour with all that is due on it. */
-    LABOUR_MONEY_PER_HOUR,
-    /** More on labour by night. */
+    LABOR_MONEY_PER_HOUR,
+    /** More on labor by night. */
     NIGHT_PREMIUM_RATIO,
     /** Flaggers, signs, a truck with an arrow, per hour on site. */
     TRAFFIC_CONTROL_MONEY_PER_HOUR,
@@ -95,9 +95,9 @@ public enum RateKey {
     SLEEVE_MONEY_PER_M,
     /** Sleeve left over at each end. */
     SLEEVE_TAIL_M,
-    /** Per metre of each innerduct pulled. */
-    LUBRICANT_LITRES_PER_M,
-    LUBRICANT_MONEY_PER_LITRE,
+    /** Per meter of each innerduct pulled. */
+    LUBRICANT_LITERS_PER_M,
+    LUBRICANT_MONEY_PER_LITER,
     /** Seal of one duct mouth. */
     SEAL_MONEY,
     /** Density of innerduct. */
@@ -202,7 +202,7 @@ public enum RateKey {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    /** Returns whether quantities are divided by this rate, such as metres by metres per hour. */
+    /** Returns whether quantities are divided by this rate, such as meters by meters per hour. */
     public boolean divides() {
         return sense == Sense.DIVIDES;
     }

@@ -6,7 +6,7 @@ package org.spanroom.model.effort;
  * @param siteHours elapsed on site, over all shifts
  * @param crewHours of all persons together, travel included
  * @param night whether the shifts are nights
- * @param sharedAtFromHours site hours saved if the neighbour at vault A is done in the same shift
+ * @param sharedAtFromHours site hours saved if the neighbor at vault A is done in the same shift
  * @param sharedAtToHours the same at vault B
  * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
  */

@@ -5,7 +5,7 @@ import org.spanroom.model.Check;
 /**
  * A cable that lies in an innerduct or loose in a duct.
  *
- * @param massKgPerM mass per metre of length, in air
+ * @param massKgPerM mass per meter of length, in air
  * @param mayMove false where the cable may not be laid into a sleeve
  */
 public record Cable(String id, double outsideDiameterMm, double massKgPerM, Service service, boolean mayMove) {

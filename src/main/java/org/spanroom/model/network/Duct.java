@@ -18,7 +18,7 @@ import org.spanroom.model.Term;
  * @param directBuried true where no outer duct surrounds the innerducts
  * @param circumstances what else decides whether it may be worked on
  * @param assumed the terms for which the default stands, because no value was recorded or the recorded one was rejected
- * @param catalogUse what was taken from the catalogue
+ * @param catalogUse what was taken from the catalog
  * @param rejected values that were recorded and could not be used
  * @param kept the owner's own fields that the user asked to keep, as recorded, in the order of the config
  */
@@ -166,7 +166,7 @@ public record Duct(
         if (asked.stream().anyMatch(assumed::contains)) {
             return SizeSource.ASSUMED;
         }
-        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOGUE : SizeSource.MEASURED;
+        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOG : SizeSource.MEASURED;
     }
 
     /** Returns where it is known from what lies in the duct. */

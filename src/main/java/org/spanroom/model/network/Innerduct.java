@@ -36,7 +36,7 @@ public record Innerduct(String id, double outsideDiameterMm, double wallMm, List
         return wallMm + Math.max(0.254, 0.06 * wallMm);
     }
 
-    /** Returns the mass per metre of the pipe alone, of a material of the given density. */
+    /** Returns the mass per meter of the pipe alone, of a material of the given density. */
     public double massKgPerM(double densityKgPerM3) {
         double average = averageWallMm();
         return Math.PI * (outsideDiameterMm - average) * average * 1e-6 * densityKgPerM3;

@@ -10,7 +10,7 @@ import org.spanroom.model.Line;
  *
  * @param sequence place of this part in the order of reading, from 0; what makes runs repeatable
  * @param id the owner's name of the route, or the feature's number where it has none
- * @param lonLat the drawn line, degrees on WGS 84, with elevations in metres where the file has them
+ * @param lonLat the drawn line, degrees on WGS 84, with elevations in meters where the file has them
  * @param recordedLengthM the length that the records give for the whole route
  * @param fromVaultId the vault that the records name at the first vertex
  * @param toVaultId the vault that the records name at the last vertex

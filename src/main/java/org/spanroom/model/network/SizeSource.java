@@ -6,8 +6,8 @@ import java.util.Locale;
 public enum SizeSource {
     /** The data gives the size itself. */
     MEASURED,
-    /** The data names a row of the catalogue. */
-    CATALOGUE,
+    /** The data names a row of the catalog. */
+    CATALOG,
     /** The data gives nothing usable, so that the configured default stands. */
     ASSUMED;
 

@@ -12,7 +12,7 @@ import org.spanroom.model.Line;
  * @param routeIds the routes that the span is made of, in order from {@code from} to {@code to}
  * @param from the vault where {@code lonLat} begins
  * @param lonLat the drawn line between the vaults, degrees on WGS 84
- * @param ground the same vertices in metres east and north of the first (and up, where elevations are known); each
+ * @param ground the same vertices in meters east and north of the first (and up, where elevations are known); each
  *     step has its true ground length
  * @param lengthM the length that counts: drawn, or recorded where the config says so
  * @param drawnLengthM ground length of the drawn line

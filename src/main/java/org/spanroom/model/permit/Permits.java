@@ -52,12 +52,12 @@ public record Permits(
         this(touches, recoveryNeeds, avoided, rules, 0, 0);
     }
 
-    /** Returns the metres of the span inside any zone; where zones overlap they count once. */
+    /** Returns the meters of the span inside any zone; where zones overlap they count once. */
     public double lengthM() {
         return lengthM(touch -> true);
     }
 
-    /** Returns the metres inside zones of one kind; where these overlap they count once. */
+    /** Returns the meters inside zones of one kind; where these overlap they count once. */
     public double lengthM(String kind) {
         return lengthM(touch -> touch.zone().kind().equals(kind));
     }
@@ -66,7 +66,7 @@ public record Permits(
         return coveredM(touches.stream().filter(wanted).toList());
     }
 
-    /** Returns the metres inside the zones of some touches; where these overlap they count once. */
+    /** Returns the meters inside the zones of some touches; where these overlap they count once. */
     static double coveredM(List<ZoneTouch> touches) {
         return Stretch.coveredM(
                 touches.stream().flatMap(touch -> touch.stretches().stream()).toList());

@@ -54,7 +54,7 @@ public record Stretch(double fromM, double toM) {
         return List.copyOf(merged);
     }
 
-    /** Returns how many metres stretches cover; what several of them cover counts once. */
+    /** Returns how many meters stretches cover; what several of them cover counts once. */
     public static double coveredM(List<Stretch> stretches) {
         return union(stretches).stream().mapToDouble(Stretch::lengthM).sum();
     }

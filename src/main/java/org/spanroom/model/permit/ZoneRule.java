@@ -18,7 +18,7 @@ public enum ZoneRule {
                     "cut_banned",
                     "cut_ban",
                     "Whether no new trench may be cut in the zone.",
-                    "Metres on which no new trench may be cut on the day that the run is made for.",
+                    "Meters on which no new trench may be cut on the day that the run is made for.",
                     "banned",
                     "a new trench")),
     NIGHT_ONLY(
@@ -33,7 +33,7 @@ public enum ZoneRule {
 
     /** Where a rule meets a span. */
     public enum Reach {
-        /** Metre by metre along the span. */
+        /** Meter by meter along the span. */
         ALONG,
         /** At a vault, where crews work: the rule holds for the whole span if one of them lies in such a zone. */
         AT_VAULTS
@@ -45,9 +45,9 @@ public enum ZoneRule {
      * @param column name of the span's column; of its columns, before {@code _m} and {@code _until}, where the rule reaches along
      * @param shortColumn the same for Shapefiles
      * @param zoneMeaning what the flag of a zone means
-     * @param spanMeaning what the span's flag, or metres, mean
+     * @param spanMeaning what the span's flag, or meters, mean
      * @param label one word before the explanation of a span
-     * @param words the explanation; where the rule reaches along, what is ruled, before the metres
+     * @param words the explanation; where the rule reaches along, what is ruled, before the meters
      */
     public record Shown(
             String column, String shortColumn, String zoneMeaning, String spanMeaning, String label, String words) {}

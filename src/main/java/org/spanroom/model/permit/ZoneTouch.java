@@ -7,7 +7,7 @@ import org.spanroom.model.Check;
 /**
  * How a span meets a permit zone.
  *
- * @param lengthM metres of the span on the ground that lie inside; the sum of the stretches
+ * @param lengthM meters of the span on the ground that lie inside; the sum of the stretches
  * @param atFrom whether the span's first vault lies inside
  * @param atTo whether its last vault lies inside
  * @param stretches where along the span, in order

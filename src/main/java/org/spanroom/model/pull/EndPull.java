@@ -42,9 +42,9 @@ public record EndPull(
                 forceRatio,
                 FrictionUse.of(
                         tightest.kind(),
-                        tightest.utilisationRatio(),
-                        tightest.utilisationRatio(),
-                        tightest.utilisationRatio()));
+                        tightest.utilizationRatio(),
+                        tightest.utilizationRatio(),
+                        tightest.utilizationRatio()));
     }
 
     public EndPull {

@@ -7,12 +7,12 @@ import org.spanroom.model.Check;
  *
  * @param ductRatio innerduct on the duct's wall
  * @param jacketRatio cable jacket on the innerduct's bore
- * @param neighbourRatio innerduct on a neighbour that lies on it
+ * @param neighborRatio innerduct on a neighbor that lies on it
  */
-public record FrictionSet(double ductRatio, double jacketRatio, double neighbourRatio) {
+public record FrictionSet(double ductRatio, double jacketRatio, double neighborRatio) {
     public FrictionSet {
         Check.notNegative("ductRatio", ductRatio);
         Check.notNegative("jacketRatio", jacketRatio);
-        Check.notNegative("neighbourRatio", neighbourRatio);
+        Check.notNegative("neighborRatio", neighborRatio);
     }
 }

@@ -18,16 +18,16 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
     }
 
     /** Returns found over allowed, or allowed over found for a limit that is a minimum; see {@link LimitKind#ratio}. */
-    public double utilisationRatio() {
+    public double utilizationRatio() {
         return kind.ratio(foundSi, allowedSi);
     }
 
-    public double utilisationPercent() {
-        return 100 * utilisationRatio();
+    public double utilizationPercent() {
+        return 100 * utilizationRatio();
     }
 
     public boolean fails() {
-        return utilisationRatio() > 1;
+        return utilizationRatio() > 1;
     }
 
     /** Returns one phrase for tables and reports. */
@@ -46,7 +46,7 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
                 found,
                 angle ? "degrees" : kind.unit(),
                 allowed,
-                utilisationPercent(),
+                utilizationPercent(),
                 atM);
     }
 }

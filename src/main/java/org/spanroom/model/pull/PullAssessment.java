@@ -48,8 +48,8 @@ public record PullAssessment(
     }
 
     /** Returns how far the tightest limit is used up when pulling from the better end; 0 where nothing is to pull. */
-    public double utilisationPercent() {
-        return outcome.findTightest().map(LimitUse::utilisationPercent).orElse(0.0);
+    public double utilizationPercent() {
+        return outcome.findTightest().map(LimitUse::utilizationPercent).orElse(0.0);
     }
 
     /** Returns how far each limit is used by any innerduct in each state of friction. */

@@ -4,13 +4,13 @@ import java.util.Locale;
 
 /** Everything that a calculation of pulling forces may rest on without having been measured. */
 public enum PullAssumption {
-    FRICTION("coefficients of friction are judgement, not measured"),
+    FRICTION("coefficients of friction are judgment, not measured"),
     BREAKAWAY("the first pull is the steady one times a factor"),
     INNERDUCT_STRESS("the innerduct's wall bears the configured stress, although it is old"),
     MACHINE_AND_VAULT(
             "machine pull, and radius and slack where the machine stands outside a vault, are the configured ones"),
     WANDER("turning that no drawing shows, published for bored pipe"),
-    NEIGHBOUR_SHARE("the share of the other contents' weight that lies on an innerduct"),
+    NEIGHBOR_SHARE("the share of the other contents' weight that lies on an innerduct"),
     BEND_RADIUS("a bend's radius: the configured sweep"),
     LEVEL("no elevations: the span is taken as level"),
     VERTICAL_RADIUS("the radius of vertical bends"),

@@ -12,8 +12,8 @@ import org.spanroom.model.network.Innerduct;
  * @param machinePullN what the pulling machine can pull
  * @param cableRatingN installation tension that the live cable is rated for
  * @param holdShareRatio share of the rating that a cable in service may be held with
- * @param innerductSidewallNPerM force per metre of bend with which the innerduct may press on the duct's wall
- * @param cableSidewallNPerM force per metre of bend with which the cable may press on the innerduct's wall
+ * @param innerductSidewallNPerM force per meter of bend with which the innerduct may press on the duct's wall
+ * @param cableSidewallNPerM force per meter of bend with which the cable may press on the innerduct's wall
  * @param cableRadiusRatio smallest bend radius of a loaded cable, in outside diameters
  * @param innerductRadii smallest unsupported bend radius of innerducts by size, smallest first
  * @param vaultExitRadiusM radius on which innerduct and cable rise out of a vault beside which the machine has to stand

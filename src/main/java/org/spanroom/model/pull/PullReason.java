@@ -8,8 +8,8 @@ public enum PullReason {
     ONLY_ONE("the only innerduct"),
     /** It moves no cable, and the rest lie looser once it is out. */
     EMPTY("empty: it moves no cable, and the rest lie looser once it is out"),
-    /** The heavier ones come when fewer neighbours lie on them. */
-    LIGHTEST("the lightest loaded of the rest: the heavier come when fewer neighbours lie on them"),
+    /** The heavier ones come when fewer neighbors lie on them. */
+    LIGHTEST("the lightest loaded of the rest: the heavier come when fewer neighbors lie on them"),
     LAST("the heaviest loaded, last: no innerduct lies on it any more");
 
     private final String explanation;

@@ -7,7 +7,7 @@ import org.spanroom.model.Check;
  *
  * @param friction coefficients for each state of a duct
  * @param judgedBy the state by which a span is judged; the others are shown beside it
- * @param wanderRadPerM turning per metre of straight that no drawing shows: reel memory and undulation; 0 for none
+ * @param wanderRadPerM turning per meter of straight that no drawing shows: reel memory and undulation; 0 for none
  * @param breakawayRatio the first pull over the steady one
  * @param slitterDragN pull on the cable at the pulling end, where the innerduct is slit off it
  * @param simpleCapstan true to leave the weight out of bends; false for the hyperbolic form
@@ -31,7 +31,7 @@ public record PullSettings(
         double gradeToleranceM,
         double gradeRadiusM,
         double endPreferencePoints,
-        NeighbourSettings neighbours,
+        NeighborSettings neighbors,
         PullLimits limits) {
     public PullSettings {
         Check.notNegative("wanderRadPerM", wanderRadPerM);

@@ -47,7 +47,7 @@ public final class BendColumns {
                             "radius_m",
                             "radius_m",
                             2,
-                            "Radius of the centre line.",
+                            "Radius of the center line.",
                             row -> row.bend().radiusM()),
                     Column.flag(
                             "radius_assumed",

@@ -82,13 +82,13 @@ public final class EffortColumns {
                         "shared_from_hours",
                         "shared_f_h",
                         2,
-                        "Hours on site saved if the neighbour at the first vault is done in the same shift.",
+                        "Hours on site saved if the neighbor at the first vault is done in the same shift.",
                         time(WorkTime::sharedAtFromHours)),
                 Column.real(
                         "shared_to_hours",
                         "shared_t_h",
                         2,
-                        "Hours on site saved if the neighbour at the last vault is done in the same shift.",
+                        "Hours on site saved if the neighbor at the last vault is done in the same shift.",
                         time(WorkTime::sharedAtToHours)),
                 Column.text(
                         "step_hours",
@@ -99,7 +99,7 @@ public final class EffortColumns {
 
     private static List<Column<RankedSpan>> cost() {
         return List.of(
-                Column.real("labour_money", "labour", 2, "Cost of labour.", cost(CostItem.LABOUR)),
+                Column.real("labor_money", "labor", 2, "Cost of labor.", cost(CostItem.LABOR)),
                 Column.real(
                         "site_money",
                         "site_money",
@@ -158,7 +158,7 @@ public final class EffortColumns {
                         1,
                         "Sleeve that goes in, with its ends.",
                         material(MaterialFlow::sleeveM)),
-                Column.real("lubricant_l", "lubric_l", 1, "Lubricant.", material(MaterialFlow::lubricantLitres)));
+                Column.real("lubricant_l", "lubric_l", 1, "Lubricant.", material(MaterialFlow::lubricantLiters)));
     }
 
     private static List<Column<RankedSpan>> newBuild() {

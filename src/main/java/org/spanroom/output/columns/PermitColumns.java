@@ -40,7 +40,7 @@ public final class PermitColumns {
                 "zone_" + kind + "_m",
                 shortName,
                 3,
-                "Metres of the span inside zones of the kind " + kind + "; where they overlap they count once.",
+                "Meters of the span inside zones of the kind " + kind + "; where they overlap they count once.",
                 permits(p -> p.lengthM(kind)))));
         columns.addAll(needs());
         ZoneRule.vaultsFirst().forEach(rule -> columns.addAll(under(rule)));
@@ -75,7 +75,7 @@ public final class PermitColumns {
                         "zone_any_m",
                         "z_any_m",
                         3,
-                        "Metres of the span inside any zone; where zones overlap they count once.",
+                        "Meters of the span inside any zone; where zones overlap they count once.",
                         permits(Permits::lengthM)));
     }
 
@@ -128,7 +128,7 @@ public final class PermitColumns {
                         rule.shown().shortColumn() + "_m",
                         3,
                         rule.shown().spanMeaning(),
-                        permits(p -> metres(p, rule))),
+                        permits(p -> meters(p, rule))),
                 Column.text(
                         rule.shown().column() + "_until",
                         rule.shown().shortColumn() + "_to",
@@ -154,7 +154,7 @@ public final class PermitColumns {
                                 .collect(joining(";"))));
     }
 
-    public static double metres(Permits permits, ZoneRule rule) {
+    public static double meters(Permits permits, ZoneRule rule) {
         return permits.findPart(rule).map(RuledPart::lengthM).orElse(0.0);
     }
 

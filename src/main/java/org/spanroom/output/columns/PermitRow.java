@@ -75,8 +75,8 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
         return Line.ofXy(Arrays.copyOf(xy, at));
     }
 
-    private static double share(double metres, double stepM) {
-        return Math.max(0, Math.min(1, metres / stepM));
+    private static double share(double meters, double stepM) {
+        return Math.max(0, Math.min(1, meters / stepM));
     }
 
     private static int put(double[] xy, int at, Line line, int step, double share) {
@@ -136,7 +136,7 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
                         "length_m",
                         "length_m",
                         3,
-                        "Metres inside: the stretch's part of the length that counts.",
+                        "Meters inside: the stretch's part of the length that counts.",
                         row -> row.stretch().map(Stretch::lengthM).orElse(0.0)));
     }
 

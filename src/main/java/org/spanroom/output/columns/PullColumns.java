@@ -71,11 +71,11 @@ public final class PullColumns {
     private static List<Column<RankedSpan>> tightest() {
         return List.of(
                 Column.real(
-                        "pull_utilisation_pct",
+                        "pull_utilization_pct",
                         "pull_util",
                         1,
                         "How far the tightest limit is used up when pulling from the better end; above 100 it fails.",
-                        pull(p -> p.outcome().findTightest().map(LimitUse::utilisationPercent))),
+                        pull(p -> p.outcome().findTightest().map(LimitUse::utilizationPercent))),
                 Column.text(
                         "pull_tightest_limit",
                         "pull_tight",
@@ -91,7 +91,7 @@ public final class PullColumns {
                         row -> row.assessment()
                                 .laterPull()
                                 .flatMap(later -> later.outcome().findTightest())
-                                .map(LimitUse::utilisationPercent)),
+                                .map(LimitUse::utilizationPercent)),
                 Column.integer(
                         "pull_count",
                         "pulls",

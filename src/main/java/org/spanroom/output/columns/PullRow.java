@@ -79,11 +79,11 @@ public record PullRow(Span span, InnerductPull pull) {
                         "How many cables lie in it.",
                         innerduct(i -> i.cables().size())),
                 Column.real(
-                        "neighbour_n_per_m",
+                        "neighbor_n_per_m",
                         "neighb_npm",
                         3,
                         "Weight of the duct's other contents that lies on it in its turn.",
-                        pulled(InnerductPull::neighbourNPerM)),
+                        pulled(InnerductPull::neighborNPerM)),
                 Column.real(
                         "wedge_ratio",
                         "wedge",
@@ -125,11 +125,11 @@ public record PullRow(Span span, InnerductPull pull) {
                                 + ", in the state of friction that spans are judged by.",
                         use(end, pull -> pull.tightest().kind().key())),
                 Column.real(
-                        "utilisation_" + name + "_pct",
+                        "utilization_" + name + "_pct",
                         "util_" + name,
                         1,
                         "How far that limit is used up, breakaway included; above 100 it fails.",
-                        use(end, pull -> pull.tightest().utilisationPercent())),
+                        use(end, pull -> pull.tightest().utilizationPercent())),
                 Column.real(
                         "tightest_at_" + name + "_m",
                         "at_" + name + "_m",

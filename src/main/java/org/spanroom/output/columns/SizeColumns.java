@@ -11,7 +11,7 @@ import org.spanroom.output.table.Column;
 /** The columns of a span that say where the sizes of its duct and contents are from. */
 final class SizeColumns {
     private static final String WORDS =
-            ": measured (recorded as a size), catalogue (a row that the data names) or assumed"
+            ": measured (recorded as a size), catalog (a row that the data names) or assumed"
                     + " (the configured default); of several the least certain.";
 
     private SizeColumns() {}
@@ -40,9 +40,9 @@ final class SizeColumns {
                         cables(Term.CABLE_OUTSIDE_DIAMETER)),
                 Column.text("cable_mass_source", "mass_src", "The same for the cables' mass.", cables(Term.CABLE_MASS)),
                 Column.text(
-                        "catalogue_rows",
+                        "catalog_rows",
                         "cat_rows",
-                        "The rows of the catalogue that sizes were taken from, joined by ;.",
+                        "The rows of the catalog that sizes were taken from, joined by ;.",
                         duct(duct -> String.join(";", duct.catalogUse().rows()))));
     }
 

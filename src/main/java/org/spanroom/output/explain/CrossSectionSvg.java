@@ -15,7 +15,7 @@ import org.spanroom.model.network.BoreShape;
 
 /**
  * A duct's cross-section before and after, side by side and to scale: the very arrangement that the count of new cables
- * rests on. Kinds differ in brightness, outline and letter as well as in colour, so that a print in grey reads too.
+ * rests on. Kinds differ in brightness, outline and letter as well as in color, so that a print in gray reads too.
  */
 public final class CrossSectionSvg {
     private static final double WIDTH_PX = 940;

@@ -40,10 +40,10 @@ final class ExplanationDuct {
                 .table("innerducts", "in it", contents.innerducts(), ExplanationDuct::innerduct)
                 .table("sleeves", "Sleeves", contents.sleeves(), ExplanationDuct::sleeve)
                 .table("loose_cables", "Loose cables", contents.looseCables(), ExplanationDuct::cable)
-                .texts("catalogue_rows", "catalogue rows", duct.catalogUse().rows())
+                .texts("catalog_rows", "catalog rows", duct.catalogUse().rows())
                 .words(
-                        "from_catalogue",
-                        "from the catalogue",
+                        "from_catalog",
+                        "from the catalog",
                         sorted(duct.catalogUse().terms()),
                         Term::key)
                 .words("assumed", "assumed by the config", sorted(duct.assumed()), Term::key)

@@ -90,7 +90,7 @@ final class ExplanationEffort {
                 .whole("bags", "bags", material.bags())
                 .whole("loads", "loads", material.loads())
                 .number("sleeve_m", "sleeve in", material.sleeveM(), 1, "m")
-                .number("lubricant_l", "lubricant", material.lubricantLitres(), 1, "l");
+                .number("lubricant_l", "lubricant", material.lubricantLiters(), 1, "l");
     }
 
     private static void newBuild(ExplanationParts parts, Effort effort) {

@@ -34,7 +34,7 @@ final class ExplanationPermits {
         if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
             parts.flag(column, "", permits.isUnder(rule));
         } else {
-            parts.number(column + "_m", "", PermitColumns.metres(permits, rule), 3, "m")
+            parts.number(column + "_m", "", PermitColumns.meters(permits, rule), 3, "m")
                     .text(column + "_until", "", PermitColumns.until(permits, rule));
         }
         permits.findPart(rule).ifPresent(part -> parts.text("", rule.shown().label(), rule.words(part)));

@@ -36,8 +36,8 @@ final class ExplanationPullSettings {
                         ExplanationValue.number(limits.machinePullN(), 0, "N"),
                         ExplanationValue.number(limits.vaultExitRadiusM(), 2, "m")));
             case WANDER -> ExplanationValue.number(settings.wanderRadPerM(), 5, "rad/m");
-            case NEIGHBOUR_SHARE ->
-                ExplanationValue.number(100 * settings.neighbours().restingShareRatio(), 0, "%");
+            case NEIGHBOR_SHARE ->
+                ExplanationValue.number(100 * settings.neighbors().restingShareRatio(), 0, "%");
             case VERTICAL_RADIUS -> ExplanationValue.number(settings.gradeRadiusM(), 2, "m");
             default -> ExplanationValue.ABSENT;
         };
@@ -45,8 +45,8 @@ final class ExplanationPullSettings {
 
     private static ExplanationSection settings(PullSettings settings, String title) {
         double densityKgPerM3 = settings.innerductDensityKgPerM3();
-        double restingShareRatio = settings.neighbours().restingShareRatio();
-        int wedgedFrom = settings.neighbours().wedgedFromInnerducts();
+        double restingShareRatio = settings.neighbors().restingShareRatio();
+        int wedgedFrom = settings.neighbors().wedgedFromInnerducts();
         return new ExplanationParts()
                 .word("judged_by", "judged by friction", settings.judgedBy().key())
                 .table(
@@ -79,7 +79,7 @@ final class ExplanationPullSettings {
     private static void friction(ExplanationParts row, FrictionSet set) {
         row.number("duct_ratio", "innerduct on duct", set.ductRatio(), 3, "")
                 .number("jacket_ratio", "cable in its innerduct", set.jacketRatio(), 3, "")
-                .number("neighbour_ratio", "innerduct on neighbor", set.neighbourRatio(), 3, "");
+                .number("neighbor_ratio", "innerduct on neighbor", set.neighborRatio(), 3, "");
     }
 
     private static void limits(ExplanationParts line, PullLimits limits) {

@@ -57,7 +57,7 @@ final class ExplanationPulls {
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */
     private static void later(ExplanationParts parts, PullAssessment later) {
-        parts.number("pull_later_pct", "once room beside is used", later.utilisationPercent(), 1, "%")
+        parts.number("pull_later_pct", "once room beside is used", later.utilizationPercent(), 1, "%")
                 .text("pull_later_summary", "and then", later.outcome().summary());
     }
 
@@ -80,7 +80,7 @@ final class ExplanationPulls {
                 .text("", "allowed as", use.kind().isMinimum() ? "minimum" : "maximum")
                 .text("unit", "", unit)
                 .flag("allowed_is_least", "", use.kind().isMinimum())
-                .number("utilisation_pct", "used", use.utilisationPercent(), 1, "%")
+                .number("utilization_pct", "used", use.utilizationPercent(), 1, "%")
                 .flag("fails", "fails", use.fails())
                 .number("at_m", "at", use.atM(), 2, "m from A");
     }
@@ -92,7 +92,7 @@ final class ExplanationPulls {
                 .text("innerduct", "", pull.innerduct().id())
                 .word("reason", "", pull.reason().key())
                 .text("explanation", "why now", pull.reason().explanation())
-                .number("neighbour_n_per_m", "neighbors lying on it", pull.neighbourNPerM(), 3, "N/m")
+                .number("neighbor_n_per_m", "neighbors lying on it", pull.neighborNPerM(), 3, "N/m")
                 .number("wedge_ratio", "wedge factor", pull.wedgeRatio(), 3, "")
                 .table("", "Steady forces by the state of friction", STATES, (row, state) -> bothEnds(row, pull, state))
                 .sections("ways", List.of(trace.fromA(), trace.fromB()), way -> way(trace, way, breakawayRatio))

@@ -61,7 +61,7 @@ public final class ExplanationText {
         if (part instanceof ExplanationItem item) {
             item(item, place);
         } else if (part instanceof ExplanationLine line) {
-            labelled(line.label(), ExplanationWords.inline(line.parts()), place);
+            labeled(line.label(), ExplanationWords.inline(line.parts()), place);
         } else if (part instanceof ExplanationTable table) {
             table(table, place);
         } else if (part instanceof ExplanationSection section) {
@@ -76,11 +76,11 @@ public final class ExplanationText {
             String pad = " ".repeat(place.indent());
             list.sentences().forEach(sentence -> page.hanging(place.indent() + STEP, "%s- %s", pad, sentence));
         } else {
-            labelled(item.label(), ExplanationWords.of(item), place);
+            labeled(item.label(), ExplanationWords.of(item), place);
         }
     }
 
-    private void labelled(String label, String words, Place place) {
+    private void labeled(String label, String words, Place place) {
         page.hanging(
                 place.indent() + place.labelWidth(),
                 "%s%-" + place.labelWidth() + "s%s",
@@ -93,7 +93,7 @@ public final class ExplanationText {
         if (ExplanationTextTable.fits(table)) {
             ExplanationTextTable.write(table, place.indent(), page);
         } else {
-            table.rows().forEach(row -> labelled(table.label(), ExplanationWords.inline(row), place));
+            table.rows().forEach(row -> labeled(table.label(), ExplanationWords.inline(row), place));
         }
     }
 }

@@ -90,7 +90,7 @@ public final class SpanSheetSvg {
         double xPx = PLAN.rightPx() + 24;
         double yPx = PLAN.topPx() + 12;
         List<List<ExplanationPart>> bends = ((ExplanationTable) tree.part("bends")).rows();
-        svg.label(xPx, yPx, "start", 12, bends.isEmpty() ? "No bends" : "Bends, metres from A");
+        svg.label(xPx, yPx, "start", 12, bends.isEmpty() ? "No bends" : "Bends, meters from A");
         for (int i = 0; i < bends.size(); i++) {
             yPx += 16;
             if (i + 1 == MOST_BENDS_LISTED && bends.size() > MOST_BENDS_LISTED) {
@@ -133,7 +133,7 @@ public final class SpanSheetSvg {
         } else {
             diagram(HOLD, trace, "Tension of its cable, N", true);
         }
-        svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, "metres from A");
+        svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, "meters from A");
     }
 
     private void legend(double xPx, Svg.Pen pen, String words) {

@@ -44,7 +44,7 @@ final class Svg {
         line("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"" + fill + "\" " + pen.attributes() + "/>", x, y, radiusPx);
     }
 
-    /** Writes a line of text that begins, is centred, or ends at the point: anchor start, middle or end. */
+    /** Writes a line of text that begins, is centered, or ends at the point: anchor start, middle or end. */
     void label(double x, double y, String anchor, int sizePx, String words) {
         line("<text x=\"%s\" y=\"%s\" text-anchor=\"" + anchor + "\" font-size=\"" + sizePx + "\">", x, y);
         text.setLength(text.length() - 1);
@@ -65,15 +65,15 @@ final class Svg {
         return text + "</svg>\n";
     }
 
-    /** How a line is drawn. Widths and dashes differ too, so that a print in grey reads as well. */
-    record Pen(String colour, double widthPx, String dash) {
+    /** How a line is drawn. Widths and dashes differ too, so that a print in gray reads as well. */
+    record Pen(String color, double widthPx, String dash) {
         static final Pen NONE = new Pen("none", 0, "");
         static final Pen THIN = new Pen("#c8c8c8", 0.7, "");
         static final Pen AXIS = new Pen("#404040", 1, "");
 
         String attributes() {
             String dashes = dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
-            return "stroke=\"" + colour + "\" stroke-width=\"" + number(widthPx) + "\"" + dashes;
+            return "stroke=\"" + color + "\" stroke-width=\"" + number(widthPx) + "\"" + dashes;
         }
     }
 

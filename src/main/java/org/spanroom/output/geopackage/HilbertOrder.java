@@ -5,7 +5,7 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.index.hprtree.HilbertEncoder;
 
 /**
- * Boxes in the order in which a Hilbert curve passes their centres, so that neighbours in the order are neighbours on the map.
+ * Boxes in the order in which a Hilbert curve passes their centers, so that neighbors in the order are neighbors on the map.
  *
  * <p>The curve runs on a grid of 2<sup>15</sup> cells a side over all boxes: a place on it takes 30 bits, and together with
  * the box's number it sorts as one long. Boxes in one cell keep their order.

@@ -9,7 +9,7 @@ import org.spanroom.output.table.Extent;
 /**
  * The R-tree of one layer, built from the leaves up once all boxes are known.
  *
- * <p>Method: boxes are sorted along a Hilbert curve through their centres and packed into full nodes (Kamel and Faloutsos,
+ * <p>Method: boxes are sorted along a Hilbert curve through their centers and packed into full nodes (Kamel and Faloutsos,
  * "On Packing R-trees", 1993, from memory), which go straight into the three tables behind SQLite's R-tree. Inserting row by
  * row takes several times as long and gives a worse tree.
  *

@@ -12,7 +12,7 @@ public final class OutputCrs {
     public static final int DEGREE_DECIMALS = 9;
 
     /** 1e-4 m are 0.1 mm; of a foot it is less. */
-    public static final int METRE_DECIMALS = 4;
+    public static final int METER_DECIMALS = 4;
 
     private static final int WGS_84_CODE = 4326;
     /** Beyond all EPSG codes; the number that a GeoPackage gives to a system without a code. */
@@ -25,7 +25,7 @@ public final class OutputCrs {
     private OutputCrs(ReferenceSystem system) {
         this.system = system;
         this.epsgCode = system.equals(ReferenceSystem.crs84()) ? OptionalInt.of(WGS_84_CODE) : system.epsgCode();
-        this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METRE_DECIMALS;
+        this.decimals = system.isGeographic() ? DEGREE_DECIMALS : METER_DECIMALS;
     }
 
     static OutputCrs of(ReferenceSystem system) {
@@ -75,7 +75,7 @@ public final class OutputCrs {
             if (!Double.isFinite(ordinates[i])) {
                 return Shape.EMPTY;
             }
-            ordinates[i] = Decimals.round(ordinates[i], i % dimension == 2 ? METRE_DECIMALS : decimals);
+            ordinates[i] = Decimals.round(ordinates[i], i % dimension == 2 ? METER_DECIMALS : decimals);
         }
         return lonLat.withOrdinates(ordinates);
     }

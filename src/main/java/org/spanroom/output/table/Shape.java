@@ -6,7 +6,7 @@ import org.spanroom.model.Line;
 /**
  * The geometry of one row, immutable: a point, lines, or the rings of one polygon.
  *
- * <p>Ordinates are degrees on WGS 84, longitude first, and metres for the third one; writers turn them into the layer's own
+ * <p>Ordinates are degrees on WGS 84, longitude first, and meters for the third one; writers turn them into the layer's own
  * reference system. They lie packed in one array, since millions of shapes pass through.
  */
 public final class Shape {

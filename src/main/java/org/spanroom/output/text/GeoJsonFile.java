@@ -151,7 +151,7 @@ public final class GeoJsonFile implements TableFile {
             block.shortDecimal(shape.y(vertex), OutputCrs.DEGREE_DECIMALS);
             if (shape.hasZ() && table.hasZ()) {
                 block.octet(',');
-                block.shortDecimal(shape.z(vertex), OutputCrs.METRE_DECIMALS);
+                block.shortDecimal(shape.z(vertex), OutputCrs.METER_DECIMALS);
             }
             block.octet(']');
         }

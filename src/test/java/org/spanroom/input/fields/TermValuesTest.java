@@ -20,7 +20,7 @@ import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 import org.spanroom.model.network.BoreShape;
 
-/** The rule of what counts for a term, by itself: recorded, else the catalogue's, else the default; and what is a finding. */
+/** The rule of what counts for a term, by itself: recorded, else the catalog's, else the default; and what is a finding. */
 class TermValuesTest {
     private static final AssumedValues DEFAULTS = ShippedConfig.get().assumed();
 
@@ -57,7 +57,7 @@ class TermValuesTest {
 
     private final Fake values = new Fake();
 
-    /** A catalogue row offers 100 mm; the default is 4 in, 101.6 mm; 20 to 500 mm is plausible. */
+    /** A catalog row offers 100 mm; the default is 4 in, 101.6 mm; 20 to 500 mm is plausible. */
     @ParameterizedTest(name = "recorded {0}, row {1}: {2} mm")
     @CsvSource(
             nullValues = "-",
@@ -67,13 +67,13 @@ class TermValuesTest {
                 "4      | -       | 101.6 | false | 0 | -",
                 "100 mm | data    | 100   | false | 0 | -",
                 "3.9    | data    | 99.06 | false | 0 | -",
-                "4.1    | data    | 104.14| false | 0 | CATALOGUE_DISAGREES F: inside_diameter is recorded as 104.14 mm,"
-                        + " the catalogue's 'row' has 100 mm",
+                "4.1    | data    | 104.14| false | 0 | CATALOG_DISAGREES F: inside_diameter is recorded as 104.14 mm,"
+                        + " the catalog's 'row' has 100 mm",
                 "4.1    | default | 104.14| false | 0 | -",
                 "-      | data    | 100   | false | 1 | -",
                 "n/a    | data    | 100   | false | 1 | -",
                 "-      | default | 100   | true  | 1 | MISSING_VALUE F: no inside_diameter is recorded; assumed the"
-                        + " catalogue's 'row'",
+                        + " catalog's 'row'",
                 "-      | -       | 101.6 | true  | 0 | MISSING_VALUE F: no inside_diameter is recorded; assumed 101.6 mm",
                 "four   | -       | 101.6 | true  | 0 | UNUSABLE_VALUE F: 'four' is not a number that inside_diameter can"
                         + " be read from",
@@ -82,7 +82,7 @@ class TermValuesTest {
                 "100    | -       | 101.6 | true  | 0 | IMPLAUSIBLE_VALUE F: 100 in lies outside the plausible range of"
                         + " inside_diameter (20 to 500 mm); it would be plausible in mm; assumed 101.6 mm",
                 "100    | data    | 100   | false | 1 | IMPLAUSIBLE_VALUE F: 100 in lies outside the plausible range of"
-                        + " inside_diameter (20 to 500 mm); it would be plausible in mm; taken from the catalogue's 'row'",
+                        + " inside_diameter (20 to 500 mm); it would be plausible in mm; taken from the catalog's 'row'",
             })
     void theFirstUsableNumberCounts(
             @Nullable String recorded,
@@ -103,7 +103,7 @@ class TermValuesTest {
         assertFinding(finding);
     }
 
-    /** A catalogue row offers a square bore; the default is a round one. */
+    /** A catalog row offers a square bore; the default is a round one. */
     @ParameterizedTest(name = "recorded {0}, row {1}: {2}")
     @CsvSource(
             nullValues = "-",
@@ -111,11 +111,11 @@ class TermValuesTest {
             value = {
                 "round  | -       | ROUND  | false | -",
                 "square | data    | SQUARE | false | -",
-                "round  | data    | ROUND  | false | CATALOGUE_DISAGREES F: the bore is recorded as round, the catalogue's"
+                "round  | data    | ROUND  | false | CATALOG_DISAGREES F: the bore is recorded as round, the catalog's"
                         + " 'row' is square",
                 "round  | default | ROUND  | false | -",
                 "-      | data    | SQUARE | false | -",
-                "-      | default | SQUARE | true  | MISSING_VALUE F: no bore_shape is recorded; assumed the catalogue's"
+                "-      | default | SQUARE | true  | MISSING_VALUE F: no bore_shape is recorded; assumed the catalog's"
                         + " 'row'",
                 "-      | -       | ROUND  | true  | MISSING_VALUE F: no bore_shape is recorded; assumed round",
                 "oval   | data    | SQUARE | false | UNUSABLE_VALUE F: 'oval' stands in no list of words for bore_shape",

@@ -354,22 +354,22 @@ class ShapefileSourceTest {
         SourceGeometry geometry = ReadLayer.of(file).features().get(0).geometry();
 
         assertThat(geometry.parts()).hasSameSizeAs(rings);
-        double centreOfOuter = Double.NaN;
+        double centerOfOuter = Double.NaN;
         for (int i = 0; i < geometry.parts().size(); i++) {
-            double centre = 10 * Math.round(geometry.parts().get(i)[0] / 10);
-            centreOfOuter = geometry.startsPolygon().get(i) ? centre : centreOfOuter;
-            assertThat(centre).isEqualTo(centreOfOuter);
+            double center = 10 * Math.round(geometry.parts().get(i)[0] / 10);
+            centerOfOuter = geometry.startsPolygon().get(i) ? center : centerOfOuter;
+            assertThat(center).isEqualTo(centerOfOuter);
         }
         assertThat(geometry.startsPolygon().stream().filter(starts -> starts)).hasSize(cells);
     }
 
-    private static double[] star(Random random, double centre, double nearest, double farthest, boolean clockwise) {
+    private static double[] star(Random random, double center, double nearest, double farthest, boolean clockwise) {
         int corners = 5 + random.nextInt(20);
         double[] ring = new double[2 * corners + 2];
         for (int i = 0; i < corners; i++) {
             double angle = 2 * Math.PI * i / corners * (clockwise ? -1 : 1);
             double radius = nearest + (farthest - nearest) * random.nextDouble();
-            ring[2 * i] = centre + radius * Math.cos(angle);
+            ring[2 * i] = center + radius * Math.cos(angle);
             ring[2 * i + 1] = radius * Math.sin(angle);
         }
         ring[2 * corners] = ring[0];

@@ -61,10 +61,10 @@ class RatesTest {
     /** The centroid of a triangle lies a third from its upright side: the mean is (low + 4 value + high) / 6. */
     @Test
     void manyDrawsHaveTheMeanOfTwoTriangles() {
-        Rate rate = rates.rate(RateKey.LABOUR_MONEY_PER_HOUR, standard);
+        Rate rate = rates.rate(RateKey.LABOR_MONEY_PER_HOUR, standard);
         double sum = 0;
         for (int i = 0; i < 4000; i++) {
-            double drawn = rates.sampled(1, i).inUnit(RateKey.LABOUR_MONEY_PER_HOUR, standard);
+            double drawn = rates.sampled(1, i).inUnit(RateKey.LABOR_MONEY_PER_HOUR, standard);
             assertThat(drawn).isBetween(rate.low(), rate.high());
             sum += drawn;
         }

@@ -58,7 +58,7 @@ class PullColumnsTest {
                 .containsEntry("pull_outcome", "both")
                 .containsEntry("pull_better_end", "a")
                 .containsEntry("pull_better_vault", "V-1")
-                .containsEntry("pull_utilisation_pct", "50.0")
+                .containsEntry("pull_utilization_pct", "50.0")
                 .containsEntry("pull_tightest_limit", "innerduct_bend_radius")
                 .containsEntry("pull_count", "1")
                 .containsEntry("pull_failing_limit", "")
@@ -90,7 +90,7 @@ class PullColumnsTest {
         double found = Double.parseDouble(row.get("pull_failing_found_in_unit"));
         double allowed = Double.parseDouble(row.get("pull_failing_allowed_in_unit"));
         assertThat(100 * found / allowed)
-                .isCloseTo(Double.parseDouble(row.get("pull_utilisation_pct")), within(0.06))
+                .isCloseTo(Double.parseDouble(row.get("pull_utilization_pct")), within(0.06))
                 .isGreaterThan(100);
         assertThat(row).containsEntry("pull_failing_unit", failing.kind().unit());
         assertThat(Double.parseDouble(row.get("pull_failing_at_m"))).isCloseTo(failing.atM(), within(0.0051));
@@ -127,7 +127,7 @@ class PullColumnsTest {
         assertThat(rows.get(0).get("outside_diameter_mm")).isEqualTo("42.16");
         assertThat(rows.get(0).get("wall_mm")).isEqualTo("3.12");
         assertThat(rows.get(0).get("tightest_limit_b")).isEqualTo("innerduct_bend_radius");
-        assertThat(rows.get(0).get("utilisation_b_pct")).isEqualTo("50.0");
+        assertThat(rows.get(0).get("utilization_b_pct")).isEqualTo("50.0");
         assertThat(rows.get(1).get("hold_for_a_bad_n")).isEqualTo("0.0");
         assertThat(Double.parseDouble(rows.get(0).get("pull_out_at_b_dry_n")) / LBF_N)
                 .isCloseTo(128.83, within(0.02));
@@ -135,16 +135,16 @@ class PullColumnsTest {
                 .isCloseTo(25.9, within(0.06));
     }
 
-    /** 0.343 lb/ft of a loaded neighbour are 5.006 N/m; then 0.080 lb/ft of the freed cable are 1.168 N/m. */
+    /** 0.343 lb/ft of a loaded neighbor are 5.006 N/m; then 0.080 lb/ft of the freed cable are 1.168 N/m. */
     @Test
-    void theWeightOfNeighboursIsListed() throws IOException {
+    void theWeightOfNeighborsIsListed() throws IOException {
         write(SpanExplanationSample.workedExample(
                         SpanExplanationSample.innerduct("i1", 0.5, 0.080),
                         SpanExplanationSample.innerduct("i2", 0.5, 0.080))
                 .ranked());
 
         assertThat(csv("pulls.csv"))
-                .extracting(row -> row.get("neighbour_n_per_m"))
+                .extracting(row -> row.get("neighbor_n_per_m"))
                 .containsExactly("5.006", "1.168");
     }
 

@@ -37,7 +37,7 @@ class CrossSectionSvgTest {
         Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "")
                 .orElseThrow());
 
-        // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimetre, about (240, 275)
+        // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimeter, about (240, 275)
         assertThat(circles(drawing)).contains("240 275 182.5", "240 383 72", "240 383 61.2", "240 419 25.2");
         // after: about (700, 275)
         assertThat(circles(drawing)).contains("700 429.8 25.2", "646 401 25.2", "646 401 23.4", "808 383 18");

@@ -56,7 +56,7 @@ class ExplanationJsonTest {
         assertThat(100
                         * failing.at("/found_in_unit").asDouble()
                         / failing.at("/allowed_in_unit").asDouble())
-                .isCloseTo(failing.at("/utilisation_pct").asDouble(), within(0.06));
+                .isCloseTo(failing.at("/utilization_pct").asDouble(), within(0.06));
     }
 
     @ParameterizedTest

@@ -34,7 +34,7 @@ class ExplanationTextTest {
         }
     }
 
-    /** Boundaries of the example pulled out at B: metres from A in ft, innerduct and cable in lbf. */
+    /** Boundaries of the example pulled out at B: meters from A in ft, innerduct and cable in lbf. */
     @ParameterizedTest
     @CsvSource({
         "straight, 148.822, 21.44, 14.36",

@@ -111,7 +111,7 @@ class SpanSheetSvgTest {
         }
     }
 
-    /** A grey print tells the lines apart by their dashes alone. */
+    /** A gray print tells the lines apart by their dashes alone. */
     @Test
     void theTwoWaysDifferInTheirDashes() throws Exception {
         List<Element> lines = elements(parsed(SpanExplanationSample.workedExample()), "polyline");

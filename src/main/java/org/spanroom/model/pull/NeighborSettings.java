@@ -10,8 +10,8 @@ import org.spanroom.model.Check;
  * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one counts as wedged between two
  *     supports
  */
-public record NeighbourSettings(double restingShareRatio, int wedgedFromInnerducts) {
-    public NeighbourSettings {
+public record NeighborSettings(double restingShareRatio, int wedgedFromInnerducts) {
+    public NeighborSettings {
         Check.within("restingShareRatio", restingShareRatio, 0, 1);
         Check.positive("wedgedFromInnerducts", wedgedFromInnerducts);
     }
