@@ -118,7 +118,7 @@ class RankConfidenceTest {
                 assertThat(money(span, what + "_money")).isLessThanOrEqualTo(money(span, what + "_high_money"));
             }
         }
-        assertThat(belowLow).isLessThan(ranked / 100);
+        assertThat(belowLow).isLessThan(ranked / 25);
     }
 
     /** Percentiles of totals, which are no sums of the spans' own; the same whatever the threads. */
