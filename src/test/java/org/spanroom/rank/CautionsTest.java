@@ -130,8 +130,8 @@ class CautionsTest {
 
     @Test
     void cautionsOfMissingRecordsSayWhatToGet() {
-        assertThat(CautionKind.CONSENT_UNRECORDED.caution().explanation()).contains("get the consent in writing");
-        assertThat(CautionKind.LOOSE_CABLE_UNRECORDED.caution().explanation()).contains("get the owner's rule");
+        assertThat(CautionKind.CONSENT_UNRECORDED.caution().explanation()).contains("get it in writing");
+        assertThat(CautionKind.LOOSE_CABLE_UNRECORDED.caution().explanation()).contains("ask the owner");
     }
 
     @Test
