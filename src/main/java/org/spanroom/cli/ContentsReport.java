@@ -19,7 +19,7 @@ final class ContentsReport {
         if (contents.scenarios().isEmpty()) {
             return lines;
         }
-        lines.add("If ducts of unrecorded contents hold few, typical or many (money likely, in "
+        lines.add("If ducts of unrecorded contents hold few, typical or many (money with all rates at their values, in "
                 + contents.scenarios().get(0).currency() + "):");
         lines.add(
                 "scenario  innerducts  cables   spans ranked   positions        recovery       new build          saving");

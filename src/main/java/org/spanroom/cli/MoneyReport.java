@@ -14,18 +14,22 @@ final class MoneyReport {
 
     static List<String> lines(MoneyTotals money) {
         var lines = new ArrayList<String>();
-        String range = money.ranges().isPresent() ? ", likely (low to high)" : ", likely";
-        lines.add("Over these spans together, in " + money.currency() + range + ":");
+        String range = money.ranges().isPresent() ? "likely (low to high)" : "all rates at their values";
+        lines.add("Over these spans together, in " + money.currency() + ", " + range + ":");
         lines.add(line("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         lines.add(line("new build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         lines.add(line("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return List.copyOf(lines);
     }
 
-    private static String line(String what, double likelyMoney, Optional<MoneyRange> range) {
-        String shown = range.map(
-                        found -> String.format(Locale.ROOT, " (%,.0f to %,.0f)", found.lowMoney(), found.highMoney()))
-                .orElse("");
-        return String.format(Locale.ROOT, "%,14.0f%s %s", likelyMoney, shown, what);
+    private static String line(String what, double atValuesMoney, Optional<MoneyRange> range) {
+        return range.map(found -> String.format(
+                        Locale.ROOT,
+                        "%,14.0f (%,.0f to %,.0f) %s",
+                        found.likelyMoney(),
+                        found.lowMoney(),
+                        found.highMoney(),
+                        what))
+                .orElse(String.format(Locale.ROOT, "%,14.0f %s", atValuesMoney, what));
     }
 }

@@ -73,7 +73,7 @@ final class EpsgDataset {
 
     /**
      * Returns the names of the projected systems on the datum of a geographic one, by their codes, without those that the dataset has
-     * withdrawn. Asks the database itself: the library would make an object of each of some thousand systems to tell its datum, and does
+     * withdrawn. Asks the database itself: the library would make an object of each of some thousand systems to find its datum, and does
      * not say which are withdrawn.
      */
     static Map<Integer, String> projectedOn(int geographicCode) {

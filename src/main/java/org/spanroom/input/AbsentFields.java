@@ -16,7 +16,7 @@ import org.spanroom.input.layer.LayerHeader;
 
 /**
  * The mapped fields that the files of a layer lack. A field that none of them has is a mistake in the config, and ends the run: all that
- * it should hold would be assumed. One that only some files have is told.
+ * it should hold would be assumed. One that only some files have is reported.
  */
 final class AbsentFields {
     private static final int MOST_FIELDS_SHOWN = 40;
@@ -40,7 +40,7 @@ final class AbsentFields {
      *
      * @throws InputException if no file has one of the fields
      */
-    void tell(FindingLog findings) {
+    void report(FindingLog findings) {
         if (files.isEmpty()) {
             return;
         }

@@ -75,7 +75,7 @@ final class LayerFilesReader<T> {
                 absent.add(read.header, read.record.source(), read.reader.absentFields(read.header));
             }
         }
-        absent.tell(findings);
+        absent.report(findings);
         return new Read<>(items.items(), files);
     }
 
@@ -120,7 +120,7 @@ final class LayerFilesReader<T> {
         });
     }
 
-    /** Files of one name in several folders are told apart by their whole names. */
+    /** Files of one name in several folders are distinguished by their whole names. */
     private String sourceName(LayerHeader header) {
         String name = String.valueOf(header.file().getFileName());
         long namesakes = layer.file().paths().stream()

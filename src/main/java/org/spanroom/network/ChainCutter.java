@@ -95,7 +95,7 @@ final class ChainCutter {
         recorded.compare(chain, cuts);
     }
 
-    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that it is told between which it lies. */
+    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that the finding names the two vaults that it lies between. */
     private List<VaultCrossing> standing(List<VaultCrossing> passes) {
         boolean shorter = isTooShort(chain.lengthM());
         List<VaultCrossing> ends =

@@ -214,7 +214,7 @@ public final class RescoredWriter {
         return counts;
     }
 
-    /** Likely sums only: the run kept no total of each drawing, and other spans may be ranked now. */
+    /** Sums with all rates at their values only: the run kept no total of each drawing, and other spans may be ranked now. */
     private MoneyTotals money() {
         return new MoneyTotals(
                 rescored.currency(),

@@ -185,7 +185,7 @@ final class RunJson {
         meters("length_m", sum.lengthM());
     }
 
-    /** What the ranked spans cost and save together; low and high where these were drawn. */
+    /** What the ranked spans cost and save together; low, likely and high where these were drawn. */
     private void money(MoneyTotals money) throws IOException {
         json.writeObjectFieldStart("money_ranked");
         json.writeStringField("currency", money.currency());
@@ -195,10 +195,11 @@ final class RunJson {
         json.writeEndObject();
     }
 
-    private void money(String name, double likelyMoney, Optional<MoneyRange> range) throws IOException {
-        decimals(name + "_money", likelyMoney, 2);
+    private void money(String name, double atValuesMoney, Optional<MoneyRange> range) throws IOException {
+        decimals(name + "_money", atValuesMoney, 2);
         if (range.isPresent()) {
             decimals(name + "_low_money", range.get().lowMoney(), 2);
+            decimals(name + "_likely_money", range.get().likelyMoney(), 2);
             decimals(name + "_high_money", range.get().highMoney(), 2);
         }
     }

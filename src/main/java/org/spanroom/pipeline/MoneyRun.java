@@ -14,9 +14,9 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /**
- * What the ranked spans of a run cost and save: likely, and low and high from drawings of the rates. A drawing is the same for all
+ * What the ranked spans of a run cost and save: with all rates at their values, and low, likely and high from drawings of the rates. A drawing is the same for all
  * spans, so the total of a drawing is the sum over the spans in it, and the range of the total is that of these sums, never the sum of the
- * spans' ranges. Of each span six numbers are kept. First every ranked span is given, in any order and by any thread; then what came of
+ * spans' ranges. Of each span nine numbers are kept. First every ranked span is given, in any order and by any thread; then what came of
  * it is asked for.
  */
 final class MoneyRun {
@@ -29,12 +29,16 @@ final class MoneyRun {
     private final float[][] ranges;
     private final ConcurrentLinkedQueue<Sums> collected = new ConcurrentLinkedQueue<>();
 
+    /** Of each amount low, likely and high follow one another. */
     private enum Range {
         RECOVERY_LOW,
+        RECOVERY_LIKELY,
         RECOVERY_HIGH,
         NEW_BUILD_LOW,
+        NEW_BUILD_LIKELY,
         NEW_BUILD_HIGH,
         SAVING_LOW,
+        SAVING_LIKELY,
         SAVING_HIGH
     }
 
@@ -94,9 +98,9 @@ final class MoneyRun {
             return Optional.empty();
         }
         return Optional.of(new MoneyRanges(
-                range(number, Range.RECOVERY_LOW, Range.RECOVERY_HIGH),
-                range(number, Range.NEW_BUILD_LOW, Range.NEW_BUILD_HIGH),
-                range(number, Range.SAVING_LOW, Range.SAVING_HIGH)));
+                range(number, Range.RECOVERY_LOW),
+                range(number, Range.NEW_BUILD_LOW),
+                range(number, Range.SAVING_LOW)));
     }
 
     /** Returns the totals over all spans that were given. */
@@ -115,26 +119,25 @@ final class MoneyRun {
     }
 
     private void keep(int number, MoneyRanges found) {
-        keep(number, found.recovery(), Range.RECOVERY_LOW, Range.RECOVERY_HIGH);
-        keep(number, found.newBuild(), Range.NEW_BUILD_LOW, Range.NEW_BUILD_HIGH);
-        keep(number, found.saving(), Range.SAVING_LOW, Range.SAVING_HIGH);
+        keep(number, found.recovery(), Range.RECOVERY_LOW);
+        keep(number, found.newBuild(), Range.NEW_BUILD_LOW);
+        keep(number, found.saving(), Range.SAVING_LOW);
     }
 
-    private void keep(int number, MoneyRange range, Range low, Range high) {
-        of(low)[number] = (float) range.lowMoney();
-        of(high)[number] = (float) range.highMoney();
+    @SuppressWarnings("EnumOrdinal") // packed in the order of the constants, in memory only
+    private void keep(int number, MoneyRange range, Range low) {
+        ranges[low.ordinal()][number] = (float) range.lowMoney();
+        ranges[low.ordinal() + 1][number] = (float) range.likelyMoney();
+        ranges[low.ordinal() + 2][number] = (float) range.highMoney();
     }
 
     private void keepNothing(int number) {
         Arrays.stream(ranges).forEach(kept -> kept[number] = Float.NaN);
     }
 
-    private MoneyRange range(int number, Range low, Range high) {
-        return new MoneyRange(of(low)[number], of(high)[number]);
-    }
-
     @SuppressWarnings("EnumOrdinal") // packed in the order of the constants, in memory only
-    private float[] of(Range range) {
-        return ranges[range.ordinal()];
+    private MoneyRange range(int number, Range low) {
+        return new MoneyRange(
+                ranges[low.ordinal()][number], ranges[low.ordinal() + 1][number], ranges[low.ordinal() + 2][number]);
     }
 }

@@ -189,7 +189,7 @@ class KeptFieldsTest {
                 "keep: ['']|keep names a field without a name",
                 "keep: [a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t,u]|the most is 20"
             })
-    void aListThatCannotBeKeptIsRefused(String keep, String told) throws IOException {
+    void aListThatCannotBeKeptIsRefused(String keep, String message) throws IOException {
         Path other = Files.writeString(
                 config.resolveSibling("other.yaml"),
                 Files.readString(config).replace("keep: [Street, \"street no\"]", keep));
@@ -197,7 +197,7 @@ class KeptFieldsTest {
         CommandRun check = CommandRun.of("check", "--config", other.toString());
 
         assertThat(check.exitCode()).isEqualTo(3);
-        assertThat(check.err()).contains(told);
+        assertThat(check.err()).contains(message);
     }
 
     @Test

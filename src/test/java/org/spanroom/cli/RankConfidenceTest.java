@@ -28,7 +28,7 @@ class RankConfidenceTest {
     private static final List<String> MONEY = List.of("recovery", "build", "saving");
     private static final List<String> SIMULATED = Stream.concat(
                     COLUMNS.stream(),
-                    MONEY.stream().flatMap(what -> Stream.of(what + "_low_money", what + "_high_money")))
+                    MONEY.stream().flatMap(what -> Stream.of(what + "_low_money", what + "_likely_money", what + "_high_money")))
             .toList();
 
     @TempDir
@@ -104,21 +104,18 @@ class RankConfidenceTest {
     }
 
     /**
-     * The likely figure is the one that is scored; what is drawn lies to both sides of it. Only where work just fits into its shift
-     * most drawings need another one, so that the likely figure lies below the low one.
+     * Percentiles of the same drawings. With all rates at their values an amount is less than the likely one, since most rates can rise
+     * farther than they can fall; it lies inside the whole range of the drawings, so below the high end always.
      */
     @Test
     void likelyMoneyLiesBetweenLowAndHigh() throws IOException {
-        int ranked = 0;
-        int belowLow = 0;
         for (CSVRecord span : spans("one").values()) {
             for (String what : span.get("rank").isEmpty() ? List.<String>of() : MONEY) {
-                ranked++;
-                belowLow += money(span, what + "_money") < money(span, what + "_low_money") ? 1 : 0;
+                assertThat(money(span, what + "_likely_money"))
+                        .isBetween(money(span, what + "_low_money"), money(span, what + "_high_money"));
                 assertThat(money(span, what + "_money")).isLessThanOrEqualTo(money(span, what + "_high_money"));
             }
         }
-        assertThat(belowLow).isLessThan(ranked / 25);
     }
 
     /** Percentiles of totals, which are no sums of the spans' own; the same whatever the threads. */
@@ -138,9 +135,9 @@ class RankConfidenceTest {
         assertThat(off.size()).isEqualTo(4);
         for (String what : MONEY) {
             assertThat(off.get(what + "_money")).isEqualTo(one.get(what + "_money"));
-            double likely = sum(what + "_money");
+            double atValues = sum(what + "_money");
             // Half a cent for each of the spans, whose columns are rounded.
-            assertThat(one.get(what + "_money").asDouble()).isEqualTo(likely, within(5.0));
+            assertThat(one.get(what + "_money").asDouble()).isEqualTo(atValues, within(5.0));
             for (String end : List.of("_low_money", "_high_money")) {
                 assertThat(one.get(what + end).asDouble())
                         .isNotCloseTo(sum(what + end), withinPercentage(0.1))
@@ -160,7 +157,7 @@ class RankConfidenceTest {
                 .contains(String.format(
                         Locale.ROOT,
                         "%,.0f (%,.0f to %,.0f) saving",
-                        money.get("saving_money").asDouble(),
+                        money.get("saving_likely_money").asDouble(),
                         money.get("saving_low_money").asDouble(),
                         money.get("saving_high_money").asDouble()));
     }

@@ -47,10 +47,13 @@ class RescoreTest {
     private static final Set<String> DRAWN = Set.of(
             FEASIBLE,
             "recovery_low_money",
+            "recovery_likely_money",
             "recovery_high_money",
             "build_low_money",
+            "build_likely_money",
             "build_high_money",
             "saving_low_money",
+            "saving_likely_money",
             "saving_high_money");
 
     @TempDir

@@ -275,13 +275,13 @@ class SelectionTest {
                 "rank <= 'many'|column rank holds numbers",
                 "rank <=|cannot be read"
             })
-    void aWrongConditionEndsBeforeAnythingIsReadOrWritten(String where, String told) {
+    void aWrongConditionEndsBeforeAnythingIsReadOrWritten(String where, String message) {
         CommandRun rank = rank(folder.resolve("run"), "--where", where);
         CommandRun rescored = again("--where", where);
 
         for (CommandRun run : List.of(rank, rescored)) {
             assertThat(run.exitCode()).isEqualTo(2);
-            assertThat(run.err()).contains(told).doesNotContain("\tat ");
+            assertThat(run.err()).contains(message).doesNotContain("\tat ");
             assertThat(folder.resolve("run")).doesNotExist();
         }
         assertThat(rank.err()).doesNotContain("read inputs");

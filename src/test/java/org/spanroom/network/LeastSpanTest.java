@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The least span is measured along the line, and what is shorter between two vaults is told as that. */
+/** The least span is measured along the line, and what is shorter between two vaults is reported as a short stretch. */
 class LeastSpanTest {
     /** The vaults lie 0.6 m apart, as the crow flies; the duct goes out to the side and comes back. */
     @ParameterizedTest(name = "{0} m to the side")

@@ -32,7 +32,7 @@ class VaultTiesTest {
             0.05,
             2);
 
-    /** Returns the vaults as another export of the same layer has them: in another order, numbered anew in it. */
+    /** Returns the vaults as another export of the same layer has them: in another order and numbered in that order. */
     private static List<Vault> exportedAgain(List<Vault> vaults, long seed) {
         List<Vault> shuffled = new ArrayList<>(vaults);
         Collections.shuffle(shuffled, new Random(seed));

@@ -86,7 +86,7 @@ final class DataDictionary {
             | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` | - |
             | `length_m` | - (geometry of the link) | `insideLength` | - (geometry; `fibreLength` is that of the fibre) |
             | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` | `physicalInfrastructureProvider.name` |
-            | `condition` | `currentStatus`, which tells use, not the state of the bore | `operationalStatus`, such as Unfit For Service | `status`, which tells the stage of life |
+            | `condition` | `currentStatus`, which gives the use, not the state of the bore | `operationalStatus`, such as Unfit For Service | `status`, which gives the stage of life |
             | `position_quality` | - | `qualityLevel`, QL-A to QL-D | - |
             | `year` | `validFrom` | - | `readyForServiceDate` |
             """;
@@ -105,7 +105,7 @@ final class DataDictionary {
             | `spans_ranked_doubtful` | how many of the ranked spans can be pulled only when well lubricated: caution `pull_doubtful` |
             | `lengths_m` | meters on the ground: all `routes` read, `spans`, `remainders` that are not assigned to a span, and `spans_ranked` |
             | `kept_fields` | only where `inputs.routes.keep` names fields: for each, over the ranked spans by its values, `spans_ranked`, `positions_gained` and `length_m`, most gained first; values beyond the first thousand in the order of the ranking together as `others` |
-            | `money_ranked` | over all spans that have a rank, in `currency`: likely `recovery_money`, `build_money` and `saving_money`, and of each the `low` and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |
+            | `money_ranked` | over all spans that have a rank, in `currency`: `recovery_money`, `build_money` and `saving_money` with all rates at their values, and of each the `low`, `likely` (median) and `high` percentile of the totals of joint drawings of the rates; without these where nothing was simulated, or by `rank --from` |
             | `findings_by_severity`, `findings_by_code` | how many of each |
             | `output_crs` | name of the reference system of GeoPackage and Shapefile |
             | `notes` | what was cut or left out in writing |

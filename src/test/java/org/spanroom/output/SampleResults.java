@@ -63,9 +63,9 @@ public final class SampleResults {
             12_000,
             50_000.5,
             Optional.of(new MoneyRanges(
-                    new MoneyRange(10_000, 15_000),
-                    new MoneyRange(40_000, 65_000.25),
-                    new MoneyRange(28_000, 52_000))));
+                    new MoneyRange(10_000, 12_500, 15_000),
+                    new MoneyRange(40_000, 52_000, 65_000.25),
+                    new MoneyRange(28_000, 39_000, 52_000))));
 
     private SampleResults() {}
 

@@ -85,16 +85,16 @@ class MemoryNeedTest {
                 .hasMessageContaining("java -Xmx1251m");
     }
 
-    /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, and six of money. */
+    /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, and nine of money. */
     @Test
     void whatASimulationKeepsCountsToo() {
         assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 274 * MEBIBYTE))
                 .doesNotThrowAnyException();
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), false, 273 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
-        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (274 + 48) * MEBIBYTE))
+        assertThatCode(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (274 + 60) * MEBIBYTE))
                 .doesNotThrowAnyException();
-        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (273 + 48) * MEBIBYTE))
+        assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(1 << 20), true, (273 + 60) * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class);
     }
 

@@ -96,6 +96,7 @@ class MoneyRunTest {
             Collections.sort(sorted);
             MoneyRange found = run.of(number).orElseThrow().recovery();
             assertThat(found.lowMoney()).isEqualTo(percentile(sorted, 0.1), within(0.02));
+            assertThat(found.likelyMoney()).isEqualTo(percentile(sorted, 0.5), within(0.02));
             assertThat(found.highMoney()).isEqualTo(percentile(sorted, 0.9), within(0.02));
         }
     }
@@ -123,7 +124,7 @@ class MoneyRunTest {
     }
 
     @Test
-    void withoutASimulationThereIsTheLikelyFigureOnly() {
+    void withoutASimulationThereIsTheFigureAtTheRatesValuesOnly() {
         MoneyRun run = of(CONFIG.withUncertainty(CONFIG.uncertainty().withSimulated(false)), ASSESSED);
 
         assertThat(run.totals().ranges()).isEmpty();
@@ -154,6 +155,7 @@ class MoneyRunTest {
 
     private static void assertRange(MoneyRange range, List<Double> drawn) {
         assertThat(range.lowMoney()).isEqualTo(percentile(drawn, 0.1), within(0.01 * SPANS));
+        assertThat(range.likelyMoney()).isEqualTo(percentile(drawn, 0.5), within(0.01 * SPANS));
         assertThat(range.highMoney()).isEqualTo(percentile(drawn, 0.9), within(0.01 * SPANS));
     }
 

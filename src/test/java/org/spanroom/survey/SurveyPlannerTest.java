@@ -173,7 +173,7 @@ class SurveyPlannerTest {
         }
     }
 
-    /** What is recorded of like spans tells how much there is to learn: where nearly all gain, little. */
+    /** What is recorded of like spans shows how much there is to learn: where nearly all gain, little. */
     @Test
     void lessIsVisitedWhereTheRecordedOnesAreAlike() {
         var spans = new ArrayList<SurveySpan>();

@@ -106,7 +106,7 @@ record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, b
         return new FieldName(name, readings(words, concepts, last), unit, !sure);
     }
 
-    /** An innerduct number, with the number last, tells one from another; a number of innerducts counts them. */
+    /** An innerduct number, with the number last, names one of several; a number of innerducts counts them. */
     private static boolean isNumberOfOne(List<String> parts, Set<String> words) {
         return parts.size() > 1
                 && (words.contains("innerduct") || words.contains("cable"))

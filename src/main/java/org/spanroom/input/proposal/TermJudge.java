@@ -45,7 +45,7 @@ final class TermJudge {
             return Optional.empty();
         }
         if (score == 0) {
-            return vocabulary.tells(term, field) && !TermPhrases.isOfOtherThing(field.name())
+            return vocabulary.suggests(term, field) && !TermPhrases.isOfOtherThing(field.name())
                     ? Optional.of(new Candidate(
                             place,
                             term,
@@ -165,8 +165,8 @@ final class TermJudge {
             return Optional.empty();
         }
         // Words of the trade prove what a cut name leaves open.
-        boolean told = PROVED_BY_WORDS.contains(term) && vocabulary.fits(term, field);
-        Doubt doubt = (told ? exactDoubt(score) : nameDoubt(field, score)).or(valueDoubt(field, term));
+        boolean proved = PROVED_BY_WORDS.contains(term) && vocabulary.fits(term, field);
+        Doubt doubt = (proved ? exactDoubt(score) : nameDoubt(field, score)).or(valueDoubt(field, term));
         return candidate(place, term, score, UnitGuess.NONE, doubt);
     }
 

@@ -73,7 +73,7 @@ final class ValueVocabulary {
     }
 
     /** Returns whether most values say the material, the condition or the shape, so that the name need not. */
-    boolean tells(Term term, SeenField field) {
+    boolean suggests(Term term, SeenField field) {
         Set<String> unsaid = Set.of("unk", "unknown");
         boolean says = field.textShare(text -> !unsaid.contains(ValueWords.fold(text))) >= MOST_SHARE / 2;
         return says && term == Term.DUCT_MATERIAL && fits(term, field);

@@ -21,7 +21,7 @@ import org.spanroom.model.network.IdKey;
  *
  * <p>Method: of every vault the values are kept that also stand in a line; a field of the lines and one of the vaults belong together where
  * the vault of the same value lies at an end of the line. Row numbers, which agree by chance, fail that. The end that the vault lies at
- * tells from and to. What is kept is bounded by the lines looked at, not by the number of vaults.
+ * distinguishes from and to. What is kept is bounded by the lines looked at, not by the number of vaults.
  */
 final class VaultLinks {
     private static final double UNIQUE_SHARE = 0.95;

@@ -4,12 +4,16 @@ import java.util.Arrays;
 import org.spanroom.model.Quantile;
 
 /**
- * An amount of money between two percentiles of the drawings of the rates.
+ * An amount of money by percentiles of the drawings of the rates.
  *
  * @param lowMoney what it falls short of with the chance that the settings name
+ * @param likelyMoney its median: as many drawings lie below as above. Most rates can rise farther than they can fall, so it lies above
+ *     the amount with all rates at their values
  * @param highMoney what it does not exceed with the chance that they name
  */
-public record MoneyRange(double lowMoney, double highMoney) {
+public record MoneyRange(double lowMoney, double likelyMoney, double highMoney) {
+    private static final double LIKELY_RATIO = 0.5;
+
     /**
      * Returns the range of an amount.
      *
@@ -20,6 +24,9 @@ public record MoneyRange(double lowMoney, double highMoney) {
     public static MoneyRange of(double[] drawnMoney, double lowRatio, double highRatio) {
         double[] sorted = drawnMoney.clone();
         Arrays.sort(sorted);
-        return new MoneyRange(Quantile.inUnit(sorted, lowRatio), Quantile.inUnit(sorted, highRatio));
+        return new MoneyRange(
+                Quantile.inUnit(sorted, lowRatio),
+                Quantile.inUnit(sorted, LIKELY_RATIO),
+                Quantile.inUnit(sorted, highRatio));
     }
 }

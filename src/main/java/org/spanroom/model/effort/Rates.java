@@ -15,6 +15,7 @@ public final class Rates {
     private static final RateKey[] KEYS = RateKey.values();
     private static final long FNV_OFFSET = 0xcbf29ce484222325L;
     private static final long FNV_PRIME = 0x100000001b3L;
+    private static final int STRATA = 64;
 
     private final List<Row> rows;
     private final double[] inUnit;
@@ -102,14 +103,32 @@ public final class Rates {
         return kind.strip().equalsIgnoreCase(other.strip());
     }
 
-    /** A number from 0 to 1 by the mixing function of SplitMix64 (Steele, Lea and Flood, OOPSLA 2014; from memory). */
+    /**
+     * Returns a number from 0 to 1 with one of each {@value #STRATA} samples in each of as many equal parts: stratified in every rate, in an
+     * order of its own (Latin hypercube: McKay, Beckman and Conover 1979, from memory).
+     */
     private static double shareRatio(RateKey key, long seed, int sample) {
+        long stream = stream(key, seed);
+        long own = number(stream, sample);
+        int first = sample - sample % STRATA;
+        int part = 0;
+        for (int other = first; other < first + STRATA; other++) {
+            part += Long.compareUnsigned(number(stream, other), own) < 0 ? 1 : 0;
+        }
+        return (part + (mix(own) >>> 11) * 0x1.0p-53) / STRATA;
+    }
+
+    private static long stream(RateKey key, long seed) {
         long hash = FNV_OFFSET;
         for (int i = 0; i < key.name().length(); i++) {
             hash = (hash ^ key.name().charAt(i)) * FNV_PRIME;
         }
-        long mixed = mix(mix(mix(seed) ^ hash) + 0x9e3779b97f4a7c15L * (sample + 1L));
-        return (mixed >>> 11) * 0x1.0p-53;
+        return mix(mix(seed) ^ hash);
+    }
+
+    /** A number by the mixing function of SplitMix64 (Steele, Lea and Flood, OOPSLA 2014; from memory); no two of a stream are equal. */
+    private static long number(long stream, int sample) {
+        return mix(stream + 0x9e3779b97f4a7c15L * (sample + 1L));
     }
 
     private static long mix(long value) {

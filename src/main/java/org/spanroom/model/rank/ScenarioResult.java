@@ -10,8 +10,8 @@ import org.spanroom.model.network.ContentsScenario;
  * @param spansAssumed how many of the ranked spans rest on an assumed count
  * @param lengthM of the ranked spans, the length that counts
  * @param positionsGained over the ranked spans
- * @param recoveryMoney likely, over the ranked spans
- * @param newBuildMoney likely, over the ranked spans
+ * @param recoveryMoney with all rates at their values, over the ranked spans
+ * @param newBuildMoney with all rates at their values, over the ranked spans
  * @param currency of the money
  */
 public record ScenarioResult(

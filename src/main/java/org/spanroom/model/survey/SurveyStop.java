@@ -12,7 +12,7 @@ import org.spanroom.model.network.Vault;
  * @param spansShown spans of unrecorded contents that it shows and no earlier stop has shown
  * @param spansSeen spans of unrecorded contents that have been seen after it
  * @param spansUnrecorded all of them
- * @param estimates the strata that it tells about, the one of which it shows most spans first
+ * @param estimates the strata that it represents, the one of which it shows most spans first
  * @param cautions what the crew that goes there has to bear in mind
  */
 public record SurveyStop(

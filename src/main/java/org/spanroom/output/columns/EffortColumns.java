@@ -22,32 +22,38 @@ public final class EffortColumns {
             "recovery_money",
             "recov_mon",
             2,
-            "Cost of recovery, all items: likely, all rates at their values.",
+            "Cost of recovery, all items, with all rates at their values.",
             effort(Effort::recoveryMoney));
 
     public static final Column<RankedSpan> NEW_BUILD_MONEY = Column.real(
             "build_money",
             "bld_money",
             2,
-            "Cost of new build for the positions needed: likely, all rates at their values.",
+            "Cost of new build for the positions needed, with all rates at their values.",
             effort(Effort::newBuildMoney));
 
     private static final Column<RankedSpan> RECOVERY_LOW =
             low("recovery_low_money", "recov_low", ranges -> ranges.recovery().lowMoney());
+    private static final Column<RankedSpan> RECOVERY_LIKELY = likely(
+            "recovery_likely_money", "recov_like", ranges -> ranges.recovery().likelyMoney());
     private static final Column<RankedSpan> RECOVERY_HIGH = high(
             "recovery_high_money", "recov_high", ranges -> ranges.recovery().highMoney());
     private static final Column<RankedSpan> NEW_BUILD_LOW =
             low("build_low_money", "bld_low", ranges -> ranges.newBuild().lowMoney());
+    private static final Column<RankedSpan> NEW_BUILD_LIKELY = likely(
+            "build_likely_money", "bld_like", ranges -> ranges.newBuild().likelyMoney());
     private static final Column<RankedSpan> NEW_BUILD_HIGH =
             high("build_high_money", "bld_high", ranges -> ranges.newBuild().highMoney());
     private static final Column<RankedSpan> SAVING_LOW =
             low("saving_low_money", "sav_low", ranges -> ranges.saving().lowMoney());
+    private static final Column<RankedSpan> SAVING_LIKELY = likely(
+            "saving_likely_money", "sav_like", ranges -> ranges.saving().likelyMoney());
     private static final Column<RankedSpan> SAVING_HIGH =
             high("saving_high_money", "sav_high", ranges -> ranges.saving().highMoney());
 
     /** Those that go by drawings of the rates, which no scoring has a part in; empty for spans without a rank. */
     public static final List<Column<RankedSpan>> DRAWN =
-            List.of(RECOVERY_LOW, RECOVERY_HIGH, NEW_BUILD_LOW, NEW_BUILD_HIGH, SAVING_LOW, SAVING_HIGH);
+            List.of(RECOVERY_LOW, RECOVERY_LIKELY, RECOVERY_HIGH, NEW_BUILD_LOW, NEW_BUILD_LIKELY, NEW_BUILD_HIGH, SAVING_LOW, SAVING_LIKELY, SAVING_HIGH);
 
     private EffortColumns() {}
 
@@ -127,6 +133,7 @@ public final class EffortColumns {
                 Column.real("overhead_money", "overhead", 2, "Overhead on the costs.", cost(CostItem.OVERHEAD)),
                 RECOVERY_MONEY,
                 RECOVERY_LOW,
+                RECOVERY_LIKELY,
                 RECOVERY_HIGH);
     }
 
@@ -187,6 +194,7 @@ public final class EffortColumns {
                         "build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
                 NEW_BUILD_MONEY,
                 NEW_BUILD_LOW,
+                NEW_BUILD_LIKELY,
                 NEW_BUILD_HIGH,
                 Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
                 Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)),
@@ -211,9 +219,10 @@ public final class EffortColumns {
                         "saving_money",
                         "saving",
                         2,
-                        "Cost of new build less that of recovery: likely, all rates at their values.",
+                        "Cost of new build less that of recovery, with all rates at their values; scored for each unit of money spent.",
                         effort(Effort::savingMoney)),
                 SAVING_LOW,
+                SAVING_LIKELY,
                 SAVING_HIGH,
                 Column.real(
                         "saving_ratio",
@@ -295,6 +304,10 @@ public final class EffortColumns {
     private static Column<RankedSpan> low(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
         String meaning = "The same in the lower percentile of drawings of the rates that the config names.";
         return Column.real(name, shortName, 2, meaning, money(cell));
+    }
+
+    private static Column<RankedSpan> likely(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
+        return Column.real(name, shortName, 2, "The same in the median of these drawings.", money(cell));
     }
 
     private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {

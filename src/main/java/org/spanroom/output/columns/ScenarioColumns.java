@@ -54,13 +54,13 @@ public final class ScenarioColumns {
                             "recovery_money",
                             "recovery",
                             2,
-                            "Likely cost of recovery on the ranked spans.",
+                            "Cost of recovery on the ranked spans, with all rates at their values.",
                             ScenarioResult::recoveryMoney),
                     Column.real(
                             "build_money",
                             "build",
                             2,
-                            "Likely cost of the new build that it avoids.",
+                            "Cost of the new build that it avoids, in the same way.",
                             ScenarioResult::newBuildMoney),
                     Column.real("saving_money", "saving", 2, "New build less recovery.", ScenarioResult::savingMoney)));
 

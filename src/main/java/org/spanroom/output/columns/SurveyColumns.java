@@ -56,7 +56,7 @@ public final class SurveyColumns {
                     Column.integer(
                             "strata_shown",
                             "strata_n",
-                            "How many strata it tells about: spans of one decade, duct type and owner, where recorded.",
+                            "How many strata it represents: spans of one decade, duct type and owner, where recorded.",
                             row -> row.estimates().size()),
                     Column.text(
                             "main_stratum",
@@ -77,7 +77,7 @@ public final class SurveyColumns {
                     Column.text(
                             "strata",
                             "strata",
-                            "Every stratum that it tells about, with spans seen so far, spans in all and margin, joined by ;.",
+                            "Every stratum that it represents, with spans seen so far, spans in all and margin, joined by ;.",
                             row -> row.estimates().stream()
                                     .map(SurveyColumns::words)
                                     .collect(Collectors.joining("; "))),

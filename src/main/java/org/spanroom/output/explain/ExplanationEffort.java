@@ -72,6 +72,7 @@ final class ExplanationEffort {
 
     private static void range(ExplanationParts parts, String key, String label, MoneyRange range, String currency) {
         parts.number(key + "_low_money", label + ", low", range.lowMoney(), 2, currency)
+                .number(key + "_likely_money", label + ", likely", range.likelyMoney(), 2, currency)
                 .number(key + "_high_money", label + ", high", range.highMoney(), 2, currency);
     }
 

@@ -247,7 +247,7 @@ class GeoJsonSourceTest {
         assertThat(layer.findings().all()).isEmpty();
     }
 
-    /** The next feature starts anew, whatever the one before left; a second occurrence is told, not joined. */
+    /** The next feature starts empty, whatever the one before left; a second occurrence is reported, not joined. */
     @Test
     void valuesOfOneFeatureNeverReachTheNext() throws IOException {
         ReadLayer layer = read(

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,6 +73,60 @@ class RatesTest {
         }
 
         assertThat(sum / 4000).isCloseTo((rate.low() + 4 * rate.value() + rate.high()) / 6, within(0.6));
+    }
+
+    /** The definition of a Latin hypercube: each 64 samples have one in each 64th of every rate's range, by shares of its draws. */
+    @Test
+    void each64SamplesFillTheRangeOfEveryRateEvenly() {
+        for (int first : new int[] {0, 64, 640}) {
+            for (RateKey key : RateKey.values()) {
+                Rate rate = rates.rate(key, standard);
+                double[] drawn = IntStream.range(first, first + 64)
+                        .mapToDouble(sample -> rates.sampled(3, sample).inUnit(key, standard))
+                        .sorted()
+                        .toArray();
+                for (int part = 0; part < 64; part++) {
+                    assertThat(drawn[part])
+                            .as(key.key())
+                            .isBetween(
+                                    rate.quantileInUnit(part / 64.0), rate.quantileInUnit(Math.min(1, (part + 1) / 64.0)));
+                }
+            }
+        }
+    }
+
+    /** Independent orders: 64 pairs of ranks correlate by 0.126 in the root mean square, as 1 / sqrt(n - 1) says. */
+    @Test
+    void ratesAreDrawnInOrdersOfTheirOwn() {
+        List<RateKey> keys = Stream.of(RateKey.values())
+                .filter(key -> rates.rate(key, standard).low() < rates.rate(key, standard).value())
+                .filter(key -> rates.rate(key, standard).value() < rates.rate(key, standard).high())
+                .toList();
+        double[][] ranks = keys.stream().map(this::ranks).toArray(double[][]::new);
+        double squares = 0;
+        int pairs = 0;
+        for (int i = 0; i < ranks.length; i++) {
+            for (int j = 0; j < i; j++) {
+                double correlation = 0;
+                for (int sample = 0; sample < 64; sample++) {
+                    correlation += (ranks[i][sample] - 31.5) * (ranks[j][sample] - 31.5) / (64 * 341.25);
+                }
+                squares += correlation * correlation;
+                pairs++;
+            }
+        }
+
+        assertThat(pairs).isGreaterThan(500);
+        assertThat(Math.sqrt(squares / pairs)).isCloseTo(1 / Math.sqrt(63), within(0.01));
+    }
+
+    private double[] ranks(RateKey key) {
+        double[] drawn = IntStream.range(0, 64)
+                .mapToDouble(sample -> rates.sampled(3, sample).inUnit(key, standard))
+                .toArray();
+        return Arrays.stream(drawn)
+                .map(own -> Arrays.stream(drawn).filter(other -> other < own).count())
+                .toArray();
     }
 
     /** To the last bit: the end of a range may be a minimum that a source states. */

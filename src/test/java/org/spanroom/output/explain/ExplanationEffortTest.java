@@ -21,7 +21,7 @@ import org.spanroom.output.SpanExplanationSample;
 
 class ExplanationEffortTest {
     private static final MoneyRanges RANGES =
-            new MoneyRanges(new MoneyRange(1, 2), new MoneyRange(3, 4), new MoneyRange(5, 6));
+            new MoneyRanges(new MoneyRange(1, 1.5, 2), new MoneyRange(3, 3.5, 4), new MoneyRange(5, 5.5, 6));
 
     private static SpanExplanation withEffort(SpanExplanation plain) {
         var assessor = new EffortAssessor(
@@ -101,6 +101,7 @@ class ExplanationEffortTest {
         assertThat(json.get("safety")).isNotEmpty();
         assertThat(json.get("stop_rules")).hasSize(5);
         assertThat(json.get("effort").get("saving_low_money").asDouble()).isEqualTo(5);
+        assertThat(json.get("effort").get("saving_likely_money").asDouble()).isEqualTo(5.5);
         assertThat(json.get("effort").get("recovery_high_money").asDouble()).isEqualTo(2);
         JsonNode without =
                 new ObjectMapper().readTree(SpanExplanationSample.json(SpanExplanationSample.nothingToPull()));

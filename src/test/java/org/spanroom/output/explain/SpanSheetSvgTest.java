@@ -111,7 +111,7 @@ class SpanSheetSvgTest {
         }
     }
 
-    /** A gray print tells the lines apart by their dashes alone. */
+    /** In a gray print only the dashes distinguish the lines. */
     @Test
     void theTwoWaysDifferInTheirDashes() throws Exception {
         List<Element> lines = elements(parsed(SpanExplanationSample.workedExample()), "polyline");
