@@ -64,7 +64,7 @@ final class SpanroomCommand implements Runnable {
     static final String EXIT_5 = "5:results cannot be written";
     static final String EXIT_6 = "6:not enough memory";
     static final String EXIT_130 = "130:stopped by Ctrl-C; no results were written";
-    static final String EXIT_143 = "143:stopped by the system (SIGTERM), likewise";
+    static final String EXIT_143 = "143:stopped by the system (SIGTERM), the same way";
 
     @Spec
     @Nullable

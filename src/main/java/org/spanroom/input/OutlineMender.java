@@ -50,7 +50,7 @@ final class OutlineMender {
         }
         return new Mended(
                 polygons(outline.convexHull()),
-                "the outline crosses or overlaps itself and cannot be mended; the hull around it was taken");
+                "the outline crosses or overlaps itself and cannot be repaired; the hull around it was taken");
     }
 
     private boolean isCheap(Geometry outline) {

@@ -38,7 +38,7 @@ enum Fault {
     MISSING_SIZES(Target.ROUTE, 70, "innerducts and cables are counted, but their sizes are not recorded"),
     EMBARGO_WITHOUT_DAY(Target.ROUTE, 300, "embargo says 'after the regatta'"),
     ZONE_CROSSES_ITSELF(Target.ZONE, 0, "the zone's outline crosses itself"),
-    ZONE_OF_NO_KIND(Target.ZONE, 0, "the zone's type is a word that nobody explains");
+    ZONE_OF_NO_KIND(Target.ZONE, 0, "the zone's type is a word without an explanation");
 
     private final Target target;
     private final int oneIn;

@@ -11,7 +11,7 @@ final class SampleReadme {
 
     private static final String BY_HAND = """
              Change nothing by hand:
-            a test writes this folder anew and compares all of it, and with `-Dspanroom.rewrite=true` it replaces them:
+            a test writes this folder again and compares all of it, and with `-Dspanroom.rewrite=true` it replaces them:
 
             ```
             mvn -Pquick test -Dtest=SampleGisTest -Dspanroom.rewrite=true

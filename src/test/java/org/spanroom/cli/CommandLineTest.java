@@ -181,7 +181,7 @@ class CommandLineTest {
         return SpanroomCommand.execute(new Console(new PrintWriter(out), new PrintWriter(err), false), args);
     }
 
-    /** Returns what was said on the error stream besides the lines of finished stages. */
+    /** Returns what was printed on the error stream in addition to the lines of finished stages. */
     private java.util.List<String> messages() {
         return err.toString()
                 .lines()

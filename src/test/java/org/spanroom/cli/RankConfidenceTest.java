@@ -28,7 +28,9 @@ class RankConfidenceTest {
     private static final List<String> MONEY = List.of("recovery", "build", "saving");
     private static final List<String> SIMULATED = Stream.concat(
                     COLUMNS.stream(),
-                    MONEY.stream().flatMap(what -> Stream.of(what + "_low_money", what + "_likely_money", what + "_high_money")))
+                    MONEY.stream()
+                            .flatMap(what ->
+                                    Stream.of(what + "_low_money", what + "_likely_money", what + "_high_money")))
             .toList();
 
     @TempDir

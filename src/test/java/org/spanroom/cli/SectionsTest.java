@@ -193,7 +193,7 @@ class SectionsTest {
         var layer = (ObjectNode) JSON.readTree(runs.resolve("routes.geojson").toFile());
         var features = new ArrayList<JsonNode>();
         layer.path("features").forEach(features::add);
-        // Routes of the same id are told apart by their order.
+        // Routes of the same id are distinguished by their order.
         Map<String, List<JsonNode>> byId = features.stream()
                 .collect(groupingBy(route -> route.at("/properties/route_id").asText(), LinkedHashMap::new, toList()));
         var ids = new ArrayList<>(byId.keySet());

@@ -31,7 +31,7 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.testing.Rooms;
 
-/** A span to be reckoned, changed by its test where it matters; one of 600 ft, three innerducts and three cables at first. */
+/** A span to be calculated, changed by its test where it matters; one of 600 ft, three innerducts and three cables at first. */
 final class EffortCase {
     static final double FT_M = 0.3048;
 

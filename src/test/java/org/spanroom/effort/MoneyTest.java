@@ -290,7 +290,7 @@ class MoneyTest {
         assertThat(twice.time()).isEqualTo(once.time());
     }
 
-    /** The account that is shown adds up to what was reckoned, part by part. */
+    /** The account that is shown adds up to what was calculated, part by part. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void theLinesAddUpToTheEffort(long seed) {
@@ -334,7 +334,7 @@ class MoneyTest {
 
     /** Generous on purpose: a microsecond is what it takes on an idle machine, several times over. */
     @Test
-    void drawnRatesAreReckonedQuickly() {
+    void drawnRatesAreCalculatedQuickly() {
         EffortCase span = EffortCase.span().flooded();
         Rates[] drawn = new Rates[64];
         for (int i = 0; i < drawn.length; i++) {

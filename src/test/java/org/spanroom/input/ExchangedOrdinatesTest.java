@@ -214,7 +214,7 @@ class ExchangedOrdinatesTest {
         assertThat(read(layers, "")).isEmpty();
     }
 
-    /** Lines of a real town at its place, and every owner's own lengths, which were reckoned in a projected system. */
+    /** Lines of a real town at its place, and every owner's own lengths, which were calculated in a projected system. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"barrie, SHAPE_Length", "toronto, MEASUREDLENGTH", "victoria, SHAPE_Length", "abbotsford, Shape__Length"
     })

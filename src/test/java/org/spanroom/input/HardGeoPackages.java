@@ -180,7 +180,7 @@ final class HardGeoPackages {
                                     + " rtree_lines_geom VALUES (1, 2); END");
                         })
                         .reads(3, 0),
-                three("extension that nobody knows", geoPackage -> {
+                three("unknown extension", geoPackage -> {
                             geoPackage.run("CREATE TABLE gpkg_extensions (table_name TEXT, extension_name TEXT)");
                             geoPackage.run("INSERT INTO gpkg_extensions VALUES ('lines', 'acme_compressed')");
                         })

@@ -271,7 +271,7 @@ final class HardJson {
                 routes("crs that is null", text(collection(utm).replaceFirst("\\{", "{\"crs\":null,")))
                         .isRefused("does not say which reference system", "--crs EPSG:code"),
                 routes(
-                                "crs that nobody knows",
+                                "unknown crs",
                                 text(collection(utm)
                                         .replaceFirst(
                                                 "\\{",

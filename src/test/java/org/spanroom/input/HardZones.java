@@ -195,7 +195,7 @@ final class HardZones {
         return List.of(
                 json("ids that occur again", zone(1, square), zone(1, square))
                         .reads(2, 0, "duplicate_id: another zone before has the id Z1"),
-                json("kind that nobody knows", zone(1, "\"kind\":\"x" + "y".repeat(100_000) + "\"", square))
+                json("unknown kind", zone(1, "\"kind\":\"x" + "y".repeat(100_000) + "\"", square))
                         .reads(1, 0, "zone_kind_unknown: is no kind in permit.kinds"),
                 json("kinds of odd types", zone(1, "\"kind\":[1]", square), zone(2, "\"kind\":5", square))
                         .reads(2, 0, "zone_kind_unknown: '5' is no kind"),

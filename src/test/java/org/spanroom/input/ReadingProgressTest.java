@@ -52,7 +52,7 @@ class ReadingProgressTest {
         assertThat(data.routes()).hasSize(4_000);
         assertThat(told.stream().mapToLong(Told::features).sum()).isEqualTo(4_000 + 2_500);
         assertThat(told).extracting(Told::doneShare).allMatch(share -> share >= 0 && share <= 1);
-        if (threads == 1) { // with more, the reader may be at the end before anything is told
+        if (threads == 1) { // with more, the reader may be at the end before anything is reported
             assertThat(told).extracting(Told::doneShare).anyMatch(share -> share > 0.1 && share < 0.6);
         }
         assertThat(told.stream().mapToDouble(Told::doneShare).max().orElseThrow())

@@ -39,7 +39,7 @@ final class DataDictionary {
     private static final String OPENING = """
             # Data dictionary: results
 
-            Made from the code by `DataDictionaryTest`; to make it anew after a change of columns, run
+            Made from the code by `DataDictionaryTest`; to make it again after a change of columns, run
             `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
 
             A run writes one folder, with the files of the formats that it was asked for (all by default). `rank --from` writes the same

@@ -23,7 +23,7 @@ public final class SmallDisk implements AutoCloseable {
         return new SmallDisk(place);
     }
 
-    /** Lets nobody write to it any more. */
+    /** Allows no further writing to it. */
     public void makeReadOnly() {
         if (!run("mount", "-o", "remount,ro", place.toString())) {
             throw new AssertionError("cannot remount " + place);

@@ -157,7 +157,7 @@ final class ShapeRecords implements Closeable {
         bytesTaken += RECORD_HEADER + length;
         if (bytesTaken > 2 * window.size()) {
             throw new InputException(
-                    file, "its index (.shx) names the same records again and again", "Remove the index, or mend it");
+                    file, "its index (.shx) names the same records again and again", "Remove the index, or repair it");
         }
         return content(at + RECORD_HEADER, length);
     }

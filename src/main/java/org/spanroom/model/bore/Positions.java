@@ -18,7 +18,7 @@ public record Positions(int inInnerducts, int inSleeves, int beside, int reserve
         Check.notNegative("reserved", reserved);
     }
 
-    /** Returns how many are left for whoever plans: all of them less the reserved ones. */
+    /** Returns how many are left to plan with: all of them less the reserved ones. */
     public int free() {
         return Math.max(0, inInnerducts + inSleeves + beside - reserved);
     }

@@ -49,46 +49,6 @@ public record Duct(
         kept = List.copyOf(kept);
     }
 
-    /** A duct of which no field of the owner's is kept. */
-    public Duct(
-            String id,
-            String bankId,
-            BoreShape boreShape,
-            double insideDiameterMm,
-            String type,
-            String material,
-            boolean directBuried,
-            Contents contents,
-            boolean flooded,
-            Condition condition,
-            String surface,
-            String owner,
-            OptionalInt installedYear,
-            Circumstances circumstances,
-            Set<Term> assumed,
-            CatalogUse catalogUse,
-            List<RejectedValue> rejected) {
-        this(
-                id,
-                bankId,
-                boreShape,
-                insideDiameterMm,
-                type,
-                material,
-                directBuried,
-                contents,
-                flooded,
-                condition,
-                surface,
-                owner,
-                installedYear,
-                circumstances,
-                assumed,
-                catalogUse,
-                rejected,
-                List.of());
-    }
-
     /** A duct all of whose sizes are recorded or assumed. */
     public Duct(
             String id,
@@ -123,6 +83,7 @@ public record Duct(
                 circumstances,
                 assumed,
                 CatalogUse.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -180,6 +141,15 @@ public record Duct(
 
     /** Returns the same duct with another bore and other contents. */
     public Duct withSizes(double otherInsideMm, Contents otherContents) {
+        return with(otherInsideMm, otherContents, kept);
+    }
+
+    /** Returns the same duct with other values of the fields that are kept. */
+    public Duct withKept(List<String> otherKept) {
+        return with(insideDiameterMm, contents, otherKept);
+    }
+
+    private Duct with(double otherInsideMm, Contents otherContents, List<String> otherKept) {
         return new Duct(
                 id,
                 bankId,
@@ -189,29 +159,6 @@ public record Duct(
                 material,
                 directBuried,
                 otherContents,
-                flooded,
-                condition,
-                surface,
-                owner,
-                installedYear,
-                circumstances,
-                assumed,
-                catalogUse,
-                rejected,
-                kept);
-    }
-
-    /** Returns the same duct with other values of the fields that are kept. */
-    public Duct withKept(List<String> otherKept) {
-        return new Duct(
-                id,
-                bankId,
-                boreShape,
-                insideDiameterMm,
-                type,
-                material,
-                directBuried,
-                contents,
                 flooded,
                 condition,
                 surface,

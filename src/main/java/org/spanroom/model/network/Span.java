@@ -44,26 +44,18 @@ public record Span(
 
     /** Returns the same span with another duct. */
     public Span withDuct(Duct other) {
-        return new Span(
-                id,
-                other,
-                routeIds,
-                from,
-                to,
-                lonLat,
-                ground,
-                lengthM,
-                drawnLengthM,
-                fromOffsetM,
-                toOffsetM,
-                positionQuality);
+        return with(id, other);
     }
 
     /** Returns the same span under another name. */
     public Span withId(String otherId) {
+        return with(otherId, duct);
+    }
+
+    private Span with(String otherId, Duct otherDuct) {
         return new Span(
                 otherId,
-                duct,
+                otherDuct,
                 routeIds,
                 from,
                 to,

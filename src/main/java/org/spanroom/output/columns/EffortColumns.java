@@ -40,20 +40,28 @@ public final class EffortColumns {
             "recovery_high_money", "recov_high", ranges -> ranges.recovery().highMoney());
     private static final Column<RankedSpan> NEW_BUILD_LOW =
             low("build_low_money", "bld_low", ranges -> ranges.newBuild().lowMoney());
-    private static final Column<RankedSpan> NEW_BUILD_LIKELY = likely(
-            "build_likely_money", "bld_like", ranges -> ranges.newBuild().likelyMoney());
+    private static final Column<RankedSpan> NEW_BUILD_LIKELY =
+            likely("build_likely_money", "bld_like", ranges -> ranges.newBuild().likelyMoney());
     private static final Column<RankedSpan> NEW_BUILD_HIGH =
             high("build_high_money", "bld_high", ranges -> ranges.newBuild().highMoney());
     private static final Column<RankedSpan> SAVING_LOW =
             low("saving_low_money", "sav_low", ranges -> ranges.saving().lowMoney());
-    private static final Column<RankedSpan> SAVING_LIKELY = likely(
-            "saving_likely_money", "sav_like", ranges -> ranges.saving().likelyMoney());
+    private static final Column<RankedSpan> SAVING_LIKELY =
+            likely("saving_likely_money", "sav_like", ranges -> ranges.saving().likelyMoney());
     private static final Column<RankedSpan> SAVING_HIGH =
             high("saving_high_money", "sav_high", ranges -> ranges.saving().highMoney());
 
     /** Those that go by drawings of the rates, which no scoring has a part in; empty for spans without a rank. */
-    public static final List<Column<RankedSpan>> DRAWN =
-            List.of(RECOVERY_LOW, RECOVERY_LIKELY, RECOVERY_HIGH, NEW_BUILD_LOW, NEW_BUILD_LIKELY, NEW_BUILD_HIGH, SAVING_LOW, SAVING_LIKELY, SAVING_HIGH);
+    public static final List<Column<RankedSpan>> DRAWN = List.of(
+            RECOVERY_LOW,
+            RECOVERY_LIKELY,
+            RECOVERY_HIGH,
+            NEW_BUILD_LOW,
+            NEW_BUILD_LIKELY,
+            NEW_BUILD_HIGH,
+            SAVING_LOW,
+            SAVING_LIKELY,
+            SAVING_HIGH);
 
     private EffortColumns() {}
 

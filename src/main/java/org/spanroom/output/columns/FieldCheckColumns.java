@@ -28,7 +28,7 @@ public final class FieldCheckColumns {
                     Column.text(
                             "unknown",
                             "unknown",
-                            "What nobody has measured: friction, sizes, contents or condition.",
+                            "What has not been measured: friction, sizes, contents or condition.",
                             row -> row.unknown().key()),
                     Column.real(
                             "expected_change_pct",

@@ -81,7 +81,7 @@ final class PackingColumns {
                         "margin_after_mm",
                         "marg_aft",
                         2,
-                        "The same margin once the new cables are in, besides the bore's allowance.",
+                        "The same margin once the new cables are in, in addition to the bore's allowance.",
                         recovered(choice -> choice.after().marginMm())),
                 Column.text(
                         "next_sleeve",

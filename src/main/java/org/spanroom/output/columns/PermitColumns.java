@@ -95,7 +95,7 @@ public final class PermitColumns {
                 Column.text(
                         "permits_avoided",
                         "avoided",
-                        "Permits that a new build on the same path would need besides, joined by ;.",
+                        "Additional permits that a new build on the same path would need, joined by ;.",
                         permits(p -> String.join(";", p.avoided()))),
                 Column.integer(
                         "permits_avoided_count",

@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Stream;
-import java.util.stream.IntStream;
 import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,7 +89,8 @@ class RatesTest {
                     assertThat(drawn[part])
                             .as(key.key())
                             .isBetween(
-                                    rate.quantileInUnit(part / 64.0), rate.quantileInUnit(Math.min(1, (part + 1) / 64.0)));
+                                    rate.quantileInUnit(part / 64.0),
+                                    rate.quantileInUnit(Math.min(1, (part + 1) / 64.0)));
                 }
             }
         }
@@ -99,8 +100,10 @@ class RatesTest {
     @Test
     void ratesAreDrawnInOrdersOfTheirOwn() {
         List<RateKey> keys = Stream.of(RateKey.values())
-                .filter(key -> rates.rate(key, standard).low() < rates.rate(key, standard).value())
-                .filter(key -> rates.rate(key, standard).value() < rates.rate(key, standard).high())
+                .filter(key -> rates.rate(key, standard).low()
+                        < rates.rate(key, standard).value())
+                .filter(key -> rates.rate(key, standard).value()
+                        < rates.rate(key, standard).high())
                 .toList();
         double[][] ranks = keys.stream().map(this::ranks).toArray(double[][]::new);
         double squares = 0;

@@ -85,7 +85,7 @@ class SpanSheetSvgTest {
         assertThat(words).contains("and 28 more, as the text lists them");
     }
 
-    /** Boxes by the widths that the drawing itself reckons with, in letters drawn from their base line. */
+    /** Boxes by the widths that the drawing itself uses, in letters drawn from their base line. */
     @ParameterizedTest
     @MethodSource("samples")
     void noTwoLabelsCollide(SpanExplanation explained) throws Exception {
