@@ -82,8 +82,8 @@ class Run:
 
 def section(row):
     """The spans of one bank between the same two vaults, drawn either way; a duct without a bank alone."""
-    bank = ("bank", row["bank"]) if row["bank"].strip() else ("duct", row["duct"])
-    return (*bank, *sorted((row["from_vault"], row["to_vault"])))
+    bank = ("bank", row["duct_bank"]) if row["duct_bank"].strip() else ("duct", row["duct"])
+    return (*bank, *sorted((row["vault_a"], row["vault_b"])))
 
 
 def parts(row):
@@ -255,7 +255,7 @@ def confined(run):
     found = [f"{len(needing):,} ranked spans need confined space entry"]
     if kinds:
         closed = run.kinds_not_entered()
-        ends = [sum(kinds.get(row[end]) in closed for end in ("from_vault", "to_vault")) for row in needing]
+        ends = [sum(kinds.get(row[end]) in closed for end in ("vault_a", "vault_b")) for row in needing]
         found.append(f"{sum(n == 2 for n in ends):6,} of them with both vaults of kinds that are not entered")
         found.append(f"{sum(n == 1 for n in ends):6,} with one")
     return found

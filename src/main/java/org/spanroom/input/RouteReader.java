@@ -150,8 +150,8 @@ final class RouteReader implements FeatureReader {
         double lengthM = values.number(Term.RECORDED_LENGTH);
         OptionalDouble recordedLengthM =
                 Double.isNaN(lengthM) ? OptionalDouble.empty() : interner.one(OptionalDouble.of(lengthM));
-        Optional<String> from = nonEmpty(values.text(Term.FROM_VAULT));
-        Optional<String> to = nonEmpty(values.text(Term.TO_VAULT));
+        Optional<String> from = nonEmpty(values.text(Term.VAULT_A));
+        Optional<String> to = nonEmpty(values.text(Term.VAULT_B));
         String quality = ducts.shared(values.textOrAssumed(Term.POSITION_QUALITY));
         boolean single = lines.size() == 1;
         if (single && crs.isGeographic()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanName;
 import org.spanroom.model.network.Vault;
 
 /**
@@ -37,7 +38,7 @@ final class JoinedSpans implements ChainSpans {
         }
 
         private String id() {
-            return RouteSpans.Name.of(ductName, from, to);
+            return SpanName.first(ductName, from.id(), to.id());
         }
     }
 

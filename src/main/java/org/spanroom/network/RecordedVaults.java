@@ -192,7 +192,7 @@ final class RecordedVaults {
 
     private void place(FindingCode code, ChainLink piece, int side, String detail) {
         double placeM = piece.placeOfSideM(side);
-        String field = (side == 0 ? Term.FROM_VAULT : Term.TO_VAULT).key();
+        String field = (side == 0 ? Term.VAULT_A : Term.VAULT_B).key();
         findings.field(code, piece.route(), field, detail, piece.lonAt(placeM), piece.latAt(placeM));
     }
 

@@ -7,6 +7,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanName;
 import org.spanroom.model.network.Vault;
 
 /**
@@ -50,7 +51,7 @@ final class RouteSpans implements ChainSpans {
 
     @Override
     public String id(int at) {
-        return Name.of(duct.id(), from(at), to(at));
+        return SpanName.first(duct.id(), from(at).id(), to(at).id());
     }
 
     @Override
@@ -100,7 +101,7 @@ final class RouteSpans implements ChainSpans {
         Line line = line(at);
         int first = at * stride(route);
         return new Span(
-                Name.of(duct.id(), from, to),
+                SpanName.first(duct.id(), from.id(), to.id()),
                 duct,
                 List.of(routeId),
                 from,
@@ -142,15 +143,6 @@ final class RouteSpans implements ChainSpans {
 
     private static int stride(Line route) {
         return NUMBERS + (route.hasZ() ? 6 : 4);
-    }
-
-    /** The way in which spans are named. */
-    static final class Name {
-        private Name() {}
-
-        static String of(String duct, Vault from, Vault to) {
-            return duct + ":" + from.id() + "-" + to.id();
-        }
     }
 
     /** Packs the spans of one route after another. For use by one thread. */

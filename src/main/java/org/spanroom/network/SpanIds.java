@@ -3,11 +3,10 @@ package org.spanroom.network;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.spanroom.model.network.SpanName;
 
 /**
  * Makes the names of spans unique: the first keeps its name, those that repeat it get ":2", ":3" in their order.
@@ -15,18 +14,16 @@ import java.util.stream.IntStream;
  * <p>Only names whose hash occurs more than once are looked at as text, which spares a table of millions.
  */
 final class SpanIds {
-    private final int[] hashes;
     private final int[] repeated;
     private final Map<String, Integer> uses = new TreeMap<>();
-    private final Set<String> given = new TreeSet<>();
 
     private SpanIds(int[] hashes) {
-        this.hashes = hashes.clone();
-        Arrays.sort(this.hashes);
-        repeated = IntStream.range(1, hashes.length)
-                .filter(i -> this.hashes[i] == this.hashes[i - 1])
-                .filter(i -> i == 1 || this.hashes[i] != this.hashes[i - 2])
-                .map(i -> this.hashes[i])
+        int[] sorted = hashes.clone();
+        Arrays.sort(sorted);
+        repeated = IntStream.range(1, sorted.length)
+                .filter(i -> sorted[i] == sorted[i - 1])
+                .filter(i -> i == 1 || sorted[i] != sorted[i - 2])
+                .map(i -> sorted[i])
                 .toArray();
     }
 
@@ -46,20 +43,9 @@ final class SpanIds {
         return renamed;
     }
 
+    /** A name with a number is no span's own name, since those have no number. */
     private String distinct(String name) {
         int use = uses.merge(name, 1, Integer::sum);
-        if (use == 1) {
-            return name;
-        }
-        String id = name + ":" + use;
-        while (occurs(id) || !given.add(id)) {
-            use = uses.merge(name, 1, Integer::sum);
-            id = name + ":" + use;
-        }
-        return id;
-    }
-
-    private boolean occurs(String id) {
-        return Arrays.binarySearch(hashes, id.hashCode()) >= 0;
+        return use == 1 ? name : SpanName.numbered(name, use);
     }
 }

@@ -5,6 +5,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
+import org.spanroom.model.network.SpanName;
 import org.spanroom.parallel.ParallelRanges;
 
 /** The spans of all chains, in the order of the chains, each under a name of its own. */
@@ -109,8 +110,8 @@ final class SpanTable extends SpanList {
     /** Mostly the names of the ducts, which span names begin with, decide; only otherwise are whole names put together. */
     @Override
     public int compareIds(int number, int other) {
-        String duct = chain(number).ductName(at(number));
-        String otherDuct = chain(other).ductName(at(other));
+        String duct = SpanName.escaped(chain(number).ductName(at(number)));
+        String otherDuct = SpanName.escaped(chain(other).ductName(at(other)));
         int compared = duct.compareTo(otherDuct);
         boolean oneBeginsOther = compared == 0 || duct.startsWith(otherDuct) || otherDuct.startsWith(duct);
         return oneBeginsOther ? super.compareIds(number, other) : compared;

@@ -19,8 +19,8 @@ final class RescoredSections {
     private static final List<Column<?>> NEEDED = List.of(
             SpanColumns.BANK,
             SpanColumns.DUCT,
-            SpanColumns.FROM_VAULT,
-            SpanColumns.TO_VAULT,
+            SpanColumns.VAULT_A,
+            SpanColumns.VAULT_B,
             SpanColumns.SPARE,
             SpanColumns.LENGTH,
             SpanColumns.POSITIONS_NOW,
@@ -98,8 +98,8 @@ final class RescoredSections {
         return SectionKey.of(
                 text(span, SpanColumns.BANK),
                 text(span, SpanColumns.DUCT),
-                text(span, SpanColumns.FROM_VAULT),
-                text(span, SpanColumns.TO_VAULT));
+                text(span, SpanColumns.VAULT_A),
+                text(span, SpanColumns.VAULT_B));
     }
 
     private static boolean isRanked(RescoredSpan span) {

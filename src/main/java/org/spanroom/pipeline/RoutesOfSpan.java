@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Route;
+import org.spanroom.model.network.SpanName;
 import org.spanroom.output.table.Text;
 
 /**
@@ -22,7 +23,8 @@ final class RoutesOfSpan {
     /** Returns the routes, in their order, among which a span of that id lies if there is one. */
     static List<Route> choose(List<Route> routes, String spanId) {
         String id = Text.clean(spanId);
-        Predicate<Route> own = route -> id.startsWith(Text.clean(route.duct().id()) + ":");
+        Predicate<Route> own =
+                route -> id.startsWith(Text.clean(SpanName.escaped(route.duct().id())) + ":");
         Set<String> banks = new HashSet<>();
         withPieces(routes, own).forEach(route -> banks.add(route.duct().bankId()));
         banks.removeIf(String::isBlank);

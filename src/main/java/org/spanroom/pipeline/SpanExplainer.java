@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
@@ -14,6 +13,7 @@ import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.SpanList;
+import org.spanroom.model.network.SpanName;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.RankedSpan;
@@ -26,9 +26,6 @@ import org.spanroom.rank.Ranking;
 /** Finds one span among inputs that were read, and calculates that span alone. */
 final class SpanExplainer {
     private static final int NEAREST_SHOWN = 3;
-
-    /** Spans of one name are numbered over the whole network. */
-    private static final Pattern MAY_BE_NUMBERED = Pattern.compile(":\\d+$");
 
     private final RunConfig config;
     private final InputData inputs;
@@ -58,7 +55,8 @@ final class SpanExplainer {
      * @throws InputException if there is none; the message names the nearest ids
      */
     Found find(String spanId, Path folder) {
-        if (!MAY_BE_NUMBERED.matcher(spanId).find()) {
+        // Spans of one name are numbered over the whole network.
+        if (!SpanName.parse(spanId).map(SpanName::isNumbered).orElse(false)) {
             Optional<Found> found = findAmong(cut(RoutesOfSpan.choose(inputs.routes(), spanId)), spanId);
             if (found.isPresent()) {
                 return found.get();

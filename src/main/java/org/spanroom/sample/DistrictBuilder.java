@@ -156,8 +156,8 @@ final class DistrictBuilder {
         Attributes attributes = attributes(bank, duct, filling)
                 .with(RouteField.CONDITION, condition(bank, filling, spare))
                 .with(RouteField.LENGTH_FT, Math.rint(Draft.feet(trace) * (1 + chance.wobble(0.002))))
-                .with(RouteField.FROM_VAULT, first.vaultId())
-                .with(RouteField.TO_VAULT, last.vaultId());
+                .with(RouteField.VAULT_A, first.vaultId())
+                .with(RouteField.VAULT_B, last.vaultId());
         boolean cornered = rank == Street.Rank.LOOP
                 || legs.stream().anyMatch(leg -> leg.course().hasCorners());
         return new Draft(

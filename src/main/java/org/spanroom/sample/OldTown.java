@@ -54,8 +54,8 @@ final class OldTown implements CitySink, AutoCloseable {
                                 RouteField.YEAR.meaning(),
                                 route -> route.attributes().find(RouteField.YEAR)),
                         column("owned_by", "owned_by", RouteField.OWNER),
-                        column("from_mh", "from_mh", RouteField.FROM_VAULT),
-                        column("to_mh", "to_mh", RouteField.TO_VAULT)));
+                        column("from_mh", "from_mh", RouteField.VAULT_A),
+                        column("to_mh", "to_mh", RouteField.VAULT_B)));
     }
 
     private static Column<RouteFeature> column(String name, String shortName, RouteField field) {

@@ -142,7 +142,7 @@ final class RouteRecorder {
             case END_WITHOUT_VAULT -> {
                 double beyondM = chance.between(8, 30);
                 DrawnLine longer = trace.extended(beyondM);
-                put(draft, measured(attributes, longer).without(RouteField.TO_VAULT), List.of(longer));
+                put(draft, measured(attributes, longer).without(RouteField.VAULT_B), List.of(longer));
                 known(fault, draft, meters(beyondM) + " beyond " + draft.to().vaultId());
             }
             case ZERO_LENGTH_PART -> {
@@ -182,8 +182,8 @@ final class RouteRecorder {
             later.with(RouteField.SURFACE, "gravel").with(RouteField.YEAR, (int) later.number(RouteField.YEAR) + 3);
             detail = ", surface and year differ";
         }
-        put(draft, measured(draft.attributes(), pieces[0]).without(RouteField.TO_VAULT), List.of(pieces[0]));
-        put(draft, measured(later, second).without(RouteField.FROM_VAULT), List.of(second));
+        put(draft, measured(draft.attributes(), pieces[0]).without(RouteField.VAULT_B), List.of(pieces[0]));
+        put(draft, measured(later, second).without(RouteField.VAULT_A), List.of(second));
         sink.fault(new KnownFault(fault, "ducts", draft.duct(), "R" + (recorded - 1) + " and R" + recorded + detail));
     }
 
@@ -243,7 +243,7 @@ final class RouteRecorder {
     }
 
     private static String rename(Attributes attributes, Draft draft, String vault) {
-        attributes.with(RouteField.TO_VAULT, vault);
+        attributes.with(RouteField.VAULT_B, vault);
         return vault + " for " + draft.to().vaultId();
     }
 

@@ -30,8 +30,8 @@ final class SampleConfig {
                   year: year
                   condition: condition
                   recorded_length: {field: length_ft, unit: ft}
-                  from_vault: from_vault
-                  to_vault: to_vault
+                  vault_a: vault_a
+                  vault_b: vault_b
                   position_quality: quality
                   owner_consent: consent
                   loose_cable_allowed: loose_ok

@@ -94,8 +94,8 @@ class FieldsConfigTest {
                         Term.INSIDE_DIAMETER,
                         Term.INNERDUCT_COUNT,
                         Term.CABLE_COUNT,
-                        Term.FROM_VAULT,
-                        Term.TO_VAULT);
+                        Term.VAULT_A,
+                        Term.VAULT_B);
         assertThat(read.fields().find(Term.INSIDE_DIAMETER).orElseThrow().unit())
                 .isEqualTo(Optional.of(Unit.MM));
         assertThat(config.inputs().contents()).isEqualTo(ContentsConfig.NONE);

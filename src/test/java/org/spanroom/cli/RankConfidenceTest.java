@@ -100,7 +100,7 @@ class RankConfidenceTest {
             assertThat(changePercent).isLessThanOrEqualTo(before);
             assertThat(changePercent).isLessThanOrEqualTo(Math.min(topPercent, 100 - topPercent) + 0.1);
             assertThat(topPercent).isEqualTo(Double.parseDouble(span.get("top_chance_pct")), within(12.0));
-            assertThat(check.get("vault")).isIn(span.get("from_vault"), span.get("to_vault"));
+            assertThat(check.get("vault")).isIn(span.get("vault_a"), span.get("vault_b"));
             before = changePercent;
         }
     }

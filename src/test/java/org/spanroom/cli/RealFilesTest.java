@@ -304,7 +304,7 @@ class RealFilesTest {
                 "check", "--fields", "--routes", folder.resolve("spans.geojson").toString());
         CommandRun run = runConfig(
                 "rank",
-                "  routes: {file: spans.geojson, fields: {route: id, from_vault: start.id, to_vault: end.id,"
+                "  routes: {file: spans.geojson, fields: {route: id, vault_a: start.id, vault_b: end.id,"
                         + " owner: supplier.name, joint_owners: networkProviders.name, duct_type: deployment}}\n"
                         + "  vaults: {file: nodes.geojson, fields: {vault: id, vault_kind: phase.id}}\n");
 

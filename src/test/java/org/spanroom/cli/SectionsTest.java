@@ -75,16 +75,16 @@ class SectionsTest {
                         sections.stream().map(row -> row.get("section_id")).toList()));
         for (CSVRecord section : sections) {
             assertThat(spans.get(section.get("section_id"))).isNotEmpty().allSatisfy(span -> {
-                assertThat(span.get("bank")).isEqualTo(section.get("bank_id"));
-                assertThat(List.of(section.get("from_vault"), section.get("to_vault")))
+                assertThat(span.get("duct_bank")).isEqualTo(section.get("bank_id"));
+                assertThat(List.of(section.get("vault_a"), section.get("vault_b")))
                         .isSorted()
-                        .containsExactlyInAnyOrder(span.get("from_vault"), span.get("to_vault"));
+                        .containsExactlyInAnyOrder(span.get("vault_a"), span.get("vault_b"));
             });
         }
         // The other way round: no two sections have the same bank and vaults.
         assertThat(sections)
                 .filteredOn(row -> !row.get("bank_id").isEmpty())
-                .extracting(row -> List.of(row.get("bank_id"), row.get("from_vault"), row.get("to_vault")))
+                .extracting(row -> List.of(row.get("bank_id"), row.get("vault_a"), row.get("vault_b")))
                 .hasSizeGreaterThan(300)
                 .doesNotHaveDuplicates();
     }

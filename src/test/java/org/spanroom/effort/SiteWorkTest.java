@@ -297,11 +297,11 @@ class SiteWorkTest {
         EffortCase second = EffortCase.span().lengthM(80).vaults("V-2", "V-3");
         SharedShift both = first.assessor().inOneShift(List.of(first.quantities(), second.quantities()));
 
-        double expectedSaved = second.effort().time().sharedAtFromHours() + 0.25;
+        double expectedSaved = second.effort().time().sharedAtAHours() + 0.25;
         assertThat(both.savedHours()).isCloseTo(expectedSaved, within(1e-9));
         assertThat(both.siteHours()).isCloseTo(first.siteHours() + second.siteHours() - expectedSaved, within(1e-9));
-        assertThat(first.effort().time().sharedAtToHours())
-                .isEqualTo(second.effort().time().sharedAtFromHours());
+        assertThat(first.effort().time().sharedAtBHours())
+                .isEqualTo(second.effort().time().sharedAtAHours());
     }
 
     @Test

@@ -41,9 +41,9 @@ class AssumedWallTest {
 
     @ParameterizedTest(name = "recorded wall {0}, SDR {1}; assumed wall {2}, SDR {3}")
     @CsvSource({
-        "3.2,  , 2.5, 10, 3.2, MEASURED",
-        "3.2, 8, 2.5, 10, 3.2, MEASURED",
-        "   , 8, 2.5, 10, 5.0, MEASURED",
+        "3.2,  , 2.5, 10, 3.2, RECORDED",
+        "3.2, 8, 2.5, 10, 3.2, RECORDED",
+        "   , 8, 2.5, 10, 5.0, RECORDED",
         "   ,  , 2.5, 10, 2.5, ASSUMED",
         "   ,  ,    , 10, 4.0, ASSUMED",
         "   ,  ,  14, 10, 14, ASSUMED",

@@ -153,7 +153,7 @@ class CatalogInputTest {
                 null);
 
         assertThat(duct.insideDiameterMm()).isEqualTo(101.6);
-        assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.MEASURED);
+        assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.RECORDED);
         assertThat(duct.catalogUse().rows()).isEmpty();
         assertThat(details(FindingCode.CATALOG_DISAGREES))
                 .containsExactlyInAnyOrder(
@@ -195,7 +195,7 @@ class CatalogInputTest {
 
         assertThat(duct.contents().innerducts().get(0).wallMm()).isCloseTo(42.164 / 11, within(1e-9));
         assertThat(duct.sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER)).isEqualTo(SizeSource.CATALOG);
-        assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.MEASURED);
+        assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.RECORDED);
         assertThat(duct.catalogUse().rows()).containsExactly("1-1/4 in of any series");
     }
 

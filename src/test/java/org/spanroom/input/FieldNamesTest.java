@@ -56,8 +56,8 @@ class FieldNamesTest {
                 .as("missed: %s", missed)
                 .isGreaterThan(style == NamedLayers.Style.CUT ? LEAST_RECALL_CUT : LEAST_RECALL);
         assertThat(missed)
-                .noneMatch(miss ->
-                        miss.startsWith("FROM_VAULT") || miss.startsWith("TO_VAULT") || miss.startsWith("VAULT "));
+                .noneMatch(
+                        miss -> miss.startsWith("VAULT_A") || miss.startsWith("VAULT_B") || miss.startsWith("VAULT "));
     }
 
     /** Without vaults the lines themselves show which nodes they share. */
@@ -68,7 +68,7 @@ class FieldNamesTest {
             var layers = new NamedLayers(language, style, seed);
             FieldProposal proposal = propose(layers, false).get(0);
             assertNothingWrong(layers, proposal, layers.meaning);
-            for (Term term : List.of(Term.FROM_VAULT, Term.TO_VAULT)) {
+            for (Term term : List.of(Term.VAULT_A, Term.VAULT_B)) {
                 assertThat(proposal.find(term))
                         .hasValueSatisfying(field -> assertThat(layers.meaning).containsEntry(field.name(), term));
             }
@@ -148,10 +148,7 @@ class FieldNamesTest {
         assertThat(lines.fields().stream().filter(FieldProposal.Field::isSure))
                 .extracting(field -> field.term().orElseThrow() + " " + field.name())
                 .containsExactlyInAnyOrder(
-                        "ROUTE id",
-                        "FROM_VAULT start.id",
-                        "TO_VAULT end.id",
-                        "OWNER physicalInfrastructureProvider.name");
+                        "ROUTE id", "VAULT_A start.id", "VAULT_B end.id", "OWNER physicalInfrastructureProvider.name");
         assertThat(points.find(Term.VAULT)).hasValueSatisfying(field -> {
             assertThat(field.name()).isEqualTo("id");
             assertThat(field.isSure()).isTrue();
@@ -173,8 +170,8 @@ class FieldNamesTest {
 
         FieldProposal proposal = proposer.proposals().get(0);
 
-        assertThat(proposal.find(Term.FROM_VAULT).orElseThrow().name()).isEqualTo("TO_MH");
-        assertThat(proposal.find(Term.TO_VAULT).orElseThrow().name()).isEqualTo("FROM_MH");
+        assertThat(proposal.find(Term.VAULT_A).orElseThrow().name()).isEqualTo("TO_MH");
+        assertThat(proposal.find(Term.VAULT_B).orElseThrow().name()).isEqualTo("FROM_MH");
     }
 
     /** Lines drawn in either direction leave it open which field names the vault at the first vertex. */
@@ -193,8 +190,8 @@ class FieldNamesTest {
 
         FieldProposal proposal = proposer.proposals().get(0);
 
-        assertThat(proposal.find(Term.FROM_VAULT).orElseThrow().doubt()).contains("first vertex of 20 lines");
-        assertThat(proposal.find(Term.TO_VAULT).orElseThrow().isSure()).isFalse();
+        assertThat(proposal.find(Term.VAULT_A).orElseThrow().doubt()).contains("first vertex of 20 lines");
+        assertThat(proposal.find(Term.VAULT_B).orElseThrow().isSure()).isFalse();
         assertThat(proposer.proposals().get(1).find(Term.VAULT).orElseThrow().isSure())
                 .isTrue();
     }

@@ -69,7 +69,7 @@ class FieldOpenDataTest {
     void endsAndVaultIdsAreSureAndRight(String mains, String manholes, String from, String to, String vault) {
         List<FieldProposal> proposals = propose(mains, manholes);
 
-        assertSure(proposals.get(0), Map.of(Term.FROM_VAULT, from, Term.TO_VAULT, to));
+        assertSure(proposals.get(0), Map.of(Term.VAULT_A, from, Term.VAULT_B, to));
         if (!manholes.isBlank()) {
             assertSure(proposals.get(1), Map.of(Term.VAULT, vault));
         }

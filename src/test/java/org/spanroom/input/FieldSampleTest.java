@@ -83,8 +83,7 @@ class FieldSampleTest {
         assertThat(vaults.made).isEqualTo(MANY);
         assertThat(proposals.get(0).features()).isEqualTo(MANY);
         assertThat(proposals.get(0).looked()).isEqualTo(5000);
-        assertThat(proposals.get(0).find(Term.FROM_VAULT).orElseThrow().isSure())
-                .isTrue();
+        assertThat(proposals.get(0).find(Term.VAULT_A).orElseThrow().isSure()).isTrue();
         assertThat(proposals.get(1).find(Term.VAULT).orElseThrow().name()).isEqualTo("tag_1");
         assertThat(proposals.get(1).find(Term.VAULT).orElseThrow().isSure()).isTrue();
     }

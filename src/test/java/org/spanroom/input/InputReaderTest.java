@@ -94,7 +94,7 @@ class InputReaderTest {
                     + " duct_type: T, duct_material: MAT, innerduct_count: N, innerduct_outside_diameter: {field: OD, unit: in},"
                     + " innerduct_sdr: SDR, cable_count: C, cable_outside_diameter: {field: COD, unit: in},"
                     + " cable_mass: {field: W, unit: lb/1000ft}, in_service: S, flooded: F, surface: SU, owner: O, year: Y,"
-                    + " condition: CO, recorded_length: {field: L, unit: ft}, from_vault: FV, to_vault: TV, position_quality: Q";
+                    + " condition: CO, recorded_length: {field: L, unit: ft}, vault_a: FV, vault_b: TV, position_quality: Q";
     private static final String[] FIELDS = {
         "R", "D", "B", "BORE", "SH", "T", "MAT", "N", "OD", "SDR", "C", "COD", "W", "S", "F", "SU", "O", "Y", "CO", "L",
         "FV", "TV", "Q"
@@ -405,7 +405,7 @@ class InputReaderTest {
                         "V1",
                         "V2");
 
-        List<Route> routes = routes(layer, "route: R, recorded_length: L, from_vault: A, to_vault: B", "");
+        List<Route> routes = routes(layer, "route: R, recorded_length: L, vault_a: A, vault_b: B", "");
 
         assertThat(routes)
                 .extracting(route -> route.recordedLengthM().orElseThrow())

@@ -62,8 +62,8 @@ final class NamedLayers {
     enum Language {
         ENGLISH(
                 "ROUTE=facility id|asset id|segment id|line id",
-                "FROM_VAULT=from mh|us mh|upstream node id|mh from|from manhole|start node",
-                "TO_VAULT=to mh|ds mh|downstream node id|mh to|to manhole|end node",
+                "VAULT_A=from mh|us mh|upstream node id|mh from|from manhole|start node",
+                "VAULT_B=to mh|ds mh|downstream node id|mh to|to manhole|end node",
                 "INSIDE_DIAMETER=diameter|inside diameter|pipe diameter|diam",
                 "DUCT_MATERIAL=material|pipe material|matl",
                 "OWNER=owner|owned by",
@@ -78,8 +78,8 @@ final class NamedLayers {
                 "DECOYS=from inv|to invert|host material|outside diameter|last inspection year|street name|slope"),
         FRENCH(
                 "ROUTE=id troncon|numero conduite|id canalisation",
-                "FROM_VAULT=regard amont|noeud debut|id regard amont",
-                "TO_VAULT=regard aval|noeud fin|id regard aval",
+                "VAULT_A=regard amont|noeud debut|id regard amont",
+                "VAULT_B=regard aval|noeud fin|id regard aval",
                 "INSIDE_DIAMETER=diametre|diametre interieur",
                 "DUCT_MATERIAL=materiau|mat\u00e9riau",
                 "OWNER=proprietaire|propri\u00e9taire",
@@ -94,8 +94,8 @@ final class NamedLayers {
                 "DECOYS=radier amont|radier aval|rue|pente|profondeur|date pose"),
         GERMAN(
                 "ROUTE=haltung id|leitung nr|strang nr",
-                "FROM_VAULT=schacht von|von schacht|schacht oben|anfang knoten",
-                "TO_VAULT=schacht bis|bis schacht|schacht unten|ende knoten",
+                "VAULT_A=schacht von|von schacht|schacht oben|anfang knoten",
+                "VAULT_B=schacht bis|bis schacht|schacht unten|ende knoten",
                 "INSIDE_DIAMETER=innen durchmesser|durchmesser|nennweite",
                 "DUCT_MATERIAL=material|werkstoff|rohr material",
                 "OWNER=eigentuemer|besitzer",
@@ -110,8 +110,8 @@ final class NamedLayers {
                 "DECOYS=sohle oben|sohlhohe unten|strasse|gefalle|tiefe|inspektion jahr"),
         SPANISH(
                 "ROUTE=id tramo|codigo tramo|id linea",
-                "FROM_VAULT=pozo inicio|nodo inicial|pozo desde|pozo aguas arriba",
-                "TO_VAULT=pozo final|nodo final|pozo hasta|pozo aguas abajo",
+                "VAULT_A=pozo inicio|nodo inicial|pozo desde|pozo aguas arriba",
+                "VAULT_B=pozo final|nodo final|pozo hasta|pozo aguas abajo",
                 "INSIDE_DIAMETER=diametro|diametro interior|di\u00e1metro",
                 "DUCT_MATERIAL=material",
                 "OWNER=propietario|titular",
@@ -126,8 +126,8 @@ final class NamedLayers {
                 "DECOYS=cota solera inicio|solera final|calle|pendiente|profundidad|fecha alta"),
         DUTCH(
                 "ROUTE=leiding id|streng nummer|id leiding",
-                "FROM_VAULT=put van|van put|begin put|knoop van",
-                "TO_VAULT=put naar|put tot|eind put|knoop naar",
+                "VAULT_A=put van|van put|begin put|knoop van",
+                "VAULT_B=put naar|put tot|eind put|knoop naar",
                 "INSIDE_DIAMETER=diameter|inwendige diameter|buis diameter",
                 "DUCT_MATERIAL=materiaal|buis materiaal",
                 "OWNER=eigenaar",
@@ -249,8 +249,8 @@ final class NamedLayers {
     private IntFunction<@Nullable Object> value(Term term) {
         return switch (term) {
             case ROUTE -> n -> "L" + (5000 + n);
-            case FROM_VAULT -> n -> "K" + (100 + n);
-            case TO_VAULT -> n -> "K" + (101 + n);
+            case VAULT_A -> n -> "K" + (100 + n);
+            case VAULT_B -> n -> "K" + (101 + n);
             case INSIDE_DIAMETER -> n -> diameter(List.of(4, 6, 8, 12, 4, 6).get(random.nextInt(6)));
             case DUCT_MATERIAL -> n -> List.of("PVC", "HDPE", "Beton", "VCP").get(random.nextInt(4));
             case OWNER -> n -> List.of("City", "Tramway Board").get(random.nextInt(2));

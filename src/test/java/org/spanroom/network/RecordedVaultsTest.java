@@ -121,7 +121,7 @@ class RecordedVaultsTest {
         var result = Sketch.of("vault A 0,0\nvault B 100,0\nroute r d" + point(-pastM, 0) + " 100,0 from=A to=B")
                 .cut(RECORDS_COUNT);
 
-        assertThat(result.spans()).containsExactly("d:A-B 100.00 r");
+        assertThat(result.spans()).containsExactly("d:A:B 100.00 r");
         assertThat(result.findings()).contains(String.format(Locale.ROOT, "END_WITHOUT_VAULT r %.2f", pastM));
     }
 
@@ -132,7 +132,7 @@ class RecordedVaultsTest {
                         + "\nroute r d 0,0 100,0 from=A to=B")
                 .cut(RECORDS_COUNT);
 
-        assertThat(result.spans()).containsExactly("d:A-B 100.00 r");
+        assertThat(result.spans()).containsExactly("d:A:B 100.00 r");
     }
 
     @ParameterizedTest

@@ -28,7 +28,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 30,0 100,0 100,30
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 60.00 r1", "d1:B-C 70.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 60.00 r1", "d1:B:C 70.00 r1");
         assertThat(result.findings()).isEmpty();
         assertThat(result.network().vaults()).extracting(use -> use.spanCount()).containsExactly(1, 2, 1);
     }
@@ -59,7 +59,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 60.00 r1", "d1:B-C 40.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 60.00 r1", "d1:B:C 40.00 r1");
         assertThat(result.findings()).isEmpty();
         Span first = result.network().spans().get(0);
         assertThat(first.fromOffsetM()).isCloseTo(0.9, within(1e-3));
@@ -75,7 +75,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 r1");
         assertThat(result.findings()).isEmpty();
     }
 
@@ -88,7 +88,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 100,0 100,20 50,20 50,0.5 50,-30
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 50.00 r1", "d1:B-C 70.00 r1", "d1:C-B 70.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 50.00 r1", "d1:B:C 70.00 r1", "d1:C:B 70.00 r1");
         assertThat(result.findings()).containsExactly("END_WITHOUT_VAULT r1 30.00");
     }
 
@@ -109,7 +109,7 @@ class SpanCutterTest {
 
         assertThat(result.spans())
                 .containsExactly(
-                        "d1:A-X 50.00 r1", "d1:X-B 50.00 r1", "d2:C-X 50.00 r2", "d2:X-D 50.00 r2", "d3:E-F 100.00 r3");
+                        "d1:A:X 50.00 r1", "d1:X:B 50.00 r1", "d2:C:X 50.00 r2", "d2:X:D 50.00 r2", "d3:E:F 100.00 r3");
     }
 
     @Test
@@ -123,7 +123,7 @@ class SpanCutterTest {
                 route r2 d2 100.2,0.1 200,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 r1", "d2:B-C 99.80 r2");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 r1", "d2:B:C 99.80 r2");
         assertThat(result.findings()).containsExactly("DUPLICATE_VAULT B2");
         assertThat(result.network().vaults().get(1).mergedIds()).containsExactly("B2");
     }
@@ -138,7 +138,7 @@ class SpanCutterTest {
                 route p3 d1 70,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:B-A 100.00 p3+p2+p1");
+        assertThat(result.spans()).containsExactly("d1:B:A 100.00 p3+p2+p1");
         assertThat(result.findings()).isEmpty();
         assertThat(result.network().spans().get(0).lonLat().size()).isEqualTo(4);
     }
@@ -152,7 +152,7 @@ class SpanCutterTest {
                 route p2 d1 40.4,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 99.60 p1+p2");
+        assertThat(result.spans()).containsExactly("d1:A:B 99.60 p1+p2");
         assertThat(result.findings()).containsExactly("GAP_BRIDGED p1");
         Span span = result.network().spans().get(0);
         assertThat(span.lonLat().size())
@@ -201,7 +201,7 @@ class SpanCutterTest {
                 route p2 d1 40,0 100,0 material=clay
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 p1+p2");
         assertThat(result.findings()).containsExactly("ATTRIBUTES_CHANGE_AT_JOINT p1");
         assertThat(result.log().all().get(0).field()).isEqualTo("duct_material");
         assertThat(result.log().all().get(0).place())
@@ -220,7 +220,7 @@ class SpanCutterTest {
                 route p2 d1 40,0 100,0 material=clay
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 p1+p2");
         assertThat(result.network().spans().get(0).duct().material()).isEqualTo("clay");
     }
 
@@ -255,7 +255,7 @@ class SpanCutterTest {
                 route q2 d2 50,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2", "d2:A-B 100.00 q1+q2");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 p1+p2", "d2:A:B 100.00 q1+q2");
         assertThat(result.findings()).isEmpty();
     }
 
@@ -301,7 +301,7 @@ class SpanCutterTest {
                 route q3 - 50,50 50,90
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("p1:A-B 100.00 p1+p2");
+        assertThat(result.spans()).containsExactly("p1:A:B 100.00 p1+p2");
         assertThat(result.findings()).contains("AMBIGUOUS_JOINT q1").hasSize(4);
     }
 
@@ -312,7 +312,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 20,0 20,20 0,20 0,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-A 80.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:A 80.00 r1");
         assertThat(result.findings()).containsExactly("LOOP_TO_SAME_VAULT r1");
     }
 
@@ -324,7 +324,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 20,0 20,20 0,20 0,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:B-A 35.00 r1", "d1:A-B 45.00 r1");
+        assertThat(result.spans()).containsExactly("d1:B:A 35.00 r1", "d1:A:B 45.00 r1");
         assertThat(result.findings()).isEmpty();
     }
 
@@ -336,7 +336,7 @@ class SpanCutterTest {
                 route r2 d1 0,0 0,20 20,20
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-A 80.00 r1+r2+r1");
+        assertThat(result.spans()).containsExactly("d1:A:A 80.00 r1+r2+r1");
         assertThat(result.findings()).containsExactly("LOOP_TO_SAME_VAULT r1");
     }
 
@@ -364,7 +364,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 102,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 48.00 r1", "d1:B-C 48.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 48.00 r1", "d1:B:C 48.00 r1");
         assertThat(result.findings()).containsExactly("LENGTH_INSIDE_VAULT r1 2.00", "LENGTH_INSIDE_VAULT r1 4.00");
         assertThat(result.network().spans().get(0).toOffsetM()).isCloseTo(0, within(1e-6));
     }
@@ -378,7 +378,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 99.3,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 50.00 r1", "d1:B-C 49.30 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 50.00 r1", "d1:B:C 49.30 r1");
         assertThat(result.network().spans().get(0).toOffsetM()).isCloseTo(0.5, within(1e-3));
         assertThat(result.findings()).isEmpty();
     }
@@ -395,7 +395,7 @@ class SpanCutterTest {
                 """).cut();
 
         assertThat(result.spans())
-                .containsExactly("d1:A-C 50.50 r1", "d1:C-D 49.50 r1", "d2:A-C 50.50 r2", "d2:C-D 49.50 r2");
+                .containsExactly("d1:A:C 50.50 r1", "d1:C:D 49.50 r1", "d2:A:C 50.50 r2", "d2:C:D 49.50 r2");
         assertThat(result.findings()).containsExactly("VAULTS_TOO_CLOSE B");
         assertThat(result.details()).isEqualTo("on 2 lines vault C cuts in its place");
     }
@@ -409,7 +409,7 @@ class SpanCutterTest {
                 route r1 d1 0,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 98.90 r1", "d1:B-C 1.10 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 98.90 r1", "d1:B:C 1.10 r1");
     }
 
     @Test
@@ -432,7 +432,7 @@ class SpanCutterTest {
                 route r2 d2 30,0 30,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 r1");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 r1");
         assertThat(result.network().spans().get(0).lonLat().size()).isEqualTo(3);
         assertThat(result.findings()).containsExactly("DUPLICATE_VERTEX r1", "ZERO_LENGTH_PART r2");
         assertThat(result.details()).contains("3 vertices repeat the one before them, the first is vertex 2");
@@ -452,7 +452,7 @@ class SpanCutterTest {
 
         assertThat(result.network().spans())
                 .extracting(Span::id)
-                .containsExactly("d1:A-B", "d1:A-B:3", "d1:A-B:4", "d1:A-B:2");
+                .containsExactly("d1:A:B", "d1:A:B:2", "d1:A:B:3", "d1:A:B%3A2");
     }
 
     @Test
@@ -468,10 +468,10 @@ class SpanCutterTest {
         var drawn = Sketch.of(sketch).cut();
         var recorded = Sketch.of(sketch).cut(RECORDS_COUNT);
 
-        assertThat(drawn.spans()).containsExactly("d1:A-B 60.00 r1", "d1:B-C 40.00 r1", "d2:A-B 60.00 r2");
+        assertThat(drawn.spans()).containsExactly("d1:A:B 60.00 r1", "d1:B:C 40.00 r1", "d2:A:B 60.00 r2");
         assertThat(drawn.findings()).containsExactly("RECORDED_LENGTH_DIFFERS r1");
         assertThat(drawn.details()).isEqualTo("recorded 120.00 m, drawn 100.00 m; the drawn counts");
-        assertThat(recorded.spans()).containsExactly("d1:A-B 72.00 r1", "d1:B-C 48.00 r1", "d2:A-B 61.50 r2");
+        assertThat(recorded.spans()).containsExactly("d1:A:B 72.00 r1", "d1:B:C 48.00 r1", "d2:A:B 61.50 r2");
         assertThat(recorded.network().spanLengthM())
                 .as("the account is of drawn length")
                 .isCloseTo(160, within(1e-3));
@@ -507,7 +507,7 @@ class SpanCutterTest {
                 route p2 d1 100,0 40,0 from=B to=A
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 100.00 p1+p2");
+        assertThat(result.spans()).containsExactly("d1:A:B 100.00 p1+p2");
         assertThat(result.findings()).isEmpty();
     }
 
@@ -522,9 +522,9 @@ class SpanCutterTest {
                 route r2 d2 104,0 200,0 from=B to=C
                 """;
 
-        assertThat(Sketch.of(sketch).cut().spans()).containsExactly("d2:B-D 96.00 r2");
+        assertThat(Sketch.of(sketch).cut().spans()).containsExactly("d2:B:D 96.00 r2");
         var recorded = Sketch.of(sketch).cut(RECORDS_COUNT);
-        assertThat(recorded.spans()).containsExactly("d1:A-B 100.00 r1", "d2:B-C 96.00 r2");
+        assertThat(recorded.spans()).containsExactly("d1:A:B 100.00 r1", "d2:B:C 96.00 r2");
         assertThat(recorded.network().spans().get(0).toOffsetM()).isCloseTo(4, within(1e-3));
         assertThat(recorded.findings()).containsExactly("VAULTS_TOO_CLOSE D");
     }
@@ -564,7 +564,7 @@ class SpanCutterTest {
                 route p2 d1 -10,0 30,0 80,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d1:A-B 53.00 p1+p2", "d1:B-C 77.00 p2");
+        assertThat(result.spans()).containsExactly("d1:A:B 53.00 p1+p2", "d1:B:C 77.00 p2");
         assertThat(result.findings()).isEmpty();
     }
 

@@ -44,7 +44,7 @@ class SpanTableTest {
 
     @Test
     void namesAreInTheOrderOfTexts() {
-        assertThat(spans).extracting(Span::id).doesNotHaveDuplicates().contains("d1:A-B", "d1:A-B:2", "d:A-B", "e:A-B");
+        assertThat(spans).extracting(Span::id).doesNotHaveDuplicates().contains("d1:A:B", "d1:A:B:2", "d:A:B", "e:A:B");
         for (int one = 0; one < spans.size(); one++) {
             assertThat(spans.id(one)).isEqualTo(spans.get(one).id());
             assertThat(spans.duct(one)).isSameAs(spans.get(one).duct());

@@ -154,7 +154,7 @@ class VaultTiesTest {
                 route r d 0,0 100,0
                 """).cut();
 
-        assertThat(result.spans()).containsExactly("d:S-END 100.00 r");
+        assertThat(result.spans()).containsExactly("d:S:END 100.00 r");
         assertThat(result.findings()).containsExactly("VAULTS_TOO_CLOSE ON");
     }
 
@@ -174,7 +174,7 @@ class VaultTiesTest {
 
             var result = sketch.cut();
 
-            assertThat(result.spans()).containsExactly("d:S-V2 100.00 r");
+            assertThat(result.spans()).containsExactly("d:S:V2 100.00 r");
             assertThat(result.findings()).containsExactly("DUPLICATE_VAULT V10", "DUPLICATE_VAULT V33");
             assertSameWhateverTheOrder(sketch, DRAWN);
         }

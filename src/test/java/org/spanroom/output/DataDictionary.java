@@ -82,7 +82,7 @@ final class DataDictionary {
             | `duct` | `Duct`, `inspireId` | `ContainerObject` of `containerType` Duct or Conduit, `assetID` | a span, `id` |
             | `bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` | - |
             | innerducts (`innerducts_out`) | `Duct` inside `Duct`, role `ducts` | `ContainerObject` of `containerType` Subduct | - |
-            | `from_vault`, `to_vault`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault | `start.id`, `end.id`, `id` of a node |
+            | `vault_a`, `vault_b`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault | `start.id`, `end.id`, `id` of a node |
             | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` | - |
             | `length_m` | - (geometry of the link) | `insideLength` | - (geometry; `fibreLength` is that of the fibre) |
             | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` | `physicalInfrastructureProvider.name` |

@@ -89,7 +89,7 @@ class ResultWriterTest {
                 .containsEntry("ease_bends_points", "10.00")
                 .containsEntry("length_value", "0.5000")
                 .containsEntry("routes", "R-1;R-2")
-                .containsEntry("from_vault", "V-1")
+                .containsEntry("vault_a", "V-1")
                 .containsEntry("length_m", "222.070")
                 .containsEntry("bend_total_deg", "90.00")
                 .containsEntry("smallest_radius_m", "0.91")
@@ -99,7 +99,7 @@ class ResultWriterTest {
                 .containsEntry("fill_now_pct", "51.00")
                 .containsEntry("free_after_removal_pct", "90.90")
                 .containsEntry("positions_gained", "8")
-                .containsEntry("year", "1987")
+                .containsEntry("year_installed", "1987")
                 .containsEntry("surface", "")
                 .containsEntry("assumed", "innerduct_sdr;cable_mass;surface;condition");
     }

@@ -146,7 +146,7 @@ class SampleGisTest {
                         assertThat(largestDistanceToItsVaults(only(duct))).isBetween(0.2, 0.95));
         checks.put(Fault.GAP_AT_VAULT, (duct, detail) -> {
             Route route = only(duct);
-            assertThat(route.last().distance(place(route.text("to_vault")))).isBetween(1.2, 3.0);
+            assertThat(route.last().distance(place(route.text("vault_b")))).isBetween(1.2, 3.0);
         });
         checks.put(Fault.PIECES, (duct, detail) -> assertThat(jointM(duct)).isBetween(0.0, 0.15));
         checks.put(Fault.PIECES_THAT_DIFFER, (duct, detail) -> {
@@ -161,7 +161,7 @@ class SampleGisTest {
                 Fault.PIECES_DRAWN_APART,
                 (duct, detail) -> assertThat(jointM(duct)).isBetween(0.24, 0.7));
         checks.put(Fault.END_WITHOUT_VAULT, (duct, detail) -> {
-            assertThat(only(duct).text("to_vault")).isEmpty();
+            assertThat(only(duct).text("vault_b")).isEmpty();
             assertThat(distanceToNextVault(only(duct).last())).isGreaterThan(5);
         });
         checks.put(
@@ -200,12 +200,12 @@ class SampleGisTest {
         checks.put(
                 Fault.WRONG_VAULT,
                 (duct, detail) -> assertThat(
-                                only(duct).last().distance(place(only(duct).text("to_vault"))))
+                                only(duct).last().distance(place(only(duct).text("vault_b"))))
                         .isGreaterThan(20));
         checks.put(
                 Fault.UNKNOWN_VAULT,
                 (duct, detail) ->
-                        assertThat(city.vaults()).doesNotContainKey(only(duct).text("to_vault")));
+                        assertThat(city.vaults()).doesNotContainKey(only(duct).text("vault_b")));
         checks.put(
                 Fault.UNUSABLE_WORD,
                 (duct, detail) -> assertThat(only(duct).text("flooded")).isEqualTo("see file"));
@@ -233,7 +233,7 @@ class SampleGisTest {
                 (duct, detail) -> assertThat(city.rowsOf(duct))
                         .anyMatch(row -> row.get("kind").equals("spare")));
         checks.put(Fault.LOOP_TO_SAME_VAULT, (duct, detail) -> {
-            assertThat(only(duct).text("from_vault")).isEqualTo(only(duct).text("to_vault"));
+            assertThat(only(duct).text("vault_a")).isEqualTo(only(duct).text("vault_b"));
             assertThat(only(duct).first().distance(only(duct).last())).isLessThan(0.3);
         });
         checks.put(
@@ -378,8 +378,8 @@ class SampleGisTest {
                 .toList();
 
         assertThat(sound).hasSizeGreaterThan(600).allSatisfy(route -> {
-            assertThat(route.first().distance(place(route.text("from_vault")))).isLessThan(1);
-            assertThat(route.last().distance(place(route.text("to_vault")))).isLessThan(1);
+            assertThat(route.first().distance(place(route.text("vault_a")))).isLessThan(1);
+            assertThat(route.last().distance(place(route.text("vault_b")))).isLessThan(1);
             assertThat(route.number("length_ft") * 0.3048)
                     .isCloseTo(route.geodesicM(), within(0.01 * route.geodesicM() + 0.4));
         });
@@ -541,7 +541,7 @@ class SampleGisTest {
     }
 
     private static double wetShare(Stream<Route> routes) {
-        return routes.map(route -> city.vaults().get(route.text("from_vault")))
+        return routes.map(route -> city.vaults().get(route.text("vault_a")))
                 .filter(vault -> vault != null)
                 .mapToDouble(vault -> vault.text("water").matches("yes|Y") ? 1 : 0)
                 .average()
@@ -719,7 +719,7 @@ class SampleGisTest {
 
     private static double largestDistanceToItsVaults(Route route) {
         var factory = new GeometryFactory();
-        return Stream.of("from_vault", "to_vault")
+        return Stream.of("vault_a", "vault_b")
                 .mapToDouble(field -> route.shape().distance(factory.createPoint(place(route.text(field)))))
                 .max()
                 .orElseThrow();

@@ -27,8 +27,8 @@ final class EndProposals {
 
     /** Returns at most one field for each end. */
     List<Candidate> find() {
-        Optional<Candidate> from = links.flatMap(ends -> linked(Term.FROM_VAULT, ends.from()));
-        Optional<Candidate> to = links.flatMap(ends -> linked(Term.TO_VAULT, ends.to()));
+        Optional<Candidate> from = links.flatMap(ends -> linked(Term.VAULT_A, ends.from()));
+        Optional<Candidate> to = links.flatMap(ends -> linked(Term.VAULT_B, ends.to()));
         if (isSure(from) && isSure(to)) {
             return List.of(from.get(), to.get());
         }
@@ -41,7 +41,7 @@ final class EndProposals {
         var found = new ArrayList<Candidate>();
         from.ifPresent(found::add);
         to.ifPresent(found::add);
-        for (Term term : List.of(Term.FROM_VAULT, Term.TO_VAULT)) {
+        for (Term term : List.of(Term.VAULT_A, Term.VAULT_B)) {
             if (found.stream().noneMatch(each -> each.term() == term)) {
                 named(term, found).ifPresent(found::add);
             }
@@ -53,8 +53,8 @@ final class EndProposals {
     Optional<Candidate> vault() {
         return links.flatMap(ends -> {
             List<Candidate> referring = new ArrayList<>();
-            linked(Term.FROM_VAULT, ends.from()).ifPresent(referring::add);
-            linked(Term.TO_VAULT, ends.to()).ifPresent(referring::add);
+            linked(Term.VAULT_A, ends.from()).ifPresent(referring::add);
+            linked(Term.VAULT_B, ends.to()).ifPresent(referring::add);
             boolean enough = Math.max(ends.from().near(), ends.to().near()) >= ENOUGH
                     || referring.stream().anyMatch(Candidate::isSure);
             Doubt doubt = Doubt.when(!enough, "few lines refer to it");
@@ -84,14 +84,14 @@ final class EndProposals {
         if (!named && !(near && link.near() >= LEAST)) {
             return Optional.empty();
         }
-        int side = term == Term.FROM_VAULT ? link.first() : link.last();
+        int side = term == Term.VAULT_A ? link.first() : link.last();
         Doubt doubt = Doubt.when(!near, "the vaults that it names mostly lie elsewhere")
                 .or(Doubt.when(
                         side < SIDE_SHARE * link.near(),
                         String.format(
                                 Locale.ROOT,
                                 "its vault lies at the %s vertex of %d lines, at the other end of %d",
-                                term == Term.FROM_VAULT ? "first" : "last",
+                                term == Term.VAULT_A ? "first" : "last",
                                 side,
                                 link.near() - side)))
                 .or(Doubt.when(!named && link.near() < ENOUGH, "found by the values of few lines only"));
@@ -106,8 +106,8 @@ final class EndProposals {
                             !isNamed(pair.from()) || !isNamed(pair.to()),
                             "found by lines that meet where both fields agree, not by its name");
                     return List.of(
-                            new Candidate(pair.from(), Term.FROM_VAULT, 1, UnitGuess.NONE, doubt),
-                            new Candidate(pair.to(), Term.TO_VAULT, 1, UnitGuess.NONE, doubt));
+                            new Candidate(pair.from(), Term.VAULT_A, 1, UnitGuess.NONE, doubt),
+                            new Candidate(pair.to(), Term.VAULT_B, 1, UnitGuess.NONE, doubt));
                 })
                 .orElse(List.of());
     }
@@ -130,6 +130,6 @@ final class EndProposals {
 
     private boolean isNamed(int field) {
         FieldName name = routes.fields().get(field).name();
-        return TermPhrases.score(name, Term.FROM_VAULT) > 0 || TermPhrases.score(name, Term.TO_VAULT) > 0;
+        return TermPhrases.score(name, Term.VAULT_A) > 0 || TermPhrases.score(name, Term.VAULT_B) > 0;
     }
 }

@@ -134,7 +134,7 @@ public final class FieldProposer {
         var candidates = new ArrayList<Candidate>();
         for (int i = 0; i < sample.fields().size(); i++) {
             for (Term term : terms) {
-                boolean isEnd = term == Term.FROM_VAULT || term == Term.TO_VAULT;
+                boolean isEnd = term == Term.VAULT_A || term == Term.VAULT_B;
                 if (!isEnd) {
                     judge.judge(i, term).ifPresent(candidates::add);
                 }

@@ -59,7 +59,7 @@ final class SharedNodes {
 
     private double nameScore(int field) {
         FieldName name = routes.fields().get(field).name();
-        return Math.max(TermPhrases.score(name, Term.FROM_VAULT), TermPhrases.score(name, Term.TO_VAULT));
+        return Math.max(TermPhrases.score(name, Term.VAULT_A), TermPhrases.score(name, Term.VAULT_B));
     }
 
     private Map<String, List<LineEnds.Place>> firstPlaces(int field) {

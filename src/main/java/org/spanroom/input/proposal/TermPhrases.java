@@ -153,14 +153,19 @@ final class TermPhrases {
 
     private static double score(Set<String> words, Optional<Unit> unit, Term term) {
         return switch (term) {
-            case FROM_VAULT -> end(words, "from");
-            case TO_VAULT -> end(words, "to");
+            case VAULT_A -> Math.max(end(words, "from"), ownName(words, "a"));
+            case VAULT_B -> Math.max(end(words, "to"), ownName(words, "b"));
             case ROUTE -> id(words, Set.of("route", "pipe", "duct"), Set.of("duct"));
             case VAULT -> id(words, Set.of("vault"), Set.of());
             case DUCT -> id(words, Set.of("duct"), Set.of()) == EXACT ? EXACT : 0;
             case ZONE -> id(words, Set.of("zone", "permit"), Set.of());
             default -> quantity(words, unit, term);
         };
+    }
+
+    /** A layer that was made for us, or made from our results, has our own word. */
+    private static double ownName(Set<String> words, String letter) {
+        return words.equals(Set.of("vault", letter)) ? EXACT : 0;
     }
 
     private static double end(Set<String> all, String side) {

@@ -151,7 +151,7 @@ final class VaultLinks {
 
     private double nameScore(Link link) {
         FieldName name = routes.fields().get(link.field).name();
-        return Math.max(TermPhrases.score(name, Term.FROM_VAULT), TermPhrases.score(name, Term.TO_VAULT));
+        return Math.max(TermPhrases.score(name, Term.VAULT_A), TermPhrases.score(name, Term.VAULT_B));
     }
 
     private Link link(int field, Map<String, Found> found) {

@@ -6,8 +6,8 @@ package org.spanroom.model.effort;
  * @param siteHours elapsed on site, over all shifts
  * @param crewHours of all persons together, travel included
  * @param night whether the shifts are nights
- * @param sharedAtFromHours site hours saved if the neighbor at vault A is done in the same shift
- * @param sharedAtToHours the same at vault B
+ * @param sharedAtAHours site hours saved if the neighbor at vault A is done in the same shift
+ * @param sharedAtBHours the same at vault B
  * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
  */
 public record WorkTime(
@@ -15,8 +15,8 @@ public record WorkTime(
         double crewHours,
         int shifts,
         boolean night,
-        double sharedAtFromHours,
-        double sharedAtToHours,
+        double sharedAtAHours,
+        double sharedAtBHours,
         boolean fitsWindow) {
     /** Returns how many of the shifts are nights. */
     public int nights() {

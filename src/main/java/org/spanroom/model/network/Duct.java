@@ -127,7 +127,7 @@ public record Duct(
         if (asked.stream().anyMatch(assumed::contains)) {
             return SizeSource.ASSUMED;
         }
-        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOG : SizeSource.MEASURED;
+        return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOG : SizeSource.RECORDED;
     }
 
     /** Returns where it is known from what lies in the duct. */

@@ -11,7 +11,7 @@ package org.spanroom.model.network;
  */
 public record SectionKey(String bankId, String ductId, String vaultId, String otherVaultId)
         implements Comparable<SectionKey> {
-    private static final String SEPARATOR = ":";
+    private static final String SEPARATOR = SpanName.SEPARATOR;
 
     /** Returns the section of a duct's span between two vaults, given in either order. */
     public static SectionKey of(String bankId, String ductId, String vaultId, String otherVaultId) {
@@ -42,22 +42,16 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
      * sections never have the same name, since a {@code :} or {@code %} inside a part is written as in a URL, {@code %3A} or {@code %25}.
      */
     public String id() {
-        return (hasBank() ? escaped(bankId) : SEPARATOR + escaped(ductId))
+        return (hasBank() ? SpanName.escaped(bankId) : SEPARATOR + SpanName.escaped(ductId))
                 + SEPARATOR
-                + escaped(vaultId)
+                + SpanName.escaped(vaultId)
                 + SEPARATOR
-                + escaped(otherVaultId);
+                + SpanName.escaped(otherVaultId);
     }
 
     /** Compares the names as texts. */
     @Override
     public int compareTo(SectionKey other) {
         return id().compareTo(other.id());
-    }
-
-    private static String escaped(String part) {
-        return part.indexOf('%') < 0 && part.indexOf(':') < 0
-                ? part
-                : part.replace("%", "%25").replace(SEPARATOR, "%3A");
     }
 }

@@ -5,7 +5,7 @@ import java.util.Locale;
 /** Where a size is from, the most certain first. */
 public enum SizeSource {
     /** The data gives the size itself. */
-    MEASURED,
+    RECORDED,
     /** The data names a row of the catalog. */
     CATALOG,
     /** The data gives nothing usable, so that the configured default stands. */

@@ -29,7 +29,7 @@ public final class BendColumns {
                     Column.text(
                             "turn",
                             "turn",
-                            "Side to which it turns, seen from from_vault: left or right.",
+                            "Side to which it turns, seen from vault_a: left or right.",
                             row -> row.bend().turn().name().toLowerCase(Locale.ROOT)),
                     Column.real(
                             "start_m",

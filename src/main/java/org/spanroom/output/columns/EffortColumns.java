@@ -93,17 +93,17 @@ public final class EffortColumns {
                         "Whether a shift has time for the longest pull beside opening, making safe and closing.",
                         time(WorkTime::fitsWindow)),
                 Column.real(
-                        "shared_from_hours",
+                        "shared_a_hours",
                         "shared_f_h",
                         2,
                         "Hours on site saved if the neighbor at the first vault is done in the same shift.",
-                        time(WorkTime::sharedAtFromHours)),
+                        time(WorkTime::sharedAtAHours)),
                 Column.real(
-                        "shared_to_hours",
+                        "shared_b_hours",
                         "shared_t_h",
                         2,
                         "Hours on site saved if the neighbor at the last vault is done in the same shift.",
-                        time(WorkTime::sharedAtToHours)),
+                        time(WorkTime::sharedAtBHours)),
                 Column.text(
                         "step_hours",
                         "step_hours",

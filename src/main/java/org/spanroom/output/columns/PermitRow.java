@@ -124,7 +124,7 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
                         "from_m",
                         "from_m",
                         3,
-                        "Where the stretch begins, as distance along the span from from_vault.",
+                        "Where the stretch begins, as distance along the span from vault_a.",
                         row -> row.stretch().map(Stretch::fromM)),
                 Column.real(
                         "to_m",
@@ -144,7 +144,7 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
         return Column.text(
                 "at_vault",
                 "at_vault",
-                "Which of the span's vaults lie in the zone: a (from_vault), b (to_vault) or a;b.",
+                "Which of the span's vaults lie in the zone: a (vault_a), b (vault_b) or a;b.",
                 row -> vaults(row.touch()));
     }
 

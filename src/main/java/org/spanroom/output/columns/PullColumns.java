@@ -57,7 +57,7 @@ public final class PullColumns {
                 Column.text(
                         "pull_better_end",
                         "pull_end",
-                        "End at which the innerducts better come out: a is from_vault, b is to_vault.",
+                        "End at which the innerducts better come out: a is vault_a, b is vault_b.",
                         pull(p -> p.outcome().findBetterEnd().map(SpanEnd::key))),
                 Column.text(
                         "pull_end_reason",
@@ -120,7 +120,7 @@ public final class PullColumns {
                         "pull_failing_at_m",
                         "fail_at_m",
                         2,
-                        "Where it is passed, as distance along the span from from_vault.",
+                        "Where it is passed, as distance along the span from vault_a.",
                         failing(LimitUse::atM)),
                 Column.real(
                         "pull_failing_found_in_unit",

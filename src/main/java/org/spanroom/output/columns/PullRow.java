@@ -134,7 +134,7 @@ public record PullRow(Span span, InnerductPull pull) {
                         "tightest_at_" + name + "_m",
                         "at_" + name + "_m",
                         2,
-                        "Where, as distance along the span from from_vault.",
+                        "Where, as distance along the span from vault_a.",
                         use(end, pull -> pull.tightest().atM())));
     }
 

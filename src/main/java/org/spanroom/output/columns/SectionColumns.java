@@ -34,11 +34,11 @@ public final class SectionColumns {
                             RankedSection::rank),
                     Column.text("bank_id", "bank_id", "The bank of its ducts.", key(SectionKey::bankId)),
                     Column.text(
-                            "from_vault",
-                            "from_vault",
+                            "vault_a",
+                            "vault_a",
                             "The one of its two vaults that comes first in the order of ids.",
                             key(SectionKey::vaultId)),
-                    Column.text("to_vault", "to_vault", "The other vault.", key(SectionKey::otherVaultId)),
+                    Column.text("vault_b", "vault_b", "The other vault.", key(SectionKey::otherVaultId)),
                     Column.integer(
                             "spans", "spans", "How many spans, so ducts, it has.", counts(RankedSection.Counts::spans)),
                     Column.integer(

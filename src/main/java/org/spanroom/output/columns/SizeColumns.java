@@ -10,9 +10,8 @@ import org.spanroom.output.table.Column;
 
 /** The columns of a span that say where the sizes of its duct and contents are from. */
 final class SizeColumns {
-    private static final String WORDS =
-            ": measured (recorded as a size), catalog (a row that the data names) or assumed"
-                    + " (the configured default); of several the least certain.";
+    private static final String WORDS = ": recorded (as a size), catalog (a row that the data names) or assumed"
+            + " (the configured default); of several the least certain.";
 
     private SizeColumns() {}
 

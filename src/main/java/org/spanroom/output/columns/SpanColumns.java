@@ -62,16 +62,16 @@ public final class SpanColumns {
             Column.text("duct", "duct", "The owner's name of the duct.", duct(Duct::id));
 
     public static final Column<RankedSpan> BANK =
-            Column.text("bank", "bank", "The bank that the duct belongs to.", duct(Duct::bankId));
+            Column.text("duct_bank", "duct_bank", "The bank that the duct belongs to.", duct(Duct::bankId));
 
-    public static final Column<RankedSpan> FROM_VAULT = Column.text(
-            "from_vault",
-            "from_vault",
+    public static final Column<RankedSpan> VAULT_A = Column.text(
+            "vault_a",
+            "vault_a",
             "The vault where the span's line begins.",
             span(s -> s.from().id()));
 
-    public static final Column<RankedSpan> TO_VAULT =
-            Column.text("to_vault", "to_vault", "The vault where the span's line ends.", span(s -> s.to().id()));
+    public static final Column<RankedSpan> VAULT_B =
+            Column.text("vault_b", "vault_b", "The vault where the span's line ends.", span(s -> s.to().id()));
 
     public static final Column<RankedSpan> SPARE = Column.flag(
             "spare",
@@ -143,8 +143,8 @@ public final class SpanColumns {
                         "routes",
                         "The drawn routes that the span is made of, in order, joined by ;.",
                         span(s -> String.join(";", s.routeIds()))),
-                FROM_VAULT,
-                TO_VAULT,
+                VAULT_A,
+                VAULT_B,
                 Column.text(
                         "section_id",
                         "section_id",
@@ -207,13 +207,13 @@ public final class SpanColumns {
                         "Share of the bore that innerducts, taken as solid, and the cables beside them close off now.",
                         room(r -> percent(r.fillNowRatio()))),
                 Column.real(
-                        "fill_after_removal_pct",
+                        "fill_removed_pct",
                         "fill_remov",
                         2,
                         "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
                         room(r -> percent(r.fillAfterRemovalRatio()))),
                 Column.real(
-                        "fill_with_new_pct",
+                        "fill_final_pct",
                         "fill_new",
                         2,
                         "The same with a design cable in every cell that is a position.",
@@ -307,7 +307,11 @@ public final class SpanColumns {
                 SPARE,
                 Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
                 Column.text("owner", "owner", "The owner, as recorded.", duct(Duct::owner)),
-                Column.integer("year", "year", "Year of installation.", duct(Duct::installedYear)),
+                Column.integer(
+                        "year_installed",
+                        "year_inst",
+                        "Year in which the duct was laid, as recorded.",
+                        duct(Duct::installedYear)),
                 Column.text(
                         "position_quality",
                         "pos_qual",

@@ -82,8 +82,8 @@ final class ExplanationEffort {
                 .whole("shifts", "shifts", time.shifts())
                 .whole("nights", "of them at night", time.nights())
                 .flag("fits_window", "longest pull fits a shift", time.fitsWindow())
-                .number("shared_from_hours", "less if done with the span at A", time.sharedAtFromHours(), 2, "h")
-                .number("shared_to_hours", "less if done with the span at B", time.sharedAtToHours(), 2, "h");
+                .number("shared_a_hours", "less if done with the span at A", time.sharedAtAHours(), 2, "h")
+                .number("shared_b_hours", "less if done with the span at B", time.sharedAtBHours(), 2, "h");
     }
 
     private static void material(ExplanationParts parts, MaterialFlow material) {

@@ -45,8 +45,8 @@ final class ExplanationRoom {
         var parts = new ExplanationParts()
                 .number("bore_area_mm2", "bore area", room.boreAreaMm2(), 1, "mm2")
                 .number("fill_now_pct", "filled now", percent(room.fillNowRatio()), 2, "%")
-                .number("fill_after_removal_pct", "filled by what stays", percent(room.fillAfterRemovalRatio()), 2, "%")
-                .number("fill_with_new_pct", "and with the new cables", percent(room.fillWithNewRatio()), 2, "%")
+                .number("fill_removed_pct", "filled by what stays", percent(room.fillAfterRemovalRatio()), 2, "%")
+                .number("fill_final_pct", "and with the new cables", percent(room.fillWithNewRatio()), 2, "%")
                 .number(
                         "recoverable_mm2",
                         "area given back",
@@ -86,7 +86,7 @@ final class ExplanationRoom {
                     .whole("positions_gained", "gained", choice.positionsGained())
                     .whole("sleeves", "sleeves", choice.sleeves())
                     .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
-                    .number("fill_with_new_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
+                    .number("fill_final_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
                     .word("binding_rule", "bound by", choice.bindingRule())
                     .text(
                             "next_sleeve",

@@ -65,12 +65,12 @@ class LayerFieldsTest {
     @Test
     void fieldThatIsAnotherTermsInFullIsNobodysShortName() {
         var fields = fields(
-                Map.of(Term.FROM_VAULT, "from_vault", Term.TO_VAULT, "from_vault_2", Term.OWNER, "Owner_name_long"),
-                "from_vault",
+                Map.of(Term.VAULT_A, "vault_a", Term.VAULT_B, "vault_a_2", Term.OWNER, "Owner_name_long"),
+                "vault_a",
                 "owner_name");
 
-        assertThat(found(fields, Term.FROM_VAULT)).isEqualTo("from_vault");
-        assertThat(found(fields, Term.TO_VAULT)).isEqualTo("from_vault_2");
+        assertThat(found(fields, Term.VAULT_A)).isEqualTo("vault_a");
+        assertThat(found(fields, Term.VAULT_B)).isEqualTo("vault_a_2");
         assertThat(found(fields, Term.OWNER)).isEqualTo("owner_name");
     }
 
