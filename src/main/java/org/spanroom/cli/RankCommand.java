@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
@@ -37,8 +38,8 @@ import picocli.CommandLine.Spec;
             "rigid innerducts gives back.",
             "With --from and --scoring: rank the spans of an earlier run again, by other",
             "weights, curves or gates; all else is kept as that run has it. Of the other",
-            "options only --output, --overwrite, --output-crs, --formats, --threads, --where",
-            "and --within go with --from."
+            "options only --output, --overwrite, --output-crs, --formats, --columns,",
+            "--threads, --where and --within go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -59,6 +60,7 @@ final class RankCommand implements Callable<Integer> {
             "--overwrite",
             "--output-crs",
             "--formats",
+            "--columns",
             "--threads",
             "--where",
             "--within");
@@ -104,13 +106,26 @@ final class RankCommand implements Callable<Integer> {
                 names = "--formats",
                 paramLabel = "FORMAT",
                 split = ",",
-                description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}. All by default.")
+                description =
+                        "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}. GeoPackage and CSV by default.")
         @Nullable
         List<OutputFormat> formats;
+
+        @Option(
+                names = "--columns",
+                paramLabel = "GROUP",
+                split = ",",
+                description = {
+                    "Columns and tables in addition to the core columns, joined by commas:",
+                    "${COMPLETION-CANDIDATES}. The data dictionary lists them."
+                })
+        @Nullable
+        List<ColumnGroup> columns;
 
         RunConfig apply(RunConfig base) {
             OutputConfig output = folder == null ? base.output() : base.output().withFolder(folder);
             output = formats == null ? output : output.withFormats(formats);
+            output = columns == null ? output : output.withColumns(columns);
             return base.withOutput(crs == null ? output : output.withCrs(crs));
         }
     }

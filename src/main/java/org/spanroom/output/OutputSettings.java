@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Set;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 
 /**
@@ -13,19 +14,26 @@ import org.spanroom.model.OutputFormat;
  * @param overwrite whether results of an earlier run in that folder may be replaced
  * @param crs reference system of the GeoPackage and the Shapefile
  * @param formats the formats to write
+ * @param groups the groups of columns and tables to write in addition to the core columns
  * @param threads how many threads may work out rows at the same time, 1 or more
  */
 public record OutputSettings(
-        Path folder, boolean overwrite, ReferenceSystem crs, Set<OutputFormat> formats, int threads) {
+        Path folder,
+        boolean overwrite,
+        ReferenceSystem crs,
+        Set<OutputFormat> formats,
+        Set<ColumnGroup> groups,
+        int threads) {
     public OutputSettings {
         formats = Set.copyOf(formats);
+        groups = Set.copyOf(groups);
         if (threads < 1) {
             throw new IllegalArgumentException("threads must be >= 1, was " + threads);
         }
     }
 
-    /** Settings for every format. */
+    /** Settings for every format and every column. */
     public OutputSettings(Path folder, boolean overwrite, ReferenceSystem crs, int threads) {
-        this(folder, overwrite, crs, EnumSet.allOf(OutputFormat.class), threads);
+        this(folder, overwrite, crs, EnumSet.allOf(OutputFormat.class), ColumnGroup.all(), threads);
     }
 }

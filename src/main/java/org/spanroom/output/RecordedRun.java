@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.folder.OutputFolder;
 
 /**
@@ -20,6 +22,9 @@ import org.spanroom.output.folder.OutputFolder;
  * @param version of the program that made the run
  * @param lengths the account of the lengths that it cut
  * @param outputCrs name of the reference system of its layers
+ * @param spans how many spans the run has
+ * @param spansFormat version of the file that later commands read; 0 where the run has none
+ * @param outputCrsDefinition definition of the reference system of its layers; empty where the record has none
  * @param filtered whether it wrote some of its spans only
  * @param inputs in the order of the record
  */
@@ -28,6 +33,9 @@ public record RecordedRun(
         String version,
         NetworkLengths lengths,
         String outputCrs,
+        long spans,
+        int spansFormat,
+        String outputCrsDefinition,
         boolean filtered,
         List<RunRecord.Input> inputs) {
     /** Name of the GeoPackage in the folder of a run that wrote one. */
@@ -64,6 +72,9 @@ public record RecordedRun(
                     root.path("version").asText(),
                     lengths(root.path("lengths_m")),
                     root.path("output_crs").asText(),
+                    root.path(SpanColumns.RUN_NAME).asLong(),
+                    root.path(RunJson.RUN_SPANS_FORMAT).asInt(),
+                    root.path(RunJson.OUTPUT_CRS_DEFINITION).asText(),
                     root.has(RunJson.FILTER),
                     inputs);
         } catch (JsonProcessingException failure) {
@@ -73,20 +84,9 @@ public record RecordedRun(
         }
     }
 
-    /**
-     * Returns the GeoPackage of a run.
-     *
-     * @throws InputException if the run wrote none
-     */
-    public static Path geoPackage(Path folder) {
-        Path file = folder.resolve(OutputFolder.GEOPACKAGE);
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(
-                    folder,
-                    "the run wrote no " + OutputFolder.GEOPACKAGE,
-                    "Make the run again with GeoPackage among its formats.");
-        }
-        return file;
+    /** Returns the system that its layers are in. */
+    public ReferenceSystem outputSystem() {
+        return outputCrsDefinition.isEmpty() ? ReferenceSystem.crs84() : ReferenceSystem.parse(outputCrsDefinition);
     }
 
     private static NetworkLengths lengths(JsonNode meters) {

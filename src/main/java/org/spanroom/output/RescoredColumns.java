@@ -9,10 +9,8 @@ import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.Ranked;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RescoredSpan;
-import org.spanroom.output.columns.EffortColumns;
+import org.spanroom.output.columns.MoneyColumns;
 import org.spanroom.output.columns.RankConfidenceColumns;
-import org.spanroom.output.columns.SpanColumns;
-import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.Shape;
@@ -31,14 +29,14 @@ public final class RescoredColumns {
     }
 
     /**
-     * Returns the layer.
+     * Returns a layer of spans as another scoring has it.
      *
-     * @param run the criteria that have a weight now
+     * @param whole the layer as a whole run writes it, laid out with the same criteria
+     * @param criteria those that have a weight now
      * @param recorded the names of the columns that the run wrote
      */
-    public static Table<RescoredSpan> table(SpanLayout run, List<String> recorded) {
-        var rescored = new RescoredColumns(run.criteria(), recorded);
-        Table<RankedSpan> whole = SpanColumns.table(run);
+    public static Table<RescoredSpan> of(Table<RankedSpan> whole, List<CriterionInfo> criteria, List<String> recorded) {
+        var rescored = new RescoredColumns(criteria, recorded);
         var columns = new ArrayList<Column<RescoredSpan>>();
         whole.columns().forEach(shown -> rescored.column(shown).ifPresent(columns::add));
         return whole.with(span -> span.lonLat().map(Shape::line).orElse(Shape.EMPTY), columns);
@@ -54,8 +52,8 @@ public final class RescoredColumns {
             return Optional.of(decided.narrowed());
         }
         int place = recorded.indexOf(shown.name());
-        if (isAmong(RankConfidenceColumns.all(), shown) || isAmong(EffortColumns.DRAWN, shown)) {
-            boolean kept = place >= 0 && (isAmong(EffortColumns.DRAWN, shown) || isAmong(FEASIBLE, shown));
+        if (isAmong(RankConfidenceColumns.all(), shown) || isAmong(MoneyColumns.DRAWN, shown)) {
+            boolean kept = place >= 0 && (isAmong(MoneyColumns.DRAWN, shown) || isAmong(FEASIBLE, shown));
             return Optional.of(
                     shown.with(span -> kept && span.rank().isPresent() ? at(span, place) : Optional.empty()));
         }

@@ -21,13 +21,15 @@ import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
-import org.spanroom.output.columns.EffortColumns;
 import org.spanroom.output.columns.KeptColumns;
+import org.spanroom.output.columns.MoneyColumns;
+import org.spanroom.output.columns.ScorePartRow;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.OutputFolder;
+import org.spanroom.output.table.Table;
 
 /**
  * Writes a run under another scoring: the spans in their new order, and every table that no scoring changes as the earlier run wrote it.
@@ -97,7 +99,10 @@ public final class RescoredWriter {
         int spans = rescored.kept().size();
         try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans)) {
             var writer = new RescoredWriter(rescored, files);
-            ResultTables.ALL.forEach(writer::write);
+            writer.writeForLater();
+            ResultTables.ALL.stream()
+                    .filter(entry -> entry.isAmong(settings.groups()))
+                    .forEach(writer::write);
             files.finish();
             writer.notes.addAll(files.notes());
             return ResultWriter.commit(
@@ -113,27 +118,42 @@ public final class RescoredWriter {
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
+                            settings.crs(),
                             writer.notes),
                     settings,
                     folder);
         }
     }
 
+    private void writeForLater() {
+        Table<RescoredSpan> table =
+                RescoredColumns.of(SpanColumns.forLater(layout()), rescored.criteria(), rescored.columns());
+        files.beginForLater(table, rescored.filter().isEmpty()).write(rescored.spans());
+    }
+
     private void write(ResultTable<?> entry) {
         if (entry.equals(ResultTables.SPANS)) {
-            files.begin(entry, RescoredColumns.table(layout(), rescored.columns()))
+            files.begin(entry, RescoredColumns.of(SpanColumns.table(layout()), rescored.criteria(), rescored.columns()))
                     .write(rescored.kept());
+        } else if (entry.equals(ResultTables.SCORE_PARTS)) {
+            files.begin(entry, ResultTables.SCORE_PARTS.table(layout()))
+                    .write(rescored.kept().stream()
+                            .flatMap(span -> ScorePartRow.of(span).stream())
+                            .toList());
         } else if (entry.equals(ResultTables.SECTIONS)) {
             writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
-            notes.add(
-                    entry.name() + " is left out: it holds for the earlier scoring only; make a whole run to have it.");
+            notes.add(entry.name()
+                    + " is left out: it applies to the earlier scoring only; make a whole run to have it.");
         } else {
             rescored.tables()
                     .apply(entry.name())
                     .ifPresentOrElse(
                             table -> copy(entry, table),
-                            () -> notes.add(entry.name() + " is left out: the earlier run has no such table."));
+                            () -> notes.add(entry.name() + " is left out: the earlier run did not write it."
+                                    + entry.group()
+                                            .map(group -> " Make that run with --columns " + group.key() + ".")
+                                            .orElse("")));
         }
     }
 
@@ -149,7 +169,7 @@ public final class RescoredWriter {
         boolean hasElevations = rescored.spans().stream()
                 .flatMap(span -> span.lonLat().stream())
                 .anyMatch(Line::hasZ);
-        return new SpanLayout(rescored.criteria(), hasElevations, rescored.fields());
+        return new SpanLayout(rescored.criteria(), hasElevations, rescored.fields(), files.groups());
     }
 
     private void copy(ResultTable<?> entry, CopiedTable table) {
@@ -218,8 +238,8 @@ public final class RescoredWriter {
     private MoneyTotals money() {
         return new MoneyTotals(
                 rescored.currency(),
-                sumOfRanked(EffortColumns.RECOVERY_MONEY.name()),
-                sumOfRanked(EffortColumns.NEW_BUILD_MONEY.name()),
+                sumOfRanked(MoneyColumns.RECOVERY_MONEY.name()),
+                sumOfRanked(MoneyColumns.NEW_BUILD_MONEY.name()),
                 Optional.empty());
     }
 

@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.OutputFolder;
@@ -18,6 +20,7 @@ import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
 import org.spanroom.output.text.CsvFile;
 import org.spanroom.output.text.GeoJsonFile;
+import org.spanroom.output.text.PackedCsvFile;
 import org.spanroom.parallel.OrderedWriter;
 
 /** The files of one run while they are written: for each table begun, a file of every format that holds it. */
@@ -74,6 +77,24 @@ public final class ResultFiles implements AutoCloseable {
         var section = new TableSection<>(table, options.frame(), files, settings.threads());
         sections.add(section);
         return section;
+    }
+
+    /**
+     * Begins the file that later commands read, which every run has.
+     *
+     * @param whole whether every span is in the layers too, so that a GeoPackage has the lines already
+     */
+    <R> TableSection<R> beginForLater(Table<R> table, boolean whole) {
+        boolean withLines = !whole || geoPackage.isEmpty();
+        TableFile file = added(new PackedCsvFile(folder.resolve(RecordedSpans.FILE), table, withLines), others);
+        var section = new TableSection<>(table, options.frame(), List.of(file), settings.threads());
+        sections.add(section);
+        return section;
+    }
+
+    /** Returns the groups of columns and tables that are written. */
+    Set<ColumnGroup> groups() {
+        return settings.groups();
     }
 
     private TableFile file(OutputFormat format, Table<?> table, int expectedRows) {

@@ -8,11 +8,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.table.TableBatch;
 import org.spanroom.parallel.OrderedWriter;
@@ -36,6 +38,7 @@ final class ResultRows {
     private final List<SpanSection<?>> ofSpans = new ArrayList<>();
     private final List<Consumer<Results>> ofRun = new ArrayList<>();
     private final SpanLayout layout;
+    private final SpanSection<RankedSpan> forLater;
     private final Set<SectionKey> keptSections = ConcurrentHashMap.newKeySet();
     private RankTotals totals = RankTotals.NONE;
 
@@ -45,8 +48,14 @@ final class ResultRows {
         this.files = files;
         this.threads = threads;
         this.spansAtOnce = spansAtOnce(results.network().spans());
-        layout = layout(results);
-        ResultTables.ALL.forEach(this::begin);
+        layout = layout(results, files.groups());
+        forLater = new SpanSection<>(
+                files.beginForLater(
+                        SpanColumns.forLater(layout), results.selection().isAll()),
+                new RowSource.OfSpans<>(List::of, true));
+        ResultTables.ALL.stream()
+                .filter(entry -> entry.isAmong(layout.groups()))
+                .forEach(this::begin);
     }
 
     private <R> void begin(ResultTable<R> entry) {
@@ -79,6 +88,7 @@ final class ResultRows {
     /** A chunk of spans, with what belongs to them in every table. */
     private final class SpanChunk {
         private final List<Part<?>> parts = new ArrayList<>();
+        private final Part<RankedSpan> all = forLater.newPart();
         private final SpanTally tally = new SpanTally();
         private final Predicate<RankedSpan> test = newTest();
 
@@ -91,6 +101,7 @@ final class ResultRows {
             for (int place = chunk * spansAtOnce; place < end; place++) {
                 RankedSpan span = results.spans().at(place);
                 tally.add(span);
+                all.add(span);
                 if (test.test(span)) {
                     parts.forEach(part -> part.add(span));
                     noteSection(span);
@@ -99,6 +110,7 @@ final class ResultRows {
         }
 
         void append() {
+            all.append();
             parts.forEach(Part::append);
             totals = totals.plus(tally.take());
         }
@@ -123,9 +135,7 @@ final class ResultRows {
 
     private Predicate<RankedSpan> newTest() {
         return results.selection()
-                .of(
-                        ResultTables.SPANS.table(layout),
-                        span -> Optional.of(span.span().lonLat()));
+                .of(SpanColumns.all(layout), span -> Optional.of(span.span().lonLat()));
     }
 
     private void noteSection(RankedSpan span) {
@@ -166,10 +176,10 @@ final class ResultRows {
     }
 
     /** Returns what the tables of a run depend on. */
-    private static SpanLayout layout(Results results) {
+    private static SpanLayout layout(Results results, Set<ColumnGroup> groups) {
         List<CriterionInfo> criteria = results.spans().first(1).stream()
                 .flatMap(row -> row.score().criteria().stream())
                 .toList();
-        return new SpanLayout(criteria, results.network().spans().hasElevations(), results.kept());
+        return new SpanLayout(criteria, results.network().spans().hasElevations(), results.kept(), groups);
     }
 }

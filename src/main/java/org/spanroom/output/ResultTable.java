@@ -3,8 +3,10 @@ package org.spanroom.output;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanLayout;
@@ -19,6 +21,7 @@ import org.spanroom.output.table.Table;
  * @param source where its rows come from
  * @param formats the formats that hold it
  * @param alwaysWritten whether it is written as CSV where none of its formats is asked for
+ * @param group the group that it is written with; empty where every run writes it
  * @param ofItsScoring whether its rows hold for the scoring of the run only, so that another scoring leaves them out
  */
 public record ResultTable<R>(
@@ -27,7 +30,8 @@ public record ResultTable<R>(
         RowSource<R> source,
         Set<OutputFormat> formats,
         boolean alwaysWritten,
-        boolean ofItsScoring) {
+        boolean ofItsScoring,
+        Optional<ColumnGroup> group) {
     public ResultTable {
         formats = Set.copyOf(formats);
     }
@@ -55,24 +59,34 @@ public record ResultTable<R>(
 
     private static <R> ResultTable<R> inGeoPackage(
             String name, Function<SpanLayout, Table<R>> layout, RowSource<R> source) {
-        return new ResultTable<>(name, layout, source, Set.of(OutputFormat.GEOPACKAGE), false, false);
+        return new ResultTable<>(name, layout, source, Set.of(OutputFormat.GEOPACKAGE), false, false, Optional.empty());
     }
 
     /** Returns the same table, in further formats as well. */
     ResultTable<R> alsoIn(OutputFormat first, OutputFormat... more) {
         var all = EnumSet.of(first, more);
         all.addAll(formats);
-        return new ResultTable<>(name, layout, source, all, alwaysWritten, ofItsScoring);
+        return new ResultTable<>(name, layout, source, all, alwaysWritten, ofItsScoring, group);
     }
 
     /** Returns the same table, written whatever formats are asked for. */
     ResultTable<R> written() {
-        return new ResultTable<>(name, layout, source, formats, true, ofItsScoring);
+        return new ResultTable<>(name, layout, source, formats, true, ofItsScoring, group);
     }
 
     /** Returns the same table, valid for the scoring of its run only. */
     ResultTable<R> scored() {
-        return new ResultTable<>(name, layout, source, formats, alwaysWritten, true);
+        return new ResultTable<>(name, layout, source, formats, alwaysWritten, true, group);
+    }
+
+    /** Returns the same table, written only where a group is asked for. */
+    ResultTable<R> in(ColumnGroup itsGroup) {
+        return new ResultTable<>(name, layout, source, formats, alwaysWritten, ofItsScoring, Optional.of(itsGroup));
+    }
+
+    /** Returns whether it is written where some groups are asked for. */
+    boolean isAmong(Set<ColumnGroup> groups) {
+        return group.map(groups::contains).orElse(true);
     }
 
     Table<R> table(SpanLayout run) {

@@ -74,6 +74,7 @@ public final class ResultWriter {
                             NetworkLengths.of(results.network()),
                             FindingTally.of(results.findings()),
                             settings.crs().name(),
+                            settings.crs(),
                             files.notes()),
                     settings,
                     folder);

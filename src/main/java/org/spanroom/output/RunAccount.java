@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.RankTotals;
@@ -21,6 +22,7 @@ import org.spanroom.model.rank.RankTotals;
  * @param money what all spans that have a rank cost and save together
  * @param contents what the results rest on, so far as it concerns what lies in the ducts
  * @param outputCrs name of the reference system of the layers
+ * @param outputSystem that system
  * @param notes what the user should know of the files
  */
 record RunAccount(
@@ -35,6 +37,7 @@ record RunAccount(
         NetworkLengths lengths,
         FindingTally findings,
         String outputCrs,
+        ReferenceSystem outputSystem,
         List<String> notes) {
     RunAccount {
         filter = Collections.unmodifiableMap(new LinkedHashMap<>(filter));

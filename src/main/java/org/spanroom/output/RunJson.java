@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
@@ -26,6 +27,12 @@ import org.spanroom.output.folder.OutputException;
 /** The record of a run, {@code run.json}: what went in, how, and what came out, in an order that never changes. */
 final class RunJson {
     static final String FILE = "run.json";
+
+    /** The member with the version of the file that later commands read. */
+    static final String RUN_SPANS_FORMAT = "run_spans_format";
+
+    /** The member with the definition of the reference system of the layers. */
+    static final String OUTPUT_CRS_DEFINITION = "output_crs_definition";
 
     /** What says that the run did not write all its spans. */
     static final String FILTER = "filter";
@@ -64,6 +71,7 @@ final class RunJson {
         inputs(run.inputs());
         filter(account);
         rows(account);
+        json.writeNumberField(RUN_SPANS_FORMAT, RecordedSpans.FORMAT);
         spans(account.totals());
         lengths(account.lengths(), account.totals());
         keptFields(account);
@@ -72,6 +80,7 @@ final class RunJson {
         counts("findings_by_severity", account.findings().bySeverity());
         counts("findings_by_code", account.findings().byCode());
         json.writeStringField("output_crs", account.outputCrs());
+        json.writeStringField(OUTPUT_CRS_DEFINITION, definition(account.outputSystem()));
         json.writeArrayFieldStart("notes");
         for (String note : account.notes()) {
             json.writeString(note);
@@ -80,6 +89,13 @@ final class RunJson {
         json.writeFieldName("config");
         MAPPER.writeValue(json, run.config());
         json.writeEndObject();
+    }
+
+    private static String definition(ReferenceSystem system) {
+        if (system.equals(ReferenceSystem.crs84())) {
+            return "OGC:CRS84";
+        }
+        return system.epsgCode().isPresent() ? "EPSG:" + system.epsgCode().getAsInt() : system.wkt();
     }
 
     private void inputs(List<RunRecord.Input> inputs) throws IOException {

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,20 +15,21 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
+import java.util.function.Supplier;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.crs.ReferenceSystem;
-import org.spanroom.input.RecordedLayer;
-import org.spanroom.input.RecordedRow;
+import org.spanroom.config.RunConfig;
 import org.spanroom.model.Line;
+import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
 import org.spanroom.output.ComparisonWriter;
 import org.spanroom.output.RecordedRun;
-import org.spanroom.output.ResultTables;
+import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.rank.Comparison;
+import org.spanroom.rank.Rescoring;
 
 /** Two runs side by side: which spans moved, and why. */
 public final class CompareRun {
@@ -39,9 +41,6 @@ public final class CompareRun {
             StandingColumns.RANK.name(),
             StandingColumns.SCORE.name(),
             StandingColumns.EXCLUSION.name());
-
-    /** The key that a GeoPackage gives to rows, which says nothing of a span. */
-    private static final String ROW_KEY = "fid";
 
     private final Path first;
     private final Path second;
@@ -71,113 +70,134 @@ public final class CompareRun {
     /**
      * Compares and writes.
      *
-     * @throws org.spanroom.finding.InputException if one of the folders holds no run with a GeoPackage
+     * @throws org.spanroom.finding.InputException if one of the folders holds no run, or one of another version
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public CompareSummary run(Path folder, boolean overwrite, Instant writtenAt) {
         ComparisonWriter.check(folder, overwrite);
-        List<String> differences = differences(RecordedRun.read(first), RecordedRun.read(second));
-        try (var before = spans(first);
-                var after = spans(second)) {
-            progress.begin("compare spans", -1);
-            var comparison = new Comparison();
-            standings(before, comparison::before);
-            long spans = standings(after, comparison::after);
-            List<SpanMove> moves = detailed(comparison.moves(), before, after);
-            long unmoved = spans
-                    - moves.stream().filter(move -> move.after().isPresent()).count();
-            progress.end(String.format(Locale.ROOT, "%,d spans stand elsewhere, %,d as before", moves.size(), unmoved));
-            var options = new LayerOptions(after.crs().orElseGet(ReferenceSystem::crs84), writtenAt);
-            return new CompareSummary(
-                    moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));
-        }
+        RecordedRun firstRun = RecordedRun.read(first);
+        RecordedRun secondRun = RecordedRun.read(second);
+        List<String> differences = differences(firstRun, secondRun);
+        RecordedSpans before = RecordedSpans.open(firstRun);
+        RecordedSpans after = RecordedSpans.open(secondRun);
+        progress.begin("compare spans", -1);
+        SpanMatches matches = SpanMatches.of(ids(before), ids(after));
+        var comparison = new Comparison();
+        standings(firstRun, before, comparison::before);
+        long spans = standings(secondRun, after, (id, standing) -> comparison.after(id, matches.firstId(id), standing));
+        List<SpanMove> moves = detailed(comparison.moves(), before, after, matches);
+        long unmoved =
+                spans - moves.stream().filter(move -> move.after().isPresent()).count();
+        progress.end(String.format(Locale.ROOT, "%,d spans stand elsewhere, %,d as before", moves.size(), unmoved));
+        var options = new LayerOptions(secondRun.outputSystem(), writtenAt);
+        return new CompareSummary(
+                moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));
     }
 
-    private static RecordedLayer spans(Path run) {
-        return RecordedLayer.open(RecordedRun.geoPackage(run), ResultTables.SPANS.name());
+    private static List<String> ids(RecordedSpans spans) {
+        int id = spans.columns().indexOf(StandingColumns.SPAN_ID.name());
+        var ids = new ArrayList<String>();
+        spans.read(List.of(), false, row -> ids.add(row.text(id)));
+        return ids;
     }
 
-    private static long standings(RecordedLayer layer, BiConsumer<String, Standing> sink) {
-        List<String> criteria = StandingColumns.criteria(layer.columns());
-        var columns = new ArrayList<>(STANDING);
-        criteria.forEach(criterion -> columns.add(StandingColumns.pointsOf(criterion)));
-        return layer.read(columns, row -> {
+    private static long standings(RecordedRun run, RecordedSpans spans, BiConsumer<String, Standing> sink) {
+        RunConfig config = ConfigReader.readRecorded(run.file());
+        var scores = new RecordedScores(new Rescoring(config.scoring(), config.room()), spans.columns());
+        List<String> columns = spans.columns();
+        int[] standing = STANDING.stream().mapToInt(columns::indexOf).toArray();
+        return spans.read(RecordedScores.types(), false, row -> {
             var partPoints = new TreeMap<String, Double>();
-            for (int i = 0; i < criteria.size(); i++) {
-                double points = row.number(STANDING.size() + i);
+            for (Score.Part part : scores.of(row).parts()) {
+                double points = Math.rint(100 * part.points()) / 100;
                 if (!Double.isNaN(points)) {
-                    partPoints.put(criteria.get(i), points);
+                    partPoints.put(part.criterion(), points);
                 }
             }
-            double rank = row.number(1);
+            double rank = row.number(standing[1]);
             sink.accept(
-                    row.text(0),
+                    row.text(standing[0]),
                     new Standing(
                             Double.isNaN(rank) ? OptionalInt.empty() : OptionalInt.of((int) rank),
-                            row.number(2),
-                            row.text(3),
+                            row.number(standing[2]),
+                            row.text(standing[3]),
                             partPoints));
         });
     }
 
     /** Reads both runs once more for the lines and the values of the spans that moved. */
-    private static List<SpanMove> detailed(List<SpanMove> moves, RecordedLayer before, RecordedLayer after) {
+    private List<SpanMove> detailed(
+            List<SpanMove> moves, RecordedSpans before, RecordedSpans after, SpanMatches matches) {
         List<String> values = before.columns().stream()
                 .filter(after.columns()::contains)
-                .filter(column ->
-                        !STANDING.contains(column) && !column.equals(ROW_KEY) && !StandingColumns.isPoints(column))
+                .filter(column -> !STANDING.contains(column))
                 .toList();
-        var columns = new ArrayList<>(List.of(StandingColumns.SPAN_ID.name()));
-        columns.addAll(values);
         var ids = new HashSet<String>();
-        moves.forEach(move -> ids.add(move.spanId()));
+        moves.forEach(move -> ids.add(matches.firstId(move.spanId())));
         Set<String> detailedIds = new HashSet<>();
         moves.stream()
                 .filter(move -> move.cause() != SpanMove.Cause.OTHERS)
                 .limit(MOST_DETAILED)
-                .forEach(move -> detailedIds.add(move.spanId()));
-        var rows = new HashMap<String, RecordedRow>();
+                .forEach(move -> detailedIds.add(matches.firstId(move.spanId())));
+        var rows = new HashMap<String, List<String>>();
         var lines = new HashMap<String, Line>();
-        before.read(columns, row -> {
-            String id = row.text(0);
+        readValues(first, before, values, (id, row) -> {
             if (ids.contains(id)) {
-                row.lonLat().ifPresent(line -> lines.put(id, line));
+                row.line().ifPresent(line -> lines.put(id, line));
             }
             if (detailedIds.contains(id)) {
-                rows.put(id, row);
+                rows.put(id, row.values().get());
             }
         });
         var changes = new HashMap<String, List<String>>();
-        after.read(columns, row -> {
-            String id = row.text(0);
+        readValues(second, after, values, (secondId, row) -> {
+            String id = matches.firstId(secondId);
             if (ids.contains(id)) {
-                row.lonLat().ifPresent(line -> lines.put(id, line));
+                row.line().ifPresent(line -> lines.put(id, line));
             }
-            RecordedRow old = rows.get(id);
+            List<String> old = rows.get(id);
             if (old != null) {
-                changes.put(id, changes(values, old, row));
+                changes.put(id, changes(values, old, row.values().get()));
             }
         });
         return moves.stream()
-                .map(move -> move.with(
-                        Optional.ofNullable(lines.get(move.spanId())), changes.getOrDefault(move.spanId(), List.of())))
+                .map(move -> {
+                    String id = matches.firstId(move.spanId());
+                    return move.with(Optional.ofNullable(lines.get(id)), changes.getOrDefault(id, List.of()));
+                })
                 .toList();
     }
 
-    private static List<String> changes(List<String> columns, RecordedRow before, RecordedRow after) {
+    /** A span's line, and its values where they are asked for. */
+    private record Values(Optional<Line> line, Supplier<List<String>> values) {}
+
+    private static void readValues(
+            Path run, RecordedSpans spans, List<String> columns, BiConsumer<String, Values> sink) {
+        RecordedLines lines = RecordedLines.of(run, spans);
+        int id = spans.columns().indexOf(StandingColumns.SPAN_ID.name());
+        int[] places = columns.stream().mapToInt(spans.columns()::indexOf).toArray();
+        spans.read(
+                List.of(),
+                true,
+                row -> sink.accept(
+                        row.text(id),
+                        new Values(
+                                lines.of(row.text(id), row),
+                                () -> Arrays.stream(places).mapToObj(row::text).toList())));
+    }
+
+    private static List<String> changes(List<String> columns, List<String> before, List<String> after) {
         var changes = new ArrayList<String>();
         for (int i = 0; i < columns.size(); i++) {
-            String was = before.text(i + 1);
-            String is = after.text(i + 1);
-            if (!was.equals(is)) {
-                changes.add(columns.get(i) + ": " + shown(was) + " to " + shown(is));
+            if (!before.get(i).equals(after.get(i))) {
+                changes.add(columns.get(i) + ": " + shown(before.get(i)) + " to " + shown(after.get(i)));
             }
         }
         return changes;
     }
 
     private static String shown(String value) {
-        return value.isEmpty() ? "nothing" : value;
+        return value.isEmpty() ? "none" : value;
     }
 
     private List<String> differences(RecordedRun before, RecordedRun after) {

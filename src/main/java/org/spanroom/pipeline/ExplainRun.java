@@ -57,7 +57,7 @@ public final class ExplainRun {
         demandSameFiles(inputs, files);
         var explainer = new SpanExplainer(config, inputs, progress);
         SpanExplainer.Found found = explainer.find(spanId, folder);
-        return explainer.explain(found, RecordedSpans.find(folder, Text.clean(found.id())));
+        return explainer.explain(found, RecordedStandings.find(folder, recorded, Text.clean(found.id())));
     }
 
     private void demandUnchanged(RunRecord.Part part) {

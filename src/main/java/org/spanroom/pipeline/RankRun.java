@@ -18,6 +18,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.rank.ContentsAccount;
@@ -70,7 +71,7 @@ public final class RankRun {
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
-        Selection selection = choice.of(SpanColumns.table(layout(config)), config);
+        Selection selection = choice.of(SpanColumns.all(layout(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
         }
@@ -85,7 +86,8 @@ public final class RankRun {
         return new SpanLayout(
                 new Rescoring(config.scoring(), config.room()).criteria(),
                 false,
-                config.inputs().routes().keep());
+                config.inputs().routes().keep(),
+                ColumnGroup.all());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
@@ -235,6 +237,7 @@ public final class RankRun {
                 overwrite,
                 crs,
                 Set.copyOf(config.output().formats()),
+                ColumnGroup.named(config.output().columns()),
                 SpanRun.threads(config));
     }
 

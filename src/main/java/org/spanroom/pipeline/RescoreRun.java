@@ -1,5 +1,6 @@
 package org.spanroom.pipeline;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -17,16 +18,20 @@ import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
+import org.spanroom.model.ColumnGroup;
+import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.RankedSection;
+import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.model.rank.ScoringSettings;
+import org.spanroom.output.CopiedCsv;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
+import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.RescoredColumns;
 import org.spanroom.output.RescoredWriter;
-import org.spanroom.output.ResultTables;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.Selection;
@@ -90,40 +95,39 @@ public final class RescoreRun {
         RunConfig recorded = ConfigReader.readRecorded(earlier.file());
         RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));
         demandSameQuantities(recorded.scoring(), config.scoring(), scoring);
-        Path file = RecordedRun.geoPackage(from);
-        try (var layer = RecordedLayer.open(file, ResultTables.SPANS.name())) {
-            Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
-            ReferenceSystem crs = asked.or(layer::crs).orElseGet(ReferenceSystem::crs84);
-            OutputSettings settings = RankRun.settings(config, overwrite, crs);
-            try (var folder = ResultWriter.begin(settings)) {
-                RescoredWriter.Rescored rescored = rescored(layer, config, scoring);
-                var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
-                String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
-                var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
-                return new RescoreSummary(
-                        rescored.kept(), rescored.sections(), RescoredWriter.write(rescored, origin, settings, folder));
-            }
+        RecordedSpans recordedSpans = RecordedSpans.open(earlier);
+        Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
+        OutputSettings settings = RankRun.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
+        demandShapes(settings);
+        try (var folder = ResultWriter.begin(settings)) {
+            RescoredWriter.Rescored rescored = rescored(recordedSpans, config, scoring);
+            var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
+            String crsName = asked.map(ReferenceSystem::name).orElse(earlier.outputCrs());
+            var origin = new RescoredWriter.Origin(from, earlier.lengths(), crsName, record);
+            return new RescoreSummary(
+                    rescored.kept(), rescored.sections(), RescoredWriter.write(rescored, origin, settings, folder));
         }
     }
 
-    private RescoredWriter.Rescored rescored(RecordedLayer layer, RunConfig config, Path scoring) {
+    private RescoredWriter.Rescored rescored(RecordedSpans recorded, RunConfig config, Path scoring) {
         progress.begin("rank spans again", -1);
         var rescoring = new Rescoring(config.scoring(), config.room());
         List<String> fields = config.inputs().routes().keep();
-        Table<RescoredSpan> table =
-                RescoredColumns.table(new SpanLayout(rescoring.criteria(), false, fields), layer.columns());
+        Table<RankedSpan> whole =
+                SpanColumns.all(new SpanLayout(rescoring.criteria(), false, fields, ColumnGroup.all()));
+        Table<RescoredSpan> table = RescoredColumns.of(whole, rescoring.criteria(), recorded.columns());
         Selection selection = choice.of(table, config);
-        List<RescoredSpan> spans = Rescoring.ranked(read(layer, rescoring, scoring));
+        List<RescoredSpan> spans = Rescoring.ranked(read(recorded, rescoring, scoring));
         List<RescoredSpan> kept =
                 spans.stream().filter(selection.of(table, RescoredSpan::lonLat)).toList();
         Set<String> keptIds = kept.stream().map(RescoredSpan::spanId).collect(Collectors.toSet());
         progress.end(String.format(Locale.ROOT, "%,d spans", spans.size()));
         return new RescoredWriter.Rescored(
                 rescoring.criteria(),
-                layer.columns(),
+                recorded.columns(),
                 spans,
-                RescoredSections.find(layer.columns(), spans, keptIds),
-                name -> copied(layer.file(), name),
+                RescoredSections.find(recorded.columns(), spans, keptIds),
+                this::copied,
                 config.rates().currency(),
                 fields,
                 selection.asked(),
@@ -131,7 +135,25 @@ public final class RescoreRun {
                 config.scenarios().typical());
     }
 
-    private static Optional<CopiedTable> copied(Path file, String table) {
+    /** Of the files of a run only its GeoPackage has every table with its shapes; CSV files without shapes make other CSV files. */
+    private void demandShapes(OutputSettings settings) {
+        if (!hasGeoPackage() && !settings.formats().equals(Set.of(OutputFormat.CSV))) {
+            throw new InputException(
+                    from,
+                    "the run wrote no " + RecordedRun.GEOPACKAGE + ", which has the shapes of its layers",
+                    "Choose --formats csv, or make the run again with GeoPackage among its formats.");
+        }
+    }
+
+    private boolean hasGeoPackage() {
+        return Files.isRegularFile(from.resolve(RecordedRun.GEOPACKAGE));
+    }
+
+    private Optional<CopiedTable> copied(String table) {
+        Path file = from.resolve(RecordedRun.GEOPACKAGE);
+        if (!hasGeoPackage()) {
+            return CopiedCsv.find(from, table);
+        }
         try (var layer = RecordedLayer.find(file, table).orElse(null)) {
             if (layer == null) {
                 return Optional.empty();
@@ -149,45 +171,41 @@ public final class RescoreRun {
                 .orElse(Shape.EMPTY);
     }
 
-    private static List<RescoredSpan> read(RecordedLayer layer, Rescoring rescoring, Path scoring) {
-        List<String> columns = layer.columns();
-        int[] quantities = rescoring.criteria().stream()
-                .mapToInt(criterion -> quantityPlace(criterion, columns, scoring))
-                .toArray();
+    private List<RescoredSpan> read(RecordedSpans recorded, Rescoring rescoring, Path scoring) {
+        List<String> columns = recorded.columns();
+        demandQuantities(RecordedScores.missing(rescoring, columns), scoring);
+        var scores = new RecordedScores(rescoring, columns);
         int id = columns.indexOf(StandingColumns.SPAN_ID.name());
-        int positionsNow = columns.indexOf(SpanColumns.POSITIONS_NOW.name());
-        int exclusions = columns.indexOf(StandingColumns.EXCLUSIONS.name());
+        int exclusions = columns.indexOf(StandingColumns.REASONS.name());
         int cautions = columns.indexOf(StandingColumns.CAUTIONS.name());
         var spans = new ArrayList<RescoredSpan>();
-        layer.read(columns, row -> {
-            boolean isKnown = positionsNow < 0 || !Double.isNaN(row.number(positionsNow));
-            double[] found = new double[quantities.length];
-            for (int i = 0; i < found.length; i++) {
-                double number = row.number(quantities[i]);
-                found[i] = Double.isNaN(number) && isKnown ? 0 : number;
-            }
+        RecordedLines lines = RecordedLines.of(from, recorded);
+        recorded.read(RecordedScores.types(), true, row -> {
             Set<String> reasons = new HashSet<>(keys(row, exclusions));
             reasons.addAll(keys(row, cautions));
             var verdict = rescoring.verdict(reasons);
             spans.add(new RescoredSpan(
-                    row.text(id), row.values(), row.lonLat(), OptionalInt.empty(), rescoring.score(found), verdict));
+                    row.text(id),
+                    row.values(),
+                    lines.of(row.text(id), row),
+                    OptionalInt.empty(),
+                    scores.of(row),
+                    verdict));
         });
         return spans;
     }
 
-    private static int quantityPlace(CriterionInfo criterion, List<String> columns, Path scoring) {
-        int place = columns.indexOf(criterion.quantityColumn());
-        if (place < 0) {
+    private static void demandQuantities(List<CriterionInfo> missing, Path scoring) {
+        if (!missing.isEmpty()) {
             throw new InputException(
                     scoring,
-                    "criterion '" + criterion.key() + "' has a weight, and the run did not calculate its quantity",
+                    "criterion '" + missing.get(0).key() + "' has a weight, and the run did not calculate its quantity",
                     "Make the run again with this scoring, or give the criterion the weight 0.");
         }
-        return place;
     }
 
     /** Reasons that excluded stand in one column, those whose gate was open in the other, among the cautions. */
-    private static List<String> keys(RecordedRow row, int place) {
+    private static List<String> keys(RecordedSpans.Row row, int place) {
         return place < 0 ? List.of() : List.of(row.text(place).split(";", -1));
     }
 

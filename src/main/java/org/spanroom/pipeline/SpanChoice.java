@@ -59,7 +59,8 @@ public record SpanChoice(Optional<String> where, Optional<Path> within) {
 
     private static String remedy(String wrong, Map<String, ?> columns) {
         return "did you mean '"
-                + NearestWord.nearest(wrong, columns.keySet(), 1).get(0) + "'? The columns are those of spans.csv";
+                + NearestWord.nearest(wrong, columns.keySet(), 1).get(0)
+                + "'? The data dictionary lists the columns of spans";
     }
 
     private static Class<?> type(Column.Type type) {

@@ -33,9 +33,18 @@ public final class Comparison {
         first.put(spanId, standing);
     }
 
-    /** Takes a span of the second run, when all of the first are in. */
+    /** Takes a span of the second run that has the same name in the first. */
     public void after(String spanId, Standing standing) {
-        Standing found = first.remove(spanId);
+        after(spanId, spanId, standing);
+    }
+
+    /**
+     * Takes a span of the second run, when all of the first are in.
+     *
+     * @param firstId what the first run calls it
+     */
+    public void after(String spanId, String firstId, Standing standing) {
+        Standing found = first.remove(firstId);
         if (found == null || !found.equals(standing)) {
             moves.add(move(spanId, Optional.ofNullable(found), Optional.of(standing)));
         }

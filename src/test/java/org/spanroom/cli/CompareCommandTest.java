@@ -104,7 +104,8 @@ class CompareCommandTest {
         Path config = runs.resolve(name + ".yaml");
         Files.writeString(config, demo + lines);
         Path run = runs.resolve(name);
-        CommandRun ranked = CommandRun.of("rank", "--config", config.toString(), "--output", run.toString());
+        CommandRun ranked =
+                CommandRun.of("rank", "--columns", "all", "--config", config.toString(), "--output", run.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         return run;
     }

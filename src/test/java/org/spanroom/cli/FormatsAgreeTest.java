@@ -83,7 +83,7 @@ class FormatsAgreeTest {
 
     private byte[] ranked(String name, Path config) throws IOException {
         Path results = at("results-" + name);
-        run("rank", "--config", config.toString(), "--output", results.toString());
+        run("rank", "--columns", "all", "--config", config.toString(), "--output", results.toString());
         byte[] spans = Files.readAllBytes(results.resolve("spans.csv"));
         byte[] sections = Files.readAllBytes(results.resolve("sections.csv"));
         byte[] both = Arrays.copyOf(spans, spans.length + sections.length);

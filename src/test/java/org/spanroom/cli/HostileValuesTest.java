@@ -101,8 +101,16 @@ class HostileValuesTest {
         writeLayers();
         Files.writeString(folder.resolve("config.yaml"), config(), StandardCharsets.UTF_8);
         run = folder.resolve("run");
-        ranked =
-                CommandRun.of("rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString());
+        ranked = CommandRun.of(
+                "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
+                "--config",
+                folder.resolve("config.yaml").toString(),
+                "--output",
+                run.toString());
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
     }
 

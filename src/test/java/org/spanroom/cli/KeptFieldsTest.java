@@ -72,7 +72,16 @@ class KeptFieldsTest {
         String text = Files.readString(config);
         Files.writeString(config, text.replaceFirst("(?m)^  routes:$", "  routes:\n    keep: [Street, \"street no\"]"));
         whole = runs.resolve("whole");
-        CommandRun rank = CommandRun.of("rank", "--config", config.toString(), "--output", whole.toString());
+        CommandRun rank = CommandRun.of(
+                "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
+                "--config",
+                config.toString(),
+                "--output",
+                whole.toString());
         assertThat(rank.exitCode()).as(rank.err()).isZero();
         assertThat(rank.out()).contains("Ranked spans by Street, the 5 of ", "(not recorded)");
     }

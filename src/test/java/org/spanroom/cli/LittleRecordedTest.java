@@ -67,6 +67,8 @@ class LittleRecordedTest {
         Path file = Files.writeString(runs.resolve(name + ".yaml"), config);
         var args = new ArrayList<>(List.of(
                 "rank",
+                "--columns",
+                "all",
                 "--config",
                 file.toString(),
                 "--output",

@@ -211,6 +211,8 @@ class RankConfidenceTest {
                 Path.of("sample-gis", "spanroom.yaml").toString(),
                 "--formats",
                 "csv",
+                "--columns",
+                "all",
                 "--output",
                 runs.resolve(name).toString()));
         words.addAll(List.of(more));

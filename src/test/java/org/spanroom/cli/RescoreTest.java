@@ -187,7 +187,7 @@ class RescoreTest {
     @Test
     void whatTheEarlierRunHasNotIsNamed() throws IOException, SQLException {
         Path older = Files.createDirectory(folder.resolve("older"));
-        for (String file : List.of("run.json", "spanroom.gpkg")) {
+        for (String file : List.of("run.json", "run_spans.csv.gz", "spanroom.gpkg")) {
             Files.copy(runs.resolve("first").resolve(file), older.resolve(file));
         }
         try (Connection database = database(older);
@@ -197,7 +197,9 @@ class RescoreTest {
 
         CommandRun rescored = again("new", older, other, folder.resolve("new"));
 
-        assertThat(rescored.out()).contains("Note: pulls is left out: the earlier run has no such table.");
+        assertThat(rescored.out())
+                .contains(
+                        "Note: pulls is left out: the earlier run did not write it. Make that run with --columns pull.");
         assertThat(record(folder.resolve("new")).has("pulls")).isFalse();
         assertThat(names(folder.resolve("new"))).doesNotContain("pulls.csv").contains("permits.csv");
     }
@@ -242,6 +244,7 @@ class RescoreTest {
                 "--overwrite",
                 "--output-crs",
                 "--formats",
+                "--columns",
                 "--threads",
                 "--where",
                 "--within",
@@ -366,6 +369,10 @@ class RescoreTest {
     private static void rank(String name, String... more) {
         var words = new ArrayList<>(List.of(
                 "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
                 "--config",
                 CONFIG.toString(),
                 "--formats",

@@ -377,6 +377,10 @@ class SectionsTest {
     private static String rank(String run, String routes, String... more) {
         var words = new ArrayList<>(List.of(
                 "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
                 "--config",
                 CONFIG.toString(),
                 "--routes",

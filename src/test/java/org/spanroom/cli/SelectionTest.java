@@ -52,8 +52,16 @@ class SelectionTest {
     }
 
     private static CommandRun rank(Path output, String... options) {
-        List<String> args =
-                new ArrayList<>(List.of("rank", "--config", config.toString(), "--output", output.toString()));
+        List<String> args = new ArrayList<>(List.of(
+                "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
+                "--config",
+                config.toString(),
+                "--output",
+                output.toString()));
         args.addAll(List.of(options));
         return CommandRun.of(args.toArray(String[]::new));
     }

@@ -76,8 +76,16 @@ class ZonesTest {
 
     private Path rank(String name, Object... more) {
         Path run = folder.resolve(name);
-        var args = new ArrayList<>(
-                List.of("rank", "--config", folder.resolve("config.yaml").toString(), "--output", run.toString()));
+        var args = new ArrayList<>(List.of(
+                "rank",
+                "--columns",
+                "all",
+                "--formats",
+                "geopackage,csv,geojson,shapefile",
+                "--config",
+                folder.resolve("config.yaml").toString(),
+                "--output",
+                run.toString()));
         for (Object word : more) {
             args.add(word.toString());
         }

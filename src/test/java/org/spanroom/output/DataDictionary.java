@@ -6,9 +6,14 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.output.table.Column;
@@ -42,8 +47,13 @@ final class DataDictionary {
             Made from the code by `DataDictionaryTest`; to make it again after a change of columns, run
             `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
 
-            A run writes one folder, with the files of the formats that it was asked for (all by default). `rank --from` writes the same
-            tables, without those that hold for one scoring only.
+            A run writes one folder: layers and tables in a GeoPackage and as CSV, and on request as GeoJSON and Shapefile (`--formats`). The layer
+            `spans` has the core columns, and those of the groups that `--columns` names:
+
+            GROUPS
+
+            A group brings tables too; they have a row for each part that repeats, with the `span_id`. `rank --from` writes the same tables,
+            without those that apply to one scoring only.
 
             """;
 
@@ -52,7 +62,8 @@ final class DataDictionary {
 
             - The GeoPackage is of version 1.3, with a spatial index for each layer. GeoJSON is RFC 7946, one feature a line. A Shapefile has
               the short names below. CSV is without geometry.
-            - Every format holds the same values, rounded to the decimals given below (half away from zero).
+            - Columns marked **core** are in every run. The others of `spans` are written with their group.
+            - Every format has the same values, rounded to the decimals given below (half away from zero).
             - An empty cell means: not known, not recorded, or not applicable. Blank texts and numbers that are not finite count as
               empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
             - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
@@ -80,7 +91,7 @@ final class DataDictionary {
             |---|---|---|---|
             | a row of `spans` | `UtilityLinkSequence` between two nodes | `NetworkObject` | a span, which may pass several vaults |
             | `duct` | `Duct`, `inspireId` | `ContainerObject` of `containerType` Duct or Conduit, `assetID` | a span, `id` |
-            | `bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` | - |
+            | `duct_bank` | the outermost `Duct`, which holds others by its role `ducts` | `ContainerObject` with `numberOfConduits` | - |
             | innerducts (`innerducts_out`) | `Duct` inside `Duct`, role `ducts` | `ContainerObject` of `containerType` Subduct | - |
             | `vault_a`, `vault_b`, `vault_id` | `Manhole` | `ContainerObject` of `containerType` Vault | `start.id`, `end.id`, `id` of a node |
             | `inside_diameter_mm` | `ductWidth`, which does not say inside or outside | `insideWidth`, `insideHeight` | - |
@@ -88,7 +99,7 @@ final class DataDictionary {
             | `owner` | `authorityRole` of the `UtilityNetwork` | `assetOwner` | `physicalInfrastructureProvider.name` |
             | `condition` | `currentStatus`, which gives the use, not the state of the bore | `operationalStatus`, such as Unfit For Service | `status`, which gives the stage of life |
             | `position_quality` | - | `qualityLevel`, QL-A to QL-D | - |
-            | `year` | `validFrom` | - | `readyForServiceDate` |
+            | `year_installed` | `validFrom` | - | `readyForServiceDate` |
             """;
 
     private static final String RUN = """
@@ -112,6 +123,8 @@ final class DataDictionary {
             | `config` | the configuration as used, keys in order of the alphabet |
             """;
 
+    private static final String CORE = "**core** ";
+
     private DataDictionary() {}
 
     /**
@@ -120,11 +133,63 @@ final class DataDictionary {
      * @param layout with every criterion that a score may have
      */
     static String text(SpanLayout layout) {
-        var parts = new ArrayList<>(List.of(OPENING + files(), FOR_ALL));
-        ResultTables.ALL.forEach(entry -> parts.add(section(entry.table(layout))));
+        var parts = new ArrayList<>(List.of(OPENING.replace("GROUPS", groups()) + files(), FOR_ALL));
+        for (ResultTable<?> entry : ResultTables.ALL) {
+            parts.add(entry.equals(ResultTables.SPANS) ? spans(layout) : section(entry.table(layout)));
+        }
+        parts.add(forLater(layout));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
+    }
+
+    private static String groups() {
+        return ColumnGroup.all().stream()
+                .map(group -> "- `" + group.key() + "`: " + group.subject() + tables(group))
+                .collect(joining("\n", "", "\n- `all`: all of them"));
+    }
+
+    private static String tables(ColumnGroup group) {
+        String names = names(entry -> entry.group().equals(Optional.of(group)));
+        return names.isEmpty() ? "" : "; tables " + names;
+    }
+
+    /** Returns the columns of the spans by group. */
+    private static String spans(SpanLayout layout) {
+        Table<RankedSpan> table = SpanColumns.all(layout);
+        var text = new StringBuilder(heading(table));
+        text.append("\n### Identity\n\n").append(rows(SpanColumns.identity(), true));
+        text.append("""
+
+                Fields that `inputs.routes.keep` names follow the core columns, as `src_` and their names.
+                """);
+        SpanColumns.byGroup(layout)
+                .forEach((group, columns) -> text.append("\n### Group `")
+                        .append(group.key())
+                        .append("`: ")
+                        .append(group.subject())
+                        .append("\n\n")
+                        .append(rows(columns, true)));
+        return text.toString();
+    }
+
+    /** Returns which columns the file for later commands has. */
+    private static String forLater(SpanLayout layout) {
+        SpanLayout lean = new SpanLayout(layout.criteria(), false, List.of(), Set.of());
+        List<String> core =
+                SpanColumns.table(lean).columns().stream().map(Column::name).toList();
+        List<? extends Column<?>> further = SpanColumns.forLater(lean).columns().stream()
+                .filter(column -> !core.contains(column.name()))
+                .toList();
+        return "## " + RecordedSpans.FILE + "\n\n" + SpanColumns.forLater(lean).meaning() + "\n\n"
+                + """
+                Comma-separated values (RFC 4180) in gzip (RFC 1952), texts as they are: `rank --from`, `compare` and `explain` read this file, so keep
+                it with the run. It has every column that the run wrote of `spans`, and whatever groups are asked for also those below. A run
+                without a GeoPackage, or one that `--where` or `--within` filtered, adds the column `line_wkt`: the line in longitude and latitude on
+                WGS 84. `run.json` has the version of the file (`run_spans_format`) and how many spans it has (`run_spans`).
+
+                """
+                + rows(further);
     }
 
     /** Returns which file holds which table. */
@@ -140,7 +205,12 @@ final class DataDictionary {
                 line(text, files, "the rows of `" + entry.name() + "`" + condition(entry));
             }
         }
+        line(text, List.of(RecordedSpans.FILE), "every span, compressed, for later commands");
         line(text, List.of(RunJson.FILE), "the run: what went in, and counts of what came out");
+        line(
+                text,
+                List.of(".results"),
+                "the names of the files above, by which `--overwrite` knows what it may replace");
         return text.toString();
     }
 
@@ -154,7 +224,10 @@ final class DataDictionary {
 
     private static String condition(ResultTable<?> entry) {
         String always = entry.alwaysWritten() ? "; as CSV also where no format that holds them is asked for" : "";
-        return always + (entry.ofItsScoring() ? "; not written by `rank --from`" : "");
+        String group = entry.group()
+                .map(asked -> "; with the group `" + asked.key() + "`")
+                .orElse("");
+        return always + group + (entry.ofItsScoring() ? "; not written by `rank --from`" : "");
     }
 
     private static String names(Predicate<ResultTable<?>> which) {
@@ -187,16 +260,26 @@ final class DataDictionary {
     }
 
     private static String section(Table<?> table) {
-        var text = new StringBuilder("## " + table.name() + "\n\n" + table.meaning() + " Geometry: "
-                + geometry(table.geometry()) + ".\n\n"
-                + "| column | in Shapefiles | type | unit | meaning |\n|---|---|---|---|---|\n");
-        for (Column<?> column : table.columns()) {
+        return heading(table) + "\n" + rows(table.columns());
+    }
+
+    private static String heading(Table<?> table) {
+        return "## " + table.name() + "\n\n" + table.meaning() + " Geometry: " + geometry(table.geometry()) + ".\n";
+    }
+
+    private static String rows(List<? extends Column<?>> columns) {
+        return rows(columns, false);
+    }
+
+    private static String rows(List<? extends Column<?>> columns, boolean marked) {
+        var text = new StringBuilder("| column | in Shapefiles | type | unit | meaning |\n|---|---|---|---|---|\n");
+        for (Column<?> column : columns) {
             List<String> cells = List.of(
                     "`" + column.name() + "`",
                     "`" + column.shortName() + "`",
                     type(column),
                     unit(column),
-                    column.meaning());
+                    (marked && SpanColumns.isCore(column) ? CORE : "") + column.meaning());
             text.append("| ").append(String.join(" | ", cells)).append(" |\n");
         }
         return text.toString().replace("|  |", "| |");

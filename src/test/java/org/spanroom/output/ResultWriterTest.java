@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanLayout;
@@ -71,7 +72,8 @@ class ResultWriterTest {
         assertThat(rows).extracting(row -> row.get("rank")).containsExactly("1", "2", "");
         assertThat(rows).extracting(row -> row.get("exclusion")).containsExactly("", "", "no_innerduct");
         assertThat(rows.get(2).toMap())
-                .containsEntry("exclusions", "no_innerduct;owner_consent_missing")
+                .containsEntry(
+                        "exclusion_text", "no rigid innerduct in the duct; owner or joint owner has not consented")
                 .containsEntry("cautions", "joint_owners;water");
     }
 
@@ -84,10 +86,6 @@ class ResultWriterTest {
 
         assertThat(best)
                 .containsEntry("score_points", "70.00")
-                .containsEntry("room_gained_points", "45.00")
-                .containsEntry("length_points", "15.00")
-                .containsEntry("ease_bends_points", "10.00")
-                .containsEntry("length_value", "0.5000")
                 .containsEntry("routes", "R-1;R-2")
                 .containsEntry("vault_a", "V-1")
                 .containsEntry("length_m", "222.070")
@@ -97,11 +95,22 @@ class ResultWriterTest {
                 .containsEntry("bore_shape", "round")
                 .containsEntry("bore_area_mm2", "8213.0")
                 .containsEntry("fill_now_pct", "51.00")
-                .containsEntry("free_after_removal_pct", "90.90")
+                .containsEntry("fill_removed_pct", "9.10")
                 .containsEntry("positions_gained", "8")
                 .containsEntry("year_installed", "1987")
                 .containsEntry("surface", "")
                 .containsEntry("assumed", "innerduct_sdr;cable_mass;surface;condition");
+    }
+
+    @Test
+    void thePartsOfAScoreAreRows() throws IOException {
+        write(SampleResults.spans(), false);
+
+        assertThat(csv("score_parts.csv"))
+                .filteredOn(row -> row.get("span_id").equals("S-1"))
+                .extracting(
+                        row -> row.get("criterion") + " " + row.get("score_part_points") + " " + row.get("value_ratio"))
+                .contains("room_gained 45.00 0.9000", "length 15.00 0.5000", "ease_bends 10.00 0.5000");
     }
 
     @Test
@@ -192,7 +201,8 @@ class ResultWriterTest {
     @ParameterizedTest
     @EnumSource
     void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format) {
-        var settings = new OutputSettings(folder, false, ReferenceSystem.crs84(), EnumSet.of(format), 2);
+        var settings =
+                new OutputSettings(folder, false, ReferenceSystem.crs84(), EnumSet.of(format), ColumnGroup.all(), 2);
 
         WrittenResults written = ResultWriter.write(SampleResults.of(SampleResults.spans()), settings);
 
@@ -320,7 +330,7 @@ class ResultWriterTest {
 
     private static List<String> filesOf(Set<OutputFormat> formats) {
         return Stream.concat(
-                        Stream.of("run.json"),
+                        Stream.of("run.json", "run_spans.csv.gz"),
                         ResultTables.ALL.stream().flatMap(entry -> entry.files(formats).stream()))
                 .distinct()
                 .sorted()

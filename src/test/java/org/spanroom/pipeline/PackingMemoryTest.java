@@ -83,7 +83,11 @@ class PackingMemoryTest {
 
     private OutputConfig output(Path file) {
         return new OutputConfig(
-                Optional.of(folder.resolve("run")), Optional.empty(), List.of(OutputFormat.CSV), Optional.of(file));
+                Optional.of(folder.resolve("run")),
+                Optional.empty(),
+                List.of(OutputFormat.CSV),
+                List.of(),
+                Optional.of(file));
     }
 
     private static Duct duct() {

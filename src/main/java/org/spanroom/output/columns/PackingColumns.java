@@ -1,10 +1,7 @@
 package org.spanroom.output.columns;
 
-import static java.util.stream.Collectors.joining;
-
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -38,14 +35,7 @@ final class PackingColumns {
                         "proposal_reason",
                         "why_choice",
                         "Why a proposal that leaves innerducts in is better than pulling all; empty where it leaves none.",
-                        row -> room(row).proposalReason()),
-                Column.text(
-                        "other_choices",
-                        "choices",
-                        "What the other choices would give, leaving everything in first: positions gained, new cables, "
-                                + "innerducts left that are positions, and the rule that binds; in brackets where the rules do "
-                                + "not let it be proposed.",
-                        PackingColumns::otherChoices));
+                        row -> room(row).proposalReason()));
     }
 
     private static List<Column<RankedSpan>> packings() {
@@ -99,27 +89,6 @@ final class PackingColumns {
                         "contradict",
                         "Why the recorded contents cannot be true; empty where they can.",
                         row -> room(row).findContradiction()));
-    }
-
-    /** Nothing where none is proposed: the reason for that stands elsewhere. */
-    private static Optional<String> otherChoices(RankedSpan row) {
-        Optional<PullChoice> proposal = room(row).proposal();
-        return proposal.map(chosen -> room(row).choices().stream()
-                .filter(choice -> !choice.words().equals(chosen.words()))
-                .map(PackingColumns::inShort)
-                .collect(joining("; ")));
-    }
-
-    private static String inShort(PullChoice choice) {
-        String text = String.format(
-                Locale.ROOT,
-                "%s: %+d (%d new, %d left; %s)",
-                choice.words(),
-                choice.positionsGained(),
-                choice.newCables(),
-                choice.positions().inInnerducts(),
-                choice.bindingRule());
-        return choice.allowed() ? text : "[" + text + "]";
     }
 
     private static OptionalDouble gapMm(RankedSpan row) {

@@ -5,8 +5,7 @@ import static java.util.stream.Collectors.joining;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Optional;
 import java.util.function.Function;
 import org.spanroom.model.network.VaultUse;
 import org.spanroom.model.permit.Permits;
@@ -19,29 +18,10 @@ import org.spanroom.output.table.Column;
 
 /** The columns of spans and vaults about the permit zones they lie in, and which permits follow. */
 public final class PermitColumns {
-    /** The shipped kinds in the order of their columns, with short names; kinds that an owner adds have rows in permits. */
-    private static final Map<String, String> KINDS = new TreeMap<>(Map.of(
-            "street_works", "z_works_m",
-            "cut_ban", "z_cut_m",
-            "night_only", "z_night_m",
-            "environmental", "z_envir_m",
-            "heritage", "z_herit_m",
-            "rail", "z_rail_m",
-            "water", "z_water_m",
-            "school", "z_school_m",
-            "event", "z_event_m",
-            "other", "z_other_m"));
-
     private PermitColumns() {}
 
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(zones());
-        KINDS.forEach((kind, shortName) -> columns.add(Column.real(
-                "zone_" + kind + "_m",
-                shortName,
-                3,
-                "Meters of the span inside zones of the kind " + kind + "; where they overlap they count once.",
-                permits(p -> p.lengthM(kind)))));
         columns.addAll(needs());
         ZoneRule.vaultsFirst().forEach(rule -> columns.addAll(under(rule)));
         return columns;
@@ -90,8 +70,8 @@ public final class PermitColumns {
                 Column.text(
                         "recovery_needs",
                         "recov_need",
-                        "Permits that recovering still needs, joined by ;; empty where no zones were read.",
-                        permits(p -> String.join(";", p.recoveryNeeds()))),
+                        "Permits that recovery still needs, joined by ;; empty where no innerduct comes out.",
+                        recovery(p -> String.join(";", p.recoveryNeeds()))),
                 Column.text(
                         "permits_avoided",
                         "avoided",
@@ -105,13 +85,18 @@ public final class PermitColumns {
                 Column.integer(
                         "recovery_lead_days",
                         "lead_recov",
-                        "Days until the permits of recovering are there, if asked for together.",
-                        permits(Permits::recoveryLeadDays)),
+                        "Days until the permits that recovery needs are issued, if all are applied for on the same day.",
+                        recovery(Permits::recoveryLeadDays)),
                 Column.integer(
                         "new_build_lead_days",
                         "lead_build",
-                        "Likewise for a new build, without waiting for the end of a ban on cutting.",
-                        permits(Permits::newBuildLeadDays)));
+                        "The same for a new build, without waiting for the end of a ban on cutting.",
+                        permits(Permits::newBuildLeadDays)),
+                Column.integer(
+                        "lead_avoided_days",
+                        "lead_days",
+                        "By how many days the permits of recovery are there sooner than those of new build.",
+                        EffortColumns.effort(effort -> effort.quantities().leadDaysAvoided())));
     }
 
     private static List<Column<RankedSpan>> under(ZoneRule rule) {
@@ -163,6 +148,12 @@ public final class PermitColumns {
         return permits.findPart(rule)
                 .map(part -> part.until().map(LocalDate::toString).orElse("for_good"))
                 .orElse("");
+    }
+
+    private static Function<RankedSpan, Object> recovery(Function<Permits, Object> cell) {
+        return row -> row.assessment().effort().isPresent()
+                ? cell.apply(row.assessment().permits())
+                : Optional.empty();
     }
 
     private static Function<RankedSpan, Object> permits(Function<Permits, Object> cell) {

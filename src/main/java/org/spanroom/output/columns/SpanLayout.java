@@ -1,6 +1,8 @@
 package org.spanroom.output.columns;
 
 import java.util.List;
+import java.util.Set;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.rank.CriterionInfo;
 
 /**
@@ -9,18 +11,21 @@ import org.spanroom.model.rank.CriterionInfo;
  * @param criteria those that the scores are the sums of, in their order
  * @param hasElevations whether any line of a span has them
  * @param kept the owner's own fields of the routes that are written too
+ * @param groups the groups of columns and tables that are written in addition to the core columns
  */
-public record SpanLayout(List<CriterionInfo> criteria, boolean hasElevations, List<String> kept) {
-    /** Lines in the plane, without scores. */
+public record SpanLayout(
+        List<CriterionInfo> criteria, boolean hasElevations, List<String> kept, Set<ColumnGroup> groups) {
+    /** Lines in the plane, without scores, with every other column. */
     public static final SpanLayout PLAIN = new SpanLayout(List.of(), false);
 
     public SpanLayout {
         criteria = List.copyOf(criteria);
         kept = List.copyOf(kept);
+        groups = Set.copyOf(groups);
     }
 
-    /** What no field of the owner's is kept in. */
+    /** All groups, and no field of the owner's. */
     public SpanLayout(List<CriterionInfo> criteria, boolean hasElevations) {
-        this(criteria, hasElevations, List.of());
+        this(criteria, hasElevations, List.of(), ColumnGroup.all());
     }
 }

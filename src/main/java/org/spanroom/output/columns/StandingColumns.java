@@ -33,16 +33,19 @@ public final class StandingColumns {
             "Why the span is not ranked, as a key; empty if it is. Of several reasons the most basic one.",
             row -> row.verdict().findFirst().map(Exclusion::key));
 
-    private static final Column<Ranked> EXCLUSION_WHY = Column.text(
-            "exclusion_why",
-            "excl_why",
-            "The same in words.",
-            row -> row.verdict().findFirst().map(Exclusion::explanation));
+    private static final Column<Ranked> EXCLUSION_TEXT = Column.text(
+            "exclusion_text",
+            "excl_text",
+            "Every reason why the span is not ranked, in words, joined by ;.",
+            row -> row.verdict().exclusions().stream()
+                    .map(Exclusion::explanation)
+                    .collect(joining("; ")));
 
-    public static final Column<Ranked> EXCLUSIONS = Column.text(
-            "exclusions",
-            "excl_all",
-            "Every reason why the span is not ranked, joined by ;.",
+    /** Only in the table for later commands: another scoring may open the gate of one reason and not of another. */
+    public static final Column<Ranked> REASONS = Column.text(
+            "reasons",
+            "reasons",
+            "Every reason why the span is not ranked, as keys joined by ;.",
             row -> row.verdict().exclusions().stream().map(Exclusion::key).collect(joining(";")));
 
     public static final Column<Ranked> CAUTIONS = Column.text(
@@ -52,34 +55,15 @@ public final class StandingColumns {
             row -> String.join(";", row.verdict().cautionKeys()));
 
     /** The standing itself, in the order of the table. */
-    static final List<Column<Ranked>> VERDICT =
-            List.of(SPAN_ID, RANK, SCORE, EXCLUSION, EXCLUSION_WHY, EXCLUSIONS, CAUTIONS);
+    static final List<Column<Ranked>> VERDICT = List.of(RANK, SCORE, EXCLUSION, EXCLUSION_TEXT, CAUTIONS);
 
     private StandingColumns() {}
 
     /** Returns all of them where scores have the given criteria. */
     public static List<Column<Ranked>> all(List<CriterionInfo> criteria) {
-        var columns = new ArrayList<>(VERDICT);
-        columns.addAll(ScoreColumns.all(criteria));
+        var columns = new ArrayList<>(List.of(SPAN_ID, REASONS));
+        columns.addAll(VERDICT);
+        columns.addAll(ScoreColumns.quantities(criteria));
         return columns;
-    }
-
-    /** Finds the criteria that have points in a table with such columns, in their order. */
-    public static List<String> criteria(List<String> columns) {
-        return columns.stream()
-                .filter(StandingColumns::isPoints)
-                .map(column -> column.substring(0, column.length() - ScoreColumns.POINTS.length()))
-                .filter(key -> columns.contains(key + ScoreColumns.VALUE))
-                .toList();
-    }
-
-    /** Returns the column that holds the points of a criterion. */
-    public static String pointsOf(String criterion) {
-        return criterion + ScoreColumns.POINTS;
-    }
-
-    /** Returns whether a column holds points: of a score, or of a part of it. */
-    public static boolean isPoints(String column) {
-        return column.endsWith(ScoreColumns.POINTS);
     }
 }

@@ -2,7 +2,6 @@ package org.spanroom.output.geopackage;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
-import org.spanroom.output.table.Extent;
 import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.Shape;
 import org.spanroom.output.table.Table;
@@ -10,29 +9,18 @@ import org.spanroom.output.table.Table;
 /** The binary form of a shape in a GeoPackage: the header of OGC 12-128r18, 2.1.3.1, then ISO WKB; little-endian. */
 final class GeoPackageBlob {
     private static final int HEADER_BYTES = 8;
-    private static final int ENVELOPE_BYTES = 32;
     private static final byte LITTLE_ENDIAN = 1;
-    private static final byte WITH_XY_ENVELOPE = 1 << 1;
     private static final int WKB_Z = 1000;
 
     private GeoPackageBlob() {}
 
-    /** Returns the blob of a shape that is not empty; a point goes without the envelope that it is itself. */
-    static byte[] encode(Shape shape, Table<?> table, Extent box, int srsId) {
-        boolean isPoint = table.geometry() == GeometryKind.POINT;
+    /** Returns the blob of a shape that is not empty, without the optional envelope: readers find shapes by the spatial index. */
+    static byte[] encode(Shape shape, Table<?> table, int srsId) {
         int ordinates = shape.hasZ() && table.hasZ() ? 3 : 2;
-        int headerBytes = isPoint ? HEADER_BYTES : HEADER_BYTES + ENVELOPE_BYTES;
-        ByteBuffer blob = ByteBuffer.allocate(headerBytes + wkbBytes(shape, table.geometry(), ordinates))
+        ByteBuffer blob = ByteBuffer.allocate(HEADER_BYTES + wkbBytes(shape, table.geometry(), ordinates))
                 .order(ByteOrder.LITTLE_ENDIAN);
         blob.put((byte) 'G').put((byte) 'P').put((byte) 0);
-        blob.put(isPoint ? LITTLE_ENDIAN : (byte) (LITTLE_ENDIAN | WITH_XY_ENVELOPE));
-        blob.putInt(srsId);
-        if (!isPoint) {
-            blob.putDouble(box.minX())
-                    .putDouble(box.maxX())
-                    .putDouble(box.minY())
-                    .putDouble(box.maxY());
-        }
+        blob.put(LITTLE_ENDIAN).putInt(srsId);
         wkb(blob, shape, table.geometry(), ordinates);
         return blob.array();
     }

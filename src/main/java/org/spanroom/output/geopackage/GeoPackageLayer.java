@@ -220,7 +220,7 @@ final class GeoPackageLayer implements TableFile {
                 withoutPlace += row.isWithoutPlace() ? 1 : 0;
                 record.nothing();
             } else {
-                record.blob(GeoPackageBlob.encode(shape, table, box, frame.srsId()));
+                record.blob(GeoPackageBlob.encode(shape, table, frame.srsId()));
             }
         }
 

@@ -71,7 +71,7 @@ class GeoPackageWriterTest {
                 .containsExactly("-1NONE-1", "0NONE0", "4326EPSG4326", "32626EPSG32626");
         assertThat(query(file, "SELECT srs_id FROM gpkg_contents")).containsExactly("32626");
         assertThat(query(file, "SELECT srs_id FROM gpkg_geometry_columns")).containsExactly("32626");
-        assertThat(query(file, "SELECT substr(hex(geom), 1, 16) FROM routes")).containsExactly("47500003727F0000");
+        assertThat(query(file, "SELECT substr(hex(geom), 1, 16) FROM routes")).containsExactly("47500001727F0000");
     }
 
     @Test

@@ -1,0 +1,167 @@
+package org.spanroom.output.columns;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import org.spanroom.model.bore.Positions;
+import org.spanroom.model.bore.PullChoice;
+import org.spanroom.model.bore.Room;
+import org.spanroom.model.network.Contents;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Sleeve;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.ScenarioGains;
+import org.spanroom.output.table.Column;
+
+/** The columns of the bore, its contents, and the positions that they leave. */
+final class RoomColumns {
+    private RoomColumns() {}
+
+    static List<Column<RankedSpan>> all() {
+        var columns = new ArrayList<>(bore());
+        columns.addAll(gain());
+        columns.addAll(positionsAfter());
+        columns.add(SpanColumns.SPARE);
+        columns.addAll(PackingColumns.all());
+        return columns;
+    }
+
+    private static List<Column<RankedSpan>> bore() {
+        return List.of(
+                Column.text(
+                        "bore_shape",
+                        "bore_shape",
+                        "Shape of the bore: round or square.",
+                        duct(d -> word(d.boreShape()))),
+                Column.real(
+                        "inside_diameter_mm",
+                        "inside_mm",
+                        2,
+                        "Inside diameter of a round bore, side of a square one.",
+                        duct(Duct::insideDiameterMm)),
+                Column.real("bore_area_mm2", "bore_mm2", 1, "Area of the bore.", room(Room::boreAreaMm2)),
+                Column.real(
+                        "fill_now_pct",
+                        "fill_now",
+                        2,
+                        "Share of the bore that innerducts, taken as solid, and the cables beside them close off now.",
+                        room(r -> percent(r.fillNowRatio()))),
+                Column.real(
+                        "fill_removed_pct",
+                        "fill_remov",
+                        2,
+                        "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
+                        room(r -> percent(r.fillAfterRemovalRatio()))),
+                Column.real(
+                        "fill_final_pct",
+                        "fill_new",
+                        2,
+                        "The same with a design cable in every cell that is a position.",
+                        room(r -> percent(r.fillWithNewRatio()))));
+    }
+
+    private static List<Column<RankedSpan>> gain() {
+        return List.of(
+                Column.real(
+                        "recoverable_mm2",
+                        "recov_mm2",
+                        1,
+                        "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
+                        then(PullChoice::recoverableMm2)),
+                Column.integer(
+                        "innerducts_out",
+                        "innerd_out",
+                        "How many rigid innerducts come out.",
+                        then(PullChoice::innerductsOut)),
+                SpanColumns.POSITIONS_NOW,
+                Column.integer(
+                        "positions_now_innerducts",
+                        "now_innerd",
+                        "Of these, empty innerducts that can take the design cable.",
+                        now(positions -> positions.inInnerducts())),
+                Column.integer(
+                        "positions_now_sleeves",
+                        "now_sleeve",
+                        "Of these, cells of sleeves already in that hold no cable and are not reserved.",
+                        now(positions -> positions.inSleeves())),
+                Column.integer(
+                        "positions_now_beside",
+                        "now_beside",
+                        "Of these, cells of new sleeves that fit beside whatever lies in the duct.",
+                        now(positions -> positions.beside())),
+                Column.integer(
+                        "positions_reserved",
+                        "pos_reserv",
+                        "Positions of the duct that are promised, as recorded: left out of positions_now and positions_after.",
+                        duct(d -> d.circumstances().positionsReserved())),
+                Column.integer(
+                        "cells_reserved",
+                        "cell_rsrv",
+                        "Cells of sleeves already in that are promised and hold no cable: no positions.",
+                        duct(d -> reservedCells(d.contents()))));
+    }
+
+    private static List<Column<RankedSpan>> positionsAfter() {
+        return List.of(
+                SpanColumns.POSITIONS_AFTER,
+                Column.integer(
+                        "sleeves",
+                        "sleeves",
+                        "Whole fabric sleeves that go in after recovery.",
+                        room(r -> r.now().map(any -> r.sleeves()))),
+                Column.integer(
+                        "new_cables",
+                        "new_cables",
+                        "Design cables that find a cell in those sleeves.",
+                        room(r -> r.now().map(any -> r.newCables()))),
+                SpanColumns.POSITIONS_GAINED,
+                Column.integer(
+                        "positions_gained_few",
+                        "gain_few",
+                        "The same if a duct of unrecorded contents holds few items, by the config's scenarios; where they are recorded what "
+                                + "recovery adds anyway, empty where they are unknown.",
+                        row -> row.scenarios().map(ScenarioGains::few)),
+                Column.integer(
+                        "positions_gained_many",
+                        "gain_many",
+                        "The same if it holds many.",
+                        row -> row.scenarios().map(ScenarioGains::many)),
+                Column.text(
+                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
+    }
+
+    private static Function<RankedSpan, Object> duct(Function<Duct, Object> cell) {
+        return row -> cell.apply(row.span().duct());
+    }
+
+    private static Function<RankedSpan, Object> room(Function<Room, Object> cell) {
+        return row -> cell.apply(row.assessment().room());
+    }
+
+    private static Function<RankedSpan, Object> then(Function<PullChoice, Object> cell) {
+        return room(r -> r.then().map(cell));
+    }
+
+    private static Function<RankedSpan, Object> now(Function<Positions, Object> cell) {
+        return room(r -> r.now().map(PullChoice::positions).map(cell));
+    }
+
+    private static OptionalDouble percent(OptionalDouble ratio) {
+        return ratio.isPresent() ? OptionalDouble.of(100 * ratio.getAsDouble()) : ratio;
+    }
+
+    private static OptionalInt reservedCells(Contents contents) {
+        return contents.known()
+                ? OptionalInt.of(contents.sleeves().stream()
+                        .mapToInt(Sleeve::promisedCells)
+                        .sum())
+                : OptionalInt.empty();
+    }
+
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT);
+    }
+}
