@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
@@ -37,8 +38,8 @@ import picocli.CommandLine.Spec;
             "rigid innerducts gives back.",
             "With --from and --scoring: rank the spans of an earlier run again, by other",
             "weights, curves or gates; all else is kept as that run has it. Of the other",
-            "options only --output, --overwrite, --output-crs, --formats, --threads, --where",
-            "and --within go with --from."
+            "options only --output, --overwrite, --output-crs, --formats, --threads, --units,",
+            "--where and --within go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -60,6 +61,7 @@ final class RankCommand implements Callable<Integer> {
             "--output-crs",
             "--formats",
             "--threads",
+            "--units",
             "--where",
             "--within");
 
@@ -180,7 +182,7 @@ final class RankCommand implements Callable<Integer> {
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress(), rows.choice())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
-        console.out().print(RankReport.text(summary));
+        console.out().print(RankReport.text(summary, config.units()));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
@@ -191,9 +193,14 @@ final class RankCommand implements Callable<Integer> {
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
         refuseUnused();
+        var applied = new AtomicReference<RunConfig>();
         var summary = new RescoreRun(from, console.progress(), rows.choice())
-                .run(scoring.file, config -> run.apply(output.apply(config)), output.overwrite, startedAt);
-        console.out().print(RescoreReport.text(summary));
+                .run(
+                        scoring.file,
+                        config -> applied.updateAndGet(none -> run.apply(output.apply(config))),
+                        output.overwrite,
+                        startedAt);
+        console.out().print(RescoreReport.text(summary, applied.get().units()));
         console.out().flush();
         return ExitCode.OK;
     }
