@@ -14,6 +14,7 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
 import org.spanroom.pipeline.RescoreRun;
@@ -193,14 +194,18 @@ final class RankCommand implements Callable<Integer> {
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
         refuseUnused();
-        var applied = new AtomicReference<RunConfig>();
+        var units = new AtomicReference<>(UnitSystem.METRIC);
         var summary = new RescoreRun(from, console.progress(), rows.choice())
                 .run(
                         scoring.file,
-                        config -> applied.updateAndGet(none -> run.apply(output.apply(config))),
+                        config -> {
+                            RunConfig applied = run.apply(output.apply(config));
+                            units.set(applied.units());
+                            return applied;
+                        },
                         output.overwrite,
                         startedAt);
-        console.out().print(RescoreReport.text(summary, applied.get().units()));
+        console.out().print(RescoreReport.text(summary, units.get()));
         console.out().flush();
         return ExitCode.OK;
     }

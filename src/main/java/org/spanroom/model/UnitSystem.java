@@ -15,7 +15,7 @@ public enum UnitSystem {
 
     /** A number and a metric unit in a sentence; of two units that begin alike the longer counts. */
     private static final Pattern QUANTITY =
-            Pattern.compile("(?<![\\w.,-])(\\d[\\d,]*(?:\\.(\\d+))?) (kg/m3|kg/m|kg|N/m|N|mm2|mm|m3|m|km|l)(?![\\w/])");
+            Pattern.compile("(?<![\\w.,-])(\\d[\\d,]*)((?:\\.\\d+)?) (kg/m3|kg/m|kg|N/m|N|mm2|mm|m3|m|km|l)(?![\\w/])");
 
     public boolean isUs() {
         return this == US;
@@ -59,12 +59,13 @@ public enum UnitSystem {
         if (this == METRIC) {
             return metricSentence;
         }
-        return QUANTITY.matcher(metricSentence).replaceAll(found -> Matcher.quoteReplacement(quantity(
-                found.group(1), found.group(2) == null ? 0 : found.group(2).length(), found.group(3))));
+        return QUANTITY.matcher(metricSentence)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        quantity(found.group(1), found.group(2), found.group(3))));
     }
 
-    private String quantity(String number, int decimals, String unit) {
-        return words(Double.parseDouble(number.replace(",", "")), decimals, unit);
+    private String quantity(String whole, String fraction, String unit) {
+        return words(Double.parseDouble(whole.replace(",", "") + fraction), Math.max(0, fraction.length() - 1), unit);
     }
 
     private Optional<UsUnit> find(String metricUnit) {

@@ -243,6 +243,7 @@ class RescoreTest {
                 "--output-crs",
                 "--formats",
                 "--threads",
+                "--units",
                 "--where",
                 "--within",
                 "--help",

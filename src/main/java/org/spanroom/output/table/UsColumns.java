@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.UsUnit;
 import org.spanroom.output.table.Column.Type;
@@ -83,7 +82,7 @@ public final class UsColumns {
                 Math.max(1, Math.min(MOST_DECIMALS, decimals)),
                 "The same in " + unit.symbol().replace("/", " per ") + (inverse ? " instead of " + unit.metric() : "")
                         + ".",
-                row -> converted(column.value(row).orElse(null), conversion));
+                row -> converted(column.value(row), conversion));
     }
 
     /** Returns whether a name that goes on with a unit is that of something for each of it, as money_per_cable. */
@@ -99,7 +98,7 @@ public final class UsColumns {
                 "The same in the unit of " + usName(unit) + ".",
                 row -> {
                     String metric = unit.value(row).map(Object::toString).orElse("");
-                    return converted(column.value(row).orElse(null), value -> UnitSystem.US.value(value, metric));
+                    return converted(column.value(row), value -> UnitSystem.US.value(value, metric));
                 });
     }
 
@@ -130,8 +129,8 @@ public final class UsColumns {
                 .max(Comparator.comparingInt(other -> other.name().length()));
     }
 
-    private static @Nullable Double converted(@Nullable Object metric, DoubleUnaryOperator conversion) {
-        return metric instanceof Number number ? conversion.applyAsDouble(number.doubleValue()) : null;
+    private static Optional<Double> converted(Optional<Object> metric, DoubleUnaryOperator conversion) {
+        return metric.map(value -> conversion.applyAsDouble(((Number) value).doubleValue()));
     }
 
     private static String stem(String name, String lastWord) {
