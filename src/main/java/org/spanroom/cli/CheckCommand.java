@@ -89,7 +89,7 @@ final class CheckCommand implements Callable<Integer> {
                     "--write and --overwrite go with --fields: the config that they write is its map.");
         }
         var summary = new CheckRun(config, console.progress()).run();
-        console.out().print(CheckReport.text(summary, show.all));
+        console.out().print(CheckReport.text(summary, show.all, config.units()));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }

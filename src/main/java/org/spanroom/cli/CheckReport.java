@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.EndDistanceCounts;
 import org.spanroom.model.network.Network;
 import org.spanroom.pipeline.CheckRun.CheckSummary;
@@ -17,10 +18,14 @@ final class CheckReport {
 
     private final StringBuilder text = new StringBuilder();
 
-    private CheckReport() {}
+    private final UnitSystem units;
 
-    static String text(CheckSummary summary, boolean everyFinding) {
-        var report = new CheckReport();
+    private CheckReport(UnitSystem units) {
+        this.units = units;
+    }
+
+    static String text(CheckSummary summary, boolean everyFinding, UnitSystem units) {
+        var report = new CheckReport(units);
         report.lengths(summary.network());
         report.ends(summary.ends());
         report.findings(summary.findings(), summary.findingsToMend(), everyFinding);
@@ -31,18 +36,28 @@ final class CheckReport {
         line(
                 "%n%,d spans between %,d vaults",
                 network.spans().size(), network.vaults().size());
-        line("%14.3f m drawn in all", network.routeLengthM());
-        line("%14.3f m in spans", network.spanLengthM());
-        line("%14.3f m not assigned to a span", network.remainderLengthM());
+        length(network.routeLengthM(), "drawn in all");
+        length(network.spanLengthM(), "in spans");
+        length(network.remainderLengthM(), "not assigned to a span");
+    }
+
+    private void length(double lengthM, String meaning) {
+        line("%14s %s %s", units.number(lengthM, 3, "m"), units.unit("m"), meaning);
     }
 
     private void ends(EndDistanceCounts ends) {
         line("%nLine ends with a vault near, of %,d:", ends.endCount());
         for (EndDistanceCounts.Band band : ends.bands()) {
             double percent = ends.endCount() == 0 ? 0 : 100.0 * band.count() / ends.endCount();
-            line("  within %3.1f m %,10d  %5.1f %%", band.withinM(), band.count(), percent);
+            line("  within %s %,10d  %5.1f %%", within(band.withinM()), band.count(), percent);
         }
         line("Choose network.snap_tolerance_m where the counts stop growing.");
+    }
+
+    /** The tolerance to choose is a setting in meters, whatever is shown. */
+    private String within(double withinM) {
+        String meters = String.format(Locale.ROOT, "%3.1f m", withinM);
+        return units.isUs() ? String.format(Locale.ROOT, "%7s (%s)", units.words(withinM, 1, "m"), meters) : meters;
     }
 
     private void findings(List<Finding> findings, long toMend, boolean every) {
@@ -67,7 +82,7 @@ final class CheckReport {
         String place = finding.place()
                 .map(at -> String.format(Locale.ROOT, " at %.6f %.6f", at.lonDeg(), at.latDeg()))
                 .orElse("");
-        String lost = finding.lengthM() > 0 ? String.format(Locale.ROOT, " (%.2f m)", finding.lengthM()) : "";
+        String lost = finding.lengthM() > 0 ? " (" + units.words(finding.lengthM(), 2, "m") + ")" : "";
         String what = finding.featureId() + field + ": " + finding.detail();
         line("  %s, %s%s%s", finding.source(), Printable.line(what), lost, place);
     }

@@ -1,12 +1,13 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
-import org.spanroom.output.explain.ExplanationSection;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.output.explain.SpanSheetSvg;
 import org.spanroom.output.folder.TextFile;
@@ -59,6 +60,10 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Replace that sheet if it exists.")
     boolean overwrite;
 
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "What text and sheet show: metric or us; that of the run by default.")
+    @Nullable
+    UnitSystem units;
+
     private final Console console;
 
     ExplainCommand(Console console) {
@@ -70,14 +75,17 @@ final class ExplainCommand implements Callable<Integer> {
         if (svg != null) {
             TextFile.check(svg, overwrite);
         }
-        var run = new ExplainRun(folder, console.progress());
+        var run = new ExplainRun(folder, console.progress(), Optional.ofNullable(units));
         SpanExplanation explained = run.run(spanId);
-        ExplanationSection tree = Explanation.of(explained);
         warnOfAnotherVersion(run.version());
-        console.out().print(json ? ExplanationJson.write(tree) : ExplanationText.write(tree));
+        console.out()
+                .print(
+                        json
+                                ? ExplanationJson.write(Explanation.of(explained))
+                                : ExplanationText.write(Explanation.of(explained, run.units())));
         console.out().flush();
         if (svg != null) {
-            TextFile.write(svg, SpanSheetSvg.draw(explained), overwrite);
+            TextFile.write(svg, SpanSheetSvg.draw(explained, run.units()), overwrite);
         }
         return ExitCode.OK;
     }

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.pipeline.RankRun;
 import org.spanroom.pipeline.RankSummary;
 import org.spanroom.pipeline.RescoreRun;
@@ -39,7 +41,7 @@ import picocli.CommandLine.Spec;
             "With --from and --scoring: rank the spans of an earlier run again, by other",
             "weights, curves or gates; all else is kept as that run has it. Of the other",
             "options only --output, --overwrite, --output-crs, --formats, --columns,",
-            "--threads, --where and --within go with --from."
+            "--threads, --units, --where and --within go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -62,6 +64,7 @@ final class RankCommand implements Callable<Integer> {
             "--formats",
             "--columns",
             "--threads",
+            "--units",
             "--where",
             "--within");
 
@@ -195,7 +198,7 @@ final class RankCommand implements Callable<Integer> {
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress(), rows.choice())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
-        console.out().print(RankReport.text(summary));
+        console.out().print(RankReport.text(summary, config.units()));
         console.out().flush();
         return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
@@ -206,9 +209,18 @@ final class RankCommand implements Callable<Integer> {
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
         refuseUnused();
+        var units = new AtomicReference<>(UnitSystem.METRIC);
         var summary = new RescoreRun(from, console.progress(), rows.choice())
-                .run(scoring.file, config -> run.apply(output.apply(config)), output.overwrite, startedAt);
-        console.out().print(RescoreReport.text(summary));
+                .run(
+                        scoring.file,
+                        config -> {
+                            RunConfig applied = run.apply(output.apply(config));
+                            units.set(applied.units());
+                            return applied;
+                        },
+                        output.overwrite,
+                        startedAt);
+        console.out().print(RescoreReport.text(summary, units.get()));
         console.out().flush();
         return ExitCode.OK;
     }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.rank.ContentsAccount;
@@ -18,13 +19,17 @@ final class RankReport {
 
     private final StringBuilder text = new StringBuilder();
 
-    private RankReport() {}
+    private final UnitSystem units;
 
-    static String text(RankSummary summary) {
-        var report = new RankReport();
+    private RankReport(UnitSystem units) {
+        this.units = units;
+    }
+
+    static String text(RankSummary summary, UnitSystem units) {
+        var report = new RankReport(units);
         report.spans(summary.totals(), summary.written().money(), summary.contents());
         report.best(summary);
-        KeptReport.lines(summary.written()).forEach(line -> report.line("%s", line));
+        KeptReport.lines(summary.written(), units).forEach(line -> report.line("%s", line));
         report.next(ContentsReport.next(summary.contents(), summary.survey()));
         report.findings(summary.findings(), summary.findingsToMend());
         report.places(summary);
@@ -34,11 +39,11 @@ final class RankReport {
     private void spans(RankTotals totals, MoneyTotals money, ContentsAccount contents) {
         boolean assumption = contents.counts().isAssumption();
         line(
-                "%n%s%s %,d additional cable positions (%.1f km).",
+                "%n%s%s %,d additional cable positions (%s).",
                 contents.statement(),
                 assumption ? ".\nIf so:" : ":",
                 totals.positionsGained(),
-                totals.rankedLengthM() / 1000);
+                units.words(totals.rankedLengthM() / 1000, 1, "km"));
         if (contents.counts().rankedAssumed() > 0 && !assumption) {
             line(
                     "%,8d of them with assumed contents: no count of innerducts or cables is recorded",
@@ -64,17 +69,17 @@ final class RankReport {
         line("%n%s", BestSections.title(summary.sectionsRanked()));
         line(
                 "%5s  %6s  %8s  %7s  %8s  %-9s %4s  %s",
-                "rank", "points", "length m", "bends", "cables", "pull from", "more", "span");
+                "rank", "points", "length " + units.unit("m"), "bends", "cables", "pull from", "more", "span");
         summary.best().forEach(this::best);
     }
 
     private void best(RankSummary.Best best) {
         RankedSpan span = best.span();
         line(
-                "%5d  %6.1f  %8.1f  %6.0f\u00b0  %3d > %2d  %-9s %4s  %s",
+                "%5d  %6.1f  %8s  %6.0f\u00b0  %3d > %2d  %-9s %4s  %s",
                 span.rank().orElse(0),
                 span.score().totalPoints(),
-                span.span().lengthM(),
+                units.number(span.span().lengthM(), 1, "m"),
                 span.assessment().bends().total().deg(),
                 room(span).positionsNow().orElse(0),
                 room(span).positionsAfter().orElse(0),

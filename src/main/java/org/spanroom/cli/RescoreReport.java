@@ -3,6 +3,7 @@ package org.spanroom.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeMap;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RescoredSpan;
@@ -17,7 +18,7 @@ final class RescoreReport {
 
     private RescoreReport() {}
 
-    static String text(RescoreSummary summary) {
+    static String text(RescoreSummary summary, UnitSystem units) {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
         report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
@@ -34,7 +35,7 @@ final class RescoreReport {
                 .forEach((why, count) -> report.line("%,8d excluded: %s", count, why.explanation()));
         summary.sections().ifPresentOrElse(report::sections, () -> report.spans(summary.spans()));
         WrittenResults written = summary.written();
-        KeptReport.lines(written).forEach(line -> report.line("%s", line));
+        KeptReport.lines(written, units).forEach(line -> report.line("%s", line));
         written.spansKept()
                 .ifPresent(kept -> report.line(
                         "%nRows of %,d of %,d spans are written, as --where and --within ask; counts and sums are of the whole run.",

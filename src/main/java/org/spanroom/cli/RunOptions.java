@@ -2,6 +2,7 @@ package org.spanroom.cli;
 
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.RunConfig;
+import org.spanroom.model.UnitSystem;
 import picocli.CommandLine.Option;
 
 /** The options that say how a run works. */
@@ -21,9 +22,14 @@ final class RunOptions {
     @Nullable
     Integer threads;
 
+    @Option(names = "--units", paramLabel = "SYSTEM", description = "What the screen shows: metric or us; the config's by default.")
+    @Nullable
+    UnitSystem units;
+
     RunConfig apply(RunConfig base) {
         RunConfig config = strict ? base.withStrict(true) : base;
         config = noUncertainty ? config.withUncertainty(config.uncertainty().withSimulated(false)) : config;
+        config = units == null ? config : config.withUnits(units);
         return threads == null ? config : config.withThreads(threads);
     }
 }

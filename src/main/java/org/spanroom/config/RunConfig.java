@@ -1,6 +1,7 @@
 package org.spanroom.config;
 
 import java.util.SortedMap;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bend.BendSettings;
 import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.bore.RoomSettings;
@@ -26,6 +27,7 @@ import org.spanroom.model.survey.SurveySettings;
  * @param vaultKinds what each recorded kind of vault means for the work there; see {@link VaultKind#of}
  * @param threads how many threads compute; 0 for as many as the machine has
  * @param strict whether findings beyond notes make the run fail
+ * @param units the units that people are shown on screens and sheets
  */
 public record RunConfig(
         InputConfig inputs,
@@ -46,7 +48,8 @@ public record RunConfig(
         SurveySettings survey,
         OutputConfig output,
         int threads,
-        boolean strict) {
+        boolean strict,
+        UnitSystem units) {
     private static final int MOST_THREADS = 1024;
 
     public RunConfig {
@@ -71,6 +74,10 @@ public record RunConfig(
 
     public RunConfig withStrict(boolean other) {
         return FiledSections.replaced(this, "strict", other);
+    }
+
+    public RunConfig withUnits(UnitSystem other) {
+        return FiledSections.replaced(this, "units", other);
     }
 
     public RunConfig withPermit(PermitSettings other) {

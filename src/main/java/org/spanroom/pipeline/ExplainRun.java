@@ -3,12 +3,14 @@ package org.spanroom.pipeline;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.layer.FileDigest;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
@@ -25,6 +27,7 @@ public final class ExplainRun {
     private final Path folder;
     private final Progress progress;
     private final RecordedRun recorded;
+    private final Optional<UnitSystem> asked;
 
     /**
      * Reads the record of a run.
@@ -33,6 +36,17 @@ public final class ExplainRun {
      * @throws InputException if the folder holds no usable record
      */
     public ExplainRun(Path folder, Progress progress) {
+        this(folder, progress, Optional.empty());
+    }
+
+    /**
+     * Reads the record of a run.
+     *
+     * @param asked the units that people are shown, where not those of the run
+     * @throws InputException if the folder holds no usable record
+     */
+    public ExplainRun(Path folder, Progress progress, Optional<UnitSystem> asked) {
+        this.asked = asked;
         this.folder = folder;
         this.progress = progress;
         this.recorded = RecordedRun.read(folder);
@@ -43,13 +57,23 @@ public final class ExplainRun {
         return recorded.version();
     }
 
+    /** Returns the units that people are shown: those asked for, else those of the run. */
+    public UnitSystem units() {
+        return recordedConfig().units();
+    }
+
+    private RunConfig recordedConfig() {
+        RunConfig config = ConfigReader.readRecorded(recorded.file());
+        return asked.map(config::withUnits).orElse(config);
+    }
+
     /**
      * Returns what there is to show of a span.
      *
      * @throws InputException if an input of the run is missing or has changed, or no span has that id
      */
     public SpanExplanation run(String spanId) {
-        RunConfig asRecorded = ConfigReader.readRecorded(recorded.file());
+        RunConfig asRecorded = recordedConfig();
         var files = new RecordedFiles(folder, asRecorded.output());
         RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
         recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(files.find(part))));

@@ -54,10 +54,10 @@ final class SpanRun {
         Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings, progress::advance);
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d spans, %.1f km; %.1f km not assigned to a span",
+                "%,d spans, %s; %s not assigned to a span",
                 network.spans().size(),
-                network.spanLengthM() / 1000,
-                network.remainderLengthM() / 1000));
+                config.units().words(network.spanLengthM() / 1000, 1, "km"),
+                config.units().words(network.remainderLengthM() / 1000, 1, "km")));
         return network;
     }
 

@@ -246,6 +246,7 @@ class RescoreTest {
                 "--formats",
                 "--columns",
                 "--threads",
+                "--units",
                 "--where",
                 "--within",
                 "--help",

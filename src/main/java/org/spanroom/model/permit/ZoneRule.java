@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.spanroom.model.UnitSystem;
 
 /**
  * What a kind of permit zone may impose in addition to permits. The lower-case name is the key of its flag in the config and its
@@ -96,12 +97,12 @@ public enum ZoneRule {
         return shown;
     }
 
-    /** Returns what the rule means for a span, for people. */
-    public String words(RuledPart part) {
+    /** Returns what the rule means for a span, for people who read such units. */
+    public String words(RuledPart part, UnitSystem units) {
         if (reach == Reach.AT_VAULTS) {
             return shown.words();
         }
         String until = part.until().map(day -> "until " + day).orElse("for good");
-        return String.format(Locale.ROOT, "%s on %.2f m, %s", shown.words(), part.lengthM(), until);
+        return shown.words() + " on " + units.words(part.lengthM(), 2, "m") + ", " + until;
     }
 }

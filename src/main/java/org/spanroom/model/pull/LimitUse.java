@@ -2,6 +2,7 @@ package org.spanroom.model.pull;
 
 import java.util.Locale;
 import org.spanroom.model.Check;
+import org.spanroom.model.UnitSystem;
 
 /**
  * How far one limit is used up, and where.
@@ -30,23 +31,29 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
         return utilizationRatio() > 1;
     }
 
-    /** Returns one phrase for tables and reports. */
+    /** Returns one phrase for tables and reports, in metric units. */
     public String summary() {
+        return summary(UnitSystem.METRIC);
+    }
+
+    /** Returns one phrase for people who read such units. */
+    public String summary(UnitSystem units) {
+        String at = units.words(atM, 1, "m");
         if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
-            return String.format(Locale.ROOT, "no %s, against %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
+            return "no " + kind.meaning() + ", against " + units.words(allowedSi, 2, "m") + " needed at " + at;
         }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;
         double allowed = angle ? Math.toDegrees(allowedSi) : allowedSi;
-        String format = kind.unit().equals("m") ? "%.2f" : "%.0f";
+        String unit = angle ? "degrees" : kind.unit();
+        int decimals = unit.equals("m") ? 2 : 0;
         return String.format(
                 Locale.ROOT,
-                "%s " + format + " %s against " + format + " (%.0f %%) at %.1f m",
+                "%s %s against %s (%.0f %%) at %s",
                 kind.meaning(),
-                found,
-                angle ? "degrees" : kind.unit(),
-                allowed,
+                units.words(found, decimals, unit),
+                units.number(allowed, decimals, unit),
                 utilizationPercent(),
-                atM);
+                at);
     }
 }

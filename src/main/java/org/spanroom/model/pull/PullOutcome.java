@@ -2,6 +2,7 @@ package org.spanroom.model.pull;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Unrecoverable;
 
@@ -10,8 +11,13 @@ public sealed interface PullOutcome {
     /** Returns the word for this answer in columns. */
     String key();
 
-    /** Returns one phrase for tables and reports. */
-    String summary();
+    /** Returns one phrase for tables and reports, in metric units. */
+    default String summary() {
+        return summary(UnitSystem.METRIC);
+    }
+
+    /** Returns one phrase for people who read such units. */
+    String summary(UnitSystem units);
 
     /** Finds the end that is proposed to pull from. */
     Optional<SpanEnd> findBetterEnd();
@@ -37,9 +43,9 @@ public sealed interface PullOutcome {
         }
 
         @Override
-        public String summary() {
+        public String summary(UnitSystem units) {
             String why = reason == EndReason.BETTER_SITE ? " for its site" : "";
-            return "possible from either end, better from " + better + why + ": " + tightest.summary();
+            return "possible from either end, better from " + better + why + ": " + tightest.summary(units);
         }
 
         @Override
@@ -76,8 +82,8 @@ public sealed interface PullOutcome {
         }
 
         @Override
-        public String summary() {
-            return "possible from " + end + " only: from " + end.opposite() + " " + failsAtOther.summary();
+        public String summary(UnitSystem units) {
+            return "possible from " + end + " only: from " + end.opposite() + " " + failsAtOther.summary(units);
         }
 
         @Override
@@ -115,8 +121,8 @@ public sealed interface PullOutcome {
         }
 
         @Override
-        public String summary() {
-            return "possible from neither end; from " + better + " " + failsAtBetter.summary();
+        public String summary(UnitSystem units) {
+            return "possible from neither end; from " + better + " " + failsAtBetter.summary(units);
         }
 
         @Override
@@ -148,7 +154,7 @@ public sealed interface PullOutcome {
         }
 
         @Override
-        public String summary() {
+        public String summary(UnitSystem units) {
             return String.format(Locale.ROOT, "nothing to pull: %s", why.explanation());
         }
 

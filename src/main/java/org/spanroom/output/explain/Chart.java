@@ -4,7 +4,10 @@ import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Locale;
 
-/** A diagram of quantities along a span, from 0 at the bottom to a round number above the largest, with bends and a limit. */
+/**
+ * A diagram of quantities along a span, in the units that its numbers have, from 0 at the bottom to a round number above the largest,
+ * with bends and a limit.
+ */
 final class Chart {
     private static final int TICKS = 4;
     private static final int SIZE_PX = 11;
@@ -16,12 +19,12 @@ final class Chart {
 
     private final Svg svg;
     private final Box frame;
-    private final double lengthM;
+    private final double length;
 
-    Chart(Svg svg, Box frame, double lengthM) {
+    Chart(Svg svg, Box frame, double length) {
         this.svg = svg;
         this.frame = frame;
-        this.lengthM = lengthM;
+        this.length = length;
     }
 
     /**
@@ -82,34 +85,34 @@ final class Chart {
         }
         svg.stroke(frame.leftPx(), frame.topPx(), frame.leftPx(), frame.bottomPx(), Svg.Pen.AXIS);
         svg.stroke(frame.rightPx(), frame.topPx(), frame.rightPx(), frame.bottomPx(), Svg.Pen.AXIS);
-        double stepM = roundAbove(lengthM / 10);
-        for (int i = 0; i * stepM <= lengthM * (1 + 1e-9); i++) {
-            double xPx = x(i * stepM);
+        double step = roundAbove(length / 10);
+        for (int i = 0; i * step <= length * (1 + 1e-9); i++) {
+            double xPx = x(i * step);
             svg.stroke(xPx, frame.bottomPx(), xPx, frame.bottomPx() + 4, Svg.Pen.AXIS);
-            svg.label(xPx, frame.bottomPx() + 16, "middle", SIZE_PX, plain(i * stepM));
+            svg.label(xPx, frame.bottomPx() + 16, "middle", SIZE_PX, plain(i * step));
         }
     }
 
     /** Marks bends with their numbers; those that lie too close for two labels share one. */
-    private void bends(List<Double> atM) {
+    private void bends(List<Double> at) {
         var shared = new ArrayDeque<int[]>();
-        for (int i = 0; i < atM.size(); i++) {
-            svg.stroke(x(atM.get(i)), frame.topPx(), x(atM.get(i)), frame.bottomPx(), BEND);
+        for (int i = 0; i < at.size(); i++) {
+            svg.stroke(x(at.get(i)), frame.topPx(), x(at.get(i)), frame.bottomPx(), BEND);
             int[] range = {i, i};
-            while (!shared.isEmpty() && bendLabel(shared.peekLast(), atM).overlaps(bendLabel(range, atM))) {
+            while (!shared.isEmpty() && bendLabel(shared.peekLast(), at).overlaps(bendLabel(range, at))) {
                 range[0] = shared.removeLast()[0];
             }
             shared.addLast(range);
         }
         for (int[] range : shared) {
-            Box box = bendLabel(range, atM);
+            Box box = bendLabel(range, at);
             double middlePx = (box.leftPx() + box.rightPx()) / 2;
             svg.label(middlePx, box.bottomPx(), "middle", SIZE_PX, numbers(range));
         }
     }
 
-    private Box bendLabel(int[] range, List<Double> atM) {
-        double middlePx = (x(atM.get(range[0])) + x(atM.get(range[1]))) / 2;
+    private Box bendLabel(int[] range, List<Double> at) {
+        double middlePx = (x(at.get(range[0])) + x(at.get(range[1]))) / 2;
         double widthPx = Svg.widthPx(numbers(range), SIZE_PX) + 4;
         return Box.around(middlePx, frame.topPx() - 5 - SIZE_PX / 2.0, widthPx, SIZE_PX);
     }
@@ -118,8 +121,8 @@ final class Chart {
         return range[0] == range[1] ? Integer.toString(range[0] + 1) : (range[0] + 1) + "\u2013" + (range[1] + 1);
     }
 
-    private double x(double atM) {
-        return frame.leftPx() + (frame.rightPx() - frame.leftPx()) * atM / lengthM;
+    private double x(double at) {
+        return frame.leftPx() + (frame.rightPx() - frame.leftPx()) * at / length;
     }
 
     private double y(double quantity, double top) {

@@ -3,6 +3,7 @@ package org.spanroom.output.explain;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
@@ -44,9 +45,12 @@ public final class CrossSectionSvg {
     private final Room room;
     private final CrossSection section;
     private final String reason;
+    private final UnitSystem units;
     private final Svg svg;
 
-    private CrossSectionSvg(String heading, Room room, CrossSection section, String reason) {
+    private CrossSectionSvg(
+            String heading, Room room, CrossSection section, String reason, UnitSystem units) {
+        this.units = units;
         this.room = room;
         this.reason = reason;
         this.section = section;
@@ -59,8 +63,9 @@ public final class CrossSectionSvg {
      *
      * @param reason why the duct is not worth recovering, shown where nothing new goes in
      */
-    public static Optional<String> draw(String heading, Room room, String reason) {
-        return room.crossSection().map(section -> new CrossSectionSvg(heading, room, section, reason).sheet());
+    public static Optional<String> draw(String heading, Room room, String reason, UnitSystem units) {
+        return room.crossSection()
+                .map(section -> new CrossSectionSvg(heading, room, section, reason, units).sheet());
     }
 
     private String sheet() {
@@ -78,7 +83,7 @@ public final class CrossSectionSvg {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
         section.contradiction()
-                .ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + words));
+                .ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + units.sentence(words)));
         legend();
         return svg.finish();
     }
@@ -167,11 +172,12 @@ public final class CrossSectionSvg {
     }
 
     private void scaleBar(double xPx, double pxPerMm) {
-        double barMm = Chart.roundBelow(0.3 * BORE_PX / pxPerMm);
+        double pxPerUnit = pxPerMm / units.value(1, "mm");
+        double bar = Chart.roundBelow(0.3 * BORE_PX / pxPerUnit);
         double yPx = 92;
-        double leftPx = xPx + BORE_PX / 2 - barMm * pxPerMm;
-        svg.stroke(leftPx, yPx, leftPx + barMm * pxPerMm, yPx, new Svg.Pen("#404040", 3, ""));
-        svg.label(leftPx - 6, yPx + 4, "end", 11, String.format(Locale.ROOT, "%.0f mm", barMm));
+        double leftPx = xPx + BORE_PX / 2 - bar * pxPerUnit;
+        svg.stroke(leftPx, yPx, leftPx + bar * pxPerUnit, yPx, new Svg.Pen("#404040", 3, ""));
+        svg.label(leftPx - 6, yPx + 4, "end", 11, Chart.plain(bar) + " " + units.unit("mm"));
     }
 
     private void caption(double xPx, String words, String verdict) {
@@ -201,18 +207,15 @@ public final class CrossSectionSvg {
                 choice.bindingRule().replace('_', ' '));
     }
 
-    private static String verdict(Packing packing) {
+    private String verdict(Packing packing) {
         if (packing.outcome() == PackingOutcome.FITS) {
-            return String.format(Locale.ROOT, "fits, with %.1f mm to spare in width", packing.marginMm());
+            return "fits, with " + units.words(packing.marginMm(), 1, "mm") + " to spare in width";
         }
         if (packing.outcome() == PackingOutcome.DOES_NOT_FIT) {
-            return String.format(Locale.ROOT, "proved not to fit, %.2f mm too narrow", -packing.marginMm());
+            return "proved not to fit, " + units.words(-packing.marginMm(), 2, "mm") + " too narrow";
         }
-        return String.format(
-                Locale.ROOT,
-                "undecided: the best known needs %.2f mm more; bounds come to within %.2f mm of it",
-                -packing.marginMm(),
-                packing.gapMm());
+        return "undecided: the best known needs " + units.words(-packing.marginMm(), 2, "mm")
+                + " more; bounds come to within " + units.words(packing.gapMm(), 2, "mm") + " of it";
     }
 
     private void legend() {

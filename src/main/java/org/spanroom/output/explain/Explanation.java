@@ -1,6 +1,7 @@
 package org.spanroom.output.explain;
 
 import org.spanroom.model.Term;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
@@ -20,18 +21,28 @@ public final class Explanation {
 
     private Explanation() {}
 
-    /** Returns the tree of a span; its title is the name of the span. */
+    /** Returns the tree of a span in metric units, as the keys say; its title is the name of the span. */
     public static ExplanationSection of(SpanExplanation explained) {
+        return of(explained, UnitSystem.METRIC);
+    }
+
+    /** Returns the tree of a span for people who read such units. */
+    public static ExplanationSection of(SpanExplanation explained, UnitSystem units) {
+        return ExplanationUnits.convert(tree(explained, units), units);
+    }
+
+    /** Returns the tree with sentences and labels in these units; its numbers are metric. */
+    private static ExplanationSection tree(SpanExplanation explained, UnitSystem units) {
         var parts = new ExplanationParts();
         standing(parts, explained);
         place(parts, explained.span());
         parts.add(ExplanationDuct.of(explained.span().duct()))
                 .add(ExplanationRoom.bends(explained.assessment().bends()))
                 .add(ExplanationRoom.of(explained.assessment().room()))
-                .add(ExplanationPulls.of(explained))
-                .add(ExplanationPermits.of(explained.assessment().permits()));
-        ExplanationEffort.add(parts, explained);
-        ExplanationVerdict.add(parts, explained);
+                .add(ExplanationPulls.of(explained, units))
+                .add(ExplanationPermits.of(explained.assessment().permits(), units));
+        ExplanationEffort.add(parts, explained, units);
+        ExplanationVerdict.add(parts, explained, units);
         parts.add(new ExplanationParts().text("caution", "caution", CAUTION).section("", "To keep in mind"));
         return parts.section("", "Span " + explained.span().id());
     }

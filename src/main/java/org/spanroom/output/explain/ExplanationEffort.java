@@ -3,6 +3,7 @@ package org.spanroom.output.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.effort.EffortPart;
@@ -17,29 +18,32 @@ import org.spanroom.model.rank.SpanExplanation;
 final class ExplanationEffort {
     private ExplanationEffort() {}
 
-    static void add(ExplanationParts parts, SpanExplanation explained) {
+    static void add(ExplanationParts parts, SpanExplanation explained, UnitSystem units) {
         Optional<Effort> effort = explained.assessment().effort();
         boolean night = effort.filter(SafetyCautions::isNight).isPresent();
         var safety = new ExplanationValue.Sentences(SafetyCautions.of(explained.span(), night));
         effort.ifPresentOrElse(
-                found -> parts.add(section(found, explained)),
+                found -> parts.add(section(found, explained, units)),
                 () -> parts.value("effort", "", ExplanationValue.ABSENT));
         parts.add(new ExplanationParts().value("safety", "safety", safety).section("", "Before anyone works here"));
         if (effort.isPresent()) {
-            var stops = new ExplanationValue.Sentences(StopRules.of(explained));
+            var stops = new ExplanationValue.Sentences(StopRules.of(explained, units));
             parts.add(new ExplanationParts().value("stop_rules", "stop", stops).section("", "When to stop"));
         }
     }
 
-    private static ExplanationSection section(Effort effort, SpanExplanation explained) {
+    private static ExplanationSection section(Effort effort, SpanExplanation explained, UnitSystem units) {
         List<EffortLine> lines = explained.effortLines();
         String currency = explained.currency();
         var parts = new ExplanationParts().text("currency", "", currency);
         time(parts, effort.time());
         material(parts, effort.material());
-        money(parts, effort, currency);
+        money(parts, effort, currency, units);
         explained.ranked().money().ifPresent(ranges -> ranges(parts, ranges, currency));
         newBuild(parts, effort);
+        if (units.isUs()) {
+            parts.text("", "quantities and rates below", "metric, as the names of the rates in the rates file say");
+        }
         return parts.groups(
                         "lines",
                         lines,
@@ -49,12 +53,13 @@ final class ExplanationEffort {
                 .section("effort", "Effort");
     }
 
-    private static void money(ExplanationParts parts, Effort effort, String currency) {
+    private static void money(ExplanationParts parts, Effort effort, String currency, UnitSystem units) {
         double perCable = effort.recoveryMoneyPerCable().orElse(Double.NaN);
-        double perCableM = effort.recoveryMoneyPerCableM().orElse(Double.NaN);
+        double perLength = units.perUnit(effort.recoveryMoneyPerCableM().orElse(Double.NaN), "m");
+        String length = units.isUs() ? "foot" : "meter";
         parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
                 .number("recovery_money_per_cable", "for each cable gained", perCable, 2, currency)
-                .number("recovery_money_per_cable_m", "for each meter of it", perCableM, 2, currency)
+                .number("recovery_money_per_cable_m", "for each " + length + " of it", perLength, 2, currency)
                 .whole(
                         "positions_needed",
                         "positions needed",

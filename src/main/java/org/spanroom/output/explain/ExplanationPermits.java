@@ -3,6 +3,7 @@ package org.spanroom.output.explain;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.function.Function;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.permit.ZoneTouch;
@@ -14,7 +15,7 @@ final class ExplanationPermits {
     private ExplanationPermits() {}
 
     /** Returns the permits; where no zones were read, people are shown none. */
-    static ExplanationSection of(Permits permits) {
+    static ExplanationSection of(Permits permits, UnitSystem units) {
         var parts = new ExplanationParts()
                 .whole("", "zones touched", permits.touches().size())
                 .table("zones", "zone", permits.touches(), ExplanationPermits::zone)
@@ -22,14 +23,14 @@ final class ExplanationPermits {
                 .number("zone_any_m", "inside zones", permits.lengthM(), 3, "m")
                 .words("recovery_needs", "recovering needs", permits.recoveryNeeds(), Function.identity())
                 .words("permits_avoided", "a new build in addition", permits.avoided(), Function.identity());
-        ZoneRule.vaultsFirst().forEach(rule -> under(parts, rule, permits));
+        ZoneRule.vaultsFirst().forEach(rule -> under(parts, rule, permits, units));
         return parts.whole("recovery_lead_days", "days for these permits", permits.recoveryLeadDays())
                 .whole("new_build_lead_days", "days for a new build's", permits.newBuildLeadDays())
                 .section("permits", permits.equals(Permits.NONE) ? "" : "Permits");
     }
 
     /** Adds what a rule of zones means for the span: figures for programs, and words for people where it applies. */
-    private static void under(ExplanationParts parts, ZoneRule rule, Permits permits) {
+    private static void under(ExplanationParts parts, ZoneRule rule, Permits permits, UnitSystem units) {
         String column = rule.shown().column();
         if (rule.reach() == ZoneRule.Reach.AT_VAULTS) {
             parts.flag(column, "", permits.isUnder(rule));
@@ -37,7 +38,7 @@ final class ExplanationPermits {
             parts.number(column + "_m", "", PermitColumns.meters(permits, rule), 3, "m")
                     .text(column + "_until", "", PermitColumns.until(permits, rule));
         }
-        permits.findPart(rule).ifPresent(part -> parts.text("", rule.shown().label(), rule.words(part)));
+        permits.findPart(rule).ifPresent(part -> parts.text("", rule.shown().label(), rule.words(part, units)));
     }
 
     private static void zone(ExplanationParts row, ZoneTouch touch) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.pull.EndReason;
 import org.spanroom.model.pull.Friction;
@@ -23,25 +24,26 @@ final class ExplanationPulls {
 
     private ExplanationPulls() {}
 
-    static ExplanationSection of(SpanExplanation explained) {
+    static ExplanationSection of(SpanExplanation explained, UnitSystem units) {
         PullAssessment pull = explained.assessment().pull();
         var parts = new ExplanationParts();
-        answer(parts, pull, explained);
+        answer(parts, pull, explained, units);
         ExplanationPullSettings.add(parts, pull, explained.pulling());
         double breakawayRatio = explained.pulling().breakawayRatio();
         return parts.sections("innerducts", explained.traces(), trace -> innerduct(trace, breakawayRatio))
-                .section("pull", "Pulling: " + pull.outcome().summary());
+                .section("pull", "Pulling: " + pull.outcome().summary(units));
     }
 
-    private static void answer(ExplanationParts parts, PullAssessment pull, SpanExplanation explained) {
+    private static void answer(
+            ExplanationParts parts, PullAssessment pull, SpanExplanation explained, UnitSystem units) {
         PullOutcome outcome = pull.outcome();
         parts.text("outcome", "", outcome.key())
-                .text("summary", "", outcome.summary())
+                .text("summary", "", outcome.summary(units))
                 .value("better_end", "better end", end(outcome.findBetterEnd()))
                 .value("better_end_reason", "", reason(outcome, EndReason::key))
                 .value("", "because", reason(outcome, EndReason::explanation));
         limit(parts, "tightest", "tightest limit there", outcome.findTightest());
-        explained.assessment().laterPull().ifPresent(later -> later(parts, later));
+        explained.assessment().laterPull().ifPresent(later -> later(parts, later, units));
         parts.value("failing_end", "failing end", end(PullColumns.findFailingEnd(outcome)));
         limit(parts, "failing", "failing limit there", outcome.findFailing());
         String warns = pull.pulls().isEmpty() ? "" : "above the value to warn at";
@@ -56,9 +58,9 @@ final class ExplanationPulls {
     }
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */
-    private static void later(ExplanationParts parts, PullAssessment later) {
+    private static void later(ExplanationParts parts, PullAssessment later, UnitSystem units) {
         parts.number("pull_later_pct", "once room beside is used", later.utilizationPercent(), 1, "%")
-                .text("pull_later_summary", "and then", later.outcome().summary());
+                .text("pull_later_summary", "and then", later.outcome().summary(units));
     }
 
     private static ExplanationValue end(Optional<SpanEnd> end) {

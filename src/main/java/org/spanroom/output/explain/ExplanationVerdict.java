@@ -1,6 +1,7 @@
 package org.spanroom.output.explain;
 
-import java.util.List;
+import org.spanroom.model.UnitSystem;
+import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RecordedStanding;
@@ -12,10 +13,10 @@ import org.spanroom.model.rank.Verdict;
 final class ExplanationVerdict {
     private ExplanationVerdict() {}
 
-    static void add(ExplanationParts parts, SpanExplanation explained) {
+    static void add(ExplanationParts parts, SpanExplanation explained, UnitSystem units) {
         Verdict verdict = explained.ranked().verdict();
         Score score = explained.ranked().score();
-        parts.add(gates(verdict, explained.gates()))
+        parts.add(gates(explained, units))
                 .add(cautions(verdict))
                 .add(new ExplanationParts()
                         .number("total_points", "of 100 points", score.totalPoints(), 2, "")
@@ -24,19 +25,26 @@ final class ExplanationVerdict {
                 .add(sureness(explained.recorded()));
     }
 
-    private static ExplanationSection gates(Verdict verdict, List<GateAnswer> gates) {
+    private static ExplanationSection gates(SpanExplanation explained, UnitSystem units) {
+        Verdict verdict = explained.ranked().verdict();
         return new ExplanationParts()
                 .text("exclusion", "", verdict.findFirst().map(Exclusion::key).orElse(""))
                 .words("exclusions", "", verdict.exclusions(), Exclusion::key)
                 .table(
                         "gates",
                         "",
-                        gates,
+                        explained.gates(),
                         (row, answer) -> row.text("gate", "gate", answer.gate().key())
                                 .text("answer", "answer", answer.word())
                                 .flag("open", "switched off", answer.open())
-                                .text("evidence", "evidence", answer.evidence()))
+                                .text("evidence", "evidence", evidence(answer, explained, units)))
                 .section("", verdict.isExcluded() ? "Gates: out of the ranking" : "Gates: none excludes the span");
+    }
+
+    /** The gate of the pull repeats the answer of the pull. */
+    private static String evidence(GateAnswer answer, SpanExplanation explained, UnitSystem units) {
+        PullOutcome outcome = explained.assessment().pull().outcome();
+        return answer.evidence().equals(outcome.summary()) ? outcome.summary(units) : answer.evidence();
     }
 
     private static ExplanationSection cautions(Verdict verdict) {

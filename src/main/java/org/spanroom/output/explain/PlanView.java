@@ -3,6 +3,7 @@ package org.spanroom.output.explain;
 import java.util.ArrayList;
 import java.util.List;
 import org.spanroom.model.Line;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.SpanExplanation;
@@ -22,13 +23,15 @@ final class PlanView {
     private final Span span;
     private final List<Bend> bends;
     private final Line ground;
+    private final UnitSystem units;
     private double westM = Double.MAX_VALUE;
     private double eastM = -Double.MAX_VALUE;
     private double southM = Double.MAX_VALUE;
     private double northM = -Double.MAX_VALUE;
     private double pxPerM = 1;
 
-    PlanView(Svg svg, Box frame, SpanExplanation explained) {
+    PlanView(Svg svg, Box frame, SpanExplanation explained, UnitSystem units) {
+        this.units = units;
         this.svg = svg;
         this.frame = frame;
         this.span = explained.span();
@@ -136,13 +139,14 @@ final class PlanView {
     }
 
     private void scaleBar() {
-        double barM = Chart.roundBelow(LONGEST_BAR_PX / pxPerM);
+        double shownPerM = units.value(1, "m");
+        double bar = Chart.roundBelow(LONGEST_BAR_PX / pxPerM * shownPerM);
         double yPx = frame.bottomPx() + SCALE_STRIP_PX / 2;
         double leftPx = frame.leftPx();
-        double rightPx = leftPx + barM * pxPerM;
+        double rightPx = leftPx + bar / shownPerM * pxPerM;
         svg.stroke(leftPx, yPx, rightPx, yPx, Svg.Pen.AXIS);
         svg.stroke(leftPx, yPx - 4, leftPx, yPx + 4, Svg.Pen.AXIS);
         svg.stroke(rightPx, yPx - 4, rightPx, yPx + 4, Svg.Pen.AXIS);
-        svg.label(rightPx + 6, yPx + 4, "start", 11, Chart.plain(barM) + " m");
+        svg.label(rightPx + 6, yPx + 4, "start", 11, Chart.plain(bar) + " " + units.unit("m"));
     }
 }

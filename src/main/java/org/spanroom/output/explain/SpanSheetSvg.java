@@ -2,8 +2,8 @@ package org.spanroom.output.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
@@ -31,14 +31,16 @@ public final class SpanSheetSvg {
     private static final Svg.Pen OUT_AT_B = new Svg.Pen("#08519c", 2.4, "9 4");
 
     private final SpanExplanation explained;
+    private final UnitSystem units;
     private final ExplanationSection tree;
     private final Optional<String> crossSection;
     private final double heightPx;
     private final Svg svg;
 
-    private SpanSheetSvg(SpanExplanation explained) {
+    private SpanSheetSvg(SpanExplanation explained, UnitSystem units) {
+        this.units = units;
         this.explained = explained;
-        this.tree = Explanation.of(explained);
+        this.tree = Explanation.of(explained, units);
         this.crossSection = CrossSectionSvg.draw(
                 "Cross-section of duct " + words("duct/duct"),
                 explained.assessment().room(),
@@ -47,7 +49,8 @@ public final class SpanSheetSvg {
                         .verdict()
                         .findBasic()
                         .map(Exclusion::explanation)
-                        .orElse(""));
+                        .orElse(""),
+                units);
         this.heightPx = HEIGHT_PX
                 + (crossSection.isPresent() ? CrossSectionSvg.HEIGHT_PX : 0)
                 + (words("contents_assumption").isEmpty() ? 0 : ASSUMPTION_PX);
@@ -55,13 +58,13 @@ public final class SpanSheetSvg {
     }
 
     /** Returns the sheet as SVG text. */
-    public static String draw(SpanExplanation explained) {
-        return new SpanSheetSvg(explained).sheet();
+    public static String draw(SpanExplanation explained, UnitSystem units) {
+        return new SpanSheetSvg(explained, units).sheet();
     }
 
     private String sheet() {
         heading();
-        new PlanView(svg, PLAN, explained).draw();
+        new PlanView(svg, PLAN, explained, units).draw();
         bendList();
         findHardest().ifPresentOrElse(this::forces, () -> text(400, 13, words("pull/summary")));
         crossSection.ifPresent(drawing -> svg.inset(LEFT_PX - 10, HEIGHT_PX - 30, drawing));
@@ -90,7 +93,7 @@ public final class SpanSheetSvg {
         double xPx = PLAN.rightPx() + 24;
         double yPx = PLAN.topPx() + 12;
         List<List<ExplanationPart>> bends = ((ExplanationTable) tree.part("bends")).rows();
-        svg.label(xPx, yPx, "start", 12, bends.isEmpty() ? "No bends" : "Bends, meters from A");
+        svg.label(xPx, yPx, "start", 12, bends.isEmpty() ? "No bends" : "Bends, " + lengths() + " from A");
         for (int i = 0; i < bends.size(); i++) {
             yPx += 16;
             if (i + 1 == MOST_BENDS_LISTED && bends.size() > MOST_BENDS_LISTED) {
@@ -127,13 +130,13 @@ public final class SpanSheetSvg {
                 "Steady forces as the pull begins, friction " + trace.friction().key() + ". Dotted verticals: bends.");
         legend(560, OUT_AT_A, "out at A, cable held at B");
         legend(770, OUT_AT_B, "out at B, cable held at A");
-        diagram(PULL, trace, "Tension of the innerduct, N", false);
+        diagram(PULL, trace, "Tension of the innerduct, " + units.unit("N"), false);
         if (trace.pull().innerduct().isEmpty()) {
             svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "No cable lies in it.");
         } else {
-            diagram(HOLD, trace, "Tension of its cable, N", true);
+            diagram(HOLD, trace, "Tension of its cable, " + units.unit("N"), true);
         }
-        svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, "meters from A");
+        svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, lengths() + " from A");
     }
 
     private void legend(double xPx, Svg.Pen pen, String words) {
@@ -143,24 +146,21 @@ public final class SpanSheetSvg {
 
     private void diagram(Box frame, PullTrace trace, String name, boolean ofCable) {
         Optional<LimitUse> use = findLimit(trace, ofCable);
-        var profiles = List.of(profile(trace.fromA(), ofCable), profile(trace.fromB(), ofCable));
+        var profiles = List.of(shown(profile(trace.fromA(), ofCable)), shown(profile(trace.fromB(), ofCable)));
         double steady = use.map(limit -> steadyN(limit, trace, ofCable)).orElse(Double.POSITIVE_INFINITY);
-        var content = new Chart.Content(name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), steady);
-        var chart = new Chart(svg, frame, explained.span().lengthM());
+        var content = new Chart.Content(name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), units.value(steady, "N"));
+        var chart = new Chart(svg, frame, units.value(explained.span().lengthM(), "m"));
         chart.draw(content);
         use.ifPresentOrElse(
                 limit -> chart.limitNote(note(limit, steady, content.showsLimit())),
                 () -> chart.limitNote(ofCable ? "no live cable, so no limit" : ""));
     }
 
-    private static String note(LimitUse limit, double steadyN, boolean isShown) {
-        String words = String.format(
-                Locale.ROOT,
-                "limit %.0f N for the %s",
-                limit.allowedSi(),
-                limit.kind().meaning());
+    private String note(LimitUse limit, double steadyN, boolean isShown) {
+        String words = "limit " + units.words(limit.allowedSi(), 0, "N") + " for the "
+                + limit.kind().meaning();
         if (Math.abs(steadyN / limit.allowedSi() - 1) > 1e-9) {
-            words += String.format(Locale.ROOT, " at breakaway, reached at %.0f N here", steadyN);
+            words += " at breakaway, reached at " + units.words(steadyN, 0, "N") + " here";
         }
         return isShown ? "dotted line: " + words : words + " (above the diagram)";
     }
@@ -195,10 +195,21 @@ public final class SpanSheetSvg {
         return points;
     }
 
-    private static List<Double> bendPlaces(PullTrace trace) {
+    /** Returns points of distance and force in the units that are shown. */
+    private List<double[]> shown(List<double[]> profile) {
+        return profile.stream()
+                .map(point -> new double[] {units.value(point[0], "m"), units.value(point[1], "N")})
+                .toList();
+    }
+
+    private String lengths() {
+        return units.isUs() ? "feet" : "meters";
+    }
+
+    private List<Double> bendPlaces(PullTrace trace) {
         return trace.fromB().sections().stream()
                 .filter(section -> section.kind() == PullTrace.SectionKind.BEND)
-                .map(section -> (section.near().atM() + section.far().atM()) / 2)
+                .map(section -> units.value((section.near().atM() + section.far().atM()) / 2, "m"))
                 .toList();
     }
 

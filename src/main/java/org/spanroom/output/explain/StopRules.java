@@ -2,7 +2,7 @@ package org.spanroom.output.explain;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
@@ -16,20 +16,18 @@ import org.spanroom.model.rank.SpanExplanation;
  * 1910.146. The forces are the limits that the pull was calculated against.
  */
 final class StopRules {
-    private static final double LBF_N = 4.4482216152605;
-
     private StopRules() {}
 
-    static List<String> of(SpanExplanation explained) {
+    static List<String> of(SpanExplanation explained, UnitSystem units) {
         PullLimits limits = explained.pulling().limits();
         var rules = new ArrayList<String>();
         rules.add(
                 "The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
-        rules.add("The test pull, the first meters of an innerduct, does not move it at "
-                + force(mostPullN(explained.assessment().pull(), limits)) + ": stop, and pull no harder.");
+        rules.add("The test pull, the first " + (units.isUs() ? "feet" : "meters") + " of an innerduct, does not move it at "
+                + force(mostPullN(explained.assessment().pull(), limits), units) + ": stop, and pull no harder.");
         rules.add("The pull passes that force at any time, or rises steadily where the duct is straight: stop.");
         if (isHeld(explained.span())) {
-            rules.add("The hold force on a live cable passes " + force(limits.holdAllowedN())
+            rules.add("The hold force on a live cable passes " + force(limits.holdAllowedN(), units)
                     + ", or the cable moves at its hold: stop.");
         }
         rules.add(
@@ -52,7 +50,9 @@ final class StopRules {
                 .anyMatch(service -> service != Service.DEAD);
     }
 
-    private static String force(double forceN) {
-        return String.format(Locale.ROOT, "%.0f N (%.0f lbf)", forceN, forceN / LBF_N);
+    /** Gauges of machines show either unit, so a metric sheet gives both. */
+    private static String force(double forceN, UnitSystem units) {
+        String lbf = UnitSystem.US.words(forceN, 0, "N");
+        return units.isUs() ? lbf : units.words(forceN, 0, "N") + " (" + lbf + ")";
     }
 }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
@@ -34,7 +35,7 @@ class CrossSectionSvgTest {
 
     @Test
     void circlesStandToScaleWithTheBore() throws Exception {
-        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "")
+        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
                 .orElseThrow());
 
         // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimeter, about (240, 275)
@@ -45,7 +46,7 @@ class CrossSectionSvgTest {
 
     @Test
     void theWordsSayWhatThePictureShows() {
-        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "")
+        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
                 .orElseThrow();
 
         assertThat(drawing)
@@ -58,7 +59,7 @@ class CrossSectionSvgTest {
 
     @Test
     void aSquareBoreIsDrawnSquare() {
-        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()), "")
+        String drawing = CrossSectionSvg.draw("Duct 7", room(BoreShape.SQUARE, Optional.empty()), "", UnitSystem.METRIC)
                 .orElseThrow();
 
         assertThat(drawing).contains("points=\"57.50,92.50 422.50,92.50 422.50,457.50 57.50,457.50 57.50,92.50\"");
@@ -69,7 +70,7 @@ class CrossSectionSvgTest {
         Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.NO_OUTER_DUCT);
 
         String drawing =
-                CrossSectionSvg.draw("Duct 7", room, "the duct is a trench").orElseThrow();
+                CrossSectionSvg.draw("Duct 7", room, "the duct is a trench", UnitSystem.METRIC).orElseThrow();
 
         assertThat(drawing).contains("the duct is a trench").doesNotContain("After");
     }
@@ -78,7 +79,7 @@ class CrossSectionSvgTest {
     void recordsThatCannotBeTrueAreSaidToBeSo() {
         Room room = room(BoreShape.ROUND, Optional.of("4 innerducts do not go into 101.5 mm"));
 
-        assertThat(CrossSectionSvg.draw("Duct 7", room, "").orElseThrow())
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "", UnitSystem.METRIC).orElseThrow())
                 .contains("The records cannot be true: 4 innerducts do not go into 101.5 mm")
                 .contains("proved not to fit, 0.24 mm too narrow");
     }
@@ -87,7 +88,7 @@ class CrossSectionSvgTest {
     void unknownContentsAreNotDrawn() {
         Room room = Room.unknown(7854);
 
-        assertThat(CrossSectionSvg.draw("Duct 7", room, "")).isEmpty();
+        assertThat(CrossSectionSvg.draw("Duct 7", room, "", UnitSystem.METRIC)).isEmpty();
     }
 
     private static Room room(BoreShape shape, Optional<String> contradiction) {

@@ -14,6 +14,7 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.SpanExplanationSample;
 import org.w3c.dom.Document;
@@ -140,7 +141,7 @@ class SpanSheetSvgTest {
     }
 
     private static Document parsed(SpanExplanation explained) throws Exception {
-        byte[] bytes = SpanSheetSvg.draw(explained).getBytes(StandardCharsets.UTF_8);
+        byte[] bytes = SpanSheetSvg.draw(explained, UnitSystem.METRIC).getBytes(StandardCharsets.UTF_8);
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(bytes));
     }
 
