@@ -99,8 +99,54 @@ class DocumentedDemoTest {
         return sample;
     }
 
+    /** Two runs on the layers that record nothing of their contents: as they are, and with the lines that the first run prints. */
+    @Test
+    void thePageOnLittleRecordedShowsItsTwoRuns() throws IOException {
+        Path config = folder.resolve("oldtown.yaml");
+        CommandRun.of(
+                "check", "--fields", "--routes", "sample-gis/oldtown.geojson", "--vaults", "sample-gis/oldtown_vaults.geojson",
+                "--write", config.toString());
+        String first = rank(config, "oldtown-1");
+        String lines = first.substring(first.indexOf("    scenarios:"), first.indexOf("Next: "));
+        Files.writeString(config, Files.readString(config) + "\n" + lines.stripIndent());
+        List<String> out = (first + rank(config, "oldtown-2")).lines().map(String::strip).toList();
+
+        List<String> sample = sample(Files.readAllLines(Path.of("src/site/markdown/little-recorded.md")));
+
+        assertThat(sample).hasSizeGreaterThan(20);
+        assertThat(out).containsAll(sample);
+    }
+
+    private static String rank(Path config, String run) {
+        CommandRun ranked = CommandRun.of(
+                "rank", "--config", config.toString(), "--output", folder.resolve(run).toString(), "--formats", "csv");
+        assertThat(ranked.exitCode()).as(ranked.err()).isZero();
+        return ranked.out();
+    }
+
+    /** Puts today's numbers in, where asked for; what a calculation shows in words is for people to follow up. */
+    private static void regenerate() throws IOException {
+        List<Double> hand = byHand();
+        List<String> lines = new ArrayList<>();
+        int next = 0;
+        for (String line : Files.readAllLines(PAGE)) {
+            String[] cells = isKeyed(line) ? cells(line) : new String[0];
+            if (cells.length == 5) {
+                cells[2] = rounded(number(cells[4]), cells[2]).toPlainString();
+            } else if (cells.length == 7) {
+                cells[3] = rounded(hand.get(next++), cells[3]).toPlainString();
+                cells[4] = rounded(number(cells[6]), cells[4]).toPlainString();
+            }
+            lines.add(cells.length == 5 || cells.length == 7 ? "| " + String.join(" | ", cells) + " |" : line);
+        }
+        Files.writeString(PAGE, String.join("\n", lines) + "\n");
+    }
+
     @Test
     void everyNumberOfTheProgramIsTheProgramsOwn() throws IOException {
+        if (Boolean.getBoolean("spanroom.regenerate")) {
+            regenerate();
+        }
         List<String[]> rows = rows();
         assertThat(rows).hasSizeGreaterThan(45);
         for (String[] cells : rows) {
@@ -276,12 +322,21 @@ class DocumentedDemoTest {
     private static List<String[]> rows() throws IOException {
         List<String[]> rows = new ArrayList<>();
         for (String line : Files.readAllLines(PAGE)) {
-            if (line.startsWith("|") && line.endsWith("` |")) {
-                String[] cells = line.replace("**", "").substring(1).split("\\|");
-                rows.add(Arrays.stream(cells).map(String::strip).toArray(String[]::new));
+            if (isKeyed(line)) {
+                rows.add(cells(line));
             }
         }
         return rows;
+    }
+
+    private static boolean isKeyed(String line) {
+        return line.startsWith("|") && line.endsWith("` |");
+    }
+
+    private static String[] cells(String line) {
+        return Arrays.stream(line.replace("**", "").substring(1).split("\\|"))
+                .map(String::strip)
+                .toArray(String[]::new);
     }
 
     private static JsonNode at(String key) {
