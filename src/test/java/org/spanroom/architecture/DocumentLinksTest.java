@@ -3,6 +3,7 @@ package org.spanroom.architecture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -94,6 +96,51 @@ class DocumentLinksTest {
                 }
             }
         }
+    }
+
+    /** What {@code mvn site} renders: pages with links to pages, and with the anchors that links name. */
+    @Test
+    void theSitesSourceHasTheSameLinks(@TempDir Path folder) throws IOException, InterruptedException {
+        Process made = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "src/build/SiteSource.java", ".", folder.toString())
+                .redirectErrorStream(true)
+                .start();
+        String said = new String(made.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(made.waitFor()).as(said).isZero();
+        Path pages = folder.resolve("markdown");
+        int links = 0;
+        for (Path document : documents()) {
+            String name = siteName(document);
+            for (String line : prose(Files.readAllLines(pages.resolve(name + ".md")))) {
+                Matcher link = LINK.matcher(line);
+                while (link.find()) {
+                    if (!link.group(1).matches("[a-z]+:.*|#.*")) {
+                        assertThat(target(folder, pages.resolve(name), link.group(1))).as("%s: %s", name, link.group(1)).exists();
+                        links++;
+                    }
+                }
+            }
+        }
+        assertThat(links).isGreaterThan(100);
+    }
+
+    private static String siteName(Path document) {
+        String path = document.toString().replace('\\', '/');
+        return switch (path) {
+            case "README.md" -> "index";
+            case "DEVELOPERS.md" -> "developers";
+            case "sample-gis/README.md" -> "demo-city";
+            default -> MARKDOWN.relativize(document).toString().replace('\\', '/').replaceFirst("\\.md$", "");
+        };
+    }
+
+    private static Path target(Path folder, Path page, String link) {
+        String file = link.replaceFirst("#.*", "");
+        Path beside = page.resolveSibling(file).normalize();
+        return file.endsWith(".html")
+                ? beside.resolveSibling(beside.getFileName().toString().replaceFirst("html$", "md"))
+                : folder.resolve("resources").resolve(folder.resolve("markdown").relativize(beside));
     }
 
     @Test

@@ -71,15 +71,15 @@ class DocumentedDemoTest {
                 .filter(line -> line.startsWith("span_id,rank,score_points"))
                 .findFirst()
                 .orElseThrow()
-                .split(","));
-        String span = sample.get(3).split(",")[0];
+                .split(",", -1));
+        String span = sample.get(3).split(",", -1)[0];
         String[] cells = printed.lines()
                 .filter(line -> line.startsWith(span + ","))
                 .findFirst()
                 .orElseThrow()
-                .split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)");
-        String[] names = sample.get(0).split(" +");
-        String[] values = sample.get(1).split(" +");
+                .split(",(?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)", -1);
+        String[] names = sample.get(0).split(" +", -1);
+        String[] values = sample.get(1).split(" +", -1);
         for (int i = 0; i < names.length; i++) {
             assertThat(cells[header.indexOf(names[i])]).as(names[i]).isEqualTo(values[i]);
         }
@@ -108,7 +108,7 @@ class DocumentedDemoTest {
                 "--write", config.toString());
         String first = rank(config, "oldtown-1");
         String lines = first.substring(first.indexOf("    scenarios:"), first.indexOf("Next: "));
-        Files.writeString(config, Files.readString(config) + "\n" + lines.stripIndent());
+        Files.writeString(config, Files.readString(config) + "\n" + lines.replaceAll("(?m)^ {4}", ""));
         List<String> out = (first + rank(config, "oldtown-2")).lines().map(String::strip).toList();
 
         List<String> sample = sample(Files.readAllLines(Path.of("src/site/markdown/little-recorded.md")));
@@ -334,9 +334,8 @@ class DocumentedDemoTest {
     }
 
     private static String[] cells(String line) {
-        return Arrays.stream(line.replace("**", "").substring(1).split("\\|"))
-                .map(String::strip)
-                .toArray(String[]::new);
+        String inside = line.replace("**", "").substring(1, line.replace("**", "").length() - 1);
+        return Arrays.stream(inside.split("\\|", -1)).map(String::strip).toArray(String[]::new);
     }
 
     private static JsonNode at(String key) {
