@@ -11,7 +11,7 @@ jar=target/spanroom.jar
 work=target/pictures
 images=src/site/resources/images
 mkdir -p "$work" "$images"
-java -jar "$jar" rank --config sample-gis/spanroom.yaml --output "$work/demo" --formats gpkg,geojson --overwrite
+java -jar "$jar" rank --config sample-gis/spanroom.yaml --output "$work/demo" --formats geopackage,geojson --overwrite
 java -jar "$jar" explain "$span" --run "$work/demo" --svg "$work/sheet.svg" --overwrite > "$work/explain.txt"
 python3 src/bench/pictures.py "$work/sheet.svg" "$work/demo" "$images"
 ls -l "$images"

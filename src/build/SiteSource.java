@@ -66,7 +66,10 @@ final class SiteSource {
             }
             Matcher heading = HEADING.matcher(line);
             if (!code && heading.matches()) {
-                text.append("<a id=\"").append(anchor(heading.group(2), anchors)).append("\"></a>\n\n");
+                String anchor = anchor(heading.group(2), anchors);
+                if (!anchor.equals(heading.group(2))) { // The renderer gives the heading this one itself.
+                    text.append("<a id=\"").append(anchor).append("\"></a>\n\n");
+                }
             }
             text.append(code || line.startsWith("    ") ? line : relinked(page, name, line)).append('\n');
         }
