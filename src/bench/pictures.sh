@@ -1,0 +1,17 @@
+#!/usr/bin/env bash
+# The pictures of the documentation, made again from a run of the demo: src/site/resources/images.
+#
+#   src/bench/pictures.sh
+#
+# Needs the jar (mvn package) and python3. The cross-section is the program's own drawing (explain --svg); the map shows the ranked spans.
+set -euo pipefail
+cd "$(dirname "$0")/../.."
+span=B203-2:V4-1012:V4-1013
+jar=target/spanroom.jar
+work=target/pictures
+images=src/site/resources/images
+mkdir -p "$work" "$images"
+java -jar "$jar" rank --config sample-gis/spanroom.yaml --output "$work/demo" --formats geopackage,geojson --overwrite
+java -jar "$jar" explain "$span" --run "$work/demo" --svg "$work/sheet.svg" --overwrite > "$work/explain.txt"
+python3 src/bench/pictures.py "$work/sheet.svg" "$work/demo" "$images"
+ls -l "$images"
