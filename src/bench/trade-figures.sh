@@ -3,7 +3,7 @@
 #
 #   src/bench/trade-figures.sh BEFORE AFTER
 #
-# BEFORE and AFTER are two folders of results of 'rank', with CSV among their formats: spans.csv, pulls.csv, permits.csv, run.json; the kinds
+# BEFORE and AFTER are two folders of results of 'rank', with CSV among their formats and --columns all: spans.csv, run_spans.csv.gz, pulls.csv, permits.csv, run.json; the kinds
 # of vaults are read from spanroom.gpkg where it is there. Columns may have their present names or those of earlier versions. What a run did
 # not write is shown as '-'.
 #
@@ -14,7 +14,7 @@ set -euo pipefail
 
 [ $# -eq 2 ] && [ -f "$1/spans.csv" ] && [ -f "$2/spans.csv" ] || { sed -n '2,13s/^# \{0,1\}//p' "$0" >&2; exit 2; }
 python3 - "$1" "$2" <<'PY'
-import collections, csv, json, pathlib, sqlite3, sys
+import collections, csv, gzip, json, pathlib, sqlite3, sys
 
 TOP = 20
 FORMER_NAMES = {
@@ -49,6 +49,8 @@ class Run:
     def __init__(self, folder):
         self.folder = pathlib.Path(folder)
         self.spans = self.table("spans.csv")
+        with gzip.open(self.folder / "run_spans.csv.gz", "rt", newline="", encoding="utf-8") as file:
+            self.reasons = {row["span_id"]: row["reasons"].split(";") for row in csv.DictReader(file)}
         self.pulls = self.table("pulls.csv")
         self.permits = self.table("permits.csv")
         record = self.folder / "run.json"
@@ -145,7 +147,7 @@ def by_empty_duct(run):
 
 
 def among_reasons(reason):
-    return lambda run: share(sum(reason in keys(row, "exclusions") for row in run.spans), len(run.spans))
+    return lambda run: share(sum(reason in run.reasons[row["span_id"]] for row in run.spans), len(run.spans))
 
 
 def with_caution(caution):

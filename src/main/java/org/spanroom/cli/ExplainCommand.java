@@ -60,7 +60,10 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--overwrite", description = "Replace that sheet if it exists.")
     boolean overwrite;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "What text and sheet show: metric or us; that of the run by default.")
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "What text and sheet show: metric or us; that of the run by default.")
     @Nullable
     UnitSystem units;
 

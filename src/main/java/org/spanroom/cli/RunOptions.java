@@ -22,7 +22,10 @@ final class RunOptions {
     @Nullable
     Integer threads;
 
-    @Option(names = "--units", paramLabel = "SYSTEM", description = "What the screen shows: metric or us; the config's by default.")
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "What the screen shows: metric or us; the config's by default.")
     @Nullable
     UnitSystem units;
 

@@ -60,8 +60,8 @@ public enum UnitSystem {
             return metricSentence;
         }
         return QUANTITY.matcher(metricSentence)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        quantity(found.group(1), found.group(2), found.group(3))));
+                .replaceAll(
+                        found -> Matcher.quoteReplacement(quantity(found.group(1), found.group(2), found.group(3))));
     }
 
     private String quantity(String whole, String fraction, String unit) {

@@ -6,6 +6,7 @@ import java.util.Set;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.UnitSystem;
 
 /**
  * Where and how results are written.
@@ -15,6 +16,7 @@ import org.spanroom.model.OutputFormat;
  * @param crs reference system of the GeoPackage and the Shapefile
  * @param formats the formats to write
  * @param groups the groups of columns and tables to write in addition to the core columns
+ * @param units with US units, columns have twins in them
  * @param threads how many threads may work out rows at the same time, 1 or more
  */
 public record OutputSettings(
@@ -23,6 +25,7 @@ public record OutputSettings(
         ReferenceSystem crs,
         Set<OutputFormat> formats,
         Set<ColumnGroup> groups,
+        UnitSystem units,
         int threads) {
     public OutputSettings {
         formats = Set.copyOf(formats);
@@ -34,6 +37,6 @@ public record OutputSettings(
 
     /** Settings for every format and every column. */
     public OutputSettings(Path folder, boolean overwrite, ReferenceSystem crs, int threads) {
-        this(folder, overwrite, crs, EnumSet.allOf(OutputFormat.class), ColumnGroup.all(), threads);
+        this(folder, overwrite, crs, EnumSet.allOf(OutputFormat.class), ColumnGroup.all(), UnitSystem.METRIC, threads);
     }
 }

@@ -18,6 +18,7 @@ import org.spanroom.output.shapefile.ShapefileFiles;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
+import org.spanroom.output.table.UsColumns;
 import org.spanroom.output.text.CsvFile;
 import org.spanroom.output.text.GeoJsonFile;
 import org.spanroom.output.text.PackedCsvFile;
@@ -67,9 +68,10 @@ public final class ResultFiles implements AutoCloseable {
      * Begins a table.
      *
      * @param entry says which formats hold it
-     * @param table the table as this run has it
+     * @param metric the table as this run has it
      */
-    <R> TableSection<R> begin(ResultTable<?> entry, Table<R> table) {
+    <R> TableSection<R> begin(ResultTable<?> entry, Table<R> metric) {
+        Table<R> table = UsColumns.in(metric, settings.units());
         var files = new ArrayList<TableFile>();
         for (OutputFormat format : entry.formatsAmong(settings.formats())) {
             files.add(file(format, table, entry.source().atLeast(spans)));

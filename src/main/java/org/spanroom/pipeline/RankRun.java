@@ -238,6 +238,7 @@ public final class RankRun {
                 crs,
                 Set.copyOf(config.output().formats()),
                 ColumnGroup.named(config.output().columns()),
+                config.units(),
                 SpanRun.threads(config));
     }
 

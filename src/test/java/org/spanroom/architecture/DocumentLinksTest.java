@@ -31,7 +31,8 @@ class DocumentLinksTest {
     private static final Pattern EQUATION = Pattern.compile("\\((\\d+\\.\\d+)[);,]");
 
     static List<Path> documents() throws IOException {
-        List<Path> documents = new ArrayList<>(List.of(Path.of("README.md"), Path.of("DEVELOPERS.md"), Path.of("sample-gis/README.md")));
+        List<Path> documents = new ArrayList<>(
+                List.of(Path.of("README.md"), Path.of("DEVELOPERS.md"), Path.of("sample-gis/README.md")));
         try (Stream<Path> files = Files.walk(MARKDOWN)) {
             files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(documents::add);
         }
@@ -46,7 +47,13 @@ class DocumentLinksTest {
 
     /** The check itself: a file, an anchor and a picture that are not there. */
     @ParameterizedTest
-    @ValueSource(strings = {"[a](no-such-page.md)", "[a](glossary.md#no-such-part)", "[a](#no-such-part)", "![a](../resources/images/no.svg)"})
+    @ValueSource(
+            strings = {
+                "[a](no-such-page.md)",
+                "[a](glossary.md#no-such-part)",
+                "[a](#no-such-part)",
+                "![a](../resources/images/no.svg)"
+            })
     void aBrokenLinkIsFound(String link) throws IOException {
         assertThat(brokenLinks(MARKDOWN.resolve("methods.md"), List.of("See " + link + ".")))
                 .hasSize(1);
@@ -79,9 +86,15 @@ class DocumentLinksTest {
             for (String line : Files.readAllLines(document)) {
                 Matcher row = EQUATION_ROW.matcher(line);
                 if (row.find()) {
-                    assertThat(Integer.parseInt(row.group(2))).as("%s: %s", document, line).isEqualTo(++last);
-                    assertThat(numbers.add(row.group(1) + "." + row.group(2))).as(line).isTrue();
-                    assertThat(line.split("(?<!\\\\)\\|", -1)).as("case, formula, source, validity: " + line).hasSize(7);
+                    assertThat(Integer.parseInt(row.group(2)))
+                            .as("%s: %s", document, line)
+                            .isEqualTo(++last);
+                    assertThat(numbers.add(row.group(1) + "." + row.group(2)))
+                            .as(line)
+                            .isTrue();
+                    assertThat(line.split("(?<!\\\\)\\|", -1))
+                            .as("case, formula, source, validity: " + line)
+                            .hasSize(7);
                 }
             }
         }
@@ -103,7 +116,9 @@ class DocumentLinksTest {
     void theSitesSourceHasTheSameLinks(@TempDir Path folder) throws IOException, InterruptedException {
         Process made = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "src/build/SiteSource.java", ".", folder.toString())
+                        "src/build/SiteSource.java",
+                        ".",
+                        folder.toString())
                 .redirectErrorStream(true)
                 .start();
         String said = new String(made.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
@@ -116,7 +131,9 @@ class DocumentLinksTest {
                 Matcher link = LINK.matcher(line);
                 while (link.find()) {
                     if (!link.group(1).matches("[a-z]+:.*|#.*")) {
-                        assertThat(target(folder, pages.resolve(name), link.group(1))).as("%s: %s", name, link.group(1)).exists();
+                        assertThat(target(folder, pages.resolve(name), link.group(1)))
+                                .as("%s: %s", name, link.group(1))
+                                .exists();
                         links++;
                     }
                 }
@@ -131,7 +148,8 @@ class DocumentLinksTest {
             case "README.md" -> "index";
             case "DEVELOPERS.md" -> "developers";
             case "sample-gis/README.md" -> "demo-city";
-            default -> MARKDOWN.relativize(document).toString().replace('\\', '/').replaceFirst("\\.md$", "");
+            default ->
+                MARKDOWN.relativize(document).toString().replace('\\', '/').replaceFirst("\\.md$", "");
         };
     }
 

@@ -42,7 +42,8 @@ class DocumentedDemoTest {
     @BeforeAll
     static void explain() throws IOException {
         String run = folder.resolve("demo").toString();
-        CommandRun ranked = CommandRun.of("rank", "--config", "sample-gis/spanroom.yaml", "--output", run, "--formats", "csv");
+        CommandRun ranked =
+                CommandRun.of("rank", "--config", "sample-gis/spanroom.yaml", "--output", run, "--formats", "csv");
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         CommandRun json = CommandRun.of("explain", SPAN, "--run", run, "--json");
         assertThat(json.exitCode()).as(json.err()).isZero();
@@ -92,7 +93,10 @@ class DocumentedDemoTest {
         for (String line : page) {
             if (line.startsWith("```")) {
                 inside = !inside;
-            } else if (inside && !line.isBlank() && !line.strip().equals("...") && !line.matches("[a-z ]+ +[0-9.]+ s  .*")) {
+            } else if (inside
+                    && !line.isBlank()
+                    && !line.strip().equals("...")
+                    && !line.matches("[a-z ]+ +[0-9.]+ s  .*")) {
                 sample.add(line.strip());
             }
         }
@@ -104,12 +108,19 @@ class DocumentedDemoTest {
     void thePageOnLittleRecordedShowsItsTwoRuns() throws IOException {
         Path config = folder.resolve("oldtown.yaml");
         CommandRun.of(
-                "check", "--fields", "--routes", "sample-gis/oldtown.geojson", "--vaults", "sample-gis/oldtown_vaults.geojson",
-                "--write", config.toString());
+                "check",
+                "--fields",
+                "--routes",
+                "sample-gis/oldtown.geojson",
+                "--vaults",
+                "sample-gis/oldtown_vaults.geojson",
+                "--write",
+                config.toString());
         String first = rank(config, "oldtown-1");
         String lines = first.substring(first.indexOf("    scenarios:"), first.indexOf("Next: "));
         Files.writeString(config, Files.readString(config) + "\n" + lines.replaceAll("(?m)^ {4}", ""));
-        List<String> out = (first + rank(config, "oldtown-2")).lines().map(String::strip).toList();
+        List<String> out =
+                (first + rank(config, "oldtown-2")).lines().map(String::strip).toList();
 
         List<String> sample = sample(Files.readAllLines(Path.of("src/site/markdown/little-recorded.md")));
 
@@ -119,7 +130,13 @@ class DocumentedDemoTest {
 
     private static String rank(Path config, String run) {
         CommandRun ranked = CommandRun.of(
-                "rank", "--config", config.toString(), "--output", folder.resolve(run).toString(), "--formats", "csv");
+                "rank",
+                "--config",
+                config.toString(),
+                "--output",
+                folder.resolve(run).toString(),
+                "--formats",
+                "csv");
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         return ranked.out();
     }
@@ -153,7 +170,8 @@ class DocumentedDemoTest {
             JsonNode found = at(cells[cells.length - 1]);
             if (found.isObject()) {
                 assertThat(cells[0]).isEqualTo("`" + found.get("criterion").asText() + "`");
-                assertThat(new BigDecimal(cells[1])).isEqualByComparingTo(found.get("quantity_in_unit").decimalValue());
+                assertThat(new BigDecimal(cells[1]))
+                        .isEqualByComparingTo(found.get("quantity_in_unit").decimalValue());
                 assertRounded(cells[4], found.get("weight_ratio"));
                 assertRounded(cells[6], found.get("points"));
             } else {
@@ -313,7 +331,9 @@ class DocumentedDemoTest {
     private static double sum(String kind) {
         double sum = 0;
         for (JsonNode line : explained.at("/effort/lines")) {
-            sum += line.get("kind").asText().equals(kind) ? line.get("amount_in_unit").asDouble() : 0;
+            sum += line.get("kind").asText().equals(kind)
+                    ? line.get("amount_in_unit").asDouble()
+                    : 0;
         }
         return sum;
     }
@@ -334,12 +354,14 @@ class DocumentedDemoTest {
     }
 
     private static String[] cells(String line) {
-        String inside = line.replace("**", "").substring(1, line.replace("**", "").length() - 1);
+        String inside =
+                line.replace("**", "").substring(1, line.replace("**", "").length() - 1);
         return Arrays.stream(inside.split("\\|", -1)).map(String::strip).toArray(String[]::new);
     }
 
     private static JsonNode at(String key) {
-        String pointer = "/" + key.replace("`", "").replace("]", "").replace('[', '/').replace('.', '/');
+        String pointer =
+                "/" + key.replace("`", "").replace("]", "").replace('[', '/').replace('.', '/');
         JsonNode found = explained.at(pointer);
         assertThat(found.isMissingNode()).as(key).isFalse();
         return found;

@@ -116,7 +116,7 @@ class RescoreTest {
                 .anySatisfy(
                         note -> assertThat(note.asText())
                                 .isEqualTo(
-                                        "field_checks is left out: it holds for the earlier scoring only; make a whole run to have it."));
+                                        "field_checks is left out: it applies to the earlier scoring only; make a whole run to have it."));
         assertThat(whole.path("spans_excluded"))
                 .isNotEqualTo(record(runs.resolve("first")).path("spans_excluded"));
         for (ObjectNode record : List.of(again, whole)) {
@@ -167,16 +167,22 @@ class RescoreTest {
 
         assertThat(names(csv))
                 .containsExactly(
+                        "choices.csv",
+                        "cost_items.csv",
                         "findings.csv",
                         "permits.csv",
                         "permits.geojson",
                         "pulls.csv",
                         "run.json",
+                        "run_spans.csv.gz",
+                        "score_parts.csv",
                         "sections.csv",
                         "sections.geojson",
                         "spans.csv",
                         "spans.geojson",
-                        "vault_survey.csv");
+                        "step_hours.csv",
+                        "vault_survey.csv",
+                        "zone_meters.csv");
         assertThat(csv.resolve("pulls.csv"))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
         assertThat(record(csv).at("/config/output/formats")).hasSize(2);

@@ -64,8 +64,10 @@ class UnitsTest {
     void theScreenOfACheckIsInUsUnits() {
         CommandRun check = CommandRun.of("check", "--config", config.toString(), "--units", "us");
 
-        List<String> beforeFindings =
-                check.out().lines().takeWhile(line -> !line.contains(" findings, ")).toList();
+        List<String> beforeFindings = check.out()
+                .lines()
+                .takeWhile(line -> !line.contains(" findings, "))
+                .toList();
         assertThat(beforeFindings).anyMatch(line -> line.endsWith(" ft in spans"));
         assertThat(metricLines(String.join("\n", beforeFindings))).isEmpty();
     }
@@ -102,7 +104,9 @@ class UnitsTest {
 
         assertThat(us).isEqualTo(metric);
         assertThat(explain(spanId).out()).contains(" ft").doesNotContain("m from A");
-        assertThat(explain(spanId, "--units", "Metric").out()).contains("m from A").doesNotContain("ft from A");
+        assertThat(explain(spanId, "--units", "Metric").out())
+                .contains("m from A")
+                .doesNotContain("ft from A");
     }
 
     @Test
@@ -154,8 +158,8 @@ class UnitsTest {
     }
 
     private static CommandRun rank(Path output, String... more) {
-        var args = new ArrayList<>(
-                List.of("rank", "--config", config.toString(), "--output", output.toString(), "--formats", "csv,geopackage"));
+        var args = new ArrayList<>(List.of(
+                "rank", "--config", config.toString(), "--output", output.toString(), "--formats", "csv,geopackage"));
         args.addAll(List.of(more));
         return CommandRun.of(args.toArray(String[]::new));
     }

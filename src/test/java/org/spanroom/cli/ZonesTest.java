@@ -161,9 +161,14 @@ class ZonesTest {
                 .containsEntry("recovery_needs", "confined_space_entry;lane_closure;night_work;traffic_control")
                 .containsEntry("permits_avoided", "ban_exception;restoration;street_cut")
                 .containsEntry("permits_avoided_count", "3")
-                .containsEntry("recovery_lead_days", "10")
-                .containsEntry("zone_rail_m", "0.000");
-        assertThat(first.get("cut_banned_m")).isEqualTo(first.get("zone_cut_ban_m"));
+                .containsEntry("recovery_lead_days", "10");
+        assertThat(csv(run.resolve("zone_meters.csv")))
+                .filteredOn(row -> row.get("span_id").equals(first.get("span_id")))
+                .extracting(row -> row.get("zone_kind"))
+                .containsExactly("cut_ban", "night_only");
+        assertThat(first.get("cut_banned_m"))
+                .isEqualTo(row(run.resolve("zone_meters.csv"), "zone_kind", "cut_ban")
+                        .get("length_m"));
         JsonNode record = new ObjectMapper().readTree(run.resolve("run.json").toFile());
         assertThat(record.findValuesAsText("role")).containsExactly("routes", "vaults", "zones");
         assertThat(record.get("findings_by_code").get("zone_expired").asInt()).isEqualTo(1);
@@ -233,8 +238,9 @@ class ZonesTest {
         assertThat(row(before.resolve("spans.csv"), "duct", "D-1").toMap())
                 .containsEntry("zones", "Z-2")
                 .containsEntry("zones_to_come", "Z-1 from 2027-06-01")
-                .containsEntry("zone_cut_ban_m", "0.000")
                 .containsEntry("permits_avoided", "restoration;street_cut");
+        assertThat(csv(before.resolve("zone_meters.csv")))
+                .noneMatch(row -> row.get("zone_kind").equals("cut_ban"));
         assertThat(csv(before.resolve("permits.csv")))
                 .noneMatch(row -> row.get("zone_id").equals("Z-1"));
         assertThat(row(begun.resolve("spans.csv"), "duct", "D-1").toMap())

@@ -13,6 +13,7 @@ import java.util.function.Predicate;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.MoveColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.folder.OutputFolder;
@@ -37,7 +38,7 @@ final class DataDictionary {
             Map.entry("money", "currency of the rates"),
             Map.entry("pct", "%"),
             Map.entry("ratio", "-"),
-            Map.entry("unit", "that of the limit"),
+            Map.entry("unit", "see the column of the unit"),
             Map.entry("points", "points of 100"),
             Map.entry("value", "0 to 1")));
 
@@ -138,6 +139,8 @@ final class DataDictionary {
             parts.add(entry.equals(ResultTables.SPANS) ? spans(layout) : section(entry.table(layout)));
         }
         parts.add(forLater(layout));
+        parts.add(section(MoveColumns.TABLE)
+                .replaceFirst("\n\n", "\n\nOf `compare`, as the layer of `moves.gpkg` and as `moves.csv`. "));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
@@ -198,7 +201,7 @@ final class DataDictionary {
         line(
                 text,
                 List.of(OutputFolder.GEOPACKAGE),
-                "the layers " + names(DataDictionary::isLayer) + " and the table " + names(entry -> !isLayer(entry)));
+                "the layers " + names(DataDictionary::isLayer) + " and the tables " + names(entry -> !isLayer(entry)));
         for (ResultTable<?> entry : ResultTables.ALL) {
             List<String> files = entry.files(EnumSet.complementOf(EnumSet.of(OutputFormat.GEOPACKAGE)));
             if (!files.isEmpty()) {

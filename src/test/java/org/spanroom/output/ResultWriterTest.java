@@ -31,6 +31,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
+import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
@@ -72,8 +73,7 @@ class ResultWriterTest {
         assertThat(rows).extracting(row -> row.get("rank")).containsExactly("1", "2", "");
         assertThat(rows).extracting(row -> row.get("exclusion")).containsExactly("", "", "no_innerduct");
         assertThat(rows.get(2).toMap())
-                .containsEntry(
-                        "exclusion_text", "no rigid innerduct in the duct; owner or joint owner has not consented")
+                .containsEntry("exclusion_text", "no rigid innerduct in the duct; the owner has not agreed to the work")
                 .containsEntry("cautions", "joint_owners;water");
     }
 
@@ -110,7 +110,7 @@ class ResultWriterTest {
                 .filteredOn(row -> row.get("span_id").equals("S-1"))
                 .extracting(
                         row -> row.get("criterion") + " " + row.get("score_part_points") + " " + row.get("value_ratio"))
-                .contains("room_gained 45.00 0.9000", "length 15.00 0.5000", "ease_bends 10.00 0.5000");
+                .contains("room_gained 45.00 0.7500", "length 15.00 0.5000", "ease_bends 10.00 1.0000");
     }
 
     @Test
@@ -201,8 +201,8 @@ class ResultWriterTest {
     @ParameterizedTest
     @EnumSource
     void onlyTheChosenFormatIsWrittenAndNoFindingIsLost(OutputFormat format) {
-        var settings =
-                new OutputSettings(folder, false, ReferenceSystem.crs84(), EnumSet.of(format), ColumnGroup.all(), 2);
+        var settings = new OutputSettings(
+                folder, false, ReferenceSystem.crs84(), EnumSet.of(format), ColumnGroup.all(), UnitSystem.METRIC, 2);
 
         WrittenResults written = ResultWriter.write(SampleResults.of(SampleResults.spans()), settings);
 

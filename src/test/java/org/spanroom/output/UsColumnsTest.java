@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanLayout;
@@ -26,7 +27,8 @@ import org.spanroom.rank.Ranking;
 
 /** Every table of results with columns in US units. */
 class UsColumnsTest {
-    private static final SpanLayout LAYOUT = new SpanLayout(Ranking.criteria(), true, List.of("depth_m", "street"));
+    private static final SpanLayout LAYOUT =
+            new SpanLayout(Ranking.criteria(), true, List.of("depth_m", "street"), ColumnGroup.all());
 
     /** How much of the metric unit one US unit is: exact definitions, NIST SP 811 Appendix B. */
     private record Unit(String word, String exact) {}
@@ -84,12 +86,13 @@ class UsColumnsTest {
                 .filter(column -> column.type() == Column.Type.TEXT)
                 .map(Column::name)
                 .filter(name -> name.endsWith("_unit"))
-                .filter(name -> metric.stream()
-                        .anyMatch(value -> value.startsWith(name.substring(0, name.length() - 4))))
+                .filter(name ->
+                        metric.stream().anyMatch(value -> value.startsWith(name.substring(0, name.length() - 4))))
                 .toList();
         assertThat(names).containsAll(units.stream().map(UsColumnsTest::twin).toList());
         assertThat(names).hasSize(table.columns().size() + metric.size() + units.size());
-        assertThat(names).containsSubsequence(table.columns().stream().map(Column::name).toList());
+        assertThat(names)
+                .containsSubsequence(table.columns().stream().map(Column::name).toList());
         assertThat(columns.stream().map(Column::shortName))
                 .doesNotHaveDuplicates()
                 .allMatch(name -> name.length() <= 10);
@@ -139,7 +142,8 @@ class UsColumnsTest {
         Table<Integer> us = UsColumns.in(table, UnitSystem.US);
 
         // 10 a meter are 3.048 a foot; 1 a kilogram is 0.45 a pound.
-        assertThat(us.columns().stream().map(column -> column.name() + " " + column.value(0).orElse("")))
+        assertThat(us.columns().stream()
+                        .map(column -> column.name() + " " + column.value(0).orElse("")))
                 .containsExactly(
                         "recovery_money_per_cable_m 10.0",
                         "recovery_money_per_cable_ft 3.05",
@@ -175,7 +179,9 @@ class UsColumnsTest {
                         Column.text("pull_failing_unit", "unit", "", row -> row)));
         Table<String> us = UsColumns.in(table, UnitSystem.US);
 
-        assertThat(us.columns()).extracting(Column::name).containsExactly(
+        assertThat(us.columns())
+                .extracting(Column::name)
+                .containsExactly(
                         "pull_failing_found_in_unit",
                         "pull_failing_found_in_us_unit",
                         "pull_failing_unit",
@@ -238,8 +244,10 @@ class UsColumnsTest {
     private static double converted(Column<?> metric, Column<?> twin, Object written) {
         String name = metric.name();
         var value = new BigDecimal(written.toString());
-        var exact = new BigDecimal(name.endsWith("_unit") ? "4.4482216152605" : unit(name).exact());
-        BigDecimal shown = name.contains("money_per") ? value.multiply(exact) : value.divide(exact, 30, RoundingMode.HALF_UP);
+        var exact = new BigDecimal(
+                name.endsWith("_unit") ? "4.4482216152605" : unit(name).exact());
+        BigDecimal shown =
+                name.contains("money_per") ? value.multiply(exact) : value.divide(exact, 30, RoundingMode.HALF_UP);
         return shown.setScale(twin.decimals(), RoundingMode.HALF_UP).doubleValue();
     }
 

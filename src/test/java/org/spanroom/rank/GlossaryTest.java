@@ -31,7 +31,9 @@ class GlossaryTest {
 
     static List<Map.Entry<String, Set<String>>> parts() throws IOException {
         Set<String> zones = keys(ZoneRule.values(), ZoneRule::key);
-        JsonNode kinds = new YAMLMapper().readTree(Path.of("config/permits.yaml").toFile()).get("kinds");
+        JsonNode kinds = new YAMLMapper()
+                .readTree(Path.of("config/permits.yaml").toFile())
+                .get("kinds");
         kinds.fieldNames().forEachRemaining(zones::add);
         return List.of(
                 Map.entry("Gates and exclusions", names(Gate.values())),
@@ -62,19 +64,75 @@ class GlossaryTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "anchor end", "better end", "binding rule", "bore fill", "breakaway", "candidate", "caution", "cell", "choice", "criterion",
-                "crew-hours", "design cable", "exclusion", "feasible chance", "field check", "finding", "fits", "free bore", "friction state",
-                "gate", "hold", "innerduct", "jam ratio", "kept field", "knowledge", "lead time", "likely", "limit", "low", "neighbor",
-                "new build", "P10-P90 of the score", "permit zone", "points", "position", "proof", "pull", "rank", "recovery", "remainder",
-                "reserved position", "saving", "scenario", "score", "section", "sidewall pressure", "slack", "sleeve", "span", "spare duct",
-                "stratum", "sweep", "test pull", "tightest limit", "to fix", "top chance", "utilization", "vault", "vault survey", "wander"
+                "anchor end",
+                "better end",
+                "binding rule",
+                "bore fill",
+                "breakaway",
+                "candidate",
+                "caution",
+                "cell",
+                "choice",
+                "criterion",
+                "crew-hours",
+                "design cable",
+                "exclusion",
+                "feasible chance",
+                "field check",
+                "finding",
+                "fits",
+                "free bore",
+                "friction state",
+                "gate",
+                "hold",
+                "innerduct",
+                "jam ratio",
+                "kept field",
+                "knowledge",
+                "lead time",
+                "likely",
+                "limit",
+                "low",
+                "neighbor",
+                "new build",
+                "P10-P90 of the score",
+                "permit zone",
+                "points",
+                "position",
+                "proof",
+                "pull",
+                "rank",
+                "recovery",
+                "remainder",
+                "reserved position",
+                "saving",
+                "scenario",
+                "score",
+                "section",
+                "sidewall pressure",
+                "slack",
+                "sleeve",
+                "span",
+                "spare duct",
+                "stratum",
+                "sweep",
+                "test pull",
+                "tightest limit",
+                "to fix",
+                "top chance",
+                "utilization",
+                "vault",
+                "vault survey",
+                "wander"
             })
     void everyTermOfTheScreenHasAnEntry(String term) throws IOException {
         Set<String> terms = new TreeSet<>();
         for (String line : Files.readAllLines(PAGE)) {
             if (line.startsWith("| ") && !line.startsWith("| `")) {
                 String cell = line.split("\\|", -1)[1].strip();
-                Arrays.stream(cell.replaceAll(" \\(.*", "").split(", ", -1)).map(String::strip).forEach(terms::add);
+                Arrays.stream(cell.replaceAll(" \\(.*", "").split(", ", -1))
+                        .map(String::strip)
+                        .forEach(terms::add);
             }
         }
         assertThat(terms).contains(term);
@@ -83,7 +141,8 @@ class GlossaryTest {
     /** Sorted, so that a term is found without a search. */
     @Test
     void termsStandInOrder() throws IOException {
-        for (String name : List.of("Plant", "Data", "Room", "Pulling", "Work, permits and money", "Ranking and confidence")) {
+        for (String name :
+                List.of("Plant", "Data", "Room", "Pulling", "Work, permits and money", "Ranking and confidence")) {
             List<String> terms = part(name).stream()
                     .filter(line -> line.startsWith("| ") && !line.startsWith("| term"))
                     .map(line -> line.split("\\|", -1)[1].strip().toLowerCase(Locale.ROOT))

@@ -30,8 +30,8 @@ public record ScorePartRow(String spanId, CriterionInfo criterion, Score.Part pa
                             "The quantity that the criterion judges.",
                             row -> row.part().quantityInUnit()),
                     Column.text(
-                            "unit",
-                            "unit",
+                            "quantity_unit",
+                            "quant_unit",
                             "Unit of the quantity.",
                             row -> row.criterion().unit()),
                     Column.real(

@@ -48,8 +48,7 @@ public final class CrossSectionSvg {
     private final UnitSystem units;
     private final Svg svg;
 
-    private CrossSectionSvg(
-            String heading, Room room, CrossSection section, String reason, UnitSystem units) {
+    private CrossSectionSvg(String heading, Room room, CrossSection section, String reason, UnitSystem units) {
         this.units = units;
         this.room = room;
         this.reason = reason;
@@ -64,8 +63,7 @@ public final class CrossSectionSvg {
      * @param reason why the duct is not worth recovering, shown where nothing new goes in
      */
     public static Optional<String> draw(String heading, Room room, String reason, UnitSystem units) {
-        return room.crossSection()
-                .map(section -> new CrossSectionSvg(heading, room, section, reason, units).sheet());
+        return room.crossSection().map(section -> new CrossSectionSvg(heading, room, section, reason, units).sheet());
     }
 
     private String sheet() {
@@ -83,7 +81,8 @@ public final class CrossSectionSvg {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
         section.contradiction()
-                .ifPresent(words -> svg.label(30, 516, "start", 11, "The records cannot be true: " + units.sentence(words)));
+                .ifPresent(words ->
+                        svg.label(30, 516, "start", 11, "The records cannot be true: " + units.sentence(words)));
         legend();
         return svg.finish();
     }

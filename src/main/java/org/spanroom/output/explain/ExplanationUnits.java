@@ -59,7 +59,6 @@ final class ExplanationUnits {
     private ExplanationValue figure(ExplanationValue.Figure number) {
         int decimals = units.decimals(number.decimals(), number.unit());
         int kept = number.isExact() ? Math.max(EXACT_DECIMALS, decimals) : Math.min(EXACT_DECIMALS - 1, decimals);
-        return new ExplanationValue.Figure(
-                units.value(number.value(), number.unit()), kept, units.unit(number.unit()));
+        return new ExplanationValue.Figure(units.value(number.value(), number.unit()), kept, units.unit(number.unit()));
     }
 }

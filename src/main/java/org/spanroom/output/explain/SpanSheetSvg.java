@@ -148,7 +148,8 @@ public final class SpanSheetSvg {
         Optional<LimitUse> use = findLimit(trace, ofCable);
         var profiles = List.of(shown(profile(trace.fromA(), ofCable)), shown(profile(trace.fromB(), ofCable)));
         double steady = use.map(limit -> steadyN(limit, trace, ofCable)).orElse(Double.POSITIVE_INFINITY);
-        var content = new Chart.Content(name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), units.value(steady, "N"));
+        var content = new Chart.Content(
+                name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), units.value(steady, "N"));
         var chart = new Chart(svg, frame, units.value(explained.span().lengthM(), "m"));
         chart.draw(content);
         use.ifPresentOrElse(
@@ -209,7 +210,8 @@ public final class SpanSheetSvg {
     private List<Double> bendPlaces(PullTrace trace) {
         return trace.fromB().sections().stream()
                 .filter(section -> section.kind() == PullTrace.SectionKind.BEND)
-                .map(section -> units.value((section.near().atM() + section.far().atM()) / 2, "m"))
+                .map(section ->
+                        units.value((section.near().atM() + section.far().atM()) / 2, "m"))
                 .toList();
     }
 

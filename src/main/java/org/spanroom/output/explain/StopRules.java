@@ -23,7 +23,8 @@ final class StopRules {
         var rules = new ArrayList<String>();
         rules.add(
                 "The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
-        rules.add("The test pull, the first " + (units.isUs() ? "feet" : "meters") + " of an innerduct, does not move it at "
+        rules.add("The test pull, the first " + (units.isUs() ? "feet" : "meters")
+                + " of an innerduct, does not move it at "
                 + force(mostPullN(explained.assessment().pull(), limits), units) + ": stop, and pull no harder.");
         rules.add("The pull passes that force at any time, or rises steadily where the duct is straight: stop.");
         if (isHeld(explained.span())) {

@@ -35,8 +35,9 @@ class CrossSectionSvgTest {
 
     @Test
     void circlesStandToScaleWithTheBore() throws Exception {
-        Document drawing = parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
-                .orElseThrow());
+        Document drawing =
+                parse(CrossSectionSvg.draw("Duct 7", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
+                        .orElseThrow());
 
         // the bore of 100 mm is 360 pixels wide inside its line of 5: 3.6 pixels for a millimeter, about (240, 275)
         assertThat(circles(drawing)).contains("240 275 182.5", "240 383 72", "240 383 61.2", "240 419 25.2");
@@ -46,7 +47,8 @@ class CrossSectionSvgTest {
 
     @Test
     void theWordsSayWhatThePictureShows() {
-        String drawing = CrossSectionSvg.draw("Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
+        String drawing = CrossSectionSvg.draw(
+                        "Duct 7 <a&b>", room(BoreShape.ROUND, Optional.empty()), "", UnitSystem.METRIC)
                 .orElseThrow();
 
         assertThat(drawing)
@@ -69,8 +71,8 @@ class CrossSectionSvgTest {
     void aDuctThatNothingNewGoesIntoShowsTheReasonInsteadOfAnAfter() {
         Room room = room(BoreShape.ROUND, Optional.empty()).unrecovered(Unrecoverable.NO_OUTER_DUCT);
 
-        String drawing =
-                CrossSectionSvg.draw("Duct 7", room, "the duct is a trench", UnitSystem.METRIC).orElseThrow();
+        String drawing = CrossSectionSvg.draw("Duct 7", room, "the duct is a trench", UnitSystem.METRIC)
+                .orElseThrow();
 
         assertThat(drawing).contains("the duct is a trench").doesNotContain("After");
     }

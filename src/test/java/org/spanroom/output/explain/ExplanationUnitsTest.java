@@ -61,7 +61,9 @@ class ExplanationUnitsTest {
     void noMetricUnitIsLeftOnTheSheet(SpanExplanation explained) {
         List<String> words = words(SpanSheetSvg.draw(explained, UnitSystem.US));
 
-        assertThat(words.stream().filter(text -> !text.equals("N")).filter(text -> METRIC.matcher(text).find()))
+        assertThat(words.stream()
+                        .filter(text -> !text.equals("N"))
+                        .filter(text -> METRIC.matcher(text).find()))
                 .isEmpty();
         assertThat(words).anyMatch(text -> text.contains(" ft"));
     }
@@ -100,8 +102,8 @@ class ExplanationUnitsTest {
     @Test
     void theWorkedExampleReadsAsItWasSet() {
         SpanExplanation example = SpanExplanationSample.workedExample();
-        String text = ExplanationText.write(Explanation.of(example, UnitSystem.US))
-                .replaceAll("\\s+", " ");
+        String text =
+                ExplanationText.write(Explanation.of(example, UnitSystem.US)).replaceAll("\\s+", " ");
         List<String> sheet = words(SpanSheetSvg.draw(example, UnitSystem.US));
 
         assertThat(text)
@@ -122,7 +124,8 @@ class ExplanationUnitsTest {
         String metric = SpanSheetSvg.draw(explained, UnitSystem.METRIC);
         String us = SpanSheetSvg.draw(explained, UnitSystem.US);
 
-        assertThat(pxPerUnit(us, "ft") / 0.3048).isCloseTo(pxPerUnit(metric, "m"), within(0.01 * pxPerUnit(metric, "m")));
+        assertThat(pxPerUnit(us, "ft") / 0.3048)
+                .isCloseTo(pxPerUnit(metric, "m"), within(0.01 * pxPerUnit(metric, "m")));
         if (metric.contains(" mm</text>")) {
             assertThat(pxPerUnit(us, "in") / 25.4)
                     .isCloseTo(pxPerUnit(metric, "mm"), within(0.01 * pxPerUnit(metric, "mm")));
