@@ -13,7 +13,7 @@ import org.spanroom.model.bend.Bends;
  * upon turning, leaves out what belongs to a vault, and gives every bend its own stretch of the line.
  */
 final class Placing {
-    /** Turns of less than so many times the smallest that is reported are none where a straight would do to the drawing tolerance. */
+    /** Turns of less than this many times the smallest that is reported are none where a straight would do to the drawing tolerance. */
     private static final double SLIGHT_RATIO = 2;
 
     /** A bend before its place is final; lengths along the drawn line. */

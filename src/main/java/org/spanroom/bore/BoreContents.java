@@ -107,7 +107,7 @@ record BoreContents(
                         || duct.circumstances().besideAllowed() == Answer.NO);
     }
 
-    /** Its cables lie in cells already, so that none has to be moved into one. */
+    /** Its cables lie in cells already, so that none must be moved into one. */
     private static Fabric fabric(Sleeve sleeve) {
         return new Fabric(sleeve.freeCells(), sleeve.promisedCells(), wires(sleeve.cables(), false));
     }

@@ -53,7 +53,7 @@ final class ContentsPacker {
     Packing pack(BoreShape shape, double boreMm, double usableMm, List<Item> items) {
         if (usableMm <= 0) {
             return new Packing(
-                    PackingOutcome.DOES_NOT_FIT, usableMm, "no bore is left by the allowance", 0, Optional.empty());
+                    PackingOutcome.DOES_NOT_FIT, usableMm, "the allowance leaves no usable bore", 0, Optional.empty());
         }
         return answered.get(new Question(shape, boreMm, usableMm, Item.inOrder(items)), this::answer);
     }

@@ -10,6 +10,7 @@ import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.bore.SleeveRule.Held;
 import org.spanroom.bore.SleeveRule.Sleeves;
+import org.spanroom.model.Counted;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
@@ -80,7 +81,7 @@ final class RoomCount {
         return choices;
     }
 
-    /** @param asItIs how the contents lie today, for where nothing comes out and nothing goes in */
+    /** @param asItIs how the contents lie today, used if no innerduct comes out and nothing goes in */
     private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut, Optional<Packing> asItIs) {
         List<Pipe> out = section.pipes().subList(0, pulls);
         List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
@@ -132,10 +133,10 @@ final class RoomCount {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%d innerducts and %d %s do not go into %.1f mm: at least %.2f mm short by %s",
-                section.pipes().size(),
-                section.cablesBeside(),
-                section.fabrics().isEmpty() ? "loose cables" : "cables beside them",
+                "%s and %s%s do not fit in %.1f mm: at least %.2f mm too narrow by %s",
+                Counted.of(section.pipes().size(), "innerduct"),
+                Counted.of(section.cablesBeside(), section.fabrics().isEmpty() ? "loose cable" : "cable"),
+                section.fabrics().isEmpty() ? "" : " beside them",
                 section.insideDiameterMm(),
                 -before.marginMm(),
                 before.bound()));

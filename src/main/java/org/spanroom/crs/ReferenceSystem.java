@@ -160,7 +160,7 @@ public final class ReferenceSystem {
         }
     }
 
-    /** Two systems are equal if they are written alike. */
+    /** Two systems are equal if they are written the same. */
     @Override
     public boolean equals(Object other) {
         return other instanceof ReferenceSystem that && wkt().equals(that.wkt());

@@ -52,7 +52,7 @@ public final class RecordedTable {
                         Optional.empty()));
             }
         } catch (IOException | RuntimeException failure) {
-            throw new InputException(file, "it cannot be read back", "Make the run again.", failure);
+            throw new InputException(file, "it cannot be read", "Repeat the run.", failure);
         }
     }
 

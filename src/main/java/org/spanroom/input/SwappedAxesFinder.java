@@ -29,7 +29,7 @@ final class SwappedAxesFinder {
 
     private final FindingLog findings;
     private final List<Layer> layers = new ArrayList<>();
-    private final Set<String> told = new TreeSet<>();
+    private final Set<String> reported = new TreeSet<>();
 
     SwappedAxesFinder(FindingLog findings) {
         this.findings = findings;
@@ -58,18 +58,18 @@ final class SwappedAxesFinder {
             return;
         }
         if (system.filter(ordinates::fitsOnlyExchanged).isPresent()) {
-            tell(
+            report(
                     source,
-                    "most features lie far outside the area that the output's "
+                    "most features are far outside the area of use of the output's "
                             + system.map(ReferenceSystem::name).orElse("")
-                            + " is made for, but inside it with the two ordinates exchanged: the layer" + REMEDY);
+                            + ", but inside it with the two ordinates swapped: the layer" + REMEDY);
             return;
         }
         ordinates.spread(false).ifPresent(read -> layers.add(new Layer(source, read, ordinates.spread(true))));
     }
 
     /** Reports which layers contradict each other; to be called when all have been added. */
-    void tell() {
+    void report() {
         for (int i = 0; i < layers.size(); i++) {
             for (int j = i + 1; j < layers.size(); j++) {
                 compare(layers.get(i), layers.get(j));
@@ -90,21 +90,21 @@ final class SwappedAxesFinder {
             ofB = !withB || withA;
         }
         if (ofA && ofB) {
-            tell(b.source, apart(a) + "one of the two layers" + REMEDY);
+            report(b.source, apart(a) + "one of the two layers" + REMEDY);
         } else if (ofA) {
-            tell(a.source, apart(b) + "this layer" + REMEDY);
+            report(a.source, apart(b) + "this layer" + REMEDY);
         } else if (ofB) {
-            tell(b.source, apart(a) + "this layer" + REMEDY);
+            report(b.source, apart(a) + "this layer" + REMEDY);
         }
     }
 
     private static String apart(Layer other) {
-        return "its places lie far from those of " + other.source
-                + ", but beside them with the two ordinates exchanged: ";
+        return "its features are far from those of " + other.source
+                + ", but next to them with the two ordinates swapped: ";
     }
 
-    private void tell(String source, String text) {
-        if (told.add(source)) {
+    private void report(String source, String text) {
+        if (reported.add(source)) {
             findings.add(Finding.of(FindingCode.LAYER_ISSUE, source, "", text));
         }
     }

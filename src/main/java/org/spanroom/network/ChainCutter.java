@@ -155,7 +155,7 @@ final class ChainCutter {
     }
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
-        String detail = "the line ends at no vault; " + NetworkFindings.meters(toM - fromM) + " from its end to vault "
+        String detail = "the line ends without a vault; " + NetworkFindings.meters(toM - fromM) + " from its end to vault "
                 + vault(last).id() + " not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
@@ -189,14 +189,14 @@ final class ChainCutter {
         String name = places.vault(vault).id();
         boolean whole = toM - fromM >= chain.lengthM();
         String detail = whole
-                ? "the whole line lies within tolerance of vault " + name
+                ? "the whole line is within tolerance of vault " + name
                 : NetworkFindings.meters(toM - fromM) + " inside vault " + name;
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
     private void leaveShort(int before, int after, double fromM, double toM) {
         String detail = NetworkFindings.meters(toM - fromM) + " between vaults "
-                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the least span of "
+                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the minimum span of "
                 + NetworkFindings.meters(settings.minimumSpanM());
         FindingCode code = before == after ? FindingCode.LENGTH_INSIDE_VAULT : FindingCode.SHORT_STRETCH;
         leave(code, fromM, toM, (fromM + toM) / 2, detail);

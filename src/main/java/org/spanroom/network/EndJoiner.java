@@ -15,11 +15,11 @@ import org.spanroom.model.network.NetworkSettings;
  *
  * <p>Ends of one duct that lie within the join tolerance of one another, directly or over others between them, are one
  * group. Exactly two make a joint; first those that coincide to a millimeter, then the rest within tolerance. More than two
- * are left apart and reported. Routes whose duct is not recorded are taken for pieces of one duct only by that same rule
+ * are left apart and reported. Routes whose duct is not recorded are treated as pieces of one duct only by that same rule
  * among themselves. Ducts of one bank may lie exactly upon each other: only ends of the same duct are ever compared.
  *
  * <p>Ends of one duct at the very same place are looked at once, by the first of them: a hundred thousand lines may begin at the origin
- * of a system for want of a better place.
+ * of a system if no better place is known.
  */
 final class EndJoiner {
     private static final double SAME_POINT_M = 1e-3;

@@ -132,7 +132,7 @@ final class RecordedVaults {
                         piece,
                         0,
                         "the recorded vaults are swapped: the line is drawn from " + name(atFirst) + " to "
-                                + name(atLast) + ", which counts");
+                                + name(atLast) + "; the drawn order was used");
             } else {
                 compareEnd(piece, 0, atFirst);
                 compareEnd(piece, 1, atLast);
@@ -171,11 +171,11 @@ final class RecordedVaults {
                     FindingCode.RECORDED_VAULT_DIFFERS,
                     piece,
                     side,
-                    "recorded is vault " + name.get() + ", which lies "
-                            + NetworkFindings.meters(meters) + " from the line's end; drawn is "
+                    "the recorded vault is " + name.get() + ", "
+                            + NetworkFindings.meters(meters) + " from the line's end; the drawn one is "
                             + (actual.isEmpty() ? "no vault" : "vault " + name(actual))
                             + (isAtOtherEnd(piece, side, candidates)
-                                    ? "; the recorded one is at the line's other end"
+                                    ? "; the recorded vault is at the line's other end"
                                     : ""));
         }
     }

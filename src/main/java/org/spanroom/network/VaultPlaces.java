@@ -12,7 +12,7 @@ import org.spanroom.model.network.Vault;
  * All vaults, where they lie, and which of them lie at one place.
  *
  * <p>Vaults are numbered in the order of their names, then of their places, so that no result depends on the order of the
- * file. A vault within the merge distance of an earlier one that stands for itself counts as the first such; distance is
+ * file. A vault within the merge distance of an earlier one that represents itself is treated as the first such; distance is
  * measured between their points, or from either's point to the other's footprint. Routes are still matched against both
  * drawn places, so that nothing in tolerance is lost.
  */
@@ -123,7 +123,7 @@ final class VaultPlaces {
         return vaults.get(number);
     }
 
-    /** Returns the number of the vault that this one counts as; its own, mostly. */
+    /** Returns the number of the vault that this one is treated as; its own, mostly. */
     int standsFor(int number) {
         return standsFor[number];
     }
@@ -178,7 +178,7 @@ final class VaultPlaces {
         return best[0];
     }
 
-    /** Returns the vaults of each name, as the numbers that they count as. */
+    /** Returns the vaults of each name, as the numbers that they are treated as. */
     Map<String, List<Integer>> numbersById() {
         Map<String, List<Integer>> numbers = new HashMap<>();
         for (int number = 0; number < vaults.size(); number++) {

@@ -56,7 +56,7 @@ final class WallStep {
         }
     }
 
-    void tell(double toleranceM, Footprint.Meeting meeting) {
+    void report(double toleranceM, Footprint.Meeting meeting) {
         if (nearM <= toleranceM) {
             meeting.beside(reachFrom, reachTo, nearFrom, nearTo, nearM);
         } else {

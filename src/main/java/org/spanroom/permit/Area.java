@@ -16,7 +16,7 @@ import org.spanroom.model.permit.Zone;
  * One polygon of a zone in a plane: which places it contains, and where its boundary cuts a straight step.
  *
  * <p>A tree of the edges finds those near a step, and an indexed locator decides about a place. The area reaches beyond its outline by a
- * tolerance: a place within that distance of the boundary counts as inside, exactly as in a round buffer of that size, but calculated
+ * tolerance: a place within that distance of the boundary is treated as inside, exactly as in a round buffer of that size, but calculated
  * without one. With no tolerance it still reaches {@link #LEAST_REACH_M}: a line drawn along the limit of a zone lies in it. Safe for use
  * by several threads.
  */

@@ -27,7 +27,7 @@ import org.spanroom.model.permit.ZoneTouch;
  *
  * <p>Method: an index of the zones' extents (Sort-Tile-Recursive tree) names the zones near a span; each step of the span is cut
  * where it comes within the tolerance of a zone and where it leaves it, in a conformal plane, and each part is inside if its middle is.
- * The distance to a zone is calculated, not taken from a polygon that stands for its round buffer. Boundaries belong to their
+ * The distance to a zone is calculated, not taken from a polygon that approximates its round buffer. Boundaries belong to their
  * zones. Accuracy: a cut lies within a millimeter of where straight lines in a projected system of surveying cross, for steps
  * and edges up to 1 km, if they cross steeper than about 20 degrees. In data kept in degrees an edge along a parallel may be meant
  * as the parallel, which lies up to {@code L^2 tan(phi) / 8R} beside the straight line: 0.2 mm for 100 m, 2 cm for 1 km at 45

@@ -120,7 +120,7 @@ public final class RankRun {
                 sections.countRanked(),
                 written.totals(),
                 findings.countByCode(),
-                findings.countToMend(),
+                findings.countToFix(),
                 contents,
                 survey,
                 written);

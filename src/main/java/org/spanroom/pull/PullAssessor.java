@@ -93,7 +93,7 @@ public final class PullAssessor {
     /** Returns the calculation of one innerduct, segment by segment, with something placed beside the innerducts before. */
     public PullTrace trace(Span span, Bends bends, int out, Beside beside, int turn, Friction friction) {
         if (turn < 1 || turn > out) {
-            throw new IllegalArgumentException("turn must lie in 1 to " + out + ", was " + turn);
+            throw new IllegalArgumentException("turn must be from 1 to " + out + ", was " + turn);
         }
         demandWithin("out", out, span.duct());
         return pull(span, bends, out, beside).trace(turn - 1, friction);
@@ -106,7 +106,7 @@ public final class PullAssessor {
     private static void demandWithin(String name, int out, Duct duct) {
         int innerducts = duct.contents().innerducts().size();
         if (out < 1 || out > innerducts) {
-            throw new IllegalArgumentException(name + " must lie in 1 to " + innerducts + ", was " + out);
+            throw new IllegalArgumentException(name + " must be from 1 to " + innerducts + ", was " + out);
         }
     }
 

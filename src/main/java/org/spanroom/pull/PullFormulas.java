@@ -4,7 +4,7 @@ package org.spanroom.pull;
  * Tension in something that is pulled through a straight or a bend; each method returns the tension after it.
  *
  * <p>All rest on Coulomb friction without effect of speed, and on a limp body that slips everywhere. The units are any that
- * agree; this package uses N, m and rad. Sources stand in the page on methods.
+ * agree; this package uses N, m and rad. The methods page lists the sources.
  */
 final class PullFormulas {
     /** Up to here the power series is more exact than the difference of exponentials. */

@@ -19,7 +19,7 @@ import org.spanroom.model.pull.PullSettings;
  * not to come out lies beside every other to the end, and so does what was placed beside the innerducts before.
  */
 final class PullOrder {
-    /** Friction factor of four or more bodies in one bore (cable handbooks, from memory). */
+    /** Friction factor of four or more bodies in one bore (common practice, no source). */
     private static final double MANY_BODIES_WEDGE_RATIO = 1.4;
 
     private static final int MANY_BODIES = 4;

@@ -19,7 +19,7 @@ final class EmptyDucts {
     /** No bank holds any. */
     static final EmptyDucts NONE = new EmptyDucts();
 
-    /** Stands for any owner. */
+    /** Any owner. */
     private static final String ANY = "*";
 
     private final Map<Place, Found> places = new HashMap<>();
@@ -64,7 +64,7 @@ final class EmptyDucts {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
                         + (found.proved() ? " and sound" : ", but not known to be sound"))
-                .orElse("none is known there");
+                .orElse("no empty duct is known there");
     }
 
     private void add(Duct duct, SectionKey section) {

@@ -128,7 +128,7 @@ public final class DemoCity {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new OutputException(folder, "this folder cannot be made", "Choose another with --output.", e);
+            throw new OutputException(folder, "the folder cannot be created", "Choose another with --output.", e);
         }
     }
 

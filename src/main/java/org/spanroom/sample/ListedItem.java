@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param innerduct the size of an innerduct
  * @param sizes its recorded sizes
  * @param cells the cells of a sleeve
- * @param catalog the row of a catalog that stands instead of sizes, or empty
+ * @param catalog the row of a catalog that replaces sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
 record ListedItem(

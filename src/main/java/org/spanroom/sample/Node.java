@@ -1,7 +1,7 @@
 package org.spanroom.sample;
 
 /**
- * A place where a vault stands, in the city's plane.
+ * The place of a vault, in the city's plane.
  *
  * @param district number of the district that it belongs to
  * @param number place among the district's nodes, from 0

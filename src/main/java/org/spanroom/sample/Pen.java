@@ -2,7 +2,7 @@ package org.spanroom.sample;
 
 import java.util.Arrays;
 
-/** Draws a path in the plane as a draughtsman would: straights, arcs as chords, corners as one vertex. */
+/** Draws a path in the plane as a drafter would: straights, arcs as chords, corners as one vertex. */
 final class Pen {
     private double[] xy = new double[32];
     private int size;

@@ -212,7 +212,7 @@ class BendFinderTest {
     }
 
     /**
-     * What a draughtsman draws on a stretch little longer than the drawing tolerance of 0.3 m is how he drew the corner, no radius,
+     * What a drafter draws on a stretch little longer than the drawing tolerance of 0.3 m is how he drew the corner, no radius,
      * even where the digits are exact.
      */
     @ParameterizedTest(name = "{0} degrees of {1} m radius in {2} chords")

@@ -93,7 +93,7 @@ class ExplainCommandTest {
         CommandRun text = explain(spanId);
         JsonNode json = new ObjectMapper().readTree(explain(spanId, "--json").out());
 
-        assertThat(text.out()).contains("ranked; the run wrote neither GeoPackage nor CSV to read its rank from");
+        assertThat(text.out()).contains("ranked; the rank is not available because the run wrote neither GeoPackage nor CSV");
         assertThat(json.at("/rank").isNull()).isTrue();
         assertThat(json.at("/spans_ranked").isNull()).isTrue();
         assertThat(json.at("/sureness").isNull()).isTrue();

@@ -95,7 +95,7 @@ public final class FileMutator {
         return changed;
     }
 
-    /** Lengths and counts stand at even places, in either byte order. */
+    /** Lengths and counts are at even places, in either byte order. */
     private static void word(byte[] changed, Random random) {
         if (changed.length >= 4) {
             int at = random.nextInt(changed.length / 2 - 1) * 2;

@@ -35,13 +35,13 @@ class RecordedVaultsTest {
     private enum Names {
         AS_DRAWN("from=V1 to=V2", ""),
         SPELLED_OTHERWISE("from=v1 to=v2", ""),
-        REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2, which counts"),
-        BOTH_THE_FIRST("from=V1 to=V1", "recorded is vault V1,"),
-        BOTH_THE_LAST("from=V2 to=V2", "recorded is vault V2,"),
+        REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2; the drawn order was used"),
+        BOTH_THE_FIRST("from=V1 to=V1", "the recorded vault is V1,"),
+        BOTH_THE_LAST("from=V2 to=V2", "the recorded vault is V2,"),
         ONLY_FROM("from=V1", ""),
         ONLY_TO("to=V2", ""),
-        ONLY_FROM_AND_WRONG("from=V2", "the recorded one is at the line's other end"),
-        ONLY_TO_AND_WRONG("to=V1", "the recorded one is at the line's other end"),
+        ONLY_FROM_AND_WRONG("from=V2", "the recorded vault is at the line's other end"),
+        ONLY_TO_AND_WRONG("to=V1", "the recorded vault is at the line's other end"),
         NONE("", "");
 
         private final String words;

@@ -125,7 +125,7 @@ class VaultTiesTest {
         }
     }
 
-    /** The nearer wins by what can be drawn, a centimeter, whatever the other is called and wherever it stands. */
+    /** The nearer wins by what can be drawn, a centimeter, whatever the other is called and wherever it is. */
     @ParameterizedTest
     @CsvSource({"A, B", "B, A"})
     void theNearestToTheLinesEndWinsWhatItIsCalledAside(String near, String far) {

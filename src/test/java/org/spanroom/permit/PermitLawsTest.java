@@ -16,7 +16,7 @@ import org.spanroom.model.permit.Stretch;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneTouch;
 
-/** What always holds, on seeded random spans and zones. */
+/** What is always true, on seeded random spans and zones. */
 class PermitLawsTest {
     private static final double SAME_M = 1e-6;
 

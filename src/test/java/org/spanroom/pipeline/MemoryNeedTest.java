@@ -24,7 +24,7 @@ import org.spanroom.model.network.SpanList;
 class MemoryNeedTest {
     private static final long MEBIBYTE = 1L << 20;
 
-    /** More spans than are asked for one by one. */
+    /** More spans than are requested one by one. */
     private static final class Many extends SpanList {
         private final int size;
 

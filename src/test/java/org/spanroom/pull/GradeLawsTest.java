@@ -17,7 +17,7 @@ import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullSettings;
 
-/** What holds for the grades of every span, over seeded random ones: no vertical bend where no grade changes. */
+/** What is true of the grades of every span, over seeded random ones: no vertical bend where no grade changes. */
 class GradeLawsTest {
     private static final PullSettings SETTINGS = ShippedConfig.get().pull();
     private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));

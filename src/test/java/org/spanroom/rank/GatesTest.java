@@ -179,7 +179,7 @@ class GatesTest {
                 .isEqualTo(excluded);
     }
 
-    /** Up to and on its last day; without a day of the run no embargo counts as past. */
+    /** Up to and on its last day; without a day of the run no embargo is treated as past. */
     @ParameterizedTest(name = "on {0}, gate shut {1}: excluded {2}, caution {3}")
     @CsvSource({
         "2027-03-30, true, true, false",
@@ -215,10 +215,10 @@ class GatesTest {
 
         assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
                 .extracting(GateAnswer::evidence)
-                .contains("embargo up to 2027-03-31");
+                .contains("embargo until 2027-03-31");
         assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
                 .extracting(GateAnswer::evidence)
-                .contains("embargo up to 2027-03-31, which is over");
+                .contains("embargo until 2027-03-31, expired");
     }
 
     @Test
@@ -237,7 +237,7 @@ class GatesTest {
 
     /**
      * Pulled out at B the cable is held at A, and the other way round. At 110 % an end fails on paper: what fails there cannot
-     * stand in for the end that does not.
+     * replace the end that does not.
      */
     @ParameterizedTest(name = "A {0} %, B {1} %, hold at A {2}, at B {3}: {4}")
     @CsvSource({

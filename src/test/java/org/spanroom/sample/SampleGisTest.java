@@ -33,7 +33,7 @@ import org.spanroom.sample.CityOnDisk.Route;
 import org.spanroom.sample.CityOnDisk.Vault;
 import org.spanroom.testing.ExternalTool;
 
-/** Holds the committed demo city to its generator and to what its README says of it. */
+/** Checks the committed demo city against its generator and what its README says of it. */
 class SampleGisTest {
     private static final Path COMMITTED = Path.of("sample-gis");
 
@@ -531,7 +531,7 @@ class SampleGisTest {
                         assertThat(Integer.parseInt(vault.text("slack_ft"))).isBetween(0, 120));
     }
 
-    /** Water stands in vaults and ducts together: more often where a wet duct ends than elsewhere. */
+    /** Water is in vaults and ducts together: more often where a wet duct ends than elsewhere. */
     @Test
     void vaultsOfFloodedDuctsAreWetMoreOften() {
         double wet = wetShare(city.routes().stream().filter(SectionsOnDisk::isFlooded));

@@ -69,7 +69,7 @@ final class SectionsOnDisk {
         return shareWith(1, duct);
     }
 
-    /** Returns the share of sections with so many ducts, at least. */
+    /** Returns the share of sections with this many ducts, at least. */
     double shareWith(int least, Predicate<Route> duct) {
         double with = banks.stream()
                 .filter(bank -> bank.ducts().stream()

@@ -99,7 +99,7 @@ public final class ContentsTableReader {
             throw new InputException(
                     file,
                     "the contents table cannot be read after row " + rows + ": " + e.getMessage(),
-                    "Mend the table.",
+                    "Fix the table.",
                     e);
         }
         var byDuct = new TreeMap<String, ContentsTable.Listed>();
@@ -136,7 +136,7 @@ public final class ContentsTableReader {
                     FindingCode.LAYER_ISSUE,
                     log.source(),
                     "",
-                    "columns that are not read: " + String.join(", ", others) + "; those that are: "
+                    "columns not used: " + String.join(", ", others) + "; columns used: "
                             + String.join(", ", COLUMNS)));
         }
         if (!columns.keySet().containsAll(NEEDED)) {

@@ -8,7 +8,7 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 
-/** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table alike. */
+/** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table. */
 final class ItemReader {
     private final CatalogSizes sizes;
 
@@ -73,7 +73,7 @@ final class ItemReader {
         }
     }
 
-    /** Reads a sleeve; one of whose cells nothing usable is recorded is taken for the sleeve in use, and counts as assumed. */
+    /** Reads a sleeve; one of whose cells nothing usable is recorded is treated as the sleeve in use, and is treated as assumed. */
     Fabric fabric(TermValues values, int usualCells) {
         double cells = values.number(Term.SLEEVE_CELLS);
         double reserved = values.number(Term.CELLS_RESERVED);

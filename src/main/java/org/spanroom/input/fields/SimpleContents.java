@@ -9,7 +9,7 @@ import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Innerduct;
 
 /**
- * Contents as attributes of the duct give them: so many innerducts of one size, so many cables of one size.
+ * Contents as attributes of the duct give them: this many innerducts of one size, this many cables of one size.
  *
  * <p>One cable lies in each innerduct, in order; the rest lies loose in the duct. What there is none of has no size.
  */

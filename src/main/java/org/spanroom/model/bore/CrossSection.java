@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  */
 public record CrossSection(
         Packing before, Optional<String> contradiction, OptionalDouble jamRatio, List<PullChoice> choices) {
-    /** Ratio from which three equal items may lock across a bore; from memory of IEEE 1185 and handbooks. */
+    /** Ratio from which three equal items may lock across a bore: an engineering note on cable pulling. */
     public static final double JAM_FROM_RATIO = 2.8;
 
-    /** Ratio above which three equal items cannot lock; from memory of the same sources. */
+    /** Ratio above which three equal items cannot lock: common practice, no source; the same note has 3.0. */
     public static final double JAM_TO_RATIO = 3.2;
 
     public CrossSection {

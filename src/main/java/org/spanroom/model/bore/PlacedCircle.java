@@ -14,7 +14,7 @@ import org.spanroom.model.Check;
  */
 public record PlacedCircle(
         Kind kind, double xMm, double yMm, double outsideDiameterMm, double insideDiameterMm, int within, int sleeve) {
-    /** What a circle stands for. */
+    /** What a circle represents. */
     public enum Kind {
         INNERDUCT,
         CABLE,

@@ -23,7 +23,7 @@ public record Positions(int inInnerducts, int inSleeves, int beside, int reserve
         return Math.max(0, inInnerducts + inSleeves + beside - reserved);
     }
 
-    /** Returns the same positions where so many are reserved. */
+    /** Returns the same positions where this many are reserved. */
     Positions withReserved(int otherReserved) {
         return new Positions(inInnerducts, inSleeves, beside, otherReserved);
     }

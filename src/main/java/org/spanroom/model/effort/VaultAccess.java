@@ -5,14 +5,14 @@ import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultKind;
 
 /**
- * What the settings say of getting at a vault: whether its kind is entered, and whether its cover lies in the roadway. Doubt counts as
+ * What the settings say of getting at a vault: whether its kind is entered, and whether its cover lies in the roadway. Doubt is treated as
  * the harder case.
  */
 public final class VaultAccess {
     private final Map<String, VaultKind> kinds;
     private final RateSettings surfaces;
 
-    /** @param surfaces where the words for each surface stand */
+    /** @param surfaces where the words for each surface are */
     public VaultAccess(Map<String, VaultKind> kinds, RateSettings surfaces) {
         this.kinds = Map.copyOf(kinds);
         this.surfaces = surfaces;

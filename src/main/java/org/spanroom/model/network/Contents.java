@@ -9,7 +9,7 @@ import java.util.List;
  *
  * @param sleeves fabric sleeves already in, with the cables in their cells
  * @param looseCables cables that lie in the duct itself, in no innerduct and no sleeve
- * @param known false where the records say nothing of the contents, so that the lists are empty for want of knowledge
+ * @param known false where the records say nothing of the contents, so that the lists are empty because they are unknown
  */
 public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);

@@ -17,7 +17,7 @@ import org.spanroom.model.Term;
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param directBuried true where no outer duct surrounds the innerducts
  * @param circumstances what else decides whether it may be worked on
- * @param assumed the terms for which the default stands, because no value was recorded or the recorded one was rejected
+ * @param assumed the terms for which the default is used, because no value was recorded or the recorded one was rejected
  * @param catalogUse what was taken from the catalog
  * @param rejected values that were recorded and could not be used
  * @param kept the owner's own fields that the user asked to keep, as recorded, in the order of the config

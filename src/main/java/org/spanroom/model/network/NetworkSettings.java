@@ -11,7 +11,7 @@ import org.spanroom.model.ValueSource;
  * @param joinToleranceM two ends of one duct that lie within this of one another, no vault being there, are one
  * @param gapWarningM an end that misses a vault or another end by more than the tolerance and by no more than this is
  *     reported as a gap
- * @param vaultMergeM vaults within this of one with a smaller name count as that one
+ * @param vaultMergeM vaults within this of one with a smaller name are treated as that one
  * @param minimumSpanM cuts of one line that lie nearer to one another along it are one cut, at the nearest vault
  * @param lengths which length a span has: as drawn, or as recorded for its routes
  * @param vaults which vault a route's end is at: the nearest in tolerance, or the one that the records name

@@ -38,7 +38,7 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
     }
 
     /**
-     * Returns the section's name: bank and the two vaults, joined by {@code :}, or {@code :} and the duct in place of the bank. Two
+     * Returns the section's name: bank and the two vaults, joined by {@code :}, or {@code :} and the duct instead of the bank. Two
      * sections never have the same name, since a {@code :} or {@code %} inside a part is written as in a URL, {@code %3A} or {@code %25}.
      */
     public String id() {

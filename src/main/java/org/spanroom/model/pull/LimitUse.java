@@ -2,6 +2,7 @@ package org.spanroom.model.pull;
 
 import java.util.Locale;
 import org.spanroom.model.Check;
+import org.spanroom.model.Counted;
 
 /**
  * How far one limit is used up, and where.
@@ -33,20 +34,29 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
     /** Returns one phrase for tables and reports. */
     public String summary() {
         if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
-            return String.format(Locale.ROOT, "no %s, against %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
+            return String.format(Locale.ROOT, "no %s; %.2f m needed at %.1f m", kind.meaning(), allowedSi, atM);
         }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;
         double allowed = angle ? Math.toDegrees(allowedSi) : allowedSi;
-        String format = kind.unit().equals("m") ? "%.2f" : "%.0f";
+        int decimals = kind.unit().equals("m") ? 2 : 0;
+        String unit = " " + (angle ? "degrees" : kind.unit());
         return String.format(
                 Locale.ROOT,
-                "%s " + format + " %s against " + format + " (%.0f %%) at %.1f m",
+                "%s %s %s limit %s (%.0f %%) at %.1f m",
                 kind.meaning(),
-                found,
-                angle ? "degrees" : kind.unit(),
-                allowed,
+                Counted.fixed(found, decimals) + unit,
+                relation(),
+                Counted.fixed(allowed, decimals) + unit,
                 utilizationPercent(),
                 atM);
+    }
+
+    /** Returns how the value and its limit compare; of a limit that is a minimum, more is better. */
+    private String relation() {
+        if (fails()) {
+            return kind.isMinimum() ? "<" : ">";
+        }
+        return kind.isMinimum() ? ">=" : "<=";
     }
 }

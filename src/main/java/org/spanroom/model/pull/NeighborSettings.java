@@ -7,7 +7,7 @@ import org.spanroom.model.Check;
  *
  * @param restingShareRatio share of the weight of all other contents that lies on the pulled innerduct; 0 where it lies on
  *     top, at most 1
- * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one counts as wedged between two
+ * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one is treated as wedged between two
  *     supports
  */
 public record NeighborSettings(double restingShareRatio, int wedgedFromInnerducts) {

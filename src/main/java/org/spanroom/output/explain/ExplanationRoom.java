@@ -49,7 +49,7 @@ final class ExplanationRoom {
                 .number("fill_final_pct", "and with the new cables", percent(room.fillWithNewRatio()), 2, "%")
                 .number(
                         "recoverable_mm2",
-                        "area given back",
+                        "area recovered",
                         room.then().map(PullChoice::recoverableMm2).orElse(Double.NaN),
                         1,
                         "mm2");
@@ -59,8 +59,8 @@ final class ExplanationRoom {
                 .whole("new_cables", "new cables in them", number(room.now(), any -> room.newCables()))
                 .whole("positions_after", "positions after", room.positionsAfter())
                 .whole("positions_gained", "gained by recovery", room.positionsGained())
-                .word("binding_rule", "bound by", room.bindingRule())
-                .text("proposal_reason", "why not all out", room.proposalReason());
+                .word("binding_rule", "limited by", room.bindingRule())
+                .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
         return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown, as the contents are");
     }
@@ -87,7 +87,7 @@ final class ExplanationRoom {
                     .whole("sleeves", "sleeves", choice.sleeves())
                     .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
                     .number("fill_final_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
-                    .word("binding_rule", "bound by", choice.bindingRule())
+                    .word("binding_rule", "limited by", choice.bindingRule())
                     .text(
                             "next_sleeve",
                             "",
