@@ -96,7 +96,7 @@ final class Placing {
         return chain.gapM(arc) <= settings.joinStraightM() && drawnM <= 3 * settings.joinStraightM();
     }
 
-    /** Returns whether what lies between two arcs is drawn as one step, which may be a chord of an arc that both belong to. */
+    /** Returns whether what is between two arcs is drawn as one step, which may be a chord of an arc that both belong to. */
     private boolean isChord(int arc) {
         int from = chain.corners.last[arc];
         int to = chain.corners.first[arc + 1];
@@ -142,7 +142,7 @@ final class Placing {
         return chain.windowEnd(draft.lastArc);
     }
 
-    /** Returns the turn of an arc less what lies beyond the line's ends, where the line begins or ends within an arc. */
+    /** Returns the turn of an arc less what is beyond the line's ends, where the line begins or ends within an arc. */
     private double turnWithinLine(int arc) {
         double turn = chain.turnRad(arc);
         if (arc == 0 && chain.pieceOf(0, 0) == 1) {

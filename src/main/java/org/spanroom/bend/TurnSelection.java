@@ -18,12 +18,12 @@ import org.spanroom.model.bend.BendSettings;
 final class TurnSelection {
     private static final int MOST_ROUNDS = 16;
 
-    /** How far beyond a drafter's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
+    /** How far beyond a drafter's chord corners may be apart where {@value #WITNESSES} vertices show one arc. */
     private static final double MOST_STRETCH = 2;
 
     private static final int WITNESSES = 4;
 
-    /** Largest share of an arc of long chords that may lie between two of its vertices: two bends leave their straight bare. */
+    /** Largest share of an arc of long chords that may be between two of its vertices: two bends leave their straight bare. */
     private static final double LONGEST_STEP_RATIO = 0.6;
 
     /** Deviations beyond which a vertex is not where an arc would have it. */

@@ -24,7 +24,7 @@ final class PackingSearch {
     /** An arrangement is treated as narrower where its bore is by this share, which is above the error of its size. */
     private static final double NARROWER_RATIO = 1 - 1e-9;
 
-    /** A start of sleeves that cannot lie clear in one bore is tried in wider ones, filled to these shares. */
+    /** A start of sleeves that cannot be clear in one bore is tried in wider ones, filled to these shares. */
     private static final double[] FILL_RATIOS = {0.8, 0.5, 0.3, 0.15};
 
     /** An arrangement is polished from a bore narrower than its own by this factor, this many times at most. */
@@ -74,7 +74,7 @@ final class PackingSearch {
     /**
      * Finds a first arrangement. What follows is this many starts altogether, one in each move.
      *
-     * @param count as many starts are tried for sleeves that come to lie clear in none, before a wider bore is tried
+     * @param count as many starts are tried for sleeves that are clear in none, before a wider bore is tried
      */
     void begin(int count) {
         for (int k = 0; k < FILL_RATIOS.length && Double.isInfinite(leastHalfMm); k++) {

@@ -109,7 +109,7 @@ final class RoomCount {
                 asItIs.filter(packing -> nothingGoesIn).orElseGet(() -> rule.pack(section, held, sleeves)));
     }
 
-    /** Returns the cables that lie in the bore itself once some innerducts are out. */
+    /** Returns the cables that are in the bore itself once some innerducts are out. */
     private static List<Wire> freed(BoreContents section, List<Pipe> out) {
         var loose = new ArrayList<>(section.looseWires());
         out.forEach(pipe -> loose.addAll(pipe.wires()));
@@ -133,13 +133,21 @@ final class RoomCount {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%s and %s%s do not fit in %.1f mm: at least %.2f mm too narrow by %s",
-                Counted.of(section.pipes().size(), "innerduct"),
-                Counted.of(section.cablesBeside(), section.fabrics().isEmpty() ? "loose cable" : "cable"),
-                section.fabrics().isEmpty() ? "" : " beside them",
+                "%s do not fit in a bore of %.1f mm: it is at least %.2f mm too narrow (%s)",
+                contents(section),
                 section.insideDiameterMm(),
                 -before.marginMm(),
                 before.bound()));
+    }
+
+    private static String contents(BoreContents section) {
+        String innerducts = Counted.of(section.pipes().size(), "innerduct");
+        String loose = section.fabrics().isEmpty() ? "loose cable" : "cable in or beside sleeves";
+        String cables = Counted.of(section.cablesBeside(), loose, loose.replace("cable", "cables"));
+        if (section.cablesBeside() == 0) {
+            return innerducts;
+        }
+        return section.pipes().isEmpty() ? cables : innerducts + " and " + cables;
     }
 
     /** Returns the jam ratio of the sizes of which there are three or more: one that may jam, if any; else the least. */

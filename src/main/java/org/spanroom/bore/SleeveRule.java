@@ -45,7 +45,7 @@ final class SleeveRule {
     /**
      * What a duct holds once some innerducts are out.
      *
-     * @param loose cables that then lie in the bore, sorted
+     * @param loose cables that then are in the bore, sorted
      * @param left the innerducts left
      * @param fabrics the sleeves that were in before
      */
@@ -144,7 +144,7 @@ final class SleeveRule {
                 items(held, new Load(sleeves.freeCells(), sleeves.count())));
     }
 
-    /** Where the cables that lie loose need cells too, theirs are not for new ones. */
+    /** Where the cables that are loose need cells too, theirs are not for new ones. */
     int newCables(Held held, int sleeves) {
         int cells = sleeves * settings.cellsPerSleeve();
         return settings.oldCablesNeedCells() ? Math.max(0, cells - held.loose().size()) : cells;

@@ -130,7 +130,7 @@ final class SiteWork {
 
     /**
      * Tests at the duct's mouths when its plugs come out, again when its water has run out; the proof of the path; and freeing what
-     * lies in it.
+     * is in it.
      */
     private double before() {
         int tests = span.ductWaterM3() > 0 ? 2 : 1;

@@ -81,7 +81,7 @@ final class AbsentFields {
                 .orElse("");
     }
 
-    /** A cut name first, then what lies inside an object of that name, then the name that is spelled most similarly. */
+    /** A cut name first, then what is inside an object of that name, then the name that is spelled most similarly. */
     private static Optional<String> suggestion(String field, List<String> fields) {
         String cut = field.substring(0, Math.min(field.length(), LayerFields.SHAPEFILE_NAME_LENGTH));
         return LayerFields.findShortened(field, fields)

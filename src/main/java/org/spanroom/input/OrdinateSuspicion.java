@@ -87,7 +87,7 @@ final class OrdinateSuspicion {
         return outside();
     }
 
-    /** Looks where the places would lie as they are, and with their ordinates exchanged. */
+    /** Looks where the places would be as they are, and with their ordinates exchanged. */
     private Optional<String> outside() {
         if (kept == 0 || 2 * farOutside(crs, false) <= kept) {
             return Optional.empty();
@@ -99,7 +99,7 @@ final class OrdinateSuspicion {
                         : "it may be another system; give it with --crs EPSG:code"));
     }
 
-    /** Returns true if most places lie far outside the area of a system, and would not with the ordinates exchanged. */
+    /** Returns true if most places are far outside the area of a system, and would not with the ordinates exchanged. */
     boolean fitsOnlyExchanged(ReferenceSystem system) {
         return kept > 0 && 2 * farOutside(system, false) > kept && 2 * farOutside(system, true) <= kept;
     }

@@ -13,16 +13,16 @@ import org.spanroom.finding.FindingLog;
 /**
  * Looks for a layer whose two ordinates are exchanged, where each of them alone would pass: latitude 40 and longitude 14.
  *
- * <p>A layer is reported that lies far from where it should be, and just there with its ordinates exchanged. Where it should be is known
+ * <p>A layer is reported that is far from where it should be, and just there with its ordinates exchanged. Where it should be is known
  * from the other layers, and from the area that the output's reference system is made for. Two layers of degrees that contradict each
  * other show only that one of them is wrong; a third one, or one in another system, shows which. Places whose longitude and latitude
- * differ by less than two degrees lie near each other both ways, and nothing is said.
+ * differ by less than two degrees are near each other both ways, and nothing is said.
  */
 final class SwappedAxesFinder {
     /** Further apart than layers of one town; their extent comes on top, since gaps are measured between spreads. */
     private static final double FAR_DEG = 2;
 
-    /** Layers of one town overlap; one of a single project may lie beside the others. */
+    /** Layers of one town overlap; one of a single project may be beside the others. */
     private static final double NEAR_DEG = 0.5;
 
     private static final String REMEDY = " seems to have latitude or northing first. " + OrdinateSuspicion.REMEDY;

@@ -71,7 +71,7 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
         return new ZoneOutlines(withArea, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
     }
 
-    /** Vertices drawn on one line come to lie beside it when they are rounded to doubles: such an area is none. */
+    /** Vertices drawn on one line are beside it when they are rounded to doubles: such an area is none. */
     private static boolean hasArea(Polygon polygon) {
         Envelope extent = polygon.getEnvelopeInternal();
         double largest = Math.max(

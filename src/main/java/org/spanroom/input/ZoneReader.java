@@ -179,7 +179,7 @@ final class ZoneReader implements FeatureReader {
         return true;
     }
 
-    /** Turns longitudes beyond the 180th meridian to the side of the first, and returns whether all lie near it. */
+    /** Turns longitudes beyond the 180th meridian to the side of the first, and returns whether all are near it. */
     private static boolean isNear(double[] ring, double lonDeg, double latDeg) {
         for (int at = 0; at < ring.length; at += 2) {
             if (Math.abs(ring[at] - lonDeg) > HALF_TURN_DEG) {

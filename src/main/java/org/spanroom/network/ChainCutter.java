@@ -95,7 +95,7 @@ final class ChainCutter {
         recorded.compare(chain, cuts);
     }
 
-    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that the finding names the two vaults that it lies between. */
+    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that the finding names the two vaults that it is between. */
     private List<VaultCrossing> standing(List<VaultCrossing> passes) {
         boolean shorter = isTooShort(chain.lengthM());
         List<VaultCrossing> ends =
@@ -325,7 +325,7 @@ final class ChainCutter {
                         before,
                         difference.term(),
                         difference.before() + " becomes " + difference.after() + " on route "
-                                + piece.route().id() + "; the span has the first",
+                                + piece.route().id() + "; the span uses the first",
                         piece.lonAt(placeM),
                         piece.latAt(placeM));
             }

@@ -18,7 +18,7 @@ import org.spanroom.model.network.Route;
  * The vaults that the records name at the ends of routes, against those where the ends lie.
  *
  * <p>An end inside a chain is at no vault: there the name is right if it is that of the next vault beyond, since pieces of a
- * duct often carry the vaults of the whole. Where the records count, the named vault takes the end if it lies within tolerance
+ * duct often carry the vaults of the whole. Where the records count, the named vault takes the end if it is within tolerance
  * or reach of it, whatever else is nearer, unless the drawing refutes the record ({@link RecordedEnds}). Where the drawing counts,
  * the records decide between vaults that lie equally near.
  */
@@ -172,8 +172,8 @@ final class RecordedVaults {
                     piece,
                     side,
                     "the recorded vault is " + name.get() + ", "
-                            + NetworkFindings.meters(meters) + " from the line's end; the drawn one is "
-                            + (actual.isEmpty() ? "no vault" : "vault " + name(actual))
+                            + NetworkFindings.meters(meters) + " from the line's end; "
+                            + (actual.isEmpty() ? "no vault is drawn there" : "the drawn vault is " + name(actual))
                             + (isAtOtherEnd(piece, side, candidates)
                                     ? "; the recorded vault is at the line's other end"
                                     : ""));

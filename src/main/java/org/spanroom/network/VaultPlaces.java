@@ -9,7 +9,7 @@ import java.util.function.IntConsumer;
 import org.spanroom.model.network.Vault;
 
 /**
- * All vaults, where they lie, and which of them lie at one place.
+ * All vaults, where they lie, and which of them are at one place.
  *
  * <p>Vaults are numbered in the order of their names, then of their places, so that no result depends on the order of the
  * file. A vault within the merge distance of an earlier one that represents itself is treated as the first such; distance is
@@ -157,7 +157,7 @@ final class VaultPlaces {
         return footprints[number];
     }
 
-    /** Visits vaults that may lie within a distance of a step. */
+    /** Visits vaults that may be within a distance of a step. */
     void visitStep(
             double fromLonDeg, double fromLatDeg, double dLonDeg, double dLatDeg, double radiusM, IntConsumer visitor) {
         grid.visitStep(fromLonDeg, fromLatDeg, dLonDeg, dLatDeg, radiusM, 0, visitor);

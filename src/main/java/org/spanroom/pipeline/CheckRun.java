@@ -22,7 +22,7 @@ public final class CheckRun {
     /**
      * What a check found.
      *
-     * @param ends how near the line ends lie to vaults
+     * @param ends how near the line ends are to vaults
      * @param findings in the order of their kinds
      */
     public record CheckSummary(

@@ -20,7 +20,7 @@ import org.spanroom.model.rank.MissingTerm;
 
 /** What is missing of the contents of ducts, and the lines of a config that would let a run assume it. */
 final class ContentsAdvice {
-    /** What must be known of what lies in a duct before its room can be counted; a wall may be given either way. */
+    /** What must be known of what is in a duct before its room can be counted; a wall may be given either way. */
     private static final List<Term> NEEDED = List.of(
             Term.INNERDUCT_COUNT,
             Term.CABLE_COUNT,

@@ -19,7 +19,7 @@ import org.spanroom.output.WrittenResults;
  * @param totals counts and sums over all spans
  * @param findings how many of each kind
  * @param findingsToFix how many are more than a note
- * @param contents what the results rest on, so far as it concerns what lies in the ducts
+ * @param contents what the results rest on, so far as it concerns what is in the ducts
  * @param survey the vaults to open first
  */
 public record RankSummary(

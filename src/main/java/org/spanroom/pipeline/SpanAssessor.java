@@ -95,7 +95,7 @@ final class SpanAssessor {
         return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
-    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today lie there, full of cables. */
+    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today are there, full of cables. */
     private Optional<PullAssessment> laterPull(Span span, Bends bends, Room room) {
         return room.now()
                 .filter(now -> now.newCables() > 0)

@@ -211,7 +211,7 @@ final class UsableInputs {
                 "Compare it with the distances below; if they do not help, the layers may not belong together.");
     }
 
-    /** Returns how far the bounds of the two layers lie apart, roughly; 0 where they overlap. */
+    /** Returns how far the bounds of the two layers are apart, roughly; 0 where they overlap. */
     private double nearestKm() {
         double[] ofRoutes = {180, 90, -180, -90};
         inputs.routes()

@@ -45,7 +45,7 @@ public final class PullAssessor {
     }
 
     /**
-     * Returns forces, limits and the answer for pulling some innerducts of a span; the others stay and lie beside them.
+     * Returns forces, limits and the answer for pulling some innerducts of a span; the others stay and are beside them.
      *
      * @param out how many come out, the first in the order of {@link Contents#innerductsByOrderOut}
      */
@@ -57,7 +57,7 @@ public final class PullAssessor {
      * Returns forces, limits and the answer for pulling some innerducts of a span beside which something was placed before.
      *
      * @param out as for {@link #assess(Span, Bends, int)}
-     * @param beside what was placed beside the innerducts; it lies there during every pull
+     * @param beside what was placed beside the innerducts; it is there during every pull
      */
     public PullAssessment assess(Span span, Bends bends, int out, Beside beside) {
         Optional<Unrecoverable> why = Unrecoverable.of(span.duct());

@@ -57,7 +57,7 @@ final class PullFormulas {
 
     /**
      * Vertical bend between two slopes: solves dT/d&psi; = f |T &plusmn; pR cos&phi;| + gR sin&phi;, plus on a crest and
-     * minus in a sag. Exact on a crest, and in a sag where the body lies on one wall all along: the upper one where its
+     * minus in a sag. Exact on a crest, and in a sag where the body is on one wall all along: the upper one where its
      * tension lifts it (T &gt; pR cos&phi;), else the lower one. Where it changes walls inside the bend the result is a
      * little low, by less than the friction of its weight over the arc.
      *
@@ -102,7 +102,7 @@ final class PullFormulas {
     }
 
     /**
-     * Factor on the friction of one of two equal bodies that lie side by side on the floor of a round bore:
+     * Factor on the friction of one of two equal bodies that are side by side on the floor of a round bore:
      * 1/sqrt(1 - (d/(D - d))&sup2;).
      */
     static double wedge(double bodyDiameterMm, double boreDiameterMm) {

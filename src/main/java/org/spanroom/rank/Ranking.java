@@ -106,7 +106,7 @@ public final class Ranking {
     /**
      * Returns what every gate says of one span, with its evidence.
      *
-     * @param all the spans of the run, among which an empty duct may lie beside it
+     * @param all the spans of the run, among which an empty duct may be beside it
      */
     public List<GateAnswer> gates(Assessment assessment, SpanList all) {
         return gates.answers(assessment, EmptyDucts.of(all));

@@ -71,7 +71,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return Unrecoverable.of(duct()).isEmpty();
     }
 
-    /** Returns whether an innerduct lies there, or may lie there for all that is known. */
+    /** Returns whether an innerduct is there, or may be there for all that is known. */
     boolean mayHoldInnerduct() {
         return !contents().known() || !contents().innerducts().isEmpty();
     }
@@ -95,7 +95,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return room().positionsNow().orElse(0);
     }
 
-    /** Returns how many of them lie beside rigid innerducts. */
+    /** Returns how many of them are beside rigid innerducts. */
     int besideNow() {
         return room().now()
                 .map(now -> Math.min(now.positionsAfter(), now.positions().beside()))

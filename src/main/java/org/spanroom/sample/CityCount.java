@@ -67,7 +67,7 @@ final class CityCount implements CitySink {
         sections.bank(ofBank, drafts);
     }
 
-    /** Counts a duct by what lies in it and what is said of it. */
+    /** Counts a duct by its contents and its records. */
     void duct(Draft draft) {
         count("ducts in all");
         count(contents(draft));

@@ -8,7 +8,7 @@ import java.util.List;
 import org.spanroom.output.folder.OutputException;
 
 /**
- * The invented city of Tidemarrow, far out in the open ocean, at any size: ducts, vaults, what lies in the ducts, and the
+ * The invented city of Tidemarrow, far out in the open ocean, at any size: ducts, vaults, what is in the ducts, and the
  * ordinary faults of real data.
  *
  * <p>The same number of spans and the same seed give the same bytes. Memory does not grow with the number of spans.

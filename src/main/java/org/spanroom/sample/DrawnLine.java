@@ -91,7 +91,7 @@ final class DrawnLine {
         return Math.sqrt(offX * offX + offY * offY);
     }
 
-    /** Returns the parts before and after a place along the line, which must lie inside it; a vertex there is used. */
+    /** Returns the parts before and after a place along the line, which must be inside it; a vertex there is used. */
     DrawnLine[] cutAt(double alongM) {
         int i = 1;
         double left = alongM;

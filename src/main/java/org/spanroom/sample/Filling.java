@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What lies in one invented duct.
+ * What is in one invented duct.
  *
  * @param cables all of them; one in each innerduct, or loose where there is no innerduct
  * @param service "live", "dead" or "unknown" for all cables; empty where there is none

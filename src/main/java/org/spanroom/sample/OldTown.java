@@ -8,7 +8,7 @@ import org.spanroom.output.table.Table;
 import org.spanroom.output.text.GeoJsonWriter;
 
 /**
- * A small town as another owner would hand it over: other names of fields, and nothing recorded of what lies in the ducts. Streets, sizes
+ * A small town as another owner would hand it over: other names of fields, and nothing recorded of what is in the ducts. Streets, sizes
  * and faults are those of a city of its own.
  */
 final class OldTown implements CitySink, AutoCloseable {

@@ -45,7 +45,7 @@ final class Pen {
         return this;
     }
 
-    /** Draws an arc whose vertices lie on it, at most a chord apart. */
+    /** Draws an arc whose vertices are on it, at most a chord apart. */
     Pen arc(double radiusM, double turnRad, double chordM) {
         int chords = Math.max(2, (int) Math.ceil(radiusM * Math.abs(turnRad) / chordM));
         double stepRad = turnRad / chords;

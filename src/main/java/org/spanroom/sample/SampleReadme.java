@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The text that lies beside a city's files and says what is in them, with the counts of this very city. */
+/** The text that is beside a city's files and says what is in them, with the counts of this very city. */
 final class SampleReadme {
     private static final int MOST_DISTRICTS = 12;
 

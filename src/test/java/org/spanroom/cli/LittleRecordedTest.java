@@ -116,7 +116,7 @@ class LittleRecordedTest {
                 .contains("\n  innerduct_count: no field is mapped to it; no value is assumed\n")
                 .contains("\n  cable_count: no field is mapped to it; no value is assumed\n")
                 .containsPattern(
-                        "\n  inside_diameter: the field 'diam_in' has no usable value on \\d+ of \\d+ routes; 101.6 mm")
+                        "\n  inside_diameter: the field 'diam_in' has no usable value in \\d+ of \\d+ routes; 101.6 mm")
                 .contains("\n    scenarios:\n      assume_contents: true\n")
                 .contains("Next: open 20 vaults");
         JsonNode record = contents("bare");

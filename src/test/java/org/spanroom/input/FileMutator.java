@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
-/** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can lie. */
+/** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can be. */
 public final class FileMutator {
     private static final int[] WORDS = {
         0,

@@ -294,7 +294,7 @@ public final class HardShapes {
         var rings = new double[count][];
         for (int i = 0; i < count; i++) {
             double x = i * 1e-6;
-            // Half run as outer rings, half as holes, and the boxes of all lie in one another.
+            // Half run as outer rings, half as holes, and the boxes of all are in one another.
             rings[i] = i % 2 == 0
                     ? new double[] {-x, -x, -x, x, x, x, -x, -x}
                     : new double[] {-x, -x, x, x, -x, x, -x, -x};

@@ -386,7 +386,7 @@ class InputReaderTest {
 
         assertThat(of(FindingCode.IMPLAUSIBLE_VALUE))
                 .hasSize(1001)
-                .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4000 further features"));
+                .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4,000 more features"));
         assertThat(of(FindingCode.MISSING_VALUE))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.detail()).startsWith("4999 features: no flooded is recorded"));

@@ -91,7 +91,7 @@ final class PlaceGridTiming {
         return found;
     }
 
-    /** Asks along the street east of each vault, and returns a sum of what lies within the radius of each step's line. */
+    /** Asks along the street east of each vault, and returns a sum of what is within the radius of each step's line. */
     private long ask(Index index) {
         long[] found = {0};
         double dLon = STEP_M / perLonDeg;

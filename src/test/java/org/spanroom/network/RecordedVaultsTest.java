@@ -94,7 +94,7 @@ class RecordedVaultsTest {
         assertThat(result.details()).contains(names.detail);
     }
 
-    /** No vault lies in tolerance; the records alone say which two there are, the drawing in which order. */
+    /** No vault is in tolerance; the records alone say which two there are, the drawing in which order. */
     @ParameterizedTest(name = "{0} m")
     @ValueSource(doubles = {1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9})
     void ofVaultsBeyondToleranceTheRecordsSayWhichAndTheDrawingTheOrder(double lengthM) {
@@ -105,7 +105,7 @@ class RecordedVaultsTest {
         var reversed = Sketch.of(drawn + " from=V2 to=V1").cut(RECORDS_COUNT);
         var same = Sketch.of(drawn + " from=V1 to=V1").cut(RECORDS_COUNT);
 
-        String span = String.format(Locale.ROOT, "d:V1-V2 %.2f r", lengthM);
+        String span = String.format(Locale.ROOT, "d:V1:V2 %.2f r", lengthM);
         assertThat(asDrawn.spans()).containsExactly(span);
         assertThat(asDrawn.findings()).isEmpty();
         assertThat(reversed.spans()).containsExactly(span);

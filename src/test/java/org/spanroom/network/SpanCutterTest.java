@@ -397,7 +397,7 @@ class SpanCutterTest {
         assertThat(result.spans())
                 .containsExactly("d1:A:C 50.50 r1", "d1:C:D 49.50 r1", "d2:A:C 50.50 r2", "d2:C:D 49.50 r2");
         assertThat(result.findings()).containsExactly("VAULTS_TOO_CLOSE B");
-        assertThat(result.details()).isEqualTo("on 2 lines vault C cuts instead");
+        assertThat(result.details()).isEqualTo("on 2 lines, vault C cuts the line instead");
     }
 
     @Test
@@ -493,7 +493,7 @@ class SpanCutterTest {
         assertThat(result.findings())
                 .containsExactly("RECORDED_VAULT_DIFFERS r2", "RECORDED_VAULT_DIFFERS r4", "RECORDED_VAULT_UNKNOWN r3");
         assertThat(result.details())
-                .contains("the recorded vault is C, 4.00 m from the line's end; the drawn one is vault B")
+                .contains("the recorded vault is C, 4.00 m from the line's end; the drawn vault is B")
                 .contains("the recorded vaults are swapped: the line is drawn from A to B")
                 .contains("recorded vault Z is not in the vaults layer");
     }

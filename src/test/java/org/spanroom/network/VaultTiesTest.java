@@ -119,7 +119,7 @@ class VaultTiesTest {
                     recorded.isEmpty() ? "" : "to=" + recorded));
 
             for (NetworkSettings settings : List.of(DRAWN, RECORDED)) {
-                assertThat(sketch.cut(settings).spans()).containsExactly("d:S-" + winner + " 100.00 r");
+                assertThat(sketch.cut(settings).spans()).containsExactly("d:S:" + winner + " 100.00 r");
                 assertSameWhateverTheOrder(sketch, settings);
             }
         }
@@ -139,8 +139,8 @@ class VaultTiesTest {
                     offM + 0.01,
                     far));
 
-            assertThat(sketch.cut(DRAWN).spans()).containsExactly("d:S-" + near + " 100.00 r");
-            assertThat(sketch.cut(RECORDED).spans()).containsExactly("d:S-" + far + " 100.00 r");
+            assertThat(sketch.cut(DRAWN).spans()).containsExactly("d:S:" + near + " 100.00 r");
+            assertThat(sketch.cut(RECORDED).spans()).containsExactly("d:S:" + far + " 100.00 r");
         }
     }
 

@@ -81,7 +81,7 @@ class MemoryNeedTest {
     void aMillionSpansAreRefusedInAQuarterOfAGibibyteWithTheRemedy() {
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 256 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class)
-                .hasMessageContaining("2,623,807 spans need at least 625 MiB, and Java may use 256 MiB")
+                .hasMessageContaining("2,623,807 spans need at least 625 MiB, but the Java heap limit is 256 MiB")
                 .hasMessageContaining("java -Xmx1251m");
     }
 

@@ -66,7 +66,7 @@ class MoneyRunTest {
         assertRange(ranges.saving(), drawn((span, one) -> newBuild(span, one) - recovery(span, one)));
     }
 
-    /** A total is surer than its parts: its ends lie inside of the sums of the spans' ends. */
+    /** A total is surer than its parts: its ends are inside of the sums of the spans' ends. */
     @Test
     void totalsAreNoSumsOfTheSpansOwnPercentiles() {
         MoneyRun run = of(CONFIG, ASSESSED);

@@ -53,7 +53,7 @@ class BesideTest {
             for (Friction friction : Friction.values()) {
                 assertThat(with.get(i).fromA().forces(friction).pullN())
                         .isGreaterThan(alone.get(i).fromA().forces(friction).pullN());
-                // The cable inside does not feel what lies on its innerduct.
+                // The cable inside does not feel what rests on its innerduct.
                 assertThat(with.get(i).fromA().forces(friction).holdN())
                         .isEqualTo(alone.get(i).fromA().forces(friction).holdN());
             }

@@ -56,7 +56,7 @@ class PullAssessorTest {
         assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromBoth.class);
         EndPull fromA = assessment.pulls().get(0).fromA();
         EndPull fromB = assessment.pulls().get(0).fromB();
-        // The bend lies near A: cheap for the innerduct when A is the anchor.
+        // The bend is near A: cheap for the innerduct when A is the anchor.
         assertThat(fromB.forceRatio()).isLessThan(fromA.forceRatio());
         assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
         assertThat(assessment.utilizationPercent()).isEqualTo(fromB.tightest().utilizationPercent());
@@ -172,7 +172,7 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
+        // The bend is near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
         // tension grows
         // towards the anchor.
         boolean isCableTension = kind == LimitKind.CABLE_HOLD || kind == LimitKind.CABLE_SIDEWALL;
@@ -242,7 +242,7 @@ class PullAssessorTest {
         assertThat(pull.from(end).tightest().atM()).isCloseTo(middleM, within(0.005));
     }
 
-    /** The bend lies near A or near B, and the machine is too weak to pull through it last. */
+    /** The bend is near A or near B, and the machine is too weak to pull through it last. */
     @ParameterizedTest(name = "bends at {0} and {1} m")
     @CsvSource({"10, 20, B", "140, 130, A"})
     void spanMayBePossibleFromOneEndOnly(double nearM, double fartherM, SpanEnd easier) {

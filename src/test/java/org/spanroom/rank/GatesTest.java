@@ -353,13 +353,13 @@ class GatesTest {
         return arguments(what, excludes, one);
     }
 
-    /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
+    /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it is there too. */
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(one.id, new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
     }
 
-    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
+    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some are beside. */
     @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
     @CsvSource({
         "6, 6, true, false",

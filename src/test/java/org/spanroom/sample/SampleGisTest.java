@@ -385,7 +385,7 @@ class SampleGisTest {
         });
     }
 
-    /** Areas in square inches: what lies in a bore has less of them than the bore, what lies in an innerduct less than it. */
+    /** Areas in square inches: what is in a bore has less of them than the bore, what is in an innerduct less than it. */
     @Test
     void everyItemFitsByArea() {
         int checked = 0;
@@ -420,7 +420,7 @@ class SampleGisTest {
         double total = 0;
         for (CSVRecord row : rows) {
             double outsideIn = outsideIn(row);
-            // Cables in a sleeve lie in the duct itself; its fabric is thin.
+            // Cables in a sleeve are in the duct itself; its fabric is thin.
             if (row.get("inside").isEmpty() || row.get("inside").startsWith("S")) {
                 total += outsideIn * outsideIn * Math.PI / 4;
             }

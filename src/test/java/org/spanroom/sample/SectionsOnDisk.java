@@ -92,7 +92,7 @@ final class SectionsOnDisk {
         return rowsOf(route).stream().anyMatch(row -> row.get("kind").equals("sleeve"));
     }
 
-    /** Returns whether loose cables lie beside innerducts. */
+    /** Returns whether loose cables are beside innerducts. */
     boolean isCrowded(Route route) {
         List<CSVRecord> items = rowsOf(route);
         return items.stream().anyMatch(row -> row.get("kind").equals("innerduct"))

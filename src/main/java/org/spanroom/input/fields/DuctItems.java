@@ -36,7 +36,7 @@ final class DuctItems {
     /** A sleeve with the place of its row. */
     private record Laid(ItemReader.Fabric fabric, ContentsRow.Place place) {}
 
-    /** A cable with the name of the item that it lies in, or "" for the duct. */
+    /** A cable with the name of the item that it is in, or "" for the duct. */
     private record Inserted(Cable cable, String inside, ContentsRow.Place place) {}
 
     /** Takes an innerduct from its row; false and a finding if the row does not give one. */
@@ -107,7 +107,7 @@ final class DuctItems {
         return true;
     }
 
-    /** Returns what lies in the duct; unknown where no row could be used. */
+    /** Returns what is in the duct; unknown where no row could be used. */
     ContentsTable.Listed build() {
         if (pipes.isEmpty() && fabrics.isEmpty() && cables.isEmpty()) {
             return new ContentsTable.Listed(Contents.UNKNOWN, Set.of(), CatalogUse.NONE, List.copyOf(rejected));

@@ -16,7 +16,7 @@ final class ItemReader {
         this.sizes = sizes;
     }
 
-    /** An innerduct without what lies in it; sizes that are neither recorded nor assumed are not a number. */
+    /** An innerduct without what is in it; sizes that are neither recorded nor assumed are not a number. */
     record Pipe(double outsideMm, double wallMm) {
         boolean isUsable() {
             return wallMm > 0 && 2 * wallMm < outsideMm;
@@ -66,7 +66,7 @@ final class ItemReader {
         return sdrRatio > 2 ? outsideMm / sdrRatio : TermValues.NONE;
     }
 
-    /** A sleeve without what lies in it. */
+    /** A sleeve without what is in it. */
     record Fabric(int cells, int reservedCells) {
         Sleeve named(String id, List<Cable> cables) {
             return new Sleeve(id, cells, reservedCells, cables);

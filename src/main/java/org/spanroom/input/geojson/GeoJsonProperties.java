@@ -19,7 +19,7 @@ import org.spanroom.input.layer.WantedFields;
 /**
  * The properties of one GeoJSON feature while they are read; of their values only the wanted ones are kept.
  *
- * <p>What lies inside an object is a field of its own, named by the path to it: {@code start.id}. The values of a list are joined by
+ * <p>What is inside an object is a field of its own, named by the path to it: {@code start.id}. The values of a list are joined by
  * commas, and so are those of one path in a list of objects; of a list of one value that value counts. An object itself has no value.
  */
 final class GeoJsonProperties {

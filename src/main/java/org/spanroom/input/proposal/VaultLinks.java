@@ -20,7 +20,7 @@ import org.spanroom.model.network.IdKey;
  * Which fields of the lines hold ids of vaults, by their values.
  *
  * <p>Method: of every vault the values are kept that are also in a line; a field of the lines and one of the vaults belong together where
- * the vault of the same value lies at an end of the line. Row numbers, which agree by chance, fail that. The end that the vault lies at
+ * the vault of the same value is at an end of the line. Row numbers, which agree by chance, fail that. The end that the vault is at
  * distinguishes from and to. What is kept is bounded by the lines looked at, not by the number of vaults.
  */
 final class VaultLinks {

@@ -6,7 +6,7 @@ import java.util.List;
 import org.spanroom.input.layer.FeatureFault;
 
 /**
- * Which rings of a shapefile polygon are outer ones, and which holes lie in which of them.
+ * Which rings of a shapefile polygon are outer ones, and which holes are in which of them.
  *
  * <p>Method: outer rings run clockwise and holes the other way (ESRI White Paper, July 1998, Polygon); a hole belongs to the
  * smallest outer ring whose inside holds its first vertex that is on no edge. A ring that runs as a hole outside of every

@@ -9,7 +9,7 @@ import org.spanroom.model.Unit;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * Published and illustrative sizes of what lies in the ground, by name: inputs may name an entry instead of giving sizes.
+ * Published and illustrative sizes of what is in the ground, by name: inputs may name an entry instead of giving sizes.
  *
  * <p>Diameters and walls are in inches, as in the tables that they come from, so that a row can be checked against its
  * source; everything else of the tool works in millimeters.

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 /**
  * A duct's cross-section as recorded, and all that can be made of it.
  *
- * @param before what the records say lies in the duct, in the whole bore
+ * @param before what the records say is in the duct, in the whole bore
  * @param contradiction why the records cannot be true, in one phrase; empty where they can
  * @param jamRatio 1.05 times the bore's width over that of three or more equal innerducts; empty where there are none
  * @param choices every way of pulling none, some or all of the innerducts, from the fewest; without and with dead cables. The

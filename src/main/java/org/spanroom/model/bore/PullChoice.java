@@ -22,7 +22,7 @@ import org.spanroom.model.network.Contents;
  * @param fillRatio area that innerducts left, taken as solid, and the cables that stay close off, over bore area
  * @param fillWithNewRatio the same with a design cable in every cell that is a position
  * @param recoverableMm2 outside areas of the innerducts that come out less the areas of the cables in them that stay
- * @param after what then lies in the duct, the new cables too, in the bore less its allowance
+ * @param after what then is in the duct, the new cables too, in the bore less its allowance
  */
 public record PullChoice(
         int innerductsOut,

@@ -9,19 +9,19 @@ import org.spanroom.model.Check;
  * The rules by which a duct's room is counted.
  *
  * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for, where no mix is given
- * @param designCableMassKgPerM mass of that cable, which lies on an innerduct that is pulled later
+ * @param designCableMassKgPerM mass of that cable, which rests on an innerduct that is pulled later
  * @param designCables a mix of cables that room is counted for, in the order in which they would be pulled in; over and over
  * @param innerductToCableRatio an empty innerduct is a position where its inside is at least this many design cables wide
  * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
  * @param sleeveFabricMm thickness of the sleeve's fabric round each new cable
- * @param sleeveSlackMm fabric between the outsides of two neighboring cells of one sleeve: they lie no farther apart
+ * @param sleeveSlackMm fabric between the outsides of two neighboring cells of one sleeve: they are no farther apart
  * @param sleevesByDuct how many sleeves a duct takes, by inside diameter
  * @param fillLimitOneRatio most that a single cable may fill of the bore
  * @param fillLimitTwoRatio the same for two cables together
  * @param fillLimitMoreRatio the same for three and more
  * @param boreAllowanceMm what new cables must leave of the inside diameter, for ovality and offsets at joints
  * @param ovalAllowanceRatio what they must also leave free, as a share of the bore, in a duct recorded as oval
- * @param oldCablesNeedCells the owner's rule that fiber lies in innerduct or sleeve: with it the cables that stay need cells
+ * @param oldCablesNeedCells the owner's rule that fiber is in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
  * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed
  * @param besideInnerducts whether the owner lets sleeves be placed beside rigid innerducts

@@ -14,7 +14,7 @@ import org.spanroom.model.permit.ZoneRule;
  * @param newCables cables that find a cell in the sleeves that go in
  * @param cablesGained places more than before
  * @param positionsNeeded how many of them new build would have to give: all, or as many as are in demand
- * @param cables that lie in the duct and stay
+ * @param cables that are in the duct and stay
  * @param innerductM3 plastic that comes out, by the average wall
  * @param ductWaterM3 standing water in the duct
  * @param rules those of permit zones that the work is under, and how far

@@ -25,7 +25,7 @@ public record Rate(double value, double low, double high, String source, String 
     }
 
     /**
-     * Returns what a share of all draws lies below. Half of them lie below the value, which is the likeliest too; on either side they
+     * Returns what a share of all draws is below. Half of them are below the value, which is the likeliest too; on either side they
      * thin out as a triangle that ends at the end of the range.
      */
     double quantileInUnit(double shareRatio) {

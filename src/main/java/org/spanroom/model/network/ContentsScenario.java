@@ -4,7 +4,7 @@ import org.spanroom.model.Check;
 import org.spanroom.model.Counted;
 
 /**
- * How much may lie in a duct whose contents are not recorded. A count that is recorded stays in every scenario.
+ * How much may be in a duct whose contents are not recorded. A count that is recorded stays in every scenario.
  *
  * @param innerductCount how many rigid innerducts
  * @param cableCount how many cables, one in each innerduct, the rest loose

@@ -130,7 +130,7 @@ public record Duct(
         return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOG : SizeSource.RECORDED;
     }
 
-    /** Returns where it is known from what lies in the duct. */
+    /** Returns where it is known from what is in the duct. */
     public ContentsSource contentsSource() {
         if (!contents.known()) {
             return ContentsSource.UNKNOWN;
@@ -178,7 +178,7 @@ public record Duct(
                 .findFirst();
     }
 
-    /** Returns whether the records say that nothing lies in the duct. */
+    /** Returns whether the records say that nothing is in the duct. */
     public boolean isEmpty() {
         return contents.isEmpty();
     }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.Check;
 
 /**
- * A rigid pipe inside a duct, with the cables that lie in it: mostly one, or none.
+ * A rigid pipe inside a duct, with the cables that are in it: mostly one, or none.
  *
  * @param wallMm minimum wall thickness
  */

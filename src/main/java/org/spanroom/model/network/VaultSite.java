@@ -9,7 +9,7 @@ import org.spanroom.model.Check;
  *
  * @param volumeM3 air inside, which sets the ventilation time
  * @param water whether it has standing water, so that it must be pumped out
- * @param surface what its cover lies in: roadway, sidewalk, verge; or empty
+ * @param surface what its cover is in: roadway, sidewalk, verge; or empty
  * @param cableHold whether a live cable can be held there: something to hold it by, and slack enough
  * @param cableSlackM length of each live cable that is stored there and can be drawn out of the vault
  */

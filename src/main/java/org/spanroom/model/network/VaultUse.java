@@ -6,9 +6,9 @@ import org.spanroom.model.permit.Zone;
 /**
  * A vault and its use by the spans.
  *
- * @param mergedIds other vaults of the layer that lie at the same place and are treated as this one
- * @param spanCount how many span ends lie at the vault
- * @param zones the permit zones that it lies in, in order of kind and id
+ * @param mergedIds other vaults of the layer that are at the same place and are treated as this one
+ * @param spanCount how many span ends are at the vault
+ * @param zones the permit zones that it is in, in order of kind and id
  */
 public record VaultUse(Vault vault, List<String> mergedIds, int spanCount, List<Zone> zones) {
     public VaultUse {

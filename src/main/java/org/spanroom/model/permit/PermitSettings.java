@@ -19,7 +19,7 @@ import org.spanroom.model.Check;
  * <p>The shipped permits and days are illustrative; rules differ from city to city, and an owner replaces them.
  *
  * @param onDate the run date, e.g. 2027-03-31; empty for today
- * @param expiredCount whether zones count whose last day lies before that day
+ * @param expiredCount whether zones count whose last day is before that day
  * @param toComeCount whether zones count whose first day lies after that day
  * @param sliverM a stretch inside a zone shorter than this is treated as a flaw of the drawing and does not count; nor does a gap
  *     between two stretches
@@ -80,7 +80,7 @@ public record PermitSettings(
         return today.isPresent() && from.isPresent() && from.get().isAfter(today.get());
     }
 
-    /** Returns whether a zone's last day lies before the run date, and such zones do not count. */
+    /** Returns whether a zone's last day is before the run date, and such zones do not count. */
     public boolean isOver(Zone zone) {
         return !expiredCount && isExpired(zone.until());
     }

@@ -35,7 +35,7 @@ public enum ZoneRule {
     public enum Reach {
         /** Meter by meter along the span. */
         ALONG,
-        /** At a vault, where crews work: the rule applies to the whole span if one of them lies in such a zone. */
+        /** At a vault, where crews work: the rule applies to the whole span if one of them is in such a zone. */
         AT_VAULTS
     }
 

@@ -8,7 +8,7 @@ import org.spanroom.model.Check;
  * <p>They are neighbors of every pull: their weight rests on the innerduct that is pulled, and each is treated as a body that the
  * innerduct may be wedged against. In a flooded duct too they count with their weight in air, on the safe side.
  *
- * @param count how many bodies: each loose cable, and each sleeve with what lies in it
+ * @param count how many bodies: each loose cable, and each sleeve with what is in it
  * @param massKgPerM mass of all of them together
  */
 public record Beside(int count, double massKgPerM) {

@@ -46,7 +46,7 @@ public enum LimitKind {
 
     /**
      * Returns whether a pull that passes this limit at both ends, whatever the friction, keeps a span out of the ranking. Two radii
-     * do not: the innerduct lies in the bends of its duct already, and the radius out of a vault is that of a guide that can be changed.
+     * do not: the innerduct is in the bends of its duct already, and the radius out of a vault is that of a guide that can be changed.
      */
     public boolean excludes() {
         return this != INNERDUCT_BEND_RADIUS && this != VAULT_EXIT_RADIUS;

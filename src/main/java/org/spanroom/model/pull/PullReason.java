@@ -8,7 +8,7 @@ public enum PullReason {
     ONLY_ONE("the only innerduct"),
     /** It moves no cable, and the rest lie looser once it is out. */
     EMPTY("empty: it moves no cable and leaves the others looser"),
-    /** The heavier ones come when fewer neighbors lie on them. */
+    /** The heavier ones come when fewer neighbors rest on them. */
     LIGHTEST("least loaded of those left: the others follow when fewer neighbors rest on them"),
     LAST("last: no other innerduct rests on it");
 

@@ -6,7 +6,7 @@ import org.spanroom.model.Counted;
 import org.spanroom.model.network.ContentsScenario;
 
 /**
- * What the results of a run rest on, so far as it concerns what lies in the ducts.
+ * What the results of a run rest on, so far as it concerns what is in the ducts.
  *
  * @param counts of spans, by where their contents are known from
  * @param typical the counts that are used where none is recorded

@@ -16,7 +16,7 @@ import org.spanroom.model.Check;
  * @param moreCableAssumedRatio the same where the count of cables is assumed
  * @param blockedRatio chance that a duct turns out blocked, whose condition is recorded as sound or oval
  * @param blockedUnknownRatio the same where no condition is recorded
- * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may lie so close to it that sampling
+ * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may be so close to it that sampling
  *     noise would decide which is larger
  * @param moneyLowRatio share of the drawings of the rates in which money is below its low figure
  * @param moneyHighRatio the same for its high figure

@@ -7,7 +7,7 @@ import org.spanroom.model.network.Vault;
  * One vault to open.
  *
  * @param order 1 for the first
- * @param inRoadway whether its cover lies in the roadway, or may for all that is recorded
+ * @param inRoadway whether its cover is in the roadway, or may be for all that is recorded
  * @param ducts the ducts of unrecorded contents that enter it
  * @param spansShown spans of unrecorded contents that it shows and no earlier stop has shown
  * @param spansSeen spans of unrecorded contents that have been seen after it

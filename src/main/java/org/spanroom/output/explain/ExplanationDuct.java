@@ -10,7 +10,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Sleeve;
 
-/** The duct of a span and what lies in it. */
+/** The duct of a span and what is in it. */
 final class ExplanationDuct {
     private ExplanationDuct() {}
 

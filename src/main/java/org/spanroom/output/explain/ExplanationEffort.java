@@ -113,7 +113,7 @@ final class ExplanationEffort {
                         "permit lead days avoided",
                         effort.quantities().leadDaysAvoided())
                 .number("co2e_ice_kg", "CO2e avoided by materials (ICE v2.0)", build.co2eIceKg(), 1, "kg")
-                .number("co2e_warm_kg", "CO2e avoided by recycling (EPA WARM v16); do not add", warmKg, 1, "kg");
+                .number("co2e_warm_kg", "CO2e avoided by recycling (WARM v16)", warmKg, 1, "kg");
     }
 
     private static void line(ExplanationParts row, EffortLine line) {

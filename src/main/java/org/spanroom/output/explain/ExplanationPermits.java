@@ -21,7 +21,7 @@ final class ExplanationPermits {
                 .table("zones_to_come", "upcoming zone", permits.toCome(), ExplanationPermits::zone)
                 .number("zone_any_m", "inside zones", permits.lengthM(), 3, "m")
                 .words("recovery_needs", "recovery needs", permits.recoveryNeeds(), Function.identity())
-                .words("permits_avoided", "a new build in addition", permits.avoided(), Function.identity());
+                .words("permits_avoided", "additional for a new build", permits.avoided(), Function.identity());
         ZoneRule.vaultsFirst().forEach(rule -> under(parts, rule, permits));
         return parts.whole("recovery_lead_days", "lead time for recovery permits, days", permits.recoveryLeadDays())
                 .whole("new_build_lead_days", "lead time for new-build permits, days", permits.newBuildLeadDays())

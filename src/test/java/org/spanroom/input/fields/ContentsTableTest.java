@@ -103,7 +103,7 @@ class ContentsTableTest {
         assertThat(findings.all()).anySatisfy(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.LAYER_ISSUE);
             assertThat(finding.detail())
-                    .contains("not read: outside_diameter_in;")
+                    .contains("columns not used: outside_diameter_in;")
                     .contains("outside_diameter, sdr");
         });
     }

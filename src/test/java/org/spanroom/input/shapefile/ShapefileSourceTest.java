@@ -153,7 +153,7 @@ class ShapefileSourceTest {
         assertThat(shorter.details()).containsExactly("the .shp has 2 shapes, but the .dbf has 1 row");
         assertThat(longer.values()).containsExactly(List.of(1L), List.of(2L), List.of(3L));
         assertThat(longer.geometries()).endsWith("NONE");
-        assertThat(longer.details()).containsExactly("the .dbf has 3 rows, but the .shp 2 shapes");
+        assertThat(longer.details()).containsExactly("the .dbf has 3 rows, but the .shp has 2 shapes");
     }
 
     @Test

@@ -68,7 +68,7 @@ class CatalogTest {
         var again = new Catalog.DesignCable("A", 11, 0.1, 96, "illustrative");
 
         assertThatThrownBy(() -> new Catalog(List.of(), List.of(), List.of(), List.of(cable, again)))
-                .hasMessageContaining("twice");
+                .hasMessageContaining("is repeated");
     }
 
     @Test
