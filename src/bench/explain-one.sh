@@ -7,7 +7,7 @@
 #   explain, a span of the demo city        java @config/small.args, as the README says
 #   explain, a span of a city of SPANS      the same way; the first, the middle and the last of its ranking take turns
 #   check, the same city                    reads all and cuts all of it
-# and how much of a run of explain the reading takes, by its own account. Needs target/spanroom.jar (mvn package) and python3.
+# and how much of a run of explain the reading takes, as it reports. Needs target/spanroom.jar (mvn package) and python3.
 set -euo pipefail
 
 spans=${1:-40000}

@@ -4,7 +4,7 @@ package org.spanroom.bend;
 final class ArcVertices {
     private ArcVertices() {}
 
-    /** Returns how many vertices lie on an arc, with a little slack at its ends. */
+    /** Returns how many vertices are on an arc, with a little slack at its ends. */
     static int on(TangentChain chain, int arc, double slackM) {
         int count = 0;
         for (int vertex = chain.windowStart(arc); vertex <= chain.windowEnd(arc); vertex++) {
@@ -13,7 +13,7 @@ final class ArcVertices {
         return count;
     }
 
-    /** Returns how many vertices on an arc lie at least a distance apart: what is nearer says nothing more of its radius. */
+    /** Returns how many vertices on an arc are at least a distance apart: what is nearer says nothing more of its radius. */
     static int witnessesOn(TangentChain chain, int arc, double slackM, double apartM) {
         int count = 0;
         double lastM = Double.NEGATIVE_INFINITY;
@@ -26,7 +26,7 @@ final class ArcVertices {
         return count;
     }
 
-    /** Returns the longest part of an arc without a vertex on it, as a share of what lies between its outermost vertices. */
+    /** Returns the longest part of an arc without a vertex on it, as a share of what is between its outermost vertices. */
     static double longestStepRatio(TangentChain chain, int arc, double slackM) {
         double longestM = 0;
         int first = -1;

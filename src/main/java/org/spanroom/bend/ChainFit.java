@@ -14,7 +14,7 @@ final class ChainFit {
     private static final double FARTHEST_TURN_RAD = 0.4;
 
     /**
-     * What an arc must save over a sharp corner, in variances, where one vertex stands for the bend: one unknown, two standard
+     * What an arc must save over a sharp corner, in variances, where one vertex represents the bend: one unknown, two standard
      * deviations.
      */
     private static final double ROUND_PRICE = 4;
@@ -48,7 +48,7 @@ final class ChainFit {
     }
 
     /**
-     * Makes sharp corners of arcs that one vertex stands for, where the fitted path gets little worse by that: such a vertex
+     * Makes sharp corners of arcs that one vertex represents, where the fitted path gets little worse by that: such a vertex
      * marks where two straights meet, and a radius that nothing shows would only let the straights swing.
      */
     static void sharpenLone(TangentChain chain, double sigmaM) {

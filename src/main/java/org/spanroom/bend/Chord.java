@@ -2,9 +2,9 @@ package org.spanroom.bend;
 
 import org.spanroom.model.bend.BendSettings;
 
-/** What a draughtsman may draw straight in place of a part of an arc. */
+/** What a drafter may draw straight instead of a part of an arc. */
 final class Chord {
-    /** More than this is not taken for one arc, since its straights no longer meet in front of it. */
+    /** More than this is not treated as one arc, since its straights no longer meet in front of it. */
     static final double MOST_JOINED_RAD = 2.8;
 
     private Chord() {}

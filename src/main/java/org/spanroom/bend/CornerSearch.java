@@ -78,7 +78,7 @@ final class CornerSearch {
         cost[end] = best;
     }
 
-    /** As {@link #extendBackwards}, with innovations in place of places; only a piece's first vertex stands for itself. */
+    /** As {@link #extendBackwards}, with innovations instead of places; only a piece's first vertex represents itself. */
     private static void extendWandering(Trace trace, Noise noise, int end, Terms terms, double[] cost, int[] previous) {
         double endX = trace.xM[end];
         double endY = trace.yM[end];

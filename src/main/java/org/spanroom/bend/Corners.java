@@ -2,7 +2,7 @@ package org.spanroom.bend;
 
 import java.util.Arrays;
 
-/** Groups of neighboring corners, each taken for one bend: the first and last vertex of each, in order along the line. */
+/** Groups of neighboring corners, each treated as one bend: the first and last vertex of each, in order along the line. */
 final class Corners {
     static final Corners NONE = new Corners(new int[0], new int[0]);
 

@@ -40,7 +40,7 @@ final class Innovation {
         double fresh = gain * offM - last * lastOffM;
         Arrays.fill(slope, 0);
         if (reach > MOST_UNKNOWNS) {
-            // The two lie a whole bend apart: what they share is left out of the step, not of the sum.
+            // The two are a whole bend apart: what they share is left out of the step, not of the sum.
             add(0, own, count, gain);
             system.add(first, slope, count, fresh);
             return;

@@ -13,7 +13,7 @@ import org.spanroom.model.bend.Bends;
  * upon turning, leaves out what belongs to a vault, and gives every bend its own stretch of the line.
  */
 final class Placing {
-    /** Turns of less than so many times the smallest that is reported are none where a straight would do to the drawing tolerance. */
+    /** Turns of less than this many times the smallest that is reported are none where a straight would do to the drawing tolerance. */
     private static final double SLIGHT_RATIO = 2;
 
     /** A bend before its place is final; lengths along the drawn line. */
@@ -96,7 +96,7 @@ final class Placing {
         return chain.gapM(arc) <= settings.joinStraightM() && drawnM <= 3 * settings.joinStraightM();
     }
 
-    /** Returns whether what lies between two arcs is drawn as one step, which may be a chord of an arc that both belong to. */
+    /** Returns whether what is between two arcs is drawn as one step, which may be a chord of an arc that both belong to. */
     private boolean isChord(int arc) {
         int from = chain.corners.last[arc];
         int to = chain.corners.first[arc + 1];
@@ -142,7 +142,7 @@ final class Placing {
         return chain.windowEnd(draft.lastArc);
     }
 
-    /** Returns the turn of an arc less what lies beyond the line's ends, where the line begins or ends within an arc. */
+    /** Returns the turn of an arc less what is beyond the line's ends, where the line begins or ends within an arc. */
     private double turnWithinLine(int arc) {
         double turn = chain.turnRad(arc);
         if (arc == 0 && chain.pieceOf(0, 0) == 1) {

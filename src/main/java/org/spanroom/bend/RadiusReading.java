@@ -5,16 +5,16 @@ import org.spanroom.model.bend.BendSettings;
 /**
  * What the vertices around one bend say of its radius.
  *
- * <p>Method: comparison of fits to the same vertices. A radius counts as measured where three vertices lie on the arc and
- * the arc costs less than a corner by a fixed price. A curve counts as compound where two arcs cost less than one by
- * another, each having three vertices of its own. Vertices closer together than the drawing tolerance count as one: what they show
+ * <p>Method: comparison of fits to the same vertices. A radius is treated as measured where three vertices are on the arc and
+ * the arc costs less than a corner by a fixed price. A curve is treated as compound where two arcs cost less than one by
+ * another, each having three vertices of its own. Vertices closer together than the drawing tolerance are treated as one: what they show
  * of a radius may be how the corner was drawn.
  */
 final class RadiusReading {
-    /** What an arc must save over a corner, in variances, for its radius to count as measured. */
+    /** What an arc must save over a corner, in variances, for its radius to be treated as measured. */
     private static final double RADIUS_PRICE = 4;
 
-    /** The same where as many vertices lie on the arc as make a drawn arc of it. */
+    /** The same where as many vertices are on the arc as make a drawn arc of it. */
     private static final double DRAWN_ARC_PRICE = 1.5;
 
     private static final int DRAWN_ARC_VERTICES = 5;

@@ -1,7 +1,7 @@
 package org.spanroom.bend;
 
 /**
- * The straight that lies nearest to a run of vertices: total least squares, the sum of squared distances at right angles
+ * The straight that is nearest to a run of vertices: total least squares, the sum of squared distances at right angles
  * being the smaller eigenvalue of the run's scatter matrix (Pearson 1901, from memory).
  */
 final class Straight {

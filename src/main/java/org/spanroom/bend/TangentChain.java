@@ -305,9 +305,9 @@ final class TangentChain {
     }
 
     /**
-     * Returns by how much the arc of a corner that one vertex stands for misses that vertex along the line: the line turns at
+     * Returns by how much the arc of a corner that one vertex represents misses that vertex along the line: the line turns at
      * the vertex, so the path must turn there too, or the straights beside it could swing about their other vertices. Of a
-     * gentle turn only as much counts as its straights part over that length.
+     * gentle turn counts only as much as its straights part over that length.
      */
     private double missM(int arc, double placeX, double placeY) {
         double before = leavesM[arc] - station(arc, placeX, placeY);

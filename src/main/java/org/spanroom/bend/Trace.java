@@ -63,7 +63,7 @@ final class Trace {
         return Math.hypot(xM[other] - xM[one], yM[other] - yM[one]);
     }
 
-    /** Returns whether every vertex between two lies within a distance of the straight through those two. */
+    /** Returns whether every vertex between two is within a distance of the straight through those two. */
     boolean isStraight(int from, int to, double withinM) {
         double dx = xM[to] - xM[from];
         double dy = yM[to] - yM[from];

@@ -18,12 +18,12 @@ import org.spanroom.model.bend.BendSettings;
 final class TurnSelection {
     private static final int MOST_ROUNDS = 16;
 
-    /** How far beyond a draughtsman's chord corners may lie apart where {@value #WITNESSES} vertices show one arc. */
+    /** How far beyond a drafter's chord corners may be apart where {@value #WITNESSES} vertices show one arc. */
     private static final double MOST_STRETCH = 2;
 
     private static final int WITNESSES = 4;
 
-    /** Largest share of an arc of long chords that may lie between two of its vertices: two bends leave their straight bare. */
+    /** Largest share of an arc of long chords that may be between two of its vertices: two bends leave their straight bare. */
     private static final double LONGEST_STEP_RATIO = 0.6;
 
     /** Deviations beyond which a vertex is not where an arc would have it. */
@@ -56,7 +56,7 @@ final class TurnSelection {
         }
     }
 
-    /** What joining saves: bounds at once; the exact value takes one fit more, and is worked out when it is asked for. */
+    /** What joining saves: bounds at once; the exact value takes one additional fit, and is calculated when it is requested. */
     private final class Saving {
         private final double least;
         private final double most;
@@ -124,7 +124,7 @@ final class TurnSelection {
         return turns;
     }
 
-    /** Takes each run of corners to one side that a draughtsman may have drawn for one arc, and keeps it where it fits. */
+    /** Takes each run of corners to one side that a drafter may have drawn for one arc, and keeps it where it fits. */
     private void joinRuns(int[] joints, double[] turns) {
         int[] single = new int[turns.length];
         System.arraycopy(joints, 1, single, 0, single.length);
@@ -150,7 +150,7 @@ final class TurnSelection {
     }
 
     /**
-     * Returns how far two corners stretch what a draughtsman draws as one chord of an arc: 1 where the chord is as long, or
+     * Returns how far two corners stretch what a drafter draws as one chord of an arc: 1 where the chord is as long, or
      * departs from the arc by as much, as the settings say; 0 where it departs by less than the drawing tolerance.
      */
     private double stretch(int one, int other, double oneRad, double otherRad) {
@@ -242,7 +242,7 @@ final class TurnSelection {
         return stretch(one, other, oneRad, otherRad);
     }
 
-    /** Returns by how much one bend in place of several is cheaper, or {@link #nothing} where they cannot be one. */
+    /** Returns by how much one bend instead of several is cheaper, or {@link #nothing} where they cannot be one. */
     private Saving joiningSaves(int fromGroup, int toGroup, double stretch) {
         int first = corners.first[fromGroup];
         int last = corners.last[toGroup];

@@ -19,7 +19,7 @@ final class WanderingSums {
         yy += nextY * nextY;
     }
 
-    /** Returns the sum of squares about the best straight, where the run begins at a vertex that stands for itself. */
+    /** Returns the sum of squares about the best straight, where the run begins at a vertex that represents itself. */
     double squaresFrom(double dx, double dy) {
         double allX = sumX + dx;
         double allY = sumY + dy;

@@ -107,7 +107,7 @@ record BoreContents(
                         || duct.circumstances().besideAllowed() == Answer.NO);
     }
 
-    /** Its cables lie in cells already, so that none has to be moved into one. */
+    /** Its cables are in cells already, so that none must be moved into one. */
     private static Fabric fabric(Sleeve sleeve) {
         return new Fabric(sleeve.freeCells(), sleeve.promisedCells(), wires(sleeve.cables(), false));
     }
@@ -128,7 +128,7 @@ record BoreContents(
         return shape == BoreShape.SQUARE ? insideDiameterMm * insideDiameterMm : disc(insideDiameterMm);
     }
 
-    /** Returns how many cables lie beside the innerducts, loose and in sleeves. */
+    /** Returns how many cables are beside the innerducts, loose and in sleeves. */
     int cablesBeside() {
         return looseWires.size()
                 + fabrics.stream().mapToInt(fabric -> fabric.wires().size()).sum();

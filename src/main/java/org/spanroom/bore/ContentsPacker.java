@@ -11,7 +11,7 @@ import org.spanroom.model.bore.PackingOutcome;
 import org.spanroom.model.bore.PlacedCircle;
 import org.spanroom.model.network.BoreShape;
 
-/** Packs the things that lie in a bore, and what lies in them, and draws up the arrangement. */
+/** Packs the things that are in a bore, and what is in them, and draws up the arrangement. */
 final class ContentsPacker {
     /** Few hundred bytes each. */
     private static final int ANSWERS_KEPT = 150_000;
@@ -22,7 +22,7 @@ final class ContentsPacker {
     private final RecentAnswers<Resting, double[]> resting = new RecentAnswers<>(ANSWERS_KEPT);
 
     /**
-     * A packer of what lies in bores.
+     * A packer of what is in bores.
      *
      * @param sleeveSlackMm fabric between neighboring cells of a sleeve
      */
@@ -37,7 +37,7 @@ final class ContentsPacker {
     /** Circles at rest in a bore, as they lie after packing into so much of it. */
     private record Resting(PackingTask task, double usableMm) {}
 
-    /** Returns whether things go into a bore, without what lies in them. */
+    /** Returns whether things go into a bore, without what is in them. */
     PackingOutcome outcome(BoreShape shape, double usableMm, List<Item> items) {
         return usableMm > 0
                 ? packer.pack(task(shape, usableMm, Item.inOrder(items))).outcome()
@@ -45,7 +45,7 @@ final class ContentsPacker {
     }
 
     /**
-     * Returns whether things, and what lies in them, go into a bore.
+     * Returns whether things, and what is in them, go into a bore.
      *
      * @param boreMm the whole bore, which the drawing shows
      * @param usableMm what of it they may take up
@@ -53,7 +53,7 @@ final class ContentsPacker {
     Packing pack(BoreShape shape, double boreMm, double usableMm, List<Item> items) {
         if (usableMm <= 0) {
             return new Packing(
-                    PackingOutcome.DOES_NOT_FIT, usableMm, "no bore is left by the allowance", 0, Optional.empty());
+                    PackingOutcome.DOES_NOT_FIT, usableMm, "the allowance leaves no usable bore", 0, Optional.empty());
         }
         return answered.get(new Question(shape, boreMm, usableMm, Item.inOrder(items)), this::answer);
     }

@@ -67,7 +67,7 @@ final class Descent {
         return value;
     }
 
-    /** Returns the half size of the bore in which the arrangement last reached would lie clear. */
+    /** Returns the half size of the bore in which the arrangement last reached would be clear. */
     double freeHalfMm(double[] centers, double halfMm) {
         double value = energy.at(centers, halfMm, gradient);
         return value <= vanishedMm2 ? halfMm : energy.freeHalfMm(value, halfMm);

@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.Deque;
 
 /**
- * A proof that the largest circles of a task do not go into a round bore, by cases of how far each lies from its middle.
+ * A proof that the largest circles of a task do not go into a round bore, by cases of how far each is from its middle.
  *
  * <p>Derived here, from the angles of {@link RingBound}. A case is a range of distances from the middle for each center. Over it the
  * angle under which two centers are seen is at least that at a corner of their ranges. In their order around the middle the

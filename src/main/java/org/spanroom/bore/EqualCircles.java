@@ -55,15 +55,15 @@ final class EqualCircles {
 
     private EqualCircles() {}
 
-    /** Returns whether the least bore of so many equal circles is proved. */
+    /** Returns whether the least bore of this many equal circles is proved. */
     static boolean isProved(boolean square, int count) {
         return square ? count < SQUARE_SIDES.length : count < ROUND.length || count == ALSO_PROVED;
     }
 
-    /** Returns the least half size of a bore for so many circles of radius 1, only where it is proved. */
+    /** Returns the least half size of a bore for this many circles of radius 1, only where it is proved. */
     static double provedHalfRatio(boolean square, int count) {
         if (!isProved(square, count)) {
-            throw new IllegalArgumentException("no proved optimum of " + count + " circles");
+            throw new IllegalArgumentException("no proved optimum for " + count + " circles");
         }
         if (square) {
             return SQUARE_SIDES[count] / 2;
@@ -72,7 +72,7 @@ final class EqualCircles {
     }
 
     /**
-     * Returns a lower bound of the half size of a bore for so many circles of radius 1.
+     * Returns a lower bound of the half size of a bore for this many circles of radius 1.
      *
      * <p>N. Oler, An inequality in the geometry of numbers, Acta Mathematica 105 (1961) 19-48 (from memory): points no
      * closer than 1 in a compact convex set of area A and perimeter P number at most 2 A / sqrt(3) + P / 2 + 1. Here the
@@ -88,7 +88,7 @@ final class EqualCircles {
         return (-1 + Math.sqrt(1 + 4 * square2 * (count - 1))) / (2 * square2);
     }
 
-    /** The least radius of a disc that the bound allows to hold so many points no closer than 1, from below. */
+    /** The least radius of a disc that the bound allows to hold this many points no closer than 1, from below. */
     private static double discReach(int count) {
         double low = 0.5;
         double high = count;

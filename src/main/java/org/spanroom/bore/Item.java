@@ -10,7 +10,7 @@ import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.model.bore.PlacedCircle.Kind;
 
 /**
- * One thing that lies in a bore, with what lies in it.
+ * One thing that is in a bore, with what is in it.
  *
  * @param outsideDiameterMm the width that it takes up
  * @param insideDiameterMm as in {@link org.spanroom.model.bore.PlacedCircle}
@@ -76,7 +76,7 @@ record Item(Kind kind, double outsideDiameterMm, double insideDiameterMm, List<W
         return List.copyOf(ordered);
     }
 
-    /** By the widths of the cells first, so that sleeves of the same widths get the same numbers whatever lies in them. */
+    /** By the widths of the cells first, so that sleeves of the same widths get the same numbers whatever is in them. */
     private static int compareSleeves(List<Item> one, List<Item> other) {
         int compared = Integer.compare(other.size(), one.size());
         for (int i = 0; compared == 0 && i < one.size(); i++) {

@@ -5,9 +5,9 @@ import java.util.Arrays;
 /**
  * Lays circles into a bore one after another, from the largest, each at the lowest free place.
  *
- * <p>Method: of all places where a circle can lie without overlap the lowest touches the bottom of the bore, or the wall and
+ * <p>Method: of all places where a circle can be without overlap the lowest touches the bottom of the bore, or the wall and
  * another circle, or two others; all these are tried. A place that touches two supports and is the lowest is at rest. A further
- * cell of a sleeve lies beside an end of the row of those that are laid.
+ * cell of a sleeve is beside an end of the row of those that are laid.
  * Crowded circles may leave no place for the last ones, although they would go in.
  */
 final class Laying {

@@ -43,7 +43,7 @@ final class LeastBore {
     /**
      * The least bore of the circles of a task, whatever its bore is.
      *
-     * @param mostMoves after so many the search gives up
+     * @param mostMoves after this many the search gives up
      */
     LeastBore(PackingTask task, int mostMoves) {
         this.task = task;
@@ -107,7 +107,7 @@ final class LeastBore {
         }
     }
 
-    /** Returns the search where it stands; after what an earlier run remembered it goes the same way once more. */
+    /** Returns the search as it is; after what an earlier run remembered it goes the same way again. */
     private PackingSearch searcher() {
         if (search.isEmpty()) {
             var begun = new PackingSearch(task, SEED);

@@ -82,7 +82,7 @@ final class OverlapEnergy {
 
     /**
      * Returns the half size of the bore in which the arrangement last looked at, itself at the least energy for its bore,
-     * would lie without overlap: one step of Newton's rule on the root of the energy, which is near to linear there.
+     * would be without overlap: one step of Newton's rule on the root of the energy, which is near to linear there.
      */
     double freeHalfMm(double energy, double halfMm) {
         return wallDepthMm > 0 ? halfMm + energy / wallDepthMm : Double.POSITIVE_INFINITY;

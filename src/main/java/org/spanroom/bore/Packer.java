@@ -30,7 +30,7 @@ final class Packer {
         this(USUAL_EFFORT);
     }
 
-    /** A packer that tries so many moves, times the square of the number of circles, before it gives up. */
+    /** A packer that tries this many moves, times the square of the number of circles, before it gives up. */
     Packer(int effort) {
         this.effort = effort;
     }

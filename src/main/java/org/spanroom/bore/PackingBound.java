@@ -7,7 +7,7 @@ import java.util.function.Supplier;
 /**
  * Proofs that circles do not go into a bore, the plain ones first.
  *
- * <p>Every bound holds for circles that may overlap by {@link PackingTask#VERIFIED_MM}, so that no arrangement counts as
+ * <p>Every bound is valid for circles that may overlap by {@link PackingTask#VERIFIED_MM}, so that no arrangement is treated as
  * both found and refuted. Each speaks of the largest 1, 2, ... circles: where they do not go in, more do not.
  */
 final class PackingBound {

@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * exchanging two circles, by taking the most pressed circle (or its whole sleeve) out and setting it into the widest hole, or by
  * shaking all; a new arrangement is kept where it overlaps less; after a run of vain moves a new start. Moves are made in a bore a
  * little narrower than the least one found, whatever bore is asked about, and the numbers come from a fixed seed: what is found after
- * so many moves depends on the circles only. It cannot prove that nothing fits.
+ * this many moves depends on the circles only. It cannot prove that nothing fits.
  */
 final class PackingSearch {
     /** Moves are made in a bore narrower than the least one found by these shares of it, in turn from start to start. */
@@ -21,13 +21,13 @@ final class PackingSearch {
     /** An arrangement is looked at exactly where its bore is estimated to be narrower than the least one by this factor. */
     private static final double CLOSE_RATIO = 1 - 1e-5;
 
-    /** An arrangement counts as narrower where its bore is by this share, which is above the error of its size. */
+    /** An arrangement is treated as narrower where its bore is by this share, which is above the error of its size. */
     private static final double NARROWER_RATIO = 1 - 1e-9;
 
-    /** A start of sleeves that cannot lie clear in one bore is tried in wider ones, filled to these shares. */
+    /** A start of sleeves that cannot be clear in one bore is tried in wider ones, filled to these shares. */
     private static final double[] FILL_RATIOS = {0.8, 0.5, 0.3, 0.15};
 
-    /** An arrangement is polished from a bore narrower than its own by this factor, so many times at most. */
+    /** An arrangement is polished from a bore narrower than its own by this factor, this many times at most. */
     private static final double POLISH_RATIO = 1 - 1e-5;
 
     private static final int MOST_POLISHES = 5;
@@ -72,9 +72,9 @@ final class PackingSearch {
     }
 
     /**
-     * Finds a first arrangement. What follows is so many starts altogether, one in each move.
+     * Finds a first arrangement. What follows is this many starts altogether, one in each move.
      *
-     * @param count as many starts are tried for sleeves that come to lie clear in none, before a wider bore is tried
+     * @param count as many starts are tried for sleeves that are clear in none, before a wider bore is tried
      */
     void begin(int count) {
         for (int k = 0; k < FILL_RATIOS.length && Double.isInfinite(leastHalfMm); k++) {
@@ -194,7 +194,7 @@ final class PackingSearch {
         return reachedMm2;
     }
 
-    /** Sets out once more from just below, where circles that hardly press each other still move; returns half the bore. */
+    /** Sets out again from just below, where circles that hardly press each other still move; returns half the bore. */
     private double polish(double[] centers, double foundHalfMm) {
         double narrowMm = foundHalfMm;
         for (int turn = 0; turn < MOST_POLISHES; turn++) {
@@ -232,7 +232,7 @@ final class PackingSearch {
         return descent.hasVanished(reachedMm2) ? halfMm : descent.freeHalfMm(centers, halfMm);
     }
 
-    /** Only what an arrangement of its bore is in every respect counts as found. */
+    /** Only what an arrangement of its bore is in every respect is treated as found. */
     private void take(double[] centers, double foundHalfMm) {
         double reachedMm = Math.min(foundHalfMm, task.reachMm(centers));
         if (reachedMm < leastHalfMm * NARROWER_RATIO && task.in(2 * reachedMm).isMetBy(centers)) {

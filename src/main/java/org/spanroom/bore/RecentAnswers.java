@@ -9,8 +9,8 @@ import java.util.function.Function;
  * Answers to questions that are asked again and again, of which the latest are kept: between N and twice N of them. What was
  * forgotten is calculated again, with the same result.
  *
- * <p>Method: two generations. An answer that is asked for goes into the young one; when that is full it becomes the old one, and what
- * no caller asked for since the last time is forgotten with the old one before it. Safe for use by several threads.
+ * <p>Method: two generations. An answer that is requested goes into the young one; when that is full it becomes the old one, and what
+ * no caller requested since the last time is forgotten with the old one before it. Safe for use by several threads.
  */
 final class RecentAnswers<K, V> {
     private final int most;
@@ -27,12 +27,12 @@ final class RecentAnswers<K, V> {
         }
     }
 
-    /** Keeps so many answers, and at most twice as many. */
+    /** Keeps this many answers, and at most twice as many. */
     RecentAnswers(int most) {
         this.most = most;
     }
 
-    /** Returns the answer to a question, from the work if it is not known; of two threads that work at once the first answer stands. */
+    /** Returns the answer to a question, from the work if it is not known; of two threads that work at once the first answer is kept. */
     V get(K question, Function<K, V> work) {
         Generations<K, V> now = generations;
         V young = now.young().get(question);
@@ -60,7 +60,7 @@ final class RecentAnswers<K, V> {
         }
     }
 
-    /** Returns how many answers were worked out, those forgotten meanwhile included. */
+    /** Returns how many answers were calculated, those forgotten since then included. */
     long workedOut() {
         return workedOut.sum();
     }

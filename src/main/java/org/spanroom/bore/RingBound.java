@@ -10,10 +10,10 @@ import java.util.Arrays;
  * rising, so over a range of both it is largest at a corner of the ranges. In the order around O the angles between
  * neighbors add up to at most a full turn; if even the order with the least sum exceeds it, the circles do not fit.
  *
- * <p>A circle may lie so near to O that its angle says nothing. For a core radius c the cases are: no center within c of O,
+ * <p>A circle may be so near to O that its angle says nothing. For a core radius c the cases are: no center within c of O,
  * with all distances from c to the wall; or center i within c, when every other center is at least s - c from O, and the
  * ring of the others alone is judged. If all cases fail for one c, nothing fits. Exact for rings without or with one circle
- * in the middle, which is most of what lies in ducts; silent on more crowded sets.
+ * in the middle, which is most of what is in ducts; silent on more crowded sets.
  */
 final class RingBound {
     /** Shortest orders round the middle are found by dynamic programming over subsets, so no more than this. */
@@ -112,7 +112,7 @@ final class RingBound {
         return ringFails(halfMm, nearest, middle);
     }
 
-    /** Returns whether the circles but one cannot lie around O with their centers no nearer to it than given. */
+    /** Returns whether the circles but one cannot be around O with their centers no nearer to it than given. */
     private boolean ringFails(double halfMm, double[] nearest, int except) {
         int[] ring = new int[radiiMm.length - (except < 0 ? 0 : 1)];
         for (int i = 0, k = 0; i < radiiMm.length; i++) {

@@ -13,7 +13,7 @@ import org.spanroom.model.network.Unrecoverable;
 /**
  * Finds the room that recovering its innerducts would give in a duct.
  *
- * <p>Many ducts share few distinct cross-sections: each distinct one is worked out once, unless it was forgotten since over many
+ * <p>Many ducts share few distinct cross-sections: each distinct one is calculated once, unless it was forgotten since over many
  * others; whichever thread asks first, the answer depends on the sizes only. Safe for use by several threads.
  */
 public final class RoomAssessor {
@@ -37,7 +37,7 @@ public final class RoomAssessor {
      * Returns the room in a duct with all innerducts out; where none can come out, what there is now and nothing more; where the
      * contents are unknown, the bore's area alone.
      *
-     * <p>Into a duct recorded as collapsed or blocked nothing goes today; after recovery it is counted as cleared.
+     * <p>Into a duct recorded as collapsed or blocked nothing goes today; after recovery it is treated as cleared.
      */
     public Room assess(Duct duct) {
         if (!duct.contents().known()) {
@@ -69,12 +69,12 @@ public final class RoomAssessor {
         return packer.recall(packings);
     }
 
-    /** Returns how many cross-sections were calculated so far: the distinct ones, and again those that were forgotten meanwhile. */
+    /** Returns how many cross-sections were calculated so far: the distinct ones, and again those that were forgotten since then. */
     public long sectionsWorkedOut() {
         return rooms.workedOut();
     }
 
-    /** A room worked out by the first thread that asks; a thread that wants another one does not wait for it. */
+    /** A room calculated by the first thread that asks; a thread that wants another one does not wait for it. */
     private static final class Once {
         private final Supplier<Room> work;
         private Optional<Room> room = Optional.empty();

@@ -10,6 +10,7 @@ import org.spanroom.bore.BoreContents.Pipe;
 import org.spanroom.bore.BoreContents.Wire;
 import org.spanroom.bore.SleeveRule.Held;
 import org.spanroom.bore.SleeveRule.Sleeves;
+import org.spanroom.model.Counted;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
@@ -80,7 +81,7 @@ final class RoomCount {
         return choices;
     }
 
-    /** @param asItIs how the contents lie today, for where nothing comes out and nothing goes in */
+    /** @param asItIs how the contents lie today, used if no innerduct comes out and nothing goes in */
     private PullChoice choice(BoreContents section, int pulls, boolean deadComeOut, Optional<Packing> asItIs) {
         List<Pipe> out = section.pipes().subList(0, pulls);
         List<Pipe> left = section.pipes().subList(pulls, section.pipes().size());
@@ -108,7 +109,7 @@ final class RoomCount {
                 asItIs.filter(packing -> nothingGoesIn).orElseGet(() -> rule.pack(section, held, sleeves)));
     }
 
-    /** Returns the cables that lie in the bore itself once some innerducts are out. */
+    /** Returns the cables that are in the bore itself once some innerducts are out. */
     private static List<Wire> freed(BoreContents section, List<Pipe> out) {
         var loose = new ArrayList<>(section.looseWires());
         out.forEach(pipe -> loose.addAll(pipe.wires()));
@@ -132,13 +133,21 @@ final class RoomCount {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%d innerducts and %d %s do not go into %.1f mm: at least %.2f mm short by %s",
-                section.pipes().size(),
-                section.cablesBeside(),
-                section.fabrics().isEmpty() ? "loose cables" : "cables beside them",
+                "%s do not fit in a bore of %.1f mm: it is at least %.2f mm too narrow (%s)",
+                contents(section),
                 section.insideDiameterMm(),
                 -before.marginMm(),
                 before.bound()));
+    }
+
+    private static String contents(BoreContents section) {
+        String innerducts = Counted.of(section.pipes().size(), "innerduct");
+        String loose = section.fabrics().isEmpty() ? "loose cable" : "cable in or beside sleeves";
+        String cables = Counted.of(section.cablesBeside(), loose, loose.replace("cable", "cables"));
+        if (section.cablesBeside() == 0) {
+            return innerducts;
+        }
+        return section.pipes().isEmpty() ? cables : innerducts + " and " + cables;
     }
 
     /** Returns the jam ratio of the sizes of which there are three or more: one that may jam, if any; else the least. */

@@ -18,7 +18,7 @@ import org.spanroom.model.network.BoreShape;
  * The most whole sleeves that a duct takes beside what stays in it: by its size, by the bore that is left free, by bore fill and by
  * packing.
  *
- * <p>Cells that are promised are counted as if their cables were in: what goes in beside them must leave room for these, or the promise
+ * <p>Cells that are promised are treated as if their cables were in: what goes in beside them must leave room for these, or the promise
  * could not be kept.
  */
 final class SleeveRule {
@@ -45,7 +45,7 @@ final class SleeveRule {
     /**
      * What a duct holds once some innerducts are out.
      *
-     * @param loose cables that then lie in the bore, sorted
+     * @param loose cables that then are in the bore, sorted
      * @param left the innerducts left
      * @param fabrics the sleeves that were in before
      */
@@ -117,7 +117,7 @@ final class SleeveRule {
         return new Sleeves(freeCells, 0, refused.isPresent() ? Room.PACKING : rule, refused);
     }
 
-    /** A sleeve already in counts as one of those that the table allows. */
+    /** A sleeve already in is treated as one of those that the table allows. */
     private static int further(int allowed, Held held) {
         return Math.max(0, allowed - held.fabrics().size());
     }
@@ -144,7 +144,7 @@ final class SleeveRule {
                 items(held, new Load(sleeves.freeCells(), sleeves.count())));
     }
 
-    /** Where the cables that lie loose need cells too, theirs are not for new ones. */
+    /** Where the cables that are loose need cells too, theirs are not for new ones. */
     int newCables(Held held, int sleeves) {
         int cells = sleeves * settings.cellsPerSleeve();
         return settings.oldCablesNeedCells() ? Math.max(0, cells - held.loose().size()) : cells;
@@ -214,7 +214,7 @@ final class SleeveRule {
         return items;
     }
 
-    /** Adds the sleeves that were in before, numbered from 1, so many of their free cells filled, and returns how many were. */
+    /** Adds the sleeves that were in before, numbered from 1, this many of their free cells filled, and returns how many were. */
     private int addFabrics(Held held, int freeCells, List<Item> items) {
         int open = 0;
         for (int number = 1; number <= held.fabrics().size(); number++) {

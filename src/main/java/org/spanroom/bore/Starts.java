@@ -19,7 +19,7 @@ final class Starts {
         }
     }
 
-    /** A cell lies beside the first one of its sleeve. */
+    /** A cell is beside the first one of its sleeve. */
     private static void gather(PackingTask task, int cell, double x, double y, double[] centers) {
         for (int first = 0; task.sleeve(cell) > 0 && first < cell; first++) {
             if (task.sleeve(first) == task.sleeve(cell)) {

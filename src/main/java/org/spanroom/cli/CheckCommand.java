@@ -91,7 +91,7 @@ final class CheckCommand implements Callable<Integer> {
         var summary = new CheckRun(config, console.progress()).run();
         console.out().print(CheckReport.text(summary, show.all, config.units()));
         console.out().flush();
-        return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
+        return config.strict() && summary.findingsToFix() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 
     private int fields(RunConfig config) {

@@ -28,7 +28,7 @@ final class CheckReport {
         var report = new CheckReport(units);
         report.lengths(summary.network());
         report.ends(summary.ends());
-        report.findings(summary.findings(), summary.findingsToMend(), everyFinding);
+        report.findings(summary.findings(), summary.findingsToFix(), everyFinding);
         return report.text.toString();
     }
 
@@ -60,8 +60,8 @@ final class CheckReport {
         return units.isUs() ? String.format(Locale.ROOT, "%7s (%s)", units.words(withinM, 1, "m"), meters) : meters;
     }
 
-    private void findings(List<Finding> findings, long toMend, boolean every) {
-        line("%n%,d findings, %,d of them to fix", count(findings), toMend);
+    private void findings(List<Finding> findings, long toFix, boolean every) {
+        line("%n%,d findings, %,d of them to fix", count(findings), toFix);
         Map<FindingCode, List<Finding>> byCode =
                 findings.stream().collect(Collectors.groupingBy(Finding::code, TreeMap::new, Collectors.toList()));
         byCode.forEach((code, list) -> {

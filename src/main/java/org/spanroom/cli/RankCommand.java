@@ -200,7 +200,7 @@ final class RankCommand implements Callable<Integer> {
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
         console.out().print(RankReport.text(summary, config.units()));
         console.out().flush();
-        return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
+        return config.strict() && summary.findingsToFix() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 
     private int rankAgain(Path from, Instant startedAt) {

@@ -5,13 +5,13 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.ScenarioSettings;
 
 /**
- * Keeps the two places of one value the same: the counts that stand in where none is recorded are those of the typical scenario. A
+ * Keeps the two places of one value the same: the counts that are used where none is recorded are those of the typical scenario. A
  * count that the section {@code assumed} names goes before the scenario's.
  */
 final class AssumedContents {
     private AssumedContents() {}
 
-    /** Returns the assumed values with the typical counts among them, where the scenarios are asked for. */
+    /** Returns the assumed values with the typical counts among them, where the scenarios are requested. */
     static AssumedValues assumed(AssumedValues assumed, ScenarioSettings scenarios) {
         if (!scenarios.assumeContents()) {
             return assumed;

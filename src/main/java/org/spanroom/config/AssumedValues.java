@@ -9,7 +9,7 @@ import java.util.Set;
 import org.spanroom.model.Term;
 
 /**
- * The values that stand in where the data has none; each span says which it rests on.
+ * The values that are used where the data has none; each span says which it rests on.
  *
  * @param numbers by term, in the unit that is kept: mm, m, kg/m, or a bare number
  * @param words by term, in our own words
@@ -42,7 +42,7 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
         numbers = sorted(numbers);
         words = sorted(words);
         if (!numbers.containsKey(Term.INSIDE_DIAMETER)) {
-            throw new IllegalArgumentException("inside_diameter must be assumed: no duct can be judged without a bore");
+            throw new IllegalArgumentException("inside_diameter needs an assumed value: a duct without a bore cannot be assessed");
         }
     }
 

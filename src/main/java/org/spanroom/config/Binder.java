@@ -22,7 +22,7 @@ import org.spanroom.model.Unit;
 /**
  * Makes records of config nodes: a section for a record, a snake-case key for each component, a stand-in for what is left out.
  *
- * <p>Written out rather than left to a library so that another record's values can stand in for missing keys, and so that every
+ * <p>Written out rather than left to a library so that another record's values can replace missing keys, and so that every
  * complaint names the line, the key and what would be right.
  */
 final class Binder {
@@ -45,7 +45,7 @@ final class Binder {
         return construct(section, type, components, values);
     }
 
-    /** Returns the value of one component: what its section says, or what stands in for that. */
+    /** Returns the value of one component: what its section says, or what replaces that. */
     static Object component(ConfigNode.Mapping section, RecordComponent component, StandIn given, String name) {
         String key = key(component.getName());
         if (FlagSets.isOne(component)) {
@@ -121,7 +121,7 @@ final class Binder {
 
     /**
      * A map that has one of our words, a record, or a switch for each key is filled up from the stand-in; of records and switches only a
-     * sorted map takes keys that the stand-in lacks. Any other map, such as a curve, counts as it is written.
+     * sorted map takes keys that the stand-in lacks. Any other map, such as a curve, is used as it is written.
      */
     private static Map<Object, Object> map(ConfigNode node, ParameterizedType type, StandIn given, String key) {
         ConfigNode.Mapping section = mapping(node, key);
@@ -153,7 +153,7 @@ final class Binder {
                 .map(Object.class::cast)
                 .orElseThrow(() -> new ConfigProblem(
                         node.line(),
-                        "'" + node.text() + "' is not a word for " + key,
+                        "'" + node.text() + "' is not a valid value for " + key,
                         NearestWord.remedy(
                                 node.text(),
                                 constants.stream().map(Binder::word).toList())));
@@ -187,7 +187,7 @@ final class Binder {
         };
     }
 
-    /** One name counts as a list of one. */
+    /** One name is treated as a list of one. */
     private static InputFiles files(ConfigNode node, String key) {
         if (node instanceof ConfigNode.Scalar scalar) {
             return scalar.isNull() ? InputFiles.NONE : InputFiles.of(path(scalar, key));
@@ -215,7 +215,7 @@ final class Binder {
         return Unit.findBySymbol(node.text())
                 .orElseThrow(() -> new ConfigProblem(
                         node.line(),
-                        "'" + node.text() + "' is not a unit that is known (" + key + ")",
+                        "'" + node.text() + "' is not a known unit (" + key + ")",
                         NearestWord.remedy(
                                 node.text(),
                                 Arrays.stream(Unit.values()).map(Unit::symbol).toList())));
@@ -314,7 +314,7 @@ final class Binder {
         return componentName.replaceAll("(?<=.)(?=\\p{Upper})", "_").toLowerCase(Locale.ROOT);
     }
 
-    /** Returns the word that stands for an enum constant, or any other key, in a config. */
+    /** Returns the word for an enum constant, or any other key, in a config. */
     static String word(Object value) {
         return value instanceof Enum<?> constant ? constant.name().toLowerCase(Locale.ROOT) : value.toString();
     }

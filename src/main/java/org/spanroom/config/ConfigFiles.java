@@ -8,7 +8,7 @@ final class ConfigFiles {
 
     /**
      * Returns a named file as the program opens and records it: relative to the directory that the program is started in where it
-     * lies below that, otherwise absolute. A file that is named absolutely stays as it is.
+     * is below that, otherwise absolute. A file that is named absolutely stays as it is.
      *
      * @param config the file that names it
      */

@@ -3,7 +3,7 @@ package org.spanroom.config;
 import java.util.List;
 import java.util.Map;
 
-/** A piece of a config file with the line that it stands on. */
+/** A piece of a config file with its line. */
 sealed interface ConfigNode {
     int line();
 

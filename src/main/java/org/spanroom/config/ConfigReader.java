@@ -19,7 +19,7 @@ import org.spanroom.model.bore.Catalog;
  *
  * <p>A key that is left out has the shipped value ({@link ShippedConfig}). Input files and filed sections are named relative to the
  * config's own folder, results relative to the directory that the program is started in, as on the command line. Some sections may
- * stand in a file of their own, whose name is then the section's value.
+ * are in a separate file, whose name is then the section's value.
  */
 public final class ConfigReader {
     private static final long LARGEST_BYTES = 1_000_000;
@@ -64,7 +64,7 @@ public final class ConfigReader {
         if (root instanceof ConfigNode.Mapping members && members.entries().containsKey("config")) {
             return members.entries().get("config").value();
         }
-        throw new ConfigProblem(0, "this is no record of a run: it holds no config", "Name the folder of a run.");
+        throw new ConfigProblem(0, "this is not the record of a run: it has no config", "Name the folder of a run.");
     }
 
     private static RunConfig of(Path file, Function<ConfigNode, RunConfig> reading) {
@@ -152,7 +152,7 @@ public final class ConfigReader {
         if (!wrong.isEmpty()) {
             throw new ConfigProblem(
                     0,
-                    "inputs." + layer + ".fields: " + String.join(", ", wrong) + " is no term of " + layer,
+                    "inputs." + layer + ".fields: " + String.join(", ", wrong) + " is not a term of " + layer,
                     "Move it to the other layer's fields.");
         }
     }

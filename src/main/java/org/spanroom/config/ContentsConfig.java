@@ -6,7 +6,7 @@ import java.util.function.UnaryOperator;
 import org.spanroom.model.Unit;
 
 /**
- * The table that lists what lies in each duct.
+ * The table that lists what is in each duct.
  *
  * @param file the CSV file; a config names it relative to itself
  * @param encoding the text encoding, where it is not UTF-8

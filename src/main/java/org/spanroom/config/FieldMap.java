@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.spanroom.model.Term;
 
-/** Which field of a source layer stands for which of our terms. */
+/** Which field of a source layer holds which of our terms. */
 public record FieldMap(Map<Term, FieldSource> byTerm) {
     /** The terms that a vaults layer is read for; those of no other layer belong to routes. */
     public static final Set<Term> VAULT_TERMS = Set.of(
@@ -26,7 +26,7 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
     public static final Set<Term> ZONE_TERMS =
             Set.of(Term.ZONE, Term.ZONE_KIND, Term.ZONE_NAME, Term.ZONE_FROM, Term.ZONE_UNTIL);
 
-    /** The terms that stand in the contents table only. */
+    /** The terms of the contents table only. */
     private static final Set<Term> TABLE_TERMS = Set.of(Term.SLEEVE_CELLS, Term.CELLS_RESERVED);
 
     public static final FieldMap EMPTY = new FieldMap(Map.of());

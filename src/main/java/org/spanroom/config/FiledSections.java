@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.spanroom.finding.InputException;
 
-/** Sections of a config that stand in files of their own, named where the section would stand. */
+/** Sections of a config in separate files, which are named instead of the section. */
 final class FiledSections {
     /** Keys of the sections that may be a file's name: those that an owner keeps and dates by themselves. */
     static final List<String> KEYS = List.of("catalog", "rates", "scoring", "permit");

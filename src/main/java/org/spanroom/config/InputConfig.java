@@ -12,7 +12,7 @@ public record InputConfig(LayerConfig routes, LayerConfig vaults, ContentsConfig
     public static final InputConfig NONE =
             new InputConfig(LayerConfig.NONE, LayerConfig.NONE, ContentsConfig.NONE, LayerConfig.NONE);
 
-    /** Returns the same inputs read from other files, each made of the file that stands here. */
+    /** Returns the same inputs read from other files, each made of the file that is named here. */
     public InputConfig withFiles(UnaryOperator<Path> other) {
         return new InputConfig(
                 routes.withFiles(other), vaults.withFiles(other), contents.withFiles(other), zones.withFiles(other));

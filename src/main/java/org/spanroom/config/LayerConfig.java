@@ -31,7 +31,7 @@ public record LayerConfig(
     public LayerConfig {
         keep = List.copyOf(keep);
         if (keep.size() > MOST_KEPT) {
-            throw new IllegalArgumentException("keep names " + keep.size() + " fields; the most is " + MOST_KEPT);
+            throw new IllegalArgumentException("keep names " + keep.size() + " fields; the maximum is " + MOST_KEPT);
         }
         if (keep.stream().anyMatch(String::isBlank)) {
             throw new IllegalArgumentException("keep names a field without a name");

@@ -10,7 +10,7 @@ import org.spanroom.model.bore.RoomSettings;
 
 /**
  * The room's sleeve and design cable as rows of the catalog, where the config names them, turned into the numbers that they
- * stand for. A number that stands beside the name counts instead of the row's.
+ * stand for. A number beside the name is used instead of the row's.
  */
 final class NamedRoom {
     private static final String SLEEVE = "sleeve";
@@ -40,7 +40,7 @@ final class NamedRoom {
                 .map(name -> catalog.findDesignCable(name).orElseThrow(() -> unknown(DESIGN_CABLE, name, cables)));
     }
 
-    /** Returns the whole config with numbers in the place of the names. */
+    /** Returns the whole config with numbers instead of the names. */
     ConfigNode resolved() {
         if (!room.containsKey(SLEEVE) && !room.containsKey(DESIGN_CABLE)) {
             return root;
@@ -72,7 +72,7 @@ final class NamedRoom {
         sleeve.filter(row -> cableMm > row.widestCableMm()).ifPresent(row -> {
             throw new ConfigProblem(
                     lineOf(SLEEVE),
-                    "the design cable of " + cableMm + " mm does not go into a cell of the sleeve '" + row.name()
+                    "the design cable of " + cableMm + " mm does not fit into a cell of the sleeve '" + row.name()
                             + "', which takes up to " + row.widestCableMm() + " mm",
                     "Name a narrower cable or a sleeve with wider cells.");
         });

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the right word that somebody may have meant by a wrong one. */
+/** Finds the right word that someone may have meant by a wrong one. */
 public final class NearestWord {
     private static final double LARGEST_CHANGE_RATIO = 0.5;
     private static final int LONGEST_WORD = 100;
@@ -24,7 +24,7 @@ public final class NearestWord {
                 .filter(word -> distance(wrong, word) < LARGEST_CHANGE_RATIO * Math.max(word.length(), wrong.length()));
     }
 
-    /** Returns so many words that are nearest to a wrong one, the nearest first. */
+    /** Returns this many words that are nearest to a wrong one, the nearest first. */
     public static List<String> nearest(String wrong, Collection<String> right, int most) {
         return right.stream()
                 .sorted(Comparator.<String>comparingInt(word -> distance(wrong, word))

@@ -19,7 +19,7 @@ import org.spanroom.model.survey.SurveySettings;
  * Everything that a run is given from outside the data. One component is one section of the file; a further section is one
  * further component and its keys in {@code config/spanroom.yaml}, which holds the shipped values.
  *
- * @param assumed values that stand in where the data has none
+ * @param assumed values that are used where the data has none
  * @param scenarios what ducts may hold whose contents are not recorded; the typical counts are the assumed ones
  * @param values what the words of the data mean
  * @param plausible the range in which each quantity is believed
@@ -54,7 +54,7 @@ public record RunConfig(
 
     public RunConfig {
         if (threads < 0 || threads > MOST_THREADS) {
-            throw new IllegalArgumentException("threads must lie in 0 to " + MOST_THREADS + ", was " + threads);
+            throw new IllegalArgumentException("threads must be from 0 to " + MOST_THREADS + ", was " + threads);
         }
         assumed = AssumedContents.assumed(assumed, scenarios);
         scenarios = AssumedContents.scenarios(assumed, scenarios);

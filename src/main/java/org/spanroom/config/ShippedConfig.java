@@ -10,7 +10,7 @@ import java.util.function.Function;
 
 /**
  * The config that the program comes with: the files of the project's folder {@code config}, packed into the program, which are the
- * only place of shipped values. Each file is parsed at most once, and not before one of its values is asked for. They must name
+ * only place of shipped values. Each file is parsed at most once, and not before one of its values is requested. They must name
  * every key: a file that lacks one fails as soon as it is read.
  */
 public final class ShippedConfig {
@@ -28,7 +28,7 @@ public final class ShippedConfig {
         return Whole.CONFIG;
     }
 
-    /** Returns what stands in where a config says nothing. */
+    /** Returns what is used where a config says nothing. */
     static StandIn standIn() {
         StandIn whole = () -> Optional.of(get());
         StandIn noInputs = () -> Optional.of(InputConfig.NONE);
@@ -46,7 +46,7 @@ public final class ShippedConfig {
         return Binder.value(root, FiledSections.component(key).getGenericType(), StandIn.NONE_ALLOWED, key);
     }
 
-    /** Parsed when it is first asked for. */
+    /** Parsed when it is first requested. */
     private static final class Whole {
         static final RunConfig CONFIG = read("spanroom.yaml", ShippedConfig::main);
     }

@@ -4,13 +4,13 @@ import java.lang.reflect.RecordComponent;
 import java.util.Map;
 import java.util.Optional;
 
-/** What stands in where a config says nothing. It is asked only for what is missing, so that nothing is parsed in vain. */
+/** What is used where a config says nothing. It is asked only for what is missing, so that nothing is parsed needlessly. */
 @FunctionalInterface
 interface StandIn {
-    /** Nothing stands in: what is left out is absent, empty or false, and a number that is left out is a mistake. */
+    /** No default: what is left out is absent, empty or false, and a number that is left out is a mistake. */
     StandIn NOTHING = Optional::empty;
 
-    /** Nothing stands in, and nothing may be left out: what the shipped files are read with. */
+    /** No default, and nothing may be left out: what the shipped files are read with. */
     StandIn NONE_ALLOWED = new StandIn() {
         @Override
         public Optional<Object> value() {
@@ -33,15 +33,15 @@ interface StandIn {
         }
     };
 
-    /** Returns the value that stands in, if there is one. */
+    /** Returns the default value, if there is one. */
     Optional<Object> value();
 
-    /** Returns what stands in for a component of the value. */
+    /** Returns what replaces a component of the value. */
     default StandIn component(RecordComponent component) {
         return () -> value().map(record -> Binder.valueOf(component, record));
     }
 
-    /** Returns what stands in within an item of a list, or an entry of a map, that the value does not have. */
+    /** Returns the default within an item of a list, or an entry of a map, that the value does not have. */
     default StandIn item() {
         return NOTHING;
     }

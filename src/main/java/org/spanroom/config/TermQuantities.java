@@ -61,7 +61,7 @@ final class TermQuantities {
         Unit unit = Unit.findBySymbol(node.text())
                 .orElseThrow(() -> new ConfigProblem(
                         node.line(),
-                        "'" + node.text() + "' is not a unit that is known",
+                        "'" + node.text() + "' is not a known unit",
                         "Possible for " + what + ": " + String.join(", ", possible) + "."));
         if (unit.dimension() != dimension) {
             throw new ConfigProblem(
@@ -117,7 +117,7 @@ final class TermQuantities {
         if (!possible.contains(word)) {
             throw new ConfigProblem(
                     node.line(),
-                    "'" + text + "' is not a word for " + term.key(),
+                    "'" + text + "' is not a valid value for " + term.key(),
                     "Possible: " + String.join(", ", possible) + ".");
         }
         return word;

@@ -70,7 +70,7 @@ final class TermSections {
         return TermQuantities.readUnit(Binder.scalar(node, "unit"), dimension, term.key());
     }
 
-    /** A term with nothing behind it takes away the value that would stand in. */
+    /** A term without a value removes the default. */
     private static AssumedValues assumed(ConfigNode.Mapping section, StandIn given) {
         var numbers = new EnumMap<Term, Double>(Term.class);
         var words = new EnumMap<Term, String>(Term.class);
@@ -123,7 +123,7 @@ final class TermSections {
         section.entries().forEach((key, entry) -> {
             Term term = term(key, entry.line());
             if (!TermQuantities.isNumber(term)) {
-                throw new ConfigProblem(entry.line(), key + " is no quantity and has no range", "Remove the key.");
+                throw new ConfigProblem(entry.line(), key + " is not a quantity and has no range", "Remove the key.");
             }
             ConfigNode.Mapping range = Binder.mapping(entry.value(), key);
             Binder.demandKnownKeys(range, List.of("least", "most"), key);
@@ -151,7 +151,7 @@ final class TermSections {
                 && bounds.entries().size() == 2;
     }
 
-    /** Returns what stands in where something of a term is left out; empty where the section is whole. */
+    /** Returns what is used where something of a term is left out; empty where the section is whole. */
     private static Optional<Object> standIn(
             ConfigNode.Mapping section, String name, Predicate<Term> isLeftOut, StandIn given) {
         Optional<Term> missing = Arrays.stream(Term.values()).filter(isLeftOut).findFirst();

@@ -74,7 +74,7 @@ public record ValueWords(
                     String before = seen.putIfAbsent(word, name);
                     if (before != null) {
                         throw new IllegalArgumentException(
-                                "the word '" + word + "' stands in both " + before + " and " + name);
+                                "the word '" + word + "' is listed in both " + before + " and " + name);
                     }
                 }));
     }

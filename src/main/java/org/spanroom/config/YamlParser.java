@@ -13,7 +13,7 @@ import org.yaml.snakeyaml.LoaderOptions;
 /**
  * Reads YAML into nodes that know their lines.
  *
- * <p>Anchors and aliases are refused: a config needs none, and a few lines of them can stand for gigabytes. So are deep nesting,
+ * <p>Anchors and aliases are refused: a config needs none, and a few lines of them can mean gigabytes. So are deep nesting,
  * further documents and repeated keys.
  */
 final class YamlParser {
@@ -33,12 +33,12 @@ final class YamlParser {
             return new YamlParser(tokens).document();
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            throw new ConfigProblem(line, "this is not YAML: " + firstLine(e.getOriginalMessage()), "Mend the line.");
+            throw new ConfigProblem(line, "this is not valid YAML: " + firstLine(e.getOriginalMessage()), "Fix the line.");
         } catch (IOException e) {
-            throw new ConfigProblem(0, "this is not YAML: " + e.getMessage(), "Mend the file.");
+            throw new ConfigProblem(0, "this is not valid YAML: " + e.getMessage(), "Fix the file.");
         } catch (org.yaml.snakeyaml.error.YAMLException e) {
             throw new ConfigProblem(
-                    0, "this is not YAML: " + firstLine(String.valueOf(e.getMessage())), "Mend the file.");
+                    0, "this is not valid YAML: " + firstLine(String.valueOf(e.getMessage())), "Fix the file.");
         }
     }
 
@@ -56,10 +56,10 @@ final class YamlParser {
 
     private ConfigNode node(JsonToken token, int depth) throws IOException {
         if (tokens.isCurrentAlias() || tokens.getObjectId() != null) {
-            throw new ConfigProblem(line(), "anchors and aliases are not read", "Write the value out.");
+            throw new ConfigProblem(line(), "anchors and aliases are not supported", "Write the value itself.");
         }
         if (depth > DEEPEST_NESTING) {
-            throw new ConfigProblem(line(), "the nesting is deeper than " + DEEPEST_NESTING, "Mend the indentation.");
+            throw new ConfigProblem(line(), "the nesting is deeper than " + DEEPEST_NESTING, "Fix the indentation.");
         }
         return switch (token) {
             case START_OBJECT -> mapping(depth);
@@ -84,7 +84,7 @@ final class YamlParser {
             int keyLine = line();
             ConfigNode value = node(tokens.nextToken(), depth + 1);
             if (entries.put(key, new ConfigNode.Entry(value, keyLine)) != null) {
-                throw new ConfigProblem(keyLine, "the key '" + key + "' stands here a second time", "Remove one.");
+                throw new ConfigProblem(keyLine, "the key '" + key + "' is repeated here", "Remove one.");
             }
         }
         return new ConfigNode.Mapping(entries, start);

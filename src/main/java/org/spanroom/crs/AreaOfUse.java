@@ -19,7 +19,7 @@ record AreaOfUse(double westDeg, double southDeg, double eastDeg, double northDe
                 && latDeg <= northDeg + marginLatDeg;
     }
 
-    /** Returns places all over the area, longitude before latitude, in so many steps each way. */
+    /** Returns places all over the area, longitude before latitude, in this many steps each way. */
     double[] grid(int steps) {
         double widthDeg = westDeg <= eastDeg ? eastDeg - westDeg : eastDeg - westDeg + 360;
         double[] places = new double[2 * (steps + 1) * (steps + 1)];

@@ -14,7 +14,7 @@ import org.geotools.referencing.datum.DefaultGeodeticDatum;
  * The shift to WGS 84 that the EPSG dataset holds for a geographic system, always as a position vector transformation.
  *
  * <p>It is taken from the operation that GeoTools chooses rather than from its datum object: of an operation by coordinate frame
- * rotation that object turns the sign of the first angle only, where all three have to turn (seen in 33.1; 72 m in the Netherlands).
+ * rotation that object turns the sign of the first angle only, where all three must turn (seen in 33.1; 72 m in the Netherlands).
  */
 final class DatasetShift {
     private static final Pattern OPERATION = Pattern.compile(

@@ -116,7 +116,7 @@ final class Datums {
                 .filter(code -> isSameToTheLastDigit(Transforms.geographic(EpsgDataset.decode(code)), geographic));
     }
 
-    /** Tells the ellipsoids of GRS 80 and WGS 84 apart, a tenth of a millimeter from each other. */
+    /** Distinguishes the ellipsoids of GRS 80 and WGS 84, a tenth of a millimeter from each other. */
     private static boolean isSameToTheLastDigit(GeographicCRS known, GeographicCRS read) {
         Ellipsoid a = known.getDatum().getEllipsoid();
         Ellipsoid b = read.getDatum().getEllipsoid();
@@ -157,7 +157,7 @@ final class Datums {
                 ? Optional.empty()
                 : Optional.of(
                         "the shift of datum '" + geographic.getDatum().getName().getCode()
-                                + "' to WGS 84 is not known: positions may be off by some hundred meters");
+                                + "' to WGS 84 is not known: positions may be off by several hundred meters");
     }
 
     /** Datums on GRS 80 and WGS 84 are those of the satellite age, within some meters of WGS 84 itself. */
@@ -166,7 +166,7 @@ final class Datums {
                 && Math.abs(ellipsoid.getInverseFlattening() - WGS84_INVERSE_FLATTENING) < 0.001;
     }
 
-    /** Returns whether the system is degrees from Greenwich on WGS 84, so that nothing has to be computed. */
+    /** Returns whether the system is degrees from Greenwich on WGS 84, so that nothing must be computed. */
     static boolean isWgs84Degrees(GeographicCRS geographic) {
         return (DefaultGeodeticDatum.isWGS84(geographic.getDatum())
                         || plainName(geographic).equals("wgs_1984"))

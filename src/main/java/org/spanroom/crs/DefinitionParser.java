@@ -23,7 +23,7 @@ final class DefinitionParser {
     private static final Pattern OTHER_WKT =
             Pattern.compile("(?:[A-Z]+CRS|GEOCCS|LOCAL_CS|VERT_CS|FITTED_CS)\\s*[\\[(]", Pattern.CASE_INSENSITIVE);
 
-    /** The identifier of the whole system stands last in it; those of its parts stand further inside. */
+    /** The identifier of the whole system comes last in it; those of its parts are further inside. */
     private static final Pattern LAST_IDENTIFIER = Pattern.compile(
             "(?:AUTHORITY|ID)\\s*\\[\\s*\"EPSG\"\\s*,\\s*\"?(\\d{4,6})\"?\\s*\\]\\s*\\]\\s*$",
             Pattern.CASE_INSENSITIVE);
@@ -62,10 +62,10 @@ final class DefinitionParser {
             if (code.isPresent() && !text.toUpperCase(Locale.ROOT).startsWith("VERT")) {
                 return ofCode(code.get());
             }
-            throw new IllegalArgumentException("this kind of WKT is not read: " + abridged(text));
+            throw new IllegalArgumentException("this kind of WKT is not supported: " + abridged(text));
         }
         throw new IllegalArgumentException(
-                "'" + abridged(text) + "' is no reference system: EPSG:code, OGC:CRS84 or WKT 1");
+                "'" + abridged(text) + "' is not a reference system: expected EPSG:code, OGC:CRS84 or WKT 1");
     }
 
     /** The code of the horizontal part counts, else that of the compound of it and heights. */

@@ -21,7 +21,7 @@ import org.geotools.api.referencing.crs.CoordinateReferenceSystem;
 import org.geotools.referencing.CRS;
 
 /**
- * The EPSG dataset that GeoTools carries, opened when first asked for, which takes about a second.
+ * The EPSG dataset that GeoTools carries, opened when first requested, which takes about a second.
  *
  * <p>GeoTools unpacks it into files, which go to a {@link PrivateDirectory}.
  */
@@ -56,7 +56,7 @@ final class EpsgDataset {
         return known;
     }
 
-    /** The parts of a compound system come with latitude first whatever was asked for, so that they are fetched themselves. */
+    /** The parts of a compound system come with latitude first whatever was requested, so that they are fetched themselves. */
     private static ReferenceSystem read(int code) {
         CoordinateReferenceSystem any = decode(code);
         if (any instanceof CompoundCRS) {
@@ -94,7 +94,7 @@ final class EpsgDataset {
             }
             return names;
         } catch (SQLException e) {
-            throw new IllegalArgumentException("the EPSG dataset cannot be asked for its systems", e);
+            throw new IllegalArgumentException("the EPSG dataset cannot be queried for its systems", e);
         }
     }
 

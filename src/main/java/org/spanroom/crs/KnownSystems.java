@@ -23,7 +23,7 @@ final class KnownSystems {
     static final ReferenceSystem WGS84 = degrees("WGS 84", OptionalInt.of(WGS84_CODE), ",AUTHORITY[\"EPSG\",\"4326\"]");
 
     /**
-     * Web Mercator as WKT 1 has to write it: the method has no WKT 1 name of its own, so that readers need the extension.
+     * Web Mercator as WKT 1 must write it: the method has no WKT 1 name of its own, so that readers need the extension.
      */
     static final String WEB_MERCATOR_WKT = "PROJCS[\"WGS 84 / Pseudo-Mercator\"," + WGS84_WKT
             + ",AUTHORITY[\"EPSG\",\"4326\"]],PROJECTION[\"Mercator_1SP\"],PARAMETER[\"central_meridian\",0],"

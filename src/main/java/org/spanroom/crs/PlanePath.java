@@ -25,7 +25,7 @@ record PlanePath(
     private static final double LARGEST_CORRECTION_UNITS = 1;
 
     /**
-     * So far from where it should be projected to, a place found belongs to other ordinates than those given, which lie outside the
+     * So far from where it should be projected to, a place found belongs to other ordinates than those given, which are outside the
      * projection. The library itself says so only while Java's assertions are on.
      */
     private static final double NO_PLACE_UNITS = 1000;

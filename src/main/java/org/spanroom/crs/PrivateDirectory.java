@@ -60,7 +60,7 @@ public final class PrivateDirectory {
             return directory;
         } catch (IOException e) {
             throw new UncheckedIOException(
-                    "no directory can be made in the temporary place " + System.getProperty("java.io.tmpdir"), e);
+                    "no directory can be created in the temporary folder " + System.getProperty("java.io.tmpdir"), e);
         }
     }
 

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 
 /** Keeps the libraries' own log lines off the terminal: what matters of them reaches the user as findings. */
 final class Quiet {
-    /** Kept so that the settings are not collected together with their loggers. */
+    /** Kept so that the settings are not collected with their loggers. */
     private static final List<Logger> LOGGERS = Stream.of(
                     "org.geotools",
                     "org.hsqldb",

@@ -123,7 +123,7 @@ public final class ReferenceSystem {
     }
 
     /**
-     * Returns true if a place lies far outside the area that the EPSG dataset gives for the system: about as far as the area is
+     * Returns true if a place is far outside the area that the EPSG dataset gives for the system: about as far as the area is
      * wide. False where no area is known.
      */
     public boolean isFarOutside(double lonDeg, double latDeg) {
@@ -160,7 +160,7 @@ public final class ReferenceSystem {
         }
     }
 
-    /** Two systems are equal if they are written alike. */
+    /** Two systems are equal if they are written the same. */
     @Override
     public boolean equals(Object other) {
         return other instanceof ReferenceSystem that && wkt().equals(that.wkt());

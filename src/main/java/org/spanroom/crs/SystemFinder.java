@@ -18,11 +18,11 @@ import org.geotools.api.referencing.crs.GeographicCRS;
  *
  * <p>A code is given only where nothing distinguishes the two: the same datum by its name in .prj files, the same ellipsoid and unit,
  * and the same ordinates within half a millimeter at places all over the area that the dataset gives for the code. The codes on the
- * datum are tried in the order in which their names are alike. Several may mean the same plane: one without a word on the order of its
+ * datum are tried in the order in which their names are similar. Several may mean the same plane: one without a word on the order of its
  * axes goes before "(E-N)", and that before "(N-E)", since files hold easting first.
  */
 final class SystemFinder {
-    /** Beyond so many names the system is one of the owner's own. */
+    /** Beyond this many names the system is one of the owner's own. */
     private static final int MOST_TRIED = 40;
 
     private static final double SAME_PLACE_M = 0.0005;

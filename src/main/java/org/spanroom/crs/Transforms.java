@@ -98,7 +98,7 @@ final class Transforms {
                     Optional.of(projection.inverse()), Optional.of(projection), unitDeg, meridianDeg, shift);
         } catch (FactoryException | TransformException e) {
             throw new IllegalArgumentException(
-                    "no way is known from '" + plane.getName().getCode() + "' to WGS 84: "
+                    "no transformation is known from '" + plane.getName().getCode() + "' to WGS 84: "
                             + DefinitionParser.abridged(String.valueOf(e.getMessage())),
                     e);
         }

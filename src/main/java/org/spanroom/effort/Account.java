@@ -6,7 +6,7 @@ import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.Rates;
 
 /**
- * Multiplies quantities by rates, and has somebody write it down, if anybody wants to: the one place where amounts are made, so that
+ * Multiplies quantities by rates, and records each line if asked: the one place where amounts are made, so that
  * what is explained is what was calculated.
  */
 final class Account {

@@ -63,7 +63,7 @@ public final class EffortAssessor {
                 : Optional.of(effort(quantities(span, room, pull, permits)));
     }
 
-    /** Returns what hours and money of a span go by. */
+    /** Returns what hours and money of a span are based on. */
     public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
         return take.of(span, room.proposal(), pull, permits);
     }

@@ -25,7 +25,7 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullAssessment;
 
-/** Takes off a span's records what its hours and money go by. Safe for use by several threads. */
+/** Takes off a span's records what its hours and money are based on. Safe for use by several threads. */
 final class QuantityTakeoff {
     private static final double MM2_TO_M2_RATIO = 1e-6;
 
@@ -44,7 +44,7 @@ final class QuantityTakeoff {
         this.demandPositions = demandPositions;
     }
 
-    /** Takes off what one way of recovery goes by; of none where nothing comes out. */
+    /** Takes off what one way of recovery is based on; of none if no innerduct comes out. */
     EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
         int out = number(choice, PullChoice::innerductsOut);

@@ -6,7 +6,7 @@ import org.spanroom.model.effort.MaterialFlow;
 import org.spanroom.model.effort.RateKey;
 import org.spanroom.model.effort.RateRows;
 
-/** The cost of recovering one span, item by item, and the material that the items go by. */
+/** The cost of recovering one span, item by item, and the material that the items are based on. */
 final class RecoveryCost {
     private static final double WHOLE_TOLERANCE_RATIO = 1e-9;
 
@@ -93,7 +93,7 @@ final class RecoveryCost {
         return sleeveM(span.sleeves(), span, account);
     }
 
-    /** Returns the length of so many sleeves with both ends. */
+    /** Returns the length of this many sleeves with both ends. */
     static double sleeveM(int sleeves, EffortQuantities span, Account account) {
         return sleeves * (span.lengthM() + 2 * account.rate(RateKey.SLEEVE_TAIL_M, span.rows()));
     }

@@ -27,7 +27,7 @@ final class ShiftFill {
         }
     }
 
-    /** Adds work that must be done in one go; more of it than a shift has goes on in the next all the same. */
+    /** Adds work that must be done in one go; more of it than a shift has continues in the next anyway. */
     void whole(double hours) {
         boolean fits = usedHours + hours <= usableHours + TOLERANCE_HOURS;
         if (!fits && usedHours > 0) {

@@ -100,7 +100,7 @@ final class SiteWork {
                 + account.book(EffortStep.TAKE_DOWN, shifts, RateKey.TAKE_DOWN_HOURS, rows);
     }
 
-    /** Returns the elapsed hours that daily work at one vault takes in so many shifts. */
+    /** Returns the elapsed hours that daily work at one vault takes in this many shifts. */
     double dailyAt(SpanEnd end, int shifts) {
         VaultWork vault = span.at(end);
         return at(end, EffortStep.TRAFFIC_CONTROL, shifts, RateKey.TRAFFIC_CONTROL_HOURS)
@@ -130,7 +130,7 @@ final class SiteWork {
 
     /**
      * Tests at the duct's mouths when its plugs come out, again when its water has run out; the proof of the path; and freeing what
-     * lies in it.
+     * is in it.
      */
     private double before() {
         int tests = span.ductWaterM3() > 0 ? 2 : 1;

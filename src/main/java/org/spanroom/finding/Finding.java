@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param field the source field or term concerned, or empty
  * @param detail what was found and what was expected, with values
  * @param lengthM meters of drawn line that the finding takes out of the spans; 0 where it takes none
- * @param count how many problems of the same kind it stands for: more than one where they are too many to be listed
+ * @param count how many problems of the same kind it represents: more than one where they are too many to be listed
  */
 public record Finding(
         FindingCode code,
@@ -58,7 +58,7 @@ public record Finding(
         return new Finding(code, source, featureId, field, detail, place, meters, count);
     }
 
-    /** Returns the finding as one that stands for so many. */
+    /** Returns the finding as one that represents this many. */
     public Finding standingFor(long problems) {
         return new Finding(code, source, featureId, field, detail, place, lengthM, problems);
     }

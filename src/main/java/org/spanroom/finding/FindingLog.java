@@ -71,7 +71,7 @@ public final class FindingLog {
                                     code,
                                     source.getKey(),
                                     "",
-                                    source.getValue() + " more of this kind, which are not listed")
+                                    source.getValue() + " more of this kind, not listed")
                             .standingFor(source.getValue()));
             return Stream.of(withLength.stream(), listed.stream(), summaries).flatMap(every -> every);
         }
@@ -96,7 +96,7 @@ public final class FindingLog {
                 .toList();
     }
 
-    /** Returns how many problems there are of each code that occurred; one finding may stand for many. */
+    /** Returns how many problems there are of each code that occurred; one finding may represent many. */
     public synchronized Map<FindingCode, Long> countByCode() {
         var counts = new EnumMap<FindingCode, Long>(FindingCode.class);
         byCode.forEach((code, ofCode) -> counts.put(code, ofCode.count()));
@@ -104,7 +104,7 @@ public final class FindingLog {
     }
 
     /** Returns how many problems are more than a note. */
-    public synchronized long countToMend() {
+    public synchronized long countToFix() {
         return byCode.entrySet().stream()
                 .filter(ofCode -> ofCode.getKey().severity() != Severity.NOTE)
                 .mapToLong(ofCode -> ofCode.getValue().count())

@@ -71,7 +71,7 @@ final class AbsentFields {
                 fields.isEmpty()
                         ? "The file has no fields at all; of a Shapefile, is its .dbf missing?"
                         : "Correct inputs." + role
-                                + ".fields, or leave out what the file does not hold. Its fields are "
+                                + ".fields, or remove the fields that the file does not have. Its fields are "
                                 + (fields.size() > MOST_FIELDS_SHOWN ? shown + " and more" : shown) + ".");
     }
 
@@ -81,7 +81,7 @@ final class AbsentFields {
                 .orElse("");
     }
 
-    /** A cut name first, then what lies inside an object of that name, then the name that is spelled most alike. */
+    /** A cut name first, then what is inside an object of that name, then the name that is spelled most similarly. */
     private static Optional<String> suggestion(String field, List<String> fields) {
         String cut = field.substring(0, Math.min(field.length(), LayerFields.SHAPEFILE_NAME_LENGTH));
         return LayerFields.findShortened(field, fields)

@@ -10,7 +10,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.finding.Severity;
 import org.spanroom.model.permit.Zone;
 
-/** Reads the polygons of a file, whatever they stand for. A polygon that cannot be used refuses the file: what it is to choose would be unknown. */
+/** Reads the polygons of a file, whatever they mean. A polygon that cannot be used refuses the file: what it is to choose would be unknown. */
 public final class AreasReader {
     private AreasReader() {}
 
@@ -39,14 +39,14 @@ public final class AreasReader {
             if (finding.code().severity() == Severity.REJECTED) {
                 throw new InputException(
                         file,
-                        "feature " + finding.featureId() + " is no area that spans could lie in: " + finding.detail(),
-                        "Leave it out of the file, or fix it.");
+                        "feature " + finding.featureId() + " cannot be used as an area: " + finding.detail(),
+                        "Fix it, or remove it from the file.");
             }
         }
         List<Zone.Outline> outlines =
                 read.zones().stream().flatMap(zone -> zone.outlines().stream()).toList();
         if (outlines.isEmpty()) {
-            throw new InputException(file, "it holds no polygon", "Name a layer of polygons.");
+            throw new InputException(file, "it has no polygon", "Name a layer of polygons.");
         }
         return new Read(
                 file.toString().replace('\\', '/'),

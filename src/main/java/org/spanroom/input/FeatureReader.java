@@ -5,7 +5,7 @@ import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
 
-/** Makes something of each feature of a layer, and keeps the account of what it could use. */
+/** Converts each feature of a layer, and counts what it could use. */
 interface FeatureReader {
     void accept(SourceFeature feature);
 

@@ -29,7 +29,7 @@ final class FeatureRelay {
     /**
      * Reads all features of a layer.
      *
-     * @param consumer takes each in turn, on a thread of its own unless one is all there is
+     * @param consumer takes each in turn, on a separate thread unless there is only one
      * @return how many features were met, as {@link LayerSource#read} returns it
      */
     static long read(LayerSource source, List<String> fields, Consumer<SourceFeature> consumer, int threads) {

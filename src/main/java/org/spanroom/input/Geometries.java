@@ -48,13 +48,13 @@ final class Geometries {
 
     private static String wrongType(SourceFeature feature, String wanted) {
         String type = feature.geometryType();
-        String found = "the feature's geometry is of type " + type.toLowerCase(Locale.ROOT) + ", the layer is read for "
+        String found = "the feature's geometry is of type " + type.toLowerCase(Locale.ROOT) + ", but this layer needs "
                 + wanted;
         if (CURVED.matcher(type).lookingAt()) {
-            return found + "; export it with its curves drawn as straight pieces";
+            return found + "; export it with its curves converted to straight segments";
         }
         return feature.geometry().kind() == SourceGeometry.Kind.OTHER && type.startsWith("GeometryCollection")
-                ? found + ", and the collection holds several kinds or others"
+                ? found + ", and the collection mixes kinds or has other ones"
                 : found;
     }
 }

@@ -9,7 +9,7 @@ import org.spanroom.model.permit.Zone;
 /**
  * All that was read.
  *
- * @param crs the reference system of the routes, in which results are written unless another is asked for
+ * @param crs the reference system of the routes, in which results are written unless another is requested
  * @param records one for each file, routes first
  */
 public record InputData(

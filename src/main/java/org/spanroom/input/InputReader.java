@@ -79,14 +79,14 @@ public final class InputReader {
         BackgroundTask<LayerFilesReader.Read<Zone>> zoneReading = beside(config, this::readZones);
         ContentsTable table = inputs.contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
         LayerFilesReader.Read<Route> routes = readRoutes(table);
-        table.tellUnknownDucts(findings);
+        table.reportUnknownDucts(findings);
         LayerFilesReader.Read<Zone> zones = zoneReading.await();
         LayerFilesReader.Read<Vault> vaults = vaultReading.await();
         List<LayerFilesReader.FileRead> files = Stream.of(routes.files(), vaults.files(), zones.files())
                 .flatMap(List::stream)
                 .toList();
         files.forEach(file -> records.add(file.record()));
-        tellExchanged(files);
+        reportSwapped(files);
         return new InputData(
                 routes.items(),
                 vaults.items(),
@@ -120,11 +120,11 @@ public final class InputReader {
         return new LayerFilesReader<>(config, findings, opener, tally, role, layer);
     }
 
-    private void tellExchanged(List<LayerFilesReader.FileRead> files) {
+    private void reportSwapped(List<LayerFilesReader.FileRead> files) {
         var search = new SwappedAxesFinder(findings);
         Optional<ReferenceSystem> system = outputSystem();
         files.forEach(file -> search.add(file.record().source(), file.reader().suspicion(), system));
-        search.tell();
+        search.report();
     }
 
     /** Returns the system of the layers to be written, if it is named; one that cannot be read is reported by the writer. */
@@ -136,7 +136,7 @@ public final class InputReader {
         }
     }
 
-    /** The polygons of a file, and the account of it. */
+    /** The polygons of a file, and its counts. */
     record Areas(List<Zone> zones, InputRecord record) {}
 
     /** Reads polygons that are no permit zones. */
@@ -175,7 +175,7 @@ public final class InputReader {
                 .toList();
     }
 
-    /** Begins work on a thread of its own, unless one is all there is: then it waits until it is asked for. */
+    /** Begins work on a separate thread, unless there is only one: then it waits until it is requested. */
     static <T> BackgroundTask<T> beside(RunConfig config, Supplier<T> work) {
         return config.threads() == 1 ? BackgroundTask.deferred(work) : BackgroundTask.start("reader", work);
     }

@@ -22,7 +22,7 @@ import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.parallel.BackgroundTask;
 
 /**
- * Reads the files of one layer, one after another, each in its own format and reference system. What is made of them is numbered over
+ * Reads the files of one layer, one after another, each in its own format and reference system. The result is numbered over
  * all files, and an id that occurs in two files is a duplicate as within one.
  */
 final class LayerFilesReader<T> {
@@ -56,10 +56,10 @@ final class LayerFilesReader<T> {
         FeatureReader make(ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<T> items);
     }
 
-    /** A file's reader after it has read, the system that it read in, and the account of it. */
+    /** A file's reader after it has read, the system that it read in, and its counts. */
     record FileRead(FeatureReader reader, LayerHeader header, ReferenceSystem crs, InputRecord record) {}
 
-    /** All that was read, and the accounts of the files in their order. */
+    /** All that was read, and the counts of the files in their order. */
     record Read<T>(List<T> items, List<FileRead> files) {}
 
     /** @throws InputException if a file cannot be used at all, is named twice, or none of the files has a field that is mapped */
@@ -169,12 +169,12 @@ final class LayerFilesReader<T> {
     }
 
     private InputException noSystem(LayerHeader header) {
-        return new InputException(header.file(), "it does not say which reference system it is in", giveIt());
+        return new InputException(header.file(), "it does not state its reference system", giveIt());
     }
 
     private String giveIt() {
         if (role.equals(AREAS)) {
-            return "Write it again with its reference system in it.";
+            return "Export it again with its reference system.";
         }
         return "Give the right one with --crs EPSG:code or inputs." + role + ".crs.";
     }

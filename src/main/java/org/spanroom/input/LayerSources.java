@@ -37,7 +37,7 @@ public final class LayerSources {
             throw new InputException(
                     file,
                     "it has no layer \"" + layerName.get() + "\"; a " + format.title() + " is one layer",
-                    "Leave the layer's name out");
+                    "Remove the layer name");
         }
         return source;
     }

@@ -8,8 +8,8 @@ import org.spanroom.model.Line;
  * the cosine of the latitude, so that lines read at a wrong latitude come out too long or too short, each by its direction.
  *
  * <p>Lengths are taken on a sphere of the mean radius R = 6 371 008.8 m (IUGG, from memory), within 0.6 % of those on the ellipsoid. The
- * lines are taken as exchanged if most of them agree with their recorded lengths that way and few as they are; neither happens by
- * wrong units or slack, which move both alike. Where latitude and longitude are of about one size, the check has no result.
+ * lines are treated as exchanged if most of them agree with their recorded lengths that way and few as they are; neither happens by
+ * wrong units or slack, which move both equally. Where latitude and longitude are of about one size, the check has no result.
  */
 final class LengthAgreement {
     private static final double M_PER_DEG = Math.toRadians(6_371_008.8);
@@ -31,12 +31,12 @@ final class LengthAgreement {
         }
     }
 
-    /** Finds what is to be said about the layer. */
+    /** Finds what to report about the layer. */
     Optional<String> find() {
         boolean exchanged = seen >= LEAST && 2 * agreeingExchanged > seen && 4 * agreeing < seen;
         return exchanged
                 ? Optional.of(
-                        "most recorded lengths agree with the lines only with longitude and latitude exchanged: the layer"
+                        "most recorded lengths agree with the lines only with longitude and latitude swapped: the layer"
                                 + " seems to have latitude first. " + OrdinateSuspicion.REMEDY)
                 : Optional.empty();
     }

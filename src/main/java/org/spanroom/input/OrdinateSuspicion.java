@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.spanroom.crs.ReferenceSystem;
 
 /**
- * Watches the ordinates of a layer for the usual mistakes about them: latitude first, degrees taken for lengths, lengths taken for
+ * Watches the ordinates of a layer for the usual mistakes about them: latitude first, degrees treated as lengths, lengths treated as
  * degrees. It judges by most features, so that a few bad ones raise no alarm about the layer.
  */
 final class OrdinateSuspicion {
@@ -51,7 +51,7 @@ final class OrdinateSuspicion {
         lengths += sizeX > 2 * MOST_LONGITUDE_DEG || sizeY > 2 * MOST_LONGITUDE_DEG ? 1 : 0;
     }
 
-    /** Keeps every n-th vertex, n doubling whenever the sample is full; so which ones depends on nothing but the file. */
+    /** Keeps every n-th vertex, n doubling whenever the sample is full; so which ones depends only on the file. */
     private void keep(double x, double y) {
         if (kept == SAMPLE) {
             kept = SAMPLE / 2;
@@ -66,40 +66,40 @@ final class OrdinateSuspicion {
         kept++;
     }
 
-    /** Finds what is to be said about the layer. */
+    /** Finds what to report about the layer. */
     Optional<String> find() {
         if (geographic && most(lengths)) {
-            return Optional.of("most ordinates are too large for degrees: is the layer in a projected system? "
+            return Optional.of("most ordinates are too large for degrees: the layer may be in a projected system. "
                     + "Give it with --crs EPSG:code");
         }
         if (geographic && most(exchanged)) {
             return Optional.of(
-                    "most latitudes lie beyond 90 degrees: longitude and latitude seem to be exchanged. " + REMEDY);
+                    "most latitudes are beyond 90 degrees: longitude and latitude seem to be swapped. " + REMEDY);
         }
         if (geographic && most(polar)) {
             return Optional.of(
-                    "most features lie beyond a polar circle: perhaps longitude and latitude are exchanged. " + REMEDY);
+                    "most features are beyond a polar circle: longitude and latitude may be swapped. " + REMEDY);
         }
         if (!geographic && most(degrees)) {
             return Optional.of("most ordinates look like degrees although the reference system is projected: "
-                    + "perhaps it should be --crs EPSG:4326");
+                    + "it may have to be --crs EPSG:4326");
         }
         return outside();
     }
 
-    /** Looks where the places would lie as they are, and with their ordinates exchanged. */
+    /** Looks where the places would be as they are, and with their ordinates exchanged. */
     private Optional<String> outside() {
         if (kept == 0 || 2 * farOutside(crs, false) <= kept) {
             return Optional.empty();
         }
-        String found = "most features lie far outside the area that " + crs.name() + " is made for: ";
+        String found = "most features are far outside the area of use of " + crs.name() + ": ";
         return Optional.of(found
                 + (2 * farOutside(crs, true) <= kept
-                        ? "the two ordinates seem to be exchanged (it has easting or longitude first). " + REMEDY
-                        : "is it another system? Give it with --crs EPSG:code"));
+                        ? "the two ordinates seem to be swapped (it has easting or longitude first). " + REMEDY
+                        : "it may be another system; give it with --crs EPSG:code"));
     }
 
-    /** Returns true if most places lie far outside the area of a system, and would not with the ordinates exchanged. */
+    /** Returns true if most places are far outside the area of a system, and would not with the ordinates exchanged. */
     boolean fitsOnlyExchanged(ReferenceSystem system) {
         return kept > 0 && 2 * farOutside(system, false) > kept && 2 * farOutside(system, true) <= kept;
     }

@@ -30,7 +30,7 @@ final class ReadingTally {
         files.put(role + " " + file, new FileRead(sizeOf(file)));
     }
 
-    /** Returns the account of an expected file. */
+    /** Returns the tally of an expected file. */
     FileRead of(String role, Path file) {
         return Objects.requireNonNull(files.get(role + " " + file), role);
     }

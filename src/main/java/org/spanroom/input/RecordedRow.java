@@ -9,7 +9,7 @@ import org.spanroom.model.Line;
 /**
  * One row of a layer that an earlier run wrote.
  *
- * @param values of the fields that were asked for, in their order: String, Long, Double, Boolean, or null
+ * @param values of the fields that were requested, in their order: String, Long, Double, Boolean, or null
  * @param lonLat its line in degrees on WGS 84; empty where it has none
  * @param place its point, if it was written with one
  */

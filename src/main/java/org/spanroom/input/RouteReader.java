@@ -19,6 +19,7 @@ import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.input.layer.SourceGeometry;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;
@@ -103,7 +104,7 @@ final class RouteReader implements FeatureReader {
                 values.add(
                         FindingCode.ZERO_LENGTH_PART,
                         "",
-                        () -> "all " + line.size() + " vertices of " + which + " lie at one place");
+                        () -> "all " + Counted.of(line.size(), "vertex", "vertices") + " of " + which + " are at the same location");
                 lines.remove(left);
             } else {
                 left++;
@@ -132,7 +133,7 @@ final class RouteReader implements FeatureReader {
                     FindingCode.BAD_COORDINATE,
                     log.source(),
                     Long.toString(feature.number()),
-                    "a line that begins at " + x + ", " + y + " leaves the reference system " + crs.name()));
+                    "a line that begins at " + x + ", " + y + " extends beyond the reference system " + crs.name()));
             return Optional.empty();
         }
         Geometries.roundDegrees(ordinates, dimension);
@@ -144,7 +145,7 @@ final class RouteReader implements FeatureReader {
         values.start(feature, Term.ROUTE, first.x(0), first.y(0));
         String id = interner.one(values.featureId());
         if (!routes.takeId(id)) {
-            values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "another route before has the id " + id);
+            values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "an earlier route has the id " + id);
         }
         Duct duct = ducts.map();
         double lengthM = values.number(Term.RECORDED_LENGTH);

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * The part of the world that nine tenths of a layer's places lie in, in degrees; the outermost twentieth on each side is left out, so
+ * The part of the world that nine tenths of a layer's places are in, in degrees; the outermost twentieth on each side is left out, so
  * that a few stray features do not widen it. A layer across the date line has a spread round the globe, and is far from nothing.
  */
 record Spread(double westDeg, double southDeg, double eastDeg, double northDeg) {
@@ -35,7 +35,7 @@ record Spread(double westDeg, double southDeg, double eastDeg, double northDeg) 
         return finite;
     }
 
-    /** Returns how many degrees of longitude or latitude, whichever is more, lie between the two; 0 where they meet. */
+    /** Returns how many degrees of longitude or latitude, whichever is more, are between the two; 0 where they meet. */
     double gapDeg(Spread other) {
         double acrossDeg = Math.max(other.westDeg - eastDeg, westDeg - other.eastDeg);
         double upDeg = Math.max(other.southDeg - northDeg, southDeg - other.northDeg);

@@ -13,23 +13,23 @@ import org.spanroom.finding.FindingLog;
 /**
  * Looks for a layer whose two ordinates are exchanged, where each of them alone would pass: latitude 40 and longitude 14.
  *
- * <p>A layer is reported that lies far from where it should be, and just there with its ordinates exchanged. Where it should be is known
+ * <p>A layer is reported that is far from where it should be, and just there with its ordinates exchanged. Where it should be is known
  * from the other layers, and from the area that the output's reference system is made for. Two layers of degrees that contradict each
  * other show only that one of them is wrong; a third one, or one in another system, shows which. Places whose longitude and latitude
- * differ by less than two degrees lie near each other both ways, and nothing is said.
+ * differ by less than two degrees are near each other both ways, and nothing is said.
  */
 final class SwappedAxesFinder {
     /** Further apart than layers of one town; their extent comes on top, since gaps are measured between spreads. */
     private static final double FAR_DEG = 2;
 
-    /** Layers of one town overlap; one of a single project may lie beside the others. */
+    /** Layers of one town overlap; one of a single project may be beside the others. */
     private static final double NEAR_DEG = 0.5;
 
     private static final String REMEDY = " seems to have latitude or northing first. " + OrdinateSuspicion.REMEDY;
 
     private final FindingLog findings;
     private final List<Layer> layers = new ArrayList<>();
-    private final Set<String> told = new TreeSet<>();
+    private final Set<String> reported = new TreeSet<>();
 
     SwappedAxesFinder(FindingLog findings) {
         this.findings = findings;
@@ -58,18 +58,18 @@ final class SwappedAxesFinder {
             return;
         }
         if (system.filter(ordinates::fitsOnlyExchanged).isPresent()) {
-            tell(
+            report(
                     source,
-                    "most features lie far outside the area that the output's "
+                    "most features are far outside the area of use of the output's "
                             + system.map(ReferenceSystem::name).orElse("")
-                            + " is made for, but inside it with the two ordinates exchanged: the layer" + REMEDY);
+                            + ", but inside it with the two ordinates swapped: the layer" + REMEDY);
             return;
         }
         ordinates.spread(false).ifPresent(read -> layers.add(new Layer(source, read, ordinates.spread(true))));
     }
 
     /** Reports which layers contradict each other; to be called when all have been added. */
-    void tell() {
+    void report() {
         for (int i = 0; i < layers.size(); i++) {
             for (int j = i + 1; j < layers.size(); j++) {
                 compare(layers.get(i), layers.get(j));
@@ -90,21 +90,21 @@ final class SwappedAxesFinder {
             ofB = !withB || withA;
         }
         if (ofA && ofB) {
-            tell(b.source, apart(a) + "one of the two layers" + REMEDY);
+            report(b.source, apart(a) + "one of the two layers" + REMEDY);
         } else if (ofA) {
-            tell(a.source, apart(b) + "this layer" + REMEDY);
+            report(a.source, apart(b) + "this layer" + REMEDY);
         } else if (ofB) {
-            tell(b.source, apart(a) + "this layer" + REMEDY);
+            report(b.source, apart(a) + "this layer" + REMEDY);
         }
     }
 
     private static String apart(Layer other) {
-        return "its places lie far from those of " + other.source
-                + ", but beside them with the two ordinates exchanged: ";
+        return "its features are far from those of " + other.source
+                + ", but next to them with the two ordinates swapped: ";
     }
 
-    private void tell(String source, String text) {
-        if (told.add(source)) {
+    private void report(String source, String text) {
+        if (reported.add(source)) {
             findings.add(Finding.of(FindingCode.LAYER_ISSUE, source, "", text));
         }
     }

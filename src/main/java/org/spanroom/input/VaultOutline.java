@@ -16,7 +16,7 @@ import org.spanroom.model.Line;
 /**
  * A vault's outline: the outer rings, and a place inside the largest of them.
  *
- * <p>Rings that are not closed are closed; outlines that cross themselves are repaired by {@link OutlineMender}; an outline without
+ * <p>Rings that are not closed are closed; outlines that cross themselves are repaired by {@link OutlineRepair}; an outline without
  * area becomes the point where it begins.
  *
  * @param repair what had to be repaired, or empty
@@ -26,7 +26,7 @@ record VaultOutline(List<Line> rings, double lonDeg, double latDeg, Optional<Str
     private static final int SMALLEST_RING = 4;
 
     /** Returns the outline of a polygon feature whose ordinates are in degrees already. */
-    static VaultOutline of(SourceGeometry geometry, OutlineMender mender) {
+    static VaultOutline of(SourceGeometry geometry, OutlineRepair repairer) {
         int dimension = geometry.hasZ() ? 3 : 2;
         var polygons = new ArrayList<Polygon>();
         var holes = new ArrayList<LinearRing>();
@@ -53,19 +53,19 @@ record VaultOutline(List<Line> rings, double lonDeg, double latDeg, Optional<Str
             }
         }
         java.util.Collections.reverse(polygons);
-        return of(geometry.parts(), polygons, closed, mender);
+        return of(geometry.parts(), polygons, closed, repairer);
     }
 
-    private static VaultOutline of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineMender mender) {
+    private static VaultOutline of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineRepair repairer) {
         String repair = closed;
         var valid = new ArrayList<Polygon>();
         for (Polygon polygon : polygons) {
             if (polygon.isValid()) {
                 valid.add(polygon);
             } else {
-                OutlineMender.Mended mended = mender.mend(polygon);
-                repair = mended.words();
-                valid.addAll(mended.polygons());
+                OutlineRepair.Repaired repaired = repairer.repair(polygon);
+                repair = repaired.words();
+                valid.addAll(repaired.polygons());
             }
         }
         Optional<Polygon> largest = valid.stream()
@@ -85,7 +85,7 @@ record VaultOutline(List<Line> rings, double lonDeg, double latDeg, Optional<Str
                 List.of(),
                 parts.get(0)[0],
                 parts.get(0)[1],
-                Optional.of("the outline has no area; its first vertex was taken as a point"));
+                Optional.of("the outline has no area; its first vertex was used as a point"));
     }
 
     private static List<Coordinate> vertices(double[] ordinates, int dimension) {

@@ -31,7 +31,7 @@ final class VaultReader implements FeatureReader {
     private final FeatureValues values;
     private final OrdinateSuspicion suspicion;
     private final Collected<Vault> vaults;
-    private final OutlineMender mender = new OutlineMender();
+    private final OutlineRepair repairer = new OutlineRepair();
     private final Rejections rejections = new Rejections();
     private final Interner interner = new Interner();
     private long used;
@@ -93,7 +93,7 @@ final class VaultReader implements FeatureReader {
                 return FindingCode.BAD_COORDINATE;
             }
         }
-        VaultOutline footprint = VaultOutline.of(feature.geometry(), mender);
+        VaultOutline footprint = VaultOutline.of(feature.geometry(), repairer);
         add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
         footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, "", () -> text));
         return FindingCode.BAD_COORDINATE;
@@ -112,7 +112,7 @@ final class VaultReader implements FeatureReader {
                 FindingCode.BAD_COORDINATE,
                 log.source(),
                 Long.toString(feature.number()),
-                "the vault at " + x + ", " + y + " lies outside the reference system " + crs.name()));
+                "the vault at " + x + ", " + y + " is outside the reference system " + crs.name()));
         return false;
     }
 
@@ -149,7 +149,7 @@ final class VaultReader implements FeatureReader {
         values.add(
                 FindingCode.DUPLICATE_ID,
                 Term.VAULT,
-                () -> "another vault before has the id " + id + "; this one is " + given);
+                () -> "an earlier vault has the id " + id + "; this one is " + given);
         return given;
     }
 

@@ -16,7 +16,7 @@ import org.spanroom.input.layer.SourceGeometry;
  * The polygons of a zone, valid, in the ordinates of their layer.
  *
  * <p>Rings that are not closed are closed. Polygons that cross themselves, have a hole outside, or overlap one another are repaired
- * by {@link OutlineMender}, which keeps the area that any of them covers; parts without area fall away.
+ * by {@link OutlineRepair}, which keeps the area that any of them covers; parts without area drop out.
  *
  * @param polygons each with area; empty where the zone has none
  * @param repair what had to be repaired, or empty
@@ -30,7 +30,7 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
     }
 
     /** Returns the outlines of a polygon feature as its file has it. */
-    static ZoneOutlines of(SourceGeometry geometry, OutlineMender mender) {
+    static ZoneOutlines of(SourceGeometry geometry, OutlineRepair repairer) {
         int dimension = geometry.hasZ() ? 3 : 2;
         String repair = "";
         var polygons = new ArrayList<Polygon>();
@@ -58,20 +58,20 @@ record ZoneOutlines(List<Polygon> polygons, Optional<String> repair) {
             }
         }
         Collections.reverse(polygons);
-        return repaired(polygons, repair, mender);
+        return repaired(polygons, repair, repairer);
     }
 
-    private static ZoneOutlines repaired(List<Polygon> polygons, String closed, OutlineMender mender) {
+    private static ZoneOutlines repaired(List<Polygon> polygons, String closed, OutlineRepair repairer) {
         MultiPolygon all = GEOMETRY.createMultiPolygon(polygons.toArray(Polygon[]::new));
         boolean valid = all.isValid();
-        OutlineMender.Mended mended = valid ? new OutlineMender.Mended(polygons, closed) : mender.mend(all);
+        OutlineRepair.Repaired repaired = valid ? new OutlineRepair.Repaired(polygons, closed) : repairer.repair(all);
         List<Polygon> withArea =
-                mended.polygons().stream().filter(ZoneOutlines::hasArea).toList();
-        String repair = mended.words();
+                repaired.polygons().stream().filter(ZoneOutlines::hasArea).toList();
+        String repair = repaired.words();
         return new ZoneOutlines(withArea, repair.isEmpty() ? Optional.empty() : Optional.of(repair));
     }
 
-    /** Vertices drawn on one line come to lie beside it when they are rounded to doubles: such an area is none. */
+    /** Vertices drawn on one line are beside it when they are rounded to doubles: such an area is none. */
     private static boolean hasArea(Polygon polygon) {
         Envelope extent = polygon.getEnvelopeInternal();
         double largest = Math.max(

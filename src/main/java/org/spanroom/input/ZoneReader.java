@@ -48,7 +48,7 @@ final class ZoneReader implements FeatureReader {
     private final OrdinateSuspicion suspicion;
     private final Collected<Zone> zones;
     private final Rejections rejections = new Rejections();
-    private final OutlineMender mender = new OutlineMender();
+    private final OutlineRepair repairer = new OutlineRepair();
 
     ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<Zone> zones) {
         this.crs = crs;
@@ -85,10 +85,10 @@ final class ZoneReader implements FeatureReader {
         }
         geometry.parts().forEach(part -> suspicion.see(part[0], part[1]));
         if (leavesSystem(geometry)) {
-            reject(feature, FindingCode.BAD_COORDINATE, "the zone leaves the reference system " + crs.name());
+            reject(feature, FindingCode.BAD_COORDINATE, "the zone extends beyond the reference system " + crs.name());
             return;
         }
-        ZoneOutlines outlines = ZoneOutlines.of(crs.isGeographic() ? unwound(geometry) : geometry, mender);
+        ZoneOutlines outlines = ZoneOutlines.of(crs.isGeographic() ? unwound(geometry) : geometry, repairer);
         if (outlines.polygons().isEmpty()) {
             reject(feature, FindingCode.ZONE_WITHOUT_AREA, "no ring of the zone encloses an area");
             return;
@@ -171,7 +171,7 @@ final class ZoneReader implements FeatureReader {
                     reject(
                             feature,
                             FindingCode.ZONE_TOO_WIDE,
-                            "the zone reaches further than ten degrees; is its reference system right?");
+                            "the zone extends over more than ten degrees; check its reference system");
                     return false;
                 }
             }
@@ -179,7 +179,7 @@ final class ZoneReader implements FeatureReader {
         return true;
     }
 
-    /** Turns longitudes beyond the 180th meridian to the side of the first, and returns whether all lie near it. */
+    /** Turns longitudes beyond the 180th meridian to the side of the first, and returns whether all are near it. */
     private static boolean isNear(double[] ring, double lonDeg, double latDeg) {
         for (int at = 0; at < ring.length; at += 2) {
             if (Math.abs(ring[at] - lonDeg) > HALF_TURN_DEG) {
@@ -202,7 +202,7 @@ final class ZoneReader implements FeatureReader {
         values.start(feature, Term.ZONE, shell.x(0), shell.y(0));
         String id = values.featureId();
         if (!zones.takeId(id)) {
-            values.add(FindingCode.DUPLICATE_ID, Term.ZONE, () -> "another zone before has the id " + id);
+            values.add(FindingCode.DUPLICATE_ID, Term.ZONE, () -> "an earlier zone has the id " + id);
         }
         String name = values.textQuietly(Term.ZONE_NAME);
         Days days = days();
@@ -229,7 +229,7 @@ final class ZoneReader implements FeatureReader {
 
     private void reportDays(Days days) {
         if (settings.isExpired(days.until())) {
-            String rule = settings.expiredCount() ? "; it counts all the same" : "; it does not count";
+            String rule = settings.expiredCount() ? "; it is still applied" : "; it is not applied";
             reportDay(
                     FindingCode.ZONE_EXPIRED,
                     Term.ZONE_UNTIL,
@@ -237,7 +237,7 @@ final class ZoneReader implements FeatureReader {
                     rule);
         }
         if (settings.isToCome(days.from())) {
-            String rule = settings.toComeCount() ? "; it counts all the same" : "; it is listed as to come";
+            String rule = settings.toComeCount() ? "; it is still applied" : "; it is listed as upcoming";
             reportDay(
                     FindingCode.ZONE_TO_COME,
                     Term.ZONE_FROM,
@@ -247,7 +247,7 @@ final class ZoneReader implements FeatureReader {
     }
 
     private void reportDay(FindingCode code, Term term, String day, String rule) {
-        values.add(code, term, () -> day + ", the run is made for " + settings.onDate() + rule);
+        values.add(code, term, () -> day + ", the run date is " + settings.onDate() + rule);
     }
 
     private String kind() {
@@ -257,7 +257,7 @@ final class ZoneReader implements FeatureReader {
             values.add(
                     FindingCode.ZONE_KIND_UNKNOWN,
                     Term.ZONE_KIND,
-                    () -> "'" + beginning(word) + "' is no kind in permit.kinds and no word of one; counted as "
+                    () -> "'" + beginning(word) + "' is neither a kind in permit.kinds nor one of its words; treated as "
                             + PermitSettings.OTHER);
         }
         return kind == null ? PermitSettings.OTHER : kind;

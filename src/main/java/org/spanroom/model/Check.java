@@ -24,7 +24,7 @@ public final class Check {
 
     public static void within(String name, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(name + " must lie in " + least + " to " + most + ", was " + value);
+            throw new IllegalArgumentException(name + " must be from " + least + " to " + most + ", was " + value);
         }
     }
 

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Exact: a whole number below 2^53 over a power of ten up to 10^22 is rounded once, as the reading of the decimal number is, so
  * both give the same double (Clinger, How to read floating point numbers accurately, PLDI 1990, from memory). Each ordinate is
- * compared with what comes out all the same.
+ * compared with what comes out anyway.
  */
 final class DecimalSteps {
     private static final double[] SCALES = {1e6, 1e7, 1e8, 1e9};

@@ -34,7 +34,7 @@ public enum Term {
     INNERDUCT_FIXED(Kind.FLAG),
     CIRCUITS_AT_RISK(Kind.COUNT),
     JOINT_OWNERS(Kind.TEXT),
-    /** A day, as 2027-03-31. */
+    /** A day, e.g. 2027-03-31. */
     EMBARGO_UNTIL(Kind.TEXT),
     /** Whether the owner lets anything be placed beside rigid innerducts. */
     BESIDE_ALLOWED(Kind.FLAG),
@@ -64,7 +64,7 @@ public enum Term {
     ZONE(Kind.TEXT),
     ZONE_KIND(Kind.TEXT),
     ZONE_NAME(Kind.TEXT),
-    /** The first day on which a zone's rule applies, as 2027-03-31. */
+    /** The first day on which a zone's rule applies, e.g. 2027-03-31. */
     ZONE_FROM(Kind.TEXT),
     /** The last day on which it applies. */
     ZONE_UNTIL(Kind.TEXT);
@@ -97,7 +97,7 @@ public enum Term {
         return kind;
     }
 
-    /** Returns the key that stands for this term in configs, columns and messages. */
+    /** Returns the key of this term in configs, columns and messages. */
     public String key() {
         return name().toLowerCase(Locale.ROOT);
     }

@@ -1,6 +1,5 @@
 package org.spanroom.model;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -46,7 +45,7 @@ public enum UnitSystem {
     /** Returns a value without its unit, as it is shown where the metric one has so many decimals. */
     public String number(double metricValue, int metricDecimals, String metricUnit) {
         int decimals = decimals(metricDecimals, metricUnit);
-        return String.format(Locale.ROOT, "%." + decimals + "f", value(metricValue, metricUnit));
+        return Counted.fixed(value(metricValue, metricUnit), decimals);
     }
 
     /** Returns a value with its unit, as it is shown where the metric one has so many decimals. */

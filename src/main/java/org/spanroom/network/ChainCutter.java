@@ -95,7 +95,7 @@ final class ChainCutter {
         recorded.compare(chain, cuts);
     }
 
-    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that the finding names the two vaults that it lies between. */
+    /** Returns the passes that cut; of a line too short for a span those of its two ends, so that the finding names the two vaults that it is between. */
     private List<VaultCrossing> standing(List<VaultCrossing> passes) {
         boolean shorter = isTooShort(chain.lengthM());
         List<VaultCrossing> ends =
@@ -155,7 +155,7 @@ final class ChainCutter {
     }
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
-        String detail = "the line ends at no vault; " + NetworkFindings.meters(toM - fromM) + " from its end to vault "
+        String detail = "the line ends without a vault; " + NetworkFindings.meters(toM - fromM) + " from its end to vault "
                 + vault(last).id() + " not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
@@ -189,14 +189,14 @@ final class ChainCutter {
         String name = places.vault(vault).id();
         boolean whole = toM - fromM >= chain.lengthM();
         String detail = whole
-                ? "the whole line lies within tolerance of vault " + name
+                ? "the whole line is within tolerance of vault " + name
                 : NetworkFindings.meters(toM - fromM) + " inside vault " + name;
         leave(FindingCode.LENGTH_INSIDE_VAULT, fromM, toM, (fromM + toM) / 2, detail);
     }
 
     private void leaveShort(int before, int after, double fromM, double toM) {
         String detail = NetworkFindings.meters(toM - fromM) + " between vaults "
-                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the least span of "
+                + places.vault(before).id() + " and " + places.vault(after).id() + " is less than the minimum span of "
                 + NetworkFindings.meters(settings.minimumSpanM());
         FindingCode code = before == after ? FindingCode.LENGTH_INSIDE_VAULT : FindingCode.SHORT_STRETCH;
         leave(code, fromM, toM, (fromM + toM) / 2, detail);
@@ -325,7 +325,7 @@ final class ChainCutter {
                         before,
                         difference.term(),
                         difference.before() + " becomes " + difference.after() + " on route "
-                                + piece.route().id() + "; the span has the first",
+                                + piece.route().id() + "; the span uses the first",
                         piece.lonAt(placeM),
                         piece.latAt(placeM));
             }

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Lets one of several cuts stand where they lie so close along a line that what is between them would be no span.
+ * Keeps one of several cuts where they are so close along a line that what is between them would be no span.
  *
  * <p>The vault of a line's end goes first ({@link LineEnds}), then the one nearest to the line, then the one that the records
- * name, then the one with the smaller name; each that stands drives out those closer to it than the least span, measured
- * along the line. The span on either side then ends at the vault that stands, so that the way through stays whole. The
+ * name, then the one with the smaller name; each that is kept removes those closer to it than the least span, measured
+ * along the line. The span on either side then ends at the vault that is kept, so that the way through stays whole. The
  * choice depends neither on the line's direction nor on the order of the file.
  */
 final class CloseCuts {
@@ -33,7 +33,7 @@ final class CloseCuts {
         this.sink = sink;
     }
 
-    /** Returns those of the cuts, given in order along the line, that stand. */
+    /** Returns those of the cuts, given in order along the line, that are kept. */
     List<VaultCrossing> standing(List<VaultCrossing> inOrder) {
         List<VaultCrossing> standing = new ArrayList<>(inOrder.size());
         int from = 0;

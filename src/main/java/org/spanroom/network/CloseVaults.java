@@ -3,6 +3,7 @@ package org.spanroom.network;
 import java.util.Map;
 import java.util.concurrent.ConcurrentSkipListMap;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Counted;
 import org.spanroom.model.network.Vault;
 
 /** Collects which vaults gave way to which, so that a bank of many ducts is reported once. Safe for several threads. */
@@ -22,8 +23,8 @@ final class CloseVaults implements CloseCuts.Sink {
                     .vault(
                             FindingCode.VAULTS_TOO_CLOSE,
                             loser,
-                            "on " + lines + (lines == 1 ? " line" : " lines") + " vault " + winner.id()
-                                    + " cuts in its place");
+                            "on " + Counted.of(lines, "line") + ", vault " + winner.id()
+                                    + " cuts the line instead");
         });
     }
 }

@@ -17,7 +17,7 @@ record Cut(int vault, double fromM, double toM) {
         return new Cut(vault, fromM + byM, toM + byM);
     }
 
-    /** Returns the cuts of the passes that stand. */
+    /** Returns the cuts of the passes that are kept. */
     static List<Cut> of(List<VaultCrossing> standing) {
         return standing.stream()
                 .map(pass -> new Cut(pass.vault(), pass.cutFromM(), pass.cutToM()))

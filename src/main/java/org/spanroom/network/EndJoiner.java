@@ -13,13 +13,13 @@ import org.spanroom.model.network.NetworkSettings;
 /**
  * Joins pieces of one duct that end at one place where no vault is.
  *
- * <p>Ends of one duct that lie within the join tolerance of one another, directly or over others between them, are one
+ * <p>Ends of one duct that are within the join tolerance of one another, directly or over others between them, are one
  * group. Exactly two make a joint; first those that coincide to a millimeter, then the rest within tolerance. More than two
- * are left apart and reported. Routes whose duct is not recorded are taken for pieces of one duct only by that same rule
- * among themselves. Ducts of one bank may lie exactly upon each other: only ends of the same duct are ever compared.
+ * are left apart and reported. Routes whose duct is not recorded are treated as pieces of one duct only by that same rule
+ * among themselves. Ducts of one bank may be exactly upon each other: only ends of the same duct are ever compared.
  *
  * <p>Ends of one duct at the very same place are looked at once, by the first of them: a hundred thousand lines may begin at the origin
- * of a system for want of a better place.
+ * of a system if no better place is known.
  */
 final class EndJoiner {
     private static final double SAME_POINT_M = 1e-3;
@@ -71,7 +71,7 @@ final class EndJoiner {
         }
     }
 
-    /** Returns the end met before that lies at the very same place and is of the same duct; -1 if there is none. */
+    /** Returns the end met before that is at the very same place and is of the same duct; -1 if there is none. */
     private int firstAt(int end) {
         int[] found = {-1};
         visitNear(end, 0, other -> {

@@ -89,7 +89,7 @@ final class Footprint {
             int count = 0;
             for (int i = 0; i + 3 < ring.length; i += 2) {
                 step.against(ring, i, toleranceM, TIE_M);
-                step.tell(toleranceM, meeting);
+                step.report(toleranceM, meeting);
                 if (step.crosses()) {
                     crossings[count++] = step.crossing();
                 }

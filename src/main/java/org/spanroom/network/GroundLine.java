@@ -7,7 +7,7 @@ import org.spanroom.model.Line;
  * A span's line on the ground: the chain of its steps in meters from (0, 0), each with its true length ({@link GroundStep}).
  *
  * <p>Heights are those of the line, above its first vertex; or, where it has none and both vaults' are known, they go evenly from
- * one to the other. The same line gives the same numbers whenever it is asked for.
+ * one to the other. The same line gives the same numbers whenever it is requested.
  */
 final class GroundLine {
     private GroundLine() {}

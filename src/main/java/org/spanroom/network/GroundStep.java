@@ -10,7 +10,7 @@ package org.spanroom.network;
  * (Survey Review XXIII 176, 1975), its direction halfway between its azimuths at both ends.
  *
  * <p>Accuracy against the geodesic: better than 2e-7 of the length up to 19 000 km anywhere, poles and antimeridian
- * included; 0.6 % for steps between near-antipodal points, where Vincenty's iteration fails and a sphere stands in.
+ * included; 0.6 % for steps between near-antipodal points, where Vincenty's iteration fails and a sphere is used.
  * Directions refer to the meridian through the middle of the step: those of two neighboring steps turn against each
  * other by {@code d tan(phi) / R}, 0.001 degrees for steps of 100 m at 45 degrees. Heights do not enter.
  */

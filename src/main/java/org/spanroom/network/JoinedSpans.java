@@ -9,7 +9,7 @@ import org.spanroom.model.network.Vault;
 
 /**
  * Spans of several routes joined end to end. They have less in common than those of one route and keep their lines whole, but what
- * follows from a line and the vaults, the line on the ground and the name, is found out again each time it is asked for.
+ * follows from a line and the vaults, the line on the ground and the name, is found out again each time it is requested.
  */
 final class JoinedSpans implements ChainSpans {
     private final List<Joined> spans;

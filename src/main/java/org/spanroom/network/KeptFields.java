@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Set;
 import org.spanroom.model.network.Duct;
 
-/** The owner's own fields of a span that is made of several routes: of each the distinct values, in the order of the span. */
+/** The owner's own fields of a span that consists of several routes: of each the distinct values, in the order of the span. */
 final class KeptFields {
     private static final String SEPARATOR = ";";
 
     private KeptFields() {}
 
-    /** Returns a duct with the values of all pieces; itself where they are alike. */
+    /** Returns a duct with the values of all pieces; itself where they are the same. */
     static Duct together(Duct duct, List<ChainLink> pieces) {
         if (pieces.stream().allMatch(piece -> piece.route().duct().kept().equals(duct.kept()))) {
             return duct;

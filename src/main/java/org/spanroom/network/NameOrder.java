@@ -2,7 +2,7 @@ package org.spanroom.network;
 
 import java.util.Comparator;
 
-/** The order of names as people number things: V9 before V10. Names that differ only in leading zeros go by their letters. */
+/** The order of names as people number things: V9 before V10. Names that differ only in leading zeros are in the order of their letters. */
 final class NameOrder implements Comparator<String> {
     @Override
     public int compare(String one, String other) {

@@ -51,7 +51,7 @@ final class NetworkFindings {
     }
 
     void routeWithoutVault(ChainLink piece, boolean closed) {
-        String detail = "no vault lies within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
+        String detail = "no vault is within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
                 + meters(piece.lengthM()) + " not assigned to a span";
         remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);
     }

@@ -30,7 +30,7 @@ final class NetworkRun {
     private final AtomicReferenceArray<ChainCutter.@Nullable Cutting> cuttings;
     private final AtomicReferenceArray<@Nullable Waiting> waiting;
 
-    /** A route that has an end at no vault; its track is measured again later, to spare memory. */
+    /** A route that has an end at no vault; its track is measured again later, to save memory. */
     private record Waiting(List<VaultCrossing> passes, List<OpenEnd> ends) {}
 
     /** A route in a chain under construction. */
@@ -133,7 +133,7 @@ final class NetworkRun {
                     FindingCode.GAP_BEYOND_TOLERANCE,
                     ends.get(pair[0]),
                     "the end of route "
-                            + routes.get(ends.get(pair[1]).route()).id() + " lies "
+                            + routes.get(ends.get(pair[1]).route()).id() + " is "
                             + NetworkFindings.meters(joiner.distanceM(pair[0], pair[1])) + " away");
         }
     }
@@ -146,7 +146,7 @@ final class NetworkRun {
             report(
                     FindingCode.GAP_BEYOND_TOLERANCE,
                     end,
-                    "vault " + context.places().vault(near).id() + " lies " + NetworkFindings.meters(meters)
+                    "vault " + context.places().vault(near).id() + " is " + NetworkFindings.meters(meters)
                             + " from the line's end");
         }
     }
@@ -232,7 +232,7 @@ final class NetworkRun {
         }
         double missingM = routeSum.value() - spanSum.value() - remainderSum.value();
         if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
-            throw new IllegalStateException("the account of drawn length is out by " + missingM + " m");
+            throw new IllegalStateException("the drawn lengths do not balance; they differ by " + missingM + " m");
         }
         return new Network(
                 SpanTable.of(spans, vaults.places(), ranges),

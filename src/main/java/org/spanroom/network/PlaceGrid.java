@@ -8,7 +8,7 @@ import java.util.function.IntConsumer;
  *
  * <p>Rows of equal height in latitude; each band of one degree has as many columns as make its cells nearly square, so
  * that the grid closes at the antimeridian and narrows to one column at the poles. Cells live in a hash table of linked
- * numbers: adding is constant, asking costs the cells touched. What is visited lies in a cell near the place asked for or
+ * numbers: adding is constant, asking costs the cells touched. What is visited is in a cell near the place requested or
  * shares its slot by chance: the visitor measures. Something may be visited more than once.
  */
 final class PlaceGrid {
@@ -43,7 +43,7 @@ final class PlaceGrid {
         Arrays.fill(heads, -1);
     }
 
-    /** Adds a thing at a point; things of another kind are not visited when this kind is asked for. */
+    /** Adds a thing at a point; things of another kind are not visited when this kind is requested. */
     void add(int item, double lonDeg, double latDeg, int kind) {
         int row = row(latDeg);
         addTo(slot(row, firstColumn(row, lonDeg), kind), item);
@@ -67,12 +67,12 @@ final class PlaceGrid {
         }
     }
 
-    /** Visits what may lie within a distance of a point. */
+    /** Visits what may be within a distance of a point. */
     void visitAround(double lonDeg, double latDeg, double radiusM, int kind, IntConsumer visitor) {
         visitStep(lonDeg, latDeg, 0, 0, radiusM, kind, visitor);
     }
 
-    /** Visits what may lie within a distance of a step that goes from a point by so many degrees. */
+    /** Visits what may be within a distance of a step that goes from a point by this many degrees. */
     void visitStep(
             double lonDeg,
             double latDeg,
@@ -150,7 +150,7 @@ final class PlaceGrid {
 
     /**
      * Returns the place of a cell in the table. Blocks of four by four cells are spread by multiplication with large odd
-     * numbers; the cells of a block lie together, so that a route finds its neighborhood in one line of the cache.
+     * numbers; the cells of a block are together, so that a route finds its neighborhood in one line of the cache.
      */
     private int slot(int row, int column, int kind) {
         long mixed =

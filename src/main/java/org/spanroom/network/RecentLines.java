@@ -5,7 +5,7 @@ import org.spanroom.model.Line;
 
 /**
  * The lines of spans cut lately from routes joined end to end, which are kept whole. Ducts of one bank are mostly drawn upon one
- * another: spans that are drawn alike share one line, which spares memory. For use by one thread.
+ * another: spans that are drawn the same share one line, which saves memory. For use by one thread.
  */
 final class RecentLines {
     private static final int SLOTS = 1 << 12;

@@ -8,7 +8,7 @@ import org.spanroom.model.network.NetworkSettings;
  *
  * <p>Records often name the two vaults of a line in reverse order, and a line shorter than the reach has both its vaults in
  * reach of both its ends. There the drawn order decides: the two names are exchanged where they fit better so, by the sum of
- * their distances. A name whose vault lies nearer to the line's other end claims nothing, on a line so short that the reach
+ * their distances. A name whose vault is nearer to the line's other end claims nothing, on a line so short that the reach
  * alone explains it, or where the line is drawn to that vault at its other end and only this end names it.
  */
 final class RecordedEnds {

@@ -18,7 +18,7 @@ import org.spanroom.model.network.Route;
  * The vaults that the records name at the ends of routes, against those where the ends lie.
  *
  * <p>An end inside a chain is at no vault: there the name is right if it is that of the next vault beyond, since pieces of a
- * duct often carry the vaults of the whole. Where the records count, the named vault takes the end if it lies within tolerance
+ * duct often carry the vaults of the whole. Where the records count, the named vault takes the end if it is within tolerance
  * or reach of it, whatever else is nearer, unless the drawing refutes the record ({@link RecordedEnds}). Where the drawing counts,
  * the records decide between vaults that lie equally near.
  */
@@ -132,7 +132,7 @@ final class RecordedVaults {
                         piece,
                         0,
                         "the recorded vaults are swapped: the line is drawn from " + name(atFirst) + " to "
-                                + name(atLast) + ", which counts");
+                                + name(atLast) + "; the drawn order was used");
             } else {
                 compareEnd(piece, 0, atFirst);
                 compareEnd(piece, 1, atLast);
@@ -171,11 +171,11 @@ final class RecordedVaults {
                     FindingCode.RECORDED_VAULT_DIFFERS,
                     piece,
                     side,
-                    "recorded is vault " + name.get() + ", which lies "
-                            + NetworkFindings.meters(meters) + " from the line's end; drawn is "
-                            + (actual.isEmpty() ? "no vault" : "vault " + name(actual))
+                    "the recorded vault is " + name.get() + ", "
+                            + NetworkFindings.meters(meters) + " from the line's end; "
+                            + (actual.isEmpty() ? "no vault is drawn there" : "the drawn vault is " + name(actual))
                             + (isAtOtherEnd(piece, side, candidates)
-                                    ? "; the recorded one is at the line's other end"
+                                    ? "; the recorded vault is at the line's other end"
                                     : ""));
         }
     }

@@ -2,6 +2,7 @@ package org.spanroom.network;
 
 import java.util.List;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.ValueSource;
 import org.spanroom.model.network.NetworkSettings;
@@ -28,7 +29,7 @@ final class RouteMatcher {
                     .route(
                             FindingCode.ZERO_LENGTH_PART,
                             route,
-                            "all " + route.lonLat().size() + " vertices lie at one place",
+                            "all " + Counted.of(route.lonLat().size(), "vertex", "vertices") + " are at the same location",
                             track.lonDeg(0),
                             track.latDeg(0));
             return new ChainLink(number, route, track, List.of(), false, 0);
@@ -54,7 +55,7 @@ final class RouteMatcher {
                             route,
                             leftOut == 1
                                     ? "vertex " + (first + 1) + " repeats the one before it"
-                                    : leftOut + " vertices repeat the one before them, the first is vertex "
+                                    : leftOut + " vertices repeat the one before them; the first is vertex "
                                             + (first + 1),
                             route.lonLat().x(first),
                             route.lonLat().y(first));
@@ -75,7 +76,7 @@ final class RouteMatcher {
                             Term.RECORDED_LENGTH.key(),
                             "recorded " + NetworkFindings.meters(recordedM) + ", drawn "
                                     + NetworkFindings.meters(track.lengthM()) + "; the "
-                                    + (settings.lengths() == ValueSource.DRAWN ? "drawn" : "recorded") + " counts",
+                                    + (settings.lengths() == ValueSource.DRAWN ? "drawn" : "recorded") + " length was used",
                             track.lonDeg(0),
                             track.latDeg(0));
         }

@@ -11,7 +11,7 @@ import org.spanroom.model.network.SpanName;
 import org.spanroom.model.network.Vault;
 
 /**
- * The spans of one route, packed into about a hundred bytes each and put together when they are asked for: the vertices between its
+ * The spans of one route, packed into about a hundred bytes each and put together when they are requested: the vertices between its
  * two ends are the route's own, and its line on the ground follows from them.
  */
 final class RouteSpans implements ChainSpans {
@@ -21,7 +21,7 @@ final class RouteSpans implements ChainSpans {
     /** Vault from, vault to, first of the route's vertices between them, how many. */
     private static final int PLACES = 4;
 
-    /** Stands for the first vertex where the line is not a stretch of the route's. */
+    /** Marks the first vertex where the line is not a stretch of the route's. */
     private static final int OWN_LINE = -1;
 
     private final Duct duct;
@@ -155,7 +155,7 @@ final class RouteSpans implements ChainSpans {
         private int[] places = new int[8 * PLACES];
         private Line @Nullable [] own;
         private int size;
-        /** The route's vertex at which the next span should begin, and how many may still be looked at in vain. */
+        /** The route's vertex at which the next span should begin, and how many may still be compared without success. */
         private int next;
 
         private long searches;

@@ -16,11 +16,11 @@ import org.spanroom.parallel.ParallelRanges;
  *
  * <p>Method: each line is measured on the ellipsoid ({@link GroundStep}), vaults at one place are put together, and every
  * coming-by of a line at a vault within the tolerance is found ({@link VaultCrossingFinder}). Ends that are at no vault are joined with
- * the one other end of their duct that lies there ({@link EndJoiner}). Each chain of joined routes is cut at its vaults ({@link
- * ChainCutter}); of cuts that lie closer than the least span the nearest vault's stands ({@link CloseCuts}).
+ * the one other end of their duct that is there ({@link EndJoiner}). Each chain of joined routes is cut at its vaults ({@link
+ * ChainCutter}); of cuts that are closer than the least span the nearest vault's is kept ({@link CloseCuts}).
  *
  * <p>Account: the drawn length of all spans and of all remainders, each of which a finding names with its length, is that of
- * all routes, to a millimeter. A gap that was bridged has no drawn length; an overlap of two pieces counts as drawn.
+ * all routes, to a millimeter. A gap that was bridged has no drawn length; an overlap of two pieces is treated as drawn.
  *
  * <p>Order: routes count in the order of their sequence numbers, vaults in that of their names; neither the threads nor the
  * order of the lists changes the result, nor does the order of the vaults in their file.

@@ -105,7 +105,7 @@ final class SpanLine {
         return true;
     }
 
-    /** Returns a number that lines drawn alike have in common. */
+    /** Returns a number that lines drawn the same have in common. */
     int hash() {
         long bits = 31 * Double.doubleToRawLongBits(firstLonDeg() + 0.0)
                 + 17 * Double.doubleToRawLongBits(lastLatDeg() + 0.0)

@@ -67,7 +67,7 @@ final class VaultCrossingFinder implements IntConsumer {
                 || Math.max(ax, bx) < -reachM
                 || Math.min(ay, by) > reachM
                 || Math.max(ay, by) < -reachM;
-        // a step that seems wider than it is goes by the side of the globe opposite to the vault
+        // a step that seems wider than it is passes the vault on the far side of the globe
         if (far || Math.abs(bx - ax) > Math.abs(dLon) * 200_000 + 1) {
             return;
         }

@@ -9,10 +9,10 @@ import java.util.function.IntConsumer;
 import org.spanroom.model.network.Vault;
 
 /**
- * All vaults, where they lie, and which of them lie at one place.
+ * All vaults, where they lie, and which of them are at one place.
  *
  * <p>Vaults are numbered in the order of their names, then of their places, so that no result depends on the order of the
- * file. A vault within the merge distance of an earlier one that stands for itself counts as the first such; distance is
+ * file. A vault within the merge distance of an earlier one that represents itself is treated as the first such; distance is
  * measured between their points, or from either's point to the other's footprint. Routes are still matched against both
  * drawn places, so that nothing in tolerance is lost.
  */
@@ -123,7 +123,7 @@ final class VaultPlaces {
         return vaults.get(number);
     }
 
-    /** Returns the number of the vault that this one counts as; its own, mostly. */
+    /** Returns the number of the vault that this one is treated as; its own, mostly. */
     int standsFor(int number) {
         return standsFor[number];
     }
@@ -157,7 +157,7 @@ final class VaultPlaces {
         return footprints[number];
     }
 
-    /** Visits vaults that may lie within a distance of a step. */
+    /** Visits vaults that may be within a distance of a step. */
     void visitStep(
             double fromLonDeg, double fromLatDeg, double dLonDeg, double dLatDeg, double radiusM, IntConsumer visitor) {
         grid.visitStep(fromLonDeg, fromLatDeg, dLonDeg, dLatDeg, radiusM, 0, visitor);
@@ -178,7 +178,7 @@ final class VaultPlaces {
         return best[0];
     }
 
-    /** Returns the vaults of each name, as the numbers that they count as. */
+    /** Returns the vaults of each name, as the numbers that they are treated as. */
     Map<String, List<Integer>> numbersById() {
         Map<String, List<Integer>> numbers = new HashMap<>();
         for (int number = 0; number < vaults.size(); number++) {

@@ -27,7 +27,7 @@ final class VaultReport {
         }
     }
 
-    /** Reports vaults that count as another, and those that no route comes near. */
+    /** Reports vaults that are treated as another, and those that no route comes near. */
     void report() {
         for (int number = 0; number < places.count(); number++) {
             Vault vault = places.vault(number);
@@ -38,8 +38,8 @@ final class VaultReport {
                         .vault(
                                 FindingCode.DUPLICATE_VAULT,
                                 vault,
-                                "lies " + NetworkFindings.meters(meters) + " from vault "
-                                        + places.vault(standsFor).id() + " and counts as that");
+                                "it is " + NetworkFindings.meters(meters) + " from vault "
+                                        + places.vault(standsFor).id() + " and was treated as that vault");
             } else {
                 reportIfFar(number, vault);
             }
@@ -61,7 +61,7 @@ final class VaultReport {
         }
     }
 
-    /** Returns the place of each vault among those that count; of one that counts as another, the other's. */
+    /** Returns the place of each vault among those that count; of one that is treated as another, the other's. */
     int[] places() {
         int[] among = new int[places.count()];
         int counting = 0;

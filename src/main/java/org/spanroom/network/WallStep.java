@@ -56,7 +56,7 @@ final class WallStep {
         }
     }
 
-    void tell(double toleranceM, Footprint.Meeting meeting) {
+    void report(double toleranceM, Footprint.Meeting meeting) {
         if (nearM <= toleranceM) {
             meeting.beside(reachFrom, reachTo, nearFrom, nearTo, nearM);
         } else {
@@ -130,7 +130,7 @@ final class WallStep {
         addReach(interval[0], interval[1]);
     }
 
-    /** Keeps the part of the interval where {@code start + t * slope} lies between two values. */
+    /** Keeps the part of the interval where {@code start + t * slope} is between two values. */
     private static void clip(double[] interval, double start, double slope, double least, double most) {
         if (slope == 0) {
             if (start < least || start > most) {

@@ -38,7 +38,7 @@ public final class BackgroundTask<T> {
         });
     }
 
-    /** Begins work at once on a thread whose stack has so many bytes. */
+    /** Begins work at once on a thread whose stack has this many bytes. */
     public static <T> BackgroundTask<T> start(String name, long stackBytes, Supplier<T> work) {
         var background = new BackgroundTask<>(work, false);
         var thread = new Thread(null, background.task, name, stackBytes);

@@ -16,8 +16,8 @@ import org.spanroom.model.permit.Zone;
  * One polygon of a zone in a plane: which places it contains, and where its boundary cuts a straight step.
  *
  * <p>A tree of the edges finds those near a step, and an indexed locator decides about a place. The area reaches beyond its outline by a
- * tolerance: a place within that distance of the boundary counts as inside, exactly as in a round buffer of that size, but calculated
- * without one. With no tolerance it still reaches {@link #LEAST_REACH_M}: a line drawn along the limit of a zone lies in it. Safe for use
+ * tolerance: a place within that distance of the boundary is treated as inside, exactly as in a round buffer of that size, but calculated
+ * without one. With no tolerance it still reaches {@link #LEAST_REACH_M}: a line drawn along the limit of a zone is in it. Safe for use
  * by several threads.
  */
 final class Area {
@@ -62,14 +62,14 @@ final class Area {
         edges.query(box, edge -> visitor.accept((LineSegment) edge));
     }
 
-    /** Returns whether the boundary may come into a box; if not, all of the box lies on one side of it. */
+    /** Returns whether the boundary may come into a box; if not, all of the box is on one side of it. */
     boolean boundaryMayMeet(double leastX, double leastY, double mostX, double mostY) {
         boolean[] met = {false};
         visit(new Envelope(leastX, mostX, leastY, mostY), edge -> met[0] = true);
         return met[0];
     }
 
-    /** Returns whether a place lies inside, or within reach of the boundary. */
+    /** Returns whether a place is inside, or within reach of the boundary. */
     boolean holds(double x, double y) {
         var place = new Coordinate(x, y);
         return locator.locate(place) != Location.EXTERIOR || isNearBoundary(place);

@@ -44,7 +44,7 @@ final class Step {
     }
 
     /**
-     * Adds where the step comes within a distance of an edge and where it leaves it again. What lies within a distance of an edge is
+     * Adds where the step comes within a distance of an edge and where it leaves it again. What is within a distance of an edge is
      * the strip along it and a disk at each end: convex, so that it holds one part of the step at most.
      */
     void near(double ax, double ay, double bx, double by, double distanceM) {
@@ -99,7 +99,7 @@ final class Step {
         }
     }
 
-    /** Returns from where to where {@code start + share * change} lies between two limits; nothing has its end before its beginning. */
+    /** Returns from where to where {@code start + share * change} is between two limits; nothing has its end before its beginning. */
     private static double[] between(double start, double change, double least, double most) {
         if (change == 0) {
             return start > least && start < most
@@ -115,7 +115,7 @@ final class Step {
         return (x1 - x0) * (y - y0) - (x - x0) * (y1 - y0);
     }
 
-    /** Returns the share of the step, 0 to 1, that lies nearest to a place. */
+    /** Returns the share of the step, 0 to 1, that is nearest to a place. */
     private double share(double x, double y) {
         double dx = x1 - x0;
         double dy = y1 - y0;

@@ -11,7 +11,7 @@ import org.spanroom.model.permit.Stretch;
  *
  * <p>A share of a step in the plane is the same share of its length on the ground: within a step of 1 km the plane's scale
  * changes by less than 3e-6 (at 110 km from its meridian), which moves a cut by less than 0.4 mm. All steps together make the
- * length that counts, so that what lies inside and what lies outside always add up to it.
+ * length that counts, so that what is inside and what is outside always add up to it.
  */
 final class Way {
     private final double[] alongM;
@@ -42,7 +42,7 @@ final class Way {
         return xy;
     }
 
-    /** Returns whether an area's boundary comes near; if not, the way and both vaults lie on one side of it. */
+    /** Returns whether an area's boundary comes near; if not, the way and both vaults are on one side of it. */
     boolean mayMeetBoundary(Area area) {
         double leastX = xy[0];
         double leastY = xy[1];

@@ -22,7 +22,7 @@ import org.spanroom.rank.TopScores;
 /**
  * All spans of a run in the order of the ranking.
  *
- * <p>Each span is assessed twice: once for its place in the order, of which a score, its bends and a few figures are kept, and once more when it
+ * <p>Each span is assessed twice: once for its place in the order, of which a score, its bends and a few figures are kept, and again when it
  * is written. Assessing is pure and takes microseconds; keeping what it finds would take kilobytes for each of millions.
  */
 final class AssessedSpans implements RankedSpans {
@@ -85,7 +85,7 @@ final class AssessedSpans implements RankedSpans {
     /** What one thread collects in. */
     private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money, ScenarioRun.Sums scenarios) {}
 
-    /** Where each span stands, how sure that is, and what else is kept of it. */
+    /** The rank of each span, the confidence in it, and what else is kept of it. */
     private record Standing(
             Standings standings,
             SpanFigures.Collector figures,

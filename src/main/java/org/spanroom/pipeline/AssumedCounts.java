@@ -25,7 +25,7 @@ final class AssumedCounts {
 
     /**
      * Returns a duct as a scenario has it: the same duct where its counts are recorded, its contents are unknown, or the config names no
-     * size for what would lie in it. Of assumed innerducts there are never more than go into the bore.
+     * size for what would be in it. Of assumed innerducts there are never more than go into the bore.
      */
     Duct in(ContentsScenario scenario, Duct duct) {
         Contents now = duct.contents();
@@ -48,7 +48,7 @@ final class AssumedCounts {
         return sized ? duct.withSizes(duct.insideDiameterMm(), contents(innerducts, pipe, cables, cable)) : duct;
     }
 
-    /** One cable lies in each innerduct, in order; the rest lies loose, as where the counts are recorded. */
+    /** One cable is in each innerduct, in order; the rest is loose, as where the counts are recorded. */
     private static Contents contents(int innerducts, Optional<Innerduct> pipe, int cables, Optional<Cable> cable) {
         List<Cable> all = Stream.iterate(1, number -> number + 1)
                 .limit(cables)

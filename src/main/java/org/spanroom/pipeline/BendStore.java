@@ -13,9 +13,9 @@ import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Span;
 
 /**
- * The bends of all spans of a run, each found once, since they are the dearest thing to find out about a span; held packed.
+ * The bends of all spans of a run, each found once, because they take the most time; held packed.
  *
- * <p>Ducts of a bank are mostly drawn upon one another: spans that lie alike on the ground share what was found. Several threads may
+ * <p>Ducts of a bank are mostly drawn upon one another: spans that have the same line on the ground share what was found. Several threads may
  * ask, each for spans of its own.
  */
 final class BendStore {

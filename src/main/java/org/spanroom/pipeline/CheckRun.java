@@ -22,11 +22,11 @@ public final class CheckRun {
     /**
      * What a check found.
      *
-     * @param ends how near the line ends lie to vaults
+     * @param ends how near the line ends are to vaults
      * @param findings in the order of their kinds
      */
     public record CheckSummary(
-            InputData inputs, Network network, EndDistanceCounts ends, List<Finding> findings, long findingsToMend) {}
+            InputData inputs, Network network, EndDistanceCounts ends, List<Finding> findings, long findingsToFix) {}
 
     /** Reads and cuts; writes nothing. */
     public CheckSummary run() {
@@ -36,6 +36,6 @@ public final class CheckRun {
         Network network = spanRun.cut(inputs);
         UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
         EndDistanceCounts ends = EndDistances.count(inputs.routes(), inputs.vaults());
-        return new CheckSummary(inputs, network, ends, findings.all(), findings.countToMend());
+        return new CheckSummary(inputs, network, ends, findings.all(), findings.countToFix());
     }
 }

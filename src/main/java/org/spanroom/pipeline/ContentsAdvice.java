@@ -20,7 +20,7 @@ import org.spanroom.model.rank.MissingTerm;
 
 /** What is missing of the contents of ducts, and the lines of a config that would let a run assume it. */
 final class ContentsAdvice {
-    /** What has to be known of what lies in a duct before its room can be counted; a wall may be given either way. */
+    /** What must be known of what is in a duct before its room can be counted; a wall may be given either way. */
     private static final List<Term> NEEDED = List.of(
             Term.INNERDUCT_COUNT,
             Term.CABLE_COUNT,
@@ -136,8 +136,8 @@ final class ContentsAdvice {
     }
 
     /**
-     * Lines to paste into a config. Counts are asked for where contents are unknown; what the cables carry where spans would stay out
-     * of the ranking for want of it, which is so of every span as soon as its cables are assumed.
+     * Lines to paste into a config. Counts are requested where contents are unknown; what the cables carry where spans would stay out
+     * of the ranking without it, which is so of every span as soon as its cables are assumed.
      */
     private List<String> toAssume(boolean unknown, long serviceUnknown) {
         var lines = new ArrayList<String>();
@@ -146,7 +146,7 @@ final class ContentsAdvice {
             lines.add("scenarios:");
             lines.add("  assume_contents: true");
             lines.add("  typical: {innerduct_count: " + typical.innerductCount() + ", cable_count: "
-                    + typical.cableCount() + "}     # put in what was usual in your city");
+                    + typical.cableCount() + "}     # set what is usual in your city");
         }
         boolean noService = config.assumed()
                 .findWord(Term.IN_SERVICE)
@@ -154,7 +154,7 @@ final class ContentsAdvice {
                 .isEmpty();
         if (noService && (serviceUnknown > 0 || (unknown && !isRead(Term.IN_SERVICE)))) {
             lines.add("assumed:");
-            lines.add("  in_service: live     # the careful case: each cable is handled as live");
+            lines.add("  in_service: live     # the cautious case: each cable is handled as live");
         }
         return lines;
     }

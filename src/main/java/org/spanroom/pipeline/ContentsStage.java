@@ -17,7 +17,7 @@ import org.spanroom.rank.RunRanking;
 import org.spanroom.survey.SurveyPlanner;
 import org.spanroom.survey.SurveySpan;
 
-/** What the results of a run rest on, where little is recorded of what lies in the ducts, and where to look first. */
+/** What the results of a run rest on, where little is recorded of what is in the ducts, and where to look first. */
 final class ContentsStage {
     private final RunConfig config;
     private final Network network;

@@ -32,7 +32,7 @@ final class DataDoubts {
         if (fillNowRatio > 1) {
             String detail = String.format(
                     Locale.ROOT,
-                    "contents close off %.0f %% of a bore of %.1f mm; check diameters and their unit",
+                    "contents fill %.0f %% of a bore of %.1f mm; check diameters and their unit",
                     100 * fillNowRatio,
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
@@ -48,7 +48,7 @@ final class DataDoubts {
                     one.span(),
                     String.format(
                             Locale.ROOT,
-                            "%.1f m between vaults; warned above %.1f m",
+                            "%.1f m between vaults; the warning limit is %.1f m",
                             one.span().lengthM(),
                             config.pull().limits().warnLengthM())));
         }
@@ -58,16 +58,16 @@ final class DataDoubts {
                     one.span(),
                     String.format(
                             Locale.ROOT,
-                            "%.0f degrees between vaults; warned above %.0f",
+                            "%.0f degrees between vaults; the warning limit is %.0f",
                             one.bends().total().deg(),
                             config.pull().limits().warnTotalDeg())));
         }
     }
 
-    /** Contents that were assumed are no fault of the data: they say that the assumption does not hold here. */
+    /** Contents that were assumed are no fault of the data: they say that the assumption is wrong here. */
     private static String ofSource(Assessment one, String why) {
         return one.span().duct().contentsSource() == ContentsSource.ASSUMED
-                ? "the assumed contents, not recorded ones: " + why + "; assume fewer in ducts of this size"
+                ? "the assumed contents (not recorded): " + why + "; assume fewer in ducts of this size"
                 : why;
     }
 

@@ -12,7 +12,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 
-/** Ducts as they may be where sizes were assumed, or where one cable lies in them that the records leave out. */
+/** Ducts as they may be where sizes were assumed, or where one cable is in them that the records leave out. */
 final class DuctVariants {
     private static final Set<Term> COUNTS = Set.of(Term.CABLE_COUNT, Term.INNERDUCT_COUNT);
 

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Line;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
@@ -13,7 +14,7 @@ import org.spanroom.rank.SectionGroups;
  * The least memory in which a network can be assessed and written, so that a run that cannot succeed ends before most of its work
  * is done.
  *
- * <p>Counted from the records that are held to the end, in bytes as a 64-bit JVM with short pointers lays them out; findings, bends and
+ * <p>Counted from the records that are kept to the end, in bytes as a 64-bit JVM with short pointers lays them out; findings, bends and
  * what is being written come on top, about a third as much again. Networks for which any JVM has the memory are let through.
  */
 final class MemoryNeed {
@@ -47,10 +48,10 @@ final class MemoryNeed {
         if (spans >= FEWEST_SPANS && needed > heapBytes) {
             throw new NotEnoughMemoryException(String.format(
                     Locale.ROOT,
-                    "not enough memory: %,d spans need at least %,d MiB, and Java may use %,d MiB. "
+                    "not enough memory: %s need at least %,d MiB, but the Java heap limit is %,d MiB. "
                             + "Nothing was written; earlier results are as they were. "
-                            + "Give it more: java -Xmx%dm -jar spanroom.jar ...",
-                    spans,
+                            + "Increase it: java -Xmx%dm -jar spanroom.jar ...",
+                    Counted.of(spans, "span"),
                     needed / MEBIBYTE,
                     heapBytes / MEBIBYTE,
                     2 * needed / MEBIBYTE));

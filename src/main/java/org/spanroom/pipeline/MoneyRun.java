@@ -17,7 +17,7 @@ import org.spanroom.model.rank.UncertaintySettings;
  * What the ranked spans of a run cost and save: with all rates at their values, and low, likely and high from drawings of the rates. A drawing is the same for all
  * spans, so the total of a drawing is the sum over the spans in it, and the range of the total is that of these sums, never the sum of the
  * spans' ranges. Of each span nine numbers are kept. First every ranked span is given, in any order and by any thread; then what came of
- * it is asked for.
+ * it is requested.
  */
 final class MoneyRun {
     /** Memory for each span, where rates are drawn. */
@@ -43,7 +43,7 @@ final class MoneyRun {
     }
 
     /**
-     * Prepares for so many spans.
+     * Prepares for this many spans.
      *
      * @param rates at their values
      */
@@ -92,7 +92,7 @@ final class MoneyRun {
         return drawn;
     }
 
-    /** Returns the ranges of a ranked span; empty where nothing comes out of it, or nothing was simulated. */
+    /** Returns the ranges of a ranked span; empty if no innerduct comes out, or nothing was simulated. */
     Optional<MoneyRanges> of(int number) {
         if (drawings.isEmpty() || Float.isNaN(ranges[0][number])) {
             return Optional.empty();

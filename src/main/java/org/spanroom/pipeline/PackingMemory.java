@@ -29,8 +29,8 @@ final class PackingMemory {
                 .ifPresent(file -> {
                     throw new InputException(
                             file,
-                            "the file of packings lies in the folder of results",
-                            "Name one outside of it with output.packing_file.");
+                            "the packing file is in the results folder",
+                            "Set output.packing_file to a file outside of it.");
                 });
     }
 

@@ -25,7 +25,7 @@ public interface Progress {
      */
     void begin(String stage, long expectedCount);
 
-    /** So many more things of the stage are done. */
+    /** This many more things of the stage are done. */
     void advance(long count);
 
     /**

@@ -16,8 +16,8 @@ import org.spanroom.rank.Simulation;
 import org.spanroom.rank.TopScores;
 
 /**
- * How sure the standing of each span of a run is. First every ranked span is given, in any order and by any thread; then what came of
- * it is asked for. Of each span four numbers are kept; the few that may belong to the top are simulated again.
+ * Confidence in the rank of each span of a run. First every ranked span is given, in any order and by any thread; then what came of
+ * it is requested. Of each span four numbers are kept; the few that may belong to the top are simulated again.
  */
 final class RankConfidenceRun {
     private static final double LOW_SHARE = 0.1;
@@ -37,7 +37,7 @@ final class RankConfidenceRun {
     private double[] thresholds = {};
     private double leastThreshold;
 
-    /** Prepares for so many spans. */
+    /** Prepares for this many spans. */
     private RankConfidenceRun(RunConfig config, Scenarios outlooks, int spans) {
         this.outlooks = outlooks;
         simulation = outlooks.simulation();
@@ -52,7 +52,7 @@ final class RankConfidenceRun {
         best = new float[spans];
     }
 
-    /** Prepares for so many spans, if the config asks for it. */
+    /** Prepares for this many spans, if the config asks for it. */
     static Optional<RankConfidenceRun> of(RunConfig config, SpanAssessor assessor, Ranking ranking, int spans) {
         return config.uncertainty().simulated()
                 ? Optional.of(new RankConfidenceRun(config, new Scenarios(config, assessor, ranking), spans))
@@ -92,7 +92,7 @@ final class RankConfidenceRun {
         leastThreshold = Arrays.stream(thresholds).min().orElse(0);
     }
 
-    /** Returns how sure a ranked span's standing is. */
+    /** Returns the confidence in a span's rank. */
     RankConfidence of(int number, Assessment assessed) {
         double topRatio = 0;
         if (mayBeTop(number)) {

@@ -122,7 +122,7 @@ public final class RankRun {
                 sections.countRanked(),
                 written.totals(),
                 findings.countByCode(),
-                findings.countToMend(),
+                findings.countToFix(),
                 contents,
                 survey,
                 written);

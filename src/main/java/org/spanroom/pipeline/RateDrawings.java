@@ -25,7 +25,7 @@ final class RateDrawings {
         return drawings.size();
     }
 
-    /** Returns what a span costs in each drawing; nothing drawn where nothing comes out of it. */
+    /** Returns what a span costs in each drawing; nothing drawn if no innerduct comes out. */
     MoneyDraws of(Assessment assessed) {
         return assessed.effort()
                 .map(Effort::quantities)

@@ -36,7 +36,7 @@ final class RecordedFiles {
         return new RunRecord.Part(find(Path.of(part.file())).toString(), part.sha256());
     }
 
-    /** A file that lies below the present directory keeps its short name. */
+    /** A file that is below the present directory keeps its short name. */
     private Path find(Path recorded) {
         Path there = startedIn.resolve(recorded);
         boolean isElsewhere = !startedIn.equals(Path.of("").toAbsolutePath()) && Files.exists(there);

@@ -11,7 +11,7 @@ import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.rank.SectionGroups;
 import org.spanroom.rank.Standings;
 
-/** The sections of a run in their order, each put together when it is asked for, from what is kept of its spans. Safe for use by several threads. */
+/** The sections of a run in their order, each put together when it is requested, from what is kept of its spans. Safe for use by several threads. */
 final class RunSections extends AbstractList<RankedSection> implements RandomAccess {
     private final SpanList spans;
     private final int[] order;

@@ -18,9 +18,9 @@ import org.spanroom.model.rank.ScenarioResult;
 import org.spanroom.rank.RunRanking;
 
 /**
- * What a run would find under each scenario of the contents that are not recorded. A span with recorded contents counts alike in all of
- * them; one with assumed contents is assessed once more for each other scenario. First every span is given, in any order and by any thread;
- * then what came of it is asked for. All sums are of whole numbers, so that no thread shows in them.
+ * What a run would find under each scenario of the contents that are not recorded. A span with recorded contents counts the same in all of
+ * them; one with assumed contents is assessed again for each other scenario. First every span is given, in any order and by any thread;
+ * then what came of it is requested. All sums are of whole numbers, so that no thread shows in them.
  */
 final class ScenarioRun {
     private static final String MAIN = "typical";

@@ -17,7 +17,7 @@ import org.spanroom.rank.SpanOutlook.Situation;
 
 /** What each span may be like: the situations that the simulation draws from. Safe for use by several threads. */
 final class Scenarios {
-    /** States of the contents: 0 as taken, 1 one cable more, then the other scenarios. */
+    /** States of the contents: 0 as taken, 1 one additional cable, then the other scenarios. */
     private static final int FIRST_OTHER = 2;
 
     private final UncertaintySettings settings;
@@ -63,7 +63,7 @@ final class Scenarios {
                 assessed.span().id(), situations, ranking.useByFriction(assessed), blockedRatio(duct.condition()));
     }
 
-    /** Adds the situations of one set of sizes: contents as taken, one cable more and, where they are assumed, few and many. */
+    /** Adds the situations of one set of sizes: contents as taken, one additional cable and, where they are assumed, few and many. */
     private void bySizes(
             List<Situation> situations,
             Assessment assessed,

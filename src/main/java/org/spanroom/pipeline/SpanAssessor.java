@@ -31,7 +31,7 @@ final class SpanAssessor {
     private final PermitAssessor permitAssessor;
     private final EffortAssessor effortAssessor;
 
-    /** Prepares for so many spans. */
+    /** Prepares for this many spans. */
     SpanAssessor(RunConfig config, PermitAssessor permitAssessor, int spans) {
         this.permitAssessor = permitAssessor;
         bendStore = new BendStore(config.bend(), spans);
@@ -74,7 +74,7 @@ final class SpanAssessor {
         return roomAssessor;
     }
 
-    /** Assesses the span of the given number; each number stands for one span. */
+    /** Assesses the span of the given number; each number is one span. */
     Assessment assess(int number, Span span) {
         Bends bends = bendStore.of(number, span);
         Room room = propose(span, span.duct());
@@ -95,7 +95,7 @@ final class SpanAssessor {
         return roomAssessor.assess(duct).propose(choice -> effortAssessor.siteHours(span, choice));
     }
 
-    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today lie there, full of cables. */
+    /** Returns the pulls of the proposal once the sleeves that have room beside the innerducts today are there, full of cables. */
     private Optional<PullAssessment> laterPull(Span span, Bends bends, Room room) {
         return room.now()
                 .filter(now -> now.newCables() > 0)

@@ -7,6 +7,7 @@ import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
+import org.spanroom.model.Counted;
 import org.spanroom.model.network.Network;
 import org.spanroom.network.SpanCutter;
 
@@ -26,25 +27,24 @@ final class SpanRun {
         if (config.inputs().vaults().file().isEmpty()) {
             throw new InputException(
                     Path.of("vaults"),
-                    "no vaults are given, and a span lies between two",
+                    "no vaults are given, but a span needs two",
                     "Name a file with --vaults or inputs.vaults.file.");
         }
         progress.begin("read inputs", -1);
-        InputData inputs = new InputReader(config, findings, this::tell).read();
+        InputData inputs = new InputReader(config, findings, this::report).read();
         UsableInputs.demandFeatures(inputs, findings);
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d routes, %,d vaults%s",
-                inputs.routes().size(),
-                inputs.vaults().size(),
+                "%s, %s%s",
+                Counted.of(inputs.routes().size(), "route"),
+                Counted.of(inputs.vaults().size(), "vault"),
                 inputs.zones().isEmpty()
                         ? ""
-                        : String.format(
-                                Locale.ROOT, ", %,d zones", inputs.zones().size())));
+                        : ", " + Counted.of(inputs.zones().size(), "zone")));
         return inputs;
     }
 
-    private void tell(long features, double doneShare) {
+    private void report(long features, double doneShare) {
         progress.reach(doneShare);
         progress.advance(features);
     }
@@ -54,8 +54,8 @@ final class SpanRun {
         Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings, progress::advance);
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d spans, %s; %s not assigned to a span",
-                network.spans().size(),
+                "%s, %s; %s not assigned to a span",
+                Counted.of(network.spans().size(), "span"),
                 config.units().words(network.spanLengthM() / 1000, 1, "km"),
                 config.units().words(network.remainderLengthM() / 1000, 1, "km")));
         return network;

@@ -17,6 +17,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.finding.Severity;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.model.Counted;
 import org.spanroom.model.network.EndDistanceCounts;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
@@ -25,7 +26,7 @@ import org.spanroom.network.EndDistances;
 
 /**
  * Ends a run from which nothing can come: every feature of the routes or of the vaults was rejected, or no span came out. The message
- * begins with the likeliest cause; below it stands each reason with its count and its first features.
+ * begins with the likeliest cause; below it is each reason with its count and its first features.
  */
 final class UsableInputs {
     private static final int FIRST_FEW = 3;
@@ -78,7 +79,11 @@ final class UsableInputs {
                 .sum();
         String problem = features == 0
                 ? "it has no features: no " + role + " can be read from it"
-                : String.format(Locale.ROOT, "none of its %,d features can be used for %s", features, role);
+                : String.format(
+                        Locale.ROOT,
+                        "none of its %s can be used for %s",
+                        Counted.of(features, "feature"),
+                        role);
         return new InputException(file(role), problem + ". " + cause.text, cause.remedy, lines);
     }
 
@@ -101,7 +106,7 @@ final class UsableInputs {
             String wanted = role.equals("routes") ? "Routes are lines" : "Vaults are points or outlines";
             return swapped
                     ? new Cause(
-                            "The files of routes and vaults seem to be exchanged",
+                            "The files of routes and vaults seem to be swapped",
                             "Give the lines with --routes and the points or outlines with --vaults.")
                     : new Cause(
                             wanted + "; this seems to be another layer", "Name the right file with --" + role + ".");
@@ -113,7 +118,7 @@ final class UsableInputs {
         }
         if (main == FindingCode.ZERO_LENGTH_PART) {
             return new Cause(
-                    "All vertices of each line lie at one place",
+                    "All vertices of each line are at the same location",
                     "Export it again with all digits of its coordinates, or name another file with --" + role + ".");
         }
         return main == FindingCode.BAD_COORDINATE
@@ -203,10 +208,10 @@ final class UsableInputs {
         }
         return new Cause(
                 line("no line has two vaults within network.snap_tolerance_m, which is %.2f m", snapToleranceM),
-                "Compare it with the distances below; if they are no help, the layers may not belong together.");
+                "Compare it with the distances below; if they do not help, the layers may not belong together.");
     }
 
-    /** Returns how far the bounds of the two layers lie apart, roughly; 0 where they overlap. */
+    /** Returns how far the bounds of the two layers are apart, roughly; 0 where they overlap. */
     private double nearestKm() {
         double[] ofRoutes = {180, 90, -180, -90};
         inputs.routes()

@@ -5,7 +5,7 @@ package org.spanroom.pull;
  *
  * @param cableNPerM weight of its cables on the innerduct's wall; negative where they float
  * @param bodyNPerM weight of innerduct and cables on the duct's wall; negative where they float
- * @param neighborNPerM weight of the duct's other contents that lies on it
+ * @param neighborNPerM weight of the duct's other contents that rests on it
  * @param wedgeRatio factor on the friction at the duct's wall
  * @param hasCable false for an empty innerduct: an ordinary pull without hold force
  * @param liveShareRatio the largest share of the hold force that falls on a live cable; 0 where none is live

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.spanroom.model.Line;
 
 /**
- * The grades of a span: the drawn elevations, less what lies within the tolerance of a straight grade.
+ * The grades of a span: the drawn elevations, less what is within the tolerance of a straight grade.
  *
  * <p>Method: the vertex farthest in height from the straight grade between two kept ones is kept too, while it is farther
  * than the tolerance (the Douglas-Peucker scheme, heights instead of distances). A line without elevations is level.

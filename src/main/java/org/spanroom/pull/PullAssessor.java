@@ -45,7 +45,7 @@ public final class PullAssessor {
     }
 
     /**
-     * Returns forces, limits and the answer for pulling some innerducts of a span; the others stay and lie beside them.
+     * Returns forces, limits and the answer for pulling some innerducts of a span; the others stay and are beside them.
      *
      * @param out how many come out, the first in the order of {@link Contents#innerductsByOrderOut}
      */
@@ -57,7 +57,7 @@ public final class PullAssessor {
      * Returns forces, limits and the answer for pulling some innerducts of a span beside which something was placed before.
      *
      * @param out as for {@link #assess(Span, Bends, int)}
-     * @param beside what was placed beside the innerducts; it lies there during every pull
+     * @param beside what was placed beside the innerducts; it is there during every pull
      */
     public PullAssessment assess(Span span, Bends bends, int out, Beside beside) {
         Optional<Unrecoverable> why = Unrecoverable.of(span.duct());
@@ -93,7 +93,7 @@ public final class PullAssessor {
     /** Returns the calculation of one innerduct, segment by segment, with something placed beside the innerducts before. */
     public PullTrace trace(Span span, Bends bends, int out, Beside beside, int turn, Friction friction) {
         if (turn < 1 || turn > out) {
-            throw new IllegalArgumentException("turn must lie in 1 to " + out + ", was " + turn);
+            throw new IllegalArgumentException("turn must be from 1 to " + out + ", was " + turn);
         }
         demandWithin("out", out, span.duct());
         return pull(span, bends, out, beside).trace(turn - 1, friction);
@@ -106,7 +106,7 @@ public final class PullAssessor {
     private static void demandWithin(String name, int out, Duct duct) {
         int innerducts = duct.contents().innerducts().size();
         if (out < 1 || out > innerducts) {
-            throw new IllegalArgumentException(name + " must lie in 1 to " + innerducts + ", was " + out);
+            throw new IllegalArgumentException(name + " must be from 1 to " + innerducts + ", was " + out);
         }
     }
 

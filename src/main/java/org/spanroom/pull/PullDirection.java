@@ -15,7 +15,7 @@ import org.spanroom.model.pull.PullSettings;
  * radius, that of the center line less half the bore.
  */
 final class PullDirection {
-    /** A radius that is hardly more than half the bore is a slip of the data; its inside is taken as this part of it. */
+    /** A radius that is hardly more than half the bore is a slip of the data; its inside is treated as this part of it. */
     private static final double LEAST_INSIDE_RATIO = 0.1;
 
     private final SpanEnd pullingEnd;

@@ -4,7 +4,7 @@ package org.spanroom.pull;
  * Tension in something that is pulled through a straight or a bend; each method returns the tension after it.
  *
  * <p>All rest on Coulomb friction without effect of speed, and on a limp body that slips everywhere. The units are any that
- * agree; this package uses N, m and rad. Sources stand in the page on methods.
+ * agree; this package uses N, m and rad. The methods page lists the sources.
  */
 final class PullFormulas {
     /** Up to here the power series is more exact than the difference of exponentials. */
@@ -57,7 +57,7 @@ final class PullFormulas {
 
     /**
      * Vertical bend between two slopes: solves dT/d&psi; = f |T &plusmn; pR cos&phi;| + gR sin&phi;, plus on a crest and
-     * minus in a sag. Exact on a crest, and in a sag where the body lies on one wall all along: the upper one where its
+     * minus in a sag. Exact on a crest, and in a sag where the body is on one wall all along: the upper one where its
      * tension lifts it (T &gt; pR cos&phi;), else the lower one. Where it changes walls inside the bend the result is a
      * little low, by less than the friction of its weight over the arc.
      *
@@ -102,7 +102,7 @@ final class PullFormulas {
     }
 
     /**
-     * Factor on the friction of one of two equal bodies that lie side by side on the floor of a round bore:
+     * Factor on the friction of one of two equal bodies that are side by side on the floor of a round bore:
      * 1/sqrt(1 - (d/(D - d))&sup2;).
      */
     static double wedge(double bodyDiameterMm, double boreDiameterMm) {

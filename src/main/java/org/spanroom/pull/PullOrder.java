@@ -15,11 +15,11 @@ import org.spanroom.model.pull.PullSettings;
  * The innerducts of a duct in the order in which they are pulled, each with its load in its turn.
  *
  * <p>Empty ones come first: they move no cable and free the rest. Then the lightest loaded, so that the heaviest is pulled
- * when fewest neighbors lie on it. An innerduct that is out weighs on no other; its cables stay and lie loose. One that is
- * not to come out lies beside every other to the end, and so does what was placed beside the innerducts before.
+ * when fewest neighbors rest on it. An innerduct that is out weighs on no other; its cables stay and are loose. One that is
+ * not to come out is beside every other to the end, and so is what was placed beside the innerducts before.
  */
 final class PullOrder {
-    /** Friction factor of four or more bodies in one bore (cable handbooks, from memory). */
+    /** Friction factor of four or more bodies in one bore (common practice, no source). */
     private static final double MANY_BODIES_WEDGE_RATIO = 1.4;
 
     private static final int MANY_BODIES = 4;

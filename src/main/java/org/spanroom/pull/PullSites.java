@@ -9,7 +9,7 @@ import org.spanroom.model.network.VaultKind;
  * What vaults mean for the pulling machine.
  *
  * @param kinds what each recorded kind means, see {@link VaultKind#of}
- * @param inRoadway whether a vault's cover lies in the roadway; doubt counts as yes
+ * @param inRoadway whether a vault's cover is in the roadway; doubt is treated as yes
  */
 public record PullSites(Map<String, VaultKind> kinds, Predicate<Vault> inRoadway) {
     /** Every vault takes the machine, and none is a better place for it than another. */
@@ -19,7 +19,7 @@ public record PullSites(Map<String, VaultKind> kinds, Predicate<Vault> inRoadway
         kinds = Map.copyOf(kinds);
     }
 
-    /** Returns whether the machine stands in a vault, so that the innerduct is slit at the duct mouth. */
+    /** Returns whether the machine is in a vault, so that the innerduct is slit at the duct mouth. */
     boolean machineInside(Vault vault) {
         return VaultKind.of(kinds, vault.kind()).machineInside();
     }

@@ -13,9 +13,9 @@ import org.spanroom.model.pull.PullSettings;
  * drawn. A bend that begins before the one before it ends begins where that one ends; where the arcs are longer than the
  * span no straight is left.
  *
- * <p>Elevations give each straight its grade. Between two grades lies a vertical bend of the configured radius, as far as the
+ * <p>Elevations give each straight its grade. Between two grades is a vertical bend of the configured radius, as far as the
  * straights beside it have room for its arc. A plan bend rises as its arc does, and a change of grade inside it is not
- * counted as a turn. Nor is a grade that is shorter than a millimeter, such as rounding leaves at the ends of a span: its rise counts
+ * treated as a turn. Nor is a grade that is shorter than a millimeter, such as rounding leaves at the ends of a span: its rise counts
  * with the grade beside it.
  */
 final class SegmentCutter {

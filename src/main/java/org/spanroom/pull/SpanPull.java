@@ -92,7 +92,7 @@ final class SpanPull {
         var use = new FrictionUse.Builder();
         PullForces lubricated = forces(way, turn, Friction.LUBRICATED, use);
         PullForces bad = forces(way, turn, Friction.BAD, use);
-        // The usual one to judge by comes last, so that its tensions stand for the limits without another run.
+        // The usual one to judge by comes last, so that its tensions are those of the limits without another run.
         PullForces dry = forces(way, turn, Friction.DRY, use);
         if (settings.judgedBy() != Friction.DRY) {
             run(way, turn, settings.judgedBy());

@@ -13,7 +13,7 @@ import org.spanroom.model.pull.PullForces;
  *
  * <p>Where a downhill would make a tension negative it is 0: the cable hangs slack, or the innerduct slides by itself.
  * Neighbors' drag and the rise of a plan bend count half before and half after the turn, all of it after where the simple
- * capstan form is asked for.
+ * capstan form is requested.
  *
  * <p>An object serves many runs over one way, one at a time; its arrays are what the last run left.
  */

@@ -9,7 +9,7 @@ import org.spanroom.model.pull.PullSettings;
  * Weights per meter of a duct's contents, in air or in water.
  *
  * <p>A flooded duct takes from each weight that of the water displaced (ASTM F1962 for pipes). A sealed innerduct displaces
- * its whole section and its cables lie in air; an open one displaces its wall, and its cables float for themselves.
+ * its whole section and its cables are in air; an open one displaces its wall, and its cables float for themselves.
  */
 final class Weights {
     /** Standard gravity (BIPM, exact). */
@@ -43,7 +43,7 @@ final class Weights {
         return netNPerM(massKgPerM, wetMm2) + cablesNPerM(innerduct);
     }
 
-    /** Returns the weight of a cable that lies in the duct itself. */
+    /** Returns the weight of a cable that is in the duct itself. */
     double looseNPerM(Cable cable) {
         return cableNPerM(cable, open || sealed);
     }

@@ -35,14 +35,14 @@ enum CautionKind {
             span -> span.recorded().circuitsAtRisk().orElse(0) > 0,
             span -> ": " + span.recorded().circuitsAtRisk().orElse(0)),
     JOINT_OWNERS(
-            "joint owners must be asked",
+            "joint owners must consent",
             span -> !span.recorded().jointOwners().isBlank(),
             span -> ": " + span.recorded().jointOwners()),
     CONTENTS_CANNOT_FIT(
             "the recorded contents cannot fit the recorded bore; a record is wrong",
             span -> span.room().findContradiction().isPresent()),
     PULL_FROM_OTHER_END(
-            "live cable cannot be restrained for the better end; pull from the other end, at its forces",
+            "live cable cannot be restrained for the better end; pull from the other end, with its forces",
             span -> WorkingEnd.isOther(span.assessment())),
     PULL_DOUBTFUL(
             "the pull fails at both ends unless well lubricated",

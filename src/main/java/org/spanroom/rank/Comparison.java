@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.spanroom.model.Counted;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
 
@@ -19,6 +19,9 @@ import org.spanroom.model.rank.Standing;
  * <p>Give all standings of the first run, then those of the second, then ask. Only what differs is kept of the second run.
  */
 public final class Comparison {
+    /** A smaller change would be shown as 0.00. */
+    private static final double LEAST_SHOWN_POINTS = 0.005;
+
     /** By cause; in it where the ranks differ most first. */
     private static final Comparator<SpanMove> FARTHEST_FIRST = Comparator.comparing(SpanMove::cause)
             .thenComparingInt(move -> -Math.abs(move.rankGain().orElse(0)))
@@ -50,7 +53,7 @@ public final class Comparison {
         }
     }
 
-    /** Returns the spans that stand elsewhere, by cause, then by how far they moved. */
+    /** Returns the spans with another rank, by cause, then by how far they moved. */
     public List<SpanMove> moves() {
         var all = new ArrayList<>(moves);
         first.forEach((id, gone) -> all.add(move(id, Optional.of(gone), Optional.empty())));
@@ -71,14 +74,14 @@ public final class Comparison {
         var changePoints = new TreeMap<String, Double>();
         for (String criterion : criteria) {
             double change = after.getOrDefault(criterion, 0.0) - before.getOrDefault(criterion, 0.0);
-            if (Math.abs(change) > 1e-9) {
+            if (Math.abs(change) >= LEAST_SHOWN_POINTS) {
                 changePoints.put(criterion, change);
             }
         }
         return changePoints.entrySet().stream()
                 .sorted(Comparator.<Map.Entry<String, Double>>comparingDouble(entry -> -Math.abs(entry.getValue()))
                         .thenComparing(Map.Entry::getKey))
-                .map(entry -> String.format(Locale.ROOT, "%s %+.2f", entry.getKey(), entry.getValue()))
+                .map(entry -> entry.getKey() + " " + Counted.signed(entry.getValue(), 2))
                 .toList();
     }
 }

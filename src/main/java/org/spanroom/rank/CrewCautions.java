@@ -10,14 +10,14 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.rank.RankedSpan;
 
-/** What a crew has to bear in mind that opens one vault to look at ducts. */
+/** What a crew must bear in mind that opens one vault to look at ducts. */
 public final class CrewCautions {
     private CrewCautions() {}
 
     /** Returns the cautions, the live cable first. */
     static List<String> of(RankedSpan ranked, Vault vault, VaultAccess access) {
         var cautions = new ArrayList<>(of(List.of(ranked.span().duct()), vault, access));
-        addIf(isUnderEmbargo(ranked), "embargo: leave the cables as they lie", cautions);
+        addIf(isUnderEmbargo(ranked), "embargo: do not disturb the cables", cautions);
         return cautions;
     }
 
@@ -26,7 +26,7 @@ public final class CrewCautions {
         var cautions = new ArrayList<String>();
         addIf(
                 ducts.stream().anyMatch(duct -> mayBeLive(duct.contents())),
-                "live cable: hold it still, within its hold force and bend radius",
+                "live cable: restrain it; do not exceed the hold force or bend tighter than the minimum radius",
                 cautions);
         addIf(access.isEntered(vault), "confined-space entry", cautions);
         long circuits = ducts.stream()
@@ -35,7 +35,7 @@ public final class CrewCautions {
         addIf(circuits > 0, "circuits at risk: " + circuits, cautions);
         addIf(
                 ducts.stream().anyMatch(duct -> isWet(duct, vault)),
-                "water: pump it where it may go, then test the air again",
+                "water: discharge it where permitted, then test the air again",
                 cautions);
         addIf(access.isInRoadway(vault), "cover in the roadway: traffic control", cautions);
         return cautions;
@@ -47,7 +47,7 @@ public final class CrewCautions {
         }
     }
 
-    /** What is not recorded as dead counts as live. */
+    /** What is not recorded as dead is treated as live. */
     private static boolean mayBeLive(Contents contents) {
         return !contents.known() || Services.has(contents, Service.LIVE) || Services.has(contents, Service.UNKNOWN);
     }

@@ -35,7 +35,7 @@ enum Criterion {
             "ease_pull_pct",
             own(
                     "epull_pct",
-                    "How far the tightest limit of the pull is used up from the end that is worked from; above 100 it fails."),
+                    "Use of the tightest pull limit at the working end; the pull fails above 100."),
             (span, by) -> ifKnown(span, WorkingEnd.utilizationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(
@@ -49,19 +49,19 @@ enum Criterion {
             0,
             "ewat",
             "ease_water_places",
-            own("ewat_n", "Where water must be dealt with, of duct and two vaults."),
+            own("ewat_n", "Places with water to handle: the duct and its two vaults."),
             (span, by) -> Quantities.wetPlaces(span.span())),
     EASE_ACCESS(
             "drawbacks",
             0,
             "eacc",
             "ease_access_drawbacks",
-            own("eacc_n", "What makes work at the vaults hard: a hard kind and a hard surface, at each end."),
+            own("eacc_n", "Drawbacks of the vaults for work: a hard kind and a hard surface, at each end."),
             (span, by) ->
                     by.drawbacks(span.span().from()) + by.drawbacks(span.span().to())),
     /** Money saved over new build on the same path for each unit of money spent on recovering. */
     SAVING(
-            "saved per spent",
+            "saving per cost",
             3,
             "save",
             "saving_ratio",
@@ -78,7 +78,7 @@ enum Criterion {
             2,
             "know",
             "knowledge_pct",
-            own("know_pct", "Weighted share of what matters that is recorded rather than assumed."),
+            own("know_pct", "Weighted share of the relevant values that is recorded, not assumed."),
             (span, by) -> by.knowledgePercent(span.span())),
     /** Meters that one set-up at two vaults gives room on. */
     LENGTH("m", 3, "len", "length_m", (span, by) -> span.span().lengthM());

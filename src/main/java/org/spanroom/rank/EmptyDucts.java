@@ -9,9 +9,9 @@ import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 
 /**
- * The empty ducts of all banks, by the section that they lie in.
+ * The empty ducts of all banks, by the section that they are in.
  *
- * <p>A duct is empty where the records say that no innerduct, no sleeve and no cable lies in it; it serves where its owner has not
+ * <p>A duct is empty where the records say that no innerduct, no sleeve and no cable is in it; it serves where its owner has not
  * refused, and is the span's owner's where both are recorded. It is proved where its bore is recorded as sound, and unproved
  * where it is recorded as oval or not at all. One pass over the spans; a look-up is a hash of three texts.
  */
@@ -19,7 +19,7 @@ final class EmptyDucts {
     /** No bank holds any. */
     static final EmptyDucts NONE = new EmptyDucts();
 
-    /** Stands for any owner. */
+    /** Any owner. */
     private static final String ANY = "*";
 
     private final Map<Place, Found> places = new HashMap<>();
@@ -54,7 +54,7 @@ final class EmptyDucts {
         return find(span).filter(Found::proved).map(Found::duct);
     }
 
-    /** Finds an empty duct beside a span that is not recorded as sound; empty where a sound one lies there. */
+    /** Finds an empty duct beside a span that is not recorded as sound; empty where a sound one is there. */
     Optional<String> findUnproved(Span span) {
         return find(span).filter(found -> !found.proved()).map(Found::duct);
     }
@@ -64,7 +64,7 @@ final class EmptyDucts {
         return find(span)
                 .map(found -> "duct " + found.duct() + " is empty"
                         + (found.proved() ? " and sound" : ", but not known to be sound"))
-                .orElse("none is known there");
+                .orElse("no empty duct is known there");
     }
 
     private void add(Duct duct, SectionKey section) {

@@ -24,12 +24,12 @@ import org.spanroom.model.rank.Unknown;
  * chance of its case, so that the expected change is {@code sum P(s) max(p_s, 1 - p_s) - max(p, 1 - p)} over its states s: by how much
  * less often the decision is wrong (the value of perfect information with a loss of one for a wrong decision, Raiffa and
  * Schlaifer 1961, from memory). The samples are those of the simulation, continued. A change is listed where it is at least the configured
- * one and stands out of its own sampling error.
+ * one and exceeds its own sampling error.
  */
 public final class FieldCheckFinder {
     private static final int FRICTION_STATES = 5;
 
-    /** A change is taken for noise up to so many of its standard errors. */
+    /** A change is treated as noise up to this many of its standard errors. */
     private static final double STANDARD_ERRORS = 2;
 
     /** The larger change first, then the better rank. */

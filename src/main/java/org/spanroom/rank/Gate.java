@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Service;
@@ -12,12 +13,12 @@ import org.spanroom.model.pull.Friction;
 import org.spanroom.model.rank.Exclusion;
 
 /**
- * A gate: the reason that keeps a span out of the ranking, when it holds, and what that answer rests on. The lower-case name is the
+ * A gate: the reason that keeps a span out of the ranking, when it applies, and the basis of that answer. The lower-case name is the
  * reason's word in columns and the key of its switch in {@code config/scoring.yaml}, which says whether the gate is shut.
  *
  * <p>The order is that in which reasons are given: first that nothing is there to recover, then that it cannot be done, then that
  * it may not be done, then that it need not be done or gives nothing. A reason that would follow from a more basic one does not
- * hold: where no known innerduct can leave a duct, nothing is asked about pulling it and no room is missed.
+ * apply: where no known innerduct can leave a duct, nothing is asked about pulling it and no room is missed.
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum Gate {
@@ -34,7 +35,7 @@ enum Gate {
     NO_OUTER_DUCT(
             Unrecoverable.NO_OUTER_DUCT.explanation(),
             span -> span.duct().directBuried(),
-            span -> span.duct().directBuried() ? "recorded as buried directly" : "not recorded as buried directly"),
+            span -> span.duct().directBuried() ? "recorded as direct-buried" : "not recorded as direct-buried"),
     LOOP(
             "the span begins and ends at the same vault; check for a duplicate or missing vault",
             span -> span.span().from().id().equals(span.span().to().id()),
@@ -90,8 +91,8 @@ enum Gate {
             span -> span.canLeave() && span.hasEnoughNow(),
             span -> count(span.positionsNow(), "position") + " today; "
                     + (span.rules().enoughPositions() == 0
-                            ? "no number is set that would be enough"
-                            : "enough from " + span.rules().enoughPositions())),
+                            ? "no sufficient number is configured"
+                            : "sufficient from " + span.rules().enoughPositions())),
     PULL_FAILS(
             "pull fails from both ends, even well lubricated",
             span -> span.failsPull(Friction.LUBRICATED),
@@ -121,7 +122,7 @@ enum Gate {
         return exclusion.key();
     }
 
-    /** Returns whether the reason holds for a span, be the gate shut or open. */
+    /** Returns whether the reason applies to a span, whether the gate is on or off. */
     boolean holds(SpanFacts span) {
         return condition.test(span);
     }
@@ -136,7 +137,7 @@ enum Gate {
                 .then()
                 .map(choice -> count(choice.positionsNow(), "position") + " today, "
                         + count(choice.positionsAfter(), "position") + " after")
-                .orElse("unknown, as the contents are");
+                .orElse("unknown because the contents are unknown");
     }
 
     private static String condition(SpanFacts span) {
@@ -147,6 +148,6 @@ enum Gate {
     }
 
     private static String count(int number, String thing) {
-        return number == 1 ? "1 " + thing : number + " " + thing + "s";
+        return Counted.of(number, thing);
     }
 }

@@ -11,7 +11,7 @@ import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.ScoringSettings;
 import org.spanroom.model.rank.Verdict;
 
-/** Asks every gate and every caution about a span, also after one holds, and says which gates are shut. */
+/** Asks every gate and every caution about a span, also after one applies, and says which gates are shut. */
 final class Gates {
     private final ScoringSettings settings;
     private final SpanFacts.Rules rules;
@@ -35,7 +35,7 @@ final class Gates {
         return verdict(gate -> gate.holds(span), cautions);
     }
 
-    /** Returns the verdict where it is known already which reasons hold. */
+    /** Returns the verdict where it is known already which reasons apply. */
     Verdict verdict(Predicate<Gate> holds, List<Caution> cautions) {
         var exclusions = new ArrayList<Exclusion>();
         var waived = new ArrayList<Exclusion>();

@@ -12,8 +12,8 @@ import org.spanroom.model.rank.KnowledgeSettings;
 /**
  * How well a span is known: of all weights, the share that is recorded, in percent.
  *
- * <p>A term counts in full where its value was recorded and not at all where a default stands for it; terms of the contents
- * count as not recorded where the contents are unknown. The position counts by the value of its quality, the duct's age by its
+ * <p>A term counts in full where its value was recorded and not at all where a default is used for it; terms of the contents
+ * are treated as not recorded where the contents are unknown. The position counts by the value of its quality, the duct's age by its
  * year of installation.
  */
 final class Knowledge {

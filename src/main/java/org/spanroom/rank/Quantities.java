@@ -9,7 +9,7 @@ import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.rank.ScoringSettings;
 
-/** What the quantities of criteria go by: what the settings say of vaults and records. Nothing but the span itself enters. */
+/** What the quantities of criteria are based on: what the settings say of vaults and records. Nothing but the span itself enters. */
 final class Quantities {
     private final Set<String> hardKinds;
     private final Set<String> hardSurfaces;

@@ -36,7 +36,7 @@ public final class Ranking {
     private final List<Score.Yardstick> yardsticks;
 
     /**
-     * Prepares a ranking for no day in particular: no embargo counts as past.
+     * Prepares a ranking for no day in particular: no embargo is treated as past.
      *
      * @param room the rules that the spans' room was counted by
      * @throws IllegalArgumentException if the settings name a criterion or a gate that does not exist
@@ -106,13 +106,13 @@ public final class Ranking {
     /**
      * Returns what every gate says of one span, with its evidence.
      *
-     * @param all the spans of the run, among which an empty duct may lie beside it
+     * @param all the spans of the run, among which an empty duct may be beside it
      */
     public List<GateAnswer> gates(Assessment assessment, SpanList all) {
         return gates.answers(assessment, EmptyDucts.of(all));
     }
 
-    /** Returns the score of one span, which depends on nothing but that span. */
+    /** Returns the score of one span, which depends only on that span. */
     public Score score(Assessment assessment) {
         return score(quantities(assessment));
     }

@@ -41,7 +41,7 @@ public final class Rescoring {
     }
 
     /**
-     * Returns what the gates make of every reason that holds for a span.
+     * Returns what the gates say of every reason that applies to a span.
      *
      * @param keys the words of reasons and cautions in the columns of an earlier run; others are ignored
      */

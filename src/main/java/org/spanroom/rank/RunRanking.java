@@ -19,8 +19,8 @@ public final class RunRanking {
     }
 
     /**
-     * Notes where a span stands; the order of all follows from the standings alone. One without a score, of unknown contents while that
-     * gate is open, stands with those of 0 points.
+     * Notes the rank of a span; the order of all follows from the scores alone. One without a score, of unknown contents while that
+     * gate is open, ranks with those of 0 points.
      *
      * @return what gates and cautions say of it
      */

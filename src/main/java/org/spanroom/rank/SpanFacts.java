@@ -21,10 +21,10 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     /**
      * What the owner rules.
      *
-     * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
+     * @param unknownConsentExcludes whether a consent that is not recorded is treated as one that is missing
      * @param oldCablesGetCells whether the cables that stay are laid into cells
-     * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
-     * @param onDate the day that the run is made for; empty where none is given, so that no embargo counts as past
+     * @param enoughPositions a duct that has this many positions today needs no recovery; 0 for no such number
+     * @param onDate the run date; empty where none is given, so that no embargo is treated as past
      */
     record Rules(
             boolean unknownConsentExcludes,
@@ -71,7 +71,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return Unrecoverable.of(duct()).isEmpty();
     }
 
-    /** Returns whether an innerduct lies there, or may lie there for all that is known. */
+    /** Returns whether an innerduct is there, or may be there for all that is known. */
     boolean mayHoldInnerduct() {
         return !contents().known() || !contents().innerducts().isEmpty();
     }
@@ -95,7 +95,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return room().positionsNow().orElse(0);
     }
 
-    /** Returns how many of them lie beside rigid innerducts. */
+    /** Returns how many of them are beside rigid innerducts. */
     int besideNow() {
         return room().now()
                 .map(now -> Math.min(now.positionsAfter(), now.positions().beside()))
@@ -106,7 +106,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return rules.enoughPositions() > 0 && positionsNow() >= rules.enoughPositions();
     }
 
-    /** Returns an answer of the duct's records for people: one that was rejected was recorded all the same. */
+    /** Returns an answer of the duct's records for people: one that was rejected was recorded anyway. */
     String words(Answer answer, Term term) {
         return answer == Answer.UNKNOWN ? unknown(duct().findRejected(term)) : answer.key();
     }
@@ -123,10 +123,10 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
                         .filter(RejectedValue::isContents)
                         .findFirst())
                 .map(value -> value.name() + " is " + value.words())
-                .orElse("how many innerducts and cables lie in the duct is not recorded");
+                .orElse("the number of innerducts and cables in the duct is not recorded");
     }
 
-    /** Returns whether the last day of an embargo is the day that the run is made for, or a later one. */
+    /** Returns whether the last day of an embargo is the run date, or a later one. */
     boolean isUnderEmbargo() {
         return recorded().embargoUntil().filter(rules::isInForce).isPresent();
     }
@@ -135,7 +135,7 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     String embargoWords() {
         return recorded()
                 .embargoUntil()
-                .map(until -> "embargo up to " + until + (rules.isInForce(until) ? "" : ", which is over"))
+                .map(until -> "embargo until " + until + (rules.isInForce(until) ? "" : ", expired"))
                 .orElse("no embargo is recorded");
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.pull.FrictionUse;
 
 /**
- * All that the simulation has to know of one span: what it may be like, and how likely.
+ * All that the simulation must know of one span: what it may be like, and how likely.
  *
  * @param situations the ways in which sizes and contents may be, what is taken to be true first; at least one
  * @param use how far each limit of the pull is used in each state of friction
@@ -26,7 +26,7 @@ public record SpanOutlook(String spanId, List<Situation> situations, FrictionUse
          * Describes a situation; the arrays are kept, not copied, for there are millions.
          *
          * @param sizes 0 as taken, 1 tighter, 2 roomier
-         * @param contents 0 as taken, 1 one cable more, 2 few and 3 many items where their counts are assumed
+         * @param contents 0 as taken, 1 one additional cable, 2 few and 3 many items where their counts are assumed
          * @param chanceRatio how likely; all of a span add up to 1
          * @param quantities of the criteria, in their order, as they would then be
          * @param gainsRoom whether more finds a place than before

@@ -16,7 +16,7 @@ public final class Standings {
     private final double[] points;
     private final AtomicInteger ranked = new AtomicInteger();
 
-    /** Begins standings of so many spans. */
+    /** Begins standings of this many spans. */
     public Standings(int spans) {
         points = new double[spans];
     }

@@ -22,7 +22,7 @@ import org.spanroom.model.rank.Assessment;
 final class WorkingEnd {
     private WorkingEnd() {}
 
-    /** Finds the end to work from; empty where nothing is to pull, or where no anchor that could serve holds a cable. */
+    /** Finds the end to work from; empty if there is no innerduct to pull, or where no anchor that could serve holds a cable. */
     static Optional<SpanEnd> find(Assessment assessment) {
         PullOutcome outcome = assessment.pull().outcome();
         Optional<SpanEnd> better = outcome.findBetterEnd();
@@ -34,7 +34,7 @@ final class WorkingEnd {
         return mayServe ? Optional.of(other) : Optional.empty();
     }
 
-    /** Returns whether something is to be pulled and the cables can be held for neither end that could serve. */
+    /** Returns whether there is an innerduct to pull and the cables can be held for neither end that could serve. */
     static boolean isMissing(Assessment assessment) {
         return assessment.pull().outcome().findBetterEnd().isPresent()
                 && find(assessment).isEmpty();
@@ -46,7 +46,7 @@ final class WorkingEnd {
         return end.isPresent() && !end.equals(assessment.pull().outcome().findBetterEnd());
     }
 
-    /** Returns how far the tightest limit is used up from the end to work from, in percent; 0 where nothing is to pull. */
+    /** Returns how far the tightest limit is used up from the end to work from, in percent; 0 if there is no innerduct to pull. */
     static double utilizationPercent(Assessment assessment) {
         if (!isOther(assessment)) {
             return assessment.pull().utilizationPercent();
@@ -86,15 +86,15 @@ final class WorkingEnd {
     static String words(Assessment assessment) {
         Optional<SpanEnd> better = assessment.pull().outcome().findBetterEnd();
         if (better.isEmpty()) {
-            return "nothing is to pull";
+            return "no innerduct to pull";
         }
         if (holdsNoCable(assessment)) {
-            return "no innerduct holds a cable";
+            return "no innerduct contains a cable";
         }
         return find(assessment)
                 .map(end -> "worked from " + end + ", held at " + holdAt(end.opposite(), assessment))
                 .orElseGet(() -> "from " + better.get() + " it would be held at "
-                        + holdAt(better.get().opposite(), assessment) + "; the other end does not serve");
+                        + holdAt(better.get().opposite(), assessment) + "; the other end is not usable");
     }
 
     private static String holdAt(SpanEnd anchor, Assessment assessment) {

@@ -3,12 +3,12 @@ package org.spanroom.sample;
 /**
  * Ducts laid together along some legs of a street.
  *
- * @param direct true where the pipes lie in the ground without a duct around them
+ * @param direct true where the pipes are in the ground without a duct around them
  * @param spacingM sideways distance at which one duct is drawn from the next; 0 where all are drawn on one line
- * @param shakeM standard deviation of the draughtsman's hand, for each vertex
+ * @param shakeM standard deviation of the drafter's hand, for each vertex
  * @param load what its ducts hold, where that is not left to chance
  * @param use what most of them hold where it is
- * @param wet whether water stands in most of its ducts and in its vaults
+ * @param wet whether water is in most of its ducts and in its vaults
  */
 record Bank(
         String id,
@@ -39,7 +39,7 @@ record Bank(
     /** How the ducts of an ordinary bank are used. */
     enum Use {
         PLAIN,
-        /** In most of them loose cables lie beside as many innerducts as go in. */
+        /** In most of them loose cables are beside as many innerducts as go in. */
         CROWDED,
         /** Into most of them sleeves were laid in an earlier campaign. */
         SLEEVED

@@ -7,7 +7,7 @@ import java.util.Locale;
  * Types of duct with the inside diameters of their sizes, in inches.
  *
  * <p>Sources: NEC Chapter 9 Table 4 for schedule 40, schedule 80, EB and rigid steel; telephone type C from the values of NEMA
- * TC 10 (outside diameter 4.350, wall 0.150); DB-60 from outside diameters and walls as a maker prints them for 3 and 6 in,
+ * TC 10 (outside diameter 4.350, wall 0.150); DB-60 from outside diameters and walls as a data sheet prints them for 3 and 6 in,
  * from memory for 4 and 5 in; clay from Hawkins Electrical Guide, volume 4, figure 975 ("about 3-1/2 in"); HDPE SDR 13.5 of
  * IPS outside diameter with the average wall (2, 3 and 4 in) or the minimum wall (5 and 6 in) of ASTM D3035.
  */

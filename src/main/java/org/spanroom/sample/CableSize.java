@@ -3,8 +3,8 @@ package org.spanroom.sample;
 import java.util.List;
 
 /**
- * A size of outdoor fibre cable: outside diameter in inches and mass in pounds per 1000 ft, as published data sheets give
- * them for loose-tube cables of 12 to 288 fibres and ribbon cables of 12 to 432 (makers not named).
+ * A size of outdoor fiber cable: outside diameter in inches and mass in pounds per 1000 ft, as published data sheets give
+ * them for loose-tube cables of 12 to 288 fibers and ribbon cables of 12 to 432.
  */
 record CableSize(double outsideIn, double massLbKft) {
     static final List<CableSize> ALL = List.of(

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Counts what goes by on its way to a sink. */
+/** Counts what passes on its way to a sink. */
 final class CityCount implements CitySink {
     /** The words that {@link Paperwork} has for the two. */
     private static final Set<String> NO = Set.of("no", "N", "refused", "forbidden");
@@ -67,7 +67,7 @@ final class CityCount implements CitySink {
         sections.bank(ofBank, drafts);
     }
 
-    /** Counts a duct by what lies in it and what is said of it. */
+    /** Counts a duct by its contents and its records. */
     void duct(Draft draft) {
         count("ducts in all");
         count(contents(draft));
@@ -85,9 +85,9 @@ final class CityCount implements CitySink {
             count("with the heaviest cables");
         }
         countIf(NO, "consent refused", draft.attributes().text(RouteField.CONSENT));
-        countIf(NO, "fibre must not lie loose", draft.attributes().text(RouteField.LOOSE_OK));
+        countIf(NO, "loose fiber not allowed", draft.attributes().text(RouteField.LOOSE_OK));
         countIf(YES, "spliced inside", draft.attributes().text(RouteField.SPLICED));
-        countIf(NO, "nothing may lie beside innerducts", draft.attributes().text(RouteField.BESIDE_OK));
+        countIf(NO, "no cables beside innerducts allowed", draft.attributes().text(RouteField.BESIDE_OK));
         if (draft.attributes().number(RouteField.RESERVED) > 0) {
             count("with reserved positions");
         }

@@ -17,7 +17,7 @@ import org.spanroom.output.text.GeoJsonWriter;
  */
 record CityLayers(RowWriter<RouteFeature> routes, RowWriter<VaultFeature> vaults, Optional<GeoPackageWriter> file)
         implements AutoCloseable {
-    /** The feet of the state grid off whose coast the city would lie: NAD83 / California zone 2 (ftUS). */
+    /** The feet of the state grid off whose coast the city would be: NAD83 / California zone 2 (ftUS). */
     private static final String FEET = "EPSG:2226";
 
     /** WGS 84 / UTM zone 9N. */

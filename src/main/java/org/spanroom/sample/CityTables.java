@@ -13,7 +13,7 @@ final class CityTables {
     static Table<RouteFeature> routes(String name) {
         return Table.layer(
                 name,
-                "drawn lines, one for each duct",
+                "drawn lines, one per duct",
                 GeometryKind.MULTILINE,
                 RouteFeature::shape,
                 Stream.of(RouteField.values()).map(RouteField::column).toList());
@@ -22,51 +22,51 @@ final class CityTables {
     static Table<VaultFeature> vaults(String name) {
         return Table.layer(
                 name,
-                "places where ducts can be opened",
+                "places where ducts are accessible",
                 GeometryKind.POINT,
                 VaultFeature::shape,
                 List.of(
                         Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
                         Column.text(
                                 "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                        Column.real("elev_m", "elev_m", 2, "height of the cover in meters", VaultFeature::elevationM),
+                        Column.real("elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
                         Column.text(
                                 "volume",
                                 "volume",
-                                "air inside, in m3 or with its unit",
+                                "air volume, in m3 or with its unit",
                                 vault -> vault.fittings().volume()),
                         Column.text(
                                 "water",
                                 "water",
-                                "whether water stands in it",
+                                "whether it has standing water",
                                 vault -> vault.fittings().water()),
                         Column.text(
                                 "surface",
                                 "surface",
-                                "what the cover lies in",
+                                "surface around the cover",
                                 vault -> vault.fittings().surface()),
                         Column.text(
                                 "hold",
                                 "hold",
-                                "whether a live cable can be held there",
+                                "whether a live cable can be restrained there",
                                 vault -> vault.fittings().hold()),
                         Column.integer(
                                 "slack_ft",
                                 "slack_ft",
-                                "feet of spare cable coiled up in it",
+                                "cable slack stored in it, in feet",
                                 vault -> vault.fittings().slackFt())));
     }
 
     static Table<ZoneFeature> zones() {
         return Table.layer(
                 "zones",
-                "areas in which work needs permits or is restricted",
+                "areas where work needs permits or is restricted",
                 GeometryKind.POLYGON,
                 ZoneFeature::shape,
                 List.of(
                         Column.text("zone_id", "zone_id", "name of the zone", ZoneFeature::id),
-                        Column.text("zone_type", "zone_type", "what restricts the work", ZoneFeature::type),
-                        Column.text("title", "title", "what people call it", ZoneFeature::title),
+                        Column.text("zone_type", "zone_type", "kind of restriction", ZoneFeature::type),
+                        Column.text("title", "title", "common name", ZoneFeature::title),
                         Column.text("until", "until", "last day of the restriction", ZoneFeature::until),
                         Column.text("starts", "starts", "first day of the restriction", ZoneFeature::starts)));
     }
@@ -82,7 +82,7 @@ final class CityTables {
                         Column.text(
                                 "inside",
                                 "inside",
-                                "the innerduct or the sleeve that a cable lies in",
+                                "the innerduct or sleeve that contains the cable",
                                 ListedItem::inside),
                         Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
                         Column.real(
@@ -99,8 +99,8 @@ final class CityTables {
                                 row -> row.sizes().wallIn()),
                         Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
                         Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
-                        Column.text("catalog", "catalog", "row of a catalog instead of sizes", ListedItem::catalog),
-                        Column.text("may_move", "may_move", "no: the cable stays where it lies", ListedItem::mayMove),
+                        Column.text("catalog", "catalog", "catalog row instead of sizes", ListedItem::catalog),
+                        Column.text("may_move", "may_move", "no: the cable must not be moved", ListedItem::mayMove),
                         Column.integer(
                                 "cells",
                                 "cells",
@@ -109,14 +109,14 @@ final class CityTables {
                         Column.integer(
                                 "reserved",
                                 "reserved",
-                                "of its free cells, those that are promised",
+                                "number of its free cells that are promised",
                                 row -> row.cells().map(ListedItem.Cells::reserved))));
     }
 
     static Table<KnownFault> faults() {
         return Table.plain(
                 "known-faults",
-                "faults that were put into the data on purpose",
+                "faults that were added to the data on purpose",
                 List.of(
                         Column.text(
                                 "fault",
@@ -125,6 +125,6 @@ final class CityTables {
                                 known -> known.fault().key()),
                         Column.text("layer", "layer", "ducts, vaults, contents or zones", KnownFault::layer),
                         Column.text("feature", "feature", "duct_id, vault_id or zone_id", KnownFault::feature),
-                        Column.text("detail", "detail", "what was done", KnownFault::detail)));
+                        Column.text("detail", "detail", "description", KnownFault::detail)));
     }
 }

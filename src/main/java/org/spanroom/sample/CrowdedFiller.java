@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Invents ducts in which loose cables lie beside as many innerducts as go in, each in a gap that really takes it. */
+/** Invents ducts in which loose cables are beside as many innerducts as go in, each in a gap that really takes it. */
 final class CrowdedFiller {
     /**
      * Gaps between 2, 3 and 4 equal circles in the smallest round bore that takes them, by the number of circles: widths in

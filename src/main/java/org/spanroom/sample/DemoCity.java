@@ -8,7 +8,7 @@ import java.util.List;
 import org.spanroom.output.folder.OutputException;
 
 /**
- * The invented city of Tidemarrow, far out in the open ocean, at any size: ducts, vaults, what lies in the ducts, and the
+ * The invented city of Tidemarrow, far out in the open ocean, at any size: ducts, vaults, what is in the ducts, and the
  * ordinary faults of real data.
  *
  * <p>The same number of spans and the same seed give the same bytes. Memory does not grow with the number of spans.
@@ -128,7 +128,7 @@ public final class DemoCity {
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new OutputException(folder, "this folder cannot be made", "Choose another with --output.", e);
+            throw new OutputException(folder, "the folder cannot be created", "Choose another with --output.", e);
         }
     }
 

@@ -13,7 +13,7 @@ final class DistrictBuilder {
     private static final double FLOODED_RATIO = 0.03;
     private static final double FLOODED_IN_WET_BANK_RATIO = 0.75;
 
-    /** Stands for the empty duct of a bank that has none. */
+    /** Marks a bank that has no empty duct. */
     private static final int NO_SPARE = -1;
 
     private final District district;

@@ -2,7 +2,7 @@ package org.spanroom.sample;
 
 import java.util.List;
 
-/** The kinds of district that the city is made of, over and over. */
+/** The kinds of district that the city consists of, over and over. */
 enum DistrictKind {
     OLD_QUARTER("Old Quarter", List.of(10, 5, 4, 3, 10, 8, 14, 2), 0.10),
     HARBOUR("Harbour", List.of(20, 10, 12, 12, 6, 12, 1, 8), 0.22),
@@ -31,7 +31,7 @@ enum DistrictKind {
         return boreWeights.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    /** Returns the share of its banks that water stands in. */
+    /** Returns the share of its banks with water. */
     double wetRatio() {
         return wetRatio;
     }

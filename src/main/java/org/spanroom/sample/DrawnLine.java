@@ -91,7 +91,7 @@ final class DrawnLine {
         return Math.sqrt(offX * offX + offY * offY);
     }
 
-    /** Returns the parts before and after a place along the line, which must lie inside it; a vertex there is used. */
+    /** Returns the parts before and after a place along the line, which must be inside it; a vertex there is used. */
     DrawnLine[] cutAt(double alongM) {
         int i = 1;
         double left = alongM;
@@ -120,7 +120,7 @@ final class DrawnLine {
         return cutAt(lengthM() - byM)[0];
     }
 
-    /** Returns the line with a straight of so many meters more at its end, in the direction of its last step. */
+    /** Returns the line with a straight of this many meters more at its end, in the direction of its last step. */
     DrawnLine extended(double byM) {
         double[] longer = Arrays.copyOf(xyz, xyz.length + 3);
         int last = size() - 1;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Invents what lies in a duct: only what really goes in, by the published sizes of the smallest bores that take it. */
+/** Invents what is in a duct: only what really goes in, by the published sizes of the smallest bores that take it. */
 final class Filler {
     private static final double MOST_LOOSE_FILL = 0.4;
 
@@ -103,7 +103,7 @@ final class Filler {
         return Filling.of(Filling.Kind.FULL, count, size, count, cable, "live");
     }
 
-    /** Draws an innerduct that lies in the ground without a duct around it. */
+    /** Draws an innerduct that is in the ground without a duct around it. */
     Filling buriedDirectly() {
         InnerductSize size = chance.pick(InnerductSize.ALL);
         boolean used = chance.happens(0.7);

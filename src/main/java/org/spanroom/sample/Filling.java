@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What lies in one invented duct.
+ * What is in one invented duct.
  *
  * @param cables all of them; one in each innerduct, or loose where there is no innerduct
  * @param service "live", "dead" or "unknown" for all cables; empty where there is none
- * @param rows the items one by one, without their duct; empty where they are all alike
+ * @param rows the items one by one, without their duct; empty if all are the same
  */
 record Filling(
         Kind kind,
@@ -29,7 +29,7 @@ record Filling(
         ROOMY("few or small innerducts with room beside them"),
         LOOSE("loose cables only"),
         MIXED("mixed contents, in the contents table"),
-        CROWDED("crowded: loose cables beside as many innerducts as go in"),
+        CROWDED("crowded: loose cables beside as many innerducts as fit"),
         SLEEVED("with fabric sleeves");
 
         private final String words;

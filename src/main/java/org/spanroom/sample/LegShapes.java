@@ -108,7 +108,7 @@ final class LegShapes {
      *
      * @param radiusM 0 for corners drawn as one vertex
      * @param betweenM straight from each corner to the next
-     * @param leadRatio how much of the straights at both ends lies before the first corner, at least; 0 for as little as can be
+     * @param leadRatio how much of the straights at both ends is before the first corner, at least; 0 for as little as can be
      */
     private record Corners(List<Integer> turnsDeg, double radiusM, double betweenM, double leadRatio) {}
 

@@ -28,7 +28,7 @@ final class LinkPlanner {
         this.nextNode = plan.nodes().size();
     }
 
-    /** Returns one street to each neighbor that lies before this district in the layout. */
+    /** Returns one street to each neighbor that is before this district in the layout. */
     List<Street> links() {
         List<Street> links = new ArrayList<>();
         Optional<Node> west = layout.findWest(district)

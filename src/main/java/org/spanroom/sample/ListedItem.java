@@ -6,11 +6,11 @@ import java.util.OptionalDouble;
 /**
  * One row of the contents table: an innerduct, a cable or a fabric sleeve in a duct.
  *
- * @param inside the item that this one lies in, or empty where it lies in the duct itself
+ * @param inside the item that this one is in, or empty where it is in the duct itself
  * @param innerduct the size of an innerduct
  * @param sizes its recorded sizes
  * @param cells the cells of a sleeve
- * @param catalog the row of a catalog that stands instead of sizes, or empty
+ * @param catalog the row of a catalog that replaces sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
  */
 record ListedItem(

@@ -1,12 +1,12 @@
 package org.spanroom.sample;
 
 /**
- * A place where a vault stands, in the city's plane.
+ * The place of a vault, in the city's plane.
  *
  * @param district number of the district that it belongs to
  * @param number place among the district's nodes, from 0
  * @param groundM height of the ground there
- * @param link true if it lies between two districts
+ * @param link true if it is between two districts
  */
 record Node(int district, int number, double x, double y, double groundM, boolean link) {
     /** Returns a crossing or block vault of a district. */

@@ -8,7 +8,7 @@ import org.spanroom.output.table.Table;
 import org.spanroom.output.text.GeoJsonWriter;
 
 /**
- * A small town as another owner would hand it over: other names of fields, and nothing recorded of what lies in the ducts. Streets, sizes
+ * A small town as another owner would hand it over: other names of fields, and nothing recorded of what is in the ducts. Streets, sizes
  * and faults are those of a city of its own.
  */
 final class OldTown implements CitySink, AutoCloseable {
@@ -36,7 +36,7 @@ final class OldTown implements CitySink, AutoCloseable {
     private static Table<RouteFeature> routeTable() {
         return Table.layer(
                 ROUTES,
-                "conduits of a town that records no contents",
+                "conduits of a town that does not record contents",
                 GeometryKind.MULTILINE,
                 RouteFeature::shape,
                 List.of(
@@ -75,7 +75,7 @@ final class OldTown implements CitySink, AutoCloseable {
                         Column.text(
                                 "cover_surface",
                                 "cover_surf",
-                                "what the cover lies in",
+                                "surface around the cover",
                                 vault -> vault.fittings().surface())));
     }
 
@@ -108,7 +108,7 @@ final class OldTown implements CitySink, AutoCloseable {
     public void close() {
         try (routes;
                 vaults) {
-            // Closing is all there is to do.
+            // There is only closing to do.
         }
     }
 }

@@ -2,7 +2,7 @@ package org.spanroom.sample;
 
 import java.util.Arrays;
 
-/** Draws a path in the plane as a draughtsman would: straights, arcs as chords, corners as one vertex. */
+/** Draws a path in the plane as a drafter would: straights, arcs as chords, corners as one vertex. */
 final class Pen {
     private double[] xy = new double[32];
     private int size;
@@ -45,7 +45,7 @@ final class Pen {
         return this;
     }
 
-    /** Draws an arc whose vertices lie on it, at most a chord apart. */
+    /** Draws an arc whose vertices are on it, at most a chord apart. */
     Pen arc(double radiusM, double turnRad, double chordM) {
         int chords = Math.max(2, (int) Math.ceil(radiusM * Math.abs(turnRad) / chordM));
         double stepRad = turnRad / chords;

@@ -27,7 +27,7 @@ final class RecordVariation {
         this.chance = district.chance(PURPOSE);
     }
 
-    /** Rewrites a record, or leaves it; always draws alike. */
+    /** Rewrites a record, or leaves it; always draws the same number. */
     void rewrite(Draft draft) {
         Attributes attributes = draft.attributes();
         reword(attributes, RouteField.IN_SERVICE, SERVICE);

@@ -7,8 +7,8 @@ import org.spanroom.output.table.Column;
 /** The fields of the routes layer, in the order of its columns. */
 enum RouteField {
     ROUTE_ID("route_id", 't', "name of the drawn line"),
-    DUCT_ID("duct_id", 't', "name of the duct; pieces of one duct carry the same"),
-    BANK_ID("bank_id", 't', "name of the bank that the duct lies in"),
+    DUCT_ID("duct_id", 't', "name of the duct; pieces of one duct have the same name"),
+    BANK_ID("bank_id", 't', "name of the duct bank"),
     BORE_IN("bore_in", 3, "inside diameter of the duct in inches, or the side of a square bore"),
     BORE_SHAPE("bore_shape", 't', "round or square"),
     DUCT_TYPE("duct_type", 't', "type of duct"),
@@ -21,7 +21,7 @@ enum RouteField {
     CABLE_LB_KFT("cable_lbkf", 1, "mass of one cable in pounds per 1000 feet"),
     IN_SERVICE("in_service", 't', "live, dead or unknown"),
     FLOODED("flooded", 't', "yes or no"),
-    SURFACE("surface", 't', "what lies on top"),
+    SURFACE("surface", 't', "surface above the duct"),
     OWNER("owner", 't', "owner of the duct"),
     YEAR("year", 'i', "year in which the duct was laid"),
     CONDITION("condition", 't', "sound, oval, collapsed or blocked"),
@@ -29,18 +29,18 @@ enum RouteField {
     VAULT_A("vault_a", 't', "vault at the first vertex"),
     VAULT_B("vault_b", 't', "vault at the last vertex"),
     QUALITY("quality", 't', "position quality, QL-A (best) to QL-D"),
-    DUCT_SIZE("duct_size", 't', "row of a catalog of ducts, on some instead of the bore"),
-    INNERDUCT_SIZE("innerd_siz", 't', "row of a catalog of innerducts, on some instead of diameter and SDR"),
-    MAY_MOVE("may_move", 't', "whether the cables may be laid into sleeves"),
-    CONSENT("consent", 't', "whether the owner agrees to the work"),
-    LOOSE_OK("loose_ok", 't', "whether the owner lets fibre lie loose in the duct"),
+    DUCT_SIZE("duct_size", 't', "catalog row of the duct; for some, instead of the bore"),
+    INNERDUCT_SIZE("innerd_siz", 't', "catalog row of the innerducts; for some, instead of diameter and SDR"),
+    MAY_MOVE("may_move", 't', "whether the cables may be moved into sleeves"),
+    CONSENT("consent", 't', "whether the owner consents to the work"),
+    LOOSE_OK("loose_ok", 't', "whether the owner allows loose fiber in the duct"),
     SPLICED("spliced", 't', "whether a cable is spliced between the vaults"),
     GROUTED("grouted", 't', "whether the innerducts are grouted in"),
-    CIRCUITS("circuits", 'i', "circuits that the cables carry"),
-    CO_OWNERS("co_owners", 't', "who else owns the duct"),
-    EMBARGO("embargo", 't', "no work up to this day"),
-    RESERVED("reserved", 'i', "positions promised to the owner or to customers"),
-    BESIDE_OK("beside_ok", 't', "whether the owner lets anything lie beside rigid innerducts");
+    CIRCUITS("circuits", 'i', "number of circuits on the cables"),
+    CO_OWNERS("co_owners", 't', "other owners of the duct"),
+    EMBARGO("embargo", 't', "no work until this day"),
+    RESERVED("reserved", 'i', "number of positions promised to the owner or to customers"),
+    BESIDE_OK("beside_ok", 't', "whether the owner allows cables beside rigid innerducts");
 
     private final String shortName;
     private final int form;

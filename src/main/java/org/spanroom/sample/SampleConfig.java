@@ -3,8 +3,8 @@ package org.spanroom.sample;
 /** The config that comes with an invented city: its files and its fields. */
 final class SampleConfig {
     private static final String TEXT = """
-            # The config of the invented city: its files, its fields, and the day that the run is made for. What is not named here is as shipped
-            # in config/spanroom.yaml, which explains every key.
+            # The config of the invented city: its files, its fields, and the run date. All other keys have the values of
+            # config/spanroom.yaml, which explains every key.
 
             inputs:
               routes:
@@ -70,7 +70,7 @@ final class SampleConfig {
                   zone_until: until
 
             permit:
-              on_date: 2026-11-29         # zones and embargoes by this day, so that the demo shows the same whenever it is run
+              on_date: 2026-11-29         # run date for zones and embargoes, so that the demo always gives the same results
             """;
 
     private static final String DEMO_OUTPUT = """

@@ -5,13 +5,13 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The text that lies beside a city's files and says what is in them, with the counts of this very city. */
+/** The text that is beside a city's files and says what is in them, with the counts of this very city. */
 final class SampleReadme {
     private static final int MOST_DISTRICTS = 12;
 
     private static final String BY_HAND = """
-             Change nothing by hand:
-            a test writes this folder again and compares all of it, and with `-Dspanroom.rewrite=true` it replaces them:
+             Do not edit by hand:
+            a test writes this folder again and compares it, and replaces it with `-Dspanroom.rewrite=true`:
 
             ```
             mvn -Pquick test -Dtest=SampleGisTest -Dspanroom.rewrite=true
@@ -21,8 +21,8 @@ final class SampleReadme {
     private static final String TEXT = """
             # Tidemarrow, a city that does not exist
 
-            All of this is invented: the city, its districts, owners, ducts and cables. It lies in the open ocean at about
-            %s N, %s W, where no city is. Written by Spanroom's own generator (package `org.spanroom.sample`)
+            All of this is invented: the city, its districts, owners, ducts and cables. Its location is in the open ocean, at about
+            %s N, %s W. Written by Spanroom's own generator (package `org.spanroom.sample`)
             for %s spans and seed %d; the same numbers give the same bytes.%s
 
             ## Files
@@ -33,38 +33,38 @@ final class SampleReadme {
             %s
             ## Sections
 
-            A section is the ducts of one bank between the same two vaults. It is counted in each line that is true of it, before
-            faults were put in. Banks have one use along all their sections: some are crowded, some had sleeves laid into them
-            in an earlier campaign, in some water stands.
+            A section is the ducts of one bank between the same two vaults. It is counted in each row that applies, before
+            faults were added. A bank has the same use along all its sections: some are crowded, some have sleeves from an
+            earlier campaign, some are wet.
 
             %s
             ## Ducts
 
-            Sizes are those of real products by published tables (the sources stand in the code: `BoreType`,
-            `InnerductSize`, `CableSize`), and whatever lies in a duct really goes in. A duct is counted in each line
-            that is true of it. Counts are those before faults were put in.
+            Sizes are from published tables (the code names the sources: `BoreType`,
+            `InnerductSize`, `CableSize`), and the contents of every duct really fit. A duct is counted in each row
+            that applies, before faults were added.
 
             %s
-            Many banks are drawn duct upon duct on one line, others with up to 0.15 m between neighbors; vaults lie up
-            to 0.3 m beside the line; vertices shake by 1 to 3.5 cm (standard deviation, by quality level). Corners are
+            In many banks all ducts have the same line, in others neighbors are up to 0.15 m apart; vaults are up
+            to 0.3 m beside the line; vertices have noise of 1 to 3.5 cm (standard deviation, by quality level). Corners are
             single vertices or arcs of 18 in, 36 in, 1.2 m and 25 ft radius; some spans turn by 90 to 450 degrees in
-            all, are longer than 183 m, climb by up to 23 in a hundred, or hold the heaviest cables. A few meet one limit
-            each: 450 degrees round a light load, elbows of 0.42 m round the thickest cable, links of 378 m
-            between districts; links up the hill hold the heaviest cables.
-            Some 4 in a hundred lines are drawn in two parts. Some records name a row of `config/catalog.yaml` instead of a
-            size, and some say the same in other words, as different hands would.
+            all, are longer than 183 m, climb by up to 23 %%, or contain the heaviest cables. A few meet one limit
+            each: 450 degrees with a light load, elbows of 0.42 m with the thickest cable, links of 378 m
+            between districts; links up the hill contain the heaviest cables.
+            About 4 %% of the lines are drawn in two parts. Some records name a row of `config/catalog.yaml` instead of a
+            size, and some use other words for the same value, as different surveyors would.
 
-            Zones overlap, some have holes, one ban is over, and the edge of one runs along the middle of a street, on the ducts
-            themselves. Street works have a first and a last day: some are over, some are going on, some are yet to come. Half
-            of the embargoes are over.
+            Zones overlap, some have holes, one ban has expired, and the edge of one runs along the middle of a street, on the ducts
+            themselves. Street works have a first and a last day: some are over, some are in progress, some are upcoming. Half
+            of the embargoes have expired.
 
             ## Fields
 
             %s
             ## Faults
 
-            Put in on purpose, each about once in so many ducts or vaults; `known-faults.csv` names every one. A feature has
-            one at most. Two kinds come with streets of their own: loops, and lines that pass under others.
+            Added on purpose, each at the given rate per ducts or vaults; `known-faults.csv` lists every one. A feature has
+            one at most. Two kinds have separate streets: loops, and lines that pass under others.
 
             %s""";
 
@@ -103,11 +103,11 @@ final class SampleReadme {
         String all = """
                 | file | rows | what |
                 |---|---:|---|
-                | `%s` | %d | lines, one or two for each duct; %s |
-                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be held there), `slack_ft` (feet of spare cable coiled up in it); the same system |
-                | `contents.csv` | %d | innerducts, cables and sleeves, one a row, of ducts with mixed contents; inches, and pounds per 1000 ft, or a row of a catalog; of a sleeve its `cells` and how many of them are `reserved` |
+                | `%s` | %d | lines, one or two per duct; %s |
+                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be restrained there), `slack_ft` (cable slack stored in it, in feet); the same system |
+                | `contents.csv` | %d | innerducts, cables and sleeves of ducts with mixed contents, one per row; inches, and pounds per 1000 ft, or a catalog row; for a sleeve its `cells` and the number of `reserved` cells |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
-                | `known-faults.csv` | %d | the faults that were put in |
+                | `known-faults.csv` | %d | the faults that were added |
                 | `spanroom.yaml` | | the config for these files: `rank --config` and this file |
                 """.formatted(
                         format.routes(),
@@ -122,9 +122,9 @@ final class SampleReadme {
                                 : "longitude and latitude on WGS 84",
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
-                | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district once more, in EPSG:2226 (US survey feet), without the links to others |
-                | `hillside.gpkg` | | the Hillside district once more, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (meters) |
-                | `oldtown.geojson`, `oldtown_vaults.geojson` | | a town of its own, with other fields, that records nothing of what lies in its ducts: see `src/site/markdown/little-recorded.md` |
+                | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district again, in EPSG:2226 (US survey feet), without the links to others |
+                | `hillside.gpkg` | | the Hillside district again, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (meters) |
+                | `oldtown.geojson`, `oldtown_vaults.geojson` | | a separate town, with other fields, that does not record the contents of its ducts: see `src/site/markdown/little-recorded.md` |
                 """ : all;
     }
 
@@ -161,7 +161,7 @@ final class SampleReadme {
     }
 
     private String faults() {
-        return "| fault | one in | count | what was done |\n|---|---:|---:|---|\n"
+        return "| fault | one in | count | description |\n|---|---:|---:|---|\n"
                 + Stream.of(Fault.values())
                         .map(fault -> "| `" + fault.key() + "` | " + rate(fault) + " | "
                                 + count.faults().getOrDefault(fault, 0) + " | " + fault.text() + " |\n")

@@ -15,7 +15,7 @@ final class SectionCount {
         FACTS.put("with a sound empty duct", draft -> draft.filling().isEmpty() && isSound(draft));
         FACTS.put("with a crowded duct", draft -> draft.filling().kind() == Filling.Kind.CROWDED);
         FACTS.put(
-                "with few or small innerducts in a duct",
+                "with a duct with few or small innerducts",
                 draft -> draft.filling().kind() == Filling.Kind.ROOMY);
         FACTS.put("with a duct of loose cables only", draft -> draft.filling().kind() == Filling.Kind.LOOSE);
         FACTS.put("with fabric sleeves in a duct", draft -> draft.filling().kind() == Filling.Kind.SLEEVED);

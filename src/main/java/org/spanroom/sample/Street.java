@@ -6,7 +6,7 @@ import java.util.List;
 record Street(Rank rank, List<Leg> legs) {
     /** What a street is for; ducts are laid in this order until there are enough. */
     enum Rank {
-        /** Holds the district together and bears the links to others. */
+        /** Connects the district and carries the links to others. */
         MAIN,
         /** Leads to an earlier district. */
         LINK,

@@ -16,7 +16,7 @@ final class StreetPlanner {
     /** Ducts in an average bank, by which spans are estimated from legs. */
     private static final double DUCTS_PER_BANK = 4.8;
 
-    /** Vaults in the middle of blocks give so many legs for each block's side. */
+    /** Vaults in the middle of blocks give this many legs for each block's side. */
     private static final double LEGS_PER_SIDE = 1.1;
 
     private static final double SPARE_RATIO = 1.15;
@@ -173,7 +173,7 @@ final class StreetPlanner {
         side.add(new Street(Rank.LOOP, List.of(new Leg(corner, corner, loop, Course.PLAIN))));
     }
 
-    /** Returns the leg between two crossings, or two legs where a vault stands in the middle of the block. */
+    /** Returns the leg between two crossings, or two legs where a vault is in the middle of the block. */
     private List<Leg> between(Node a, Node b, DrawnLine bent) {
         Leg leg = shaped(a, b, bent);
         double lengthM = leg.lengthM();

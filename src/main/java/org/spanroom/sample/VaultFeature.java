@@ -7,7 +7,7 @@ import org.spanroom.output.table.Shape;
 /**
  * One feature of the vaults layer, in the city's plane.
  *
- * @param link true where it lies between two districts
+ * @param link true where it is between two districts
  * @param fittings what is known of the inside
  * @param drawn false for a feature without geometry
  */

@@ -109,7 +109,7 @@ final class VaultRecorder {
                 true);
     }
 
-    /** Volumes stand in cubic meters, some in cubic feet with their unit, as different surveyors wrote them. */
+    /** Volumes are in cubic meters, some in cubic feet with their unit, as different surveyors wrote them. */
     private VaultFeature.Fittings fittings(int node, int kind) {
         double volumeM3 = inside.between(LEAST_M3[kind], MOST_M3[kind]);
         String volume = switch (inside.pickWeighted(55, 20, 20, 5)) {

@@ -63,7 +63,7 @@ final class ZonePlanner {
     /** What restricts the work in a zone, with the words for it and the last word of its name. */
     private enum Kind {
         CUT_BAN("no-cut|moratorium|street cut ban", "resurfacing"),
-        /** Along one side of a street, whose ducts lie on its edge. */
+        /** Along one side of a street, whose ducts are on its edge. */
         CUT_BAN_BESIDE("no-cut|moratorium|street cut ban", "frontage"),
         /** Planned works in a street. */
         WORKS("street works|works", "works"),

@@ -53,7 +53,7 @@ public final class Areas {
         return places;
     }
 
-    /** Returns whether a line lies in an area, wholly or in part; areas may be drawn beyond the 180th meridian. */
+    /** Returns whether a line is in an area, wholly or in part; areas may be drawn beyond the 180th meridian. */
     public boolean touches(Line lonLat) {
         Coordinate[] places = coordinates(lonLat);
         for (int turn = -1; turn <= 1; turn++) {

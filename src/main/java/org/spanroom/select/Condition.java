@@ -60,7 +60,7 @@ public final class Condition {
         }
     }
 
-    /** The parser lists every word that could have stood there; where it stopped is enough. */
+    /** The parser lists every word that could have been there; where it stopped is enough. */
     private static UsageException unreadable(String text, Throwable problem) {
         String said = String.valueOf(problem.getMessage());
         int list = said.indexOf("Was expecting");
@@ -82,7 +82,7 @@ public final class Condition {
         try {
             return filter.evaluate(row);
         } catch (RuntimeException problem) {
-            throw new UsageException("--where '" + text + "' cannot be worked out: " + problem.getMessage(), problem);
+            throw new UsageException("--where '" + text + "' cannot be evaluated: " + problem.getMessage(), problem);
         }
     }
 }

@@ -11,9 +11,9 @@ import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;
 
 /**
- * Spans that are likely to hold alike: of one decade, one type of duct and one owner, so far as these are recorded.
+ * Spans that are likely to have similar contents: of one decade, one type of duct and one owner, so far as these are recorded.
  *
- * <p>There are never more strata than asked for, so that each can be visited; the ones of least weight are then put together (collapsed
+ * <p>There are never more strata than requested, so that each can be visited; the ones of least weight are then put together (collapsed
  * strata: Cochran, Sampling Techniques, section 5A.12, from memory).
  */
 final class Strata {
@@ -31,7 +31,7 @@ final class Strata {
     }
 
     /**
-     * One stratum before any is put together with another.
+     * One stratum before any is put with another.
      *
      * @param weight what not knowing its spans costs
      */

@@ -23,7 +23,7 @@ import org.spanroom.model.survey.SurveyStop;
  * that takes most off the variance of the stratified estimate, {@code sum over strata of A^2 (1/n - 1/N)} with {@code A = W S}: W the worth
  * of a stratum, S the standard deviation of whether its spans gain room. Where each vault shows one span this ends in the allocation of
  * Neyman, n in proportion to A (Cochran, Sampling Techniques, section 5.5; that the greedy way is exact for whole numbers: Wright 2012;
- * both from memory). What a vault is worth counts less where it lies in the roadway or holds water.
+ * both from memory). What a vault is worth counts less where it is in the roadway or holds water.
  */
 public final class SurveyPlanner {
     private static final int[] NONE = {0, 0};
@@ -35,7 +35,7 @@ public final class SurveyPlanner {
     /**
      * Prepares planning.
      *
-     * @param cautions what a crew has to bear in mind at a vault, given the ducts that it looks at there
+     * @param cautions what a crew must bear in mind at a vault, given the ducts that it looks at there
      */
     public SurveyPlanner(
             SurveySettings settings, VaultAccess access, BiFunction<Vault, List<Duct>, List<String>> cautions) {

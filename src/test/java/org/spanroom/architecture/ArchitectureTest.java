@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.model.effort.Rate;
 import org.spanroom.model.effort.RateOverride;
 
-/** Holds the code to the map of packages, to libraries that stay behind their doors, and to units in names. */
+/** Checks the code against the map of packages, the libraries that each room may use, and units in names. */
 class ArchitectureTest {
     private static final String ROOT = "org.spanroom";
 
@@ -195,7 +195,7 @@ class ArchitectureTest {
 
     @Test
     void everyDoubleOfTheModelNamesItsUnit() {
-        // A rate's unit stands in its key.
+        // A rate's unit is in its key.
         ArchRule rule = fields().that()
                 .areDeclaredInClassesThat()
                 .resideInAnyPackage(ROOT + ".model..", ROOT + ".finding..", ROOT + ".config..")

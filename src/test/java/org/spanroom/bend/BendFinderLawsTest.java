@@ -17,7 +17,7 @@ import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.BendSettings;
 import org.spanroom.model.bend.Bends;
 
-/** What must hold for the bends of any line, however it lies. */
+/** What must be true of the bends of any line, however it lies. */
 class BendFinderLawsTest {
     private static final double BORE_MM = 102.26;
     private static final double SAME_DEG = 0.05;
@@ -105,7 +105,7 @@ class BendFinderLawsTest {
         });
     }
 
-    /** Nobody draws so, but a file may hold it. */
+    /** No one draws so, but a file may hold it. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void scribbleIsRead(long seed) {

@@ -212,7 +212,7 @@ class BendFinderTest {
     }
 
     /**
-     * What a draughtsman draws on a stretch little longer than the drawing tolerance of 0.3 m is how he drew the corner, no radius,
+     * What a drafter draws on a stretch little longer than the drawing tolerance of 0.3 m is how he drew the corner, no radius,
      * even where the digits are exact.
      */
     @ParameterizedTest(name = "{0} degrees of {1} m radius in {2} chords")
@@ -254,7 +254,7 @@ class BendFinderTest {
         }
     }
 
-    /** Half a compound curve drawn as one vertex, as lost vertices leave it: what lies between is a chord, not a straight. */
+    /** Half a compound curve drawn as one vertex, as lost vertices leave it: what is between is a chord, not a straight. */
     @ParameterizedTest(name = "{0} degrees, {1} m, {2} degrees")
     @CsvSource({"68.5, 5, 20.2", "29.2, 4.5, 37.4", "12.5, 9, 10.7", "8, 11, 25", "-15, 8, -40"})
     void twoCornersThatAChordJoinsAreOneBend(double oneDeg, double chordM, double otherDeg) {

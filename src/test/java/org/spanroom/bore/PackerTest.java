@@ -258,7 +258,7 @@ class PackerTest {
         assertThat(task.overlapMm(packed.centersMm())).isLessThanOrEqualTo(1e-6);
     }
 
-    /** Worked out again, so that the verdict does not rest on the code that it judges; round bores. */
+    /** Calculated again, so that the verdict does not rest on the code that it judges; round bores. */
     private static double overlapMm(double boreMm, double[] diametersMm, double[] centers) {
         double worst = 0;
         for (int i = 0; i < diametersMm.length; i++) {

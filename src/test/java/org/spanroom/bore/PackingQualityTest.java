@@ -27,7 +27,7 @@ import org.spanroom.model.network.Duct;
  * Measures the packing and writes the figures to {@code target/packing-quality.md}.
  *
  * <p>Quality: the least bore that the packer finds, over the published one. Time: 1 000 distinct cross-sections of 3 to 15
- * innerducts and cables, filled 50 to 85 %, which is harder than what lies in ducts.
+ * innerducts and cables, filled 50 to 85 %, which is harder than what is in ducts.
  */
 class PackingQualityTest {
     private static final double IN = 25.4;

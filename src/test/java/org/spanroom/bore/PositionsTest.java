@@ -77,7 +77,7 @@ class PositionsTest {
         assertThat(room.proposal().orElseThrow().isRecovery()).isTrue();
     }
 
-    /** Gained = after - now for every choice of every cross-section, whatever lies there, is reserved or is forbidden. */
+    /** Gained = after - now for every choice of every cross-section, whatever is there, is reserved or is forbidden. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void gainedIsAfterLessNow(long seed) {

@@ -160,7 +160,7 @@ class PullChoiceTest {
         assertThatThrownBy(() -> room.propose(choice -> 0)).hasMessageContaining("hours must be > 0");
     }
 
-    /** The section's choice and the duct's innerducts go by one order, so that what is counted is what is pulled. */
+    /** The section's choice and the duct's innerducts are based on one order, so that what is counted is what is pulled. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void theFirstInnerductsByOrderOutAreThoseThatTheChoiceCounts(long seed) {

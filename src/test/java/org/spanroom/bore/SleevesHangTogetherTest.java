@@ -127,7 +127,7 @@ class SleevesHangTogetherTest {
         return items;
     }
 
-    /** Worked out here by trying every row, so that the verdict does not rest on the code that it judges. */
+    /** Calculated here by trying every row, so that the verdict does not rest on the code that it judges. */
     private static void assertInOnePiece(Arrangement drawn, int cellsPerSleeve, double slackMm) {
         Map<Integer, List<PlacedCircle>> sleeves = new TreeMap<>();
         for (PlacedCircle circle : drawn.circles()) {

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 
-/** What the trade says of ducts, held against every duct of that size in the shipped catalog. */
+/** What the trade says of ducts, checked against every duct of that size in the shipped catalog. */
 class TradeFactsTest {
     private static final double IN = 25.4;
 
@@ -39,7 +39,7 @@ class TradeFactsTest {
         assertThat(room.crossSection().orElseThrow().before().outcome()).isEqualTo(PackingOutcome.FITS);
     }
 
-    /** Likewise; 1 - 3 x 0.7^2 / 4.030^2 in telephone duct type D. */
+    /** The same; 1 - 3 x 0.7^2 / 4.030^2 in telephone duct type D. */
     @Test
     void inTelephoneDuctItIsTheTradesOwnFigure() {
         OuterDuct typeD = ducts("4 in")

@@ -41,7 +41,7 @@ class FindingCountsTest {
         assertThat(run.at("/findings_by_code/wrong_geometry_type").asInt()).isEqualTo(BROKEN);
         assertThat(run.at("/findings_by_severity/rejected").asInt()).isEqualTo(BROKEN);
         assertThat(run.at("/findings").asInt()).isGreaterThanOrEqualTo(BROKEN);
-        assertThat(rank.out()).contains("   1,500 the feature is of a geometry type that the layer is not read for");
+        assertThat(rank.out()).contains("   1,500 the feature has a geometry type that this layer cannot use");
         assertThat(check.out()).contains("wrong_geometry_type (1,500): ");
         assertThat(Files.readAllLines(results.resolve("findings.csv")).stream()
                         .filter(line -> line.contains("wrong_geometry_type")))

@@ -196,7 +196,7 @@ class KeptFieldsTest {
             value = {
                 "keep: [a, a]|keep names a field twice",
                 "keep: ['']|keep names a field without a name",
-                "keep: [a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t,u]|the most is 20"
+                "keep: [a,b,c,d,e,f,g,h,i,j,k,l,m,n,o,p,q,r,s,t,u]|the maximum is 20"
             })
     void aListThatCannotBeKeptIsRefused(String keep, String message) throws IOException {
         Path other = Files.writeString(

@@ -115,10 +115,10 @@ class LittleRecordedTest {
         assertThat(bare.out())
                 .contains("0 of " + spans + " spans are candidates")
                 .contains("What lies in the ducts is not recorded for " + spans + " of " + spans + " spans. Missing:")
-                .contains("\n  innerduct_count: no field is named for it; nothing stands in\n")
-                .contains("\n  cable_count: no field is named for it; nothing stands in\n")
+                .contains("\n  innerduct_count: no field is mapped to it; no value is assumed\n")
+                .contains("\n  cable_count: no field is mapped to it; no value is assumed\n")
                 .containsPattern(
-                        "\n  inside_diameter: the field 'diam_in' has no usable value on \\d+ of \\d+ routes; 101.6 mm")
+                        "\n  inside_diameter: the field 'diam_in' has no usable value in \\d+ of \\d+ routes; 101.6 mm")
                 .contains("\n    scenarios:\n      assume_contents: true\n")
                 .contains("Next: open 20 vaults");
         JsonNode record = contents("bare");
@@ -299,7 +299,7 @@ class LittleRecordedTest {
 
         assertThat(run.exitCode()).isZero();
         assertThat(run.out())
-                .contains("Missing:", "  innerduct_count: no field is named for it", "assume_contents: true")
+                .contains("Missing:", "  innerduct_count: no field is mapped to it", "assume_contents: true")
                 .containsPattern(
                         "Next: open \\d+ vaults, which show [\\d,]+ of [\\d,]+ spans whose contents are not recorded");
         JsonNode record = contents(city);

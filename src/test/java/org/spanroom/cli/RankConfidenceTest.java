@@ -200,8 +200,8 @@ class RankConfidenceTest {
                 "explain", first.get("span_id"), "--run", runs.resolve("one").toString());
 
         assertThat(explained.out())
-                .containsPattern("chance to be feasible +" + first.get("feasible_chance_pct") + " %\n")
-                .containsPattern("chance to be among the top +" + first.get("top_chance_pct") + " %\n");
+                .containsPattern("probability feasible +" + first.get("feasible_chance_pct") + " %\n")
+                .containsPattern("probability among the top +" + first.get("top_chance_pct") + " %\n");
     }
 
     private static String rank(String name, String... more) {

@@ -81,7 +81,7 @@ class RealFilesTest {
         assertRefused(
                 run,
                 "vaults.geojson: none of its 13 features can be used for routes",
-                "The files of routes and vaults seem to be exchanged",
+                "The files of routes and vaults seem to be swapped",
                 "13  vaults.geojson: wrong_geometry_type",
                 "12  ducts.geojson: wrong_geometry_type",
                 "vaults.geojson, 1: the feature's geometry is of type point",
@@ -183,7 +183,7 @@ class RealFilesTest {
         assertThat(Files.readString(folder.resolve("out/findings.csv")))
                 .contains("duplicate_id")
                 .contains("east.geojson")
-                .contains("another vault before has the id V3");
+                .contains("an earlier vault has the id V3");
         assertThat(CommandRun.of(
                                 "explain",
                                 spanId(),

@@ -89,7 +89,7 @@ class ZeroLengthTest {
         assertThat(check.err())
                 .contains(
                         "none of its " + DOTS.size() + " features",
-                        "All vertices of each line lie at one place",
+                        "All vertices of each line are at the same location",
                         "zero_length_part");
     }
 }

@@ -213,8 +213,8 @@ class ZonesTest {
         assertThat(text.out().replaceAll("\\s+", " "))
                 .contains("zones touched 2 ", "zone Z-1, kind cut ban, name North street, until 2099-12-31")
                 .contains("vaults in it B")
-                .contains("recovering needs confined space entry, lane closure, night work, traffic control ")
-                .contains("days for these permits 10 ");
+                .contains("recovery needs confined space entry, lane closure, night work, traffic control ")
+                .contains("lead time for recovery permits, days 10 ");
         JsonNode permits = new ObjectMapper().readTree(json.out()).get("permits");
         assertThat(permits.get("zones").get(0).get("stretches").size()).isEqualTo(1);
         assertThat(permits.get("cut_banned_until").asText()).isEqualTo("2099-12-31");
@@ -252,7 +252,7 @@ class ZonesTest {
         assertThat(CommandRun.of("explain", id, "--run", before.toString())
                         .out()
                         .replaceAll("\\s+", " "))
-                .contains("not begun yet", "zone Z-1, kind cut ban, name North street, from 2027-06-01");
+                .contains("upcoming zone", "zone Z-1, kind cut ban, name North street, from 2027-06-01");
     }
 
     @Test

@@ -41,7 +41,7 @@ class CatalogConfigTest {
     @Test
     void rowsMayStandInTheConfigItself() throws IOException {
         RunConfig config = read("catalog:\n  design_cables:\n    - {name: ours, outside_diameter_mm: 9.5,"
-                + " mass_kg_per_m: 0.08, fibres: 48, source: illustrative}\nroom: {design_cable: ours}\n");
+                + " mass_kg_per_m: 0.08, fibers: 48, source: illustrative}\nroom: {design_cable: ours}\n");
 
         assertThat(config.catalog().findDesignCable("OURS")).isPresent();
         assertThat(config.room().designCableOutsideDiameterMm()).isEqualTo(9.5);
@@ -50,7 +50,7 @@ class CatalogConfigTest {
     /** What run.json keeps of a config must give the same config again. */
     @Test
     void theRecordOfARunKeepsTheCatalog() throws IOException {
-        RunConfig config = read("room: {sleeve: 2-cell, design_cable: 288 fibres}\n");
+        RunConfig config = read("room: {sleeve: 2-cell, design_cable: 288 fibers}\n");
         Path record = folder.resolve("run.json");
         Files.writeString(
                 record,
@@ -60,7 +60,7 @@ class CatalogConfigTest {
         assertThat(ConfigReader.readRecorded(record)).isEqualTo(config);
     }
 
-    /** 10.705 in2 for 4-in PVC Schedule 80 stands in public copies of NEC Chapter 9 Table 4; 3.786 in gives 11.258. */
+    /** 10.705 in2 for 4-in PVC Schedule 80 is in public copies of NEC Chapter 9 Table 4; 3.786 in gives 11.258. */
     @Test
     void aRowWhoseAreaIsWrongIsRefusedWithFileAndLine() throws IOException {
         Path catalog = folder.resolve("sizes.yaml");
@@ -73,7 +73,7 @@ class CatalogConfigTest {
                 .isInstanceOf(InputException.class)
                 .hasMessageStartingWith(catalog + ": line 2: area_in2 of 'wrong row' must agree")
                 .hasMessageContaining("11.258")
-                .hasMessageContaining("hold both against the row's source")
+                .hasMessageContaining("check both against the row's source")
                 .extracting(Throwable::getMessage)
                 .asString()
                 .doesNotContain("\n");
@@ -95,7 +95,7 @@ class CatalogConfigTest {
 
     @Test
     void aNumberBesideTheNameCounts() throws IOException {
-        RoomSettings room = read("room: {sleeve: 2-cell, cells_per_sleeve: 5, design_cable: 432 fibres,"
+        RoomSettings room = read("room: {sleeve: 2-cell, cells_per_sleeve: 5, design_cable: 432 fibers,"
                         + " design_cable_outside_diameter_mm: 11}\n")
                 .room();
 
@@ -110,12 +110,12 @@ class CatalogConfigTest {
                         "room:\n  sleeve: 3-cel",
                         "line 2: sleeve: the catalog has no row '3-cel'. The nearest are: 3-cell"),
                 List.of(
-                        "room: {design_cable: 145 fibres}",
-                        "line 1: design_cable: the catalog has no row '145 fibres'. The nearest are: 144 fibres"),
+                        "room: {design_cable: 145 fibers}",
+                        "line 1: design_cable: the catalog has no row '145 fibers'. The nearest are: 144 fibers"),
                 List.of("catalog: {sleeves: []}\nroom: {sleeve: 3-cell}", "That list of the catalog is empty."),
                 List.of(
-                        "room: {sleeve: 4-cell, design_cable: 432 fibres}",
-                        "line 1: the design cable of 17.8 mm does not go into a cell of the sleeve '4-cell', which takes"
+                        "room: {sleeve: 4-cell, design_cable: 432 fibers}",
+                        "line 1: the design cable of 17.8 mm does not fit into a cell of the sleeve '4-cell', which takes"
                                 + " up to 16.0 mm"),
                 List.of("room: {sleeve: 4-cell, design_cable_outside_diameter_mm: 16.1}", "of 16.1 mm"),
                 List.of(

@@ -123,7 +123,7 @@ class ConfigReaderTest {
                         "line 4: 'inside_diametre' is not a term. Did you mean 'inside_diameter'?"),
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: inch}",
-                        "line 4: 'inch' is not a unit that is known. Possible for inside_diameter: mm, cm, m, km, in, ft, ft_us."),
+                        "line 4: 'inch' is not a known unit. Possible for inside_diameter: mm, cm, m, km, in, ft, ft_us."),
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      inside_diameter: {field: B, unit: kg/m}",
                         "line 4: 'kg/m' is not a unit of inside_diameter"),
@@ -135,36 +135,36 @@ class ConfigReaderTest {
                         "line 4: route must be a section of keys, is a list"),
                 List.of(
                         "inputs:\n  routes:\n    fields:\n      vault: V",
-                        "inputs.routes.fields: vault is no term of routes"),
+                        "inputs.routes.fields: vault is not a term of routes"),
                 List.of(
                         "inputs:\n  vaults:\n    fields:\n      duct: V",
-                        "inputs.vaults.fields: duct is no term of vaults"),
+                        "inputs.vaults.fields: duct is not a term of vaults"),
                 List.of(
                         "inputs:\n  contents:\n    diameter_unit: kg/m",
                         "line 3: diameter_unit must be a unit of length"),
                 List.of("threads: many", "line 1: threads must be a whole number, is 'many'"),
                 List.of("threads: 1.5", "line 1: threads must be a whole number, is '1.5'"),
-                List.of("strict: false\nthreads: -1", "line 2: threads must lie in 0 to 1024, was -1"),
+                List.of("strict: false\nthreads: -1", "line 2: threads must be from 0 to 1024, was -1"),
                 List.of("strict: maybe", "line 1: strict must be true or false, is 'maybe'"),
                 List.of("strict: [true]", "line 1: strict must be a single value, is a list"),
                 List.of("values:\n  live: yes", "line 2: live must be a list, such as [a, b], is 'yes'"),
-                List.of("network:\n  lengths: draw", "line 2: 'draw' is not a word for lengths. Did you mean 'drawn'?"),
+                List.of("network:\n  lengths: draw", "line 2: 'draw' is not a valid value for lengths. Did you mean 'drawn'?"),
                 List.of("assumed:\n  inside_diameter: 4", "line 2: inside_diameter must be a number with a unit"),
                 List.of("assumed:\n  inside_diameter: -4 in", "line 2: inside_diameter must be more than 0"),
                 List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),
-                List.of("assumed:\n  in_service: perhaps", "line 2: 'perhaps' is not a word for in_service"),
+                List.of("assumed:\n  in_service: perhaps", "line 2: 'perhaps' is not a valid value for in_service"),
                 List.of("assumed:\n  route: r", "line 2: no value can be assumed for route"),
                 List.of(
                         "plausible:\n  inside_diameter: {least: 3 m, most: 2 mm}",
                         "line 2: inside_diameter: least 3000.0"),
-                List.of("plausible:\n  owner: {least: 3}", "line 2: owner is no quantity"),
-                List.of("values:\n  live: [up]\n  dead: [up]", "line 2: the word 'up' stands in both dead and live"),
-                List.of("threads: 1\nthreads: 2", "line 2: the key 'threads' stands here a second time"),
+                List.of("plausible:\n  owner: {least: 3}", "line 2: owner is not a quantity"),
+                List.of("values:\n  live: [up]\n  dead: [up]", "line 2: the word 'up' is listed in both dead and live"),
+                List.of("threads: 1\nthreads: 2", "line 2: the key 'threads' is repeated here"),
                 List.of("- a\n- b", "line 1: the config must be a section of keys, is a list"),
                 List.of("threads: 1\n---\nthreads: 2", "a second document begins here"),
-                List.of("threads: &t 1\nstrict: *t", "anchors and aliases are not read"),
-                List.of("inputs: {routes: {file: a", "this is not YAML"),
-                List.of("a:\n\t- b", "this is not YAML"),
+                List.of("threads: &t 1\nstrict: *t", "anchors and aliases are not supported"),
+                List.of("inputs: {routes: {file: a", "this is not valid YAML"),
+                List.of("a:\n\t- b", "this is not valid YAML"),
                 List.of("x: " + "[".repeat(100_000), "the nesting is deeper than 20"));
     }
 
@@ -181,7 +181,7 @@ class ConfigReaderTest {
                 .hasSizeLessThan(900);
     }
 
-    /** Ten lines of aliases that would stand for ten thousand million words. */
+    /** Ten lines of aliases that would mean ten thousand million words. */
     @Test
     void aBombOfAliasesIsRefusedAtOnce() {
         var bomb = new StringBuilder("a0: &a0 [x]\n");
@@ -192,7 +192,7 @@ class ConfigReaderTest {
 
         assertThatThrownBy(() -> read(bomb.toString()))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("anchors and aliases are not read");
+                .hasMessageContaining("anchors and aliases are not supported");
     }
 
     @Test

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedConfigTest {
     /**
      * Which keys may be left out even there: the demo's fields, what the catalog gives, and entries of lists
-     * that are open here: the tests of the ranking hold the file to its criteria and gates. */
+     * that are open here: the tests of the ranking check the file against its criteria and gates. */
     private static final Pattern NOT_DEMANDED =
             Pattern.compile("inputs\\..*\\.fields\\..*|room\\.(design_cable|sleeve|cells).*"
                     + "|(.*\\.)?(kinds|vault_kinds|criteria|gates|terms|position_qualities|curve|years)\\.[^.]+");

@@ -43,7 +43,7 @@ class BendAccuracyTest {
         assertThat(ratio(plain.totalWithin2, plain.spans)).isGreaterThanOrEqualTo(0.995);
     }
 
-    /** Reverse curves a few meters apart cannot be read so well by anyone: they are held to the ideal reader instead. */
+    /** Reverse curves a few meters apart cannot be read so well by anyone: they are checked against the ideal reader instead. */
     @Test
     void totalDeflectionIsWithinFiveDegreesWhereStraightsLieBetweenBends() {
         Tally plain = accuracy.ofShape(DrawnSpan.Shape.PLAIN);

@@ -8,7 +8,7 @@ import org.spanroom.corpus.DrawnSpan.Shape;
 
 /**
  * Classes of drawn lines that were once read badly, on one seed. Each must close two thirds of what the finder of that time,
- * whose figures on the same spans stand beside each check, left to the ideal reader, but where a check says otherwise.
+ * whose figures on the same spans are beside each check, left to the ideal reader, but where a check says otherwise.
  */
 class HardClassesTest {
     private static final int SPANS = 200;

@@ -34,7 +34,7 @@ import org.spanroom.model.pull.PullAssessment;
 class MoneyTest {
     private static final double LB_PER_1000_FT = 0.45359237 / 304.8;
 
-    /** Published weights of SDR 13.5 innerduct in lb per 1000 ft, maker not named: 110, 168, 264, 343, 531. */
+    /** Published weights of SDR 13.5 innerduct in lb per 1000 ft: 110, 168, 264, 343, 531. */
     @ParameterizedTest(name = "{0} in: {2} lb per 1000 ft")
     @CsvSource({"1.050, 0.078, 110", "1.315, 0.097, 168", "1.660, 0.123, 264", "1.900, 0.141, 343", "2.375, 0.176, 531"
     })
@@ -147,7 +147,7 @@ class MoneyTest {
     }
 
     /**
-     * Of nine positions gained, so many are needed: new build lays ducts and sleeves of three cells for these only, by hand, and its
+     * Of nine positions gained, this many are needed: new build lays ducts and sleeves of three cells for these only, by hand, and its
      * cost is divided by them.
      */
     @ParameterizedTest(name = "demand {0}: {1} needed, {2} sleeves in {3} ducts")

@@ -50,7 +50,7 @@ class SiteWorkTest {
     }
 
     /**
-     * Trade pages, makers not named: 480 ft3 by 640 cfm, seven changes, 5.25 min. From the formula 7 V/C: 144 ft3 by 500 cfm 2.02
+     * Ventilation guides of the trade: 480 ft3 by 640 cfm, seven changes, 5.25 min. From the formula 7 V/C: 144 ft3 by 500 cfm 2.02
      * min. The floor of 10 min is that of UFC 3-560-01 (2006), para 11-6.3.4.2.
      */
     @ParameterizedTest(name = "{0} ft3 by {1} ft3/min, at least {2} min: {3} min")
@@ -125,7 +125,7 @@ class SiteWorkTest {
         assertThat(steps).contains(EffortStep.PROOF, EffortStep.TEST_PULL);
     }
 
-    /** Half an hour for each dead cable by the shipped rate, in the hours of choices and of spans alike. */
+    /** Half an hour for each dead cable by the shipped rate, in the hours of choices and of spans. */
     @Test
     void deadCablesThatComeOutTakeHours() {
         EffortCase span = EffortCase.span().oneDeadCable();

@@ -28,7 +28,7 @@ class FindingLogTest {
         assertThat(log.countByCode())
                 .containsEntry(FindingCode.UNREADABLE_FEATURE, 42L)
                 .containsEntry(FindingCode.MISSING_VALUE, 9L);
-        assertThat(log.countToMend()).isEqualTo(42);
+        assertThat(log.countToFix()).isEqualTo(42);
         assertThat(log.all()).hasSize(3);
     }
 
@@ -45,9 +45,9 @@ class FindingLogTest {
         List<Finding> expected = new ArrayList<>(many.stream()
                 .filter(finding -> finding.lengthM() > 0 || finding.featureId().matches("S[0-2]"))
                 .toList());
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more of this kind, which are not listed")
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more of this kind, not listed")
                 .standingFor(7));
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more of this kind, which are not listed")
+        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more of this kind, not listed")
                 .standingFor(5));
 
         for (int seed = 0; seed < 20; seed++) {

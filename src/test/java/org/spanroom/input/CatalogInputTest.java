@@ -75,7 +75,8 @@ class CatalogInputTest {
         "4 in, PVC Schedule 80, 3.786",
         "3 1/2 in, PVC type EB, 3.804",
         "telephone type C 4 in, '', 4.050",
-        "wood 3in, '', 3.000"
+        "wood 3in, '', 3.000",
+        "fibre 4 in, '', 4.000"
     })
     void aNamedDuctHasTheCatalogsBore(String size, String type, double insideIn) throws IOException {
         Duct duct = bore(size.replace("Sch.", "Sch"), type.isEmpty() ? null : type, "round");
@@ -159,7 +160,7 @@ class CatalogInputTest {
                 .containsExactlyInAnyOrder(
                         "inside_diameter is recorded as 101.6 mm, the catalog's 'pvc80 4 in' has 96.1644 mm",
                         "innerduct_sdr is recorded as 11, the catalog's 'sdr13.5 1-1/4 in' has 13.4959",
-                        "cable_outside_diameter is recorded as 17.78 mm, the catalog's '144 fibres' has 12.7 mm");
+                        "cable_outside_diameter is recorded as 17.78 mm, the catalog's '144 fibers' has 12.7 mm");
     }
 
     /** 4 in for 3.998 in is rounding, no contradiction. */
@@ -170,7 +171,7 @@ class CatalogInputTest {
         assertThat(details(FindingCode.CATALOG_DISAGREES)).isEmpty();
     }
 
-    /** SDR 13.5, 1-1/4 in: outside 1.660 in, wall 0.123 in (ASTM D3035 by a maker's reprint). */
+    /** SDR 13.5, 1-1/4 in: outside 1.660 in, wall 0.123 in (ASTM D3035 as reprinted in a data sheet). */
     @ParameterizedTest
     @CsvSource({"sdr13.5 1-1/4 in", "'SDR 13.5, 1 1/4 inch'", "1-1/4in SDR-13.5"})
     void namedInnerductsAndCablesHaveTheCatalogsSizes(String size) throws IOException {
@@ -185,7 +186,7 @@ class CatalogInputTest {
         assertThat(cable.mayMove()).isFalse();
         assertThat(duct.sizeSource(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)).isEqualTo(SizeSource.CATALOG);
         assertThat(duct.sizeSource(Term.CABLE_MASS)).isEqualTo(SizeSource.CATALOG);
-        assertThat(duct.catalogUse().rows()).containsExactly("144 fibres", "pvc40 4 in", "sdr13.5 1-1/4 in");
+        assertThat(duct.catalogUse().rows()).containsExactly("144 fibers", "pvc40 4 in", "sdr13.5 1-1/4 in");
         assertThat(details(FindingCode.MISSING_VALUE)).containsExactly("no duct_type is recorded");
     }
 
@@ -202,7 +203,7 @@ class CatalogInputTest {
     @Test
     void aRowThatADefaultNamesCountsAsAssumed() throws IOException {
         Duct duct = duct(
-                "assumed: {duct_size: pvc80 4 in, innerduct_size: sdr11 1 in, cable_type: 96 fibres, cable_may_move: no}\n",
+                "assumed: {duct_size: pvc80 4 in, innerduct_size: sdr11 1 in, cable_type: 96 fibers, cable_may_move: no}\n",
                 "D1",
                 null,
                 null,
@@ -223,7 +224,7 @@ class CatalogInputTest {
         assertThat(duct.contents().cables()).extracting(Cable::mayMove).containsExactly(false);
         assertThat(duct.sizeSource(Term.INSIDE_DIAMETER)).isEqualTo(SizeSource.ASSUMED);
         assertThat(duct.catalogUse().terms()).isEmpty();
-        assertThat(duct.catalogUse().rows()).containsExactly("96 fibres", "pvc80 4 in", "sdr11 1 in");
+        assertThat(duct.catalogUse().rows()).containsExactly("96 fibers", "pvc80 4 in", "sdr11 1 in");
         assertThat(details(FindingCode.MISSING_VALUE))
                 .contains("no inside_diameter is recorded; assumed the catalog's 'pvc80 4 in'");
     }
@@ -241,7 +242,7 @@ class CatalogInputTest {
     void rowsOfTheContentsTableMayNameRowsOfTheCatalog() throws IOException {
         ContentsTable.Listed listed = table("""
                         D1,i1,innerduct,,,,sdr11 1 in,,
-                        D1,c1,cable,i1,,,288 fibres,no,live
+                        D1,c1,cable,i1,,,288 fibers,no,live
                         D1,c2,cable,,0.7,,288 fibers,yes,live
                         """).find("D1").orElseThrow();
 
@@ -252,7 +253,7 @@ class CatalogInputTest {
                 .containsExactly(new Cable("c1", 15.2, 0.19, org.spanroom.model.network.Service.LIVE, false));
         assertThat(listed.contents().looseCables()).extracting(Cable::mayMove).containsExactly(true);
         assertThat(listed.assumed()).isEmpty();
-        assertThat(listed.catalogUse().rows()).containsExactly("288 fibres", "sdr11 1 in");
+        assertThat(listed.catalogUse().rows()).containsExactly("288 fibers", "sdr11 1 in");
         assertThat(listed.catalogUse().terms())
                 .containsExactlyInAnyOrder(
                         Term.INNERDUCT_OUTSIDE_DIAMETER,
@@ -262,13 +263,13 @@ class CatalogInputTest {
         assertThat(findings.all())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.detail())
-                        .isEqualTo("line 4: cable_outside_diameter is recorded as 17.78 mm, the catalog's '288 fibres'"
+                        .isEqualTo("line 4: cable_outside_diameter is recorded as 17.78 mm, the catalog's '288 fibers'"
                                 + " has 15.2 mm"));
     }
 
     @Test
     void wrongNamesInTheContentsTableAreTold() throws IOException {
-        ContentsTable.Listed listed = table("D1,i1,innerduct,,,,288 fibres,,\nD1,c1,cable,i1,0.5,90,,perhaps,live\n")
+        ContentsTable.Listed listed = table("D1,i1,innerduct,,,,288 fibers,,\nD1,c1,cable,i1,0.5,90,,perhaps,live\n")
                 .find("D1")
                 .orElseThrow();
 
@@ -276,8 +277,8 @@ class CatalogInputTest {
         assertThat(details(FindingCode.CATALOG_NAME_UNKNOWN))
                 .singleElement()
                 .asString()
-                .startsWith("line 2: the catalog has no row '288 fibres'; the nearest are ");
+                .startsWith("line 2: the catalog has no row '288 fibers'; the nearest are ");
         assertThat(details(FindingCode.UNUSABLE_VALUE))
-                .containsExactly("line 3: 'perhaps' stands in no list of words for may_move");
+                .containsExactly("line 3: 'perhaps' is not in any word list for may_move");
     }
 }

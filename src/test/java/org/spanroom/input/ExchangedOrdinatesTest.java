@@ -84,7 +84,7 @@ class ExchangedOrdinatesTest {
                 .read();
         return findings.all().stream()
                 .filter(finding -> finding.code() == FindingCode.LAYER_ISSUE)
-                .filter(finding -> finding.detail().contains("exchanged"))
+                .filter(finding -> finding.detail().contains("swapped"))
                 .toList();
     }
 
@@ -103,7 +103,7 @@ class ExchangedOrdinatesTest {
                     assertThat(finding.source()).isEqualTo("vaults.geojson");
                     assertThat(finding.detail())
                             .contains("routes.geojson")
-                            .contains("exchanged")
+                            .contains("swapped")
                             .contains("one of the two");
                 });
     }
@@ -170,7 +170,7 @@ class ExchangedOrdinatesTest {
         assertThat(read(routesAndVaults(14.25, 40.85, true, true), "output: {crs: 'EPSG:32633'}\n"))
                 .hasSize(2)
                 .allSatisfy(finding -> assertThat(finding.detail())
-                        .contains("the output's", "UTM zone 33N", "with the two ordinates exchanged", SEEMS));
+                        .contains("the output's", "UTM zone 33N", "with the two ordinates swapped", SEEMS));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -180,9 +180,9 @@ class ExchangedOrdinatesTest {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.detail())
                         .containsAnyOf(
-                                "the two ordinates seem to be exchanged",
-                                "latitude seem to be exchanged",
-                                "perhaps longitude and latitude are exchanged"));
+                                "the two ordinates seem to be swapped",
+                                "latitude seem to be swapped",
+                                "longitude and latitude may be swapped"));
     }
 
     static IntStream seeds() {
@@ -232,7 +232,7 @@ class ExchangedOrdinatesTest {
                     for (int at = 0; at < xy.length; at += 2) {
                         double lonDeg = xy[at];
                         xy[at] = xy[at + 1];
-                        // Beyond 90 degrees it would be told at once; the tangent plane there is as good a wrong one as
+                        // Beyond 90 degrees it would be reported at once; the tangent plane there is as good a wrong one as
                         // any.
                         xy[at + 1] = lonDeg < -90 ? lonDeg + 100 : lonDeg;
                     }
@@ -280,7 +280,7 @@ class ExchangedOrdinatesTest {
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.detail())
                         .isEqualTo(
-                                "most recorded lengths agree with the lines only with longitude and latitude exchanged:"
+                                "most recorded lengths agree with the lines only with longitude and latitude swapped:"
                                         + " the layer seems to have latitude first. Change its axis_order in the config, or export it with"
                                         + " longitude or easting first"));
     }
@@ -301,7 +301,7 @@ class ExchangedOrdinatesTest {
             new InputReader(ConfigReader.read(yaml), findings).read();
         }
 
-        assertThat(findings.all()).noneMatch(finding -> finding.detail().contains("exchanged"));
+        assertThat(findings.all()).noneMatch(finding -> finding.detail().contains("swapped"));
     }
 
     @Test

@@ -57,7 +57,7 @@ class FeatureRelayTest {
                 .isInstanceOf(ArithmeticException.class);
     }
 
-    /** A layer of so many features that breaks after some of them. */
+    /** A layer of this many features that breaks after some of them. */
     private record Counting(long count, long breaksAfter) implements LayerSource {
         @Override
         public LayerHeader header() {
@@ -69,7 +69,7 @@ class FeatureRelayTest {
             var nothing = new SourceGeometry(SourceGeometry.Kind.NONE, List.of(), false, List.of());
             for (long number = 1; number <= count; number++) {
                 if (number > breaksAfter) {
-                    throw new InputException(Path.of("counting"), "it breaks", "Mend it.");
+                    throw new InputException(Path.of("counting"), "it breaks", "Fix it.");
                 }
                 sink.accept(new SourceFeature(number, "", "null", nothing, List.of()));
             }

@@ -19,7 +19,7 @@ import org.spanroom.model.Unit;
 import org.spanroom.testing.OpenData;
 
 /**
- * Mains and manholes of four cities, each with a schema of its own (open data beside the project; see its README). The README's table gives
+ * Mains and manholes of four cities, each with a schema of its own (open data; see its README). The README's table gives
  * the fields of ends and vaults for three layers. Those of the others were found by joining the tables on their values: UPLINK and DOWNLINK
  * name the LINKID of the manhole at the first and the last vertex in 97 of 100 lines and more.
  */

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
-/** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can lie. */
+/** Changes the bytes of a valid file at random, by the seed: blindly, and in the ways that lengths, counts and tokens can be. */
 public final class FileMutator {
     private static final int[] WORDS = {
         0,
@@ -95,7 +95,7 @@ public final class FileMutator {
         return changed;
     }
 
-    /** Lengths and counts stand at even places, in either byte order. */
+    /** Lengths and counts are at even places, in either byte order. */
     private static void word(byte[] changed, Random random) {
         if (changed.length >= 4) {
             int at = random.nextInt(changed.length / 2 - 1) * 2;

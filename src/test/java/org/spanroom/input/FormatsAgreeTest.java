@@ -122,7 +122,7 @@ class FormatsAgreeTest {
         return ReadLayer.of(file).header().crsDefinition().orElse("none");
     }
 
-    /** Features with fixed seeds; outer rings run clockwise, as shapefiles have them, so that no ring has to be turned. */
+    /** Features with fixed seeds; outer rings run clockwise, as shapefiles have them, so that no ring must be turned. */
     private static String collection(String type, boolean heights, int count) {
         var random = new Random(17);
         var features = new StringJoiner(",\n", "{\"type\":\"FeatureCollection\",\"features\":[\n", "\n]}\n");

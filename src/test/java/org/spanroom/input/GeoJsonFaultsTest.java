@@ -46,7 +46,7 @@ class GeoJsonFaultsTest {
                 "{'type':'LineString','coordinates':[[1,2],[[3,4]]]}|UNREADABLE_FEATURE|several depths",
                 "{'type':'LineString','coordinates':[[1,[2,3]]]}|UNREADABLE_FEATURE|a list where a number",
                 "{'type':'LineString','coordinates':[[[[[[1,2]]]]]]}|UNREADABLE_FEATURE|more than 4 deep",
-                "{'type':'point','coordinates':[1,2]}|UNREADABLE_FEATURE|\"point\" is none of GeoJSON",
+                "{'type':'point','coordinates':[1,2]}|UNREADABLE_FEATURE|\"point\" is not a GeoJSON type",
                 "{'type':7,'coordinates':[1,2]}|UNREADABLE_FEATURE|a \"type\" is a number",
                 "{'coordinates':[1,2]}|UNREADABLE_FEATURE|no \"type\"",
                 "{'type':'Point'}|UNREADABLE_FEATURE|no \"coordinates\"",
@@ -108,7 +108,7 @@ class GeoJsonFaultsTest {
 
         assertThat(layer.values()).containsExactly(List.of(6L), List.of(6L));
         assertThat(layer.details())
-                .containsExactly("the property \"n\" occurs twice in one feature; the last one was taken (2 features,"
+                .containsExactly("the property \"n\" occurs twice in one feature; the last one was used (2 features,"
                         + " first number 1)");
     }
 

@@ -4,13 +4,13 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * A file that is odd or broken in one way, and how reading it has to end.
+ * A file that is odd or broken in one way, and how reading it must end.
  *
  * @param role what the file is read as: routes, vaults, contents or zones
  * @param maker writes it
  * @param used how many features are to be used
  * @param rejected how many are to be rejected
- * @param words what the findings have to say among other things, each as "code: words"; or, for a file that is refused, words of
+ * @param words what the findings must say among other things, each as "code: words"; or, for a file that is refused, words of
  *     the one line
  */
 record HardCase(String name, String role, Maker maker, boolean refused, int used, int rejected, List<String> words) {

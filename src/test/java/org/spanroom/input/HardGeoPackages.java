@@ -128,7 +128,7 @@ final class HardGeoPackages {
                             });
                             return folder.resolve("layer.gpkg");
                         })
-                        .isRefused("changes that belong to it lie in the -wal or -journal file", "Open it once"),
+                        .isRefused("it has changes in a -wal or -journal file", "Open it once"),
                 routes("truncated", folder -> cut(threeLines(folder.resolve("layer.gpkg"), geoPackage -> {}), 9_000))
                         .isRefused("layer.gpkg: ", "export it again"),
                 routes("header alone", folder -> cut(threeLines(folder.resolve("layer.gpkg"), geoPackage -> {}), 100))
@@ -164,13 +164,13 @@ final class HardGeoPackages {
                 three("no layer", geoPackage -> geoPackage.run("DELETE FROM gpkg_contents"))
                         .isRefused("it has no layer of features"),
                 three("layer without its table", geoPackage -> geoPackage.run("DROP TABLE lines"))
-                        .isRefused("no table with the geometry column"),
+                        .isRefused("declares the geometry column"),
                 three(
                                 "system that is not listed",
                                 geoPackage -> geoPackage.run("UPDATE gpkg_geometry_columns SET srs_id = 5"))
-                        .isRefused("does not say which reference system"),
+                        .isRefused("does not state its reference system"),
                 three("system undefined", geoPackage -> geoPackage.run("UPDATE gpkg_geometry_columns SET srs_id = -1"))
-                        .isRefused("does not say which reference system", "--crs EPSG:code"),
+                        .isRefused("does not state its reference system", "--crs EPSG:code"),
                 three("index that is listed and missing", geoPackage -> {
                             geoPackage.run("CREATE TABLE gpkg_extensions (table_name TEXT, column_name TEXT,"
                                     + " extension_name TEXT, definition TEXT, scope TEXT)");
@@ -221,13 +221,13 @@ final class HardGeoPackages {
                                 "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
                                         + " SELECT max(i) AS fid, geom, route FROM n, base")
                         .isRefused(
-                                "cannot be read beyond feature 0: a view without end?", "Export the view as a table"),
+                                "cannot be read beyond feature 0: possibly an endless view", "Export the view as a table"),
                 view(
                                 "view that joins everything with everything",
                                 "SELECT count(*) AS fid, a.geom, a.route FROM base a, base b,"
                                         + " base c, base d, base e, base f, base g, base h, base i, base j, base k, base l, base m,"
                                         + " base n, base o, base p, base q, base r, base s, base t")
-                        .isRefused("a view without end?"),
+                        .isRefused("possibly an endless view"),
                 view(
                                 "view of a text without end",
                                 "SELECT fid, geom, replace(hex(zeroblob(200000)), '0', hex(zeroblob(2000)))"
@@ -244,12 +244,12 @@ final class HardGeoPackages {
                                 "view nested in itself two thousand times",
                                 "SELECT * FROM (".repeat(2_000) + "SELECT fid, geom, route FROM base"
                                         + ")".repeat(2_000))
-                        .isRefused("its views are nested deeper than SQLite can bear", "Export the view as a table"),
+                        .isRefused("its views are nested too deeply for SQLite", "Export the view as a table"),
                 view(
                                 "view nested in itself fifty thousand times",
                                 "SELECT * FROM (".repeat(50_000) + "SELECT fid, geom, route FROM base"
                                         + ")".repeat(50_000))
-                        .isRefused("its views are nested deeper than SQLite can bear"),
+                        .isRefused("its views are nested too deeply for SQLite"),
                 three("three hundred views, each of the one before", geoPackage -> {
                             geoPackage.run("BEGIN");
                             geoPackage.run("CREATE VIEW v0 AS SELECT count(route) AS n FROM lines");
@@ -260,7 +260,7 @@ final class HardGeoPackages {
                             geoPackage.run("CREATE VIEW gpkg_contents AS SELECT c.* FROM c, v300");
                             geoPackage.run("COMMIT");
                         })
-                        .isRefused("its views are nested deeper than SQLite can bear"),
+                        .isRefused("its views are nested too deeply for SQLite"),
                 three("sixty views side by side", geoPackage -> {
                             for (int i = 1; i <= 60; i++) {
                                 geoPackage.run("CREATE VIEW v" + i + " AS SELECT (SELECT max(route)) FROM lines");
@@ -282,7 +282,7 @@ final class HardGeoPackages {
                                     "CREATE VIEW gpkg_contents AS WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
                                             + " SELECT table_name || i AS table_name, data_type, srs_id FROM n, c");
                         })
-                        .isRefused("its tables cannot be read: a view without end?"));
+                        .isRefused("its tables cannot be read: possibly an endless view"));
     }
 
     private static List<HardCase> geometries() {
@@ -308,14 +308,14 @@ final class HardGeoPackages {
                                 header(0).put((byte) 7).putInt(2).putInt(2))
                         .reads(0, 1, "unreadable_feature: byte order 7"),
                 geometry("vertices that lie", header(0).put((byte) 0).putInt(2).putInt(Integer.MAX_VALUE))
-                        .reads(0, 1, "unreadable_feature: claims 2147483647 members, more than its"),
+                        .reads(0, 1, "unreadable_feature: claims 2,147,483,647 members, more than its"),
                 geometry("negative vertices", header(0).put((byte) 0).putInt(2).putInt(-5))
                         .reads(0, 1, "unreadable_feature: claims 4294967291 members"),
                 geometry("unknown type", header(0).put((byte) 0).putInt(999).putInt(0))
-                        .reads(0, 1, "unreadable_feature: of the unknown type 999"),
+                        .reads(0, 1, "unreadable_feature: the unknown type 999"),
                 geometry("extension of others", header(0x20).put("ACME".getBytes(StandardCharsets.US_ASCII)))
                         .reads(0, 1, "wrong_geometry_type: of type extended geometry"),
-                geometry("envelope that is not there", header(8)).reads(0, 1, "unreadable_feature: ends in the middle"),
+                geometry("envelope that is not there", header(8)).reads(0, 1, "unreadable_feature: is incomplete"),
                 geometry(
                                 "NaN",
                                 header(0)
@@ -328,7 +328,7 @@ final class HardGeoPackages {
                                         .putDouble(3))
                         .reads(0, 1, "bad_coordinate: vertex 1 is NaN"),
                 geometry("text", "LINESTRING (1 2, 3 4)").reads(0, 1, "unreadable_feature: holds a number or text"),
-                geometry("rubbish", new byte[] {1, 2, 3}).reads(0, 1, "unreadable_feature: does not begin as one"),
+                geometry("rubbish", new byte[] {1, 2, 3}).reads(0, 1, "unreadable_feature: does not start with a GeoPackage header"),
                 geometry("nothing", (Object) null).reads(0, 1, "empty_geometry: "),
                 geometry("collections without end", nested(1_000_000)).reads(0, 1, "unreadable_feature: nested")));
         String[] curves = {
@@ -341,7 +341,7 @@ final class HardGeoPackages {
                                     0,
                                     1,
                                     "wrong_geometry_type: of type " + curves[i].toLowerCase(java.util.Locale.ROOT)
-                                            + ", the layer is read for lines; export it with its curves drawn as straight pieces"));
+                                            + ", but this layer needs lines; export it with its curves converted to straight segments"));
         }
         cases.add(vaults("empty point", folder -> {
                     Path file = folder.resolve("layer.gpkg");

@@ -88,14 +88,14 @@ class HardInputTest {
         }
     }
 
-    /** Returns how many rejected features the findings speak of: one each, and those that a sum stands for. */
+    /** Returns how many rejected features the findings speak of: one each, and those that a sum represents. */
     private static long told(List<Finding> findings, InputRecord record) {
         return findings.stream()
                 .filter(finding -> finding.code().severity() == Severity.REJECTED)
                 .filter(finding -> finding.source().equals(record.source()))
-                .mapToLong(finding -> finding.detail().endsWith(" further features like those listed")
+                .mapToLong(finding -> finding.detail().endsWith(" of this kind, not listed")
                         ? Long.parseLong(
-                                finding.detail().substring(0, finding.detail().indexOf(' ')))
+                                finding.detail().substring(0, finding.detail().indexOf(' ')).replace(",", ""))
                         : 1)
                 .sum();
     }

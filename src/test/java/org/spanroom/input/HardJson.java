@@ -64,11 +64,11 @@ final class HardJson {
         String good = line(2) + "\n" + line(3) + "\n";
         return List.of(
                 routes("zero length", text("")).isRefused("layer.geojson: it is empty. Export it again"),
-                routes("white space only", text(" \n\t ")).isRefused("nothing but white space"),
+                routes("white space only", text(" \n\t ")).isRefused("only white space"),
                 routes("truncated", text(collection(line(1), line(2)).substring(0, 250)))
                         .isRefused("line 1, column", "in or after feature 2", "export it again"),
                 routes("wrong magic, nothing known", named("layer.bin", "hello"))
-                        .isRefused("neither its first bytes nor its ending", "Convert it"),
+                        .isRefused("neither its first bytes nor its file extension", "Convert it"),
                 routes("empty collection", text(collection())).reads(0, 0),
                 routes("comment", text("{\"type\":\"FeatureCollection\", // old\n\"features\":[]}"))
                         .isRefused("line 1, column", "a comment, which JSON does not have"),
@@ -92,7 +92,7 @@ final class HardJson {
                 routes("lines with a first one cut off", named("a.geojsonl", line(1).substring(0, 60) + "\n" + good))
                         .reads(2, 1, "unreadable_feature: the JSON is broken at line 1"),
                 routes("lines with a first one that is no object", named("a.jsonl", "null\n" + good))
-                        .reads(2, 1, "unreadable_feature: the outermost value is null"),
+                        .reads(2, 1, "unreadable_feature: the top-level value is null"),
                 routes("lines with a broken last one", text(good + line(4).substring(0, 70)))
                         .reads(2, 1, "unreadable_feature: the JSON is broken at line 3"),
                 routes("lines with empty ones and carriage returns", text("\r\n" + good.replace("\n", "\r\n\r\n")))
@@ -105,8 +105,8 @@ final class HardJson {
                                 "records with a broken one",
                                 text("\u001e" + line(1) + "\n\u001e{\"type\":\n\u001e" + line(3) + "\n"))
                         .reads(2, 1, "unreadable_feature: the JSON is broken at record 2"),
-                routes("list outermost", text("[" + line(1) + "]")).isRefused("outermost value is a list", "RFC 7946"),
-                routes("other JSON", text("{\"type\":\"Topology\"}")).isRefused("\"Topology\" is none of GeoJSON"),
+                routes("list outermost", text("[" + line(1) + "]")).isRefused("top-level value is a list", "RFC 7946"),
+                routes("other JSON", text("{\"type\":\"Topology\"}")).isRefused("\"Topology\" is not a GeoJSON type"),
                 routes("no features in it", text(collection("1", "null", "[]", "{}", "\"x\"")))
                         .reads(0, 5, "unreadable_feature: it is a number, not an object"),
                 routes("zeros in the middle", text(collection(line(1), "\0\0\0", line(2))))
@@ -151,12 +151,12 @@ final class HardJson {
                                 text(collection(line(1, "[[\"-30\",40],[1,2]]"), line(2, "[[null,1],[2,3]]"))))
                         .reads(0, 2, "bad_coordinate: the text \"-30\"", "bad_coordinate: a coordinate is null"),
                 routes("beyond the system", text(collection(line(1, "[[-30,95],[-30,96]]"), line(2), line(3))))
-                        .reads(2, 1, "bad_coordinate: leaves the reference system"),
+                        .reads(2, 1, "bad_coordinate: extends beyond the reference system"),
                 routes(
                                 "latitude first",
                                 text(collection(
                                         line(1, "[[40,-130],[40,-130.1]]"), line(2, "[[41,-130],[41,-130.1]]"))))
-                        .reads(0, 2, "layer_issue: longitude and latitude seem to be exchanged"),
+                        .reads(0, 2, "layer_issue: longitude and latitude seem to be swapped"),
                 routes("lengths for degrees", text(collection(line(1, "[[500000,5700000],[500100,5700000]]"))))
                         .reads(0, 1, "layer_issue: too large for degrees", "layer_issue: --crs EPSG:code"),
                 routes("across the date line", text(collection(line(1, "[[179.9999,10],[-179.9999,10]]"))))
@@ -182,17 +182,17 @@ final class HardJson {
                                         1,
                                         "{\"type\":\"GeometryCollection\",\"geometries\":[{\"type\":\"Point\",\"coordinates\":[1,2]},"
                                                 + "{\"type\":\"LineString\",\"coordinates\":[[1,2],[3,4]]}]}"))))
-                        .reads(0, 1, "wrong_geometry_type: several kinds"),
+                        .reads(0, 1, "wrong_geometry_type: mixes kinds"),
                 routes(
                                 "points where lines should be",
                                 text(collection(feature(1, "{\"type\":\"Point\",\"coordinates\":[1,2]}"))))
-                        .reads(0, 1, "wrong_geometry_type: of type point, the layer is read for lines"),
+                        .reads(0, 1, "wrong_geometry_type: of type point, but this layer needs lines"),
                 routes("heights on some vertices", text(collection(line(1, "[[-30,40,5],[-30,40.001]]"))))
                         .reads(1, 0, "layer_issue: some vertices have no height"),
                 routes("four ordinates", text(collection(line(1, "[[-30,40,5,9],[-30,40.001,5,9]]"))))
                         .reads(1, 0),
                 vaults("outline that crosses itself everywhere", text(collection(feature(1, star(2_000)))))
-                        .reads(1, 0, "vault_footprint_invalid: the hull around it was taken"),
+                        .reads(1, 0, "vault_footprint_invalid: its convex hull was used"),
                 vaults(
                                 "outline without any area",
                                 text(
@@ -203,7 +203,7 @@ final class HardJson {
                                                 feature(
                                                         2,
                                                         "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4],[1,2],[3,4],[1,2]]]}"))))
-                        .reads(2, 0, "vault_footprint_invalid: its first vertex was taken as a point"),
+                        .reads(2, 0, "vault_footprint_invalid: its first vertex was used as a point"),
                 vaults(
                                 "rings of too few vertices",
                                 text(collection(feature(1, "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4]]]}"))))
@@ -253,9 +253,9 @@ final class HardJson {
                                 "id of a million characters",
                                 text(collection("{\"type\":\"Feature\",\"id\":\"" + "i".repeat(1_000_000)
                                         + "\",\"properties\":{},\"geometry\":{\"type\":\"Line\"}}")))
-                        .reads(0, 1, "unreadable_feature: type \"Line\" is none of GeoJSON"),
+                        .reads(0, 1, "unreadable_feature: type \"Line\" is not a GeoJSON type"),
                 routes("all features broken", folder -> manyBroken(folder.resolve("layer.geojson"), 5_000))
-                        .reads(0, 5_000, "unreadable_feature: 4000 further features like those listed"));
+                        .reads(0, 5_000, "unreadable_feature: 4,000 more features of this kind, not listed"));
     }
 
     private static List<HardCase> systems() {
@@ -269,7 +269,7 @@ final class HardJson {
                         .reads(1, 0),
                 routes("old crs member after, far from the end", text(late)).reads(151, 0, "duplicate_id: "),
                 routes("crs that is null", text(collection(utm).replaceFirst("\\{", "{\"crs\":null,")))
-                        .isRefused("does not say which reference system", "--crs EPSG:code"),
+                        .isRefused("does not state its reference system", "--crs EPSG:code"),
                 routes(
                                 "unknown crs",
                                 text(collection(utm)
@@ -291,13 +291,13 @@ final class HardJson {
                         .reads(
                                 0,
                                 1,
-                                "bad_coordinate: leaves the reference system",
-                                "layer_issue: the two ordinates seem to be exchanged"),
+                                "bad_coordinate: extends beyond the reference system",
+                                "layer_issue: the two ordinates seem to be swapped"),
                 routes(
                                 "another system's numbers",
                                 text(collection(line(1, "[[1500000,5500000],[1500100,5500000]]"))
                                         .replaceFirst("\\{", "{" + CRS_33N + ",")))
-                        .reads(1, 0, "layer_issue: is it another system? Give it with --crs EPSG:code"));
+                        .reads(1, 0, "layer_issue: it may be another system; give it with --crs EPSG:code"));
     }
 
     private static String nested(int depth) {
@@ -324,7 +324,7 @@ final class HardJson {
         return text.toString();
     }
 
-    /** Names whose characters add up alike under the factor 31 or 33, which simple hashes use. */
+    /** Names whose characters add up to the same under the factor 31 or 33, which simple hashes use. */
     private static String collidingAttributes(int pairs) {
         return IntStream.range(0, 1 << pairs)
                 .mapToObj(bits -> IntStream.range(0, pairs)

@@ -136,24 +136,24 @@ public final class HardShapes {
                 shape("infinite", "vaults", 1, ShapefileBytes.point(1, Double.POSITIVE_INFINITY, 40))
                         .reads(0, 1, "bad_coordinate: vertex 1 is Infinity"),
                 shape("more rings than can be sorted out", "vaults", 5, ShapefileBytes.parts(5, rings(30_000)))
-                        .reads(0, 1, "unreadable_feature: more than can be sorted out"));
+                        .reads(0, 1, "unreadable_feature: too many to be sorted"));
     }
 
     private static List<HardCase> parts() {
         return List.of(
                 three("no .shx", parts -> parts.shx = new byte[0])
-                        .reads(3, 0, "layer_issue: there is no .shx beside it"),
+                        .reads(3, 0, "layer_issue: its .shx is missing"),
                 three("no .dbf", parts -> parts.dbf = new byte[0])
                         .isRefused("no field 'route'", "is its .dbf missing?"),
                 three("no .prj", parts -> parts.prj = new byte[0])
-                        .isRefused("does not say which reference system", "--crs EPSG:code"),
+                        .isRefused("does not state its reference system", "--crs EPSG:code"),
                 three("no .shx and no .dbf", parts -> {
                             parts.shx = new byte[0];
                             parts.dbf = new byte[0];
                         })
                         .isRefused("no field 'route'", "is its .dbf missing?"),
                 three(".prj of nothing", parts -> parts.prj = " \n".getBytes(StandardCharsets.UTF_8))
-                        .isRefused("does not say which reference system"),
+                        .isRefused("does not state its reference system"),
                 three(
                                 ".prj that is no definition",
                                 parts -> parts.prj = "here and there".getBytes(StandardCharsets.UTF_8))
@@ -163,7 +163,7 @@ public final class HardShapes {
                                 parts -> parts.prj = "PROJCS[".repeat(13_000).getBytes(StandardCharsets.UTF_8))
                         .isRefused("its reference system cannot be used", "--crs EPSG:code"),
                 three(".prj of two megabytes", parts -> parts.prj = new byte[2_000_000])
-                        .isRefused("does not say which reference system"),
+                        .isRefused("does not state its reference system"),
                 three("unknown code page", parts -> {
                             parts.cpg = "KLINGON-8".getBytes(StandardCharsets.UTF_8);
                             parts.dbf[33 + 64 + 1] = (byte) 0xE9;
@@ -175,7 +175,7 @@ public final class HardShapes {
                         })
                         .reads(3, 0, "encoding_assumed: "),
                 three("index of another file", parts -> parts.shx = lines(1).shx())
-                        .reads(3, 0, "layer_issue: the index has 1 records, but .shp and .dbf agree on 3"),
+                        .reads(3, 0, "layer_issue: the index has 1 record, but .shp and .dbf agree on 3"),
                 three("index cut off", parts -> parts.shx = Arrays.copyOf(parts.shx, 50))
                         .reads(3, 0, "layer_issue: the index layer.shx is damaged"),
                 three("index too long", parts -> parts.shx = Arrays.copyOf(parts.shx, 100 + 8 * 500))
@@ -189,7 +189,7 @@ public final class HardShapes {
                 three("zero length", parts -> parts.shp = new byte[0]).isRefused("layer.shp: it is empty"),
                 three("header cut off", parts -> parts.shp = Arrays.copyOf(parts.shp, 60))
                         .isRefused("shorter than a shapefile's header"),
-                three("wrong magic", parts -> parts.shp[3] = 0).isRefused("does not begin as a shapefile does"),
+                three("wrong magic", parts -> parts.shp[3] = 0).isRefused("does not start with a Shapefile header"),
                 three(
                                 "wrong endian",
                                 parts -> ByteBuffer.wrap(parts.shp)
@@ -197,11 +197,11 @@ public final class HardShapes {
                                         .putInt(9994))
                         .isRefused("wrong byte order", "Export it again"),
                 three("length that lies", parts -> big(parts.shp, 24, Integer.MAX_VALUE))
-                        .reads(3, 0, "layer_issue: its header says 4294967294; it seems cut off"),
+                        .reads(3, 0, "layer_issue: its header says 4,294,967,294; it seems truncated"),
                 three("negative length", parts -> big(parts.shp, 24, -1))
                         .reads(3, 0, "layer_issue: its header says -2"),
                 three("truncated", parts -> parts.shp = Arrays.copyOf(parts.shp, parts.shp.length - 20))
-                        .reads(2, 1, "layer_issue: it seems cut off", "unreadable_feature: its record claims"),
+                        .reads(2, 1, "layer_issue: it seems truncated", "unreadable_feature: its record claims"),
                 three("truncated, without an index", parts -> {
                             parts.shp = Arrays.copyOf(parts.shp, parts.shp.length - 20);
                             parts.shx = new byte[0];
@@ -209,7 +209,7 @@ public final class HardShapes {
                         .reads(
                                 2,
                                 1,
-                                "layer_issue: it seems cut off",
+                                "layer_issue: it seems truncated",
                                 "unreadable_feature: nothing after it can be found"),
                 three("compressed", parts -> parts.shp = new byte[] {0x1F, (byte) 0x8B, 8, 0})
                         .isRefused("it is compressed. Unpack it first"));
@@ -219,20 +219,20 @@ public final class HardShapes {
         int second = 100 + 8 + 80;
         return List.of(
                 three("record length that lies", parts -> big(parts.shp, second + 4, Integer.MAX_VALUE))
-                        .reads(2, 1, "unreadable_feature: its record claims 4294967294 bytes"),
+                        .reads(2, 1, "unreadable_feature: its record claims 4,294,967,294 bytes"),
                 three("negative record length", parts -> big(parts.shp, second + 4, -4))
                         .reads(2, 1, "unreadable_feature: its record claims -8 bytes"),
                 three("record length that lies, without an index", parts -> {
                             big(parts.shp, second + 4, Integer.MAX_VALUE);
                             parts.shx = new byte[0];
                         })
-                        .isRefused("record 2 or the one before it is damaged", "Bring the .shx"),
+                        .isRefused("record 2 or the one before it is damaged", "Add its .shx"),
                 three("record too short for its counts", parts -> big(parts.shp, second + 4, 30))
                         .reads(2, 1, "unreadable_feature: more than its record can hold"),
                 three("vertices that lie", parts -> little(parts.shp, second + 8 + 40, 500_000_000))
-                        .reads(2, 1, "unreadable_feature: it claims 500000000 vertices, more than its record can hold"),
+                        .reads(2, 1, "unreadable_feature: it claims 500,000,000 vertices, more than its record can hold"),
                 three("parts that lie", parts -> little(parts.shp, second + 8 + 36, Integer.MAX_VALUE))
-                        .reads(2, 1, "unreadable_feature: it claims 2147483647 parts, more than its record can hold"),
+                        .reads(2, 1, "unreadable_feature: it claims 2,147,483,647 parts, more than its record can hold"),
                 three("negative vertices", parts -> little(parts.shp, second + 8 + 40, -1))
                         .reads(2, 1, "unreadable_feature: it claims -1 vertices"),
                 three("part that begins elsewhere", parts -> little(parts.shp, second + 8 + 44, 9))
@@ -245,27 +245,27 @@ public final class HardShapes {
                             big(parts.shp, 104, (parts.shp.length - 108) / 2);
                             return parts.write(folder);
                         })
-                        .isRefused("names the same records again and again"));
+                        .isRefused("lists the same records repeatedly"));
     }
 
     private static List<HardCase> tables() {
         return List.of(
                 routes(".dbf shorter than .shp", folder -> new Parts(lines(3), 1).write(folder))
-                        .reads(3, 0, "layer_issue: the .shp has 3 shapes, but the .dbf 1 rows"),
+                        .reads(3, 0, "layer_issue: the .shp has 3 shapes, but the .dbf has 1 row"),
                 routes(".dbf longer than .shp", folder -> new Parts(lines(1), 3).write(folder))
-                        .reads(1, 2, "layer_issue: the .dbf has 3 rows, but the .shp 1 shapes", "empty_geometry: "),
+                        .reads(1, 2, "layer_issue: the .dbf has 3 rows, but the .shp has 1 shape", "empty_geometry: "),
                 three("rows that lie", parts -> little(parts.dbf, 4, -1))
-                        .reads(3, 0, "layer_issue: the .dbf claims 4294967295 rows, but has 3"),
+                        .reads(3, 0, "layer_issue: the .dbf claims 4,294,967,295 rows, but has 3"),
                 three(".dbf cut off", parts -> parts.dbf = Arrays.copyOf(parts.dbf, parts.dbf.length - 10))
-                        .reads(3, 0, "layer_issue: the .dbf claims 3 rows, but has 2; it seems cut off"),
+                        .reads(3, 0, "layer_issue: the .dbf claims 3 rows, but has 2; it seems truncated"),
                 three(".dbf of no length", parts -> parts.dbf = new byte[] {3})
-                        .isRefused("layer.dbf: it is shorter than the header of a table", "take it away"),
+                        .isRefused("layer.dbf: it is shorter than the header of a table", "remove it"),
                 three(
                                 ".dbf with rows of no length",
                                 parts -> ByteBuffer.wrap(parts.dbf).putShort(10, (short) 0))
-                        .isRefused("layer.dbf: ", "do not fit its size"),
+                        .isRefused("layer.dbf: ", "do not match its size"),
                 three(".dbf with fields longer than its rows", parts -> parts.dbf[32 + 16] = (byte) 255)
-                        .isRefused("layer.dbf: its fields take", "take it away"),
+                        .isRefused("layer.dbf: its fields take", "remove it"),
                 three(
                                 "truth values of no width",
                                 parts -> parts.dbf = ShapefileBytes.dbf(
@@ -294,7 +294,7 @@ public final class HardShapes {
         var rings = new double[count][];
         for (int i = 0; i < count; i++) {
             double x = i * 1e-6;
-            // Half run as outer rings, half as holes, and the boxes of all lie in one another.
+            // Half run as outer rings, half as holes, and the boxes of all are in one another.
             rings[i] = i % 2 == 0
                     ? new double[] {-x, -x, -x, x, x, x, -x, -x}
                     : new double[] {-x, -x, x, x, -x, x, -x, -x};

@@ -59,19 +59,19 @@ final class HardTables {
                         .reads(
                                 5,
                                 0,
-                                "unusable_value: line 5: 'Infinity' is not a number",
-                                "unusable_value: line 6: '1e999' is not a number"),
+                                "unusable_value: line 5: 'Infinity' is not a valid number",
+                                "unusable_value: line 6: '1e999' is not a valid number"),
                 table("quote that is never closed", TABLE + "R1,\"d,cable,,10,,0.1,live\nR1,e,cable,,10,,0.1,live\n")
-                        .reads(3, 1, "contents_row_unusable: is a quote not closed there?"),
+                        .reads(3, 1, "contents_row_unusable: check for an unclosed quote"),
                 table(
                                 "quote closed rows later",
                                 TABLE
                                         + "\"R1,d,cable,,10,,0.1,live\nR1,e,cable,,10,,0.1,live\nR1,f,\"cable\",,10,,0.1,live\n")
-                        .reads(3, 1, "contents_row_unusable: is a quote not closed there?"),
+                        .reads(3, 1, "contents_row_unusable: check for an unclosed quote"),
                 table("cell of ten megabytes", TABLE + "R1," + "x".repeat(10_000_000) + ",cable,,10,,0.1,live\n")
                         .reads(4, 0),
                 table("a hundred thousand rows that are wrong", TABLE + "R1,x,pipe,,1,,,\n".repeat(100_000))
-                        .reads(3, 100_000, "contents_row_unusable: 99000 further features like those listed"),
+                        .reads(3, 100_000, "contents_row_unusable: 99,000 more features of this kind, not listed"),
                 table("zeros", "\0\0\0\0").isRefused("contents.csv: "),
                 contents("folder", folder -> Files.createDirectory(folder.resolve("contents.csv")))
                         .isRefused("contents.csv: ", "Check the name"),

@@ -20,7 +20,7 @@ final class HardZones {
     private static final String SQUARE = "[[-30,40],[-29.99,40],[-29.99,40.01],[-30,40.01],[-30,40]]";
     private static final String HOLE = "[[-29.996,40.004],[-29.994,40.004],[-29.994,40.006],[-29.996,40.004]]";
     private static final String NO_AREA = "zone_without_area: no ring of the zone encloses an area";
-    private static final String MENDED = "zone_outline_invalid: the outline crosses or overlaps itself";
+    private static final String REPAIRED = "zone_outline_invalid: the outline crosses or overlaps itself";
     private static final double[] RING = {-30, 40, -30, 40.01, -29.99, 40.01, -29.99, 40, -30, 40};
 
     private HardZones() {}
@@ -62,7 +62,7 @@ final class HardZones {
         return List.of(
                 rings("square with a hole", SQUARE, HOLE).reads(1, 0),
                 rings("ring that crosses itself", "[[-30,40],[-29.99,40.01],[-29.99,40],[-30,40.01],[-30,40]]")
-                        .reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
                 rings("ring that is not closed", "[[-30,40],[-29.99,40],[-29.99,40.01]]")
                         .reads(1, 0, "zone_outline_invalid: a ring was not closed"),
                 rings("ring of two points", "[[-30,40],[-29.99,40]]")
@@ -76,13 +76,13 @@ final class HardZones {
                 rings("ring there and back", "[[-30,40],[-29.99,40],[-29.99,40.01],[-29.99,40],[-30,40]]")
                         .reads(0, 1, NO_AREA),
                 rings("spike", "[[-30,40],[-29.99,40],[-29.5,40],[-29.99,40],[-29.99,40.01],[-30,40]]")
-                        .reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
                 rings("hole outside", SQUARE, "[[-29.9,40],[-29.8,40],[-29.8,40.1],[-29.9,40]]")
-                        .reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
                 rings("hole that is the whole", SQUARE, SQUARE).reads(0, 1, NO_AREA),
                 rings("hole across the edge", SQUARE, "[[-29.995,40.005],[-29.9,40.005],[-29.9,40.1],[-29.995,40.005]]")
-                        .reads(1, 0, MENDED),
-                rings("holes that overlap", SQUARE, HOLE, HOLE).reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
+                rings("holes that overlap", SQUARE, HOLE, HOLE).reads(1, 0, REPAIRED),
                 rings("hole of two points", SQUARE, "[[-29.996,40.004],[-29.994,40.004]]")
                         .reads(1, 0, "degenerate_part: fewer than three"),
                 rings("outer ring of two points, and a hole", "[[-30,40],[-29.99,40]]", HOLE)
@@ -90,16 +90,16 @@ final class HardZones {
                 rings("no rings").reads(0, 1, "empty_geometry: "),
                 rings("empty ring", "[]").reads(0, 1, "empty_geometry: "),
                 json("polygons that overlap", zone(1, multiPolygon("[" + SQUARE + "]", "[" + SQUARE + "]")))
-                        .reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
                 json("no polygons", zone(1, multiPolygon())).reads(0, 1, "empty_geometry: "),
                 json("ring that crosses itself everywhere", zone(1, HardJson.star(2_000)))
-                        .reads(1, 0, "zone_outline_invalid: the hull around it was taken"),
+                        .reads(1, 0, "zone_outline_invalid: its convex hull was used"),
                 json(
                                 "a hundred of them",
                                 IntStream.range(0, 100)
                                         .mapToObj(i -> zone(i, HardJson.star(300)))
                                         .toArray(String[]::new))
-                        .reads(100, 0, MENDED),
+                        .reads(100, 0, REPAIRED),
                 rings("two hundred thousand vertices", circle(200_000)).reads(1, 0),
                 rings(
                                 "twenty thousand holes",
@@ -122,8 +122,8 @@ final class HardZones {
                         .reads(
                                 1,
                                 4,
-                                "wrong_geometry_type: of type point, the layer is read for polygons",
-                                "wrong_geometry_type: of type multilinestring, the layer is read for polygons"),
+                                "wrong_geometry_type: of type point, but this layer needs polygons",
+                                "wrong_geometry_type: of type multilinestring, but this layer needs polygons"),
                 json("nested collections", zone(1, nested(3)), zone(2, nested(40)))
                         .reads(1, 1, "unreadable_feature: nested more than 16 deep"),
                 json(
@@ -132,11 +132,11 @@ final class HardZones {
                                         1,
                                         "{\"type\":\"GeometryCollection\",\"geometries\":[" + polygon(SQUARE)
                                                 + ",{\"type\":\"Point\",\"coordinates\":[1,2]}]}"))
-                        .reads(0, 1, "wrong_geometry_type: several kinds"),
+                        .reads(0, 1, "wrong_geometry_type: mixes kinds"),
                 json("collection of nothing", zone(1, "{\"type\":\"GeometryCollection\",\"geometries\":[]}"))
                         .reads(0, 1, "empty_geometry: "),
                 json("type that is none", zone(1, "{\"type\":\"CurvePolygon\",\"coordinates\":[" + SQUARE + "]}"))
-                        .reads(0, 1, "unreadable_feature: type \"CurvePolygon\" is none of GeoJSON"),
+                        .reads(0, 1, "unreadable_feature: type \"CurvePolygon\" is not a GeoJSON type"),
                 json("coordinates of a line", zone(1, "{\"type\":\"Polygon\",\"coordinates\":" + SQUARE + "}"))
                         .reads(0, 1, "unreadable_feature: "),
                 json("heights", zone(1, polygon(SQUARE.replace("]", ",5]").replace("],5]", "]]"))))
@@ -152,9 +152,9 @@ final class HardZones {
                 rings("infinite", SQUARE.replace("40.01", "1e999")).reads(0, 1, "bad_coordinate: Infinity"),
                 rings("text for a number", SQUARE.replaceFirst("40", "\"40\"")).reads(0, 1, "bad_coordinate: the text"),
                 rings("beyond the system", SQUARE.replace("40.01", "95"))
-                        .reads(0, 1, "bad_coordinate: the zone leaves the reference system"),
+                        .reads(0, 1, "bad_coordinate: the zone extends beyond the reference system"),
                 rings("huge numbers", SQUARE.replace("40.01", "1e300"), HOLE.replace("40.004", "-1e300"))
-                        .reads(0, 1, "bad_coordinate: the zone leaves the reference system"),
+                        .reads(0, 1, "bad_coordinate: the zone extends beyond the reference system"),
                 zones(
                                 "huge numbers in a projected system",
                                 HardJson.text(HardJson.collection(
@@ -162,13 +162,13 @@ final class HardZones {
                                                 zone(2, polygon(SQUARE.replace("40.01", "1.7e308"))),
                                                 zone(3, polygon("[[0,0],[-1e308,1e308],[1e308,1e308],[1e308,-1e308]]")))
                                         .replaceFirst("\\{", "{" + HardJson.CRS_33N + ",")))
-                        .reads(0, 3, "bad_coordinate: the zone leaves the reference system"),
+                        .reads(0, 3, "bad_coordinate: the zone extends beyond the reference system"),
                 rings("tiny numbers", "[[0,0],[1e-320,0],[1e-320,1e-320],[0,0]]")
                         .reads(0, 1, NO_AREA),
                 rings("the whole world", "[[-180,-90],[180,-90],[180,90],[-180,90],[-180,-90]]")
-                        .reads(0, 1, "zone_too_wide: further than ten degrees"),
+                        .reads(0, 1, "zone_too_wide: extends over more than ten degrees"),
                 rings("as high as a country", SQUARE.replace("40.01", "51"))
-                        .reads(0, 1, "zone_too_wide: further than ten degrees"),
+                        .reads(0, 1, "zone_too_wide: extends over more than ten degrees"),
                 rings("across the date line", "[[179.99,10],[-179.99,10],[-179.99,10.01],[179.99,10.01],[179.99,10]]")
                         .reads(1, 0),
                 rings("beyond the date line", "[[179.99,10],[180.01,10],[180.01,10.01],[179.99,10.01],[179.99,10]]")
@@ -187,18 +187,18 @@ final class HardZones {
                                                 "[[[-180,10],[-179.99,10],[-179.99,10.01],[-180,10.01],[-180,10]]]")))
                         .reads(1, 0),
                 rings("latitude first", "[[40,-130],[40.01,-130],[40.01,-130.01],[40,-130]]")
-                        .reads(0, 1, "layer_issue: longitude and latitude seem to be exchanged"));
+                        .reads(0, 1, "layer_issue: longitude and latitude seem to be swapped"));
     }
 
     private static List<HardCase> attributes() {
         String square = polygon(SQUARE);
         return List.of(
                 json("ids that occur again", zone(1, square), zone(1, square))
-                        .reads(2, 0, "duplicate_id: another zone before has the id Z1"),
+                        .reads(2, 0, "duplicate_id: an earlier zone has the id Z1"),
                 json("unknown kind", zone(1, "\"kind\":\"x" + "y".repeat(100_000) + "\"", square))
-                        .reads(1, 0, "zone_kind_unknown: is no kind in permit.kinds"),
+                        .reads(1, 0, "zone_kind_unknown: is neither a kind in permit.kinds"),
                 json("kinds of odd types", zone(1, "\"kind\":[1]", square), zone(2, "\"kind\":5", square))
-                        .reads(2, 0, "zone_kind_unknown: '5' is no kind"),
+                        .reads(2, 0, "zone_kind_unknown: '5' is neither a kind"),
                 json("no kind", zone(1, "\"kind\":null", square), zone(2, "\"title\":\"\"", square))
                         .reads(2, 0),
                 json("no fields at all", zone(1, "\"x\":1", square).replace("\"zone\"", "\"y\""))
@@ -252,7 +252,7 @@ final class HardZones {
                                 HardJson.text(utm.substring(0, utm.length() - 1) + "," + HardJson.CRS_33N + "}"))
                         .reads(1, 0),
                 zones("crs that is null", HardJson.text(utm.replaceFirst("\\{", "{\"crs\":null,")))
-                        .isRefused("does not say which reference system", "inputs.zones.crs"),
+                        .isRefused("does not state its reference system", "inputs.zones.crs"),
                 zones("lengths for degrees", HardJson.text(utm)).reads(0, 1, "layer_issue: too large for degrees"));
     }
 
@@ -293,13 +293,13 @@ final class HardZones {
                 shape("PolygonM", 25, ShapefileBytes.parts(25, ring, 1, 2, 3, 4, 5))
                         .reads(1, 0),
                 shape("MultiPatch", 31, ShapefileBytes.parts(31, ring))
-                        .reads(0, 1, "wrong_geometry_type: of type multipatch, the layer is read for polygons"),
+                        .reads(0, 1, "wrong_geometry_type: of type multipatch, but this layer needs polygons"),
                 shape("PolyLine", 3, ShapefileBytes.parts(3, ring))
-                        .reads(0, 1, "wrong_geometry_type: the layer is read for polygons"),
+                        .reads(0, 1, "wrong_geometry_type: but this layer needs polygons"),
                 shape("null shape", 5, ShapefileBytes.nullShape(), ShapefileBytes.parts(5, ring))
                         .reads(1, 1, "empty_geometry: "),
                 shape("ring that crosses itself", 5, ShapefileBytes.parts(5, bowTie))
-                        .reads(1, 0, MENDED),
+                        .reads(1, 0, REPAIRED),
                 shape("ring without area", 5, ShapefileBytes.parts(5, flat)).reads(0, 1, NO_AREA),
                 shape("ring of two points", 5, ShapefileBytes.parts(5, two))
                         .reads(0, 1, "degenerate_part: fewer than three"),
@@ -308,7 +308,7 @@ final class HardZones {
                                 "no .prj",
                                 folder -> written(
                                         folder, new ShapefileBytes(5).add(ShapefileBytes.parts(5, ring)), 1, ""))
-                        .isRefused("does not say which reference system", "inputs.zones.crs"),
+                        .isRefused("does not state its reference system", "inputs.zones.crs"),
                 zones("truncated", folder -> {
                             var shapes = new ShapefileBytes(5)
                                     .add(ShapefileBytes.parts(5, ring))
@@ -316,7 +316,7 @@ final class HardZones {
                             Path file = written(folder, shapes, 2, HardShapes.DEGREES);
                             return HardGeoPackages.cut(file, shapes.shp().length - 40);
                         })
-                        .reads(1, 1, "layer_issue: it seems cut off", "unreadable_feature: its record claims"),
+                        .reads(1, 1, "layer_issue: it seems truncated", "unreadable_feature: its record claims"),
                 zones("header cut off", folder -> Files.write(folder.resolve("zones.shp"), new byte[] {0, 0, 39, 10}))
                         .isRefused("shorter than a shapefile's header"));
     }
@@ -339,7 +339,7 @@ final class HardZones {
         return file;
     }
 
-    /** A polygon of one ring, of a type with so many ordinates a vertex, in well-known binary (OGC 06-103r4, 8.2). */
+    /** A polygon of one ring, of a type with this many ordinates a vertex, in well-known binary (OGC 06-103r4, 8.2). */
     static byte[] polygonBlob(int type, int ordinates) {
         ByteBuffer blob = HardGeoPackages.header(0).put((byte) 0).putInt(type).putInt(1);
         blob.putInt(RING.length / 2);
@@ -365,7 +365,7 @@ final class HardZones {
 
     private static List<HardCase> geoPackages() {
         byte[] polygon = polygonBlob(3, 2);
-        String straight = "; export it with its curves drawn as straight pieces";
+        String straight = "; export it with its curves converted to straight segments";
         return List.of(
                 geometry("Polygon", polygon).reads(1, 0),
                 geometry("Polygon Z", polygonBlob(1003, 3)).reads(1, 0),
@@ -378,17 +378,17 @@ final class HardZones {
                         .reads(
                                 0,
                                 1,
-                                "wrong_geometry_type: of type curvepolygon, the layer is read for polygons" + straight),
+                                "wrong_geometry_type: of type curvepolygon, but this layer needs polygons" + straight),
                 geometry("CurvePolygon Z", polygonBlob(1010, 3))
                         .reads(0, 1, "wrong_geometry_type: of type curvepolygon"),
                 geometry("MultiSurface", members(12, polygon))
                         .reads(
                                 0,
                                 1,
-                                "wrong_geometry_type: of type multisurface, the layer is read for polygons" + straight),
+                                "wrong_geometry_type: of type multisurface, but this layer needs polygons" + straight),
                 geometry("PolyhedralSurface", members(15, polygon)).reads(0, 1, "wrong_geometry_type: "),
                 geometry("line", HardGeoPackages.line())
-                        .reads(0, 1, "wrong_geometry_type: of type linestring, the layer is read for polygons"),
+                        .reads(0, 1, "wrong_geometry_type: of type linestring, but this layer needs polygons"),
                 geometry("cut off", Arrays.copyOf(polygon, polygon.length - 8)).reads(0, 1, "unreadable_feature: "),
                 geometry(
                                 "rings that lie",
@@ -396,9 +396,9 @@ final class HardZones {
                                         .put((byte) 0)
                                         .putInt(3)
                                         .putInt(Integer.MAX_VALUE)))
-                        .reads(0, 1, "unreadable_feature: claims 2147483647 members"),
+                        .reads(0, 1, "unreadable_feature: claims 2,147,483,647 members"),
                 zones("system undefined", folder -> geoPackage(folder.resolve("zones.gpkg"), -1, polygon))
-                        .isRefused("does not say which reference system", "inputs.zones.crs"),
+                        .isRefused("does not state its reference system", "inputs.zones.crs"),
                 zones(
                                 "truncated",
                                 folder -> HardGeoPackages.cut(

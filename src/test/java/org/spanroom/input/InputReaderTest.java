@@ -185,7 +185,7 @@ class InputReaderTest {
         assertThat(of(FindingCode.IMPLAUSIBLE_VALUE)).singleElement().satisfies(finding -> {
             assertThat(finding.featureId()).isEqualTo("R1");
             assertThat(finding.detail())
-                    .isEqualTo("4 mm lies outside the plausible range of inside_diameter (20 to 500 mm);"
+                    .isEqualTo("4 mm is outside the plausible range of inside_diameter (20 to 500 mm);"
                             + " it would be plausible in in or cm; assumed 101.6 mm");
         });
     }
@@ -206,8 +206,8 @@ class InputReaderTest {
         assertThat(of(FindingCode.UNUSABLE_VALUE))
                 .extracting(Finding::detail)
                 .containsExactly(
-                        "'see file' stands in no list of words for flooded",
-                        "'so-so' stands in no list of words for condition");
+                        "'see file' is not in any word list for flooded",
+                        "'so-so' is not in any word list for condition");
         assertThat(of(FindingCode.MISSING_VALUE)).hasSize(2);
     }
 
@@ -319,7 +319,7 @@ class InputReaderTest {
     void anUnknownReferenceSystemSaysHowToGiveIt() throws IOException {
         assertThatThrownBy(() -> routes(new FakeLayer("").line(line()), "", ""))
                 .isInstanceOf(InputException.class)
-                .hasMessageContaining("does not say which reference system it is in")
+                .hasMessageContaining("does not state its reference system")
                 .hasMessageContaining("--crs EPSG:code or inputs.routes.crs");
         assertThatThrownBy(() -> routes(new FakeLayer("EPSG:999999").line(line()), "", ""))
                 .isInstanceOf(InputException.class)
@@ -344,7 +344,7 @@ class InputReaderTest {
         routes(new FakeLayer("OGC:CRS84").line(new double[] {20, -140, 20, -140.1}), "", "");
         assertThat(of(FindingCode.LAYER_ISSUE))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.detail()).contains("seem to be exchanged"));
+                .satisfies(finding -> assertThat(finding.detail()).contains("seem to be swapped"));
         assertThat(of(FindingCode.BAD_COORDINATE)).hasSize(1);
     }
 
@@ -386,10 +386,10 @@ class InputReaderTest {
 
         assertThat(of(FindingCode.IMPLAUSIBLE_VALUE))
                 .hasSize(1001)
-                .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4000 further features"));
+                .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4,000 more features"));
         assertThat(of(FindingCode.MISSING_VALUE))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.detail()).startsWith("4999 features: no flooded is recorded"));
+                .satisfies(finding -> assertThat(finding.detail()).startsWith("4,999 features: no flooded is recorded"));
     }
 
     /** Two parts of 1 and 3 thousandths of a degree; the record is of both. */

@@ -158,7 +158,7 @@ final class NamedLayers {
     }
 
     private static final List<String> EXPORT_DECOYS =
-            List.of("objectid", "global id", "shape length", "install date", "last edited date", "fibre count");
+            List.of("objectid", "global id", "shape length", "install date", "last edited date", "fiber count");
     private static final int LINES = 120;
 
     final FakeLayer lines;
@@ -216,7 +216,7 @@ final class NamedLayers {
         return columns.stream().map(column -> column.value().apply(n)).toArray();
     }
 
-    /** Names that are cut alike get a number, as Shapefile writers give. */
+    /** Names that are cut to the same get a number, as Shapefile writers give. */
     private static String unlike(Style style, String name, Set<String> used) {
         String written = style.written(List.of(name.split(" ", -1)));
         UnaryOperator<String> numbered = base -> {
@@ -287,7 +287,7 @@ final class NamedLayers {
         if (name.equals("shape length")) {
             return NamedLayers::metres;
         }
-        if (name.equals("fibre count")) {
+        if (name.equals("fiber count")) {
             return n -> 144L;
         }
         if (Stream.of("date", "fecha").anyMatch(name::contains)) {

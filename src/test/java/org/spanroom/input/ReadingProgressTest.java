@@ -29,9 +29,9 @@ class ReadingProgressTest {
     private static final SourceFeature ANY = new SourceFeature(
             1, "", "Point", new SourceGeometry(SourceGeometry.Kind.NONE, List.of(), false, List.of()), List.of());
 
-    private record Told(long features, double doneShare) {}
+    private record Report(long features, double doneShare) {}
 
-    private final List<Told> told = Collections.synchronizedList(new ArrayList<>());
+    private final List<Report> reports = Collections.synchronizedList(new ArrayList<>());
 
     @TempDir
     Path folder;
@@ -47,21 +47,21 @@ class ReadingProgressTest {
                 "inputs: {routes: {file: '" + routes + "'}, vaults: {file: '" + vaults + "'}}\nthreads: " + threads
                         + "\n");
 
-        var data = new InputReader(ConfigReader.read(yaml), new FindingLog(), this::tell).read();
+        var data = new InputReader(ConfigReader.read(yaml), new FindingLog(), this::report).read();
 
         assertThat(data.routes()).hasSize(4_000);
-        assertThat(told.stream().mapToLong(Told::features).sum()).isEqualTo(4_000 + 2_500);
-        assertThat(told).extracting(Told::doneShare).allMatch(share -> share >= 0 && share <= 1);
+        assertThat(reports.stream().mapToLong(Report::features).sum()).isEqualTo(4_000 + 2_500);
+        assertThat(reports).extracting(Report::doneShare).allMatch(share -> share >= 0 && share <= 1);
         if (threads == 1) { // with more, the reader may be at the end before anything is reported
-            assertThat(told).extracting(Told::doneShare).anyMatch(share -> share > 0.1 && share < 0.6);
+            assertThat(reports).extracting(Report::doneShare).anyMatch(share -> share > 0.1 && share < 0.6);
         }
-        assertThat(told.stream().mapToDouble(Told::doneShare).max().orElseThrow())
+        assertThat(reports.stream().mapToDouble(Report::doneShare).max().orElseThrow())
                 .isBetween(0.95, 1.0);
     }
 
     @Test
     void eachFileWeighsAsMuchAsItsBytes() throws IOException {
-        var tally = new ReadingTally(this::tell);
+        var tally = new ReadingTally(this::report);
         tally.expect("routes", Files.write(folder.resolve("routes"), new byte[3_000]));
         tally.expect("vaults", Files.write(folder.resolve("vaults"), new byte[1_000]));
         tally.expect("zones", folder.resolve("absent"));
@@ -74,10 +74,10 @@ class ReadingProgressTest {
                 tally.of("routes", folder.resolve("routes")).counting(new Announcing(2_000), feature -> {});
         IntStream.range(0, 500).forEach(n -> routes.accept(ANY));
 
-        assertThat(told).extracting(Told::features).containsExactly(500L, 500L, 500L);
-        assertThat(told.get(0).doneShare).isEqualTo(0.5 * 1_000 / 4_000, within(1e-12));
-        assertThat(told.get(1).doneShare).isEqualTo(1.0 * 1_000 / 4_000, within(1e-12));
-        assertThat(told.get(2).doneShare).isEqualTo((1_000 + 0.25 * 3_000) / 4_000, within(1e-12));
+        assertThat(reports).extracting(Report::features).containsExactly(500L, 500L, 500L);
+        assertThat(reports.get(0).doneShare).isEqualTo(0.5 * 1_000 / 4_000, within(1e-12));
+        assertThat(reports.get(1).doneShare).isEqualTo(1.0 * 1_000 / 4_000, within(1e-12));
+        assertThat(reports.get(2).doneShare).isEqualTo((1_000 + 0.25 * 3_000) / 4_000, within(1e-12));
     }
 
     @Test
@@ -87,18 +87,18 @@ class ReadingProgressTest {
 
     @Test
     void layerThatAnnouncesNothingLeavesTheShareUnknown() throws IOException {
-        var tally = new ReadingTally(this::tell);
+        var tally = new ReadingTally(this::report);
         tally.expect("routes", Files.write(folder.resolve("routes"), new byte[3_000]));
 
         Consumer<SourceFeature> routes =
                 tally.of("routes", folder.resolve("routes")).counting(new Announcing(-1), feature -> {});
         IntStream.range(0, 500).forEach(n -> routes.accept(ANY));
 
-        assertThat(told).singleElement().extracting(Told::doneShare).isEqualTo(Double.NaN);
+        assertThat(reports).singleElement().extracting(Report::doneShare).isEqualTo(Double.NaN);
     }
 
-    private void tell(long features, double doneShare) {
-        told.add(new Told(features, doneShare));
+    private void report(long features, double doneShare) {
+        reports.add(new Report(features, doneShare));
     }
 
     private Path geoJson(String name, int features, String geometry) throws IOException {

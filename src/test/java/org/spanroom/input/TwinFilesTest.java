@@ -34,7 +34,7 @@ class TwinFilesTest {
 
     /**
      * The values that are there, by name; the twin writes dates without dashes and numbers without their type, and leaves
-     * out the column that stands in a table for having one.
+     * out the column in a table for having one.
      */
     private static List<Map<String, String>> attributes(Path file) {
         List<String> fields;

@@ -194,7 +194,7 @@ class ZoneInputTest {
         assertThat(read.get(2).until()).isEmpty();
         assertThat(read.get(4).until()).contains(LocalDate.of(2027, 1, 20));
         assertThat(of(FindingCode.ZONE_TO_COME)).extracting(Finding::featureId).containsExactly("Z2", "Z4");
-        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("2027-01-16", "listed as to come");
+        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("2027-01-16", "listed as upcoming");
         assertThat(of(FindingCode.ZONE_DAYS_REVERSED))
                 .extracting(Finding::featureId)
                 .containsExactly("Z3");
@@ -210,7 +210,7 @@ class ZoneInputTest {
 
         read(layer, "permit: {on_date: 2027-01-15, to_come_count: true}\n");
 
-        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("it counts all the same");
+        assertThat(of(FindingCode.ZONE_TO_COME).get(0).detail()).contains("it is still applied");
     }
 
     @Test

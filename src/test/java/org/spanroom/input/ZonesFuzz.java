@@ -2,7 +2,7 @@ package org.spanroom.input;
 
 import java.io.IOException;
 
-/** What a coverage-guided fuzzer calls for permit zones: rings and their mending, words and days, in GeoJSON. */
+/** What a coverage-guided fuzzer calls for permit zones: rings and their repair, words and days, in GeoJSON. */
 public final class ZonesFuzz {
     private ZonesFuzz() {}
 

@@ -74,7 +74,7 @@ class GroundStepTest {
         return exact;
     }
 
-    /** Lines that a transverse Mercator zone would stretch: east along a parallel over so many zones of 6 degrees. */
+    /** Lines that a transverse Mercator zone would stretch: east along a parallel over this many zones of 6 degrees. */
     @ParameterizedTest(name = "{1} zones at latitude {0}")
     @CsvSource({"0, 1", "0, 5", "45, 3", "60, 4", "-78, 6", "83.9, 10"})
     void linesOverSeveralZonesHaveTheirGeodesicLength(double latDeg, int zones) {

@@ -18,7 +18,7 @@ class LeastSpanTest {
                         Locale.ROOT, "vault A 0,0%nvault B 0.6,0%nroute r d 0,0 0,%.3f 0.6,%.3f 0.6,0", sideM, sideM))
                 .cut();
 
-        assertThat(result.spans()).containsExactly(String.format(Locale.ROOT, "d:A-B %.2f r", 2 * sideM + 0.6));
+        assertThat(result.spans()).containsExactly(String.format(Locale.ROOT, "d:A:B %.2f r", 2 * sideM + 0.6));
         assertThat(result.network().remainderLengthM()).isZero();
     }
 
@@ -35,8 +35,8 @@ class LeastSpanTest {
 
         assertThat(result.spans())
                 .containsExactly(
-                        String.format(Locale.ROOT, "d:A-B %.2f r", beforeM + afterM),
-                        String.format(Locale.ROOT, "d:B-C %.2f r", 90 - afterM));
+                        String.format(Locale.ROOT, "d:A:B %.2f r", beforeM + afterM),
+                        String.format(Locale.ROOT, "d:B:C %.2f r", 90 - afterM));
     }
 
     @ParameterizedTest(name = "{0} m")
@@ -53,7 +53,7 @@ class LeastSpanTest {
 
             assertThat(result.spans()).isEmpty();
             assertThat(result.findings()).containsExactly(String.format(Locale.ROOT, "SHORT_STRETCH r %.2f", lengthM));
-            assertThat(result.details()).contains("between vaults A and B is less than the least span of 1.00 m");
+            assertThat(result.details()).contains("between vaults A and B is less than the minimum span of 1.00 m");
             assertThat(result.network().remainderLengthM()).isCloseTo(lengthM, within(1e-3));
         }
     }

@@ -70,7 +70,7 @@ class OpenDataNetworkTest {
     }
 
     /**
-     * The same told by the findings, for every end, whether a span begins there or not: one name of Toronto is 2.8 m off; 111
+     * The same reported by the findings, for every end, whether a span begins there or not: one name of Toronto is 2.8 m off; 111
      * and 25 ends name a manhole that is not in the layer.
      */
     @Test

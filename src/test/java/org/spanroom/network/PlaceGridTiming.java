@@ -18,7 +18,7 @@ import org.locationtech.jts.index.strtree.STRtree;
  * Prints how long {@link PlaceGrid} takes beside the indexes of JTS for the same: {@code PlaceGridTiming VAULTS}, a million by default.
  * Not a test; run it from the test classes with {@code -Xmx3g}. Decision 009 rests on it.
  *
- * <p>Vaults stand at the crossings of a street grid; three steps for each vault, of 45 m along a street, ask for the vaults within a
+ * <p>Vaults are at the crossings of a street grid; three steps for each vault, of 45 m along a street, ask for the vaults within a
  * meter. What each index names is measured, as the product does, and the run fails where two find other vaults. JTS is asked in degrees
  * with boxes widened by the meter, and as if no city lay on the antimeridian.
  */
@@ -91,7 +91,7 @@ final class PlaceGridTiming {
         return found;
     }
 
-    /** Asks along the street east of each vault, and returns a sum of what lies within the radius of each step's line. */
+    /** Asks along the street east of each vault, and returns a sum of what is within the radius of each step's line. */
     private long ask(Index index) {
         long[] found = {0};
         double dLon = STEP_M / perLonDeg;

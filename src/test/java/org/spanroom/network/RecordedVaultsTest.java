@@ -35,13 +35,13 @@ class RecordedVaultsTest {
     private enum Names {
         AS_DRAWN("from=V1 to=V2", ""),
         SPELLED_OTHERWISE("from=v1 to=v2", ""),
-        REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2, which counts"),
-        BOTH_THE_FIRST("from=V1 to=V1", "recorded is vault V1,"),
-        BOTH_THE_LAST("from=V2 to=V2", "recorded is vault V2,"),
+        REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2; the drawn order was used"),
+        BOTH_THE_FIRST("from=V1 to=V1", "the recorded vault is V1,"),
+        BOTH_THE_LAST("from=V2 to=V2", "the recorded vault is V2,"),
         ONLY_FROM("from=V1", ""),
         ONLY_TO("to=V2", ""),
-        ONLY_FROM_AND_WRONG("from=V2", "the recorded one is at the line's other end"),
-        ONLY_TO_AND_WRONG("to=V1", "the recorded one is at the line's other end"),
+        ONLY_FROM_AND_WRONG("from=V2", "the recorded vault is at the line's other end"),
+        ONLY_TO_AND_WRONG("to=V1", "the recorded vault is at the line's other end"),
         NONE("", "");
 
         private final String words;
@@ -94,7 +94,7 @@ class RecordedVaultsTest {
         assertThat(result.details()).contains(names.detail);
     }
 
-    /** No vault lies in tolerance; the records alone say which two there are, the drawing in which order. */
+    /** No vault is in tolerance; the records alone say which two there are, the drawing in which order. */
     @ParameterizedTest(name = "{0} m")
     @ValueSource(doubles = {1, 1.5, 2, 3, 4, 5, 6, 7, 8, 9})
     void ofVaultsBeyondToleranceTheRecordsSayWhichAndTheDrawingTheOrder(double lengthM) {
@@ -105,7 +105,7 @@ class RecordedVaultsTest {
         var reversed = Sketch.of(drawn + " from=V2 to=V1").cut(RECORDS_COUNT);
         var same = Sketch.of(drawn + " from=V1 to=V1").cut(RECORDS_COUNT);
 
-        String span = String.format(Locale.ROOT, "d:V1-V2 %.2f r", lengthM);
+        String span = String.format(Locale.ROOT, "d:V1:V2 %.2f r", lengthM);
         assertThat(asDrawn.spans()).containsExactly(span);
         assertThat(asDrawn.findings()).isEmpty();
         assertThat(reversed.spans()).containsExactly(span);

@@ -27,7 +27,7 @@ import org.spanroom.model.network.Route;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
 
-/** What holds for every network, over random ones with all faults. */
+/** What is true of every network, over random ones with all faults. */
 class SpanCutterLawTest {
     private static final NetworkSettings DRAWN = ShippedConfig.get().network();
     private static final NetworkSettings RECORDED =

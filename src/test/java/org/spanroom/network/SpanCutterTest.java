@@ -173,7 +173,7 @@ class SpanCutterTest {
         assertThat(result.spans()).isEmpty();
         assertThat(result.findings())
                 .containsExactly("END_WITHOUT_VAULT p1 40.00", "END_WITHOUT_VAULT p2 57.00", "GAP_BEYOND_TOLERANCE p1");
-        assertThat(result.details()).contains("the end of route p2 lies 3.00 m away");
+        assertThat(result.details()).contains("the end of route p2 is 3.00 m away");
     }
 
     @Test
@@ -188,7 +188,7 @@ class SpanCutterTest {
         assertThat(result.findings())
                 .containsExactly("VAULT_FAR_FROM_ROUTES B", "END_WITHOUT_VAULT r1 98.20", "GAP_BEYOND_TOLERANCE r1");
         assertThat(result.details())
-                .contains("vault B lies 1.80 m from the line's end")
+                .contains("vault B is 1.80 m from the line's end")
                 .contains("the nearest route passes at 1.80 m");
     }
 
@@ -259,7 +259,7 @@ class SpanCutterTest {
         assertThat(result.findings()).isEmpty();
     }
 
-    /** For want of a better place, as in a file whose first vertices were lost. */
+    /** If no better place is known, as in a file whose first vertices were lost. */
     @Test
     @Timeout(60)
     void hundredThousandLinesMayBeginAtOnePlace() {
@@ -397,7 +397,7 @@ class SpanCutterTest {
         assertThat(result.spans())
                 .containsExactly("d1:A:C 50.50 r1", "d1:C:D 49.50 r1", "d2:A:C 50.50 r2", "d2:C:D 49.50 r2");
         assertThat(result.findings()).containsExactly("VAULTS_TOO_CLOSE B");
-        assertThat(result.details()).isEqualTo("on 2 lines vault C cuts in its place");
+        assertThat(result.details()).isEqualTo("on 2 lines, vault C cuts the line instead");
     }
 
     @Test
@@ -435,7 +435,7 @@ class SpanCutterTest {
         assertThat(result.spans()).containsExactly("d1:A:B 100.00 r1");
         assertThat(result.network().spans().get(0).lonLat().size()).isEqualTo(3);
         assertThat(result.findings()).containsExactly("DUPLICATE_VERTEX r1", "ZERO_LENGTH_PART r2");
-        assertThat(result.details()).contains("3 vertices repeat the one before them, the first is vertex 2");
+        assertThat(result.details()).contains("3 vertices repeat the one before them; the first is vertex 2");
     }
 
     @Test
@@ -470,7 +470,7 @@ class SpanCutterTest {
 
         assertThat(drawn.spans()).containsExactly("d1:A:B 60.00 r1", "d1:B:C 40.00 r1", "d2:A:B 60.00 r2");
         assertThat(drawn.findings()).containsExactly("RECORDED_LENGTH_DIFFERS r1");
-        assertThat(drawn.details()).isEqualTo("recorded 120.00 m, drawn 100.00 m; the drawn counts");
+        assertThat(drawn.details()).isEqualTo("recorded 120.00 m, drawn 100.00 m; the drawn length was used");
         assertThat(recorded.spans()).containsExactly("d1:A:B 72.00 r1", "d1:B:C 48.00 r1", "d2:A:B 61.50 r2");
         assertThat(recorded.network().spanLengthM())
                 .as("the account is of drawn length")
@@ -493,7 +493,7 @@ class SpanCutterTest {
         assertThat(result.findings())
                 .containsExactly("RECORDED_VAULT_DIFFERS r2", "RECORDED_VAULT_DIFFERS r4", "RECORDED_VAULT_UNKNOWN r3");
         assertThat(result.details())
-                .contains("recorded is vault C, which lies 4.00 m from the line's end; drawn is vault B")
+                .contains("the recorded vault is C, 4.00 m from the line's end; the drawn vault is B")
                 .contains("the recorded vaults are swapped: the line is drawn from A to B")
                 .contains("recorded vault Z is not in the vaults layer");
     }

@@ -56,7 +56,7 @@ class SpanTableTest {
         }
     }
 
-    /** The vaults that count are numbered without those that count as another, of spans of one route and of joined ones. */
+    /** The vaults that count are numbered without those that are treated as another, of spans of one route and of joined ones. */
     @Test
     void vaultsAndLengthByNumberAreThoseOfTheSpan() {
         Network network =

@@ -119,13 +119,13 @@ class VaultTiesTest {
                     recorded.isEmpty() ? "" : "to=" + recorded));
 
             for (NetworkSettings settings : List.of(DRAWN, RECORDED)) {
-                assertThat(sketch.cut(settings).spans()).containsExactly("d:S-" + winner + " 100.00 r");
+                assertThat(sketch.cut(settings).spans()).containsExactly("d:S:" + winner + " 100.00 r");
                 assertSameWhateverTheOrder(sketch, settings);
             }
         }
     }
 
-    /** The nearer wins by what can be drawn, a centimeter, whatever the other is called and wherever it stands. */
+    /** The nearer wins by what can be drawn, a centimeter, whatever the other is called and wherever it is. */
     @ParameterizedTest
     @CsvSource({"A, B", "B, A"})
     void theNearestToTheLinesEndWinsWhatItIsCalledAside(String near, String far) {
@@ -139,8 +139,8 @@ class VaultTiesTest {
                     offM + 0.01,
                     far));
 
-            assertThat(sketch.cut(DRAWN).spans()).containsExactly("d:S-" + near + " 100.00 r");
-            assertThat(sketch.cut(RECORDED).spans()).containsExactly("d:S-" + far + " 100.00 r");
+            assertThat(sketch.cut(DRAWN).spans()).containsExactly("d:S:" + near + " 100.00 r");
+            assertThat(sketch.cut(RECORDED).spans()).containsExactly("d:S:" + far + " 100.00 r");
         }
     }
 

@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.spanroom.finding.InputException;
 import org.spanroom.output.folder.OutputException;
 
-/** The failures whose type decides what the program says and returns: each has to come out as it was thrown. */
+/** The failures whose type decides what the program says and returns: each must come out as it was thrown. */
 final class Failures {
     private Failures() {}
 

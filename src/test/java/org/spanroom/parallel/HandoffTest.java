@@ -60,7 +60,7 @@ class HandoffTest {
                     return true;
                 });
 
-        // Three wait, one is with the consumer, one is counted as handed over a moment late.
+        // Three wait, one is with the consumer, one is treated as handed over a moment late.
         assertThat(mostAhead).hasValueBetween(1, 5);
     }
 

@@ -69,7 +69,7 @@ class PermitAssessorTest {
         assertThat(touch.lengthM()).isEqualTo(span(0, 0, 33, 1, 70, -2, 100, 0).lengthM(), within(1e-9));
     }
 
-    /** The duct lies in the drawn place, but the length that counts may be the recorded one. */
+    /** The duct is in the drawn place, but the length that counts may be the recorded one. */
     @Test
     void metersAreOfTheLengthThatCounts() {
         Span recorded = span(250, vault("A", 0, 0), vault("B", 100, 0), 0, 0, 100, 0);
@@ -81,7 +81,7 @@ class PermitAssessorTest {
 
     @Test
     void slopedBoundariesCutWhereTheyCross() {
-        // The edge from (0, -30) to (100, 30) meets y = 0 at x = 50; the zone lies above and left of it.
+        // The edge from (0, -30) to (100, 30) meets y = 0 at x = 50; the zone is above and left of it.
         Zone wedge = zone("Z", "water", new double[] {0, -30, 100, 30, 0, 30});
 
         assertThat(only(assessor(0.5, wedge).assess(straight)).lengthM()).isCloseTo(50, TENTH_MM);

@@ -16,7 +16,7 @@ import org.spanroom.model.permit.Stretch;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneTouch;
 
-/** What always holds, on seeded random spans and zones. */
+/** What is always true, on seeded random spans and zones. */
 class PermitLawsTest {
     private static final double SAME_M = 1e-6;
 
@@ -156,7 +156,7 @@ class PermitLawsTest {
         return zones.toArray(Zone[]::new);
     }
 
-    /** Returns a ring about a point whose vertices lie between the given size and half of it, so that it cannot cross itself. */
+    /** Returns a ring about a point whose vertices are between the given size and half of it, so that it cannot cross itself. */
     static double[] star(Random random, double x, double y, double sizeM, double flatRatio) {
         double[] ring = new double[2 * (5 + random.nextInt(20))];
         for (int i = 0; i < ring.length; i += 2) {

@@ -34,8 +34,8 @@ import org.spanroom.testing.ExternalTool;
 /**
  * Meters inside zones against GEOS, through Debian's python3-shapely: random spans and zones on a projected grid, with holes,
  * overlaps, slivers, polygons that cross themselves, holes that reach outside and multipolygons that overlap themselves. Zones with a
- * tolerance are held against round buffers of it, of 512 segments a quarter circle: their chords lie within 5 micrometers of a circle
- * of 4 m. Stretches of the intersection are merged and sifted once more in the script.
+ * tolerance are checked against round buffers of it, of 512 segments a quarter circle: their chords are within 5 micrometers of a circle
+ * of 4 m. Stretches of the intersection are merged and sifted again in the script.
  *
  * <p>The zones go the whole way of the program: from a file in their own reference system, repaired, into degrees.
  */

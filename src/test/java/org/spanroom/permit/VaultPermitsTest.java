@@ -106,7 +106,7 @@ class VaultPermitsTest {
         }
     }
 
-    /** Each list of the settings is asked for under its condition and no other. */
+    /** Each list of the settings is requested under its condition and no other. */
     @Test
     void everyListOfTheSettingsHasItsCondition() {
         var lists = new WorkPermits(

@@ -12,7 +12,7 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneRule;
 
-/** A zone counts from its first day to its last, both included; before, it is listed as to come. */
+/** A zone counts from its first day to its last, both included; before, it is listed as upcoming. */
 class ZoneDaysTest {
     private static final Span SPAN = GridMap.span(0, 0, 100, 0);
 

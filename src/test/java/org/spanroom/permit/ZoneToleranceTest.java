@@ -132,7 +132,7 @@ class ZoneToleranceTest {
         assertThat(assessor.zonesAt(GridMap.vault("V", 50, 0))).hasSize(zones);
     }
 
-    /** A span that ends within the tolerance of a zone is found, though the extents of both lie apart. */
+    /** A span that ends within the tolerance of a zone is found, though the extents of both are apart. */
     @Test
     void aZoneIsFoundAcrossATolerance() {
         Zone beyond = GridMap.zone("Z", "rail", GridMap.box(103, -10, 140, 10));

@@ -25,7 +25,7 @@ import org.spanroom.model.network.Vault;
 class BendStoreTest {
     private static final BendSettings SETTINGS = ShippedConfig.get().bend();
 
-    /** Spans on one line with bores to either side of where the assumed sweep changes, asked for twice. */
+    /** Spans on one line with bores to either side of where the assumed sweep changes, requested twice. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void whatIsKeptIsToTheLastBitWhatIsFound(long seed) {

@@ -24,7 +24,7 @@ import org.spanroom.model.network.SpanList;
 class MemoryNeedTest {
     private static final long MEBIBYTE = 1L << 20;
 
-    /** More spans than are asked for one by one. */
+    /** More spans than are requested one by one. */
     private static final class Many extends SpanList {
         private final int size;
 
@@ -81,7 +81,7 @@ class MemoryNeedTest {
     void aMillionSpansAreRefusedInAQuarterOfAGibibyteWithTheRemedy() {
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 256 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class)
-                .hasMessageContaining("2,623,807 spans need at least 625 MiB, and Java may use 256 MiB")
+                .hasMessageContaining("2,623,807 spans need at least 625 MiB, but the Java heap limit is 256 MiB")
                 .hasMessageContaining("java -Xmx1251m");
     }
 

@@ -26,7 +26,7 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.testing.Changed;
 
-/** Low, likely and high money of spans of the demo city, against the same sums worked out in the plainest way. */
+/** Low, likely and high money of spans of the demo city, against the same sums calculated in the plainest way. */
 class MoneyRunTest {
     private static final RunConfig CONFIG = ConfigReader.read(Path.of("sample-gis", "spanroom.yaml"));
     private static final int SPANS = 120;
@@ -66,7 +66,7 @@ class MoneyRunTest {
         assertRange(ranges.saving(), drawn((span, one) -> newBuild(span, one) - recovery(span, one)));
     }
 
-    /** A total is surer than its parts: its ends lie inside of the sums of the spans' ends. */
+    /** A total is surer than its parts: its ends are inside of the sums of the spans' ends. */
     @Test
     void totalsAreNoSumsOfTheSpansOwnPercentiles() {
         MoneyRun run = of(CONFIG, ASSESSED);

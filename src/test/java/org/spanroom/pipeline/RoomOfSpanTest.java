@@ -69,7 +69,7 @@ class RoomOfSpanTest {
         assertThat(assessor.assess(0, span(full, List.of())).laterPull()).isEmpty();
     }
 
-    /** Score, fill and positions of unknown contents are empty; every other figure stands. */
+    /** Score, fill and positions of unknown contents are empty; every other figure is kept. */
     @Test
     void unknownContentsHaveNoScore() {
         Assessment assessed = assessor.assess(0, span(Contents.UNKNOWN, List.of()));

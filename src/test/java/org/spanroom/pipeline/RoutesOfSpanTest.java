@@ -39,7 +39,7 @@ class RoutesOfSpanTest {
         assertThat(chosen("R-6:V-1-V-2")).containsExactly("R-4", "R-6", "R-7");
     }
 
-    /** Results have U+FFFD in the place of what their formats cannot hold. */
+    /** Results have U+FFFD instead of what their formats cannot hold. */
     @Test
     void aNameIsFoundAsTheDataHasItAndAsTheResultsHaveIt() {
         List<Route> odd = List.of(route("R-0", "D\u0000", ""), route("R-1", "D", ""));

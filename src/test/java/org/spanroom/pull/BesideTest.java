@@ -53,7 +53,7 @@ class BesideTest {
             for (Friction friction : Friction.values()) {
                 assertThat(with.get(i).fromA().forces(friction).pullN())
                         .isGreaterThan(alone.get(i).fromA().forces(friction).pullN());
-                // The cable inside does not feel what lies on its innerduct.
+                // The cable inside does not feel what rests on its innerduct.
                 assertThat(with.get(i).fromA().forces(friction).holdN())
                         .isEqualTo(alone.get(i).fromA().forces(friction).holdN());
             }
@@ -74,7 +74,7 @@ class BesideTest {
                 .isCloseTo(assessor.assess(recorded, BENDS, 1).pulls().get(0).neighborNPerM(), within(1e-12));
     }
 
-    /** Four bodies and more in one bore: 1.4 (cable handbooks, from memory). */
+    /** Four bodies and more in one bore: 1.4 (common practice, no source). */
     @ParameterizedTest
     @CsvSource({"0,1", "1,1", "3,1.4", "9,1.4"})
     void eachCountsAsABodyToBeWedgedAgainst(int cables, double wedgeRatio) {

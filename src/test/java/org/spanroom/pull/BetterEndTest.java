@@ -68,7 +68,7 @@ class BetterEndTest {
         "vault, roadway, vault, verge, 39, B, LEAST_USED",
         "vault, roadway, vault, verge, 40, B, BETTER_SITE",
         "vault, verge, vault, verge, 45, A, LEAST_USED",
-        // A surface that is not recorded counts as the roadway, a kind that is not listed takes the machine.
+        // A surface that is not recorded is treated as the roadway, a kind that is not listed takes the machine.
         "vault, '', vault, roadway, 45, A, LEAST_USED",
         "vault, '', '', verge, 45, B, BETTER_SITE"
     })

@@ -8,7 +8,7 @@ import org.spanroom.model.pull.FrictionSet;
 
 /**
  * The two tensions of an innerduct that is pulled off its cable, integrated step by step as the balance of forces of each
- * says: the reference that the closed forms are held to. Shares no formula with them.
+ * says: the reference that the closed forms are checked against. Shares no formula with them.
  */
 final class CoupledEquations {
     private final List<Piece> way;

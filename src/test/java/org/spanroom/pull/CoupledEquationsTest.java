@@ -94,7 +94,7 @@ class CoupledEquationsTest {
         }
     }
 
-    /** Half of the neighbors' drag before a bend and half after it stands for drag all along it: within half a percent. */
+    /** Half of the neighbors' drag before a bend and half after it represents drag all along it: within half a percent. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void neighborsDragAtTheEndsOfABendStandsForDragAlongIt(long seed) {

@@ -17,7 +17,7 @@ import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullSettings;
 
-/** What holds for the grades of every span, over seeded random ones: no vertical bend where no grade changes. */
+/** What is true of the grades of every span, over seeded random ones: no vertical bend where no grade changes. */
 class GradeLawsTest {
     private static final PullSettings SETTINGS = ShippedConfig.get().pull();
     private static final Duct DUCT = PullCase.ductWith(PullCase.exampleInnerduct("i"));
@@ -80,7 +80,7 @@ class GradeLawsTest {
         return (tensionN + a / b) * Math.exp(b * lengthM) - a / b;
     }
 
-    /** The turns are no more than the changes of grade between the vertices, whatever bends lie there and wherever vertices do. */
+    /** The turns are no more than the changes of grade between the vertices, whatever bends are there and wherever vertices are. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void noMoreIsTurnedThanTheGradesChange(long seed) {
@@ -90,7 +90,7 @@ class GradeLawsTest {
         double changesRad = 0;
         double lastRad = Double.NaN;
         for (int i = 1; i < vertices; i++) {
-            // Some vertices lie on top of one another, or a hair apart.
+            // Some vertices are on top of one another, or a hair apart.
             double stepM = random.nextInt(4) == 0 ? random.nextInt(2) * 1e-7 : between(random, 5, 60);
             xyz[3 * i] = xyz[3 * i - 3] + stepM;
             xyz[3 * i + 2] = xyz[3 * i - 1] + (stepM > 1 ? between(random, -0.1, 0.1) * stepM : 0);

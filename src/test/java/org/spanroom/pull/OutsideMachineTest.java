@@ -28,7 +28,7 @@ import org.spanroom.model.pull.PullOutcome;
 import org.spanroom.model.pull.PullTrace;
 
 /**
- * What limits the way out of a vault: nothing where the machine stands in it, for the innerduct leaves in strips; where the machine has to
+ * What limits the way out of a vault: nothing where the machine is in it, for the innerduct leaves in strips; where the machine must
  * stand outside, the innerduct's own radius, and with a live cable in it that cable's radius and the slack that is stored there.
  */
 class OutsideMachineTest {
@@ -93,10 +93,10 @@ class OutsideMachineTest {
 
         assertThat(failing.utilizationPercent()).isEqualTo(1000);
         assertThat(assessment.outcome().summary())
-                .isEqualTo("possible from A only: from B no cable slack recorded at the vault, against 3.00 m needed"
+                .isEqualTo("possible from A only: from B no cable slack recorded at the vault; 3.00 m needed"
                         + " at 100.0 m");
         assertThat(new LimitUse(LimitKind.CABLE_SLACK, 1.5, 3, 7).summary())
-                .isEqualTo("cable slack recorded at the vault 1.50 m against 3.00 (200 %) at 7.0 m");
+                .isEqualTo("cable slack recorded at the vault 1.50 m < limit 3.00 m (200 %) at 7.0 m");
     }
 
     @Test

@@ -17,7 +17,7 @@ import org.spanroom.model.pull.FrictionSet;
 class PublishedPullsTest {
     private static final double QUARTER = Math.PI / 2;
 
-    /** CommScope, Broadband Applications and Construction Manual, Conduit Products, app. 8.11, p. 68. */
+    /** Broadband Applications and Construction Manual, Conduit Products, app. 8.11, p. 68. */
     @Test
     void straightOfTheConduitManualTakes36Pounds() {
         double loadLbPerFt = PullFormulas.slopeLoad(0.5, 0.144, 0.144, 0);
@@ -27,13 +27,13 @@ class PublishedPullsTest {
         assertThat(340 / loadLbPerFt).isCloseTo(4722, within(0.5));
     }
 
-    /** CommScope, same manual, app. 8.12, p. 69: 36 lb before the bend, 79 lb after it. */
+    /** The same manual, app. 8.12, p. 69: 36 lb before the bend, 79 lb after it. */
     @Test
     void bendOfTheConduitManualTakes79Pounds() {
         assertThat(PullFormulas.afterBend(36, 0.5, QUARTER)).isCloseTo(79, within(0.5));
     }
 
-    /** Where the wander of a straight is small, (e^b - 1)/b against what the Java library works out without loss of digits. */
+    /** Where the wander of a straight is small, (e^b - 1)/b against what the Java library calculates without loss of digits. */
     @ParameterizedTest(name = "wander {0}")
     @ValueSource(doubles = {1e-6, 5e-4, 9.9e-4, 1.1e-3, 0.3})
     void wanderOfAStraightGrowsItsLoad(double growthRad) {
@@ -45,7 +45,7 @@ class PublishedPullsTest {
                 .isCloseTo(7 * Math.exp(growthRad), within(1e-12));
     }
 
-    /** CommScope, same page, all 36 values; 60 degrees at 0.5 is printed 1.68 where 1.6881 is right. */
+    /** The same page, all 36 values; 60 degrees at 0.5 is printed 1.68 where 1.6881 is right. */
     @ParameterizedTest(name = "{0} degrees")
     @CsvSource({
         "15, 1.20, 1.17, 1.14, 1.11, 1.08, 1.04",
@@ -67,10 +67,10 @@ class PublishedPullsTest {
         }
     }
 
-    /** Nexans, Installation - Pulling Tension, 12 values; 90 degrees at 0.40 is printed 1.88 where 1.8745 is right. */
+    /** "Installation - Pulling Tension", data sheet, 12 values; 90 degrees at 0.40 is printed 1.88 where 1.8745 is right. */
     @ParameterizedTest(name = "{0} degrees")
     @CsvSource({"30, 1.14, 1.17, 1.23", "45, 1.22, 1.27, 1.37", "60, 1.30, 1.37, 1.52", "90, 1.48, 1.60, 1.88"})
-    void bendFactorsAreThoseOfTheCableMaker(double deg, double f25, double f30, double f40) {
+    void bendFactorsAreThoseOfTheCableDataSheet(double deg, double f25, double f30, double f40) {
         double turn = Math.toRadians(deg);
 
         assertThat(PullFormulas.afterBend(1, 0.25, turn)).isCloseTo(f25, within(0.006));
@@ -78,7 +78,7 @@ class PublishedPullsTest {
         assertThat(PullFormulas.afterBend(1, 0.40, turn)).isCloseTo(f40, within(0.006));
     }
 
-    /** CommScope, same manual, p. 71: w 0.144 lb/ft, friction 0.5, bend radius 10 ft; every step rounded as the book does. */
+    /** The same manual, p. 71: w 0.144 lb/ft, friction 0.5, bend radius 10 ft; every step rounded as the book does. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
         "A to H, 100 -45 80 -90 75 -45 70, 7 10 16 35 40 59 64, 1.0 3.5 5.9",
@@ -152,9 +152,9 @@ class PublishedPullsTest {
         assertThat(1 / PullFormulas.afterBend(1 / 981.0, 0.2, 1.5 * Math.PI)).isCloseTo(382.26, within(0.005));
     }
 
-    /** Nexans: 29.2 kN per meter of radius, which is 2000 lb/ft. */
+    /** The same data sheet: 29.2 kN per meter of radius, which is 2000 lb/ft. */
     @Test
-    void sidewallOfTheCableMakerIs2000PoundsPerFoot() {
+    void sidewallOfTheCableDataSheetIs2000PoundsPerFoot() {
         assertThat(PullFormulas.sidewall(29_200, 1) / LBF_N * FT_M).isCloseTo(2000, within(1.0));
     }
 

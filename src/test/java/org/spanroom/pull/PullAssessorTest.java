@@ -42,7 +42,7 @@ import org.spanroom.model.pull.PullTrace.SectionKind;
 
 class PullAssessorTest {
     private static final Span ONE = PullCase.span(PullCase.ductWith(PullCase.exampleInnerduct("i1")), 150);
-    /** Whatever the vault, the machine stands outside. */
+    /** Whatever the vault, the machine is outside. */
     private static final PullSites OUTSIDE = new PullSites(Map.of("", new VaultKind(false, false)), vault -> true);
 
     private static final Bends ONE_BEND = PullCase.bends(30, 45, 0.9144);
@@ -56,7 +56,7 @@ class PullAssessorTest {
         assertThat(assessment.outcome()).isInstanceOf(PullOutcome.FromBoth.class);
         EndPull fromA = assessment.pulls().get(0).fromA();
         EndPull fromB = assessment.pulls().get(0).fromB();
-        // The bend lies near A: cheap for the innerduct when A is the anchor.
+        // The bend is near A: cheap for the innerduct when A is the anchor.
         assertThat(fromB.forceRatio()).isLessThan(fromA.forceRatio());
         assertThat(assessment.outcome().findBetterEnd()).contains(SpanEnd.B);
         assertThat(assessment.utilizationPercent()).isEqualTo(fromB.tightest().utilizationPercent());
@@ -172,7 +172,7 @@ class PullAssessorTest {
         assertThat(assessment.outcome().isPossible()).isFalse();
         LimitUse failing = assessment.outcome().findFailing().orElseThrow();
         assertThat(failing.kind()).isEqualTo(kind);
-        // The bend lies near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
+        // The bend is near A: when A is the anchor it is cheap for the innerduct, and dear for the cable, whose
         // tension grows
         // towards the anchor.
         boolean isCableTension = kind == LimitKind.CABLE_HOLD || kind == LimitKind.CABLE_SIDEWALL;
@@ -242,7 +242,7 @@ class PullAssessorTest {
         assertThat(pull.from(end).tightest().atM()).isCloseTo(middleM, within(0.005));
     }
 
-    /** The bend lies near A or near B, and the machine is too weak to pull through it last. */
+    /** The bend is near A or near B, and the machine is too weak to pull through it last. */
     @ParameterizedTest(name = "bends at {0} and {1} m")
     @CsvSource({"10, 20, B", "140, 130, A"})
     void spanMayBePossibleFromOneEndOnly(double nearM, double fartherM, SpanEnd easier) {
@@ -369,9 +369,9 @@ class PullAssessorTest {
                 .isCloseTo(both.get(0).neighborNPerM(), within(1e-12));
         assertThat(one.get(0).fromB().dry().pullN())
                 .isCloseTo(both.get(0).fromB().dry().pullN(), within(1e-9));
-        assertThatThrownBy(() -> assessor.assess(span, ONE_BEND, 3)).hasMessageContaining("out must lie in 1 to 2");
+        assertThatThrownBy(() -> assessor.assess(span, ONE_BEND, 3)).hasMessageContaining("out must be from 1 to 2");
         assertThatThrownBy(() -> assessor.trace(span, ONE_BEND, 3, 1, Friction.DRY))
-                .hasMessageContaining("out must lie in 1 to 2");
+                .hasMessageContaining("out must be from 1 to 2");
     }
 
     @Test
@@ -432,7 +432,7 @@ class PullAssessorTest {
         assertThat(hold.atM()).isZero();
     }
 
-    /** A radius of less than half the bore counts as a tenth of it on the inside. */
+    /** A radius of less than half the bore is treated as a tenth of it on the inside. */
     @Test
     void bendTighterThanTheBoreStillPressesByAFiniteForce() {
         PullTrace.Way way = assessor.trace(ONE, PullCase.bends(30, 45, 0.05), 1, Friction.DRY)
@@ -473,7 +473,7 @@ class PullAssessorTest {
         assertThat(assessor.assess(none, Bends.NONE).pulls()).isEmpty();
         assertThat(assessor.assess(none, Bends.NONE).utilizationPercent()).isZero();
         assertThatThrownBy(() -> assessor.trace(none, Bends.NONE, 1, Friction.DRY))
-                .hasMessageContaining("turn must lie in 1 to 0");
+                .hasMessageContaining("turn must be from 1 to 0");
     }
 
     @Test
@@ -551,7 +551,7 @@ class PullAssessorTest {
         assertThat(pull.fromB().tightest().atM()).isCloseTo(60, within(0.01));
         assertThat(pull.fromA().tightest().foundSi()).isCloseTo(Math.toRadians(45), within(1e-12));
         assertThat(pull.fromB().tightest().summary())
-                .isEqualTo("total of all bends 45 degrees against 20 (225 %) at 60.0 m");
+                .isEqualTo("total bends 45 degrees > limit 20 degrees (225 %) at 60.0 m");
     }
 
     @Test

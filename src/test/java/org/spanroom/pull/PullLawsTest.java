@@ -12,7 +12,7 @@ import org.spanroom.model.pull.FrictionSet;
 import org.spanroom.model.pull.PullForces;
 
 /**
- * What holds for every way, load and friction, over seeded random ones: level; rolling, with crests and sags, less steep than
+ * What is true of every way, load and friction, over seeded random ones: level; rolling, with crests and sags, less steep than
  * friction holds; and steep, with straights on which things slide by themselves.
  */
 class PullLawsTest {

@@ -30,7 +30,7 @@ class WeightsTest {
         Weights weights = weights(true, true);
 
         assertThat(lbPerFt(weights.bodyNPerM(INNERDUCT))).isCloseTo(-0.595, within(0.002));
-        // Its cable lies in air.
+        // Its cable is in air.
         assertThat(lbPerFt(weights.cablesNPerM(INNERDUCT))).isCloseTo(0.080, within(1e-9));
         assertThat(lbPerFt(weights.looseNPerM(PullCase.exampleCable("c")))).isCloseTo(-0.005, within(0.0005));
     }

@@ -83,7 +83,7 @@ class CautionsTest {
         assertThat(cautions(one).contains(CautionKind.BAD_FRICTION.caution())).isEqualTo(told);
     }
 
-    /** No record is no consent: it is asked for, unless the gate already keeps the span out for it. */
+    /** No record is no consent: it is requested, unless the gate already keeps the span out for it. */
     @ParameterizedTest(name = "consent {0}, unknown excludes {1}: {2}")
     @CsvSource({
         "YES, false, false",
@@ -110,7 +110,7 @@ class CautionsTest {
                 .isEqualTo(told ? List.of(CautionKind.CONSENT_UNRECORDED.caution()) : List.of());
     }
 
-    /** The rule on loose cables has to be known wherever an innerduct may come out and leave a cable loose. */
+    /** The rule on loose cables must be known wherever an innerduct may come out and leave a cable loose. */
     @ParameterizedTest(name = "loose cable allowed {0}, innerduct {1}: {2}")
     @CsvSource({
         "YES, true, false",
@@ -142,7 +142,7 @@ class CautionsTest {
 
         assertThat(cautions(one))
                 .extracting(Caution::explanation)
-                .containsExactly("live circuits at risk: 12", "joint owners must be asked: harbour");
+                .containsExactly("live circuits at risk: 12", "joint owners must consent: harbour");
     }
 
     @Test
@@ -152,7 +152,7 @@ class CautionsTest {
                 .containsExactly(CautionKind.LONG_SECTION.caution());
     }
 
-    /** Three equal items may lock between ratios of 2.8 and 3.2 (from memory, as in the choice itself). */
+    /** Three equal items may lock between ratios of 2.8 and 3.2 (common practice, no source, as in the choice itself). */
     @ParameterizedTest(name = "jam ratio {0}: {1}")
     @CsvSource({"2.7, false", "3, true", "3.3, false"})
     void equalInnerductsThatMayJamAreReported(double jamRatio, boolean reported) {

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Holds the draws to what is defined of an equidistributed set, and to independent draws of the Java library. */
+/** Checks the draws against what is defined of an equidistributed set, and against independent draws of the Java library. */
 class DrawsTest {
     private static final int SPANS = 400;
 

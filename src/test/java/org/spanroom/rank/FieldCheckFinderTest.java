@@ -137,7 +137,7 @@ class FieldCheckFinderTest {
         assertThat(listed).as("of 400 coins, by two unknowns that have states").isLessThanOrEqualTo(18);
     }
 
-    /** The crew's cautions over everything that they go by. */
+    /** The crew's cautions over everything that they are based on. */
     @Test
     void eachRowCarriesTheCautionsForItsVault() {
         for (Service service : Service.values()) {
@@ -167,7 +167,7 @@ class FieldCheckFinderTest {
         one.circuits = circuits < 0 ? OptionalInt.empty() : OptionalInt.of(circuits);
         var expected = new ArrayList<String>();
         if (service != Service.DEAD) {
-            expected.add("live cable: hold it still, within its hold force and bend radius");
+            expected.add("live cable: restrain it; do not exceed the hold force or bend tighter than the minimum radius");
         }
         if (!kind.equals("handhole") && !kind.equals("Pull Box")) {
             expected.add("confined-space entry");
@@ -176,7 +176,7 @@ class FieldCheckFinderTest {
             expected.add("circuits at risk: 12");
         }
         if (flooded || water == Answer.YES) {
-            expected.add("water: pump it where it may go, then test the air again");
+            expected.add("water: discharge it where permitted, then test the air again");
         }
         if (!surface.equals("sidewalk") && !surface.equals("grass")) {
             expected.add("cover in the roadway: traffic control");
@@ -202,7 +202,7 @@ class FieldCheckFinderTest {
                         .find(ranked, outlook(0.3, EASY, cables(0, 0, 1, 9)))
                         .get(0)
                         .cautions())
-                .contains("embargo: leave the cables as they lie");
+                .contains("embargo: do not disturb the cables");
     }
 
     @Test

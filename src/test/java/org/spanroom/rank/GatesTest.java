@@ -179,7 +179,7 @@ class GatesTest {
                 .isEqualTo(excluded);
     }
 
-    /** Up to and on its last day; without a day of the run no embargo counts as past. */
+    /** Up to and on its last day; without a day of the run no embargo is treated as past. */
     @ParameterizedTest(name = "on {0}, gate shut {1}: excluded {2}, caution {3}")
     @CsvSource({
         "2027-03-30, true, true, false",
@@ -215,10 +215,10 @@ class GatesTest {
 
         assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
                 .extracting(GateAnswer::evidence)
-                .contains("embargo up to 2027-03-31");
+                .contains("embargo until 2027-03-31");
         assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
                 .extracting(GateAnswer::evidence)
-                .contains("embargo up to 2027-03-31, which is over");
+                .contains("embargo until 2027-03-31, expired");
     }
 
     @Test
@@ -237,7 +237,7 @@ class GatesTest {
 
     /**
      * Pulled out at B the cable is held at A, and the other way round. At 110 % an end fails on paper: what fails there cannot
-     * stand in for the end that does not.
+     * replace the end that does not.
      */
     @ParameterizedTest(name = "A {0} %, B {1} %, hold at A {2}, at B {3}: {4}")
     @CsvSource({
@@ -353,13 +353,13 @@ class GatesTest {
         return arguments(what, excludes, one);
     }
 
-    /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it lies there too. */
+    /** Ranks the case beside an empty duct of bank B between V1 and V2, which concerns it only if it is there too. */
     private static RankedSpan ranked(HandMade one, ScoringSettings settings) {
         var empty = HandMade.named("empty").empty().in("B", "V2", "V1");
         return find(one.id, new Ranking(settings, ENOUGH_FROM_SIX).rank(List.of(one.assessed(), empty.assessed())));
     }
 
-    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some lie beside. */
+    /** As many positions as are enough shut the gate; one fewer, or the shipped 0, leaves a caution where some are beside. */
     @ParameterizedTest(name = "{0} beside today, enough from {1}: excluded {2}, caution {3}")
     @CsvSource({
         "6, 6, true, false",

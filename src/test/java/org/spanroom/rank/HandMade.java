@@ -94,7 +94,7 @@ final class HandMade {
         return one;
     }
 
-    /** Nothing lies in the duct. */
+    /** Nothing is in the duct. */
     HandMade empty() {
         contents = new Contents(List.of(), List.of(), true);
         newCables = 0;

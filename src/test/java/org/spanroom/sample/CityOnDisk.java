@@ -100,7 +100,7 @@ record CityOnDisk(
         }
     }
 
-    /** The geometries are WKB behind a header of 8 bytes and an envelope, whose size the flags tell (OGC 12-128r18, 2.1.3). */
+    /** The geometries are WKB behind a header of 8 bytes and an envelope, whose size the flags give (OGC 12-128r18, 2.1.3). */
     private static List<Zone> zones(Path geoPackage) {
         List<Zone> zones = new ArrayList<>();
         try (var connection = DriverManager.getConnection("jdbc:sqlite:" + geoPackage);

@@ -33,7 +33,7 @@ import org.spanroom.sample.CityOnDisk.Route;
 import org.spanroom.sample.CityOnDisk.Vault;
 import org.spanroom.testing.ExternalTool;
 
-/** Holds the committed demo city to its generator and to what its README says of it. */
+/** Checks the committed demo city against its generator and what its README says of it. */
 class SampleGisTest {
     private static final Path COMMITTED = Path.of("sample-gis");
 
@@ -385,7 +385,7 @@ class SampleGisTest {
         });
     }
 
-    /** Areas in square inches: what lies in a bore has less of them than the bore, what lies in an innerduct less than it. */
+    /** Areas in square inches: what is in a bore has less of them than the bore, what is in an innerduct less than it. */
     @Test
     void everyItemFitsByArea() {
         int checked = 0;
@@ -420,7 +420,7 @@ class SampleGisTest {
         double total = 0;
         for (CSVRecord row : rows) {
             double outsideIn = outsideIn(row);
-            // Cables in a sleeve lie in the duct itself; its fabric is thin.
+            // Cables in a sleeve are in the duct itself; its fabric is thin.
             if (row.get("inside").isEmpty() || row.get("inside").startsWith("S")) {
                 total += outsideIn * outsideIn * Math.PI / 4;
             }
@@ -531,7 +531,7 @@ class SampleGisTest {
                         assertThat(Integer.parseInt(vault.text("slack_ft"))).isBetween(0, 120));
     }
 
-    /** Water stands in vaults and ducts together: more often where a wet duct ends than elsewhere. */
+    /** Water is in vaults and ducts together: more often where a wet duct ends than elsewhere. */
     @Test
     void vaultsOfFloodedDuctsAreWetMoreOften() {
         double wet = wetShare(city.routes().stream().filter(SectionsOnDisk::isFlooded));

@@ -69,7 +69,7 @@ final class SectionsOnDisk {
         return shareWith(1, duct);
     }
 
-    /** Returns the share of sections with so many ducts, at least. */
+    /** Returns the share of sections with this many ducts, at least. */
     double shareWith(int least, Predicate<Route> duct) {
         double with = banks.stream()
                 .filter(bank -> bank.ducts().stream()
@@ -92,7 +92,7 @@ final class SectionsOnDisk {
         return rowsOf(route).stream().anyMatch(row -> row.get("kind").equals("sleeve"));
     }
 
-    /** Returns whether loose cables lie beside innerducts. */
+    /** Returns whether loose cables are beside innerducts. */
     boolean isCrowded(Route route) {
         List<CSVRecord> items = rowsOf(route);
         return items.stream().anyMatch(row -> row.get("kind").equals("innerduct"))

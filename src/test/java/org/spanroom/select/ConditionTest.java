@@ -110,7 +110,7 @@ class ConditionTest {
         assertThatThrownBy(() -> parse(deep)).isInstanceOf(UsageException.class).hasMessageStartingWith("--where");
     }
 
-    /** No name of a column is a word of the language, so that none has to be quoted. */
+    /** No name of a column is a word of the language, so that none must be quoted. */
     @Test
     void everyColumnOfTheSpansCanBeAskedFor() {
         for (Column<?> column : SpanColumns.table(SpanLayout.PLAIN).columns()) {

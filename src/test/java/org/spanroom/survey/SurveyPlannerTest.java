@@ -193,7 +193,7 @@ class SurveyPlannerTest {
                 .hasSizeBetween(1, 6);
     }
 
-    /** Of two vaults that show alike the one beside the roadway comes first, and of those the dry one; much more to see outweighs it. */
+    /** Of two vaults that show the same the one beside the roadway comes first, and of those the dry one; much more to see outweighs it. */
     @Test
     void easyAccessIsPreferred() {
         List<Vault> vaults = List.of(

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** What lies in a folder, so that two moments can be compared. */
+/** What is in a folder, so that two moments can be compared. */
 public final class FolderState {
     private FolderState() {}
 

@@ -10,16 +10,21 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * Public data that the project did not make and does not carry: the folder {@code open-data} beside the project, in
- * {@code ../shared} or where the system property {@code spanroom.shared} points.
+ * Public data that the project did not make and does not carry, in the folder that the system property {@code spanroom.openData}
+ * names ({@code mvn verify -Dspanroom.openData=FOLDER}). Without the property these tests are skipped: there is no default, so that
+ * no test reads outside the project unasked.
  */
 public final class OpenData {
+    private static final String PROPERTY = "spanroom.openData";
+
     private OpenData() {}
 
     /** Returns a file or folder of the open data, or ends the test as skipped where the data is not there. */
     public static Path at(String name) {
-        Path place = root().resolve(name);
-        assumeTrue(Files.exists(place), "open data " + place + " is not there; test skipped");
+        String folder = System.getProperty(PROPERTY, "");
+        assumeTrue(!folder.isBlank(), "open data: the property " + PROPERTY + " names no folder; test skipped");
+        Path place = Path.of(folder).resolve(name);
+        assumeTrue(Files.exists(place), "open data: " + place + " does not exist; test skipped");
         return place;
     }
 
@@ -34,9 +39,5 @@ public final class OpenData {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    private static Path root() {
-        return Path.of(System.getProperty("spanroom.shared", "../shared"), "open-data");
     }
 }

@@ -10,13 +10,13 @@ import org.spanroom.model.bore.Positions;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 
-/** Rooms made by hand for tests of what is made of them. */
+/** Rooms made by hand for tests of what uses them. */
 public final class Rooms {
     public static final Packing PACKED = new Packing(PackingOutcome.FITS, 1, "", 0, Optional.empty());
 
     private Rooms() {}
 
-    /** Returns a room in which so many innerducts come out for new cables, where so many empty innerducts are positions now. */
+    /** Returns a room in which this many innerducts come out for new cables, where this many empty innerducts are positions now. */
     public static Room recovering(int innerductsOut, int positionsNow, int sleeves, int newCables, String rule) {
         return of(
                 Optional.empty(),

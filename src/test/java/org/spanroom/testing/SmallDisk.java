@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 
-/** A disk in memory, as small as asked for; where the user may not mount one, the test is skipped and says so. */
+/** A disk in memory, as small as requested; where the user may not mount one, the test is skipped and says so. */
 public final class SmallDisk implements AutoCloseable {
     private final Path place;
 

@@ -16,7 +16,7 @@ final class CatalogOffers {
     /** Trade sizes of one type differ by far more, sheets of one size by less; our judgment. */
     private static final double DIAMETER_TOLERANCE_RATIO = 0.03;
 
-    /** The tolerance of a wall is 12 % (ASTM D3035 by a maker's reprint), and a mass goes with it. */
+    /** The tolerance of a wall is 12 % (ASTM D3035 as reprinted in a data sheet), and a mass goes with it. */
     private static final double OTHER_TOLERANCE_RATIO = 0.15;
 
     private final Map<Term, Offer> byTerm = new EnumMap<>(Term.class);

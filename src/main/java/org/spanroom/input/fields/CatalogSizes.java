@@ -8,6 +8,7 @@ import org.spanroom.config.AssumedValues;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Catalog;
 import org.spanroom.model.network.BoreShape;
@@ -33,7 +34,7 @@ final class CatalogSizes {
         catalog.innerducts()
                 .forEach(row ->
                         innerducts.add(row, row.name(), row.series() + " " + row.nominalSize(), row.nominalSize()));
-        catalog.designCables().forEach(row -> cables.add(row, row.name(), row.fibres() + " fibres", "" + row.fibres()));
+        catalog.designCables().forEach(row -> cables.add(row, row.name(), row.fibers() + " fibers", "" + row.fibers()));
         AssumedValues assumed = config.assumed();
         assumedDuct = assumed.findWord(Term.DUCT_SIZE).flatMap(catalog::findOuterDuct);
         assumedInnerduct = assumed.findWord(Term.INNERDUCT_SIZE).flatMap(catalog::findInnerduct);
@@ -94,7 +95,7 @@ final class CatalogSizes {
                 .mapToDouble(Catalog.OuterDuct::insideDiameterMm)
                 .max()
                 .orElseThrow();
-        return "'" + text + "' may be any of " + rows.size() + " rows of the catalog, "
+        return "'" + text + "' matches " + Counted.of(rows.size(), "catalog row") + ", "
                 + TermNumbers.shown(Term.INSIDE_DIAMETER, least) + " to "
                 + TermNumbers.shown(Term.INSIDE_DIAMETER, most)
                 + " wide: " + listed + (rows.size() > MOST_LISTED ? " and others" : "");

@@ -14,6 +14,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.CappedLog;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -119,7 +120,7 @@ final class ContentsRow extends TermValues {
                 lineBreaks(columns.values().stream().map(this::textAt).toList()) > 0;
         long lines = lineBreaks(cells);
         return inColumn || lines > MOST_LINE_BREAKS
-                ? Optional.of("it and " + lines + " lines before it are one row: is a quote not closed there?")
+                ? Optional.of("it and the " + Counted.of(lines, "line") + " before it are one row; check for an unclosed quote")
                 : Optional.empty();
     }
 
@@ -139,7 +140,7 @@ final class ContentsRow extends TermValues {
     }
 
     /**
-     * Where a row stands.
+     * The place of a row.
      *
      * @param id what findings call the row: its duct, or its line
      */

@@ -47,7 +47,7 @@ public final class ContentsTable {
     }
 
     /** Reports listed ducts that no route has; to be called when all routes have been read. */
-    public void tellUnknownDucts(FindingLog findings) {
+    public void reportUnknownDucts(FindingLog findings) {
         var log = new CappedLog(findings, source);
         byDuct.keySet().stream()
                 .filter(duct -> !found.contains(duct))

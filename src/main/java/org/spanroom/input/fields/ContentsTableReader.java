@@ -25,7 +25,7 @@ import org.spanroom.input.layer.Rejections;
 /**
  * Reads the contents table: CSV (RFC 4180) with a header, one row for each innerduct, sleeve or cable in a duct.
  *
- * <p>Columns, in any order and case: duct, item, kind (innerduct, sleeve or cable), inside (the item that this one lies in; empty for the duct
+ * <p>Columns, in any order and case: duct, item, kind (innerduct, sleeve or cable), inside (the item that this one is in; empty for the duct
  * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalog that gives what the row leaves out), may_move
  * (no: the cable may not be laid into a sleeve), cells (of a sleeve) and reserved (how many of them are promised and hold no cable); others are named in a finding and left. Separators may be commas,
  * semicolons, tabs or vertical bars.
@@ -99,7 +99,7 @@ public final class ContentsTableReader {
             throw new InputException(
                     file,
                     "the contents table cannot be read after row " + rows + ": " + e.getMessage(),
-                    "Mend the table.",
+                    "Fix the table.",
                     e);
         }
         var byDuct = new TreeMap<String, ContentsTable.Listed>();
@@ -136,7 +136,7 @@ public final class ContentsTableReader {
                     FindingCode.LAYER_ISSUE,
                     log.source(),
                     "",
-                    "columns that are not read: " + String.join(", ", others) + "; those that are: "
+                    "columns not used: " + String.join(", ", others) + "; columns used: "
                             + String.join(", ", COLUMNS)));
         }
         if (!columns.keySet().containsAll(NEEDED)) {

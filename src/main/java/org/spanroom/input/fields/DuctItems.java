@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.CatalogUse;
@@ -26,7 +27,7 @@ final class DuctItems {
     private final List<RejectedValue> rejected = new ArrayList<>();
     private CatalogUse catalogUse = CatalogUse.NONE;
 
-    /** @param usualCells how many cells a sleeve has of which that is not recorded */
+    /** @param usualCells how many cells a sleeve has whose contents are not recorded */
     DuctItems(ItemReader reader, int usualCells) {
         this.reader = reader;
         this.usualCells = usualCells;
@@ -35,7 +36,7 @@ final class DuctItems {
     /** A sleeve with the place of its row. */
     private record Laid(ItemReader.Fabric fabric, ContentsRow.Place place) {}
 
-    /** A cable with the name of the item that it lies in, or "" for the duct. */
+    /** A cable with the name of the item that it is in, or "" for the duct. */
     private record Inserted(Cable cable, String inside, ContentsRow.Place place) {}
 
     /** Takes an innerduct from its row; false and a finding if the row does not give one. */
@@ -44,7 +45,7 @@ final class DuctItems {
             row.add(
                     FindingCode.UNUSABLE_VALUE,
                     "inside",
-                    () -> "an innerduct inside '" + row.cell("inside") + "' is taken as lying in the duct itself");
+                    () -> "an innerduct inside '" + row.cell("inside") + "' is treated as directly in the duct");
         }
         ItemReader.Pipe pipe = reader.pipe(row);
         if (!pipe.isUsable()) {
@@ -52,7 +53,7 @@ final class DuctItems {
         }
         String item = row.cell("item").isEmpty() ? "innerduct-" + (pipes.size() + 1) : row.cell("item");
         if (isTaken(item)) {
-            return reject(row, "the duct has an item '" + item + "' already");
+            return reject(row, "the duct already has an item '" + item + "'");
         }
         pipes.put(item, pipe);
         noteSources(row);
@@ -69,11 +70,11 @@ final class DuctItems {
             row.add(
                     FindingCode.UNUSABLE_VALUE,
                     "inside",
-                    () -> "a sleeve inside '" + row.cell("inside") + "' is taken as lying in the duct itself");
+                    () -> "a sleeve inside '" + row.cell("inside") + "' is treated as directly in the duct");
         }
         String item = row.cell("item").isEmpty() ? "sleeve-" + (fabrics.size() + 1) : row.cell("item");
         if (isTaken(item)) {
-            return reject(row, "the duct has an item '" + item + "' already");
+            return reject(row, "the duct already has an item '" + item + "'");
         }
         fabrics.put(item, new Laid(reader.fabric(row, usualCells), row.place()));
         noteSources(row);
@@ -106,7 +107,7 @@ final class DuctItems {
         return true;
     }
 
-    /** Returns what lies in the duct; unknown where no row could be used. */
+    /** Returns what is in the duct; unknown where no row could be used. */
     ContentsTable.Listed build() {
         if (pipes.isEmpty() && fabrics.isEmpty() && cables.isEmpty()) {
             return new ContentsTable.Listed(Contents.UNKNOWN, Set.of(), CatalogUse.NONE, List.copyOf(rejected));
@@ -134,7 +135,7 @@ final class DuctItems {
                         FindingCode.UNUSABLE_VALUE,
                         "inside",
                         () -> "the duct has no innerduct or sleeve '" + inserted.inside()
-                                + "'; the cable is taken as loose");
+                                + "'; the cable is treated as loose");
         return loose;
     }
 
@@ -162,8 +163,9 @@ final class DuctItems {
                     .add(
                             FindingCode.CABLES_EXCEED_CELLS,
                             "cells",
-                            () -> cables.size() + " cables and " + sleeve.reservedCells()
-                                    + " reserved cells are recorded in a sleeve of " + sleeve.cells() + " cells");
+                            () -> Counted.of(cables.size(), "cable") + " and "
+                                    + Counted.of(sleeve.reservedCells(), "reserved cell")
+                                    + " are recorded in a sleeve of " + Counted.of(sleeve.cells(), "cell"));
         }
         return sleeve;
     }

@@ -8,6 +8,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.config.ValueWords;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.Interner;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.BoreCapacity;
 import org.spanroom.model.network.BoreShape;
@@ -81,7 +82,7 @@ public final class DuctMapper {
                 values.catalogUse(),
                 values.rejectedValues(),
                 values.kept());
-        tellOverfill(duct);
+        reportOverfill(duct);
         return duct;
     }
 
@@ -141,7 +142,8 @@ public final class DuctMapper {
             values.add(
                     FindingCode.CABLES_EXCEED_INNERDUCTS,
                     Term.CABLE_COUNT,
-                    () -> (int) cables + " cables are recorded in " + (int) innerducts + " innerducts");
+                    () -> Counted.of((int) cables, "cable") + " " + Counted.form((int) cables, "is", "are")
+                            + " recorded in " + Counted.of((int) innerducts, "innerduct"));
         }
         return Optional.of(simple).filter(SimpleContents::isSized).map(sized -> fitted(sized, shape, insideMm));
     }
@@ -162,7 +164,7 @@ public final class DuctMapper {
                 sized.cable());
     }
 
-    private void tellOverfill(Duct duct) {
+    private void reportOverfill(Duct duct) {
         double areaMm2 = 0;
         for (Innerduct innerduct : duct.contents().innerducts()) {
             areaMm2 += innerduct.areaMm2();

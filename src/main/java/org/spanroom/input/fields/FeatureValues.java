@@ -116,7 +116,7 @@ public final class FeatureValues extends TermValues {
         try {
             return Optional.of(LocalDate.parse(text.length() > ISO_DAY ? text.substring(0, ISO_DAY) : text));
         } catch (DateTimeParseException e) {
-            reject(FindingCode.UNUSABLE_VALUE, term, text, "'" + text + "' is no day written as 2027-03-31");
+            reject(FindingCode.UNUSABLE_VALUE, term, text, "'" + text + "' is not a date in the form 2027-03-31");
             return Optional.empty();
         }
     }

@@ -8,7 +8,7 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
 
-/** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table alike. */
+/** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table. */
 final class ItemReader {
     private final CatalogSizes sizes;
 
@@ -16,7 +16,7 @@ final class ItemReader {
         this.sizes = sizes;
     }
 
-    /** An innerduct without what lies in it; sizes that are neither recorded nor assumed are not a number. */
+    /** An innerduct without what is in it; sizes that are neither recorded nor assumed are not a number. */
     record Pipe(double outsideMm, double wallMm) {
         boolean isUsable() {
             return wallMm > 0 && 2 * wallMm < outsideMm;
@@ -66,14 +66,14 @@ final class ItemReader {
         return sdrRatio > 2 ? outsideMm / sdrRatio : TermValues.NONE;
     }
 
-    /** A sleeve without what lies in it. */
+    /** A sleeve without what is in it. */
     record Fabric(int cells, int reservedCells) {
         Sleeve named(String id, List<Cable> cables) {
             return new Sleeve(id, cells, reservedCells, cables);
         }
     }
 
-    /** Reads a sleeve; one of whose cells nothing usable is recorded is taken for the sleeve in use, and counts as assumed. */
+    /** Reads a sleeve; one of whose cells nothing usable is recorded is treated as the sleeve in use, and is treated as assumed. */
     Fabric fabric(TermValues values, int usualCells) {
         double cells = values.number(Term.SLEEVE_CELLS);
         double reserved = values.number(Term.CELLS_RESERVED);

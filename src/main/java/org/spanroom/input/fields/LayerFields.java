@@ -21,7 +21,7 @@ import org.spanroom.model.Unit;
  * that name is ambiguous, and none is taken.
  */
 public final class LayerFields {
-    /** So many characters of a field's name a Shapefile keeps. */
+    /** This many characters of a field's name a Shapefile keeps. */
     public static final int SHAPEFILE_NAME_LENGTH = 10;
 
     private final List<String> wanted;
@@ -65,7 +65,7 @@ public final class LayerFields {
         return names.computeIfAbsent(name, key -> names.size());
     }
 
-    /** Returns the fields that are kept, in the order in which they were asked for. */
+    /** Returns the fields that are kept, in the order in which they were requested. */
     List<Column> kept() {
         return kept;
     }

@@ -13,7 +13,7 @@ import org.spanroom.config.NearestWord;
 
 /**
  * The rows of one table of the catalog by the words of their names: case, the order of the words and the usual ways of
- * writing inch, schedule, SDR and fibres do not matter.
+ * writing inch, schedule, SDR and fibers do not matter.
  */
 final class NamedRows<T> {
     private static final int NEAREST_SHOWN = 3;
@@ -21,7 +21,8 @@ final class NamedRows<T> {
     private static final Pattern INCH = Pattern.compile("(?:\"|''|\u2033|\u201D|-?inch(?:es)?\\b|(?<=\\d)-?in\\b\\.?)");
     private static final Pattern SPLIT_FRACTION = Pattern.compile("(?<=\\d) (?=\\d+/\\d)");
     private static final Pattern SERIES = Pattern.compile("\\b(sch|sdr)[ -]*(?=\\d)");
-    private static final Pattern FIBRES = Pattern.compile("(?<=\\d)[ -]*(?:f|ct|fib(?:er|re)s?)\\b");
+    private static final Pattern FIBERS = Pattern.compile("(?<=\\d)[ -]*(?:f|ct|fib(?:er|re)s?)\\b");
+    private static final Pattern BRITISH_FIBER = Pattern.compile("\\bfibre(?=s?\\b)");
 
     private final Map<String, List<T>> byWords = new TreeMap<>();
     private final List<String> names = new ArrayList<>();
@@ -62,7 +63,8 @@ final class NamedRows<T> {
         String folded = text.strip().toLowerCase(Locale.ROOT).replace("schedule", "sch");
         folded = INCH.matcher(folded).replaceAll(" in ");
         folded = SERIES.matcher(folded).replaceAll("$1");
-        folded = FIBRES.matcher(folded).replaceAll(" fibres");
+        folded = FIBERS.matcher(folded).replaceAll(" fibers");
+        folded = BRITISH_FIBER.matcher(folded).replaceAll("fiber");
         folded = folded.replaceAll("[\\s,;]+", " ").strip();
         folded = SPLIT_FRACTION.matcher(folded).replaceAll("-");
         return Arrays.stream(folded.split(" ", -1)).sorted().collect(Collectors.joining(" "));

@@ -9,9 +9,9 @@ import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Innerduct;
 
 /**
- * Contents as attributes of the duct give them: so many innerducts of one size, so many cables of one size.
+ * Contents as attributes of the duct give them: this many innerducts of one size, this many cables of one size.
  *
- * <p>One cable lies in each innerduct, in order; the rest lies loose in the duct. What there is none of has no size.
+ * <p>One cable is in each innerduct, in order; the rest is loose in the duct. What there is none of has no size.
  */
 record SimpleContents(
         int innerducts, Optional<ItemReader.Pipe> pipe, int cables, Optional<ItemReader.CableKind> cable) {

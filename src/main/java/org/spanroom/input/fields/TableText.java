@@ -25,7 +25,7 @@ import org.spanroom.input.layer.Utf8Stream;
 /**
  * The text of a table, whatever it is encoded in.
  *
- * <p>A byte order mark counts first, then the encoding that the config names, then UTF-8; a text that is no UTF-8 is taken as
+ * <p>A byte order mark counts first, then the encoding that the config names, then UTF-8; a text that is no UTF-8 is treated as
  * windows-1252, with a finding. It is read as a stream: a table may be larger than any text in memory.
  */
 final class TableText {
@@ -69,7 +69,7 @@ final class TableText {
                 FindingCode.ENCODING_ASSUMED,
                 String.valueOf(file.getFileName()),
                 "",
-                "the table is not UTF-8; read as " + FALLBACK.name() + " (inputs.contents.encoding says otherwise)"));
+                "the table is not UTF-8; read as " + FALLBACK.name() + " (set inputs.contents.encoding to change this)"));
         return new TableText(file, FALLBACK, 0);
     }
 
@@ -140,7 +140,7 @@ final class TableText {
                 throw new InputException(
                         file,
                         "the table has more than " + LARGEST_BYTES + " bytes",
-                        "Leave out the columns that are not read, or the ducts that are of no interest.");
+                        "Remove unused columns, or ducts that are not needed.");
             }
         } catch (IOException e) {
             throw LayerFormat.unreadable(file, e);

@@ -9,7 +9,7 @@ import org.spanroom.input.layer.SourceNumber;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
-/** Numbers of fields in the unit that is kept, and what to say of those that cannot be believed. */
+/** Numbers of fields in the unit that is kept, and what to say of those that are not plausible. */
 public final class TermNumbers {
     /** Units in the order in which they are thought of when one does not fit. */
     public static final List<Unit> BY_HABIT = List.of(
@@ -48,7 +48,7 @@ public final class TermNumbers {
             }
         }
         String wrongUnit = likely.isEmpty() ? "" : "; it would be plausible in " + String.join(" or ", likely);
-        return written(inUnit, unit) + " lies outside the plausible range of " + term.key() + " (" + range(term, ranges)
+        return written(inUnit, unit) + " is outside the plausible range of " + term.key() + " (" + range(term, ranges)
                 + ")" + wrongUnit;
     }
 

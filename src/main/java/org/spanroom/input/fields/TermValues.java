@@ -25,7 +25,7 @@ import org.spanroom.model.network.RejectedValue;
  * is plausible, else the catalog's, else the configured default. A recorded value that is missing, unusable or implausible is a finding,
  * and so is one that differs from the catalog row that the data names.
  *
- * <p>This is the one place of that rule; subclasses know only where values stand and how a finding is placed.
+ * <p>This is the one place of that rule; subclasses know only where values are and how a finding is placed.
  */
 abstract class TermValues {
     /** What {@link #number} returns where nothing usable is recorded; package-internal, to spare millions of objects. */
@@ -53,10 +53,10 @@ abstract class TermValues {
         this.unknownWords = Set.copyOf(config.values().serviceUnknown());
     }
 
-    /** Returns where a term's values stand; empty where they stand nowhere, so that none can be missing. */
+    /** Returns where a term's values are; empty where they are nowhere, so that none can be missing. */
     abstract Optional<LayerFields.Column> find(Term term);
 
-    /** Returns the value at hand that stands in a column, as it is recorded. */
+    /** Returns the current value in a column, as it is recorded. */
     abstract @Nullable Object value(LayerFields.Column column);
 
     /** Notes something about the feature or row at hand. */
@@ -83,7 +83,7 @@ abstract class TermValues {
         return words;
     }
 
-    /** Returns the terms that a default was taken for since the last clearing. */
+    /** Returns the terms for which a default was used since the last clearing. */
     final Set<Term> assumed() {
         return assumed;
     }
@@ -93,7 +93,7 @@ abstract class TermValues {
         return rejected;
     }
 
-    /** Notes a value that was recorded and cannot be used, with a finding; what stands for it is unknown or assumed. */
+    /** Notes a value that was recorded and cannot be used, with a finding; its value is unknown or assumed. */
     final void reject(FindingCode code, Term term, String recorded, String why) {
         rejected.add(new RejectedValue(term.key(), recorded, why));
         add(code, term, () -> why);
@@ -133,7 +133,7 @@ abstract class TermValues {
         return text;
     }
 
-    /** Returns whether a text stands for no value. */
+    /** Returns whether a text means no value. */
     final boolean saysMissing(String text) {
         return missingWords.contains(ValueWords.fold(text));
     }
@@ -174,7 +174,7 @@ abstract class TermValues {
             if (unknownWords.contains(word)) {
                 missing(term, column);
             } else {
-                unusable(term, text, "'" + text + "' stands in no list of words for " + called(term));
+                unusable(term, text, "'" + text + "' is not in any word list for " + called(term));
             }
         }
         return Optional.ofNullable(meaning);
@@ -203,7 +203,7 @@ abstract class TermValues {
         return offers.find(term).map(offer -> take(term, offer).kept()).orElse(NONE);
     }
 
-    /** Takes what the catalog gives for a term; one that a default names counts as assumed. */
+    /** Takes what the catalog gives for a term; one that a default names is treated as assumed. */
     private CatalogOffers.Offer take(Term term, CatalogOffers.Offer offer) {
         if (offer.assumed()) {
             assumed.add(term);
@@ -253,7 +253,7 @@ abstract class TermValues {
                                 .map(Unit::dimension)
                                 .equals(found.unit().map(Unit::dimension)));
         if (number.isEmpty()) {
-            unusable(term, text, "'" + text + "' is not a number that " + called(term) + " can be read from");
+            unusable(term, text, "'" + text + "' is not a valid number for " + called(term));
             return NONE;
         }
         return kept(term, column, number.get().inUnit(), number.get().unit().or(column::unit));
@@ -263,7 +263,7 @@ abstract class TermValues {
         double kept = TermNumbers.kept(term, inUnit, unit);
         if (!Double.isFinite(kept) || (term.kind() == Term.Kind.COUNT && kept != Math.rint(kept))) {
             String text = SourceNumber.canonical(inUnit);
-            unusable(term, text, text + " is not a value for " + called(term));
+            unusable(term, text, text + " is not a valid value for " + called(term));
             return NONE;
         }
         if (!plausible.contains(term, kept)) {

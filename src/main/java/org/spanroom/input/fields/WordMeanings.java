@@ -49,7 +49,7 @@ record WordMeanings(
                 words.directBuried());
     }
 
-    /** Each word stands in one list only, as the config has checked. */
+    /** Each word is in one list only, as the config has checked. */
     private static <T> Map<String, T> meanings(Map<T, List<String>> lists) {
         var meanings = new HashMap<String, T>();
         lists.forEach((meaning, words) -> words.forEach(word -> meanings.put(word, meaning)));

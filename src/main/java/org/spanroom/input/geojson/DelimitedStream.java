@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.util.Objects;
 
 /**
- * A stream of texts between which one byte stands; it reads as one text after another, each with an end of its own.
+ * A stream of texts separated by one byte; it reads as one text after another, each with an end of its own.
  *
  * <p>Closing it is left to the owner of the stream below, because a parser closes what it has read to the end.
  */

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /**
  * The "crs" member that GeoJSON had before RFC 7946 (geojson.org specification of 2008, section 3). It is honoured where it
- * stands, because a file that carries one most likely means it; without one the system is CRS84 (RFC 7946 section 4).
+ * stands, because a file that has one most likely uses it; without one the system is CRS84 (RFC 7946 section 4).
  */
 final class GeoJsonCrs {
     static final String DEFAULT = "OGC:CRS84";
@@ -79,7 +79,7 @@ final class GeoJsonCrs {
     /**
      * Returns what a "crs" member states that comes after the features, if the file ends in one. What follows the member's name is
      * parsed to the end of the file: only a member of the outermost object leaves exactly one object there. A member further from
-     * the end is found by the reading itself, which then has to start again.
+     * the end is found by the reading itself, which then must start again.
      */
     static Optional<Optional<String>> atEndOf(Path file) throws IOException {
         byte[] tail = tail(file);

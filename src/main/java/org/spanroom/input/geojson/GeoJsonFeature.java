@@ -45,7 +45,7 @@ final class GeoJsonFeature {
         geometry.begin();
     }
 
-    /** Reads the object at which the parser stands. */
+    /** Reads the object at which the parser is. */
     void read(JsonParser parser) throws IOException, FeatureFault {
         for (String name = parser.nextFieldName(); name != null; name = parser.nextFieldName()) {
             parser.nextToken();
@@ -53,7 +53,7 @@ final class GeoJsonFeature {
         }
         if (!"Feature".equals(type)) {
             throw FeatureFault.unreadable(
-                    "its type is " + (type == null ? "missing" : "\"" + type + "\"") + " and should be \"Feature\"");
+                    "its type is " + (type == null ? "missing" : "\"" + type + "\"") + " and must be \"Feature\"");
         }
     }
 
@@ -136,7 +136,7 @@ final class GeoJsonFeature {
             case VALUE_STRING, VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> id = shortened(parser.getText());
             case VALUE_NULL -> id = "";
             default -> {
-                log.odd(FindingCode.LAYER_ISSUE, number, "the id is neither text nor number; it was left out");
+                log.odd(FindingCode.LAYER_ISSUE, number, "the id is neither text nor number; it was ignored");
                 parser.skipChildren();
             }
         }

@@ -12,7 +12,7 @@ import org.spanroom.input.layer.VertexBuffer;
  * One GeoJSON geometry while it is read (RFC 7946 section 3.1), from tokens straight into packed vertices.
  *
  * <p>Members come in any order: coordinates are read before their type may be known, so the depth of their lists is noted
- * and held against the type at the end. Members of a collection are taken as parts of one geometry.
+ * and checked against the type at the end. Members of a collection are treated as parts of one geometry.
  */
 final class GeoJsonGeometry {
     private static final int DEEPEST_COLLECTION = 16;
@@ -41,7 +41,7 @@ final class GeoJsonGeometry {
         hasOddHeights = false;
     }
 
-    /** Reads a whole geometry object, or the null that stands for none. */
+    /** Reads a whole geometry object, or the null that means none. */
     void read(JsonParser parser) throws IOException, FeatureFault {
         if (parser.currentToken() != JsonToken.VALUE_NULL) {
             root = readShape(parser, 1);
@@ -203,7 +203,7 @@ final class GeoJsonGeometry {
                     + (token == JsonToken.VALUE_NULL ? "null" : "the text \"" + shortened(parser.getText()) + "\""));
         }
         return FeatureFault.unreadable("among the coordinates is " + GeoJsonFeature.words(token) + " where a "
-                + (token == JsonToken.START_ARRAY ? "number" : "position") + " should be");
+                + (token == JsonToken.START_ARRAY ? "number" : "position") + " is expected");
     }
 
     private static String shortened(String text) {
@@ -256,7 +256,7 @@ final class GeoJsonGeometry {
             case "LineString", "MultiLineString" -> Kind.LINES;
             case "Polygon", "MultiPolygon" -> Kind.POLYGONS;
             default ->
-                throw FeatureFault.unreadable("the geometry's type \"" + shortened(type) + "\" is none of GeoJSON");
+                throw FeatureFault.unreadable("the geometry's type \"" + shortened(type) + "\" is not a GeoJSON type");
         };
     }
 

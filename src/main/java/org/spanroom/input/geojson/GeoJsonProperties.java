@@ -19,11 +19,11 @@ import org.spanroom.input.layer.WantedFields;
 /**
  * The properties of one GeoJSON feature while they are read; of their values only the wanted ones are kept.
  *
- * <p>What lies inside an object is a field of its own, named by the path to it: {@code start.id}. The values of a list are joined by
+ * <p>What is inside an object is a field of its own, named by the path to it: {@code start.id}. The values of a list are joined by
  * commas, and so are those of one path in a list of objects; of a list of one value that value counts. An object itself has no value.
  */
 final class GeoJsonProperties {
-    /** So many names of fields are shown and searched; a wanted field is read all the same where it comes later. */
+    /** This many names of fields are shown and searched; a wanted field is read anyway where it comes later. */
     private static final int MOST_NAMES = 10_000;
 
     private static final int LONGEST_PATH = 1000;
@@ -72,7 +72,7 @@ final class GeoJsonProperties {
         return fields.names().stream().filter(name -> met[fields.slot(name)]).toList();
     }
 
-    /** Reads the object at which the parser stands. */
+    /** Reads the object at which the parser is. */
     void read(long featureNumber, JsonParser parser) throws IOException, FeatureFault {
         number = featureNumber;
         Arrays.fill(joined, null);
@@ -132,7 +132,7 @@ final class GeoJsonProperties {
         }
     }
 
-    /** The first value of a list is as good as one that stands alone; those that follow are joined to it. */
+    /** The first value of a list is as good as a single one; those that follow are joined to it. */
     private void set(int slot, String field, @Nullable Object value, boolean inList) throws FeatureFault {
         boolean seen = lastSeen[slot] == number;
         lastSeen[slot] = number;
@@ -144,7 +144,7 @@ final class GeoJsonProperties {
             log.odd(
                     FindingCode.LAYER_ISSUE,
                     number,
-                    "the property \"" + field + "\" occurs twice in one feature; the last one was taken");
+                    "the property \"" + field + "\" occurs twice in one feature; the last one was used");
         }
         joined[slot] = null;
         fields.set(slot, value);
@@ -185,7 +185,7 @@ final class GeoJsonProperties {
         };
     }
 
-    /** Returns NaN and infinities as the text that stands there, so that the reader of the number can report it. */
+    /** Returns NaN and infinities as the recorded text, so that the reader of the number can report it. */
     private static Object finiteOrText(JsonParser parser) throws IOException {
         double value = parser.getDoubleValue();
         return Double.isFinite(value) ? (Object) value : parser.getText();

@@ -25,7 +25,7 @@ import org.spanroom.input.layer.LayerLog;
  * text is read.
  */
 final class GeoJsonReader {
-    private static final String REMEDY = "Mend the file, or export it again";
+    private static final String REMEDY = "Fix the file, or export it again";
 
     private final Path file;
     private final GeoJsonFeature feature;
@@ -87,7 +87,7 @@ final class GeoJsonReader {
             }
         }
         if (!any) {
-            throw new InputException(file, "there is nothing but white space in it", REMEDY);
+            throw new InputException(file, "it contains only white space", REMEDY);
         }
     }
 
@@ -105,7 +105,7 @@ final class GeoJsonReader {
             if (parser.currentToken() != JsonToken.START_OBJECT) {
                 String found = GeoJsonFeature.words(parser.currentToken());
                 parser.skipChildren();
-                throw noGeoJson("the outermost value is " + found + ", where GeoJSON has an object");
+                throw noGeoJson("the top-level value is " + found + ", but GeoJSON requires an object");
             }
             new Root().read(parser);
         } catch (FeatureFault fault) {
@@ -181,14 +181,14 @@ final class GeoJsonReader {
 
         private void end() throws FeatureFault {
             if (type == null && fault == null) {
-                throw noGeoJson("the outermost object has no \"type\"");
+                throw noGeoJson("the top-level object has no \"type\"");
             }
             if (hasFeatures || "FeatureCollection".equals(type)) {
                 endCollection();
                 return;
             }
             if (type != null && !"Feature".equals(type) && !GeoJsonGeometry.isType(type)) {
-                throw noGeoJson("the outermost object's type \"" + type + "\" is none of GeoJSON");
+                throw noGeoJson("the top-level object's type \"" + type + "\" is not a GeoJSON type");
             }
             if (fault != null) {
                 throw fault;
@@ -203,21 +203,21 @@ final class GeoJsonReader {
 
         private void endCollection() throws FeatureFault {
             if (!"FeatureCollection".equals(type)) {
-                throw noGeoJson("the outermost object has \"features\", but its type is "
+                throw noGeoJson("the top-level object has \"features\", but its type is "
                         + (type == null ? "missing" : "\"" + type + "\""));
             }
             if (!hasFeatures) {
                 throw noGeoJson("the FeatureCollection has no \"features\"");
             }
             if (fault != null) {
-                throw noGeoJson("in the outermost object: " + fault.detail());
+                throw noGeoJson("in the top-level object: " + fault.detail());
             }
         }
 
         private void features(JsonParser parser) throws IOException, FeatureFault {
             if (parser.currentToken() != JsonToken.START_ARRAY) {
                 String found = GeoJsonFeature.words(parser.currentToken());
-                throw noGeoJson("\"features\" is " + found + " and should be a list");
+                throw noGeoJson("\"features\" is " + found + " and must be a list");
             }
             if (hasFeatures) {
                 log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "\"features\" occurs twice; both were read");
@@ -262,7 +262,7 @@ final class GeoJsonReader {
 
     private void handOn(String id, GeoJsonGeometry geometry) {
         if (geometry.hasOddHeights()) {
-            log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "a height is no number; it was left out");
+            log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "a height is not a number; it was ignored");
         }
         outlet.handOn(id, geometry.typeName(), geometry.kind(), geometry.vertices());
     }
@@ -271,7 +271,7 @@ final class GeoJsonReader {
         return header.filter(layer -> !layer.crsDefinition().equals(statedCrs)).isPresent();
     }
 
-    /** Goes to the end of the list or object at whose beginning the parser stood at that depth. */
+    /** Goes to the end of the list or object at whose beginning the parser was at that depth. */
     private static void leave(JsonParser parser, int depth, JsonToken begun) throws IOException {
         while (begun.isStructStart()
                 && parser.getParsingContext().getNestingDepth() >= depth

@@ -14,7 +14,7 @@ final class JsonProblem {
             return "a comment, which JSON does not have";
         }
         if (message.contains("nesting depth")) {
-            return "lists or objects are nested too deep";
+            return "lists or objects are nested too deeply";
         }
         String plain = message.replaceFirst(" \\(not recognized as .*", "")
                 .replaceFirst(", from `StreamReadConstraints[^`]*`", "")

@@ -64,7 +64,7 @@ public final class GeoPackageCatalog {
         try {
             if (!ViewNesting.isBearable(opener)) {
                 throw new InputException(
-                        file, "its views are nested deeper than SQLite can bear", "Export the view as a table");
+                        file, "its views are nested too deeply for SQLite", "Export the view as a table");
             }
             return opener.open();
         } catch (SQLException e) {
@@ -91,7 +91,7 @@ public final class GeoPackageCatalog {
             if (!tables.contains(needed)) {
                 throw new InputException(
                         file,
-                        "it is an SQLite database without the table " + needed + ", so no GeoPackage with features",
+                        "it is an SQLite database without the table " + needed + ", so it is not a GeoPackage with features",
                         "Export it as GeoPackage");
             }
         }
@@ -202,7 +202,7 @@ public final class GeoPackageCatalog {
         int code = cause instanceof SQLiteException e ? e.getResultCode().code & 0xFF : 0;
         if (code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code) {
             return new InputException(
-                    file, "another program holds it locked", "Close that program, or copy the file", cause);
+                    file, "another program has locked it", "Close that program, or copy the file", cause);
         }
         if (code == SQLiteErrorCode.SQLITE_INTERRUPT.code) {
             return new InputException(
@@ -215,8 +215,8 @@ public final class GeoPackageCatalog {
                 && hasChangesBeside(file)) {
             return new InputException(
                     file,
-                    "changes that belong to it lie in the -wal or -journal file beside it and cannot be taken in",
-                    "Open it once with the program that wrote it, or copy both to a folder that can be written to",
+                    "it has changes in a -wal or -journal file beside it that cannot be read",
+                    "Open it once with the program that wrote it, or copy both files to a writable folder",
                     cause);
         }
         return new InputException(

@@ -101,8 +101,8 @@ public final class GeoPackageSource implements LayerSource {
         if (layer.hasShapes() && columns.stream().noneMatch(column -> isGeometry(column, layer))) {
             throw new InputException(
                     file,
-                    "its layer \"" + layer.table() + "\" has no table with the geometry column \""
-                            + layer.geometryColumn() + "\" that it announces",
+                    "its layer \"" + layer.table() + "\" declares the geometry column \""
+                            + layer.geometryColumn() + "\", but its table does not have it",
                     "Export it again");
         }
         List<String> fields = columns.stream()
@@ -185,7 +185,7 @@ public final class GeoPackageSource implements LayerSource {
         if (limit.isExceededBy(rows)) {
             throw new InputException(
                     header.file(),
-                    "its layer \"" + layer.table() + "\" has more rows than the file has bytes: a view without end?",
+                    "its layer \"" + layer.table() + "\" has more rows than the file has bytes; it may be an endless view",
                     "Export the view as a table");
         }
     }

@@ -14,7 +14,7 @@ import org.spanroom.parallel.BackgroundTask;
  * How deep the queries of a database's views are nested, in themselves and in one another.
  *
  * <p>SQLite calls itself for each level, on the stack of the thread that asks, and has no limit of its own: at 1600 levels
- * and a stack of 1 MiB the whole process dies (measured, SQLite 3.51). Each SELECT and each bracket counts as a level, which is never
+ * and a stack of 1 MiB the whole process dies (measured, SQLite 3.51). Each SELECT and each bracket is treated as a level, which is never
  * too few.
  */
 final class ViewNesting {

@@ -7,11 +7,12 @@ import org.jspecify.annotations.Nullable;
 import org.spanroom.input.layer.FeatureFault;
 import org.spanroom.input.layer.SourceGeometry.Kind;
 import org.spanroom.input.layer.VertexBuffer;
+import org.spanroom.model.Counted;
 
 /**
  * A geometry of a GeoPackage taken apart: the GeoPackage binary header (OGC 12-128r19, clause 2.1.3) and the well-known
  * binary after it (ISO 13249-3; OGC 06-103r4), with the codes for Z and M of ISO and of the older extended form. Counts are
- * held against the bytes that are there before they are believed.
+ * checked against the bytes that are there before they are used.
  */
 public final class WkbDecoder {
     private static final int DEEPEST = 16;
@@ -46,7 +47,7 @@ public final class WkbDecoder {
             }
             typeName = geometry(1);
         } catch (BufferUnderflowException e) {
-            throw FeatureFault.unreadable("its geometry ends in the middle, after " + blob.length + " bytes");
+            throw FeatureFault.unreadable("its geometry is incomplete; it ends after " + Counted.of(blob.length, "byte"));
         }
     }
 
@@ -62,15 +63,15 @@ public final class WkbDecoder {
         return typeName;
     }
 
-    /** Goes past the header; returns false if the geometry is of an extension that only its makers can read. */
+    /** Goes past the header; returns false if the geometry is of an extension that only its authors can read. */
     private boolean readHeader(byte[] blob) throws FeatureFault {
         if (blob.length < 8 || blob[0] != 'G' || blob[1] != 'P') {
-            throw FeatureFault.unreadable("its geometry does not begin as one of a GeoPackage does");
+            throw FeatureFault.unreadable("its geometry does not start with a GeoPackage header");
         }
         int flags = blob[3];
         int envelope = (flags >> 1) & 7;
         if (envelope >= ENVELOPE_BYTES.length) {
-            throw FeatureFault.unreadable("its geometry has an envelope of the unknown kind " + envelope);
+            throw FeatureFault.unreadable("its geometry has an envelope of unknown kind " + envelope);
         }
         if ((flags & 0x20) != 0) {
             typeName = "extended geometry";
@@ -101,7 +102,7 @@ public final class WkbDecoder {
         }
         int type = iso % 1000;
         if (iso >= 4000 || type >= NAMES.length) {
-            throw FeatureFault.unreadable("its geometry is of the unknown type " + Integer.toUnsignedString(code));
+            throw FeatureFault.unreadable("its geometry has the unknown type " + Integer.toUnsignedString(code));
         }
         body(type, hasZ, hasM, depth);
         return NAMES[type] + (hasZ ? "Z" : "") + (hasM ? "M" : "");
@@ -134,7 +135,7 @@ public final class WkbDecoder {
         }
     }
 
-    /** Reads a point; NaN for both ordinates stands for an empty one (OGC 12-128r19, clause 2.1.3.1.1). */
+    /** Reads a point; NaN for both ordinates means an empty one (OGC 12-128r19, clause 2.1.3.1.1). */
     private void point(boolean hasZ, int stride) throws FeatureFault {
         int next = bytes.position() + stride;
         double x = bytes.getDouble();
@@ -179,8 +180,8 @@ public final class WkbDecoder {
 
     private void demand(int count, int bytesEach) throws FeatureFault {
         if ((long) count * bytesEach > bytes.remaining()) {
-            throw FeatureFault.unreadable("its geometry claims " + count + " members, more than its "
-                    + bytes.remaining() + " bytes can hold");
+            throw FeatureFault.unreadable("its geometry claims " + Counted.of(count, "member") + ", more than its "
+                    + Counted.of(bytes.remaining(), "byte") + " can hold");
         }
     }
 }

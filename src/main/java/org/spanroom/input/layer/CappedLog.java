@@ -9,6 +9,7 @@ import java.util.function.Supplier;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Counted;
 
 /**
  * The findings of one layer, at most a thousand of each code and field: a whole layer with one fault would drown all others.
@@ -67,14 +68,14 @@ public final class CappedLog {
         boolean many = kind.count > MOST_OF_A_KIND;
         boolean all = kind.count == features && features > 1;
         if (example.code() == FindingCode.MISSING_VALUE && (many || all)) {
-            findings.add(summary(example, (all ? "all " : "") + kind.count + " features: " + example.detail())
+            findings.add(summary(example, (all ? "all " : "") + Counted.of(kind.count, "feature") + ": " + example.detail())
                     .standingFor(kind.count));
             return;
         }
         kind.first.forEach(findings::add);
         if (many) {
             long more = kind.count - MOST_OF_A_KIND;
-            findings.add(summary(example, more + " further features like those listed")
+            findings.add(summary(example, Counted.of(more, "more feature") + " of this kind, not listed")
                     .standingFor(more));
         }
     }

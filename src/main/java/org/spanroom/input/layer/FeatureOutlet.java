@@ -3,6 +3,7 @@ package org.spanroom.input.layer;
 import java.util.function.Consumer;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.input.layer.SourceGeometry.Kind;
+import org.spanroom.model.Counted;
 
 /** The one door through which every reader lets a feature out: handed on, or rejected with a finding; never neither. */
 public final class FeatureOutlet {
@@ -27,7 +28,7 @@ public final class FeatureOutlet {
         return met + 1;
     }
 
-    /** Hands on the feature whose vertices are in the buffer and whose values are in the fields. */
+    /** Passes on the feature whose vertices are in the buffer and whose values are in the fields. */
     public void handOn(String fileId, String geometryType, Kind kind, VertexBuffer vertices) {
         met++;
         SourceGeometry geometry = vertices.build(kind);
@@ -37,10 +38,10 @@ public final class FeatureOutlet {
                     FindingCode.DEGENERATE_PART,
                     met,
                     fileId,
-                    tooShort + " of its parts have fewer than " + (kind == Kind.LINES ? "two" : "three") + " vertices");
+                    Counted.of(tooShort, "part") + " with fewer than " + (kind == Kind.LINES ? "two" : "three") + " vertices");
         }
         if (vertices.heightsIncomplete()) {
-            log.odd(FindingCode.LAYER_ISSUE, met, "some vertices have no height; the heights were left out");
+            log.odd(FindingCode.LAYER_ISSUE, met, "some vertices have no height; the heights were ignored");
         }
         sink.accept(new SourceFeature(met, fileId, geometryType, geometry, fields.values()));
     }

@@ -7,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.spanroom.model.Counted;
 
 /** A window over a binary file that is read mostly forwards; it never allocates more than the file holds. */
 public final class FileWindow implements Closeable {
@@ -33,12 +34,12 @@ public final class FileWindow implements Closeable {
     }
 
     /**
-     * Returns a buffer whose position and limit enclose the bytes asked for. It is valid until the next call; its byte
+     * Returns a buffer whose position and limit enclose the bytes requested. It is valid until the next call; its byte
      * order is as the last user left it.
      */
     public ByteBuffer at(long position, int length) throws IOException {
         if (!holds(position, length)) {
-            throw new EOFException("the file ends at " + size + ", wanted are " + length + " bytes at " + position);
+            throw new EOFException("the file ends at " + size + ", but must have " + Counted.of(length, "byte") + " at " + position);
         }
         if (position < start || position + length > start + filled) {
             fill(position, length);

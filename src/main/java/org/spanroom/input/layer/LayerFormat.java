@@ -68,7 +68,7 @@ public enum LayerFormat {
                 .findFirst()
                 .orElseThrow(() -> new InputException(
                         file,
-                        "neither its first bytes nor its ending are those of GeoJSON, Shapefile or GeoPackage",
+                        "neither its first bytes nor its file extension is that of GeoJSON, Shapefile or GeoPackage",
                         "Convert it to one of them"));
     }
 
@@ -89,7 +89,7 @@ public enum LayerFormat {
     /** Returns the exception for a file that the system does not let us read. */
     public static InputException unreadable(Path file, IOException cause) {
         if (cause instanceof CharConversionException || cause instanceof CharacterCodingException) {
-            return new InputException(file, "the text is not in the encoding it begins in", "Save it as UTF-8", cause);
+            return new InputException(file, "the text is not in the encoding that it starts with", "Save it as UTF-8", cause);
         }
         String reason =
                 cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());
@@ -101,7 +101,7 @@ public enum LayerFormat {
             throw new InputException(file, "there is no such file", "Check the name");
         }
         if (!Files.isRegularFile(file)) {
-            throw new InputException(file, "it is not a file that can be read twice", "Give an ordinary file");
+            throw new InputException(file, "it is not a regular file", "Use a regular file");
         }
         try (InputStream in = Files.newInputStream(file)) {
             byte[] head = in.readNBytes(HEAD);

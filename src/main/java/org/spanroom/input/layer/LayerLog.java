@@ -5,6 +5,7 @@ import java.util.TreeMap;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.model.Counted;
 
 /**
  * The findings of one layer: each rejected feature by itself, and what is odd about many features as one finding with
@@ -72,7 +73,8 @@ public final class LayerLog {
         features.close(met);
         oddities.forEach((what, oddity) -> layer(
                 oddity.code(),
-                what + " (" + oddity.count() + " features, first number " + oddity.firstFeature() + ")"));
+                what + " (" + Counted.of(oddity.count(), "feature")
+                        + (oddity.count() == 1 ? ", number " : ", first number ") + oddity.firstFeature() + ")"));
         oddities.clear();
     }
 }

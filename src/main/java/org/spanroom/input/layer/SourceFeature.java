@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
  * @param number place in the layer, from 1
  * @param fileId the identifier that the file itself gives (GeoJSON id, GeoPackage key), or empty
  * @param geometryType the type's name in its format, for messages
- * @param values the values of the wanted fields, in the order they were asked for: String, Long, Double, Boolean, or null
+ * @param values the values of the wanted fields, in the order they were requested: String, Long, Double, Boolean, or null
  *     where the feature has none
  */
 public record SourceFeature(

@@ -14,7 +14,7 @@ import java.util.List;
  *     a hole; empty for other kinds
  */
 public record SourceGeometry(Kind kind, List<double[]> parts, boolean hasZ, List<Boolean> startsPolygon) {
-    /** What the parts are. Collections of one kind count as that kind. */
+    /** What the parts are. Collections of one kind are treated as that kind. */
     public enum Kind {
         POINTS,
         LINES,

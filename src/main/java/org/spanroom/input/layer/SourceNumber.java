@@ -9,7 +9,7 @@ import org.spanroom.model.Unit;
 /**
  * A number as people write it into text fields: 4, 4.0, 4,5, 1-1/4, 3 1/2, with a unit behind it or without.
  *
- * @param unit the unit that stands behind the number, which then counts instead of the field's
+ * @param unit the unit after the number, which is then used instead of the field's
  */
 public record SourceNumber(double inUnit, Optional<Unit> unit) {
     private static final Pattern DECIMAL =

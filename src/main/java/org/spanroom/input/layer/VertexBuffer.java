@@ -36,7 +36,7 @@ public final class VertexBuffer {
         return vertices;
     }
 
-    /** Adds a vertex to the part at hand; a height that is no number counts as none. */
+    /** Adds a vertex to the part at hand; a height that is no number is treated as none. */
     public void add(double x, double y, double z) throws FeatureFault {
         if (!Double.isFinite(x) || !Double.isFinite(y)) {
             throw FeatureFault.badCoordinate("vertex " + (vertices + 1) + " is " + x + ", " + y);

@@ -43,7 +43,7 @@ public final class WantedFields {
         values[slot] = value;
     }
 
-    /** Returns the values of the feature at hand, one for each field asked for. */
+    /** Returns the values of the feature at hand, one for each field requested. */
     List<@Nullable Object> values() {
         @Nullable Object[] copy = new Object[slotOfWanted.length];
         for (int i = 0; i < copy.length; i++) {

@@ -11,7 +11,7 @@ import org.sqlite.SQLiteLimits;
  * What SQLite may do for one layer, by the size of its file: a view can be a query that never ends, or makes texts and rows without
  * end out of nothing.
  *
- * <p>Counted are steps of SQLite's virtual machine, not seconds, so that a file is refused or read alike on every machine. A table
+ * <p>Counted are steps of SQLite's virtual machine, not seconds, so that a file is refused or read the same on every machine. A table
  * is read with about one step a byte; a second has some fifty million.
  */
 public final class WorkLimit {
@@ -54,7 +54,7 @@ public final class WorkLimit {
     }
 
     public String inWords() {
-        return String.format(Locale.ROOT, "a view without end? (stopped after %,d million steps)", calls);
+        return String.format(Locale.ROOT, "possibly an endless view (stopped after %,d million steps)", calls);
     }
 
     /** Lets SQLite go on until the calls are used up. */

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import org.spanroom.model.Term;
 
 /**
- * A field that may stand for a term.
+ * A field that may be a term.
  *
  * @param place the field's place in the layer
  * @param score how well the name fits, from 0 to 1

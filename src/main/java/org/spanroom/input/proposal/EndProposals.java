@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 
 /**
@@ -85,14 +86,14 @@ final class EndProposals {
             return Optional.empty();
         }
         int side = term == Term.VAULT_A ? link.first() : link.last();
-        Doubt doubt = Doubt.when(!near, "the vaults that it names mostly lie elsewhere")
+        Doubt doubt = Doubt.when(!near, "most vaults that it names are elsewhere")
                 .or(Doubt.when(
                         side < SIDE_SHARE * link.near(),
                         String.format(
                                 Locale.ROOT,
-                                "its vault lies at the %s vertex of %d lines, at the other end of %d",
+                                "its vault is at the %s vertex of %s, at the other end of %d",
                                 term == Term.VAULT_A ? "first" : "last",
-                                side,
+                                Counted.of(side, "line"),
                                 link.near() - side)))
                 .or(Doubt.when(!named && link.near() < ENOUGH, "found by the values of few lines only"));
         return Optional.of(new Candidate(link.field(), term, 1, UnitGuess.NONE, doubt));

@@ -14,7 +14,7 @@ import org.spanroom.model.Unit;
  *
  * <p>Names fall into words at marks, dots and changes of case, and glued words (FROMMH, Baujahr) where known words fill them whole.
  *
- * @param readings the words, once for each concept that a last word which is cut may stand for
+ * @param readings the words, once for each concept that a last word which is cut may mean
  * @param cut whether so little is left of the last word, as a Shapefile's ten letters leave it, that it may be another
  */
 record FieldName(String name, List<Set<String>> readings, Optional<Unit> unit, boolean cut) {

@@ -66,7 +66,7 @@ public record FieldProposal(
                 .findFirst();
     }
 
-    /** Returns the terms that a field surely stands for. */
+    /** Returns the terms that a field surely is. */
     public Set<Term> sureTerms() {
         return fields.stream()
                 .filter(Field::isSure)

@@ -18,7 +18,7 @@ import org.spanroom.model.Unit;
 
 /**
  * Proposes what the fields of routes, vaults and zones mean, in this order: routes are looked at first, so that the vaults, read to their
- * end, can be held against the ids that the lines name.
+ * end, can be checked against the ids that the lines name.
  */
 public final class FieldProposer {
     private final RunConfig config;

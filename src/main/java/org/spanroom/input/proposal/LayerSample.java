@@ -19,7 +19,7 @@ import org.spanroom.input.layer.SourceGeometry;
 
 /** The first features of a layer, field by field, and where its lines begin and end. Bounded in memory whatever the layer's size. */
 final class LayerSample {
-    /** So many features are kept; enough to distinguish fields, and read in a moment. */
+    /** This many features are kept; enough to distinguish fields, and read in a moment. */
     static final int MOST_FEATURES = 5000;
 
     private final LayerHeader header;
@@ -54,7 +54,7 @@ final class LayerSample {
     }
 
     /**
-     * Reads a layer's first features, and all others only where somebody wants them.
+     * Reads a layer's first features, and all others only where someone wants them.
      *
      * @param everyFeature takes every feature of the layer; empty to stop after the first ones
      */

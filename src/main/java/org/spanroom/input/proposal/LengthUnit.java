@@ -13,7 +13,7 @@ final class LengthUnit {
     private static final int LEAST = 3;
     private static final double SURVEY_TOLERANCE = 1e-7;
 
-    /** Kilometres and centimetres are rare but unlike all others. */
+    /** Kilometers and centimeters are rare but unlike all others. */
     private static final List<Unit> UNITS = List.of(Unit.M, Unit.FT, Unit.KM, Unit.IN, Unit.CM, Unit.MM);
 
     private LengthUnit() {}
@@ -24,7 +24,7 @@ final class LengthUnit {
         if (drawn.isEmpty()) {
             return new UnitGuess(
                     Optional.of(named.orElse(Unit.M)),
-                    new Doubt("the values agree with the drawn lengths in no unit, or too few can be compared"));
+                    new Doubt("no unit makes the values agree with the drawn lengths, or too few can be compared"));
         }
         if (named.isEmpty()) {
             return UnitGuess.sure(drawn.get());

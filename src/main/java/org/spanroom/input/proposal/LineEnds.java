@@ -97,7 +97,7 @@ record LineEnds(Place first, Place last, double drawnM, double plane) {
         return !Double.isNaN(drawnM);
     }
 
-    /** Returns whether a place is at one of the ends: within a few metres, or without metres by the line's own size. */
+    /** Returns whether a place is at one of the ends: within a few meters, or without meters by the line's own size. */
     boolean isNear(Place place) {
         double near = Math.min(distance(place, first), distance(place, last));
         return near <= (isOnGround() ? NEAR_M : NEAR_RATIO * plane);

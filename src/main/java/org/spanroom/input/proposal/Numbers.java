@@ -5,7 +5,7 @@ import org.spanroom.input.layer.SourceNumber;
 
 /** Numbers of texts. */
 final class Numbers {
-    /** Lengths are often recorded in whole metres or feet. */
+    /** Lengths are often recorded in whole meters or feet. */
     static final double ROUNDING_M = 0.5;
 
     private Numbers() {}

@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.spanroom.config.AxisOrder;
 import org.spanroom.config.ContentsConfig;
 import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 
 /** Proposals as YAML: the section "inputs" of a config, in which unsure fields are commented out with the reason. */
@@ -69,10 +70,10 @@ public final class ProposalYaml {
 
     private static String looked(FieldProposal proposal) {
         if (proposal.features() == proposal.looked()) {
-            return proposal.features() + " features";
+            return Counted.of(proposal.features(), "feature");
         }
         String all = proposal.features() < 0 ? "" : " of " + proposal.features();
-        return "the first " + proposal.looked() + all + " features looked at";
+        return "the first " + proposal.looked() + all + " features read";
     }
 
     private static String line(Term term, FieldProposal.Field field) {

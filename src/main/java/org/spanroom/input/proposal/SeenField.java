@@ -103,7 +103,7 @@ final class SeenField {
         return filled == 0 ? 0 : (double) counts.size() / filled;
     }
 
-    /** Returns the numbers above 0; what stands for no size, as -1 and 0, is left out. */
+    /** Returns the numbers above 0; what means no size, as -1 and 0, is left out. */
     double[] sizes() {
         return numbers.stream()
                 .mapToDouble(Double::doubleValue)
@@ -117,7 +117,7 @@ final class SeenField {
         return sizes.length == 0 ? Optional.empty() : Optional.of(sizes[sizes.length / 2]);
     }
 
-    /** Returns the unit in the name, else the one that stands behind nearly every number. */
+    /** Returns the unit in the name, else the one after nearly every number. */
     Optional<Unit> unit() {
         return name.unit()
                 .or(() -> writtenUnits.entrySet().stream()

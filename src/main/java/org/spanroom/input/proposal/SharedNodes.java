@@ -11,7 +11,7 @@ import org.spanroom.model.Term;
 /**
  * Finds from and to among the lines alone: where one line's last node is another's first, both ends are drawn at one place.
  *
- * <p>Of a pair of fields all values are looked at that stand in both. Levels of the bottom of pipes agree in the same way, so values with
+ * <p>Of a pair of fields all values are looked at that are in both. Levels of the bottom of pipes agree in the same way, so values with
  * decimals are none.
  */
 final class SharedNodes {

@@ -7,7 +7,7 @@ import org.spanroom.config.ValueWords;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
-/** Judges whether a field may stand for a term, by its name and its values, and in which unit. */
+/** Judges whether a field may be a term, by its name and its values, and in which unit. */
 final class TermJudge {
     private static final double MOST_SHARE = 0.8;
     private static final double HALF_SHARE = 0.5;
@@ -73,7 +73,7 @@ final class TermJudge {
         // A few twins are faults of the data where the name leaves no doubt.
         boolean unique = field.isUnique() || (score >= WELL_NAMED && field.distinctShare() >= NEARLY_UNIQUE_SHARE);
         Doubt doubt = Doubt.when(!unique, "its values are not unique")
-                .or(Doubt.when(score < TermPhrases.LEAST_ID, "a name need not be an id"))
+                .or(Doubt.when(score < TermPhrases.LEAST_ID, "a name is not always an id"))
                 .or(Doubt.when(field.filled() < FILLED_SHARE * sample.looked(), "many features have no value"));
         return candidate(place, term, score, UnitGuess.NONE, doubt);
     }
@@ -84,7 +84,7 @@ final class TermJudge {
             return Optional.empty();
         }
         boolean few = field.isWhole() && field.distinctShare() <= HALF_SHARE;
-        Doubt doubt = Doubt.when(few, "its numbers repeat as a count's do").or(nameDoubt(field, score));
+        Doubt doubt = Doubt.when(few, "its numbers repeat like counts").or(nameDoubt(field, score));
         return candidate(place, term, score, UnitGuess.NONE, doubt);
     }
 
@@ -101,7 +101,7 @@ final class TermJudge {
     }
 
     private static Doubt nameDoubt(SeenField field, double score) {
-        return exactDoubt(score).or(Doubt.when(field.name().cut(), "the name is cut"));
+        return exactDoubt(score).or(Doubt.when(field.name().cut(), "the name is truncated"));
     }
 
     private Optional<Candidate> ofKind(int place, SeenField field, Term term, double score) {
@@ -133,7 +133,7 @@ final class TermJudge {
         boolean bare = field.name().words().size() == 1
                 && !Vocabulary.fold(field.name().name()).matches(".*(s|re)$");
         boolean ofThing = term == Term.CABLE_COUNT || term == Term.INNERDUCT_COUNT;
-        return Doubt.when(ofThing && bare, "it may be a number of one, not how many");
+        return Doubt.when(ofThing && bare, "it may be an identifying number, not a count");
     }
 
     private Optional<Candidate> length(int place, SeenField field, Term term, double score) {
@@ -180,27 +180,27 @@ final class TermJudge {
             case DUCT_SIZE, INNERDUCT_SIZE, CABLE_TYPE ->
                 Doubt.when(
                         field.textShare(text -> text.matches(".*\\p{L}.*|.*[\"\u2033].*")) < MOST_SHARE,
-                        "a row of the catalogue is named by its size with a unit");
+                        "a catalog row is named by its size with a unit");
             case EMBARGO_UNTIL, ZONE_FROM, ZONE_UNTIL ->
                 Doubt.when(
                         field.textShare(text -> text.matches("\\d{4}-\\d{2}-\\d{2}.*")) < MOST_SHARE,
-                        "its days are not written as 2027-03-31");
+                        "its dates are not in the form 2027-03-31");
             case CONDITION, BORE_SHAPE ->
                 Doubt.when(codes, "its values are codes")
-                        .or(Doubt.when(!vocabulary.fits(term, field), "its values are no usual words for it"))
+                        .or(Doubt.when(!vocabulary.fits(term, field), "its values are not common words for it"))
                         .or(Doubt.when(
                                 vocabulary.understoodShare(term, field) < HALF_SHARE,
-                                "give its words a meaning in the section values first"));
+                                "define its words in the section values first"));
             case IN_SERVICE ->
                 Doubt.when(
                         vocabulary.understoodShare(term, field) < HALF_SHARE,
-                        "its values do not say whether cables are live");
+                        "its values do not show whether cables are live");
             case DUCT_TYPE ->
                 Doubt.when(codes, "its values are codes")
                         .or(Doubt.when(
                                 !Vocabulary.fold(field.name().name())
                                         .matches(".*(duct|rohr|tubo|buis|fourreau|conducto).*"),
-                                "it may say what the line is for"));
+                                "it may describe what the line is for"));
             case JOINT_OWNERS, ZONE_NAME, ZONE_KIND -> Doubt.NONE;
             default -> Doubt.when(codes, "its values are codes");
         };

@@ -39,7 +39,7 @@ final class TermPhrases {
             "user",
             "inspection",
             "drawing",
-            "fibre",
+            "fiber",
             "capacity",
             "coordinate",
             "geometry",

@@ -12,7 +12,7 @@ import org.spanroom.model.Unit;
 /**
  * The unit of cross-sections, masses and volumes, by the field's name and the range and steps of its values.
  *
- * <p>Pipes are made in steps: whole and half inches, or whole millimetres. Metres show by 0.1524 (6 in) or 0.15, feet by 0.3333 or 0.5; a
+ * <p>Pipes are made in steps: whole and half inches, or whole millimeters. Meters show by 0.1524 (6 in) or 0.15, feet by 0.3333 or 0.5; a
  * value that is a step in both, as 0.5, decides nothing. Common practice, no source.
  */
 record UnitGuess(Optional<Unit> unit, Doubt doubt) {
@@ -25,7 +25,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
     private static final double MM_ONLY_FROM = 97;
     private static final double STEP_TOLERANCE = 0.012;
 
-    /** Nominal sizes from 20 to 97 in inches and in millimetres; from memory. */
+    /** Nominal sizes from 20 to 97 in inches and in millimeters; from memory. */
     private static final List<Integer> INCH_SIZES =
             List.of(20, 21, 24, 27, 30, 33, 36, 39, 42, 48, 54, 60, 66, 72, 78, 84, 90, 96);
 
@@ -48,7 +48,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
                     named,
                     Doubt.when(
                             plausible < FEW_SHARE,
-                            "most values are not plausible in the unit that they are named with"));
+                            "most values are not plausible in the unit that the name gives"));
         }
         return term.kind() == Term.Kind.DIAMETER ? ofDiameter(term, field, ranges) : first(term, field, ranges);
     }
@@ -107,17 +107,17 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
         if (feet >= MOST_SHARE && metres < FEW_SHARE) {
             return sure(Unit.FT);
         }
-        return unsure(metres >= feet ? Unit.M : Unit.FT, "metres and feet are both plausible");
+        return unsure(metres >= feet ? Unit.M : Unit.FT, "meters and feet are both plausible");
     }
 
     private static boolean isStep(double value) {
         return value > FEW_SHARE && Math.abs(value - Math.rint(value)) <= STEP_TOLERANCE;
     }
 
-    /** Between 1 and 20 inches are usual; whole tens and fives alone may be centimetres. */
+    /** Between 1 and 20 inches are usual; whole tens and fives alone may be centimeters. */
     private static UnitGuess inchesOrCm(SeenField field) {
         double fives = field.sizeShare(size -> size >= 10 && size % 5 == 0);
-        return fives >= MOST_SHARE ? unsure(Unit.IN, "inches and centimetres are both plausible") : sure(Unit.IN);
+        return fives >= MOST_SHARE ? unsure(Unit.IN, "inches and centimeters are both plausible") : sure(Unit.IN);
     }
 
     private static UnitGuess inchesOrMm(SeenField field) {
@@ -131,14 +131,14 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
         if (inches >= MOST_SHARE && millimetres < FEW_SHARE) {
             return sure(Unit.IN);
         }
-        return unsure(millimetres >= inches ? Unit.MM : Unit.IN, "inches and millimetres are both plausible");
+        return unsure(millimetres >= inches ? Unit.MM : Unit.IN, "inches and millimeters are both plausible");
     }
 
     private static boolean isIn(List<Integer> sizes, double size) {
         return size == Math.rint(size) && sizes.contains((int) size);
     }
 
-    /** Innerducts, walls and cables: the first plausible unit, in doubt where centimetres would make a likelier size. */
+    /** Innerducts, walls and cables: the first plausible unit, in doubt where centimeters would make a likelier size. */
     private static UnitGuess ofSmall(Term term, SeenField field, PlausibleRanges ranges) {
         List<Unit> fitting = fitting(term, Unit.Dimension.LENGTH, field, ranges);
         if (fitting.isEmpty()) {

@@ -19,8 +19,8 @@ import org.spanroom.model.network.IdKey;
 /**
  * Which fields of the lines hold ids of vaults, by their values.
  *
- * <p>Method: of every vault the values are kept that also stand in a line; a field of the lines and one of the vaults belong together where
- * the vault of the same value lies at an end of the line. Row numbers, which agree by chance, fail that. The end that the vault lies at
+ * <p>Method: of every vault the values are kept that are also in a line; a field of the lines and one of the vaults belong together where
+ * the vault of the same value is at an end of the line. Row numbers, which agree by chance, fail that. The end that the vault is at
  * distinguishes from and to. What is kept is bounded by the lines looked at, not by the number of vaults.
  */
 final class VaultLinks {
@@ -131,7 +131,7 @@ final class VaultLinks {
         List<Link> links = candidates.stream()
                 .map(field -> link(field, foundByField.get(vaultField)))
                 .toList();
-        // The clearer of both sides is chosen first, so that a single field that names one end is not taken for the
+        // The clearer of both sides is chosen first, so that a single field that names one end is not treated as the
         // other.
         Link from = best(links, Comparator.comparingInt(link -> link.first - link.last));
         Link to = best(links, Comparator.comparingInt(link -> link.last - link.first));

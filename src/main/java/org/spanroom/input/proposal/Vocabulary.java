@@ -15,10 +15,10 @@ import org.spanroom.model.Unit;
 
 /**
  * Words that fields are called by, in English, French, German, Spanish and Dutch with the abbreviations of city layers, each with the concept
- * that it stands for. Common practice, no source. Words are folded: lower case, without accents, ss for sharp s.
+ * that it means. Common practice, no source. Words are folded: lower case, without accents, ss for sharp s.
  */
 final class Vocabulary {
-    /** A concept, then the words for it. A word stands once; what a word means in a name is decided by the words beside it. */
+    /** A concept, then the words for it. A word occurs once; what a word means in a name is decided by the words beside it. */
     private static final String CONCEPTS = """
             id: id ids uid guid uuid identifier identifiant ident key kennung schluessel schlussel clave identificador sleutel
             number: number num no nr nbr numero nummer nombre nro
@@ -117,7 +117,7 @@ final class Vocabulary {
             user: user editor edited edit created create creator creation modified modify update updated changed lastedited
             inspection: inspection insp inspected cctv survey surveyed
             drawing: drawing dwg plan sheet plot project contract
-            fibre: fibre fiber fibres fibers core cores strand strands
+            fiber: fibre fiber fibres fibers core cores strand strands
             capacity: capacity flow discharge velocity
             coordinate: x y z lat lon latitude longitude easting northing xcoord ycoord coord
             row: objectid fid ogc gid rowid oid globalid pk
@@ -131,7 +131,7 @@ final class Vocabulary {
             little: of de del la le les du des der die das el by the d l and
             """;
 
-    /** What may stand behind the last mark of a name. */
+    /** What may follow the last mark of a name. */
     private static final Map<String, Unit> UNITS = units("""
             in: in inch inches zoll pouce pouces pulg pulgada pulgadas duim
             mm: mm millimetre millimeter

@@ -1,4 +1,4 @@
-/** Proposes which fields of a layer stand for which of our terms, by their names, their values and the layer beside it. */
+/** Proposes which fields of a layer hold which of our terms, by their names, their values and the layer beside it. */
 @NullMarked
 package org.spanroom.input.proposal;
 

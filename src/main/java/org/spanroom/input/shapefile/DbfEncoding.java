@@ -17,7 +17,7 @@ import java.util.TreeMap;
  * stated, UTF-8 for every text that is valid UTF-8 and Windows-1252 for the others.
  *
  * <p>Language bytes from the table that is common to dBASE and its successors (from memory). 0x57 says "the system's own
- * encoding" and therefore counts as nothing stated.
+ * encoding" and therefore is treated as nothing stated.
  */
 final class DbfEncoding {
     private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");

@@ -20,8 +20,8 @@ record DbfField(String name, char type, int offset, int length, int decimals) {
     private static final long DAY_MS = 86_400_000;
 
     /**
-     * Returns the value that stands in the record: String, Long, Double, Boolean; null for blank. A number or date that
-     * cannot be read as one comes as the text that stands there, so that the reader of the field can report it.
+     * Returns the value in the record: String, Long, Double, Boolean; null for blank. A number or date that
+     * cannot be read as one comes as the recorded text, so that the reader of the field can report it.
      */
     @Nullable
     Object value(ByteBuffer row, DbfEncoding encoding) {

@@ -14,14 +14,15 @@ import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.FileWindow;
 import org.spanroom.input.layer.LayerLog;
+import org.spanroom.model.Counted;
 
-/** The attribute table of a shapefile (.dbf), read row by row; what its header claims is held against its real size. */
+/** The attribute table of a shapefile (.dbf), read row by row; what its header claims is checked against its real size. */
 final class DbfTable implements Closeable {
     private static final int HEADER = 32;
     private static final int DESCRIPTOR = 32;
     private static final int NAME = 11;
     private static final byte END_OF_FIELDS = 0x0D;
-    private static final String REMEDY = "Export it again, or take it away to read the shapes alone";
+    private static final String REMEDY = "Export it again, or remove it to read only the shapes";
 
     private final Path file;
     private final FileWindow window;
@@ -95,7 +96,7 @@ final class DbfTable implements Closeable {
         if (headerLength < HEADER + 1 || headerLength > window.size() || rowLength < 1) {
             throw new InputException(
                     file,
-                    "its header of " + headerLength + " bytes and rows of " + rowLength + " bytes do not fit its size",
+                    "its header of " + Counted.of(headerLength, "byte") + " and rows of " + Counted.of(rowLength, "byte") + " do not match its size",
                     REMEDY);
         }
         readFields(log);
@@ -103,7 +104,7 @@ final class DbfTable implements Closeable {
         if (rows < stated) {
             log.layer(
                     FindingCode.LAYER_ISSUE,
-                    "the .dbf claims " + stated + " rows, but has " + rows + "; it seems cut off");
+                    "the .dbf claims " + Counted.of(stated, "row") + ", but has " + rows + "; it seems truncated");
         }
     }
 
@@ -121,14 +122,14 @@ final class DbfTable implements Closeable {
         }
         if (offset > rowLength) {
             throw new InputException(
-                    file, "its fields take " + offset + " bytes, but its rows have " + rowLength, REMEDY);
+                    file, "its fields take " + Counted.of(offset, "byte") + ", but its rows have " + rowLength, REMEDY);
         }
         Set<String> names = new TreeSet<>();
         found.stream()
                 .filter(field -> !names.add(field.name()))
                 .forEach(field -> log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the field \"" + field.name() + "\" occurs twice; the first one was taken"));
+                        "the field \"" + field.name() + "\" occurs twice; the first one was used"));
         fields = List.copyOf(found);
     }
 

@@ -85,12 +85,12 @@ final class MemoFile implements Closeable {
      */
     byte[] text(long block) throws IOException, FeatureFault {
         if (blockSize == 0) {
-            throw FeatureFault.unreadable("the file with its texts states no size of blocks");
+            throw FeatureFault.unreadable("the file with its texts has no block size");
         }
         long at = block * blockSize;
         if (block < 1 || block > size || at >= size) {
             throw FeatureFault.unreadable(
-                    "texts lie beyond the end of the file with them; it seems cut off or another table's");
+                    "texts are beyond the end of their file; it seems truncated or belongs to another table");
         }
         ByteBuffer head = ByteBuffer.wrap(read(at, HEAD));
         if (foxPro) {
@@ -140,20 +140,20 @@ final class MemoFile implements Closeable {
     private byte[] counted(byte[] bytes) throws FeatureFault {
         bytesLeft -= bytes.length;
         if (bytesLeft < 0) {
-            throw FeatureFault.unreadable("the same texts are named again and again");
+            throw FeatureFault.unreadable("the same texts are referenced repeatedly");
         }
         return bytes;
     }
 
     private static FeatureFault cutOff() {
-        return FeatureFault.unreadable("texts go on beyond the end of the file with them; it seems cut off or damaged");
+        return FeatureFault.unreadable("texts extend beyond the end of their file; it seems truncated or damaged");
     }
 
     private static FeatureFault tooLong() {
         return FeatureFault.unreadable("texts are longer than " + LONGEST_TEXT + " bytes");
     }
 
-    /** Returns up to so many bytes, fewer at the end of the file. */
+    /** Returns up to this many bytes, fewer at the end of the file. */
     private byte[] read(long at, int length) throws IOException {
         byte[] bytes = new byte[(int) Math.min(length, Math.max(0, size - at))];
         ByteBuffer buffer = ByteBuffer.wrap(bytes);

@@ -17,7 +17,7 @@ final class MemoTexts implements Closeable {
     private final Optional<Path> path;
     private final DbfTable table;
     private final LayerLog log;
-    private final Set<String> told = new TreeSet<>();
+    private final Set<String> reported = new TreeSet<>();
     private boolean opened;
     private @Nullable MemoFile file;
 
@@ -40,7 +40,7 @@ final class MemoTexts implements Closeable {
     @Nullable
     Object value(DbfField field, ByteBuffer row, long feature) {
         if (!field.isText()) {
-            tell(field, "refers to data in another file that are no texts; they were taken as missing");
+            report(field, "refers to data in another file that are not text; they were treated as missing");
             return null;
         }
         long block = field.memoBlock(row);
@@ -53,20 +53,20 @@ final class MemoTexts implements Closeable {
         } catch (FeatureFault fault) {
             log.odd(FindingCode.LAYER_ISSUE, feature, named(field) + ": " + fault.detail());
         } catch (IOException e) {
-            tell(field, "refers to texts in a file that cannot be read: " + e.getMessage());
+            report(field, "refers to texts in a file that cannot be read: " + e.getMessage());
         }
         return null;
     }
 
     private @Nullable MemoFile file(DbfField field) {
         if (path.isEmpty()) {
-            tell(field, "refers to texts in a .dbt or .fpt that is not beside it; they were taken as missing");
+            report(field, "refers to texts in a .dbt or .fpt that is missing; they were treated as missing");
         } else if (!opened) {
             opened = true;
             try {
                 file = MemoFile.open(path.get(), table.version());
             } catch (IOException e) {
-                tell(field, "refers to texts in a file that cannot be read: " + e.getMessage());
+                report(field, "refers to texts in a file that cannot be read: " + e.getMessage());
             }
         }
         return file;
@@ -81,8 +81,8 @@ final class MemoTexts implements Closeable {
         return length == 0 ? null : table.encoding().decode(bytes, 0, length);
     }
 
-    private void tell(DbfField field, String text) {
-        if (told.add(field.name())) {
+    private void report(DbfField field, String text) {
+        if (reported.add(field.name())) {
             log.layer(FindingCode.LAYER_ISSUE, named(field) + " " + text);
         }
     }

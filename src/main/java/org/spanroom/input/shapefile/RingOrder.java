@@ -6,11 +6,11 @@ import java.util.List;
 import org.spanroom.input.layer.FeatureFault;
 
 /**
- * Which rings of a shapefile polygon are outer ones, and which holes lie in which of them.
+ * Which rings of a shapefile polygon are outer ones, and which holes are in which of them.
  *
  * <p>Method: outer rings run clockwise and holes the other way (ESRI White Paper, July 1998, Polygon); a hole belongs to the
- * smallest outer ring whose inside holds its first vertex that is on no edge. A ring that runs as a hole and lies in no
- * outer ring is taken as an outer one, because programs write such polygons. Valid for rings that do not cross.
+ * smallest outer ring whose inside holds its first vertex that is on no edge. A ring that runs as a hole outside of every
+ * outer ring is treated as an outer one, because programs write such polygons. Valid for rings that do not cross.
  */
 final class RingOrder {
     /** A tenth of a second's work; a polygon that needs more is no vault. */
@@ -75,7 +75,7 @@ final class RingOrder {
             }
         }
         if (steps > MOST_STEPS) {
-            throw FeatureFault.unreadable("a polygon of " + areas.length + " rings is more than can be sorted out");
+            throw FeatureFault.unreadable("a polygon of " + areas.length + " rings has too many to be sorted");
         }
         return best;
     }

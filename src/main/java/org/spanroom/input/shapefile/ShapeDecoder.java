@@ -5,10 +5,11 @@ import java.nio.ByteOrder;
 import org.spanroom.input.layer.FeatureFault;
 import org.spanroom.input.layer.SourceGeometry.Kind;
 import org.spanroom.input.layer.VertexBuffer;
+import org.spanroom.model.Counted;
 
 /**
  * One record of a .shp file taken apart, by the layout of the ESRI Shapefile Technical Description (ESRI White Paper, July
- * 1998). Every count is held against the record's length before it is believed.
+ * 1998). Every count is checked against the record's length before it is used.
  */
 final class ShapeDecoder {
     private static final int BOX = 32;
@@ -38,7 +39,7 @@ final class ShapeDecoder {
             case 5, 15, 25 -> parts(content, Kind.POLYGONS);
             case 8, 18, 28 -> points(content);
             case 31 -> kind = Kind.OTHER;
-            default -> throw FeatureFault.unreadable("its shape type is " + type + ", which no shapefile has");
+            default -> throw FeatureFault.unreadable("its shape type is " + type + ", which is not a Shapefile type");
         }
     }
 
@@ -98,7 +99,7 @@ final class ShapeDecoder {
         int parts = content.position(content.position() + BOX).getInt();
         int count = content.getInt();
         if (parts < 0 || 4L * parts > content.remaining()) {
-            throw FeatureFault.unreadable("it claims " + parts + " parts, more than its record can hold");
+            throw FeatureFault.unreadable("it claims " + Counted.of(parts, "part") + ", more than its record can hold");
         }
         var starts = new int[parts + 1];
         for (int part = 0; part < parts; part++) {
@@ -113,7 +114,7 @@ final class ShapeDecoder {
             }
         }
         if (parts == 0 && count > 0) {
-            throw FeatureFault.unreadable("it claims " + count + " vertices, but no part");
+            throw FeatureFault.unreadable("it claims " + Counted.of(count, "vertex", "vertices") + ", but no part");
         }
         kind = partKind;
         if (partKind == Kind.POLYGONS && parts > 1) {
@@ -125,7 +126,7 @@ final class ShapeDecoder {
         }
     }
 
-    /** Hands on the rings so that holes follow the ring around them, which the format does not ask for. */
+    /** Passes on the rings so that holes follow the ring around them, which the format does not ask for. */
     private void polygon(ByteBuffer content, int[] starts) throws FeatureFault {
         int[] order = rings.order(content, content.position(), starts);
         for (int ring : order) {
@@ -152,13 +153,13 @@ final class ShapeDecoder {
 
     private static void demandVertices(ByteBuffer content, int count) throws FeatureFault {
         if (count < 0 || (long) POINT * count > content.remaining()) {
-            throw FeatureFault.unreadable("it claims " + count + " vertices, more than its record can hold");
+            throw FeatureFault.unreadable("it claims " + Counted.of(count, "vertex", "vertices") + ", more than its record can hold");
         }
     }
 
     private static void demand(ByteBuffer content, int bytes) throws FeatureFault {
         if (content.remaining() < bytes) {
-            throw FeatureFault.unreadable("its record is " + (bytes - content.remaining()) + " bytes too short");
+            throw FeatureFault.unreadable("its record is " + Counted.of(bytes - content.remaining(), "byte") + " too short");
         }
     }
 }

@@ -12,6 +12,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.FeatureFault;
 import org.spanroom.input.layer.FileWindow;
 import org.spanroom.input.layer.LayerLog;
+import org.spanroom.model.Counted;
 
 /**
  * The records of a .shp file, one after another: by the offsets of the .shx where it is usable, otherwise each where the
@@ -66,7 +67,7 @@ final class ShapeRecords implements Closeable {
             if (count > window.size() / RECORD_HEADER) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the index has " + count + " records, more than the .shp can hold; it was not used");
+                        "the index has " + Counted.of(count, "record") + ", more than the .shp can hold; it was not used");
                 return Optional.empty();
             }
             offsets = new int[(int) count];
@@ -103,7 +104,7 @@ final class ShapeRecords implements Closeable {
         return fileType;
     }
 
-    /** Returns true if another record can be asked for. */
+    /** Returns true if another record can be requested. */
     boolean hasNext() {
         int[] index = offsets;
         return index != null ? taken < index.length : window.size() > position;
@@ -131,7 +132,7 @@ final class ShapeRecords implements Closeable {
                     file,
                     Integer.reverseBytes(magic) == MAGIC
                             ? "its header has the wrong byte order"
-                            : "it does not begin as a shapefile does",
+                            : "it does not start with a Shapefile header",
                     "Export it again");
         }
         statedSize = 2L * header.position(24).getInt();
@@ -139,8 +140,8 @@ final class ShapeRecords implements Closeable {
         if (statedSize != window.size()) {
             log.layer(
                     FindingCode.LAYER_ISSUE,
-                    "the .shp is " + window.size() + " bytes long, but its header says " + statedSize
-                            + (statedSize > window.size() ? "; it seems cut off" : ""));
+                    "the .shp has " + Counted.of(window.size(), "byte") + ", but its header says " + Counted.fixed(statedSize, 0)
+                            + (statedSize > window.size() ? "; it seems truncated" : ""));
         }
     }
 
@@ -152,12 +153,12 @@ final class ShapeRecords implements Closeable {
         long length = 2L * window.at(at + 4, 4).order(ByteOrder.BIG_ENDIAN).getInt();
         if (!window.holds(at + RECORD_HEADER, length)) {
             throw FeatureFault.unreadable(
-                    "its record claims " + length + " bytes at byte " + at + " of " + window.size());
+                    "its record claims " + Counted.of(length, "byte") + " at byte " + at + " of " + window.size());
         }
         bytesTaken += RECORD_HEADER + length;
         if (bytesTaken > 2 * window.size()) {
             throw new InputException(
-                    file, "its index (.shx) names the same records again and again", "Remove the index, or repair it");
+                    file, "its index (.shx) lists the same records repeatedly", "Remove the index, or repair it");
         }
         return content(at + RECORD_HEADER, length);
     }
@@ -179,14 +180,14 @@ final class ShapeRecords implements Closeable {
             throw new InputException(
                     file,
                     "record " + taken
-                            + " or the one before it is damaged, and without a usable index (.shx) what follows"
+                            + " or the one before it is damaged, and without a usable index (.shx) the records after it"
                             + " cannot be found",
-                    "Bring the .shx that belongs to it, or export it again");
+                    "Add its .shx, or export it again");
         }
         lastNumber = number;
         if (!fits) {
             position = window.size();
-            throw FeatureFault.unreadable("its record claims " + length + " bytes at byte " + at + " of "
+            throw FeatureFault.unreadable("its record claims " + Counted.of(length, "byte") + " at byte " + at + " of "
                     + window.size() + "; nothing after it can be found without an index (.shx)");
         }
         position = at + RECORD_HEADER + length;

@@ -44,7 +44,7 @@ final class ShapefileParts {
         }
         Path shp = found.get("shp");
         if (shp == null) {
-            throw new InputException(file, "there is no .shp beside it", "Give the .shp with the files beside it");
+            throw new InputException(file, "its .shp is missing", "Put the .shp next to its other files");
         }
         return new ShapefileParts(shp, found);
     }
@@ -83,7 +83,7 @@ final class ShapefileParts {
             log.layer(
                     FindingCode.LAYER_ISSUE,
                     "the encoding \"" + stated.substring(0, Math.min(40, stated.length()))
-                            + "\" that is stated beside the table is unknown; it was left out of account");
+                            + "\" that is stated for the table is unknown; it was ignored");
         }
         return known;
     }
@@ -94,7 +94,7 @@ final class ShapefileParts {
             return Optional.empty();
         }
         if (Files.size(file) > LONGEST_TEXT) {
-            log.layer(FindingCode.LAYER_ISSUE, "the ." + ending + " is too long to be one; it was left out of account");
+            log.layer(FindingCode.LAYER_ISSUE, "the ." + ending + " is too long to be one; it was ignored");
             return Optional.empty();
         }
         String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);

@@ -21,6 +21,7 @@ import org.spanroom.input.layer.LayerSource;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.input.layer.SourceGeometry.Kind;
 import org.spanroom.input.layer.WantedFields;
+import org.spanroom.model.Counted;
 
 /**
  * A shapefile as a layer: its shapes and, row by row beside them, its attributes.
@@ -104,7 +105,7 @@ public final class ShapefileSource implements LayerSource {
             try {
                 table = parts.dbf().isPresent() ? DbfTable.open(parts.dbf().get(), parts.encoding(log), log) : null;
                 if (table == null) {
-                    log.layer(FindingCode.LAYER_ISSUE, "there is no .dbf beside it; its features have no attributes");
+                    log.layer(FindingCode.LAYER_ISSUE, "its .dbf is missing; its features have no attributes");
                 }
                 chooseOrder(parts, log);
             } catch (IOException | RuntimeException e) {
@@ -130,17 +131,17 @@ public final class ShapefileSource implements LayerSource {
             long row = 0;
             for (; shapes.hasNext(); row++) {
                 if (readRow(row, columns, wanted)) {
-                    log.odd(FindingCode.LAYER_ISSUE, row + 1, "features are marked as deleted; they were left out");
+                    log.odd(FindingCode.LAYER_ISSUE, row + 1, "features are marked as deleted; they were skipped");
                     passOverShape();
                 } else {
                     readShape(outlet, log);
                 }
             }
             if (table != null && row > rows) {
-                log.layer(FindingCode.LAYER_ISSUE, "the .shp has " + row + " shapes, but the .dbf " + rows + " rows");
+                log.layer(FindingCode.LAYER_ISSUE, "the .shp has " + Counted.of(row, "shape") + ", but the .dbf has " + Counted.of(rows, "row"));
             }
             if (row < rows) {
-                log.layer(FindingCode.LAYER_ISSUE, "the .dbf has " + rows + " rows, but the .shp " + row + " shapes");
+                log.layer(FindingCode.LAYER_ISSUE, "the .dbf has " + Counted.of(rows, "row") + ", but the .shp has " + Counted.of(row, "shape"));
             }
             for (; row < rows; row++) {
                 if (!readRow(row, columns, wanted)) {
@@ -173,7 +174,7 @@ public final class ShapefileSource implements LayerSource {
                 indexed = shapes.useIndex(parts.shx().get(), log);
             } else {
                 log.layer(
-                        FindingCode.LAYER_ISSUE, "there is no .shx beside it; the shapes were read one after another");
+                        FindingCode.LAYER_ISSUE, "its .shx is missing; the shapes were read in sequence");
             }
             announced = indexed.orElse(table == null ? -1 : table.rows());
             if (table != null
@@ -182,7 +183,7 @@ public final class ShapefileSource implements LayerSource {
                     && shapes.countInSequence() == table.rows()) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the index has " + indexed.get() + " records, but .shp and .dbf agree on " + table.rows()
+                        "the index has " + Counted.of(indexed.get(), "record") + ", but .shp and .dbf agree on " + table.rows()
                                 + "; the index was not used");
                 shapes.dropIndex();
                 announced = table.rows();
@@ -232,7 +233,7 @@ public final class ShapefileSource implements LayerSource {
                 return;
             }
             if (decoder.type() != 0 && decoder.type() != shapes.fileType()) {
-                log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "shapes are of a type other than the file's");
+                log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "shapes have a type other than the file's");
             }
             if (decoder.heightsMissing()) {
                 log.odd(FindingCode.LAYER_ISSUE, outlet.next(), "shapes should have heights, but have none");

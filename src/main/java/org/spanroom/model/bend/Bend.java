@@ -12,7 +12,7 @@ import org.spanroom.model.Check;
  *     whose radius is its smallest
  * @param radiusM radius of the center line: measured from the drawn arc, or the configured sweep where none is drawn,
  *     or less than that where the drawn line has no room for it
- * @param radiusAssumed true where the configured sweep radius stands for one that the line does not show
+ * @param radiusAssumed true where the configured sweep radius is used because the line does not show one
  */
 public record Bend(
         Angle deflection, Turn turn, double startM, double arcLengthM, double radiusM, boolean radiusAssumed) {

@@ -5,15 +5,15 @@ import org.spanroom.model.Check;
 /**
  * Numbers by which bends are distinguished from the noise of drawing.
  *
- * @param drawingToleranceM largest distance off the true line at which a vertex counts as drawn right; turning that moves
- *     the line by less is no bend, unless the line itself shows that it is drawn more exactly
+ * @param drawingToleranceM largest distance off the true line at which a vertex is treated as drawn right; turning that moves
+ *     the line by less is no bend, unless the line itself shows that it is drawn more accurately
  * @param minimumDeflectionDeg smallest turn that is reported
  * @param sweepRadiusLargeBoreM radius assumed for a bend whose line shows none, in bores from {@code largeBoreFromMm}
  * @param sweepRadiusSmallBoreM the same in smaller bores
  * @param largeBoreFromMm smallest inside diameter of the ducts that trade calls 3 inch
- * @param endStubM turning within this distance of a span's end is the vault's and belongs to no span
+ * @param endStubM a turn within this distance of a span's end belongs to the vault, not to the span
  * @param joinStraightM turning to the same side with a shorter straight between is one bend
- * @param longestChordM longest chord by which a draughtsman cuts off a bend noticeably
+ * @param longestChordM longest chord by which a drafter cuts off a bend noticeably
  * @param chordCutM largest distance by which such a chord may depart from the bend
  */
 public record BendSettings(

@@ -13,7 +13,7 @@ public record Bends(List<Bend> list) {
         list = List.copyOf(list);
     }
 
-    /** Returns the sum of all deflections, left and right alike. */
+    /** Returns the sum of all deflections, left and right. */
     public Angle total() {
         return Angle.ofRad(
                 list.stream().mapToDouble(bend -> bend.deflection().rad()).sum());

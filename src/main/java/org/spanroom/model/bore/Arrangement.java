@@ -10,7 +10,7 @@ import org.spanroom.model.network.BoreShape;
  * Circles side by side in a bore: what the drawing of a cross-section shows, and the evidence that they fit.
  *
  * @param boreMm inside diameter of a round bore, side of a square one
- * @param circles those in the bore itself from the widest, each innerduct followed by what lies in it
+ * @param circles those in the bore itself from the widest, each innerduct followed by what is in it
  */
 public record Arrangement(BoreShape shape, double boreMm, List<PlacedCircle> circles) {
     public Arrangement {
@@ -34,7 +34,7 @@ public record Arrangement(BoreShape shape, double boreMm, List<PlacedCircle> cir
     }
 
     /**
-     * Fabric between two cells of a sleeve that lie side by side.
+     * Fabric between two cells of a sleeve that are side by side.
      *
      * @param one place of a cell in the arrangement
      * @param other place of its neighbor

@@ -9,9 +9,9 @@ import org.spanroom.model.Unit;
 import org.spanroom.model.network.BoreShape;
 
 /**
- * Published and illustrative sizes of what lies in the ground, by name: inputs may name an entry instead of giving sizes.
+ * Published and illustrative sizes of what is in the ground, by name: inputs may name an entry instead of giving sizes.
  *
- * <p>Diameters and walls stand in inches, as in the tables that they come from, so that a row can be held against its
+ * <p>Diameters and walls are in inches, as in the tables that they come from, so that a row can be checked against its
  * source; everything else of the tool works in millimeters.
  */
 public record Catalog(
@@ -58,7 +58,7 @@ public record Catalog(
             if (!(Math.abs(areaIn2 - computedIn2) <= toleranceIn2)) {
                 throw new IllegalArgumentException("areaIn2 of '" + name + "' must agree with its inside diameter of "
                         + insideDiameterIn + " in, which gives " + Math.round(computedIn2 * 1000) / 1000.0 + ", was "
-                        + areaIn2 + "; hold both against the row's source");
+                        + areaIn2 + "; check both against the row's source");
             }
         }
 
@@ -141,13 +141,13 @@ public record Catalog(
     }
 
     /** A cable that room may be counted for. */
-    public record DesignCable(String name, double outsideDiameterMm, double massKgPerM, int fibres, String source) {
+    public record DesignCable(String name, double outsideDiameterMm, double massKgPerM, int fibers, String source) {
         public DesignCable {
             Check.notBlank("name", name);
             Check.notBlank("source", source);
             Check.positive("outsideDiameterMm", outsideDiameterMm);
             Check.positive("massKgPerM", massKgPerM);
-            Check.positive("fibres", fibres);
+            Check.positive("fibers", fibers);
         }
     }
 
@@ -179,7 +179,7 @@ public record Catalog(
         for (T row : rows) {
             if (!seen.add(nameOf.apply(row))) {
                 throw new IllegalArgumentException(
-                        "the name '" + nameOf.apply(row) + "' stands twice in the catalog's " + table);
+                        "the name '" + nameOf.apply(row) + "' is repeated in the catalog's " + table);
             }
         }
     }

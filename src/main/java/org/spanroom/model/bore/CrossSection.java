@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 /**
  * A duct's cross-section as recorded, and all that can be made of it.
  *
- * @param before what the records say lies in the duct, in the whole bore
+ * @param before what the records say is in the duct, in the whole bore
  * @param contradiction why the records cannot be true, in one phrase; empty where they can
  * @param jamRatio 1.05 times the bore's width over that of three or more equal innerducts; empty where there are none
  * @param choices every way of pulling none, some or all of the innerducts, from the fewest; without and with dead cables. The
@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  */
 public record CrossSection(
         Packing before, Optional<String> contradiction, OptionalDouble jamRatio, List<PullChoice> choices) {
-    /** Ratio from which three equal items may lock across a bore; from memory of IEEE 1185 and handbooks. */
+    /** Ratio from which three equal items may lock across a bore: an engineering note on cable pulling. */
     public static final double JAM_FROM_RATIO = 2.8;
 
-    /** Ratio above which three equal items cannot lock; from memory of the same sources. */
+    /** Ratio above which three equal items cannot lock: common practice, no source; the same note has 3.0. */
     public static final double JAM_TO_RATIO = 3.2;
 
     public CrossSection {

@@ -9,12 +9,12 @@ import org.spanroom.model.Check;
  * @param yMm upwards from the middle of the bore
  * @param outsideDiameterMm width that it takes up
  * @param insideDiameterMm bore of an innerduct; the cable's own diameter within the fabric of a cell; 0 for a bare cable
- * @param within place in the arrangement of the innerduct that it lies in, or -1 where it lies in the bore itself
- * @param sleeve number of the sleeve that a cell belongs to, from 1; 0 for what lies in none
+ * @param within place in the arrangement of the innerduct that it is in, or -1 where it is in the bore itself
+ * @param sleeve number of the sleeve that a cell belongs to, from 1; 0 for what is in none
  */
 public record PlacedCircle(
         Kind kind, double xMm, double yMm, double outsideDiameterMm, double insideDiameterMm, int within, int sleeve) {
-    /** What a circle stands for. */
+    /** What a circle represents. */
     public enum Kind {
         INNERDUCT,
         CABLE,

@@ -7,7 +7,7 @@ import org.spanroom.model.Check;
  *
  * @param inInnerducts empty innerducts that can take the design cable
  * @param inSleeves cells of the sleeves already in that hold no cable and are not reserved
- * @param beside cells of new sleeves that fit beside whatever lies in the duct
+ * @param beside cells of new sleeves that fit beside whatever is in the duct
  * @param reserved positions of the duct that are promised to its owner or to customers
  */
 public record Positions(int inInnerducts, int inSleeves, int beside, int reserved) {
@@ -23,7 +23,7 @@ public record Positions(int inInnerducts, int inSleeves, int beside, int reserve
         return Math.max(0, inInnerducts + inSleeves + beside - reserved);
     }
 
-    /** Returns the same positions where so many are reserved. */
+    /** Returns the same positions where this many are reserved. */
     Positions withReserved(int otherReserved) {
         return new Positions(inInnerducts, inSleeves, beside, otherReserved);
     }

@@ -2,11 +2,12 @@ package org.spanroom.model.bore;
 
 import java.util.Optional;
 import org.spanroom.model.Check;
+import org.spanroom.model.Counted;
 import org.spanroom.model.network.Contents;
 
 /**
- * One way of giving a duct more cables, with all that comes of it: so many innerducts come out, none or more, in the order of
- * {@link Contents#innerductsByOrderOut}, and sleeves go in beside the rest.
+ * One way to make room in a duct, with its results: this many innerducts come out, or none, in the order of
+ * {@link Contents#innerductsByOrderOut}, and sleeves go in beside the others.
  *
  * @param innerductsOut how many pulls it takes; 0 where everything is left in
  * @param emptyOut how many of them hold no cable
@@ -21,7 +22,7 @@ import org.spanroom.model.network.Contents;
  * @param fillRatio area that innerducts left, taken as solid, and the cables that stay close off, over bore area
  * @param fillWithNewRatio the same with a design cable in every cell that is a position
  * @param recoverableMm2 outside areas of the innerducts that come out less the areas of the cables in them that stay
- * @param after what then lies in the duct, the new cables too, in the bore less its allowance
+ * @param after what then is in the duct, the new cables too, in the bore less its allowance
  */
 public record PullChoice(
         int innerductsOut,
@@ -74,7 +75,7 @@ public record PullChoice(
         return with(positions, now, sleeves, bindingRule, fillWithNewRatio, after);
     }
 
-    /** Returns this choice where only rigid innerducts let a cable through, for a reason that stands in place of the binding rule. */
+    /** Returns this choice where only rigid innerducts let a cable through, for a reason that replaces the binding rule. */
     PullChoice closed(String rule, Packing asItIs) {
         Positions left = positions.inInnerductsOnly();
         return with(left, left.free(), 0, rule, fillRatio, asItIs);
@@ -102,10 +103,6 @@ public record PullChoice(
     /** Returns what comes out, in a few words: {@code 2 of 3 out}, {@code 3 of 3 and 1 dead cable out}. */
     public String words() {
         String pulls = innerductsOut + " of " + (innerductsOut + innerductsLeft);
-        return switch (deadCablesOut) {
-            case 0 -> pulls + " out";
-            case 1 -> pulls + " and 1 dead cable out";
-            default -> pulls + " and " + deadCablesOut + " dead cables out";
-        };
+        return pulls + (deadCablesOut == 0 ? "" : " and " + Counted.of(deadCablesOut, "dead cable")) + " out";
     }
 }

@@ -68,7 +68,7 @@ public record Room(
         return withChoices(choices().subList(0, Math.min(1, choices().size())));
     }
 
-    /** Returns this room where nothing goes into the bore or its sleeves today, for a reason that stands in place of the binding rule. */
+    /** Returns this room where nothing goes into the bore or its sleeves today, for a reason that replaces the binding rule. */
     public Room closed(String rule) {
         return crossSection
                 .map(section -> section.now().closed(rule, section.before()))
@@ -78,7 +78,7 @@ public record Room(
                 .orElse(this);
     }
 
-    /** Returns this room where so many positions are reserved: they are left out of every count. */
+    /** Returns this room where this many positions are reserved: they are left out of every count. */
     public Room reserving(int reserved) {
         if (reserved == 0 || crossSection.isEmpty()) {
             return this;
@@ -142,14 +142,14 @@ public record Room(
         double hours = hoursOf.applyAsDouble(choice);
         return String.format(
                 Locale.ROOT,
-                "%s: %d gained in %.1f h (%.2f an hour)",
+                "%s: %d gained in %.1f h (%.2f per hour)",
                 choice.words(),
                 choice.positionsGained(),
                 hours,
                 choice.positionsGained() / hours);
     }
 
-    /** A duct has one choice of so many pulls and so many dead cables. */
+    /** A duct has one choice of this many pulls and this many dead cables. */
     private static boolean isSame(PullChoice one, PullChoice other) {
         return one.innerductsOut() == other.innerductsOut() && one.deadCablesOut() == other.deadCablesOut();
     }

@@ -9,24 +9,24 @@ import org.spanroom.model.Check;
  * The rules by which a duct's room is counted.
  *
  * @param designCableOutsideDiameterMm outside diameter of the cable that room is counted for, where no mix is given
- * @param designCableMassKgPerM mass of that cable, which lies on an innerduct that is pulled later
+ * @param designCableMassKgPerM mass of that cable, which rests on an innerduct that is pulled later
  * @param designCables a mix of cables that room is counted for, in the order in which they would be pulled in; over and over
- * @param innerductToCableRatio an empty innerduct is a position where its inside is at least so many design cables wide
+ * @param innerductToCableRatio an empty innerduct is a position where its inside is at least this many design cables wide
  * @param cellsPerSleeve cells of the sleeve in use; each takes one cable
  * @param sleeveFabricMm thickness of the sleeve's fabric round each new cable
- * @param sleeveSlackMm fabric between the outsides of two neighboring cells of one sleeve: they lie no farther apart
+ * @param sleeveSlackMm fabric between the outsides of two neighboring cells of one sleeve: they are no farther apart
  * @param sleevesByDuct how many sleeves a duct takes, by inside diameter
  * @param fillLimitOneRatio most that a single cable may fill of the bore
  * @param fillLimitTwoRatio the same for two cables together
  * @param fillLimitMoreRatio the same for three and more
  * @param boreAllowanceMm what new cables must leave of the inside diameter, for ovality and offsets at joints
  * @param ovalAllowanceRatio what they must also leave free, as a share of the bore, in a duct recorded as oval
- * @param oldCablesNeedCells the owner's rule that fibre lies in innerduct or sleeve: with it the cables that stay need cells
+ * @param oldCablesNeedCells the owner's rule that fiber is in innerduct or sleeve: with it the cables that stay need cells
  * @param oldCablesMayMove whether the cables that stay may be laid into cells
  * @param deadCablesComeOut whether a choice by which dead cables leave the duct with the innerducts may be proposed
  * @param besideInnerducts whether the owner lets sleeves be placed beside rigid innerducts
  * @param sleevesBeside how the number of sleeves goes down where innerducts stay in
- * @param enoughPositions a duct that has so many positions today needs no recovery; 0 for no such number
+ * @param enoughPositions a duct that has this many positions today needs no recovery; 0 for no such number
  * @param demandPositions most positions of a span that the avoided new build is priced for; 0 for all that recovery gains
  */
 public record RoomSettings(
@@ -60,14 +60,14 @@ public record RoomSettings(
     public enum SleevesBeside {
         /** The table is read at the size of a bore of the area that the innerducts leave free. */
         EQUIVALENT_BORE,
-        /** The table counts as for an emptied duct. */
+        /** The table is read as for an emptied duct. */
         TABLE
     }
 
     /**
      * How many sleeves ducts of a size take.
      *
-     * @param fromInsideDiameterMm least inside diameter of a round bore, or side of a square one, that takes so many
+     * @param fromInsideDiameterMm least inside diameter of a round bore, or side of a square one, that takes this many
      */
     public record SleeveCount(double fromInsideDiameterMm, int sleeves) {
         public SleeveCount {
@@ -149,7 +149,7 @@ public record RoomSettings(
     }
 
     /**
-     * Returns the mass of so many new cables, the first of the round: by area where a mix gives other widths than the design cable's,
+     * Returns the mass of this many new cables, the first of the round: by area where a mix gives other widths than the design cable's,
      * for cables of one make have much the same density.
      */
     public double newCablesMassKgPerM(int newCables) {
@@ -162,7 +162,7 @@ public record RoomSettings(
         return sumKgPerM;
     }
 
-    /** Returns the share of the bore that so many cables may fill; 1 for none. */
+    /** Returns the share of the bore that this many cables may fill; 1 for none. */
     public double fillLimitRatio(int cables) {
         return switch (cables) {
             case 0 -> 1;

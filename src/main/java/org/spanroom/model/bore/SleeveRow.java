@@ -2,7 +2,7 @@ package org.spanroom.model.bore;
 
 import java.util.Arrays;
 
-/** The order in which the cells of a sleeve lie side by side, as their places show it. */
+/** The order in which the cells of a sleeve are side by side, as their places show it. */
 public final class SleeveRow {
     /** Rows are found by dynamic programming over subsets, so longer ones only nearest to nearest. */
     private static final int MOST_EXACT = 10;

@@ -1,6 +1,6 @@
 package org.spanroom.model.effort;
 
-/** An item that the cost of new build is made of. */
+/** An item that the cost of new build consists of. */
 public enum BuildItem implements EffortPart {
     PLACING,
     RESTORATION,

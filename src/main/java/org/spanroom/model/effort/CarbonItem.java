@@ -1,6 +1,6 @@
 package org.spanroom.model.effort;
 
-/** What emissions are calculated for. Those of ICE are added to one another; that of WARM stands by itself. */
+/** What emissions are calculated for. Those of ICE are added to one another; that of WARM is separate. */
 public enum CarbonItem implements EffortPart {
     /** ICE: new ducts that are not laid. */
     DUCTS_AVOIDED,

@@ -1,6 +1,6 @@
 package org.spanroom.model.effort;
 
-/** An item that the cost of recovery is made of. */
+/** An item that the cost of recovery consists of. */
 public enum CostItem implements EffortPart {
     LABOR,
     TRAFFIC_CONTROL,

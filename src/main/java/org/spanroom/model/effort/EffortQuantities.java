@@ -14,15 +14,15 @@ import org.spanroom.model.permit.ZoneRule;
  * @param newCables cables that find a cell in the sleeves that go in
  * @param cablesGained places more than before
  * @param positionsNeeded how many of them new build would have to give: all, or as many as are in demand
- * @param cables that lie in the duct and stay
+ * @param cables that are in the duct and stay
  * @param innerductM3 plastic that comes out, by the average wall
- * @param ductWaterM3 water that stands in the duct
+ * @param ductWaterM3 standing water in the duct
  * @param rules those of permit zones that the work is under, and how far
  * @param recoveryPermits permits that recovery is known to need
  * @param buildPermits permits that new build is known to need
  * @param leadDaysAvoided days by which the permits of recovery are there sooner than those of new build
  * @param surfaceAssumed whether the records do not say what the surface is
- * @param rows the rates that hold along the span
+ * @param rows the rates that apply along the span
  */
 public record EffortQuantities(
         double lengthM,
@@ -62,7 +62,7 @@ public record EffortQuantities(
         return rules.containsKey(rule);
     }
 
-    /** Returns the meters of the span on which a rule of permit zones holds. */
+    /** Returns the meters of the span on which a rule of permit zones applies. */
     public double metersUnder(ZoneRule rule) {
         RuledPart part = rules.get(rule);
         return part == null ? 0 : part.lengthM();

@@ -7,7 +7,7 @@ import org.spanroom.model.Quantile;
  * An amount of money by percentiles of the drawings of the rates.
  *
  * @param lowMoney what it falls short of with the chance that the settings name
- * @param likelyMoney its median: as many drawings lie below as above. Most rates can rise farther than they can fall, so it lies above
+ * @param likelyMoney its median: as many drawings are below as above. Most rates can rise farther than they can fall, so it is above
  *     the amount with all rates at their values
  * @param highMoney what it does not exceed with the chance that they name
  */

@@ -4,11 +4,11 @@ import java.util.regex.Pattern;
 import org.spanroom.model.Check;
 
 /**
- * One rate: the value used, the range that it is believed to lie in, and the source of both. Its unit stands in
+ * One rate: the value used, the range that it is expected to be in, and the source of both. Its unit is in
  * its {@link RateKey}.
  *
  * @param source where the value was read, or {@code illustrative}
- * @param date the day, month or year that it holds for
+ * @param date the day, month or year of the value
  */
 public record Rate(double value, double low, double high, String source, String date) {
     private static final Pattern DATE = Pattern.compile("\\d{4}(-\\d{2}(-\\d{2})?)?");
@@ -25,7 +25,7 @@ public record Rate(double value, double low, double high, String source, String 
     }
 
     /**
-     * Returns what a share of all draws lies below. Half of them lie below the value, which is the likeliest too; on either side they
+     * Returns what a share of all draws is below. Half of them are below the value, which is the likeliest too; on either side they
      * thin out as a triangle that ends at the end of the range.
      */
     double quantileInUnit(double shareRatio) {

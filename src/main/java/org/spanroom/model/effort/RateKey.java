@@ -89,7 +89,7 @@ public enum RateKey {
     PERMIT_OFFICE_HOURS,
     /** One hour of it. */
     OFFICE_MONEY_PER_HOUR,
-    /** On all costs of recovery; prices of new build are as tendered and hold it. */
+    /** On all costs of recovery; prices of new build already include it. */
     OVERHEAD_RATIO,
     /** Fabric sleeve with its pull tapes. */
     SLEEVE_MONEY_PER_M,
@@ -136,7 +136,7 @@ public enum RateKey {
     RESTORATION_VERGE_MONEY_PER_M2,
     /** For cutting a roadway. */
     CUT_FEE_MONEY_PER_M2,
-    /** Each duct more in the same trench or bore. */
+    /** Each additional duct in the same trench or bore. */
     FURTHER_DUCT_MONEY_PER_M,
     /** Cables that one new duct takes. */
     NEW_DUCT_CABLES(Sense.DIVIDES),

@@ -14,7 +14,7 @@ public record RateOverride(
         RateSettings.demandUsable(rate, new Rate(value, low, high, source, date));
     }
 
-    /** Returns the rate that holds there. */
+    /** Returns the rate that applies there. */
     public Rate there() {
         return new Rate(value, low, high, source, date);
     }

@@ -13,7 +13,7 @@ import org.spanroom.model.Check;
  *
  * @param currency of all money, a word for people
  * @param surfaces the recorded words that mean each surface, of a route or of a vault's cover; case does not matter
- * @param surfaceWhenUnknown what a route's word that stands nowhere, or none, is taken for; a vault's cover then counts as in the roadway
+ * @param surfaceWhenUnknown what a route's surface means if its word is unknown or not recorded; a vault's cover is then treated as in the roadway
  * @param standard one rate for each key
  * @param byVaultKind rates that are others at vaults of a kind
  * @param byZoneKind rates that are others for spans that touch a permit zone of a kind
@@ -46,7 +46,7 @@ public record RateSettings(
         }
     }
 
-    /** Returns the rate that holds where no other one does. */
+    /** Returns the rate that applies where no other one does. */
     Rate rate(RateKey key) {
         return Objects.requireNonNull(standard.get(key));
     }

@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * The rates as used in a calculation: their values, or one draw of them.
  *
- * <p>A drawing takes each rate from its range with the median at its value, all spans alike. Each key has a stream of
+ * <p>A drawing takes each rate from its range with the median at its value, the same for all spans. Each key has a stream of
  * its own, made from the seed, the key's name and the number of the sample, so that a rate more changes no other draw; the
  * rows of one key, for other kinds of vaults and zones, are drawn at the same share of their ranges.
  */
@@ -51,7 +51,7 @@ public final class Rates {
     }
 
     /**
-     * Returns which rows hold at a vault of a kind, or, where the kind is empty, along a span.
+     * Returns which rows apply at a vault of a kind, or, where the kind is empty, along a span.
      *
      * @param zoneKinds kinds of the permit zones that the span touches
      */

@@ -4,12 +4,12 @@ import java.util.OptionalDouble;
 import org.spanroom.model.Check;
 
 /**
- * What work at one of a span's vaults goes by.
+ * What work at one of a span's vaults is based on.
  *
  * @param volumeM3 air inside, where it is recorded
- * @param wet whether water stands in it
+ * @param wet whether it has standing water
  * @param entered whether crews climb into it, so that it is ventilated and its air tested
- * @param rows the rates that hold at its kind of vault
+ * @param rows the rates that apply at its kind of vault
  */
 public record VaultWork(String vaultId, OptionalDouble volumeM3, boolean wet, boolean entered, RateRows rows) {
     public VaultWork {

@@ -2,13 +2,14 @@ package org.spanroom.model.network;
 
 /**
  * How many equal round items go into a bore. For up to seven in a round bore, and up to four in a square one, by the proved smallest
- * containers (Graham 1968 and, for the square, Birgin and Gentil 2010, Table 2; both from memory); above that by area, which is never too few.
+ * containers (Birgin and Gentil, New and improved results for packing identical unitary radius circles, Tables 1 and 2); above that by
+ * area, which is never too few.
  */
 public final class BoreCapacity {
-    /** Diameter of the smallest circle around so many circles of diameter 1, from none to seven. */
+    /** Diameter of the smallest circle around this many circles of diameter 1, from none to seven. */
     private static final double[] ROUND_RATIOS = {0, 1, 2, 2.154701, 2.414214, 2.701302, 3, 3};
 
-    /** Side of the smallest square around so many circles of diameter 1, from none to four. */
+    /** Side of the smallest square around this many circles of diameter 1, from none to four. */
     private static final double[] SQUARE_RATIOS = {0, 1, 1.707107, 1.965926, 2};
 
     private BoreCapacity() {}

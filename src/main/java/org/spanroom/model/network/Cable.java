@@ -3,7 +3,7 @@ package org.spanroom.model.network;
 import org.spanroom.model.Check;
 
 /**
- * A cable that lies in an innerduct or loose in a duct.
+ * A cable that is in an innerduct or loose in a duct.
  *
  * @param massKgPerM mass per meter of length, in air
  * @param mayMove false where the cable may not be laid into a sleeve

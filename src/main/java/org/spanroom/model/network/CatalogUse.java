@@ -8,7 +8,7 @@ import java.util.TreeSet;
 import org.spanroom.model.Term;
 
 /**
- * Which sizes of a duct and of what lies in it were taken from the catalog, and from which rows.
+ * Which sizes of a duct and of what is in it were taken from the catalog, and from which rows.
  *
  * @param terms the terms whose values come from a row that the data names
  * @param rows names of the rows that values were taken from, those that configured defaults name among them; sorted

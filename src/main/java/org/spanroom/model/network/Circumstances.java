@@ -10,7 +10,7 @@ import org.spanroom.model.Check;
  * What the records say of a duct that decides whether it may be worked on, apart from sizes and contents.
  *
  * @param ownerConsent whether the owner, or each joint owner, has agreed to the work
- * @param looseCableAllowed whether the owner's rule lets cables lie in the duct without an innerduct
+ * @param looseCableAllowed whether the owner's rule allows cables in the duct without an innerduct
  * @param spliceInside whether a cable is spliced between the vaults, so that no innerduct passes over it
  * @param innerductFixed whether innerduct grouted in or otherwise fixed along its length
  * @param circuitsAtRisk how many circuits the cables carry; empty where it is not recorded

@@ -5,11 +5,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What lies in a duct.
+ * What is in a duct.
  *
  * @param sleeves fabric sleeves already in, with the cables in their cells
- * @param looseCables cables that lie in the duct itself, in no innerduct and no sleeve
- * @param known false where the records say nothing of the contents, so that the lists are empty for want of knowledge
+ * @param looseCables cables that are in the duct itself, in no innerduct and no sleeve
+ * @param known false where the records say nothing of the contents, so that the lists are empty because they are unknown
  */
 public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Cable> looseCables, boolean known) {
     public static final Contents UNKNOWN = new Contents(List.of(), List.of(), false);
@@ -37,12 +37,12 @@ public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Ca
         this(innerducts, List.of(), looseCables, known);
     }
 
-    /** Returns whether nothing at all lies in the duct, for all that is known. */
+    /** Returns whether nothing at all is in the duct, for all that is known. */
     public boolean isEmpty() {
         return known && innerducts.isEmpty() && sleeves.isEmpty() && looseCables.isEmpty();
     }
 
-    /** Returns the cables that lie beside the innerducts: in sleeves and loose. */
+    /** Returns the cables that are beside the innerducts: in sleeves and loose. */
     public List<Cable> cablesBeside() {
         if (sleeves.isEmpty()) {
             return looseCables;

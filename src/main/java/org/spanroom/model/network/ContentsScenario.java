@@ -1,9 +1,10 @@
 package org.spanroom.model.network;
 
 import org.spanroom.model.Check;
+import org.spanroom.model.Counted;
 
 /**
- * How much may lie in a duct of which that is not recorded. A count that is recorded stays in every scenario.
+ * How much may be in a duct whose contents are not recorded. A count that is recorded stays in every scenario.
  *
  * @param innerductCount how many rigid innerducts
  * @param cableCount how many cables, one in each innerduct, the rest loose
@@ -24,7 +25,7 @@ public record ContentsScenario(int innerductCount, int cableCount, double chance
     }
 
     /**
-     * Returns the same scenario for a duct that takes only so many innerducts, one of them at least: a duct is not taken for empty. Where
+     * Returns the same scenario for a duct that takes only this many innerducts, one of them at least: a duct is not treated as empty. Where
      * each cable has an innerduct, none is left without.
      */
     public ContentsScenario within(int mostInnerducts) {
@@ -34,16 +35,12 @@ public record ContentsScenario(int innerductCount, int cableCount, double chance
 
     /** Returns the counts in words, such as {@code 3 innerducts and 1 cable}. */
     public String inWords() {
-        return counted(innerductCount, "innerduct") + " and " + counted(cableCount, "cable");
-    }
-
-    private static String counted(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
+        return Counted.of(innerductCount, "innerduct") + " and " + Counted.of(cableCount, "cable");
     }
 
     private static void demandCount(String name, int count) {
         if (count < 0 || count > MOST) {
-            throw new IllegalArgumentException(name + " must lie in 0 to " + MOST + ", was " + count);
+            throw new IllegalArgumentException(name + " must be from 0 to " + MOST + ", was " + count);
         }
     }
 }

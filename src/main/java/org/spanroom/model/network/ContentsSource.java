@@ -2,7 +2,7 @@ package org.spanroom.model.network;
 
 import java.util.Locale;
 
-/** Where it is known from what lies in a duct. */
+/** Where it is known from what is in a duct. */
 public enum ContentsSource {
     /** The data counts the innerducts and cables, or lists them. */
     RECORDED,

@@ -17,7 +17,7 @@ import org.spanroom.model.Term;
  * @param insideDiameterMm diameter of a round bore, side of a square one
  * @param directBuried true where no outer duct surrounds the innerducts
  * @param circumstances what else decides whether it may be worked on
- * @param assumed the terms for which the default stands, because no value was recorded or the recorded one was rejected
+ * @param assumed the terms for which the default is used, because no value was recorded or the recorded one was rejected
  * @param catalogUse what was taken from the catalog
  * @param rejected values that were recorded and could not be used
  * @param kept the owner's own fields that the user asked to keep, as recorded, in the order of the config
@@ -130,7 +130,7 @@ public record Duct(
         return asked.stream().anyMatch(catalogUse.terms()::contains) ? SizeSource.CATALOG : SizeSource.RECORDED;
     }
 
-    /** Returns where it is known from what lies in the duct. */
+    /** Returns where it is known from what is in the duct. */
     public ContentsSource contentsSource() {
         if (!contents.known()) {
             return ContentsSource.UNKNOWN;
@@ -178,7 +178,7 @@ public record Duct(
                 .findFirst();
     }
 
-    /** Returns whether the records say that nothing lies in the duct. */
+    /** Returns whether the records say that nothing is in the duct. */
     public boolean isEmpty() {
         return contents.isEmpty();
     }

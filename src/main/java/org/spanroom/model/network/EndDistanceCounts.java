@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.Check;
 
 /**
- * How near the ends of the routes lie to vaults, so that a snap tolerance can be chosen with open eyes.
+ * How near the ends of the routes are to vaults, so that a snap tolerance can be chosen with open eyes.
  *
  * @param endCount how many ends there are, two for each route
  * @param bands in order of distance; each counts all ends within its distance, those of the bands before included

@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.Check;
 
 /**
- * A rigid pipe inside a duct, with the cables that lie in it: mostly one, or none.
+ * A rigid pipe inside a duct, with the cables that are in it: mostly one, or none.
  *
  * @param wallMm minimum wall thickness
  */
@@ -29,8 +29,8 @@ public record Innerduct(String id, double outsideDiameterMm, double wallMm, List
     }
 
     /**
-     * Returns the wall that the pipe's mass goes by: the minimum and half the tolerance on it, which is the larger of
-     * 0.508 mm and 12 % (ASTM D3035 as a maker reprints it; the use of the average wall is that of PPI TR-7).
+     * Returns the wall that the pipe's mass is based on: the minimum and half the tolerance on it, which is the larger of
+     * 0.508 mm and 12 % (ASTM D3035 as reprinted in a data sheet; the use of the average wall is that of PPI TR-7).
      */
     public double averageWallMm() {
         return wallMm + Math.max(0.254, 0.06 * wallMm);

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * The spans that the routes fall into, and an account of all drawn length.
  *
- * @param spans in the order of the routes that they lie on
+ * @param spans in the order of the routes that they are on
  * @param vaults every vault that counts, in the order of their names
  * @param routeLengthM ground length of all routes read
  * @param spanLengthM drawn ground length of all spans

@@ -7,7 +7,7 @@ import java.util.Map;
 /**
  * What ducts may hold whose contents are not recorded: three scenarios instead of one number.
  *
- * @param assumeContents whether the typical counts stand in where the data has none; where not, such contents stay unknown
+ * @param assumeContents whether the typical counts are used where the data has none; otherwise such contents stay unknown
  * @param typical what the main result of a run rests on
  */
 public record ScenarioSettings(
@@ -44,7 +44,7 @@ public record ScenarioSettings(
 
     private static void demandOrder(String what, int few, int typical, int many) {
         if (few > typical || typical > many) {
-            throw new IllegalArgumentException("the " + what + " must not go down from few over typical to many, was "
+            throw new IllegalArgumentException("the " + what + " must not decrease from few to typical to many, was "
                     + few + ", " + typical + ", " + many);
         }
     }

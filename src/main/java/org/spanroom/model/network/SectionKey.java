@@ -2,7 +2,7 @@ package org.spanroom.model.network;
 
 /**
  * Which section a span belongs to: the spans of one bank between the same two vaults, whichever way each is drawn. A duct without a
- * recorded bank is a bank of its own, so that its spans lie beside no other duct. This is the one rule of what lies side by side.
+ * recorded bank is a bank of its own, so that its spans are beside no other duct. This is the one rule of what is side by side.
  *
  * @param bankId the recorded bank, or empty
  * @param ductId the duct where no bank is recorded, else empty
@@ -32,13 +32,13 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
         return of(span.duct(), span.from(), span.to());
     }
 
-    /** Returns whether a bank is recorded, so that other ducts may lie beside. */
+    /** Returns whether a bank is recorded, so that other ducts may be beside. */
     public boolean hasBank() {
         return !bankId.isEmpty();
     }
 
     /**
-     * Returns the section's name: bank and the two vaults, joined by {@code :}, or {@code :} and the duct in place of the bank. Two
+     * Returns the section's name: bank and the two vaults, joined by {@code :}, or {@code :} and the duct instead of the bank. Two
      * sections never have the same name, since a {@code :} or {@code %} inside a part is written as in a URL, {@code %3A} or {@code %25}.
      */
     public String id() {

@@ -8,7 +8,7 @@ public enum SizeSource {
     RECORDED,
     /** The data names a row of the catalog. */
     CATALOG,
-    /** The data gives nothing usable, so that the configured default stands. */
+    /** The data gives nothing usable, so that the configured default is used. */
     ASSUMED;
 
     /** Returns the word for it in columns. */

@@ -4,11 +4,11 @@ import java.util.List;
 import org.spanroom.model.Check;
 
 /**
- * A fabric sleeve that lies in a duct: one piece with cells side by side, each of which takes one cable.
+ * A fabric sleeve that is in a duct: one piece with cells side by side, each of which takes one cable.
  *
  * @param cells how many cells it has
  * @param reservedCells how many of them are promised to the owner or to a customer, and hold no cable yet
- * @param cables those that lie in its cells; more than it has cells where the records say so
+ * @param cables those that are in its cells; more than it has cells where the records say so
  */
 public record Sleeve(String id, int cells, int reservedCells, List<Cable> cables) {
     public Sleeve {

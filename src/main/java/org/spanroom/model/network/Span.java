@@ -9,7 +9,7 @@ import org.spanroom.model.Line;
  *
  * @param id stable from run to run on the same data, unique within a run
  * @param duct attributes of the piece of which least had to be assumed; of equals the first
- * @param routeIds the routes that the span is made of, in order from {@code from} to {@code to}
+ * @param routeIds the routes that the span consists of, in order from {@code from} to {@code to}
  * @param from the vault where {@code lonLat} begins
  * @param lonLat the drawn line between the vaults, degrees on WGS 84
  * @param ground the same vertices in meters east and north of the first (and up, where elevations are known); each

@@ -11,7 +11,7 @@ public enum SpanEnd {
         return this == A ? B : A;
     }
 
-    /** Returns the vault of a span that lies at this end. */
+    /** Returns the vault of a span that is at this end. */
     public Vault vaultOf(Span span) {
         return this == A ? span.from() : span.to();
     }

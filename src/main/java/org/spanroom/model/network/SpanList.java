@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.RandomAccess;
 
 /**
- * All spans of a network, numbered from 0. A span may be put together again each time it is asked for, since millions of them would
+ * All spans of a network, numbered from 0. A span may be put together again each time it is requested, since millions of them would
  * not go into the memory otherwise: what only a name, a duct, a length or a vault is needed for asks for that. Unmodifiable; safe for use by several
  * threads.
  */

@@ -8,8 +8,8 @@ import org.spanroom.model.Check;
  * What the records say of the work at a vault.
  *
  * @param volumeM3 air inside, which sets the ventilation time
- * @param water whether water stands in it, so that it must be pumped out
- * @param surface what its cover lies in: roadway, sidewalk, verge; or empty
+ * @param water whether it has standing water, so that it must be pumped out
+ * @param surface what its cover is in: roadway, sidewalk, verge; or empty
  * @param cableHold whether a live cable can be held there: something to hold it by, and slack enough
  * @param cableSlackM length of each live cable that is stored there and can be drawn out of the vault
  */

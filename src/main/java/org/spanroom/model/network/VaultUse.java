@@ -4,11 +4,11 @@ import java.util.List;
 import org.spanroom.model.permit.Zone;
 
 /**
- * A vault and what the spans make of it.
+ * A vault and its use by the spans.
  *
- * @param mergedIds other vaults of the layer that lie at the same place and count as this one
- * @param spanCount how many span ends lie at the vault
- * @param zones the permit zones that it lies in, in order of kind and id
+ * @param mergedIds other vaults of the layer that are at the same place and are treated as this one
+ * @param spanCount how many span ends are at the vault
+ * @param zones the permit zones that it is in, in order of kind and id
  */
 public record VaultUse(Vault vault, List<String> mergedIds, int spanCount, List<Zone> zones) {
     public VaultUse {

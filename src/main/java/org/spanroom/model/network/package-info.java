@@ -1,4 +1,4 @@
-/** Routes, ducts and what lies in them, vaults, and the spans between vaults. */
+/** Routes, ducts and what is in them, vaults, and the spans between vaults. */
 @NullMarked
 package org.spanroom.model.network;
 

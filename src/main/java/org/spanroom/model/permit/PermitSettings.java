@@ -18,10 +18,10 @@ import org.spanroom.model.Check;
  *
  * <p>The shipped permits and days are illustrative; rules differ from city to city, and an owner replaces them.
  *
- * @param onDate the day that the run is made for, as 2027-03-31; empty for the day on which it is made
- * @param expiredCount whether zones count whose last day lies before that day
+ * @param onDate the run date, e.g. 2027-03-31; empty for today
+ * @param expiredCount whether zones count whose last day is before that day
  * @param toComeCount whether zones count whose first day lies after that day
- * @param sliverM a stretch inside a zone shorter than this is taken for a flaw of the drawing and does not count; nor does a gap
+ * @param sliverM a stretch inside a zone shorter than this is treated as a flaw of the drawing and does not count; nor does a gap
  *     between two stretches
  * @param zoneToleranceM each zone reaches so far beyond its outline: how accurately lines are drawn
  * @param everywhere what work needs inside and outside of zones
@@ -46,19 +46,19 @@ public record PermitSettings(
     public PermitSettings {
         onDate = onDate.strip();
         if (!onDate.isEmpty() && day(onDate).isEmpty()) {
-            throw new IllegalArgumentException("onDate must be a day written as 2027-03-31, was '" + onDate + "'");
+            throw new IllegalArgumentException("onDate must be a date in the form 2027-03-31, was '" + onDate + "'");
         }
         Check.notNegative("sliverM", sliverM);
         Check.within("zoneToleranceM", zoneToleranceM, 0, MOST_TOLERANCE_M);
         kinds = Collections.unmodifiableSortedMap(new TreeMap<>(kinds));
         keys("kinds", List.copyOf(kinds.keySet()));
         if (!kinds.containsKey(OTHER)) {
-            throw new IllegalArgumentException("kinds must have the key " + OTHER + ", for zones of no known kind");
+            throw new IllegalArgumentException("kinds must have the key " + OTHER + ", for zones of unknown kind");
         }
         words(kinds);
     }
 
-    /** Finds the day that the run is made for. */
+    /** Finds the run date. */
     public Optional<LocalDate> findOnDate() {
         return onDate.isEmpty() ? Optional.empty() : day(onDate);
     }
@@ -68,24 +68,24 @@ public record PermitSettings(
                 day.toString(), expiredCount, toComeCount, sliverM, zoneToleranceM, everywhere, kinds);
     }
 
-    /** Returns whether a rule whose last day is the given one is over on the day that the run is made for. */
+    /** Returns whether a rule whose last day is the given one is over on the run date. */
     public boolean isExpired(Optional<LocalDate> until) {
         Optional<LocalDate> today = findOnDate();
         return today.isPresent() && until.isPresent() && until.get().isBefore(today.get());
     }
 
-    /** Returns whether a rule whose first day is the given one has not begun on the day that the run is made for. */
+    /** Returns whether a rule whose first day is the given one has not begun on the run date. */
     public boolean isToCome(Optional<LocalDate> from) {
         Optional<LocalDate> today = findOnDate();
         return today.isPresent() && from.isPresent() && from.get().isAfter(today.get());
     }
 
-    /** Returns whether a zone's last day lies before the day that the run is made for, and such zones do not count. */
+    /** Returns whether a zone's last day is before the run date, and such zones do not count. */
     public boolean isOver(Zone zone) {
         return !expiredCount && isExpired(zone.until());
     }
 
-    /** Returns whether a zone does not count yet, because its first day lies after the day that the run is made for. */
+    /** Returns whether a zone does not count yet, because its first day lies after the run date. */
     public boolean isAwaited(Zone zone) {
         return !toComeCount && isToCome(zone.from());
     }
@@ -112,7 +112,7 @@ public record PermitSettings(
                     String before = kindByWord.put(word, key);
                     if (before != null && !before.equals(key)) {
                         throw new IllegalArgumentException(
-                                "kinds must not share words: '" + word + "' stands for both " + before + " and " + key);
+                                "kinds must not share words: '" + word + "' is listed for both " + before + " and " + key);
                     }
                 }));
         return Collections.unmodifiableMap(kindByWord);

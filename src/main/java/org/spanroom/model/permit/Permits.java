@@ -12,7 +12,7 @@ import java.util.function.Predicate;
  * @param recoveryNeeds keys of the permits that recovering still needs, sorted
  * @param avoided keys of the permits that a new build would need and recovering does not, sorted
  * @param rules the rules that the span is under, and how far
- * @param recoveryLeadDays days until all permits of recovering are there, if they are asked for together
+ * @param recoveryLeadDays days until all permits of recovering are there, if they are requested together
  * @param newBuildLeadDays the same for a new build, without waiting for the end of a ban
  * @param toCome the zones that do not count yet, in the same order; nothing else here depends on them
  */

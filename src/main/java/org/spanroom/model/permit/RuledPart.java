@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.spanroom.model.Check;
 
 /**
- * How far a span is under a rule of permit zones, on the day that the run is made for.
+ * How far a span is under a rule of permit zones, on the run date.
  *
  * @param lengthM meters of the span inside such zones; where they overlap they count once
  * @param until last day of the last of them; empty where one has no last day

@@ -33,7 +33,7 @@ public record Stretch(double fromM, double toM) {
     }
 
     /**
-     * Returns stretches in order along the span, where a gap that is shorter than the given one is closed: it counts as covered.
+     * Returns stretches in order along the span, where a gap that is shorter than the given one is closed: it is treated as covered.
      *
      * @param gapM 0 or more
      */

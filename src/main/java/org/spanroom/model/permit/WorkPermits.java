@@ -9,8 +9,8 @@ import org.spanroom.model.Check;
  * keys of permits.
  *
  * @param recovery what recovery always needs
- * @param recoveryAtVaultRoadway what it needs where the cover of a vault lies in the roadway, or it is not recorded what it lies in
- * @param recoveryAtVaultOffRoadway what it needs where the cover of a vault lies beside the roadway
+ * @param recoveryAtVaultRoadway what it needs where the cover of a vault is in the roadway, or it is not recorded what it is in
+ * @param recoveryAtVaultOffRoadway what it needs where the cover of a vault is beside the roadway
  * @param recoveryEntered what it needs where crews enter a vault
  * @param recoveryPumped what it needs where water is pumped out of a vault or out of the duct
  * @param newBuild what a new build on the same path always needs
@@ -52,8 +52,8 @@ public record WorkPermits(
     /**
      * What of a span decides which permits work there needs.
      *
-     * @param inRoadway whether the cover of at least one vault lies in the roadway, or it is not recorded what it lies in
-     * @param offRoadway whether the cover of at least one vault lies beside the roadway
+     * @param inRoadway whether the cover of at least one vault is in the roadway, or it is not recorded what it is in
+     * @param offRoadway whether the cover of at least one vault is beside the roadway
      * @param entered whether crews enter at least one vault
      * @param vaultPumped whether water is recorded in at least one vault
      * @param ductPumped whether the duct is recorded as flooded

@@ -8,7 +8,7 @@ import org.spanroom.model.Check;
  * What the permit settings say of one kind of zone. Permits are keys, such as {@code lane_closure}.
  *
  * @param words how the owner's data call the kind, in addition to its key
- * @param recoveryAtVault permits that recovering needs where one of the span's vaults lies in the zone: crews work there
+ * @param recoveryAtVault permits that recovering needs where one of the span's vaults is in the zone: crews work there
  * @param recoveryAlong permits that recovering needs where the duct alone runs through it
  * @param newBuild permits that a new build needs in the zone, in addition to those that it needs everywhere
  * @param rules what else applies in it

@@ -19,16 +19,16 @@ public enum ZoneRule {
                     "cut_banned",
                     "cut_ban",
                     "Whether no new trench may be cut in the zone.",
-                    "Meters on which no new trench may be cut on the day that the run is made for.",
+                    "Meters on which no new trench may be cut on the run date.",
                     "banned",
-                    "a new trench")),
+                    "new trench")),
     NIGHT_ONLY(
             Reach.AT_VAULTS,
             new Shown(
                     "night_only",
                     "night_only",
-                    "Whether work in the zone is allowed at night only.",
-                    "Whether recovering is allowed at night only, since one of the vaults lies in such a zone.",
+                    "Whether work in the zone is allowed only at night.",
+                    "Whether recovery is allowed only at night because a vault of the span is in such a zone.",
                     "night",
                     "night work only"));
 
@@ -36,7 +36,7 @@ public enum ZoneRule {
     public enum Reach {
         /** Meter by meter along the span. */
         ALONG,
-        /** At a vault, where crews work: the rule holds for the whole span if one of them lies in such a zone. */
+        /** At a vault, where crews work: the rule applies to the whole span if one of them is in such a zone. */
         AT_VAULTS
     }
 
@@ -102,7 +102,7 @@ public enum ZoneRule {
         if (reach == Reach.AT_VAULTS) {
             return shown.words();
         }
-        String until = part.until().map(day -> "until " + day).orElse("for good");
+        String until = part.until().map(day -> "until " + day).orElse("no end date");
         return shown.words() + " on " + units.words(part.lengthM(), 2, "m") + ", " + until;
     }
 }

@@ -7,9 +7,9 @@ import org.spanroom.model.Check;
 /**
  * How a span meets a permit zone.
  *
- * @param lengthM meters of the span on the ground that lie inside; the sum of the stretches
- * @param atFrom whether the span's first vault lies inside
- * @param atTo whether its last vault lies inside
+ * @param lengthM meters of the span on the ground that are inside; the sum of the stretches
+ * @param atFrom whether the span's first vault is inside
+ * @param atTo whether its last vault is inside
  * @param stretches where along the span, in order
  * @param rule what the settings say of the zone's kind
  */

@@ -11,7 +11,7 @@ import org.spanroom.model.network.SpanEnd;
  * @param tightest the limit that is used most, breakaway included, in the state by which spans are judged
  * @param failing every limit that is passed, in the order of {@link LimitKind}
  * @param forceRatio the larger of pull over what innerduct and machine bear and hold over what a live cable bears, breakaway
- *     included: what the better end is chosen by where the tightest limits are used alike
+ *     included: what the better end is chosen by where the tightest limits are used equally
  * @param use how far each limit is used in each state of friction
  */
 public record EndPull(

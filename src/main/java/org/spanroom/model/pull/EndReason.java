@@ -4,13 +4,13 @@ import java.util.Locale;
 
 /** Why one end of a span is proposed to pull from. */
 public enum EndReason {
-    ONLY_END("at the other end it is not possible"),
-    LEAST_USED("its tightest limit is used less than that of the other end"),
+    ONLY_END("the pull fails at the other end"),
+    LEAST_USED("its tightest limit is used less than at the other end"),
     BETTER_SITE(
-            "its vault lies off the roadway, or takes the machine, and its tightest limit is used hardly more than that of the"
+            "its vault is off the roadway, or the machine fits in it, and its tightest limit is used only slightly more than at the"
                     + " other end"),
-    LESS_FORCE("the tightest limits are used as far at both ends; it takes less force here"),
-    ALIKE("both ends are alike; it is the first by the name of its vault");
+    LESS_FORCE("the tightest limits are used equally at both ends; the pull takes less force here"),
+    ALIKE("both ends are the same; this is the first by vault name");
 
     private final String explanation;
 

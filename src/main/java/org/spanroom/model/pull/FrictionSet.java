@@ -7,7 +7,7 @@ import org.spanroom.model.Check;
  *
  * @param ductRatio innerduct on the duct's wall
  * @param jacketRatio cable jacket on the innerduct's bore
- * @param neighborRatio innerduct on a neighbor that lies on it
+ * @param neighborRatio innerduct on a neighbor that rests on it
  */
 public record FrictionSet(double ductRatio, double jacketRatio, double neighborRatio) {
     public FrictionSet {

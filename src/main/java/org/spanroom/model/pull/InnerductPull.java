@@ -7,8 +7,8 @@ import org.spanroom.model.network.SpanEnd;
  * One innerduct in its turn, pulled from either end.
  *
  * @param turn its place in the order of pulling, from 1
- * @param neighborNPerM weight of the other contents that lies on it in its turn
- * @param wedgeRatio factor on its friction where it is wedged between two supports; 1 where it lies free
+ * @param neighborNPerM weight of the other contents that rests on it in its turn
+ * @param wedgeRatio factor on its friction where it is wedged between two supports; 1 where it is free
  */
 public record InnerductPull(
         int turn,

@@ -40,7 +40,7 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
     public String summary(UnitSystem units) {
         String at = units.words(atM, 1, "m");
         if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
-            return "no " + kind.meaning() + ", against " + units.words(allowedSi, 2, "m") + " needed at " + at;
+            return "no " + kind.meaning() + "; " + units.words(allowedSi, 2, "m") + " needed at " + at;
         }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;
@@ -49,11 +49,20 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
         int decimals = unit.equals("m") ? 2 : 0;
         return String.format(
                 Locale.ROOT,
-                "%s %s against %s (%.0f %%) at %s",
+                "%s %s %s limit %s (%.0f %%) at %s",
                 kind.meaning(),
                 units.words(found, decimals, unit),
-                units.number(allowed, decimals, unit),
+                relation(),
+                units.words(allowed, decimals, unit),
                 utilizationPercent(),
                 at);
+    }
+
+    /** Returns how the value and its limit compare; of a limit that is a minimum, more is better. */
+    private String relation() {
+        if (fails()) {
+            return kind.isMinimum() ? "<" : ">";
+        }
+        return kind.isMinimum() ? ">=" : "<=";
     }
 }

@@ -5,9 +5,9 @@ import org.spanroom.model.Check;
 /**
  * How the other contents of a duct weigh on the innerduct that is pulled.
  *
- * @param restingShareRatio share of the weight of all other contents that lies on the pulled innerduct; 0 where it lies on
+ * @param restingShareRatio share of the weight of all other contents that rests on the pulled innerduct; 0 where it rests on
  *     top, at most 1
- * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one counts as wedged between two
+ * @param wedgedFromInnerducts with how many other innerducts still in the duct the pulled one is treated as wedged between two
  *     supports
  */
 public record NeighborSettings(double restingShareRatio, int wedgedFromInnerducts) {

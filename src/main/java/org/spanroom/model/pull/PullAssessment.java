@@ -10,8 +10,8 @@ import org.spanroom.model.network.Unrecoverable;
 /**
  * What it takes to pull every innerduct of one span from either end.
  *
- * @param judgedBy the state of friction that the outcome holds for
- * @param pulls the innerducts in the order of pulling; empty where nothing is to pull
+ * @param judgedBy the state of friction of the outcome
+ * @param pulls the innerducts in the order of pulling; empty if there is no innerduct to pull
  * @param warnings limits whose value to warn above is passed, though not the one to refuse above
  * @param assumptions what the calculation rests on, always in one order
  */
@@ -47,7 +47,7 @@ public record PullAssessment(
                 .orElse(0);
     }
 
-    /** Returns how far the tightest limit is used up when pulling from the better end; 0 where nothing is to pull. */
+    /** Returns how far the tightest limit is used up when pulling from the better end; 0 if there is no innerduct to pull. */
     public double utilizationPercent() {
         return outcome.findTightest().map(LimitUse::utilizationPercent).orElse(0.0);
     }

@@ -4,15 +4,15 @@ import java.util.Locale;
 
 /** Everything that a calculation of pulling forces may rest on without having been measured. */
 public enum PullAssumption {
-    FRICTION("coefficients of friction are judgment, not measured"),
-    BREAKAWAY("the first pull is the steady one times a factor"),
-    INNERDUCT_STRESS("the innerduct's wall bears the configured stress, although it is old"),
+    FRICTION("friction coefficients are judgment, not measured here"),
+    BREAKAWAY("breakaway force: the steady force times a factor"),
+    INNERDUCT_STRESS("the aged innerduct wall withstands the configured stress"),
     MACHINE_AND_VAULT(
-            "machine pull, and radius and slack where the machine stands outside a vault, are the configured ones"),
-    WANDER("turning that no drawing shows, published for bored pipe"),
-    NEIGHBOR_SHARE("the share of the other contents' weight that lies on an innerduct"),
-    BEND_RADIUS("a bend's radius: the configured sweep"),
-    LEVEL("no elevations: the span is taken as level"),
+            "machine pull, and exit radius and slack for a machine outside the vault, are configured values"),
+    WANDER("bending that is not drawn (wander), published for bored pipe"),
+    NEIGHBOR_SHARE("share of the other contents' weight that rests on an innerduct"),
+    BEND_RADIUS("bend radius: the configured sweep"),
+    LEVEL("no elevation recorded: the span is treated as level"),
     VERTICAL_RADIUS("the radius of vertical bends"),
     FLOODED_SEALED("flooded: innerducts are dry inside and float"),
     FLOODED_OPEN("flooded: water fills the innerducts"),
@@ -22,7 +22,7 @@ public enum PullAssumption {
     CABLE_COUNT("how many cables there are"),
     CABLE_DIAMETER("the cables' diameter"),
     CABLE_MASS("the cables' mass"),
-    CABLE_LIVE("a cable of unknown service is taken as live");
+    CABLE_LIVE("service status unknown: the cable is treated as live");
 
     private final String explanation;
 

@@ -16,7 +16,7 @@ import org.spanroom.model.network.Innerduct;
  * @param cableSidewallNPerM force per meter of bend with which the cable may press on the innerduct's wall
  * @param cableRadiusRatio smallest bend radius of a loaded cable, in outside diameters
  * @param innerductRadii smallest unsupported bend radius of innerducts by size, smallest first
- * @param vaultExitRadiusM radius on which innerduct and cable rise out of a vault beside which the machine has to stand
+ * @param vaultExitRadiusM radius on which innerduct and cable rise out of a vault next to which the machine must be
  * @param exitRadii kinds of vaults out of which they rise on another radius, such as handholes
  * @param outsideSlackM length of cable that must be stored at such a vault: it rises out with the innerduct to the machine and
  *     comes back
@@ -52,7 +52,7 @@ public record PullLimits(
     /**
      * The radius on which an innerduct rises out of vaults of one kind.
      *
-     * @param vaultKind the kind as the vaults layer has it; upper and lower case are alike
+     * @param vaultKind the kind as the vaults layer has it; case is ignored
      */
     public record KindRadius(String vaultKind, double radiusM) {
         public KindRadius {
@@ -77,7 +77,7 @@ public record PullLimits(
         Check.positive("warnLengthM", warnLengthM);
         Check.notNegative("refuseLengthM", refuseLengthM);
         if (innerductRadii.isEmpty()) {
-            throw new IllegalArgumentException("innerductRadii must hold at least one size");
+            throw new IllegalArgumentException("innerductRadii must have at least one size");
         }
         innerductRadii = innerductRadii.stream()
                 .sorted(Comparator.comparingDouble(SizeRadius::outsideDiameterMm))

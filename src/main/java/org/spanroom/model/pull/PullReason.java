@@ -7,10 +7,10 @@ public enum PullReason {
     /** Nothing else is there to pull. */
     ONLY_ONE("the only innerduct"),
     /** It moves no cable, and the rest lie looser once it is out. */
-    EMPTY("empty: it moves no cable, and the rest lie looser once it is out"),
-    /** The heavier ones come when fewer neighbors lie on them. */
-    LIGHTEST("the lightest loaded of the rest: the heavier come when fewer neighbors lie on them"),
-    LAST("the heaviest loaded, last: no innerduct lies on it any more");
+    EMPTY("empty: it moves no cable and leaves the others looser"),
+    /** The heavier ones come when fewer neighbors rest on them. */
+    LIGHTEST("least loaded of those left: the others follow when fewer neighbors rest on them"),
+    LAST("last: no other innerduct rests on it");
 
     private final String explanation;
 

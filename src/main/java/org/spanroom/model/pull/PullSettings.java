@@ -11,13 +11,13 @@ import org.spanroom.model.Check;
  * @param breakawayRatio the first pull over the steady one
  * @param slitterDragN pull on the cable at the pulling end, where the innerduct is slit off it
  * @param simpleCapstan true to leave the weight out of bends; false for the hyperbolic form
- * @param sealedWhenFlooded true where an innerduct in a flooded duct is taken as dry inside, so that it floats; false where
+ * @param sealedWhenFlooded true where an innerduct in a flooded duct is treated as dry inside, so that it floats; false where
  *     water fills it
  * @param innerductDensityKgPerM3 density of the innerduct's material
- * @param gradeToleranceM how far an elevation may lie from a straight grade before it makes a vertical bend
+ * @param gradeToleranceM how far an elevation may be from a straight grade before it makes a vertical bend
  * @param gradeRadiusM radius that is assumed for vertical bends
  * @param endPreferencePoints by how many points of percent the tightest limit may be used more at an end that is a better place for
- *     the machine, and that end be proposed all the same
+ *     the machine, and that end be proposed anyway
  */
 public record PullSettings(
         FrictionSets friction,

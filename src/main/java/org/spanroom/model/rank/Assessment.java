@@ -11,9 +11,9 @@ import org.spanroom.model.pull.PullAssessment;
 /**
  * What the stages found out about one span, before it is compared with any other.
  *
- * @param effort hours, money, material and new build; empty where nothing comes out
- * @param laterPull the same pulls, once the positions beside the innerducts are used: those cables lie on every innerduct that
- *     is pulled; empty where there are none, or where nothing comes out
+ * @param effort hours, money, material and new build; empty if no innerduct comes out
+ * @param laterPull the same pulls, once the positions beside the innerducts are used: those cables are on every innerduct that
+ *     is pulled; empty where there are none, or if no innerduct comes out
  */
 public record Assessment(
         Span span,

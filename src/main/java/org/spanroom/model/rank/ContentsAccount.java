@@ -2,13 +2,14 @@ package org.spanroom.model.rank;
 
 import java.util.List;
 import java.util.Locale;
+import org.spanroom.model.Counted;
 import org.spanroom.model.network.ContentsScenario;
 
 /**
- * What the results of a run rest on, so far as it concerns what lies in the ducts.
+ * What the results of a run rest on, so far as it concerns what is in the ducts.
  *
  * @param counts of spans, by where their contents are known from
- * @param typical the counts that stand in where none is recorded
+ * @param typical the counts that are used where none is recorded
  * @param missing the terms without field or value; empty where the contents of all spans are known or assumed
  * @param toAssume lines of YAML that let a config assume what is missing; empty where nothing more can be assumed
  * @param scenarios results by scenario; empty where no span has assumed contents
@@ -45,14 +46,20 @@ public record ContentsAccount(
         if (counts.isAssumption()) {
             return String.format(
                     Locale.ROOT,
-                    "%,d of %,d spans are candidates IF the contents are as assumed (%s, or as many as the bore takes, where none are recorded): no %s count is"
-                            + " recorded for %,d of them; this is an assumption, not a result",
+                    "%,d of %s %s IF the contents are as assumed (%s, or as many as fit in the bore, where no count is"
+                            + " recorded): no %s count is recorded for %,d of them; this is an assumption, not a result",
                     counts.ranked(),
-                    counts.spans(),
+                    Counted.of(counts.spans(), "span"),
+                    candidates(),
                     typical.inWords(),
                     counts.rankedInnerductsAssumed() > 0 ? "innerduct" : "cable",
                     counts.rankedInnerductsAssumed() > 0 ? counts.rankedInnerductsAssumed() : counts.rankedAssumed());
         }
-        return String.format(Locale.ROOT, "%,d of %,d spans are candidates", counts.ranked(), counts.spans());
+        return String.format(
+                Locale.ROOT, "%,d of %s %s", counts.ranked(), Counted.of(counts.spans(), "span"), candidates());
+    }
+
+    private String candidates() {
+        return Counted.form(counts.ranked(), "is a candidate", "are candidates");
     }
 }

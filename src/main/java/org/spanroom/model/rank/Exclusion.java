@@ -1,7 +1,7 @@
 package org.spanroom.model.rank;
 
 /**
- * A reason why a span is not ranked, or would not be if its gate were shut. Which reasons there are, and when one holds, is for the
+ * A reason why a span is not ranked, or would not be if its gate were shut. Which reasons there are, and when one applies, is for the
  * ranking to say.
  *
  * @param order place among all reasons, from 0; of several reasons the one with the smallest is the most basic

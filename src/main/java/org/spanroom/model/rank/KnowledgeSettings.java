@@ -9,14 +9,14 @@ import org.spanroom.model.Check;
 import org.spanroom.model.Term;
 
 /**
- * How much each thing that may be recorded of a span counts towards how well the span is known. Weights count as shares of their
+ * How much each thing that may be recorded of a span counts towards how well the span is known. Weights are relative to their
  * sum.
  *
  * @param terms weight of each term that is recorded rather than assumed
  * @param positionWeightRatio weight of how well the position is known
- * @param positionQualities by the recorded word, upper and lower case alike: 1 for the best; other words count as 0
+ * @param positionQualities by the recorded word, case is ignored: 1 for the best; other words are treated as 0
  * @param yearWeightRatio weight of how new the duct and its records are
- * @param years year of installation to a value from 0 to 1, read piecewise linearly; an unrecorded year counts as 0
+ * @param years year of installation to a value from 0 to 1, read piecewise linearly; an unrecorded year is treated as 0
  */
 public record KnowledgeSettings(
         Map<Term, Double> terms,

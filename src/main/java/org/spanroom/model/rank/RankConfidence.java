@@ -3,7 +3,7 @@ package org.spanroom.model.rank;
 import org.spanroom.model.Check;
 
 /**
- * How sure a span's standing is, from a simulation of what is assumed or uncertain.
+ * Confidence in a span's rank, from a simulation of what is assumed or uncertain.
  *
  * @param feasibleRatio chance that every innerduct can be pulled and that room is gained
  * @param scoreLowPoints score that it falls short of with a chance of 10 %

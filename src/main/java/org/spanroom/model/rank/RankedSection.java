@@ -55,7 +55,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
                     contentsAssumed);
         }
 
-        /** Returns these counts with so many more ranked spans of assumed contents. */
+        /** Returns these counts with this many more ranked spans of assumed contents. */
         public Counts plusAssumed(int more) {
             return new Counts(
                     spans, ranked, spare, positionsNow, positionsAfter, positionsGained, contentsAssumed + more);
@@ -63,7 +63,7 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
     }
 
     /**
-     * The span that stands for a section.
+     * The span that represents a section.
      *
      * @param rank empty for an excluded span
      * @param scorePoints out of 100

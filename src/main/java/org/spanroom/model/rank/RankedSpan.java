@@ -10,9 +10,9 @@ import org.spanroom.model.network.Span;
  *
  * @param rank 1 for the best; empty for an excluded span
  * @param verdict why it is excluded, and what to bear in mind
- * @param sureness how sure its standing is; empty for an excluded span, or where nothing was simulated
+ * @param sureness the confidence in its rank; empty for an excluded span, or where nothing was simulated
  * @param money low and high figures of what it costs and saves; empty for an excluded span, or where nothing was simulated
- * @param scenarios what recovery adds if the contents are few or many; empty where they are unknown, or that was not asked for
+ * @param scenarios what recovery adds if the contents are few or many; empty where they are unknown, or that was not requested
  */
 public record RankedSpan(
         OptionalInt rank,
@@ -23,7 +23,7 @@ public record RankedSpan(
         Optional<MoneyRanges> money,
         Optional<ScenarioGains> scenarios)
         implements Ranked {
-    /** A span whose standing was not simulated. */
+    /** A span whose rank was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
         this(rank, assessment, score, verdict, Optional.empty(), Optional.empty(), Optional.empty());
     }
@@ -33,7 +33,7 @@ public record RankedSpan(
         this(rank, assessment, score, Verdict.CLEAR);
     }
 
-    /** Returns the same span with what a simulation says of its standing. */
+    /** Returns the same span with what a simulation says of its rank. */
     public RankedSpan withSureness(Optional<RankConfidence> simulated) {
         return new RankedSpan(rank, assessment, score, verdict, simulated, money, scenarios);
     }

@@ -7,7 +7,7 @@ import java.util.stream.IntStream;
  * The spans of a run in the order of the ranking, the excluded ones last.
  *
  * <p>A span with its whole assessment takes kilobytes, and a country has millions: so one may be calculated again each
- * time it is asked for. Implementations must bear calls from several threads and give equal answers to equal questions.
+ * time it is requested. Implementations must bear calls from several threads and give equal answers to equal questions.
  */
 public interface RankedSpans {
     int size();

@@ -24,7 +24,7 @@ public record RecordedStanding(
     public static final RecordedStanding UNKNOWN = new RecordedStanding(
             OptionalInt.empty(), OptionalInt.empty(), Double.NaN, Double.NaN, Double.NaN, Double.NaN);
 
-    /** A standing that was not simulated. */
+    /** A rank that was not simulated. */
     public RecordedStanding(OptionalInt rank, int spansRanked) {
         this(rank, OptionalInt.of(spansRanked), Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }

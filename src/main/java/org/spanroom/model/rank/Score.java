@@ -1,9 +1,9 @@
 package org.spanroom.model.rank;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import org.spanroom.model.Check;
+import org.spanroom.model.Counted;
 
 /**
  * A span's score with the parts that it is the sum of.
@@ -70,7 +70,7 @@ public final class Score {
             if (Double.isNaN(quantityInUnit)) {
                 return "unknown";
             }
-            return String.format(Locale.ROOT, "%.1f %s", quantityInUnit, unit());
+            return Counted.fixed(quantityInUnit, 1) + " " + unit();
         }
     }
 

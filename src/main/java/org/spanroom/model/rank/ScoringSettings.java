@@ -11,15 +11,15 @@ import org.spanroom.model.Check;
  * Which spans are ranked and how they are scored: gates that exclude, and for each criterion a weight and a curve from its
  * absolute quantity to a value from 0 to 1.
  *
- * <p>Weights need not add up to anything: each counts as its share of their sum. Because a span's value depends on nothing
+ * <p>Weights need not add up to anything: each is relative to their sum. Because a span's value depends on nothing
  * but its own quantity, adding or removing a third span never changes the order of two. The shipped weights and curves are
  * illustrative: an owner sets them to what the owner values.
  *
  * @param criteria by the criterion's key, as the ranking names it
  * @param gates whether each reason excludes, by its key, as the ranking names it; one that is left out does
- * @param unknownConsentExcludes whether a consent that is not recorded counts as one that is missing
- * @param hardVaultKinds kinds of vaults that are hard to work in; upper and lower case are alike
- * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on; upper and lower case are alike
+ * @param unknownConsentExcludes whether a consent that is not recorded is treated as one that is missing
+ * @param hardVaultKinds kinds of vaults that are hard to work in; case is ignored
+ * @param hardVaultSurfaces surfaces of a vault's cover that are hard to work on; case is ignored
  * @param knowledge what counts towards how well a span is known
  */
 public record ScoringSettings(

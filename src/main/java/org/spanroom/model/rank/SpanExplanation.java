@@ -9,11 +9,11 @@ import org.spanroom.model.pull.PullTrace;
 /**
  * Everything that a run found out about one span, with what it rests on.
  *
- * @param ranked without what a simulation says of its standing, which stands in {@code recorded}
+ * @param ranked without what a simulation says of its rank, which is in {@code recorded}
  * @param recorded what the results of the run say of the span among all others
  * @param pulling the settings that the forces were calculated with
  * @param traces the forces of each innerduct's pull, in the order of pulling
- * @param effortLines the account of hours, money and emissions, line by line; empty where nothing comes out
+ * @param effortLines the account of hours, money and emissions, line by line; empty if no innerduct comes out
  * @param currency of all money
  * @param gates what every gate says
  */

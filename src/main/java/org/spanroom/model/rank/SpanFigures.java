@@ -41,12 +41,12 @@ public final class SpanFigures {
         feasibleDraws = new long[simulated ? spans : 0];
     }
 
-    /** Returns the cost of recovery; 0 where nothing comes out. */
+    /** Returns the cost of recovery; 0 if no innerduct comes out. */
     public double recoveryMoney(int number) {
         return recoveryMoney[number];
     }
 
-    /** Returns the hours on site, over all shifts; 0 where nothing comes out. */
+    /** Returns the hours on site, over all shifts; 0 if no innerduct comes out. */
     public double siteHours(int number) {
         return siteHours[number];
     }
@@ -61,7 +61,7 @@ public final class SpanFigures {
         return positionsAfter[number];
     }
 
-    /** Returns the days until all permits of recovering are there, if they are asked for together. */
+    /** Returns the days until all permits of recovering are there, if they are requested together. */
     public int recoveryLeadDays(int number) {
         return recoveryLeadDays[number];
     }
@@ -91,7 +91,7 @@ public final class SpanFigures {
         private final SpanFigures figures;
 
         /**
-         * Prepares for so many spans.
+         * Prepares for this many spans.
          *
          * @param simulated whether there will be draws of a simulation
          */

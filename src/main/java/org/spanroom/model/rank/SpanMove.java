@@ -8,10 +8,10 @@ import org.spanroom.model.Check;
 import org.spanroom.model.Line;
 
 /**
- * How a span stands in one run and in another, where the two differ.
+ * The rank of a span in two runs, where they differ.
  *
- * @param before its standing in the first run; empty where that run does not have it
- * @param after its standing in the second run; empty if the span is not in it
+ * @param before its rank in the first run; empty where that run does not have it
+ * @param after its rank in the second run; empty if the span is not in it
  * @param lonLat its line in the second run, or in the first where only that has it; empty until it has been looked up
  * @param partChanges what each criterion adds to the change of the score, the largest first: "room_gained +12.50"
  * @param valueChanges columns whose values differ, apart from rank and score: "inside_diameter_mm: 101.6 to 95.25"
@@ -23,7 +23,7 @@ public record SpanMove(
         Optional<Line> lonLat,
         List<String> partChanges,
         List<String> valueChanges) {
-    /** Why a span stands elsewhere. */
+    /** Why a span has another rank. */
     public enum Cause {
         /** Only the second run has it. */
         NEW,

@@ -9,14 +9,14 @@ import org.spanroom.model.Check;
  * @param simulated whether it is varied at all
  * @param seed where the draws begin; the same seed gives the same result
  * @param samples how many times each span is drawn
- * @param topCount how many spans count as the top of the ranking
+ * @param topCount how many spans are treated as the top of the ranking
  * @param diameterRatio by how much an assumed inside diameter or cable diameter may be wrong, up and down
- * @param otherSizeRatio chance that assumed sizes are wrong by so much to either side, both sides alike
- * @param moreCableRatio chance that one cable more lies in the duct than the records say, where they are recorded
+ * @param otherSizeRatio chance that assumed sizes are wrong by so much to either side, both sides equally
+ * @param moreCableRatio chance of one additional cable that the records do not have, where contents are recorded
  * @param moreCableAssumedRatio the same where the count of cables is assumed
  * @param blockedRatio chance that a duct turns out blocked, whose condition is recorded as sound or oval
  * @param blockedUnknownRatio the same where no condition is recorded
- * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may lie so close to it that sampling
+ * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may be so close to it that sampling
  *     noise would decide which is larger
  * @param moneyLowRatio share of the drawings of the rates in which money is below its low figure
  * @param moneyHighRatio the same for its high figure
@@ -35,7 +35,7 @@ public record UncertaintySettings(
         double leastChangeRatio,
         double moneyLowRatio,
         double moneyHighRatio) {
-    /** So many samples a field check rests on: an expected change has a standard error of 0.008 at most. */
+    /** This many samples a field check rests on: an expected change has a standard error of 0.008 at most. */
     public static final int FIELD_CHECK_SAMPLES = 4096;
 
     private static final int MOST_SAMPLES = 10_000;
@@ -46,7 +46,7 @@ public record UncertaintySettings(
         Check.positive("topCount", topCount);
         if ((long) samples * topCount > MOST_SCORES) {
             throw new IllegalArgumentException("samples times topCount must be <= " + MOST_SCORES + ", are " + samples
-                    + " and " + topCount + ": each thread keeps so many scores");
+                    + " and " + topCount + "; each thread keeps that many scores");
         }
         Check.within("diameterRatio", diameterRatio, 0, 0.5);
         Check.within("otherSizeRatio", otherSizeRatio, 0, 1);
@@ -65,7 +65,7 @@ public record UncertaintySettings(
         Check.within("moneyLowRatio", moneyLowRatio, 0, moneyHighRatio);
     }
 
-    /** Where one unknown alone decides, the expected change is its chance: two standard errors tell it from the least change. */
+    /** Where one unknown alone decides, the expected change is its chance: two standard errors separate it from the least change. */
     private static void demandFarFrom(String name, double chanceRatio, double leastChangeRatio) {
         double rarerRatio = Math.min(chanceRatio, 1 - chanceRatio);
         double noiseRatio = 2 * Math.sqrt(leastChangeRatio * (1 - leastChangeRatio) / FIELD_CHECK_SAMPLES);

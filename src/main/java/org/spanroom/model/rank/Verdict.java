@@ -9,7 +9,7 @@ import java.util.stream.Stream;
  * What gates and cautions say of one span.
  *
  * @param exclusions every reason for which the span is not ranked, the most basic first
- * @param waived reasons whose gate is open: they hold, but the span is ranked
+ * @param waived reasons whose gate is open: they apply, but the span is ranked
  * @param cautions what to bear in mind before work
  */
 public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<Caution> cautions) {
@@ -36,7 +36,7 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
         return exclusions.stream().findFirst();
     }
 
-    /** Finds the most basic reason that holds, whether its gate is open or not. */
+    /** Finds the most basic reason that applies, whether its gate is open or not. */
     public Optional<Exclusion> findBasic() {
         return Stream.concat(exclusions.stream(), waived.stream()).min(Comparator.naturalOrder());
     }

@@ -7,13 +7,13 @@ import org.spanroom.model.network.Vault;
  * One vault to open.
  *
  * @param order 1 for the first
- * @param inRoadway whether its cover lies in the roadway, or may for all that is recorded
+ * @param inRoadway whether its cover is in the roadway, or may be for all that is recorded
  * @param ducts the ducts of unrecorded contents that enter it
  * @param spansShown spans of unrecorded contents that it shows and no earlier stop has shown
  * @param spansSeen spans of unrecorded contents that have been seen after it
  * @param spansUnrecorded all of them
  * @param estimates the strata that it represents, the one of which it shows most spans first
- * @param cautions what the crew that goes there has to bear in mind
+ * @param cautions what the crew that goes there must bear in mind
  */
 public record SurveyStop(
         int order,

@@ -1,4 +1,4 @@
-/** Which vaults to open first, to learn what lies in ducts whose contents are not recorded. */
+/** Which vaults to open first, to learn what is in ducts whose contents are not recorded. */
 @NullMarked
 package org.spanroom.model.survey;
 

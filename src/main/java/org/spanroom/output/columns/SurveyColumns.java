@@ -34,7 +34,7 @@ public final class SurveyColumns {
                     Column.flag(
                             "in_roadway",
                             "in_roadway",
-                            "Whether its cover lies in the roadway, or may for all that is recorded.",
+                            "Whether its cover lies in the roadway, or may be for all that is recorded.",
                             SurveyStop::inRoadway),
                     Column.integer(
                             "ducts_shown",

@@ -11,7 +11,7 @@ import java.util.Locale;
 final class Chart {
     private static final int TICKS = 4;
     private static final int SIZE_PX = 11;
-    /** How far above the largest quantity the limit may lie to be still worth showing, as a factor. */
+    /** How far above the largest quantity the limit may be to be still worth showing, as a factor. */
     private static final double LIMIT_WORTH_SHOWING_RATIO = 1.6;
 
     private static final Svg.Pen BEND = new Svg.Pen("#909090", 0.8, "1.5 3");
@@ -32,7 +32,7 @@ final class Chart {
      *
      * @param profiles points of distance along the span and quantity, a list for each line
      * @param pens one for each line
-     * @param bends where the bends lie along the span, in order
+     * @param bends where the bends are along the span, in order
      * @param limit where the limit lies; infinite where there is none
      */
     record Content(String name, List<List<double[]>> profiles, List<Svg.Pen> pens, List<Double> bends, double limit) {

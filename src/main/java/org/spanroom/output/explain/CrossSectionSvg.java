@@ -3,6 +3,7 @@ package org.spanroom.output.explain;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.spanroom.model.Counted;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.CrossSection;
@@ -81,8 +82,8 @@ public final class CrossSectionSvg {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
         section.contradiction()
-                .ifPresent(words ->
-                        svg.label(30, 516, "start", 11, "The records cannot be true: " + units.sentence(words)));
+                .ifPresent(words -> svg.label(
+                        30, 516, "start", 11, "The records contradict each other: " + units.sentence(words)));
         legend();
         return svg.finish();
     }
@@ -91,7 +92,7 @@ public final class CrossSectionSvg {
         svg.label(xPx, 72, "middle", 15, name);
         Optional<Arrangement> arrangement = packing.arrangement();
         if (arrangement.isEmpty()) {
-            svg.label(xPx, MIDDLE_Y_PX, "middle", 13, "No arrangement: it does not fit.");
+            svg.label(xPx, MIDDLE_Y_PX, "middle", 13, "No arrangement: the contents do not fit.");
             return;
         }
         Arrangement drawn = arrangement.get();
@@ -198,10 +199,10 @@ public final class CrossSectionSvg {
     private static String afterWords(PullChoice choice) {
         return String.format(
                 Locale.ROOT,
-                "%s; %d sleeves, %d new cables, %d gained; limit: %s",
+                "%s; %s, %s, %d gained; limited by %s",
                 choice.words(),
-                choice.sleeves(),
-                choice.newCables(),
+                Counted.of(choice.sleeves(), "sleeve"),
+                Counted.of(choice.newCables(), "new cable"),
                 choice.positionsGained(),
                 choice.bindingRule().replace('_', ' '));
     }

@@ -1,5 +1,6 @@
 package org.spanroom.output.explain;
 
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.ContentsScenario;
@@ -16,8 +17,8 @@ import org.spanroom.model.rank.SpanExplanation;
  */
 public final class Explanation {
     static final String CAUTION =
-            "Planning figures, uncertain by a factor of two: they rank and warn, they authorize no pull. "
-                    + "Local codes, the owner's rules and licensed practice decide.";
+            "Planning figures, uncertain by a factor of two: they rank and warn but do not authorize a pull. "
+                    + "Local codes, the owner's rules and licensed practice govern.";
 
     private Explanation() {}
 
@@ -43,7 +44,7 @@ public final class Explanation {
                 .add(ExplanationPermits.of(explained.assessment().permits(), units));
         ExplanationEffort.add(parts, explained, units);
         ExplanationVerdict.add(parts, explained, units);
-        parts.add(new ExplanationParts().text("caution", "caution", CAUTION).section("", "To keep in mind"));
+        parts.add(new ExplanationParts().text("caution", "caution", CAUTION).section("", "Limits of these figures"));
         return parts.section("", "Span " + explained.span().id());
     }
 
@@ -73,7 +74,7 @@ public final class Explanation {
                         .inWords()
                 + " are assumed"
                 + ranked.scenarios()
-                        .map(gains -> "; recovery adds " + gains.few() + " positions if it holds few, " + gains.many()
+                        .map(gains -> "; recovery adds " + Counted.of(gains.few(), "position") + " if few, " + gains.many()
                                 + " if many")
                         .orElse("");
     }
@@ -83,7 +84,7 @@ public final class Explanation {
         if (ranked.verdict().isExcluded()) {
             return "not ranked";
         } else if (ranked.rank().isEmpty()) {
-            return "ranked; the run wrote neither GeoPackage nor CSV to read its rank from";
+            return "ranked; the rank is not available because the run wrote neither GeoPackage nor CSV";
         }
         return "rank " + ranked.rank().getAsInt() + " of "
                 + explained.recorded().spansRanked().orElseThrow();
@@ -94,12 +95,12 @@ public final class Explanation {
                         "from",
                         "from A",
                         end -> end.text("vault_id", "vault", span.from().id())
-                                .number("offset_m", "beside the line by", span.fromOffsetM(), 3, "m"))
+                                .number("offset_m", "offset from the line", span.fromOffsetM(), 3, "m"))
                 .line(
                         "to",
                         "to B",
                         end -> end.text("vault_id", "vault", span.to().id())
-                                .number("offset_m", "beside the line by", span.toOffsetM(), 3, "m"))
+                                .number("offset_m", "offset from the line", span.toOffsetM(), 3, "m"))
                 .number("length_m", "length", span.lengthM(), 3, "m")
                 .number("drawn_length_m", "drawn length", span.drawnLengthM(), 3, "m")
                 .whole("vertices", "vertices", span.ground().size())

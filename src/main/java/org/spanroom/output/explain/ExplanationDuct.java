@@ -10,7 +10,7 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Sleeve;
 
-/** The duct of a span and what lies in it. */
+/** The duct of a span and what is in it. */
 final class ExplanationDuct {
     private ExplanationDuct() {}
 
@@ -25,7 +25,7 @@ final class ExplanationDuct {
                 .text("type", "type", duct.type())
                 .text("material", "material", duct.material())
                 .word("condition", "condition", duct.condition())
-                .flag("direct_buried", "buried directly", duct.directBuried())
+                .flag("direct_buried", "direct-buried", duct.directBuried())
                 .flag("flooded", "recorded as flooded", duct.flooded())
                 .flag("contents_known", "contents known", contents.known())
                 .text("contents_source", "", duct.contentsSource().key())
@@ -35,9 +35,9 @@ final class ExplanationDuct {
                         duct.circumstances().positionsReserved())
                 .word(
                         "beside_allowed",
-                        "may lie beside innerducts",
+                        "cables beside innerducts allowed",
                         duct.circumstances().besideAllowed().key())
-                .table("innerducts", "in it", contents.innerducts(), ExplanationDuct::innerduct)
+                .table("innerducts", "Innerducts", contents.innerducts(), ExplanationDuct::innerduct)
                 .table("sleeves", "Sleeves", contents.sleeves(), ExplanationDuct::sleeve)
                 .table("loose_cables", "Loose cables", contents.looseCables(), ExplanationDuct::cable)
                 .texts("catalog_rows", "catalog rows", duct.catalogUse().rows())

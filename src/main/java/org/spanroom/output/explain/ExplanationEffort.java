@@ -58,15 +58,15 @@ final class ExplanationEffort {
         double perLength = units.perUnit(effort.recoveryMoneyPerCableM().orElse(Double.NaN), "m");
         String length = units.isUs() ? "foot" : "meter";
         parts.number("recovery_money", "cost of recovery", effort.recoveryMoney(), 2, currency)
-                .number("recovery_money_per_cable", "for each cable gained", perCable, 2, currency)
-                .number("recovery_money_per_cable_m", "for each " + length + " of it", perLength, 2, currency)
+                .number("recovery_money_per_cable", "per cable gained", perCable, 2, currency)
+                .number("recovery_money_per_cable_m", "per cable-" + length + " gained", perLength, 2, currency)
                 .whole(
                         "positions_needed",
                         "positions needed",
                         effort.quantities().positionsNeeded())
-                .number("build_money", "cost of new build for these instead", effort.newBuildMoney(), 2, currency)
+                .number("build_money", "cost of a new build for these", effort.newBuildMoney(), 2, currency)
                 .number("saving_money", "saving", effort.savingMoney(), 2, currency)
-                .number("saving_ratio", "saved per spent", effort.savingRatio(), 3, "");
+                .number("saving_ratio", "saving per cost", effort.savingRatio(), 3, "");
     }
 
     private static void ranges(ExplanationParts parts, MoneyRanges ranges, String currency) {
@@ -85,10 +85,10 @@ final class ExplanationEffort {
         parts.number("site_hours", "on site", time.siteHours(), 2, "h")
                 .number("crew_hours", "crew", time.crewHours(), 2, "h")
                 .whole("shifts", "shifts", time.shifts())
-                .whole("nights", "of them at night", time.nights())
+                .whole("nights", "night shifts", time.nights())
                 .flag("fits_window", "longest pull fits a shift", time.fitsWindow())
-                .number("shared_a_hours", "less if done with the span at A", time.sharedAtAHours(), 2, "h")
-                .number("shared_b_hours", "less if done with the span at B", time.sharedAtBHours(), 2, "h");
+                .number("shared_a_hours", "less if combined with the span at A", time.sharedAtAHours(), 2, "h")
+                .number("shared_b_hours", "less if combined with the span at B", time.sharedAtBHours(), 2, "h");
     }
 
     private static void material(ExplanationParts parts, MaterialFlow material) {
@@ -115,10 +115,10 @@ final class ExplanationEffort {
                 .number("bore_avoided_m", "boring avoided", build.boreM(), 1, "m")
                 .whole(
                         "lead_avoided_days",
-                        "days of permits avoided",
+                        "permit lead days avoided",
                         effort.quantities().leadDaysAvoided())
                 .number("co2e_ice_kg", "CO2e avoided by materials (ICE v2.0)", build.co2eIceKg(), 1, "kg")
-                .number("co2e_warm_kg", "by recycling (EPA WARM v16), not to add", warmKg, 1, "kg");
+                .number("co2e_warm_kg", "CO2e avoided by recycling (WARM v16)", warmKg, 1, "kg");
     }
 
     private static void line(ExplanationParts row, EffortLine line) {
@@ -143,7 +143,7 @@ final class ExplanationEffort {
             case HOURS -> "Hours on site";
             case COST -> "Cost of recovery, " + currency;
             case NEW_BUILD -> "Cost of new build, " + currency;
-            case CARBON -> "Emissions avoided, kg CO2e; the last line stands by itself";
+            case CARBON -> "Emissions avoided, kg CO2e; do not add the last line";
         };
     }
 

@@ -19,13 +19,13 @@ final class ExplanationPermits {
         var parts = new ExplanationParts()
                 .whole("", "zones touched", permits.touches().size())
                 .table("zones", "zone", permits.touches(), ExplanationPermits::zone)
-                .table("zones_to_come", "not begun yet", permits.toCome(), ExplanationPermits::zone)
+                .table("zones_to_come", "upcoming zone", permits.toCome(), ExplanationPermits::zone)
                 .number("zone_any_m", "inside zones", permits.lengthM(), 3, "m")
-                .words("recovery_needs", "recovering needs", permits.recoveryNeeds(), Function.identity())
-                .words("permits_avoided", "a new build in addition", permits.avoided(), Function.identity());
+                .words("recovery_needs", "recovery needs", permits.recoveryNeeds(), Function.identity())
+                .words("permits_avoided", "additional for a new build", permits.avoided(), Function.identity());
         ZoneRule.vaultsFirst().forEach(rule -> under(parts, rule, permits, units));
-        return parts.whole("recovery_lead_days", "days for these permits", permits.recoveryLeadDays())
-                .whole("new_build_lead_days", "days for a new build's", permits.newBuildLeadDays())
+        return parts.whole("recovery_lead_days", "lead time for recovery permits, days", permits.recoveryLeadDays())
+                .whole("new_build_lead_days", "lead time for new-build permits, days", permits.newBuildLeadDays())
                 .section("permits", permits.equals(Permits.NONE) ? "" : "Permits");
     }
 
@@ -63,7 +63,7 @@ final class ExplanationPermits {
                         touch.stretches(),
                         (part, stretch) -> part.number("from_m", "from", stretch.fromM(), 3, "m")
                                 .number("to_m", "to", stretch.toM(), 3, "m"))
-                .words("recovery_needs", "recovering needs", touch.recoveryNeeds(), Function.identity())
+                .words("recovery_needs", "recovery needs", touch.recoveryNeeds(), Function.identity())
                 .words("new_build_needs", "a new build needs", touch.rule().newBuild(), Function.identity());
     }
 }

@@ -12,11 +12,11 @@ import org.spanroom.model.pull.PullSettings;
 final class ExplanationPullSettings {
     private ExplanationPullSettings() {}
 
-    /** Adds what the pulls rest on; where nothing is to pull, people are spared the settings. */
+    /** Adds what the pulls rest on; if there is no innerduct to pull, the text omits the settings. */
     static void add(ExplanationParts parts, PullAssessment pull, PullSettings settings) {
         parts.table(
                 "assumptions",
-                "Rests on values that were not measured here",
+                "Based on values that were not measured here",
                 pull.assumptions(),
                 (row, assumption) -> row.word("assumption", "assumption", assumption.key())
                         .value("", "value", value(assumption, settings))
@@ -24,7 +24,7 @@ final class ExplanationPullSettings {
         parts.add(settings(settings, pull.pulls().isEmpty() ? "" : "Settings"));
     }
 
-    /** Returns the value that stands behind an assumption; absent where another part gives it, or there is none. */
+    /** Returns the value of an assumption; absent where another part gives it, or there is none. */
     private static ExplanationValue value(PullAssumption assumption, PullSettings settings) {
         PullLimits limits = settings.limits();
         return switch (assumption) {
@@ -48,7 +48,7 @@ final class ExplanationPullSettings {
         double restingShareRatio = settings.neighbors().restingShareRatio();
         int wedgedFrom = settings.neighbors().wedgedFromInnerducts();
         return new ExplanationParts()
-                .word("judged_by", "judged by friction", settings.judgedBy().key())
+                .word("judged_by", "friction state that decides", settings.judgedBy().key())
                 .table(
                         "friction",
                         "Coefficients of friction",
@@ -90,7 +90,7 @@ final class ExplanationPullSettings {
                 .number("innerduct_sidewall_n_per_m", "innerduct sidewall", limits.innerductSidewallNPerM(), 1, "N/m")
                 .number("cable_sidewall_n_per_m", "cable sidewall", limits.cableSidewallNPerM(), 1, "N/m")
                 .number("cable_radius_ratio", "cable bend radius", limits.cableRadiusRatio(), 2, "diameters")
-                .number("vault_exit_radius_m", "radius out of the vault", limits.vaultExitRadiusM(), 3, "m")
+                .number("vault_exit_radius_m", "exit radius at the vault", limits.vaultExitRadiusM(), 3, "m")
                 .number("outside_slack_m", "slack for a machine outside", limits.outsideSlackM(), 2, "m")
                 .number("warn_total_deg", "warn above", limits.warnTotalDeg(), 1, "degrees of bends")
                 .number("refuse_total_deg", "refuse above", limits.refuseTotalDeg(), 1, "degrees of bends")

@@ -46,7 +46,7 @@ final class ExplanationPulls {
         explained.assessment().laterPull().ifPresent(later -> later(parts, later, units));
         parts.value("failing_end", "failing end", end(PullColumns.findFailingEnd(outcome)));
         limit(parts, "failing", "failing limit there", outcome.findFailing());
-        String warns = pull.pulls().isEmpty() ? "" : "above the value to warn at";
+        String warns = pull.pulls().isEmpty() ? "" : "above the warning limit";
         parts.words("warnings", warns, pull.warnings(), LimitKind::key);
     }
 
@@ -59,7 +59,7 @@ final class ExplanationPulls {
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */
     private static void later(ExplanationParts parts, PullAssessment later, UnitSystem units) {
-        parts.number("pull_later_pct", "once room beside is used", later.utilizationPercent(), 1, "%")
+        parts.number("pull_later_pct", "once the room beside innerducts is used", later.utilizationPercent(), 1, "%")
                 .text("pull_later_summary", "and then", later.outcome().summary(units));
     }
 
@@ -93,10 +93,10 @@ final class ExplanationPulls {
                 .whole("turn", "", pull.turn())
                 .text("innerduct", "", pull.innerduct().id())
                 .word("reason", "", pull.reason().key())
-                .text("explanation", "why now", pull.reason().explanation())
-                .number("neighbor_n_per_m", "neighbors lying on it", pull.neighborNPerM(), 3, "N/m")
+                .text("explanation", "why in this order", pull.reason().explanation())
+                .number("neighbor_n_per_m", "weight of neighbors resting on it", pull.neighborNPerM(), 3, "N/m")
                 .number("wedge_ratio", "wedge factor", pull.wedgeRatio(), 3, "")
-                .table("", "Steady forces by the state of friction", STATES, (row, state) -> bothEnds(row, pull, state))
+                .table("", "Steady forces by friction state", STATES, (row, state) -> bothEnds(row, pull, state))
                 .sections("ways", List.of(trace.fromA(), trace.fromB()), way -> way(trace, way, breakawayRatio))
                 .section(
                         "",

@@ -45,22 +45,22 @@ final class ExplanationRoom {
         var parts = new ExplanationParts()
                 .number("bore_area_mm2", "bore area", room.boreAreaMm2(), 1, "mm2")
                 .number("fill_now_pct", "filled now", percent(room.fillNowRatio()), 2, "%")
-                .number("fill_removed_pct", "filled by what stays", percent(room.fillAfterRemovalRatio()), 2, "%")
-                .number("fill_final_pct", "and with the new cables", percent(room.fillWithNewRatio()), 2, "%")
+                .number("fill_removed_pct", "filled after removal", percent(room.fillAfterRemovalRatio()), 2, "%")
+                .number("fill_final_pct", "filled with new cables", percent(room.fillWithNewRatio()), 2, "%")
                 .number(
                         "recoverable_mm2",
-                        "area given back",
+                        "area recovered",
                         room.then().map(PullChoice::recoverableMm2).orElse(Double.NaN),
                         1,
                         "mm2");
         now(parts, room);
         parts.whole("innerducts_out", "innerducts out", number(room.then(), PullChoice::innerductsOut))
                 .whole("sleeves", "sleeves in", number(room.now(), any -> room.sleeves()))
-                .whole("new_cables", "new cables in them", number(room.now(), any -> room.newCables()))
+                .whole("new_cables", "new cables in sleeves", number(room.now(), any -> room.newCables()))
                 .whole("positions_after", "positions after", room.positionsAfter())
                 .whole("positions_gained", "gained by recovery", room.positionsGained())
-                .word("binding_rule", "bound by", room.bindingRule())
-                .text("proposal_reason", "why not all out", room.proposalReason());
+                .word("binding_rule", "limited by", room.bindingRule())
+                .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
         return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown, as the contents are");
     }
@@ -69,13 +69,13 @@ final class ExplanationRoom {
         parts.whole("positions_now", "positions now", room.positionsNow());
         Optional<Positions> now = room.now().map(PullChoice::positions);
         parts.whole("positions_now_innerducts", "in empty innerducts", number(now, Positions::inInnerducts))
-                .whole("positions_now_sleeves", "in sleeves already in", number(now, Positions::inSleeves))
-                .whole("positions_now_beside", "beside what is in", number(now, Positions::beside))
-                .whole("positions_reserved", "reserved of them", number(now, Positions::reserved));
+                .whole("positions_now_sleeves", "in existing sleeves", number(now, Positions::inSleeves))
+                .whole("positions_now_beside", "beside the contents", number(now, Positions::beside))
+                .whole("positions_reserved", "of these reserved", number(now, Positions::reserved));
     }
 
     private static void choices(ExplanationParts parts, Room room) {
-        parts.table("choices", "Choices, leaving everything in first", room.choices(), (row, choice) -> {
+        parts.table("choices", "Choices, starting with no removal", room.choices(), (row, choice) -> {
             row.text("choice", "choice", choice.words())
                     .flag(
                             "proposed",
@@ -87,7 +87,7 @@ final class ExplanationRoom {
                     .whole("sleeves", "sleeves", choice.sleeves())
                     .number("fill_pct", "filled", 100 * choice.fillRatio(), 1, "%")
                     .number("fill_final_pct", "with new", 100 * choice.fillWithNewRatio(), 1, "%")
-                    .word("binding_rule", "bound by", choice.bindingRule())
+                    .word("binding_rule", "limited by", choice.bindingRule())
                     .text(
                             "next_sleeve",
                             "",

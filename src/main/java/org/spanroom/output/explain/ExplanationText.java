@@ -20,7 +20,7 @@ public final class ExplanationText {
         return text.page.text();
     }
 
-    /** The sections of the whole stand as far left as its title; those within them are indented, step by step. */
+    /** The sections of the whole start at the same indent as its title; those within them are indented, step by step. */
     private void section(ExplanationSection section, int depth) {
         int indent = STEP * Math.max(0, depth - 1);
         if (depth == 1 || depth == 2) {
@@ -31,7 +31,7 @@ public final class ExplanationText {
         shown(section.parts()).forEach(part -> part(part, place));
     }
 
-    /** Where the parts of a section stand. */
+    /** Where the parts of a section are. */
     private record Place(int depth, int indent, int labelWidth) {}
 
     private static Stream<ExplanationPart> shown(List<ExplanationPart> parts) {
@@ -47,7 +47,7 @@ public final class ExplanationText {
         return widest + STEP;
     }
 
-    /** Returns the label that stands beside a part; empty for one that stands by itself. */
+    /** Returns the label of a part; empty for one without a label. */
     private static String label(ExplanationPart part) {
         if (part instanceof ExplanationItem item) {
             return item.label();

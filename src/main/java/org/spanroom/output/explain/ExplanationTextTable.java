@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import org.spanroom.output.explain.ExplanationValue.Figure;
 import org.spanroom.output.explain.ExplanationValue.Flag;
 
-/** Renders a table of an explanation as columns of text: numbers to the right, alike in their decimals, and words to the left. */
+/** Renders a table of an explanation as columns of text: numbers to the right, with the same decimals, and words to the left. */
 final class ExplanationTextTable {
     private static final int GAP = 2;
     private static final int WIDEST = 40;
@@ -107,7 +107,7 @@ final class ExplanationTextTable {
      * One column.
      *
      * @param header the lines of its label, and below these the unit of its numbers unless they differ in it and each cell has its own
-     * @param right whether it stands to the right, as numbers do
+     * @param right whether it is aligned right, as numbers are
      */
     private record Column(List<String> header, List<String> cells, int width, boolean right) {
         static Column of(List<ExplanationItem> items) {

@@ -9,7 +9,7 @@ import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.model.rank.Verdict;
 
-/** What the gates say of a span, the cautions, the parts of its score, and how sure its standing is. */
+/** What the gates say of a span, the cautions, the parts of its score, and the confidence in its rank. */
 final class ExplanationVerdict {
     private ExplanationVerdict() {}
 
@@ -38,7 +38,7 @@ final class ExplanationVerdict {
                                 .text("answer", "answer", answer.word())
                                 .flag("open", "switched off", answer.open())
                                 .text("evidence", "evidence", evidence(answer, explained, units)))
-                .section("", verdict.isExcluded() ? "Gates: out of the ranking" : "Gates: none excludes the span");
+                .section("", verdict.isExcluded() ? "Gates: excluded from the ranking" : "Gates: none excludes the span");
     }
 
     /** The gate of the pull repeats the answer of the pull. */
@@ -51,7 +51,7 @@ final class ExplanationVerdict {
         return new ExplanationParts()
                 .table(
                         "open_gates",
-                        "Of gates that are switched off",
+                        "From gates that are switched off",
                         verdict.waived(),
                         (row, reason) ->
                                 row.text("key", "key", reason.key()).text("sentence", "meaning", reason.explanation()))
@@ -78,10 +78,10 @@ final class ExplanationVerdict {
             return new ExplanationItem("sureness", "", ExplanationValue.ABSENT, "");
         }
         return new ExplanationParts()
-                .number("feasible_chance_percent", "chance to be feasible", recorded.feasiblePercent(), 1, "%")
-                .number("score_low_points", "score exceeded in 9 of 10 cases", recorded.scoreLowPoints(), 2, "")
-                .number("score_high_points", "score exceeded in 1 of 10 cases", recorded.scoreHighPoints(), 2, "")
-                .number("top_chance_percent", "chance to be among the top", recorded.topPercent(), 1, "%")
-                .section("sureness", "With what is assumed or uncertain varied");
+                .number("feasible_chance_percent", "probability feasible", recorded.feasiblePercent(), 1, "%")
+                .number("score_low_points", "score P10", recorded.scoreLowPoints(), 2, "")
+                .number("score_high_points", "score P90", recorded.scoreHighPoints(), 2, "")
+                .number("top_chance_percent", "probability among the top", recorded.topPercent(), 1, "%")
+                .section("sureness", "Simulation: assumed and uncertain values varied");
     }
 }

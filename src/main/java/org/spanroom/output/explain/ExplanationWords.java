@@ -73,7 +73,7 @@ final class ExplanationWords {
         return number.isExact() && figures.contains(".") ? figures.replaceAll("\\.?0+$", "") : figures;
     }
 
-    /** Returns a number with so many decimals, and commas between thousands from ten thousand on. */
+    /** Returns a number with the given number of decimals, and commas between thousands from ten thousand on. */
     static String fixed(double value, int decimals) {
         String format = Math.abs(value) < 1e4 ? "%." : "%,.";
         return String.format(Locale.ROOT, format + decimals + "f", Decimals.round(value, decimals));

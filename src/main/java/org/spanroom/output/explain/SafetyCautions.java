@@ -16,28 +16,28 @@ import org.spanroom.model.network.SpanEnd;
 final class SafetyCautions {
     private SafetyCautions() {}
 
-    /** Returns the cautions for a span, those that always hold first, and who decides last. */
+    /** Returns the cautions for a span, those that always apply first, and who decides last. */
     static List<String> of(Span span, boolean night) {
         var cautions = new ArrayList<>(List.of(
                 "A vault may be a permit-required confined space: 29 CFR 1910.146; telecom manholes 1910.268(o);"
-                        + " construction work 1926 subpart AA. Which of them applies is the safety officer's word.",
+                        + " construction work 1926 subpart AA. The safety officer decides which applies.",
                 "Test the air before entry, after pumping, at each duct mouth when its plug comes out, and"
                         + " continuously: oxygen 19.5 to 23.5 %, flammable gas below 10 % of its lower limit, then toxic"
-                        + " gas. Hours of ventilating are for planning: they declare no vault safe.",
+                        + " gas. Ventilation hours are for planning; they do not make a vault safe.",
                 "Keep an attendant outside, who does not enter, with a way to get an injured person out.",
                 "Set up traffic control before a cover is off; guard the opening at once."));
         if (isLive(span)) {
-            cautions.add("Live cables lie in this duct: find out which is which at both ends before anything is cut;"
-                    + " pass neither the hold force nor the bend radius of 20 outside diameters under load.");
+            cautions.add("This duct has live cables: identify each one at both ends before cutting anything;"
+                    + " do not exceed the hold force or bend tighter than the minimum radius of 20 outside diameters under load.");
         }
         if (isWet(span)) {
             cautions.add(
-                    "Water is recorded here: pump it where it may lawfully go, and test the air again when it is out.");
+                    "Water is recorded here: discharge it only where permitted, and test the air again after pumping.");
         }
         if (night) {
             cautions.add("Work is allowed at night only: light the site, and have first aid at hand.");
         }
-        cautions.add("Local codes, the owner's rules and licensed practice decide.");
+        cautions.add("Local codes, the owner's rules and licensed practice govern.");
         return List.copyOf(cautions);
     }
 

@@ -97,7 +97,7 @@ public final class SpanSheetSvg {
         for (int i = 0; i < bends.size(); i++) {
             yPx += 16;
             if (i + 1 == MOST_BENDS_LISTED && bends.size() > MOST_BENDS_LISTED) {
-                svg.label(xPx, yPx, "start", 12, "and " + (bends.size() - i) + " more, as the text lists them");
+                svg.label(xPx, yPx, "start", 12, "and " + (bends.size() - i) + " more; the text lists them");
                 return;
             }
             bend(new ExplanationSection("", "", bends.get(i)), xPx, yPx);
@@ -123,7 +123,7 @@ public final class SpanSheetSvg {
                 364,
                 13,
                 "Innerduct " + Svg.fitted(trace.pull().innerduct().id(), 13, 300) + ", " + count
-                        + (pulls > 1 ? ", the hardest" : ""));
+                        + (pulls > 1 ? ", the most demanding" : ""));
         text(
                 383,
                 12,
@@ -132,7 +132,7 @@ public final class SpanSheetSvg {
         legend(770, OUT_AT_B, "out at B, cable held at A");
         diagram(PULL, trace, "Tension of the innerduct, " + units.unit("N"), false);
         if (trace.pull().innerduct().isEmpty()) {
-            svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "No cable lies in it.");
+            svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "It has no cable.");
         } else {
             diagram(HOLD, trace, "Tension of its cable, " + units.unit("N"), true);
         }

@@ -22,17 +22,17 @@ final class StopRules {
         PullLimits limits = explained.pulling().limits();
         var rules = new ArrayList<String>();
         rules.add(
-                "The proof, by rod or camera, does not pass, or shows a splice, grout, a crushed or a braided stretch: do not begin.");
-        rules.add("The test pull, the first " + (units.isUs() ? "feet" : "meters")
-                + " of an innerduct, does not move it at "
-                + force(mostPullN(explained.assessment().pull(), limits), units) + ": stop, and pull no harder.");
-        rules.add("The pull passes that force at any time, or rises steadily where the duct is straight: stop.");
+                "The rod or camera does not pass, or shows a splice, grout, or a crushed or braided length: do not begin.");
+        rules.add("The test pull over the first " + (units.isUs() ? "feet" : "meters")
+                + " does not move the innerduct at "
+                + force(mostPullN(explained.assessment().pull(), limits), units) + ": stop; do not pull harder.");
+        rules.add("The pull exceeds that force, or rises steadily where the duct is straight: stop.");
         if (isHeld(explained.span())) {
-            rules.add("The hold force on a live cable passes " + force(limits.holdAllowedN(), units)
-                    + ", or the cable moves at its hold: stop.");
+            rules.add("The hold force on a live cable exceeds " + force(limits.holdAllowedN(), units)
+                    + ", or the cable slips where it is held: stop.");
         }
         rules.add(
-                "An alarm of gas or oxygen, or of the blower: stop, leave the vault, and test again before anyone goes in.");
+                "A gas, oxygen or blower alarm: stop, leave the vault, and test the air before anyone enters again.");
         return List.copyOf(rules);
     }
 

@@ -3,7 +3,7 @@ package org.spanroom.output.explain;
 import java.util.Locale;
 
 /**
- * Text for a terminal, line by line: no line is wider than the page, and nothing that came from somebody's data acts on the
+ * Text for a terminal, line by line: no line is wider than the page, and nothing that came from someone's data acts on the
  * terminal.
  *
  * <p>What is too long goes on in the next line, indented as asked, after a blank if there is one. The width counts characters

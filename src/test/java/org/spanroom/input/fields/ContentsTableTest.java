@@ -103,7 +103,7 @@ class ContentsTableTest {
         assertThat(findings.all()).anySatisfy(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.LAYER_ISSUE);
             assertThat(finding.detail())
-                    .contains("not read: outside_diameter_in;")
+                    .contains("columns not used: outside_diameter_in;")
                     .contains("outside_diameter, sdr");
         });
     }
@@ -126,7 +126,7 @@ class ContentsTableTest {
                 .containsExactlyInAnyOrder(
                         "line 2: it names no duct",
                         "line 3: its kind is 'pipe', not innerduct, sleeve or cable",
-                        "line 5: the duct has an item 'i1' already",
+                        "line 5: the duct already has an item 'i1'",
                         "line 6: its kind is '', not innerduct, sleeve or cable",
                         "line 7: its kind is 'junk', not innerduct, sleeve or cable");
     }
@@ -233,7 +233,7 @@ class ContentsTableTest {
         ContentsTable table = read(HEADER + "D1,i1,innerduct,,1.66,11,,,\nD2,i1,innerduct,,1.66,11,,,\n");
         table.find("D1");
 
-        table.tellUnknownDucts(findings);
+        table.reportUnknownDucts(findings);
 
         assertThat(findings.all()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.CONTENTS_DUCT_UNKNOWN);

@@ -75,13 +75,11 @@ class TermValuesTest {
                 "-      | default | 100   | true  | 1 | MISSING_VALUE F: no inside_diameter is recorded; assumed the"
                         + " catalog's 'row'",
                 "-      | -       | 101.6 | true  | 0 | MISSING_VALUE F: no inside_diameter is recorded; assumed 101.6 mm",
-                "four   | -       | 101.6 | true  | 0 | UNUSABLE_VALUE F: 'four' is not a number that inside_diameter can"
-                        + " be read from",
-                "4 kg/m | -       | 101.6 | true  | 0 | UNUSABLE_VALUE F: '4 kg/m' is not a number that inside_diameter"
-                        + " can be read from",
-                "100    | -       | 101.6 | true  | 0 | IMPLAUSIBLE_VALUE F: 100 in lies outside the plausible range of"
+                "four   | -       | 101.6 | true  | 0 | UNUSABLE_VALUE F: 'four' is not a valid number for inside_diameter",
+                "4 kg/m | -       | 101.6 | true  | 0 | UNUSABLE_VALUE F: '4 kg/m' is not a valid number for inside_diameter",
+                "100    | -       | 101.6 | true  | 0 | IMPLAUSIBLE_VALUE F: 100 in is outside the plausible range of"
                         + " inside_diameter (20 to 500 mm); it would be plausible in mm; assumed 101.6 mm",
-                "100    | data    | 100   | false | 1 | IMPLAUSIBLE_VALUE F: 100 in lies outside the plausible range of"
+                "100    | data    | 100   | false | 1 | IMPLAUSIBLE_VALUE F: 100 in is outside the plausible range of"
                         + " inside_diameter (20 to 500 mm); it would be plausible in mm; taken from the catalog's 'row'",
             })
     void theFirstUsableNumberCounts(
@@ -118,8 +116,8 @@ class TermValuesTest {
                 "-      | default | SQUARE | true  | MISSING_VALUE F: no bore_shape is recorded; assumed the catalog's"
                         + " 'row'",
                 "-      | -       | ROUND  | true  | MISSING_VALUE F: no bore_shape is recorded; assumed round",
-                "oval   | data    | SQUARE | false | UNUSABLE_VALUE F: 'oval' stands in no list of words for bore_shape",
-                "oval   | -       | ROUND  | true  | UNUSABLE_VALUE F: 'oval' stands in no list of words for bore_shape",
+                "oval   | data    | SQUARE | false | UNUSABLE_VALUE F: 'oval' is not in any word list for bore_shape",
+                "oval   | -       | ROUND  | true  | UNUSABLE_VALUE F: 'oval' is not in any word list for bore_shape",
             })
     void theFirstUsableWordCounts(
             @Nullable String recorded,
@@ -143,8 +141,8 @@ class TermValuesTest {
             nullValues = "-",
             value = {
                 "3, 3, -",
-                "2.5, NaN, UNUSABLE_VALUE F: 2.5 is not a value for innerduct_count",
-                "41, NaN, IMPLAUSIBLE_VALUE F: 41 lies outside the plausible range of innerduct_count (0 to 40)",
+                "2.5, NaN, UNUSABLE_VALUE F: 2.5 is not a valid value for innerduct_count",
+                "41, NaN, IMPLAUSIBLE_VALUE F: 41 is outside the plausible range of innerduct_count (0 to 40)",
                 "-, NaN, MISSING_VALUE F: no innerduct_count is recorded",
             })
     void aCountIsWholeAndNeverGuessed(@Nullable Double recorded, double expected, @Nullable String finding) {

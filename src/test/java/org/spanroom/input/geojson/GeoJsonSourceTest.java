@@ -138,7 +138,7 @@ class GeoJsonSourceTest {
         assertThat(mixed.geometries()).containsExactly("LINES [1.0, 2.0, 4.0, 5.0]");
         assertThat(mixed.details())
                 .containsExactly(
-                        "some vertices have no height; the heights were left out (1 features, first number 1)");
+                        "some vertices have no height; the heights were ignored (1 feature, number 1)");
     }
 
     /** A real city's export: a fourth ordinate of null. RFC 7946 section 3.1.1 lets a reader ignore what follows the third. */
@@ -182,7 +182,7 @@ class GeoJsonSourceTest {
         assertThat(some.geometries()).containsExactly("LINES [1.0, 2.0, 4.0, 5.0]");
         assertThat(point.geometries()).containsExactly("POINTS [1.0, 2.0]");
         assertThat(some.details()).anySatisfy(text -> assertThat(text).contains("some vertices have no height"));
-        assertThat(none.details().toString().contains("a height is no number; it was left out"))
+        assertThat(none.details().toString().contains("a height is not a number; it was ignored"))
                 .isEqualTo(!tail.startsWith("null"));
     }
 
@@ -274,8 +274,8 @@ class GeoJsonSourceTest {
                         Arrays.asList(8L, null));
         assertThat(layer.details())
                 .containsExactly(
-                        "the property \"a\" occurs twice in one feature; the last one was taken (1 features, first number 5)",
-                        "the property \"a.b\" occurs twice in one feature; the last one was taken (1 features, first number 4)");
+                        "the property \"a\" occurs twice in one feature; the last one was used (1 feature, number 5)",
+                        "the property \"a.b\" occurs twice in one feature; the last one was used (1 feature, number 4)");
     }
 
     @Test

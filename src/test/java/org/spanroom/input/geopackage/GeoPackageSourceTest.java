@@ -162,8 +162,8 @@ class GeoPackageSourceTest {
         "DROP TABLE gpkg_geometry_columns, gpkg_geometry_columns",
         "DROP TABLE gpkg_spatial_ref_sys, gpkg_spatial_ref_sys",
         "DELETE FROM gpkg_contents, no layer of features",
-        "DROP TABLE a, no table with the geometry column",
-        "UPDATE gpkg_geometry_columns SET column_name = 'x', no table with the geometry column",
+        "DROP TABLE a, declares the geometry column",
+        "UPDATE gpkg_geometry_columns SET column_name = 'x', declares the geometry column",
         "ALTER TABLE gpkg_contents RENAME COLUMN data_type TO x, its tables cannot be read"
     })
     void whatIsMissingIsNamedInOneLine(String damage, String words) throws SQLException {

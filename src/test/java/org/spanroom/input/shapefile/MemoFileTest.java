@@ -80,8 +80,8 @@ class MemoFileTest {
         assertThat(ReadLayer.of(file, "kind").details()).isEmpty();
         assertThat(ReadLayer.of(file, "route", "kind").details())
                 .containsExactly(
-                        "the field \"route\" refers to texts in a .dbt or .fpt that is not beside it; they were"
-                                + " taken as missing");
+                        "the field \"route\" refers to texts in a .dbt or .fpt that is missing; they were"
+                                + " treated as missing");
     }
 
     @ParameterizedTest
@@ -98,10 +98,10 @@ class MemoFileTest {
         assertThat(routes(layer)).containsExactly("Ridge Row 5", null, null);
         assertThat(layer.details())
                 .containsExactly(
-                        "the field \"route\": texts go on beyond the end of the file with them; it seems cut off or"
-                                + " damaged (1 features, first number 2)",
-                        "the field \"route\": texts lie beyond the end of the file with them; it seems cut off or"
-                                + " another table's (1 features, first number 3)");
+                        "the field \"route\": texts are beyond the end of their file; it seems truncated or"
+                                + " belongs to another table (1 feature, number 3)",
+                        "the field \"route\": texts extend beyond the end of their file; it seems truncated or"
+                                + " damaged (1 feature, number 2)");
     }
 
     @ParameterizedTest
@@ -126,7 +126,7 @@ class MemoFileTest {
         assertThat(layer.details())
                 .singleElement()
                 .asString()
-                .contains("beyond the end of the file with them", "(3 features, first number 1)");
+                .contains("beyond the end of their file", "(3 features, first number 1)");
     }
 
     @Test
@@ -153,7 +153,7 @@ class MemoFileTest {
         assertThat(ReadLayer.of(memo.layer(folder, false, references), "route").details())
                 .singleElement()
                 .asString()
-                .contains("the same texts are named again and again");
+                .contains("the same texts are referenced repeatedly");
     }
 
     @Test
@@ -173,7 +173,7 @@ class MemoFileTest {
         assertThat(ReadLayer.of(memo.layer(folder, false, 8), "route").details())
                 .singleElement()
                 .asString()
-                .contains("states no size of blocks");
+                .contains("has no block size");
     }
 
     static IntStream seeds() {

@@ -136,7 +136,7 @@ class ShapefileSourceTest {
         assertThat(layer.values()).containsExactly(Arrays.asList(1L, null, "x"), Arrays.asList(null, null, "z"));
         assertThat(layer.geometries()).containsExactly("POINTS [1.0, 1.0]", "NONE");
         assertThat(layer.details())
-                .containsExactly("features are marked as deleted; they were left out (1 features, first number 2)");
+                .containsExactly("features are marked as deleted; they were skipped (1 feature, number 2)");
     }
 
     @Test
@@ -150,10 +150,10 @@ class ShapefileSourceTest {
         ReadLayer longer = ReadLayer.of(file, "N");
 
         assertThat(shorter.values()).containsExactly(Arrays.asList(1L), Arrays.asList((Object) null));
-        assertThat(shorter.details()).containsExactly("the .shp has 2 shapes, but the .dbf 1 rows");
+        assertThat(shorter.details()).containsExactly("the .shp has 2 shapes, but the .dbf has 1 row");
         assertThat(longer.values()).containsExactly(List.of(1L), List.of(2L), List.of(3L));
         assertThat(longer.geometries()).endsWith("NONE");
-        assertThat(longer.details()).containsExactly("the .dbf has 3 rows, but the .shp 2 shapes");
+        assertThat(longer.details()).containsExactly("the .dbf has 3 rows, but the .shp has 2 shapes");
     }
 
     @Test
@@ -173,8 +173,8 @@ class ShapefileSourceTest {
         assertThat(layer.header().crsDefinition()).isEmpty();
         assertThat(layer.details())
                 .containsExactly(
-                        "there is no .dbf beside it; its features have no attributes",
-                        "there is no .shx beside it; the shapes were read one after another");
+                        "its .dbf is missing; its features have no attributes",
+                        "its .shx is missing; the shapes were read in sequence");
     }
 
     @Test
@@ -255,7 +255,7 @@ class ShapefileSourceTest {
             if (length < 100) {
                 assertThatThrownBy(() -> ReadLayer.of(alone)).isInstanceOf(InputException.class);
             } else {
-                assertThat(ReadLayer.of(alone).details()).anyMatch(detail -> detail.contains("it seems cut off"));
+                assertThat(ReadLayer.of(alone).details()).anyMatch(detail -> detail.contains("it seems truncated"));
                 assertThat(ReadLayer.of(indexed).met()).isEqualTo(2);
             }
         }
@@ -333,7 +333,7 @@ class ShapefileSourceTest {
         return LongStream.range(0, 100);
     }
 
-    /** What holds for any star-shaped rings on a grid: each hole ends up behind the only ring around it. */
+    /** What is true of any star-shaped rings on a grid: each hole ends up behind the only ring around it. */
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void holesFindTheirRingInAnyOrder(long seed) throws IOException {

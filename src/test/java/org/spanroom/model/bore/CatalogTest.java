@@ -30,7 +30,7 @@ class CatalogTest {
                 .isCloseTo(insideIn, within(1e-9));
     }
 
-    /** Weights in pounds per 1 000 ft by a maker's table (maker not named); 1 lb/1 000 ft is 0.00148816 kg/m. */
+    /** Weights in pounds per 1 000 ft as in a published weight table; 1 lb/1 000 ft is 0.00148816 kg/m. */
     @ParameterizedTest(name = "{0}: {1} lb per 1 000 ft")
     @CsvSource({
         "sdr13.5 3/4 in, 110",
@@ -68,7 +68,7 @@ class CatalogTest {
         var again = new Catalog.DesignCable("A", 11, 0.1, 96, "illustrative");
 
         assertThatThrownBy(() -> new Catalog(List.of(), List.of(), List.of(), List.of(cable, again)))
-                .hasMessageContaining("twice");
+                .hasMessageContaining("is repeated");
     }
 
     @Test

@@ -47,7 +47,7 @@ class RatesTest {
     }
 
     /**
-     * From 0 over 1 to 4, by hand: half of all lies below 1, and of either half a quarter in the outer half of its side, so an eighth
+     * From 0 over 1 to 4, by hand: half of all is below 1, and of either half a quarter in the outer half of its side, so an eighth
      * below 0.5 and an eighth above 2.5.
      */
     @ParameterizedTest
@@ -61,7 +61,7 @@ class RatesTest {
         assertThat(new Rate(3, 3, 3, "x", "2026").quantileInUnit(0.7)).isEqualTo(3);
     }
 
-    /** The centroid of a triangle lies a third from its upright side: the mean is (low + 4 value + high) / 6. */
+    /** The centroid of a triangle is a third from its upright side: the mean is (low + 4 value + high) / 6. */
     @Test
     void manyDrawsHaveTheMeanOfTwoTriangles() {
         Rate rate = rates.rate(RateKey.LABOR_MONEY_PER_HOUR, standard);

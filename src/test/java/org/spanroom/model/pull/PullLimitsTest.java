@@ -35,7 +35,7 @@ class PullLimitsTest {
         assertThat(strengthN / LBF_N).isCloseTo(printedLbf, within(0.001 * printedLbf + 0.5));
     }
 
-    /** CommScope, Broadband Applications and Construction Manual, p. 53 Table 1: 2400 psi; the last row by its wall. */
+    /** Broadband Applications and Construction Manual, p. 53 Table 1: 2400 psi; the last row by its wall. */
     @ParameterizedTest(name = "{0} in, SDR {1}")
     @CsvSource({
         "1.050, 11, 687",
@@ -76,7 +76,7 @@ class PullLimitsTest {
         assertThat(ShippedConfig.get().pull().limits().holdAllowedN() / LBF_N).isCloseTo(180, within(0.2));
     }
 
-    /** Corning SRP 005-011 Issue 11, 1.5: 15 x 0.46 in = 6.9 in, and from 11.8 mm 177 mm. */
+    /** SRP 005-011 Issue 11, 1.5: 15 x 0.46 in = 6.9 in, and from 11.8 mm 177 mm. */
     @Test
     void cableRadiusIsAMultipleOfItsDiameter() {
         PullLimits limits = withCableRadius(15);
@@ -85,7 +85,7 @@ class PullLimitsTest {
         assertThat(limits.cableRadiusM(11.8) * 1000).isCloseTo(177, within(0.5));
     }
 
-    /** Conduit data sheet, maker not named: 3/4, 1, 1-1/4, 1-1/2, 2 in SDR 13.5 = 12, 14, 18, 20, 26 in. */
+    /** HDPE conduit data sheet: 3/4, 1, 1-1/4, 1-1/2, 2 in SDR 13.5 = 12, 14, 18, 20, 26 in. */
     @ParameterizedTest(name = "{0} in needs {1} in")
     @CsvSource({"1.050, 12", "1.315, 14", "1.660, 18", "1.900, 20", "2.375, 26"})
     void unsupportedRadiusIsThatOfTheDataSheet(double outsideIn, double radiusIn) {
@@ -111,7 +111,7 @@ class PullLimitsTest {
     }
 
     /**
-     * Weights of SDR 13.5, lb per 1000 ft, as a maker prints them (not named): 110, 168, 264, 343, 531; ASTM D3035 walls.
+     * Weights of SDR 13.5, lb per 1000 ft, as a data sheet prints them: 110, 168, 264, 343, 531; ASTM D3035 walls.
      */
     @ParameterizedTest(name = "{0} in, wall {1}")
     @CsvSource({"1.050, 0.078, 110", "1.315, 0.097, 168", "1.660, 0.123, 264", "1.900, 0.141, 343", "2.375, 0.176, 531"

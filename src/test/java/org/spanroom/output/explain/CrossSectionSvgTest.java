@@ -54,7 +54,7 @@ class CrossSectionSvgTest {
         assertThat(drawing)
                 .contains("Duct 7 &lt;a&amp;b&gt;")
                 .contains("51.0 % of the bore filled; positions today: 1, 0 of them beside")
-                .contains("3 of 3 out; 3 sleeves, 9 new cables, 8 gained; limit: sleeves per duct")
+                .contains("3 of 3 out; 3 sleeves, 9 new cables, 8 gained; limited by sleeves per duct")
                 .contains("fits, with 2.5 mm to spare in width")
                 .contains(">2</text>");
     }
@@ -79,10 +79,10 @@ class CrossSectionSvgTest {
 
     @Test
     void recordsThatCannotBeTrueAreSaidToBeSo() {
-        Room room = room(BoreShape.ROUND, Optional.of("4 innerducts do not go into 101.5 mm"));
+        Room room = room(BoreShape.ROUND, Optional.of("4 innerducts do not fit in 101.5 mm"));
 
         assertThat(CrossSectionSvg.draw("Duct 7", room, "", UnitSystem.METRIC).orElseThrow())
-                .contains("The records cannot be true: 4 innerducts do not go into 101.5 mm")
+                .contains("The records contradict each other: 4 innerducts do not fit in 101.5 mm")
                 .contains("proved not to fit, 0.24 mm too narrow");
     }
 

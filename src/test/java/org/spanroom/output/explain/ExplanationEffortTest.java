@@ -66,11 +66,11 @@ class ExplanationEffortTest {
 
         assertThat(dry)
                 .contains("Before anyone works here", "29 CFR 1910.146", "19.5 to 23.5 %", "attendant outside")
-                .contains("Live cables lie in this duct", "Local codes, the owner's rules")
+                .contains("This duct has live cables", "Local codes, the owner's rules")
                 .doesNotContain("Water is recorded here", "at night only");
         assertThat(SpanExplanationSample.text(SpanExplanationSample.nothingToPull()))
                 .contains("29 CFR 1910.146")
-                .doesNotContain("Live cables lie in this duct", "Effort: ");
+                .doesNotContain("This duct has live cables", "Effort: ");
     }
 
     /**
@@ -83,8 +83,8 @@ class ExplanationEffortTest {
                 .replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("When to stop", "proof, by rod or camera", "does not move it at 2902 N (652 lbf)")
-                .contains("hold force on a live cable passes 801 N (180 lbf)");
+                .contains("When to stop", "The rod or camera does not pass", "does not move the innerduct at 2902 N (652 lbf)")
+                .contains("hold force on a live cable exceeds 801 N (180 lbf)");
     }
 
     @Test

@@ -105,7 +105,7 @@ class ExplanationTextTest {
 
         assertThat(text)
                 .contains("Pulling: possible from neither end")
-                .containsPattern("above the value to warn at +total bends, section length\n")
+                .containsPattern("above the warning limit +total bends, section length\n")
                 .containsPattern("innerduct strength .* maximum +\\d+\\.\\d  yes +[0-9.]+\n")
                 .containsPattern("total bends +360\\.00 degrees +360\\.00 degrees +maximum +100\\.0 +[0-9.]+\n");
     }
@@ -116,7 +116,7 @@ class ExplanationTextTest {
 
         assertThat(text)
                 .startsWith("Span S-7\n  standing          rank 3 of 12\n")
-                .containsPattern("from A +vault V-1, beside the line by 0\\.120 m\n")
+                .containsPattern("from A +vault V-1, offset from the line 0\\.120 m\n")
                 .containsPattern("pieces +R-1, R-2\n")
                 .containsPattern("inside diameter +102\\.26 mm \\(assumed\\)\n")
                 .containsPattern("condition +sound\n")
@@ -138,10 +138,10 @@ class ExplanationTextTest {
         String text = SpanExplanationSample.text(SpanExplanationSample.failing());
 
         assertThat(text)
-                .containsPattern("breakaway +1\\.30 times  the first pull is the steady one times a factor\n")
-                .containsPattern("wander +0\\.01031 rad/m  turning that no drawing shows")
+                .containsPattern("breakaway +1\\.30 times  breakaway force: the steady force times a factor\n")
+                .containsPattern("wander +0\\.01031 rad/m  bending that is not drawn")
                 .containsPattern("dry +0\\.350 +0\\.300 +0\\.300\n")
-                .containsPattern("judged by friction +dry\n");
+                .containsPattern("friction state that decides +dry\n");
     }
 
     @Test
@@ -149,7 +149,7 @@ class ExplanationTextTest {
         assertThat(SpanExplanationSample.text(SpanExplanationSample.nothingToPull()))
                 .contains("Pulling: nothing to pull: no rigid innerduct in the duct\n")
                 .containsPattern("Bends\n  bends +0\n  in all +0\\.00 degrees\n")
-                .doesNotContain("Rests on", "Settings", "Effort");
+                .doesNotContain("Based on", "Settings", "Effort");
     }
 
     @ParameterizedTest

@@ -25,11 +25,11 @@ class ExplanationVerdictTest {
     void gatesCautionsAndPartsOfTheScoreAreListed() {
         assertThat(SpanExplanationSample.text(excluded()))
                 .containsPattern("standing +not ranked\n +because +duct recorded as blocked\n")
-                .contains("Gates: out of the ranking\n")
+                .contains("Gates: excluded from the ranking\n")
                 .containsPattern("  duct_blocked +excluded +recorded as blocked\n")
                 .containsPattern("  splice_inside +passed +not recorded\n")
                 .containsPattern("  pull_fails +open +yes +possible from neither end\n")
-                .containsPattern("Cautions\n  Of gates that are switched off\n.*\n +pull_fails +on paper ")
+                .containsPattern("Cautions\n  From gates that are switched off\n.*\n +pull_fails +on paper ")
                 .containsPattern("  water +flooded duct")
                 .containsPattern("  criterion +quantity +value +weight +points\n")
                 .containsPattern("  ease_bends +90 degrees +1 +0\\.1 +10\\.00\n");

@@ -56,12 +56,12 @@ class SpanSheetSvgTest {
         List<String> near = words(parsed(SpanExplanationSample.failing()));
 
         assertThat(far)
-                .contains("limit 2906 N for the pull on the innerduct (above the diagram)")
+                .contains("limit 2906 N for the innerduct tension (above the diagram)")
                 .contains("limit 801 N for the hold force on the live cable (above the diagram)");
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
                 .contains(
-                        "dotted line: limit 2906 N for the pull on the innerduct at breakaway, reached at 2235 N here")
+                        "dotted line: limit 2906 N for the innerduct tension at breakaway, reached at 2235 N here")
                 .contains(
                         "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
         assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
@@ -83,7 +83,7 @@ class SpanSheetSvgTest {
     void moreBendsThanTheListHoldsAreCounted() throws Exception {
         List<String> words = words(parsed(SpanExplanationSample.random(1, 40)));
 
-        assertThat(words).contains("and 28 more, as the text lists them");
+        assertThat(words).contains("and 28 more; the text lists them");
     }
 
     /** Boxes by the widths that the drawing itself uses, in letters drawn from their base line. */

@@ -24,7 +24,7 @@ import org.locationtech.jts.noding.SegmentString;
  * cross, 10 s for 1000). They are counted first, and no further than to the limit. Not only each outline is limited, but the
  * layer's sum too.
  */
-final class OutlineMender {
+final class OutlineRepair {
     private static final int MOST_CROSSINGS = 5_000;
     private static final long MOST_PAIRS = 5_000_000;
     private static final int MOST_OF_LAYER = 20;
@@ -37,20 +37,20 @@ final class OutlineMender {
      *
      * @param words what was done, for a finding
      */
-    record Mended(List<Polygon> polygons, String words) {}
+    record Repaired(List<Polygon> polygons, String words) {}
 
     /** Returns the parts with vertices of a polygon or of several, made valid. */
-    Mended mend(Geometry outline) {
+    Repaired repair(Geometry outline) {
         if (isCheap(outline)) {
             try {
-                return new Mended(polygons(GeometryFixer.fix(outline)), "the outline crosses or overlaps itself");
+                return new Repaired(polygons(GeometryFixer.fix(outline)), "the outline crosses or overlaps itself");
             } catch (RuntimeException e) {
                 // JTS gives up on a few; the hull is left
             }
         }
-        return new Mended(
+        return new Repaired(
                 polygons(outline.convexHull()),
-                "the outline crosses or overlaps itself and cannot be repaired; the hull around it was taken");
+                "the outline crosses or overlaps itself and cannot be repaired; its convex hull was used");
     }
 
     private boolean isCheap(Geometry outline) {
