@@ -23,7 +23,7 @@ final class CheckReport {
         var report = new CheckReport();
         report.lengths(summary.network());
         report.ends(summary.ends());
-        report.findings(summary.findings(), summary.findingsToMend(), everyFinding);
+        report.findings(summary.findings(), summary.findingsToFix(), everyFinding);
         return report.text.toString();
     }
 
@@ -45,8 +45,8 @@ final class CheckReport {
         line("Choose network.snap_tolerance_m where the counts stop growing.");
     }
 
-    private void findings(List<Finding> findings, long toMend, boolean every) {
-        line("%n%,d findings, %,d of them to fix", count(findings), toMend);
+    private void findings(List<Finding> findings, long toFix, boolean every) {
+        line("%n%,d findings, %,d of them to fix", count(findings), toFix);
         Map<FindingCode, List<Finding>> byCode =
                 findings.stream().collect(Collectors.groupingBy(Finding::code, TreeMap::new, Collectors.toList()));
         byCode.forEach((code, list) -> {

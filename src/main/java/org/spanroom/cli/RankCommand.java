@@ -34,11 +34,12 @@ import picocli.CommandLine.Spec;
         header = "Rank spans by the room that recovery gives back.",
         description = {
             "Rank the vault-to-vault spans of a network by the room that recovering",
-            "rigid innerducts gives back.",
-            "With --from and --scoring: rank the spans of an earlier run again, by other",
-            "weights, curves or gates; all else is kept as that run has it. Of the other",
-            "options only --output, --overwrite, --output-crs, --formats, --threads, --where",
-            "and --within go with --from."
+            "rigid innerducts gives back, and write the results as layers and tables.",
+            "",
+            "With --from and --scoring, rank the spans of an earlier run again by other",
+            "weights, curves or gates; everything else stays as in that run. Only --output,",
+            "--overwrite, --output-crs, --formats, --threads, --where, --within, --json and",
+            "--quiet go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -49,6 +50,12 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_4,
             SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
+        },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom rank --config sample-gis/spanroom.yaml --output output/demo",
+            "  spanroom rank --from output/demo --scoring config/scoring.yaml \\",
+            "      --output output/mine"
         })
 final class RankCommand implements Callable<Integer> {
     /** The options that have a meaning where the spans are those of an earlier run. */
@@ -61,7 +68,9 @@ final class RankCommand implements Callable<Integer> {
             "--formats",
             "--threads",
             "--where",
-            "--within");
+            "--within",
+            "--json",
+            "--quiet");
 
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
     InputOptions input = new InputOptions();
@@ -75,7 +84,7 @@ final class RankCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nScoring:%n", order = 4)
     ScoringOptions scoring = new ScoringOptions();
 
-    @ArgGroup(validate = false, heading = "%nRows that are written:%n", order = 5)
+    @ArgGroup(validate = false, heading = "%nRows to write:%n", order = 5)
     RowOptions rows = new RowOptions();
 
     private final Console console;
@@ -86,7 +95,7 @@ final class RankCommand implements Callable<Integer> {
 
     /** The options that say where results go. */
     static final class OutputOptions {
-        @Option(names = "--output", paramLabel = "FOLDER", description = "Folder of this run's results.")
+        @Option(names = "--output", paramLabel = "FOLDER", description = "Folder of this run's results. By default the one that the config names.")
         @Nullable
         Path folder;
 
@@ -104,7 +113,10 @@ final class RankCommand implements Callable<Integer> {
                 names = "--formats",
                 paramLabel = "FORMAT",
                 split = ",",
-                description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}. All by default.")
+                converter = FormatWord.OfResults.class,
+                completionCandidates = FormatWord.OfResults.class,
+                description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}; or by file"
+                        + " extension: gpkg, shp, json. All by default.")
         @Nullable
         List<OutputFormat> formats;
 
@@ -120,17 +132,15 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--where",
                 paramLabel = "EXPRESSION",
-                description = {
-                    "Write only spans that meet a condition on columns of spans.csv, in ECQL:",
-                    "\"rank <= 100 AND duct LIKE 'B18%%'\". Ranks stay those among all."
-                })
+                description = "Write only spans that meet a condition on columns of spans.csv, in ECQL, such as"
+                        + " \"rank <= 100 AND duct LIKE 'B18%%'\". Ranks stay those of the whole run.")
         @Nullable
         String where;
 
         @Option(
                 names = "--within",
                 paramLabel = "FILE",
-                description = "Write only spans that lie, wholly or in part, in polygons of this file.")
+                description = "Write only spans that are wholly or partly inside the polygons of this file.")
         @Nullable
         Path within;
 
@@ -151,7 +161,7 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--from",
                 paramLabel = "FOLDER",
-                description = "Results of an earlier run; its spans are ranked again by --scoring.")
+                description = "Results of an earlier run. Its spans are ranked again by --scoring.")
         @Nullable
         Path from;
 
@@ -180,9 +190,8 @@ final class RankCommand implements Callable<Integer> {
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress(), rows.choice())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
-        console.out().print(RankReport.text(summary));
-        console.out().flush();
-        return config.strict() && summary.findingsToMend() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
+        show(run.json ? SummaryJson.of(summary) : RankReport.text(summary));
+        return config.strict() && summary.findingsToFix() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 
     private int rankAgain(Path from, Instant startedAt) {
@@ -193,9 +202,17 @@ final class RankCommand implements Callable<Integer> {
         refuseUnused();
         var summary = new RescoreRun(from, console.progress(), rows.choice())
                 .run(scoring.file, config -> run.apply(output.apply(config)), output.overwrite, startedAt);
-        console.out().print(RescoreReport.text(summary));
-        console.out().flush();
+        show(run.json ? SummaryJson.of(summary) : RescoreReport.text(summary));
         return ExitCode.OK;
+    }
+
+    /** What a user asks for as JSON is shown even where he wants no summary. */
+    private void show(String text) {
+        if (run.json) {
+            console.answer(text);
+        } else {
+            console.summary(text);
+        }
     }
 
     /** An option that --from does not use must not be ignored silently. */

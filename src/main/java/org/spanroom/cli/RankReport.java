@@ -26,7 +26,7 @@ final class RankReport {
         report.best(summary);
         KeptReport.lines(summary.written()).forEach(line -> report.line("%s", line));
         report.next(ContentsReport.next(summary.contents(), summary.survey()));
-        report.findings(summary.findings(), summary.findingsToMend());
+        report.findings(summary.findings(), summary.findingsToFix());
         report.places(summary);
         return report.text.toString();
     }
@@ -89,9 +89,9 @@ final class RankReport {
         }
     }
 
-    private void findings(Map<FindingCode, Long> counts, long toMend) {
+    private void findings(Map<FindingCode, Long> counts, long toFix) {
         long all = counts.values().stream().mapToLong(Long::longValue).sum();
-        line("%n%,d findings, %,d of them to fix:", all, toMend);
+        line("%n%,d findings, %,d of them to fix:", all, toFix);
         List<Map.Entry<FindingCode, Long>> kinds = counts.entrySet().stream()
                 .sorted(Map.Entry.<FindingCode, Long>comparingByValue()
                         .reversed()

@@ -26,7 +26,7 @@ public final class CheckRun {
      * @param findings in the order of their kinds
      */
     public record CheckSummary(
-            InputData inputs, Network network, EndDistanceCounts ends, List<Finding> findings, long findingsToMend) {}
+            InputData inputs, Network network, EndDistanceCounts ends, List<Finding> findings, long findingsToFix) {}
 
     /** Reads and cuts; writes nothing. */
     public CheckSummary run() {

@@ -18,7 +18,7 @@ import org.spanroom.output.WrittenResults;
  * @param sectionsRanked how many sections have a ranked span
  * @param totals counts and sums over all spans
  * @param findings how many of each kind
- * @param findingsToMend how many are more than a note
+ * @param findingsToFix how many are more than a note
  * @param contents what the results rest on, so far as it concerns what lies in the ducts
  * @param survey the vaults to open first
  */
@@ -28,7 +28,7 @@ public record RankSummary(
         int sectionsRanked,
         RankTotals totals,
         Map<FindingCode, Long> findings,
-        long findingsToMend,
+        long findingsToFix,
         ContentsAccount contents,
         List<SurveyStop> survey,
         WrittenResults written) {
