@@ -90,7 +90,8 @@ final class ManPage {
         } else {
             macro("\\fI" + escaped(argument.paramLabel()) + "\\fR");
         }
-        paragraphs(argument.description());
+        // Unlike the texts of a command these come with their percent signs and variables filled in.
+        Stream.of(argument.description()).forEach(this::text);
     }
 
     private void exitCodes() {
@@ -144,7 +145,7 @@ final class ManPage {
         }
     }
 
-    /** Texts of the model are formats: a percent sign stands in them twice. */
+    /** Texts of a command are formats: a percent sign stands in them twice. */
     private static String plain(String format) {
         return String.format(Locale.ROOT, format);
     }

@@ -36,24 +36,26 @@ final class ProgressLine {
     String withBar(int width) {
         return fitting(
                 width,
+                List.of(
                 List.of(bar(BAR_WIDTH), count(), rate(), left()),
                 List.of(bar(BAR_WIDTH), count(), left()),
                 List.of(bar(NARROW_BAR_WIDTH), count(), left()),
                 List.of(bar(NARROW_BAR_WIDTH), count()),
                 List.of(count()),
                 List.of(percent()),
-                List.of());
+                List.of()));
     }
 
     /** Returns the line without a bar, in at most so many characters. */
     String plain(int width) {
-        return fitting(width, List.of(count(), rate(), left()), List.of(count(), left()), List.of(count()), List.of());
+        return fitting(
+                width,
+                List.of(List.of(count(), rate(), left()), List.of(count(), left()), List.of(count()), List.of()));
     }
 
-    @SafeVarargs
-    private String fitting(int width, List<String>... choices) {
+    private String fitting(int width, List<List<String>> choices) {
         String head = String.format(Locale.ROOT, "%-" + STAGE_WIDTH + "s %6.1f s", stage, seconds);
-        return Stream.of(choices)
+        return choices.stream()
                 .map(parts -> Stream.concat(Stream.of(head), parts.stream())
                         .filter(part -> !part.isEmpty())
                         .collect(Collectors.joining("  ")))

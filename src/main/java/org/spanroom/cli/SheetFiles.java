@@ -56,7 +56,7 @@ final class SheetFiles {
     /** An id may hold any character, and a name of a file may not. */
     private static String stem(String spanId) {
         String safe = spanId.replaceAll("[^A-Za-z0-9._-]", "_").replaceFirst("^\\.+", "_");
-        return safe.length() <= LONGEST_NAME ? safe : safe.substring(0, LONGEST_NAME);
+        return safe.isEmpty() ? "_" : safe.length() <= LONGEST_NAME ? safe : safe.substring(0, LONGEST_NAME);
     }
 
     /** Writes the sheet of one span, by its place in the list of spans. */
