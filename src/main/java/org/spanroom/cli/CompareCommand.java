@@ -32,8 +32,8 @@ import picocli.CommandLine.Parameters;
         },
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
-            "  spanroom compare output/demo output/mine",
-            "  spanroom compare output/demo output/mine --output output/moves --json"
+            "  spanroom compare output/demo output/mine --output output/moves",
+            "  spanroom compare output/demo output/mine --output output/moves-2 --json"
         })
 final class CompareCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "RUN_A", description = "Results of the first run.")
