@@ -21,10 +21,10 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
-        header = "Tell what is missing or contradictory in the data.",
+        header = "Report what is missing or contradictory in the data.",
         description = {
-            "Read the inputs and cut them into spans, and tell what is missing or",
-            "contradicts itself. Nothing is written, but the config that --write asks for."
+            "Read the inputs, cut them into spans, and report what is missing or",
+            "contradictory. Writes no file except the config that --write names."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -35,6 +35,12 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_4,
             SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
+        },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom check --config sample-gis/spanroom.yaml",
+            "  spanroom check --fields --routes sample-gis/ducts.geojson \\",
+            "      --vaults sample-gis/vaults.geojson"
         })
 final class CheckCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
@@ -60,17 +66,17 @@ final class CheckCommand implements Callable<Integer> {
     static final class ShowOptions {
         @Option(
                 names = "--fields",
-                description = "List the fields of each file with samples, and propose a field map; check nothing else.")
+                description = "List the fields of each file with samples, and propose a field map. Nothing else is checked.")
         boolean fields;
 
         @Option(
                 names = "--write",
                 paramLabel = "FILE",
-                description = "With --fields: write the map as a config of its own, ready for rank --config FILE.")
+                description = "With --fields: write the map as a new config, ready for rank --config FILE.")
         @Nullable
         Path write;
 
-        @Option(names = "--overwrite", description = "With --write: replace a file that exists.")
+        @Option(names = "--overwrite", description = "With --write: replace an existing file.")
         boolean overwrite;
 
         @Option(names = "--all", description = "List every finding, not only the first few of each kind.")
@@ -81,16 +87,19 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         RunConfig config = run.apply(input.apply());
         if (show.fields) {
+            if (spec != null && run.json) {
+                throw new ParameterException(spec.commandLine(), "--json does not go with --fields");
+            }
             return fields(config);
         }
         if (spec != null && (show.write != null || show.overwrite)) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "--write and --overwrite go with --fields: the config that they write is its map.");
+                    "--write and --overwrite need --fields: they write the field map that it proposes");
         }
         var summary = new CheckRun(config, console.progress()).run();
-        console.out().print(CheckReport.text(summary, show.all, config.units()));
-        console.out().flush();
+        console.answer(
+                run.json ? SummaryJson.of(summary, show.all) : CheckReport.text(summary, show.all, config.units()));
         return config.strict() && summary.findingsToFix() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 

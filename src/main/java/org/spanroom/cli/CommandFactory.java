@@ -28,6 +28,9 @@ final class CommandFactory implements IFactory {
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }
+        if (type == CompletionCommand.class) {
+            return type.cast(new CompletionCommand(console));
+        }
         return CommandLine.defaultFactory().create(type);
     }
 }

@@ -16,9 +16,9 @@ import picocli.CommandLine.Parameters;
         sortOptions = false,
         header = "Show which spans moved between two runs, and why.",
         description = {
-            "Compare the ranking of two runs: which spans are new or gone, lost or got a",
-            "rank, or moved; by which parts of the score, and by which values. Say as well",
-            "what differs between the runs themselves: files, config, version.",
+            "Compare the rankings of two runs: which spans are new or gone, gained or lost a",
+            "rank, or moved; which parts of the score and which values changed; and how the",
+            "runs themselves differ: files, config, version.",
             "Writes a layer (moves.gpkg) and a table (moves.csv).",
             ""
         },
@@ -29,6 +29,11 @@ import picocli.CommandLine.Parameters;
             SpanroomCommand.EXIT_2,
             "3:a folder holds no run that can be read",
             SpanroomCommand.EXIT_5
+        },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom compare output/demo output/mine --output output/moves",
+            "  spanroom compare output/demo output/mine --output output/moves-2 --json"
         })
 final class CompareCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "RUN_A", description = "Results of the first run.")
@@ -41,11 +46,16 @@ final class CompareCommand implements Callable<Integer> {
             names = "--output",
             paramLabel = "FOLDER",
             defaultValue = "output/comparison",
-            description = "Folder of the comparison; ${DEFAULT-VALUE} by default.")
+            description = "Folder of the comparison. By default ${DEFAULT-VALUE}.")
     Path folder = Path.of("output", "comparison");
 
     @Option(names = "--overwrite", description = "Replace an earlier comparison in that folder.")
     boolean overwrite;
+
+    @Option(
+            names = "--json",
+            description = "Print the summary as one JSON object and nothing else; progress is on standard error.")
+    boolean json;
 
     private final Console console;
 
@@ -56,8 +66,11 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var summary = new CompareRun(first, second, console.progress()).run(folder, overwrite, Instant.now());
-        console.out().print(CompareReport.text(summary));
-        console.out().flush();
+        if (json) {
+            console.answer(SummaryJson.of(summary));
+        } else {
+            console.summary(CompareReport.text(summary));
+        }
         return ExitCode.OK;
     }
 }

@@ -1,6 +1,8 @@
 package org.spanroom.cli;
 
 import java.io.PrintWriter;
+import java.io.Writer;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntSupplier;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,7 @@ final class Console {
     private final PrintWriter out;
     private final PrintWriter err;
     private final boolean onTerminal;
+    private boolean quiet;
     private volatile @Nullable TerminalProgress progress;
     private OptionalInt failureCode = OptionalInt.empty();
 
@@ -29,19 +32,59 @@ final class Console {
         return err;
     }
 
+    /** Leaves out progress, summaries and warnings from now on. */
+    void beQuiet() {
+        quiet = true;
+    }
+
+    /** Prints what a command found besides its files, unless the user wants nothing of that. */
+    void summary(String text) {
+        if (!quiet) {
+            answer(text);
+        }
+    }
+
+    /** Prints what the user asked for. */
+    void answer(String text) {
+        out.print(text);
+        out.flush();
+    }
+
+    /** Prints a remark that is no error. */
+    void warning(String text) {
+        if (!quiet) {
+            err.println("spanroom: " + Printable.line(text));
+        }
+    }
+
+    /** Returns the exit code of a program that has come to its end: output that got lost is a failure. */
+    int end(int code) {
+        Optional<String> lost = StandardOut.findLoss(out);
+        if (lost.isEmpty() || (code != ExitCode.OK && code != ExitCode.FINDINGS)) {
+            return code;
+        }
+        err.println("spanroom: standard output cannot be written: " + Printable.line(lost.get())
+                + ". Free some space, or send it somewhere else.");
+        return ExitCode.OUTPUT;
+    }
+
     /** Returns the progress of a run that begins; there must be memory for the smallest. */
     Progress progress() {
         MemoryShortage.demandLeast(Runtime.getRuntime().maxMemory());
-        var begun = new TerminalProgress(err, onTerminal, System::nanoTime);
+        // Even if nothing of it is shown, a run that fails says which stage it was in.
+        var begun = quiet
+                ? new TerminalProgress(new PrintWriter(Writer.nullWriter()), false, System::nanoTime)
+                : new TerminalProgress(
+                        err, onTerminal, System::nanoTime, TerminalProgress.columns(System.getenv("COLUMNS")));
         begun.keepAlive();
         progress = begun;
         return begun;
     }
 
-    /** Returns the exit code of the program's failure, by telling of it unless that has been done. */
-    synchronized int failedOnce(IntSupplier telling) {
+    /** Returns the exit code of the program's failure, reporting it unless that has been done. */
+    synchronized int failedOnce(IntSupplier report) {
         if (failureCode.isEmpty()) {
-            failureCode = OptionalInt.of(telling.getAsInt());
+            failureCode = OptionalInt.of(report.getAsInt());
         }
         return failureCode.getAsInt();
     }

@@ -1,8 +1,12 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
@@ -10,24 +14,26 @@ import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.output.explain.SpanSheetSvg;
-import org.spanroom.output.folder.TextFile;
 import org.spanroom.pipeline.ExplainRun;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** {@code explain}: everything that a run found out about one span. */
+/** {@code explain}: everything that a run found out about one span, or about each of several. */
 @Command(
         name = "explain",
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
-        header = "Show why: the whole calculation of one span.",
+        header = "Show why: the whole calculation of a span.",
         description = {
-            "Print the whole calculation of one span: pieces and vaults, bends, what was",
-            "assumed, the force at every section both ways, every limit, the score.",
-            "The span is calculated again from the files and the config of the run; its",
-            "rank is the one in the results.",
+            "Print the whole calculation of one or more spans: pieces and vaults, bends,",
+            "assumed values, the force at every section both ways, every limit, the score.",
+            "Spans are calculated again from the files and the config of the run; their",
+            "ranks are those in the results.",
             ""
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
@@ -35,29 +41,50 @@ import picocli.CommandLine.Parameters;
             SpanroomCommand.EXIT_0,
             SpanroomCommand.EXIT_1,
             SpanroomCommand.EXIT_2,
-            "3:no such span; or a file of the run is missing or has changed",
+            "3:no such span or rank; or a file of the run is missing or has changed",
             SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
+        },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom explain --rank 1 --run output/demo",
+            "  spanroom explain B185-1:V4-1049:V4-1040 --run output/demo --json"
         })
 final class ExplainCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "SPAN_ID", description = "The span, as the column span_id has it.")
-    String spanId = "";
+    @Parameters(
+            arity = "0..*",
+            paramLabel = "SPAN_ID",
+            description = "The span, as in the column span_id. Several may be given.")
+    List<String> spanIds = new ArrayList<>();
+
+    @Option(
+            names = "--rank",
+            paramLabel = "N",
+            split = ",",
+            converter = WholeNumber.OfSpans.class,
+            description = "The span with this rank; several are joined by commas: 1,2,5.")
+    List<Integer> ranks = new ArrayList<>();
 
     @Option(names = "--run", paramLabel = "FOLDER", required = true, description = "Results of the run.")
     Path folder = Path.of("");
 
-    @Option(names = "--json", description = "Print JSON instead of text.")
+    @Option(
+            names = "--json",
+            description = "Print JSON instead of text: an object for one span, an array for several.")
     boolean json;
 
     @Option(
             names = "--svg",
             paramLabel = "FILE",
-            description =
-                    "Write a sheet as well: the plan with its bends, the forces along the span, the cross-section before and after.")
+            description = {
+                "Also write a sheet: the plan with its bends, the forces along the span, the"
+                        + " cross-section before and after. For several spans, name a folder; each span"
+                        + " gets a file named by its id."
+            })
     @Nullable
     Path svg;
 
-    @Option(names = "--overwrite", description = "Replace that sheet if it exists.")
+    @Option(names = "--overwrite", description = "Replace a sheet that exists.")
     boolean overwrite;
 
     @Option(
@@ -67,6 +94,10 @@ final class ExplainCommand implements Callable<Integer> {
     @Nullable
     UnitSystem units;
 
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
     private final Console console;
 
     ExplainCommand(Console console) {
@@ -75,29 +106,42 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (svg != null) {
-            TextFile.check(svg, overwrite);
+        if (spec != null && spanIds.isEmpty() && ranks.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "no span is named; give a SPAN_ID or --rank N");
         }
         var run = new ExplainRun(folder, console.progress(), Optional.ofNullable(units));
-        SpanExplanation explained = run.run(spanId);
+        List<String> ids = ids(run);
+        Optional<SheetFiles> sheets = Optional.ofNullable(svg).map(named -> SheetFiles.check(named, ids, overwrite));
+        List<SpanExplanation> explained = run.run(ids);
         warnOfAnotherVersion(run.version());
-        console.out()
-                .print(
-                        json
-                                ? ExplanationJson.write(Explanation.of(explained))
-                                : ExplanationText.write(Explanation.of(explained, run.units())));
-        console.out().flush();
-        if (svg != null) {
-            TextFile.write(svg, SpanSheetSvg.draw(explained, run.units()), overwrite);
+        UnitSystem shown = json ? UnitSystem.METRIC : run.units();
+        console.answer(text(
+                explained.stream().map(span -> Explanation.of(span, shown)).toList()));
+        for (int i = 0; i < explained.size(); i++) {
+            int place = i;
+            sheets.ifPresent(files -> files.write(place, SpanSheetSvg.draw(explained.get(place), run.units())));
         }
         return ExitCode.OK;
     }
 
+    private List<String> ids(ExplainRun run) {
+        var ids = new LinkedHashSet<>(spanIds);
+        if (!ranks.isEmpty()) {
+            ids.addAll(run.idsAt(ranks));
+        }
+        return List.copyOf(ids);
+    }
+
+    private String text(List<ExplanationSection> trees) {
+        if (json) {
+            return trees.size() == 1 ? ExplanationJson.write(trees.get(0)) : ExplanationJson.write(trees);
+        }
+        return trees.stream().map(ExplanationText::write).collect(Collectors.joining("\n"));
+    }
+
     private void warnOfAnotherVersion(String version) {
         if (!version.equals(SpanroomCommand.Version.text())) {
-            console.err()
-                    .println("spanroom: the run was made by version " + Printable.of(version)
-                            + ", so its figures may differ from these");
+            console.warning("the run was made by version " + version + ", so its figures may differ from these");
         }
     }
 }

@@ -17,39 +17,39 @@ final class InputOptions {
             names = "--config",
             paramLabel = "FILE",
             description =
-                    "Config in YAML: inputs, field map, limits. What it leaves out has the shipped values; files that it names are relative to it.")
+                    "Config in YAML: inputs, field map, limits. What it leaves out has the shipped values. Paths in it are relative to it.")
     @Nullable
     Path config;
 
     @Option(
             names = "--routes",
             paramLabel = "FILE",
-            description = "Duct routes, lines: GeoJSON, Shapefile or GeoPackage. May be given several times.")
+            description = "Duct routes (lines): GeoJSON, Shapefile or GeoPackage. May be given several times.")
     @Nullable
     List<Path> routes;
 
     @Option(
             names = "--routes-layer",
             paramLabel = "NAME",
-            description = "Layer of the routes, where a file has several.")
+            description = "Layer of the routes, if the file has several.")
     @Nullable
     String routesLayer;
 
     @Option(
             names = "--vaults",
             paramLabel = "FILE",
-            description = "Vaults, points or outlines, in any of the formats. May be given several times.")
+            description = "Vaults (points or outlines), in the same formats. May be given several times.")
     @Nullable
     List<Path> vaults;
 
     @Option(
             names = "--vaults-layer",
             paramLabel = "NAME",
-            description = "Layer of the vaults, where a file has several.")
+            description = "Layer of the vaults, if the file has several.")
     @Nullable
     String vaultsLayer;
 
-    @Option(names = "--contents", paramLabel = "FILE", description = "Table of what lies in each duct, CSV.")
+    @Option(names = "--contents", paramLabel = "FILE", description = "Table of the contents of each duct (CSV). Optional.")
     @Nullable
     Path contents;
 
@@ -57,11 +57,11 @@ final class InputOptions {
             names = "--zones",
             paramLabel = "FILE",
             description =
-                    "Permit zones, polygons, in any of the formats; may be left out, and may be given several times.")
+                    "Permit zones (polygons), in the same formats. Optional; may be given several times.")
     @Nullable
     List<Path> zones;
 
-    @Option(names = "--zones-layer", paramLabel = "NAME", description = "Layer of the zones, where a file has several.")
+    @Option(names = "--zones-layer", paramLabel = "NAME", description = "Layer of the zones, if the file has several.")
     @Nullable
     String zonesLayer;
 
@@ -69,7 +69,7 @@ final class InputOptions {
             names = "--crs",
             paramLabel = "CRS",
             description =
-                    "Reference system of all layers, such as EPSG:2263, where the files state none or a wrong one.")
+                    "Reference system of all layers, such as EPSG:2263, if the files state none or a wrong one.")
     @Nullable
     String crs;
 

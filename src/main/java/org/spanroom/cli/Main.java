@@ -10,14 +10,13 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        var out = StandardOut.ofProcess();
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         Stopping stopping = Stopping.tellOn(err);
         muteLibraries();
         var console = new Console(out, err, onTerminal());
         SpanroomCommand.endWithAnyThread(console, stopping);
         int code = SpanroomCommand.execute(console, args);
-        out.flush();
         err.flush();
         stopping.endListening();
         System.exit(code);

@@ -37,11 +37,12 @@ import picocli.CommandLine.Spec;
         header = "Rank spans by the room that recovery gives back.",
         description = {
             "Rank the vault-to-vault spans of a network by the room that recovering",
-            "rigid innerducts gives back.",
-            "With --from and --scoring: rank the spans of an earlier run again, by other",
-            "weights, curves or gates; all else is kept as that run has it. Of the other",
-            "options only --output, --overwrite, --output-crs, --formats, --columns,",
-            "--threads, --units, --where and --within go with --from."
+            "rigid innerducts gives back, and write the results as layers and tables.",
+            "",
+            "With --from and --scoring, rank the spans of an earlier run again by other",
+            "weights, curves or gates; everything else stays as in that run. Only --output,",
+            "--overwrite, --output-crs, --formats, --columns, --threads, --units, --where,",
+            "--within, --json and --quiet go with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -52,6 +53,12 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_4,
             SpanroomCommand.EXIT_5,
             SpanroomCommand.EXIT_6
+        },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom rank --config sample-gis/spanroom.yaml --output output/demo",
+            "  spanroom rank --from output/demo --scoring config/scoring.yaml \\",
+            "      --output output/mine"
         })
 final class RankCommand implements Callable<Integer> {
     /** The options that have a meaning where the spans are those of an earlier run. */
@@ -66,7 +73,9 @@ final class RankCommand implements Callable<Integer> {
             "--threads",
             "--units",
             "--where",
-            "--within");
+            "--within",
+            "--json",
+            "--quiet");
 
     @ArgGroup(validate = false, heading = "%nInput:%n", order = 1)
     InputOptions input = new InputOptions();
@@ -80,7 +89,7 @@ final class RankCommand implements Callable<Integer> {
     @ArgGroup(validate = false, heading = "%nScoring:%n", order = 4)
     ScoringOptions scoring = new ScoringOptions();
 
-    @ArgGroup(validate = false, heading = "%nRows that are written:%n", order = 5)
+    @ArgGroup(validate = false, heading = "%nRows to write:%n", order = 5)
     RowOptions rows = new RowOptions();
 
     private final Console console;
@@ -91,7 +100,7 @@ final class RankCommand implements Callable<Integer> {
 
     /** The options that say where results go. */
     static final class OutputOptions {
-        @Option(names = "--output", paramLabel = "FOLDER", description = "Folder of this run's results.")
+        @Option(names = "--output", paramLabel = "FOLDER", description = "Folder of this run's results. By default the one that the config names.")
         @Nullable
         Path folder;
 
@@ -109,8 +118,10 @@ final class RankCommand implements Callable<Integer> {
                 names = "--formats",
                 paramLabel = "FORMAT",
                 split = ",",
-                description =
-                        "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}. GeoPackage and CSV by default.")
+                converter = FormatWord.OfResults.class,
+                completionCandidates = FormatWord.OfResults.class,
+                description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}; or by file"
+                        + " extension: gpkg, shp, json. GeoPackage and CSV by default.")
         @Nullable
         List<OutputFormat> formats;
 
@@ -138,17 +149,15 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--where",
                 paramLabel = "EXPRESSION",
-                description = {
-                    "Write only spans that meet a condition on columns of spans.csv, in ECQL:",
-                    "\"rank <= 100 AND duct LIKE 'B18%%'\". Ranks stay those among all."
-                })
+                description = "Write only spans that meet a condition on columns of spans.csv, in ECQL, such as"
+                        + " \"rank <= 100 AND duct LIKE 'B18%%'\". Ranks stay those of the whole run.")
         @Nullable
         String where;
 
         @Option(
                 names = "--within",
                 paramLabel = "FILE",
-                description = "Write only spans that lie, wholly or in part, in polygons of this file.")
+                description = "Write only spans that are wholly or partly inside the polygons of this file.")
         @Nullable
         Path within;
 
@@ -169,7 +178,7 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--from",
                 paramLabel = "FOLDER",
-                description = "Results of an earlier run; its spans are ranked again by --scoring.")
+                description = "Results of an earlier run. Its spans are ranked again by --scoring.")
         @Nullable
         Path from;
 
@@ -198,8 +207,7 @@ final class RankCommand implements Callable<Integer> {
         RunConfig config = dated(scoring.apply(run.apply(output.apply(input.apply()))), startedAt);
         RankSummary summary = new RankRun(config, console.progress(), rows.choice())
                 .run(output.overwrite, SpanroomCommand.Version.text(), startedAt);
-        console.out().print(RankReport.text(summary, config.units()));
-        console.out().flush();
+        show(run.json ? SummaryJson.of(summary) : RankReport.text(summary, config.units()));
         return config.strict() && summary.findingsToFix() > 0 ? ExitCode.FINDINGS : ExitCode.OK;
     }
 
@@ -220,9 +228,17 @@ final class RankCommand implements Callable<Integer> {
                         },
                         output.overwrite,
                         startedAt);
-        console.out().print(RescoreReport.text(summary, units.get()));
-        console.out().flush();
+        show(run.json ? SummaryJson.of(summary) : RescoreReport.text(summary, units.get()));
         return ExitCode.OK;
+    }
+
+    /** What a user asks for as JSON is shown even where he wants no summary. */
+    private void show(String text) {
+        if (run.json) {
+            console.answer(text);
+        } else {
+            console.summary(text);
+        }
     }
 
     /** An option that --from does not use must not be ignored silently. */

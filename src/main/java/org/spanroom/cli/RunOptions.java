@@ -10,7 +10,7 @@ final class RunOptions {
     @Option(names = "--strict", description = "End with code 4 if any finding needs a fix.")
     boolean strict;
 
-    @Option(names = "--no-uncertainty", description = "Leave out how sure each rank is, and the field checks.")
+    @Option(names = "--no-uncertainty", description = "Leave out how sure each rank is, and the field checks. Faster.")
     boolean noUncertainty;
 
     @Option(
@@ -18,16 +18,21 @@ final class RunOptions {
             paramLabel = "N",
             converter = WholeNumber.OfThreads.class,
             description =
-                    "Threads to compute on; results are the same for any number. By default one for each processor.")
+                    "Number of threads; results are the same for any number. By default one for each processor.")
     @Nullable
     Integer threads;
 
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
-            description = "What the screen shows: metric or us; the config's by default.")
+            description = "Units on the screen and of added columns: metric or us; the config's by default.")
     @Nullable
     UnitSystem units;
+
+    @Option(
+            names = "--json",
+            description = "Print the summary as one JSON object and nothing else; progress is on standard error.")
+    boolean json;
 
     RunConfig apply(RunConfig base) {
         RunConfig config = strict ? base.withStrict(true) : base;

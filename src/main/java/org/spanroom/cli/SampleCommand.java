@@ -19,37 +19,45 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         usageHelpWidth = 80,
         sortOptions = false,
-        header = "Write an invented city to try the tool on.",
+        header = "Write an invented city to try the tool.",
         description = {
-            "Write an invented city, with the ordinary faults of real data, to try the",
-            "tool on or to measure it with. The same size and seed give the same bytes.",
+            "Write an invented city, with the usual faults of real data, to try the tool or",
+            "to measure its speed. The same size and seed give the same bytes.",
             ""
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
-        exitCodeList = {SpanroomCommand.EXIT_0, SpanroomCommand.EXIT_1, SpanroomCommand.EXIT_2, SpanroomCommand.EXIT_5})
+        exitCodeList = {SpanroomCommand.EXIT_0, SpanroomCommand.EXIT_1, SpanroomCommand.EXIT_2, SpanroomCommand.EXIT_5},
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
+        footer = {
+            "  spanroom sample --output city",
+            "  spanroom sample --spans 10000 --seed 1 --output city-1 --format gpkg"
+        })
 final class SampleCommand implements Callable<Integer> {
     @Option(
             names = "--spans",
             paramLabel = "N",
             converter = WholeNumber.OfSpans.class,
-            description = "About how many spans; ${DEFAULT-VALUE} by default.")
+            description = "Approximate number of spans. By default ${DEFAULT-VALUE}.")
     int spans = DemoCity.DEMO_SPANS;
 
-    @Option(names = "--seed", paramLabel = "S", description = "Which city; ${DEFAULT-VALUE} by default.")
+    @Option(names = "--seed", paramLabel = "S", converter = WholeNumber.OfSeeds.class,
+            description = "Number of the city. By default ${DEFAULT-VALUE}.")
     long seed = DemoCity.DEMO_SEED;
 
     @Option(
             names = "--output",
-            paramLabel = "DIR",
+            paramLabel = "FOLDER",
             required = true,
-            description = "Folder to write to; a new or an empty one.")
+            description = "Folder to write to, new or empty.")
     @Nullable
     Path folder;
 
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
-            description = "Of routes and vaults: ${COMPLETION-CANDIDATES}; ${DEFAULT-VALUE} by default.")
+            converter = FormatWord.OfSample.class,
+            completionCandidates = FormatWord.OfSample.class,
+            description = "Format of routes and vaults: ${COMPLETION-CANDIDATES}. By default geojson.")
     DemoCity.Format format = DemoCity.Format.GEOJSON;
 
     private final Console console;
@@ -64,16 +72,14 @@ final class SampleCommand implements Callable<Integer> {
             throw new IllegalStateException("picocli has not set --output");
         }
         DemoCity.Summary summary = write(folder);
-        console.out()
-                .printf(
+        console.summary(String.format(
                         Locale.ROOT,
                         "%,d spans laid out as %,d routes between %,d vaults, with %,d faults on purpose, in %s%n",
                         summary.spans(),
                         summary.routes(),
                         summary.vaults(),
                         summary.faults(),
-                        folder);
-        console.out().flush();
+                        folder));
         return ExitCode.OK;
     }
 

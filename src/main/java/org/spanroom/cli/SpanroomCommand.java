@@ -12,7 +12,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The top of the command line: holds the subcommands, and turns every failure into a line and an exit code. */
@@ -24,8 +26,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Finds the vault-to-vault duct spans of a city where pulling rigid",
-            "innerducts out from around live cables makes room, and ranks them.",
-            ""
+            "innerducts out from around live cables makes room, and ranks them."
         },
         commandListHeading = "%nCommands:%n",
         optionListHeading = "%nOptions:%n",
@@ -41,7 +42,12 @@ import picocli.CommandLine.Spec;
             SpanroomCommand.EXIT_130,
             SpanroomCommand.EXIT_143
         },
+        footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
+            "  spanroom sample --output city",
+            "  spanroom rank --config city/spanroom.yaml --output output/city",
+            "",
+            "'spanroom COMMAND --help' lists the options of a command.",
             "",
             "Results are planning figures. They do not authorize vault entry or pulling:",
             "local codes, the owner's rules and licensed practice decide."
@@ -52,12 +58,14 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             SampleCommand.class,
+            CompletionCommand.class,
             CommandLine.HelpCommand.class
         })
 final class SpanroomCommand implements Runnable {
     static final String EXIT_HEADING = "%nExit codes:%n";
+    static final String EXAMPLES_HEADING = "%nExamples:%n";
     static final String EXIT_0 = "0:done";
-    static final String EXIT_1 = "1:internal error, with a stack trace: please report it";
+    static final String EXIT_1 = "1:internal error; please report it with its stack trace";
     static final String EXIT_2 = "2:wrong options";
     static final String EXIT_3 = "3:an input file or the config cannot be used";
     static final String EXIT_4 = "4:done, but --strict found findings to fix";
@@ -70,10 +78,26 @@ final class SpanroomCommand implements Runnable {
     @Nullable
     CommandSpec spec;
 
+    private final Console console;
+
+    SpanroomCommand(Console console) {
+        this.console = console;
+    }
+
+    @Option(
+            names = "--quiet",
+            scope = ScopeType.INHERIT,
+            description = "Print no progress and no summary, only errors and what was asked for.")
+    void quiet(boolean quiet) {
+        if (quiet) {
+            console.beQuiet();
+        }
+    }
+
     /** Runs a command line to its end and returns the exit code. */
     static int execute(Console console, String... args) {
         try {
-            return commandLine(console).execute(args);
+            return console.end(commandLine(console).execute(args));
         } catch (OutOfMemoryError | LinkageError | StackOverflowError error) {
             return failure(error, console);
         }
@@ -94,12 +118,15 @@ final class SpanroomCommand implements Runnable {
     }
 
     private static CommandLine commandLine(Console console) {
-        var line = new CommandLine(new SpanroomCommand(), new CommandFactory(console));
+        var line = new CommandLine(new SpanroomCommand(console), new CommandFactory(console));
         line.setOut(console.out());
         line.setErr(console.err());
         // A span's id may begin with an at sign, and is not the name of a file with more options.
         line.setExpandAtFiles(false);
         line.setCaseInsensitiveEnumValuesAllowed(true);
+        // Our own check says it better, and for options in groups too.
+        line.setOverwrittenOptionsAllowed(true);
+        line.setExecutionStrategy(GivenOptions::run);
         line.setParameterExceptionHandler(SpanroomCommand::usageError);
         line.setExecutionExceptionHandler((exception, command, parsed) -> failure(exception, console));
         return line;
@@ -108,7 +135,7 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "Which command? One of rank, check, explain, compare, sample.");
+                commandLineOf(spec), "a command is missing; the commands are " + String.join(", ", commandLineOf(spec).getSubcommands().keySet()));
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {
@@ -121,17 +148,17 @@ final class SpanroomCommand implements Runnable {
     private static int usageError(ParameterException exception, String[] args) {
         CommandLine command = exception.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(Printable.line("spanroom: " + exception.getMessage()));
+        err.println(Printable.line("spanroom: " + UsageMessage.of(exception, args)));
         err.println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.USAGE;
     }
 
     /** Several threads may fail for one reason, as for lack of memory: the first failure is reported and decides the code. */
     private static int failure(Throwable exception, Console console) {
-        return console.failedOnce(() -> Stopping.isUnderWay() ? ExitCode.INTERNAL : told(exception, console));
+        return console.failedOnce(() -> Stopping.isUnderWay() ? ExitCode.INTERNAL : report(exception, console));
     }
 
-    private static int told(Throwable exception, Console console) {
+    private static int report(Throwable exception, Console console) {
         Optional<String> outOfMemory = MemoryShortage.find(exception);
         if (outOfMemory.isPresent()) {
             return outOfMemory(outOfMemory.get(), console);

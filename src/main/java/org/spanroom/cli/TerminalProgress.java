@@ -3,6 +3,7 @@ package org.spanroom.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import java.util.function.LongSupplier;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.pipeline.Progress;
 
 /**
@@ -13,19 +14,19 @@ import org.spanroom.pipeline.Progress;
  * results.
  */
 final class TerminalProgress implements Progress {
-    /** A line that reached the edge would wrap, and then could not be redrawn. */
-    private static final int WIDTH = 79;
-
-    private static final int BAR_WIDTH = 20;
+    private static final int PLAIN_WIDTH = 120;
+    private static final int DEFAULT_COLUMNS = 80;
+    private static final int FEWEST_COLUMNS = 20;
+    private static final int MOST_COLUMNS = 500;
     private static final long REDRAW_NANOS = 200_000_000L;
     private static final long PLAIN_LINE_NANOS = 30_000_000_000L;
     private static final int TICK_MS = 500;
-    /** Before that, a rate would mean nothing. */
-    private static final double FIRST_RATE_S = 0.5;
 
     private final PrintWriter err;
     private final boolean onTerminal;
     private final LongSupplier nanoClock;
+    /** A line that reached the edge would wrap, and then could not be redrawn. */
+    private final int width;
 
     private String stage = "";
     private long expected = -1;
@@ -35,9 +36,26 @@ final class TerminalProgress implements Progress {
     private long drawnNanos;
 
     TerminalProgress(PrintWriter err, boolean onTerminal, LongSupplier nanoClock) {
+        this(err, onTerminal, nanoClock, DEFAULT_COLUMNS);
+    }
+
+    /** @param columns width of the terminal */
+    TerminalProgress(PrintWriter err, boolean onTerminal, LongSupplier nanoClock, int columns) {
+        this.width = columns - 1;
         this.err = err;
         this.onTerminal = onTerminal;
         this.nanoClock = nanoClock;
+    }
+
+    /**
+     * Returns the width of a terminal.
+     *
+     * @param text what the environment says of it, as in the variable COLUMNS; may be missing or nonsense
+     */
+    static int columns(@Nullable String text) {
+        boolean isNumber = text != null && text.matches("\\d{1,4}");
+        int columns = isNumber ? Integer.parseInt(text) : DEFAULT_COLUMNS;
+        return columns < FEWEST_COLUMNS || columns > MOST_COLUMNS ? DEFAULT_COLUMNS : columns;
     }
 
     /** Redraws from now on also while nothing is counted, so that a long step does not look like a dead one. */
@@ -101,7 +119,7 @@ final class TerminalProgress implements Progress {
         if (onTerminal) {
             redraw();
         } else {
-            err.print(state(false) + System.lineSeparator());
+            err.print(state().plain(PLAIN_WIDTH) + System.lineSeparator());
             err.flush();
         }
     }
@@ -128,37 +146,12 @@ final class TerminalProgress implements Progress {
 
     /** Writes over the line and then wipes its rest, in one piece, so that it never stands empty. */
     private void redraw() {
-        err.print("\r" + state(true) + "\u001b[K");
+        err.print("\r" + state().withBar(width) + "\u001b[K");
         err.flush();
     }
 
-    private String state(boolean withBar) {
-        double seconds = (drawnNanos - startedNanos) / 1e9;
-        double doneShare = expected > 0 ? done / (double) expected : share;
-        var line = new StringBuilder(String.format(Locale.ROOT, "%-16s %6.1f s  ", stage, seconds));
-        if (withBar && done > 0 && doneShare > 0) {
-            line.append(bar(doneShare)).append(' ');
-        }
-        if (done > 0) {
-            line.append(String.format(Locale.ROOT, "%,d", done));
-            line.append(expected > 0 ? String.format(Locale.ROOT, " of %,d", expected) : "");
-        } else {
-            line.append(expected > 0 ? String.format(Locale.ROOT, "%,d to do", expected) : "...");
-        }
-        if (done > 0 && seconds >= FIRST_RATE_S) {
-            line.append(String.format(Locale.ROOT, "  %,.0f/s", done / seconds));
-            if (doneShare > 0 && doneShare < 1) {
-                line.append("  ")
-                        .append(duration(seconds * (1 - doneShare) / doneShare))
-                        .append(" left");
-            }
-        }
-        return line.length() <= WIDTH ? line.toString() : line.substring(0, WIDTH);
-    }
-
-    private static String bar(double doneShare) {
-        int filled = (int) Math.min(BAR_WIDTH, BAR_WIDTH * doneShare);
-        return "[" + "#".repeat(filled) + ".".repeat(BAR_WIDTH - filled) + "]";
+    private ProgressLine state() {
+        return new ProgressLine(stage, (drawnNanos - startedNanos) / 1e9, done, expected, share);
     }
 
     /** Returns a time as a person says it: "45 s", "3 min 20 s", "1 h 05 min". */

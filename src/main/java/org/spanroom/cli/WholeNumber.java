@@ -15,7 +15,7 @@ class WholeNumber implements ITypeConverter<Integer> {
     public Integer convert(String text) {
         int number = text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
         if (number < 1 || number > most) {
-            throw new TypeConversionException("'" + text + "' is no whole number from 1 to " + most);
+            throw new TypeConversionException("'" + text + "' is not a whole number from 1 to " + most);
         }
         return number;
     }
@@ -31,6 +31,18 @@ class WholeNumber implements ITypeConverter<Integer> {
     static final class OfSpans extends WholeNumber {
         OfSpans() {
             super(100_000_000);
+        }
+    }
+
+    /** A seed of random numbers: any whole number, negative ones too. */
+    static final class OfSeeds implements ITypeConverter<Long> {
+        @Override
+        public Long convert(String text) {
+            try {
+                return Long.parseLong(text);
+            } catch (NumberFormatException e) {
+                throw new TypeConversionException("'" + text + "' is not a whole number");
+            }
         }
     }
 }

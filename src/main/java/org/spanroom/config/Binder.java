@@ -18,6 +18,7 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.spanroom.model.Unit;
+import org.spanroom.model.Worded;
 
 /**
  * Makes records of config nodes: a section for a record, a snake-case key for each component, a stand-in for what is left out.
@@ -148,7 +149,7 @@ final class Binder {
         List<?> constants = Arrays.asList(type.getEnumConstants());
         String wanted = node.text().strip().replace('-', '_').replace(' ', '_');
         return constants.stream()
-                .filter(constant -> word(constant).equalsIgnoreCase(wanted))
+                .filter(constant -> isNamed(constant, wanted))
                 .findFirst()
                 .map(Object.class::cast)
                 .orElseThrow(() -> new ConfigProblem(
@@ -157,6 +158,11 @@ final class Binder {
                         NearestWord.remedy(
                                 node.text(),
                                 constants.stream().map(Binder::word).toList())));
+    }
+
+    private static boolean isNamed(Object constant, String wanted) {
+        return word(constant).equalsIgnoreCase(wanted)
+                || (constant instanceof Worded choice && choice.words().contains(wanted.toLowerCase(Locale.ROOT)));
     }
 
     private static double number(ConfigNode.Scalar node, String key) {

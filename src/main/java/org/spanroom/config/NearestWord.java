@@ -13,7 +13,7 @@ public final class NearestWord {
 
     private NearestWord() {}
 
-    /** Finds the word with the smallest edit distance (Levenshtein), unless half of the longer word would have to change. */
+    /** Finds the word with the smallest edit distance (Levenshtein, with swapped neighbors as one change), unless half of the longer word would have to change. */
     public static Optional<String> find(String wrong, Collection<String> right) {
         if (wrong.length() > LONGEST_WORD) {
             return Optional.empty();
@@ -40,22 +40,34 @@ public final class NearestWord {
                 .orElseGet(() -> "Possible: " + String.join(", ", right) + ".");
     }
 
+    /** Changes of one letter, and of two neighbors that have changed places, count one each. */
     private static int distance(String one, String other) {
         String a = one.toLowerCase(Locale.ROOT);
         String b = other.toLowerCase(Locale.ROOT);
+        int[] beforeLast = new int[b.length() + 1];
+        int[] last = new int[b.length() + 1];
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;
         }
         for (int i = 1; i <= a.length(); i++) {
-            int diagonal = row[0];
+            int[] free = beforeLast;
+            beforeLast = last;
+            last = row;
+            row = free;
             row[0] = i;
             for (int j = 1; j <= b.length(); j++) {
-                int substituted = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.min(substituted, Math.min(row[j], row[j - 1]) + 1);
+                int substituted = last[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                row[j] = Math.min(substituted, Math.min(last[j], row[j - 1]) + 1);
+                if (i > 1 && j > 1 && areSwapped(a, i, b, j)) {
+                    row[j] = Math.min(row[j], beforeLast[j - 2] + 1);
+                }
             }
         }
         return row[b.length()];
+    }
+
+    private static boolean areSwapped(String a, int i, String b, int j) {
+        return a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
     }
 }

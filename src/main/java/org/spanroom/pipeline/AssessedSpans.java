@@ -1,6 +1,7 @@
 package org.spanroom.pipeline;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
@@ -127,23 +128,28 @@ final class AssessedSpans implements RankedSpans {
     }
 
     /** Returns what to go and measure first: on spans of which it is open whether they belong to the top. */
-    List<FieldCheck> fieldChecks(int threads) {
+    List<FieldCheck> fieldChecks(int threads, Progress progress) {
         if (sureness.isEmpty()) {
             return List.of();
         }
         int[] open = IntStream.range(0, standings.countRanked())
                 .filter(place -> sureness.get().mayBeTop(order[place]))
                 .toArray();
+        progress.begin("find field checks", open.length);
         var found = new ConcurrentLinkedQueue<FieldCheck>();
         new ParallelRanges(threads).run(open.length, () -> (from, to) -> {
             for (int i = from; i < to; i++) {
                 found.addAll(sureness.get().fieldChecks(at(open[i])));
+                // One takes long enough to be counted by itself.
+                progress.advance(1);
             }
         });
-        return found.stream()
+        List<FieldCheck> checks = found.stream()
                 .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                 .limit(MOST_FIELD_CHECKS)
                 .toList();
+        progress.end(String.format(Locale.ROOT, "%,d field checks on %,d spans in doubt", checks.size(), open.length));
+        return checks;
     }
 
     /** Returns the figures of all spans, by number in the list of spans. */

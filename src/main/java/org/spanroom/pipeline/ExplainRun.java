@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
@@ -11,15 +12,16 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.layer.FileDigest;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RunRecord;
 import org.spanroom.output.table.Text;
 
 /**
- * Everything about one span of an earlier run: calculated again from the same files with the same config, which the run's record
- * names, and put beside its rank in the results. All files are read; of the routes only those are cut that the span depends on ({@link
- * SpanExplainer}), and that span alone is assessed.
+ * Everything about some spans of an earlier run: calculated again from the same files with the same config, which the run's record
+ * names, and put beside their ranks in the results. All files are read, once; of the routes only those are cut that a span depends on
+ * ({@link SpanExplainer}), and that span alone is assessed.
  */
 public final class ExplainRun {
     private static final String REMEDY = "Bring back what the run read, or make the run again and explain that one.";
@@ -68,11 +70,21 @@ public final class ExplainRun {
     }
 
     /**
-     * Returns what there is to show of a span.
+     * Returns the ids of the spans at some ranks of the run, in the order of the ranks given.
      *
-     * @throws InputException if an input of the run is missing or has changed, or no span has that id
+     * @throws InputException if no span has one of the ranks
      */
-    public SpanExplanation run(String spanId) {
+    public List<String> idsAt(List<Integer> ranks) {
+        return RecordedStandings.idsAt(folder, recorded, ranks);
+    }
+
+    /**
+     * Returns what there is to show of each span. The files are read once.
+     *
+     * @param spanIds as the data or as the results have them
+     * @throws InputException if an input of the run is missing or has changed, or no span has one of the ids
+     */
+    public List<SpanExplanation> run(List<String> spanIds) {
         RunConfig asRecorded = recordedConfig();
         var files = new RecordedFiles(folder, asRecorded.output());
         RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
@@ -80,8 +92,17 @@ public final class ExplainRun {
         InputData inputs = new RankRun(config, progress).read();
         demandSameFiles(inputs, files);
         var explainer = new SpanExplainer(config, inputs, progress);
-        SpanExplainer.Found found = explainer.find(spanId, folder);
-        return explainer.explain(found, RecordedStandings.find(folder, recorded, Text.clean(found.id())));
+        List<SpanExplainer.Found> found =
+                spanIds.stream().map(id -> explainer.find(id, folder)).toList();
+        Map<String, RecordedStanding> standings = RecordedStandings.find(
+                folder, recorded, found.stream().map(ExplainRun::recordedId).toList());
+        return found.stream()
+                .map(span -> explainer.explain(span, standings.getOrDefault(recordedId(span), RecordedStanding.UNKNOWN)))
+                .toList();
+    }
+
+    private static String recordedId(SpanExplainer.Found found) {
+        return Text.clean(found.id());
     }
 
     private void demandUnchanged(RunRecord.Part part) {

@@ -95,12 +95,15 @@ public final class RankRun {
         Network network = spans.network();
         AssessedSpans ranked = rank(network, spans.permits());
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
-        List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config));
+        List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);
+        progress.begin("form sections", -1);
         RunSections sections = ranked.sections();
         var stage = new ContentsStage(config, network, ranked);
         List<Finding> found = findings.all();
         ContentsAccount contents = stage.account(spans.routes(), found);
         List<SurveyStop> survey = stage.survey();
+        progress.end(String.format(
+                Locale.ROOT, "%,d sections with a ranked span, %,d vaults to survey", sections.countRanked(), survey.size()));
         var results = new Results(
                 network,
                 ranked,

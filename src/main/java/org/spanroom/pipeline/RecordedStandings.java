@@ -2,8 +2,16 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.BiConsumer;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.output.RecordedRun;
@@ -12,20 +20,62 @@ import org.spanroom.output.columns.RankConfidenceColumns;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.Column;
 
-/** Finds what the results of a run say of one span. */
+/** Finds what the results of a run say of some of its spans. */
 final class RecordedStandings {
     private static final String REMEDY = "Make the run again with this version.";
 
     private RecordedStandings() {}
 
     /**
-     * Returns where a span stands among all spans of a run.
+     * Returns the standing of spans among all spans of a run.
      *
      * @param folder of the run
-     * @param spanId as the results have it
-     * @throws InputException if the results cannot be read back or lack the span
+     * @param spanIds as the results have them
+     * @throws InputException if the results cannot be read back or lack a span
      */
-    static RecordedStanding find(Path folder, RecordedRun run, String spanId) {
+    static Map<String, RecordedStanding> find(Path folder, RecordedRun run, Collection<String> spanIds) {
+        var found = new HashMap<String, RecordedStanding>();
+        Set<String> wanted = Set.copyOf(spanIds);
+        int[] ranked = {0};
+        read(run, (id, row) -> {
+            ranked[0] += row.rank().isPresent() ? 1 : 0;
+            if (wanted.contains(id)) {
+                found.putIfAbsent(id, row);
+            }
+        });
+        for (String spanId : wanted) {
+            if (!found.containsKey(spanId)) {
+                throw new InputException(folder, RecordedSpans.FILE + " lacks the span '" + spanId + "'", REMEDY);
+            }
+        }
+        found.replaceAll((id, standing) -> standing.among(ranked[0]));
+        return found;
+    }
+
+    /**
+     * Returns the ids of the spans at some ranks, in the order of the ranks given.
+     *
+     * @throws InputException if the results cannot be read back, or no span has one of the ranks
+     */
+    static List<String> idsAt(Path folder, RecordedRun run, List<Integer> ranks) {
+        var ids = new TreeMap<Integer, String>();
+        read(run, (id, standing) -> standing.rank().ifPresent(rank -> ids.putIfAbsent(rank, id)));
+        return ranks.stream()
+                .map(rank -> Optional.ofNullable(ids.get(rank)).orElseThrow(() -> noSuchRank(folder, rank, ids)))
+                .toList();
+    }
+
+    private static InputException noSuchRank(Path folder, int rank, SortedMap<Integer, String> ids) {
+        String problem = "no span has rank " + rank;
+        return ids.isEmpty()
+                ? new InputException(folder, problem + "; the run has no ranked span", "Name spans by their ids.")
+                : new InputException(
+                        folder,
+                        problem + "; the run has " + ids.size() + " ranks",
+                        "Give ranks from " + ids.firstKey() + " to " + ids.lastKey() + ".");
+    }
+
+    private static void read(RecordedRun run, BiConsumer<String, RecordedStanding> sink) {
         RecordedSpans spans = RecordedSpans.open(run);
         var types = new ArrayList<Column<?>>(List.of(StandingColumns.SPAN_ID, StandingColumns.RANK));
         types.addAll(RankConfidenceColumns.all());
@@ -34,27 +84,18 @@ final class RecordedStandings {
         int[] sure = RankConfidenceColumns.names().stream()
                 .mapToInt(spans.columns()::indexOf)
                 .toArray();
-        var found = new ArrayList<RecordedSpans.Row>();
-        int[] ranked = {0};
-        spans.read(types, false, row -> {
-            if (!Double.isNaN(row.number(rank))) {
-                ranked[0]++;
-            }
-            if (row.text(id).equals(spanId)) {
-                found.add(row);
-            }
-        });
-        return found.stream()
-                .findFirst()
-                .map(row -> new RecordedStanding(
-                        place(row.number(rank)),
-                        OptionalInt.of(ranked[0]),
-                        row.number(sure[0]),
-                        row.number(sure[1]),
-                        row.number(sure[2]),
-                        row.number(sure[3])))
-                .orElseThrow(() ->
-                        new InputException(folder, RecordedSpans.FILE + " lacks the span '" + spanId + "'", REMEDY));
+        spans.read(
+                types,
+                false,
+                row -> sink.accept(
+                        row.text(id),
+                        new RecordedStanding(
+                                place(row.number(rank)),
+                                OptionalInt.empty(),
+                                row.number(sure[0]),
+                                row.number(sure[1]),
+                                row.number(sure[2]),
+                                row.number(sure[3]))));
     }
 
     private static OptionalInt place(double rank) {

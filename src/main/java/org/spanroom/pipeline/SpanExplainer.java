@@ -23,13 +23,14 @@ import org.spanroom.output.table.Text;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.rank.Ranking;
 
-/** Finds one span among inputs that were read, and calculates that span alone. */
+/** Finds a span among inputs that were read, and calculates that span alone. */
 final class SpanExplainer {
     private static final int NEAREST_SHOWN = 3;
 
     private final RunConfig config;
     private final InputData inputs;
     private final Progress progress;
+    private Optional<SpanList> cutWhole = Optional.empty();
 
     SpanExplainer(RunConfig config, InputData inputs, Progress progress) {
         this.config = config;
@@ -62,8 +63,16 @@ final class SpanExplainer {
                 return found.get();
             }
         }
-        SpanList all = cut(inputs.routes());
+        SpanList all = allSpans();
         return findAmong(all, spanId).orElseThrow(() -> noSuchSpan(spanId, all, folder));
+    }
+
+    /** Cutting a whole network takes long, and several spans may need it. */
+    private SpanList allSpans() {
+        if (cutWhole.isEmpty()) {
+            cutWhole = Optional.of(cut(inputs.routes()));
+        }
+        return cutWhole.get();
     }
 
     private SpanList cut(List<Route> routes) {

@@ -49,7 +49,7 @@ class CommandLineTest {
     void numbersOutOfRangeAreWrongOptions(String line) {
         assertThat(run(line.split(" ", -1))).isEqualTo(ExitCode.USAGE);
         assertThat(err.toString().lines()).hasSize(2);
-        assertThat(err.toString()).contains("is no whole number from 1 to");
+        assertThat(err.toString()).contains("is not a whole number from 1 to");
     }
 
     @Test

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.config.NearestWord;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
@@ -262,7 +263,15 @@ public final class GeoPackageSource implements LayerSource {
                 .filter(layer -> layer.table().equals(wanted.get()))
                 .findFirst()
                 .orElseThrow(() -> new InputException(
-                        file, "it has no layer \"" + wanted.get() + "\"", "Name one of these: " + names(layers)));
+                        file,
+                        "it has no layer \"" + wanted.get() + "\"" + nearest(wanted.get(), layers),
+                        "Name one of these: " + names(layers)));
+    }
+
+    private static String nearest(String wrong, List<Layer> layers) {
+        return NearestWord.find(wrong, layers.stream().map(Layer::table).toList())
+                .map(near -> "; did you mean \"" + near + "\"?")
+                .orElse("");
     }
 
     private static String names(List<Layer> layers) {

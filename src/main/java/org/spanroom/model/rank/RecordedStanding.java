@@ -29,6 +29,12 @@ public record RecordedStanding(
         this(rank, OptionalInt.of(spansRanked), Double.NaN, Double.NaN, Double.NaN, Double.NaN);
     }
 
+    /** Returns the same standing among so many ranked spans. */
+    public RecordedStanding among(int ranked) {
+        return new RecordedStanding(
+                rank, OptionalInt.of(ranked), feasiblePercent, scoreLowPoints, scoreHighPoints, topPercent);
+    }
+
     public boolean isSimulated() {
         return Double.isFinite(feasiblePercent);
     }

@@ -30,12 +30,27 @@ public final class ExplanationJson {
 
     /** Returns the explanation as one object, ended with a line break. */
     public static String write(ExplanationSection explanation) {
+        return write(json -> json.object(explanation.parts()));
+    }
+
+    /** Returns several explanations as an array of objects, ended with a line break. */
+    public static String write(List<ExplanationSection> explanations) {
+        return write(json -> json.array(
+                explanations.stream().map(ExplanationSection::parts).toList()));
+    }
+
+    /** What is written. */
+    private interface Body {
+        void write(ExplanationJson json) throws IOException;
+    }
+
+    private static String write(Body body) {
         var text = new StringWriter();
         var indenter = new DefaultIndenter("  ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
             generator.setPrettyPrinter(printer);
-            new ExplanationJson(generator).object(explanation.parts());
+            body.write(new ExplanationJson(generator));
         } catch (IOException impossible) {
             throw new UncheckedIOException("a text in memory cannot fail", impossible);
         }

@@ -1,0 +1,204 @@
+package org.spanroom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.config.ConfigReader;
+import org.spanroom.finding.InputException;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Mistakes on the command line: one line that names what is wrong and what was probably meant, and code 2. */
+class UsageErrorsTest {
+    @TempDir
+    Path folder;
+
+    /** Every option of every command with one letter left out, doubled or swapped with its neighbor. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("options")
+    void misspelledOptionIsNamedWithTheRightOne(String command, String option) {
+        for (String wrong : misspelled(option)) {
+            CommandRun run = CommandRun.of(command, wrong, "x");
+
+            assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+            assertThat(run.err().lines().toList())
+                    .containsExactly(
+                            "spanroom: unknown option '" + wrong + "'; did you mean '" + option + "'?",
+                            "Try 'spanroom " + command + " --help'.");
+        }
+    }
+
+    /** Of every command each option that takes one value, given twice in each of the two ways of writing it. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("optionsWithOneValue")
+    void optionWithOneValueGivenTwiceIsAnError(String command, String option) {
+        List<String> others = required(command, option);
+        for (List<String> twice : List.of(
+                List.of(option, "1", option, "2"),
+                List.of(option + "=1", option, "2"),
+                List.of(option, "1", option + "=1"))) {
+            var arguments = new ArrayList<>(List.of(command));
+            arguments.addAll(others);
+            arguments.addAll(twice);
+
+            CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
+
+            assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.USAGE);
+            assertThat(run.err()).startsWith("spanroom: ").contains("'" + option + "'");
+            if (!option.equals("--format")) {
+                assertThat(run.err()).startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("optionsWithOneValue")
+    void optionWithoutAValueSaysWhatItNeeds(String command, String option) {
+        CommandRun last = CommandRun.of(command, option);
+        CommandRun followed = CommandRun.of(command, option, "--help");
+        var arguments = new ArrayList<>(List.of(command));
+        arguments.addAll(required(command, option));
+        arguments.add(option + "=");
+        CommandRun empty = CommandRun.of(arguments.toArray(String[]::new));
+
+        assertThat(last.err()).startsWith("spanroom: option '" + option + "' needs a value (" + option + " ");
+        assertThat(followed.err())
+                .startsWith("spanroom: option '" + option + "' needs a value (")
+                .contains("but '--help' follows it");
+        assertThat(empty.err()).startsWith("spanroom: ").contains("'" + option + "'");
+        assertThat(List.of(last.exitCode(), followed.exitCode(), empty.exitCode()))
+                .containsOnly(ExitCode.USAGE);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "rnak | unknown command 'rnak'; did you mean 'rank'?",
+                "exp x | unknown command 'exp'; did you mean 'explain'?",
+                "help chek | unknown command 'chek'; did you mean 'check'?",
+                "frobnicate | unknown command 'frobnicate'; the commands are rank, check,",
+                "rank foo.YML | unexpected argument 'foo.YML'; 'rank' takes options only; did you mean '--config foo.YML'?",
+                "rank --config c.yaml overwrite | unexpected argument 'overwrite'; 'rank' takes options only; did you mean '--overwrite'?",
+                "compare a b c | unexpected argument 'c'; 'compare' takes options and RUN_A RUN_B",
+                "compare a | RUN_B is missing",
+                "explain B1 | option '--run FOLDER' is missing",
+                "explain --run a | no span is named; give a SPAN_ID or --rank N",
+                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'sample'",
+                "rank --qqqqqqqqq | unknown option '--qqqqqqqqq'",
+                "rank --out csv | unknown option '--out'; did you mean '--output'?",
+                "rank --formats csv,geojsn | 'geojsn' is not a format; did you mean 'geojson'?",
+                "rank --formats xls | 'xls' is not a format; the formats are geopackage, csv, geojson, shapefile",
+                "sample --output x --format gpgk | 'gpgk' is not a format; did you mean 'gpkg'?",
+                "sample --output x --seed x | 'x' is not a whole number",
+                "completion fish | no completion for 'fish'; the shells are bash and zsh",
+                "check --write x | --write and --overwrite need --fields",
+                "check --fields --json | --json does not go with --fields"
+            })
+    void everyMistakeIsOneLine(String line, String message) {
+        CommandRun run = CommandRun.of(line.split(" ", -1));
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err().lines()).hasSize(2);
+        assertThat(run.err()).startsWith("spanroom: ").contains(message);
+    }
+
+    @Test
+    void listsAndFlagsMayBeRepeated() {
+        CommandRun lists = CommandRun.of("check", "--routes", "a.shp", "--routes", "b.shp", "--strict", "--strict");
+
+        assertThat(lists.exitCode()).isEqualTo(ExitCode.INPUT);
+        assertThat(lists.err()).contains("--vaults");
+    }
+
+    @Test
+    void aSpansIdMayLookLikeACommandOrOption() {
+        CommandRun run = CommandRun.of("explain", "--run", folder.toString(), "--", "--rank");
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"gpkg, geopackage", "GPKG, geopackage", "shp, shapefile", "json, geojson", "csv, csv", "GeoJSON, geojson"})
+    void formatsMayBeNamedByTheirExtension(String word, String format) throws IOException {
+        Path config = folder.resolve("c.yaml");
+        Files.writeString(config, "output: {formats: [" + word + "]}\n");
+
+        assertThat(ConfigReader.read(config).output().formats())
+                .singleElement()
+                .satisfies(read -> assertThat(read.key()).isEqualTo(format));
+        assertThat(new FormatWord.OfResults().convert(word).key()).isEqualTo(format);
+    }
+
+    @Test
+    void aLayerThatTheFileLacksIsNamedWithTheNearest() {
+        CommandRun run = CommandRun.of(
+                "check",
+                "--routes",
+                "sample-gis/hillside.gpkg",
+                "--routes-layer",
+                "duts",
+                "--vaults",
+                "sample-gis/vaults.geojson");
+
+        assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.complaint().lines()).singleElement().asString().contains("\"duts\"; did you mean \"ducts\"?");
+    }
+
+    private static List<String> misspelled(String option) {
+        int middle = 2 + (option.length() - 2) / 2;
+        String swapped = option.charAt(middle) == option.charAt(middle - 1)
+                ? option + "s"
+                : option.substring(0, middle - 1) + option.charAt(middle) + option.charAt(middle - 1)
+                        + option.substring(middle + 1);
+        return List.of(
+                option.substring(0, middle) + option.substring(middle + 1),
+                option.substring(0, middle) + option.substring(middle - 1),
+                swapped);
+    }
+
+    static Stream<Arguments> options() {
+        return commands().flatMap(command -> command.getCommandSpec().options().stream()
+                .map(OptionSpec::longestName)
+                .map(option -> Arguments.of(command.getCommandName(), option)));
+    }
+
+    static Stream<Arguments> optionsWithOneValue() {
+        return commands().flatMap(command -> command.getCommandSpec().options().stream()
+                .filter(option -> option.arity().max() == 1 && !option.isMultiValue())
+                .map(OptionSpec::longestName)
+                .map(option -> Arguments.of(command.getCommandName(), option)));
+    }
+
+    private static Stream<CommandLine> commands() {
+        return SpanroomCommand.commandLine(
+                        new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), false)
+                .getSubcommands()
+                .values()
+                .stream()
+                .filter(command -> !command.getCommandName().equals("help"));
+    }
+
+    /** What a command cannot do without, other than the option in question. */
+    private static List<String> required(String command, String option) {
+        return switch (command) {
+            case "explain" -> option.equals("--run") ? List.of("B1") : List.of("B1", "--run", "r");
+            case "compare" -> List.of("a", "b");
+            case "sample" -> option.equals("--output") ? List.of() : List.of("--output", "x");
+            default -> List.of();
+        };
+    }
+}
