@@ -66,7 +66,8 @@ final class CheckCommand implements Callable<Integer> {
     static final class ShowOptions {
         @Option(
                 names = "--fields",
-                description = "List the fields of each file with samples, and propose a field map. Nothing else is checked.")
+                description =
+                        "List the fields of each file with samples, and propose a field map. Nothing else is checked.")
         boolean fields;
 
         @Option(

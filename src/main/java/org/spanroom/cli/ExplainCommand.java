@@ -12,6 +12,7 @@ import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
+import org.spanroom.output.explain.ExplanationSection;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.output.explain.SpanSheetSvg;
 import org.spanroom.pipeline.ExplainRun;
@@ -68,9 +69,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--run", paramLabel = "FOLDER", required = true, description = "Results of the run.")
     Path folder = Path.of("");
 
-    @Option(
-            names = "--json",
-            description = "Print JSON instead of text: an object for one span, an array for several.")
+    @Option(names = "--json", description = "Print JSON instead of text: an object for one span, an array for several.")
     boolean json;
 
     @Option(
@@ -115,8 +114,8 @@ final class ExplainCommand implements Callable<Integer> {
         List<SpanExplanation> explained = run.run(ids);
         warnOfAnotherVersion(run.version());
         UnitSystem shown = json ? UnitSystem.METRIC : run.units();
-        console.answer(text(
-                explained.stream().map(span -> Explanation.of(span, shown)).toList()));
+        console.answer(
+                text(explained.stream().map(span -> Explanation.of(span, shown)).toList()));
         for (int i = 0; i < explained.size(); i++) {
             int place = i;
             sheets.ifPresent(files -> files.write(place, SpanSheetSvg.draw(explained.get(place), run.units())));

@@ -49,15 +49,17 @@ final class InputOptions {
     @Nullable
     String vaultsLayer;
 
-    @Option(names = "--contents", paramLabel = "FILE", description = "Table of the contents of each duct (CSV). Optional.")
+    @Option(
+            names = "--contents",
+            paramLabel = "FILE",
+            description = "Table of the contents of each duct (CSV). Optional.")
     @Nullable
     Path contents;
 
     @Option(
             names = "--zones",
             paramLabel = "FILE",
-            description =
-                    "Permit zones (polygons), in the same formats. Optional; may be given several times.")
+            description = "Permit zones (polygons), in the same formats. Optional; may be given several times.")
     @Nullable
     List<Path> zones;
 
@@ -68,8 +70,7 @@ final class InputOptions {
     @Option(
             names = "--crs",
             paramLabel = "CRS",
-            description =
-                    "Reference system of all layers, such as EPSG:2263, if the files state none or a wrong one.")
+            description = "Reference system of all layers, such as EPSG:2263, if the files state none or a wrong one.")
     @Nullable
     String crs;
 

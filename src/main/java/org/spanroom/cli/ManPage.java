@@ -62,8 +62,8 @@ final class ManPage {
         paragraphs(spec.usageMessage().header());
         macro(".PP");
         String positional = spec.positionalParameters().stream()
-                .map(parameter -> " \\fI" + escaped(parameter.paramLabel()) + "\\fR"
-                        + (parameter.isMultiValue() ? "..." : ""))
+                .map(parameter ->
+                        " \\fI" + escaped(parameter.paramLabel()) + "\\fR" + (parameter.isMultiValue() ? "..." : ""))
                 .collect(Collectors.joining());
         macro("\\fB" + escaped(top.name() + " " + spec.name()) + "\\fR [\\fIOPTION\\fR]..." + positional);
         macro(".PP");
@@ -103,8 +103,12 @@ final class ManPage {
 
     private void environment() {
         macro(".SH ENVIRONMENT");
-        item("JAVA_HOME", "Folder of the Java that runs the program, version 17 or later. Without it, the java on the PATH.");
-        item("SPANROOM_JAVA_OPTS", "Additional options for Java, such as -Xmx8g. They override what the launcher chooses.");
+        item(
+                "JAVA_HOME",
+                "Folder of the Java that runs the program, version 17 or later. Without it, the java on the PATH.");
+        item(
+                "SPANROOM_JAVA_OPTS",
+                "Additional options for Java, such as -Xmx8g. They override what the launcher chooses.");
         item("COLUMNS", "Width of the terminal, for the line of progress.");
     }
 
@@ -165,6 +169,9 @@ final class ManPage {
 
     /** A plain hyphen would be shown as another character, which cannot be copied into a command. */
     private static String escaped(String text) {
-        return text.replace("\\", "\\e").replace("-", "\\-").replace("'", "\\(aq").replace("\"", "\\(dq");
+        return text.replace("\\", "\\e")
+                .replace("-", "\\-")
+                .replace("'", "\\(aq")
+                .replace("\"", "\\(dq");
     }
 }

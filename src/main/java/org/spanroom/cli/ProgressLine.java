@@ -37,13 +37,13 @@ final class ProgressLine {
         return fitting(
                 width,
                 List.of(
-                List.of(bar(BAR_WIDTH), count(), rate(), left()),
-                List.of(bar(BAR_WIDTH), count(), left()),
-                List.of(bar(NARROW_BAR_WIDTH), count(), left()),
-                List.of(bar(NARROW_BAR_WIDTH), count()),
-                List.of(count()),
-                List.of(percent()),
-                List.of()));
+                        List.of(bar(BAR_WIDTH), count(), rate(), left()),
+                        List.of(bar(BAR_WIDTH), count(), left()),
+                        List.of(bar(NARROW_BAR_WIDTH), count(), left()),
+                        List.of(bar(NARROW_BAR_WIDTH), count()),
+                        List.of(count()),
+                        List.of(percent()),
+                        List.of()));
     }
 
     /** Returns the line without a bar, in at most so many characters. */
@@ -69,7 +69,9 @@ final class ProgressLine {
     private String shortened(int width) {
         String time = String.format(Locale.ROOT, " %.1f s", seconds);
         int room = width - time.length() - "...".length();
-        return room < 1 ? "" : stage.substring(0, Math.min(stage.length(), room)).strip() + "..." + time;
+        return room < 1
+                ? ""
+                : stage.substring(0, Math.min(stage.length(), room)).strip() + "..." + time;
     }
 
     private String bar(int width) {

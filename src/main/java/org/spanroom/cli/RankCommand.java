@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
@@ -100,7 +99,10 @@ final class RankCommand implements Callable<Integer> {
 
     /** The options that say where results go. */
     static final class OutputOptions {
-        @Option(names = "--output", paramLabel = "FOLDER", description = "Folder of this run's results. By default the one that the config names.")
+        @Option(
+                names = "--output",
+                paramLabel = "FOLDER",
+                description = "Folder of this run's results. By default the one that the config names.")
         @Nullable
         Path folder;
 
@@ -217,18 +219,18 @@ final class RankCommand implements Callable<Integer> {
                     commandLine(), "--from needs --scoring FILE, and --output FOLDER for the new results");
         }
         refuseUnused();
-        var units = new AtomicReference<>(UnitSystem.METRIC);
+        UnitSystem[] units = {UnitSystem.METRIC};
         var summary = new RescoreRun(from, console.progress(), rows.choice())
                 .run(
                         scoring.file,
                         config -> {
                             RunConfig applied = run.apply(output.apply(config));
-                            units.set(applied.units());
+                            units[0] = applied.units();
                             return applied;
                         },
                         output.overwrite,
                         startedAt);
-        show(run.json ? SummaryJson.of(summary) : RescoreReport.text(summary, units.get()));
+        show(run.json ? SummaryJson.of(summary) : RescoreReport.text(summary, units[0]));
         return ExitCode.OK;
     }
 

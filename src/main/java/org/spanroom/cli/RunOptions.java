@@ -17,8 +17,7 @@ final class RunOptions {
             names = "--threads",
             paramLabel = "N",
             converter = WholeNumber.OfThreads.class,
-            description =
-                    "Number of threads; results are the same for any number. By default one for each processor.")
+            description = "Number of threads; results are the same for any number. By default one for each processor.")
     @Nullable
     Integer threads;
 

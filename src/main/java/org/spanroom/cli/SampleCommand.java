@@ -40,7 +40,10 @@ final class SampleCommand implements Callable<Integer> {
             description = "Approximate number of spans. By default ${DEFAULT-VALUE}.")
     int spans = DemoCity.DEMO_SPANS;
 
-    @Option(names = "--seed", paramLabel = "S", converter = WholeNumber.OfSeeds.class,
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            converter = WholeNumber.OfSeeds.class,
             description = "Number of the city. By default ${DEFAULT-VALUE}.")
     long seed = DemoCity.DEMO_SEED;
 
@@ -73,13 +76,13 @@ final class SampleCommand implements Callable<Integer> {
         }
         DemoCity.Summary summary = write(folder);
         console.summary(String.format(
-                        Locale.ROOT,
-                        "%,d spans laid out as %,d routes between %,d vaults, with %,d faults on purpose, in %s%n",
-                        summary.spans(),
-                        summary.routes(),
-                        summary.vaults(),
-                        summary.faults(),
-                        folder));
+                Locale.ROOT,
+                "%,d spans laid out as %,d routes between %,d vaults, with %,d faults on purpose, in %s%n",
+                summary.spans(),
+                summary.routes(),
+                summary.vaults(),
+                summary.faults(),
+                folder));
         return ExitCode.OK;
     }
 

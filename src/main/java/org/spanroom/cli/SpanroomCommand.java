@@ -135,7 +135,9 @@ final class SpanroomCommand implements Runnable {
     @Override
     public void run() {
         throw new ParameterException(
-                commandLineOf(spec), "a command is missing; the commands are " + String.join(", ", commandLineOf(spec).getSubcommands().keySet()));
+                commandLineOf(spec),
+                "a command is missing; the commands are "
+                        + String.join(", ", commandLineOf(spec).getSubcommands().keySet()));
     }
 
     private static CommandLine commandLineOf(@Nullable CommandSpec spec) {

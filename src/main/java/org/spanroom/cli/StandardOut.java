@@ -40,8 +40,7 @@ final class StandardOut extends PrintWriter {
             return Optional.empty();
         }
         String reason = out instanceof StandardOut standard ? standard.sink.reason() : "it is closed";
-        return Optional.of(reason)
-                .filter(text -> !text.toLowerCase(Locale.ROOT).contains("pipe"));
+        return Optional.of(reason).filter(text -> !text.toLowerCase(Locale.ROOT).contains("pipe"));
     }
 
     private static final class Sink extends OutputStream {

@@ -77,7 +77,9 @@ final class SummaryJson {
                                 .toList());
         var counts = new TreeMap<FindingCode, Long>();
         summary.findings().forEach(finding -> counts.merge(finding.code(), finding.count(), Long::sum));
-        json.number("findings", counts.values().stream().mapToLong(Long::longValue).sum())
+        json.number(
+                        "findings",
+                        counts.values().stream().mapToLong(Long::longValue).sum())
                 .number("findings_to_fix", summary.findingsToFix())
                 .counts("findings_by_code", byCode(counts));
         if (everyFinding) {
@@ -94,7 +96,9 @@ final class SummaryJson {
         for (SpanMove.Cause cause : SpanMove.Cause.values()) {
             counts.put(
                     cause.key(),
-                    summary.moves().stream().filter(move -> move.cause() == cause).count());
+                    summary.moves().stream()
+                            .filter(move -> move.cause() == cause)
+                            .count());
         }
         return begin("compare")
                 .number("spans_moved", summary.moves().size())
@@ -175,8 +179,9 @@ final class SummaryJson {
                 .text("detail", finding.detail())
                 .number("length_m", finding.lengthM(), LENGTH_DECIMALS)
                 .number("count", finding.count());
-        finding.place().ifPresent(place -> json.number("lon_deg", place.lonDeg(), PLACE_DECIMALS)
-                .number("lat_deg", place.latDeg(), PLACE_DECIMALS));
+        finding.place()
+                .ifPresent(place -> json.number("lon_deg", place.lonDeg(), PLACE_DECIMALS)
+                        .number("lat_deg", place.latDeg(), PLACE_DECIMALS));
         return json;
     }
 }

@@ -42,7 +42,8 @@ public record AssumedValues(Map<Term, Double> numbers, Map<Term, String> words) 
         numbers = sorted(numbers);
         words = sorted(words);
         if (!numbers.containsKey(Term.INSIDE_DIAMETER)) {
-            throw new IllegalArgumentException("inside_diameter needs an assumed value: a duct without a bore cannot be assessed");
+            throw new IllegalArgumentException(
+                    "inside_diameter needs an assumed value: a duct without a bore cannot be assessed");
         }
     }
 

@@ -33,7 +33,8 @@ final class YamlParser {
             return new YamlParser(tokens).document();
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
-            throw new ConfigProblem(line, "this is not valid YAML: " + firstLine(e.getOriginalMessage()), "Fix the line.");
+            throw new ConfigProblem(
+                    line, "this is not valid YAML: " + firstLine(e.getOriginalMessage()), "Fix the line.");
         } catch (IOException e) {
             throw new ConfigProblem(0, "this is not valid YAML: " + e.getMessage(), "Fix the file.");
         } catch (org.yaml.snakeyaml.error.YAMLException e) {

@@ -16,11 +16,13 @@ public enum FindingCode {
     MISSING_VALUE(Severity.NOTE, "value missing; the configured default was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as its term requires; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value is outside the plausible range, possibly because of a wrong unit"),
-    CATALOG_NAME_UNKNOWN(Severity.SUSPECT, "the name does not match exactly one catalog row; no size was taken from it"),
+    CATALOG_NAME_UNKNOWN(
+            Severity.SUSPECT, "the name does not match exactly one catalog row; no size was taken from it"),
     CATALOG_DISAGREES(
             Severity.SUSPECT, "a recorded size disagrees with the named catalog row; the recorded size was used"),
     DUPLICATE_ID(Severity.SUSPECT, "an identifier that must be unique is repeated"),
-    CABLES_EXCEED_INNERDUCTS(Severity.SUSPECT, "more cables than innerducts are recorded; the others were treated as loose"),
+    CABLES_EXCEED_INNERDUCTS(
+            Severity.SUSPECT, "more cables than innerducts are recorded; the others were treated as loose"),
     CABLES_EXCEED_CELLS(Severity.SUSPECT, "a sleeve is recorded with more cables and reserved cells than it has cells"),
     CONTENTS_OVERFILL(Severity.SUSPECT, "the area of the recorded contents exceeds the bore"),
     CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents cannot fit the recorded bore"),
@@ -41,19 +43,21 @@ public enum FindingCode {
     ZONE_KIND_UNKNOWN(Severity.SUSPECT, "the kind of a permit zone is not known; it was treated as kind 'other'"),
     ZONE_EXPIRED(Severity.NOTE, "a permit zone ended before the run date"),
     ZONE_TO_COME(Severity.NOTE, "a permit zone starts after the run date"),
-    ZONE_DAYS_REVERSED(
-            Severity.SUSPECT, "a permit zone's first day is after its last; both days were ignored"),
+    ZONE_DAYS_REVERSED(Severity.SUSPECT, "a permit zone's first day is after its last; both days were ignored"),
     // Spans
     END_WITHOUT_VAULT(
             Severity.SUSPECT,
             "a line ends without a vault; the length beyond its last vault is not assigned to a span"),
     ROUTE_WITHOUT_VAULT(Severity.SUSPECT, "a route meets no vault; its length is not assigned to a span"),
-    GAP_BEYOND_TOLERANCE(Severity.SUSPECT, "two line ends, or a line end and a vault, are slightly beyond the tolerance"),
+    GAP_BEYOND_TOLERANCE(
+            Severity.SUSPECT, "two line ends, or a line end and a vault, are slightly beyond the tolerance"),
     GAP_BRIDGED(Severity.NOTE, "two pieces were joined over a gap within the tolerance; no length includes the gap"),
     AMBIGUOUS_JOINT(Severity.SUSPECT, "more than two ends of a duct meet without a vault; they were not joined"),
     ATTRIBUTES_CHANGE_AT_JOINT(Severity.SUSPECT, "pieces joined into one span differ in an attribute"),
     LOOP_TO_SAME_VAULT(Severity.SUSPECT, "a span begins and ends at the same vault"),
-    SHORT_STRETCH(Severity.SUSPECT, "a segment between two vaults is shorter than the minimum span and is not assigned to a span"),
+    SHORT_STRETCH(
+            Severity.SUSPECT,
+            "a segment between two vaults is shorter than the minimum span and is not assigned to a span"),
     LENGTH_INSIDE_VAULT(Severity.NOTE, "a segment inside a vault is not assigned to a span"),
     RECORDED_LENGTH_DIFFERS(Severity.SUSPECT, "the recorded length differs from the drawn length"),
     RECORDED_VAULT_DIFFERS(Severity.SUSPECT, "the recorded vault is not the vault at the line's end"),

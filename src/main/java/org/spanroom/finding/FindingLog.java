@@ -68,10 +68,7 @@ public final class FindingLog {
         private Stream<Finding> all(FindingCode code) {
             Stream<Finding> summaries = more.entrySet().stream()
                     .map(source -> Finding.of(
-                                    code,
-                                    source.getKey(),
-                                    "",
-                                    source.getValue() + " more of this kind, not listed")
+                                    code, source.getKey(), "", source.getValue() + " more of this kind, not listed")
                             .standingFor(source.getValue()));
             return Stream.of(withLength.stream(), listed.stream(), summaries).flatMap(every -> every);
         }

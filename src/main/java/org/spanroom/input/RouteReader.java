@@ -104,7 +104,8 @@ final class RouteReader implements FeatureReader {
                 values.add(
                         FindingCode.ZERO_LENGTH_PART,
                         "",
-                        () -> "all " + Counted.of(line.size(), "vertex", "vertices") + " of " + which + " are at the same location");
+                        () -> "all " + Counted.of(line.size(), "vertex", "vertices") + " of " + which
+                                + " are at the same location");
                 lines.remove(left);
             } else {
                 left++;

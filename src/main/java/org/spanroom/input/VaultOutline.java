@@ -56,7 +56,8 @@ record VaultOutline(List<Line> rings, double lonDeg, double latDeg, Optional<Str
         return of(geometry.parts(), polygons, closed, repairer);
     }
 
-    private static VaultOutline of(List<double[]> parts, List<Polygon> polygons, String closed, OutlineRepair repairer) {
+    private static VaultOutline of(
+            List<double[]> parts, List<Polygon> polygons, String closed, OutlineRepair repairer) {
         String repair = closed;
         var valid = new ArrayList<Polygon>();
         for (Polygon polygon : polygons) {

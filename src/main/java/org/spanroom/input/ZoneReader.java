@@ -257,7 +257,8 @@ final class ZoneReader implements FeatureReader {
             values.add(
                     FindingCode.ZONE_KIND_UNKNOWN,
                     Term.ZONE_KIND,
-                    () -> "'" + beginning(word) + "' is neither a kind in permit.kinds nor one of its words; treated as "
+                    () -> "'" + beginning(word)
+                            + "' is neither a kind in permit.kinds nor one of its words; treated as "
                             + PermitSettings.OTHER);
         }
         return kind == null ? PermitSettings.OTHER : kind;

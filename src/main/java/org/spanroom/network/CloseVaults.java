@@ -23,8 +23,7 @@ final class CloseVaults implements CloseCuts.Sink {
                     .vault(
                             FindingCode.VAULTS_TOO_CLOSE,
                             loser,
-                            "on " + Counted.of(lines, "line") + ", vault " + winner.id()
-                                    + " cuts the line instead");
+                            "on " + Counted.of(lines, "line") + ", vault " + winner.id() + " cuts the line instead");
         });
     }
 }

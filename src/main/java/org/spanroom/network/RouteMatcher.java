@@ -29,7 +29,8 @@ final class RouteMatcher {
                     .route(
                             FindingCode.ZERO_LENGTH_PART,
                             route,
-                            "all " + Counted.of(route.lonLat().size(), "vertex", "vertices") + " are at the same location",
+                            "all " + Counted.of(route.lonLat().size(), "vertex", "vertices")
+                                    + " are at the same location",
                             track.lonDeg(0),
                             track.latDeg(0));
             return new ChainLink(number, route, track, List.of(), false, 0);
@@ -76,7 +77,8 @@ final class RouteMatcher {
                             Term.RECORDED_LENGTH.key(),
                             "recorded " + NetworkFindings.meters(recordedM) + ", drawn "
                                     + NetworkFindings.meters(track.lengthM()) + "; the "
-                                    + (settings.lengths() == ValueSource.DRAWN ? "drawn" : "recorded") + " length was used",
+                                    + (settings.lengths() == ValueSource.DRAWN ? "drawn" : "recorded")
+                                    + " length was used",
                             track.lonDeg(0),
                             track.latDeg(0));
         }

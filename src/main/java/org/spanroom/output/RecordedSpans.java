@@ -86,10 +86,7 @@ public final class RecordedSpans {
     public static RecordedSpans open(RecordedRun run) {
         Path file = run.file().resolveSibling(FILE);
         if (!Files.isRegularFile(file)) {
-            throw new InputException(
-                    run.file().toAbsolutePath().getParent(),
-                    "the folder lacks " + FILE + ", which holds its spans",
-                    REMEDY);
+            throw new InputException(file, "it is missing; later commands read the spans from it", REMEDY);
         }
         if (run.spansFormat() != FORMAT) {
             throw new InputException(

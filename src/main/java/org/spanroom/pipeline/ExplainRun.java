@@ -3,8 +3,8 @@ package org.spanroom.pipeline;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
@@ -97,7 +97,8 @@ public final class ExplainRun {
         Map<String, RecordedStanding> standings = RecordedStandings.find(
                 folder, recorded, found.stream().map(ExplainRun::recordedId).toList());
         return found.stream()
-                .map(span -> explainer.explain(span, standings.getOrDefault(recordedId(span), RecordedStanding.UNKNOWN)))
+                .map(span ->
+                        explainer.explain(span, standings.getOrDefault(recordedId(span), RecordedStanding.UNKNOWN)))
                 .toList();
     }
 

@@ -103,7 +103,10 @@ public final class RankRun {
         ContentsAccount contents = stage.account(spans.routes(), found);
         List<SurveyStop> survey = stage.survey();
         progress.end(String.format(
-                Locale.ROOT, "%,d sections with a ranked span, %,d vaults to survey", sections.countRanked(), survey.size()));
+                Locale.ROOT,
+                "%,d sections with a ranked span, %,d vaults to survey",
+                sections.countRanked(),
+                survey.size()));
         var results = new Results(
                 network,
                 ranked,

@@ -38,9 +38,7 @@ final class SpanRun {
                 "%s, %s%s",
                 Counted.of(inputs.routes().size(), "route"),
                 Counted.of(inputs.vaults().size(), "vault"),
-                inputs.zones().isEmpty()
-                        ? ""
-                        : ", " + Counted.of(inputs.zones().size(), "zone")));
+                inputs.zones().isEmpty() ? "" : ", " + Counted.of(inputs.zones().size(), "zone")));
         return inputs;
     }
 

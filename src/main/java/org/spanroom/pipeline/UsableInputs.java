@@ -80,10 +80,7 @@ final class UsableInputs {
         String problem = features == 0
                 ? "it has no features: no " + role + " can be read from it"
                 : String.format(
-                        Locale.ROOT,
-                        "none of its %s can be used for %s",
-                        Counted.of(features, "feature"),
-                        role);
+                        Locale.ROOT, "none of its %s can be used for %s", Counted.of(features, "feature"), role);
         return new InputException(file(role), problem + ". " + cause.text, cause.remedy, lines);
     }
 

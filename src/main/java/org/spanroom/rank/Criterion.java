@@ -33,9 +33,7 @@ enum Criterion {
             2,
             "epull",
             "ease_pull_pct",
-            own(
-                    "epull_pct",
-                    "Use of the tightest pull limit at the working end; the pull fails above 100."),
+            own("epull_pct", "Use of the tightest pull limit at the working end; the pull fails above 100."),
             (span, by) -> ifKnown(span, WorkingEnd.utilizationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(

@@ -29,7 +29,8 @@ final class CityTables {
                         Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
                         Column.text(
                                 "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                        Column.real("elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
+                        Column.real(
+                                "elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
                         Column.text(
                                 "volume",
                                 "volume",

@@ -33,7 +33,8 @@ enum Fault {
     VAULT_FAR_FROM_ROUTES(Target.VAULT, 120, "a further vault 12 to 40 m from every line"),
     VAULT_WITHOUT_GEOMETRY(Target.VAULT, 400, "a further vault without geometry"),
     MISSING_ELEVATION(Target.VAULT, 40, "the vault's elevation is missing"),
-    UNKNOWN_CATALOG_NAME(Target.ROUTE, 220, "duct_size names a row that is not in the catalog, and no bore is recorded"),
+    UNKNOWN_CATALOG_NAME(
+            Target.ROUTE, 220, "duct_size names a row that is not in the catalog, and no bore is recorded"),
     SIZE_AGAINST_CATALOG(Target.ROUTE, 220, "duct_size names a row with a bore other than the recorded one"),
     MISSING_SIZES(Target.ROUTE, 70, "innerducts and cables are counted, but their sizes are not recorded"),
     EMBARGO_WITHOUT_DAY(Target.ROUTE, 300, "embargo says 'after the regatta'"),

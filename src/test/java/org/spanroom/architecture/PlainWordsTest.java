@@ -60,7 +60,8 @@ class PlainWordsTest {
             Rule.of("\\b(organis|recognis|normalis|summaris|initialis|generalis|optimis)(e|ed|es|ing)\\b", "-ize"));
 
     /** Words that users write must be recognized in every spelling. */
-    private static final List<String> VOCABULARIES = List.of("Vocabulary.java", "ValueVocabulary.java", "NamedRows.java");
+    private static final List<String> VOCABULARIES =
+            List.of("Vocabulary.java", "ValueVocabulary.java", "NamedRows.java");
 
     /** Files that other work is changing now, each with its hits of today; to be removed when that is merged. */
     private static final Map<String, Integer> ALLOWED = Map.ofEntries(
@@ -98,8 +99,7 @@ class PlainWordsTest {
                         Stream.of(Path.of("README.md"), Path.of("DEVELOPERS.md"), Path.of("sample-gis/README.md")),
                         below(Path.of("config"), ".yaml"),
                         below(Path.of("src/bench"), ".sh"),
-                        below(Path.of("src/site/markdown"), ".md")
-                                .filter(file -> !file.endsWith("data-dictionary.md")))
+                        below(Path.of("src/site/markdown"), ".md").filter(file -> !file.endsWith("data-dictionary.md")))
                 .flatMap(files -> files);
     }
 
@@ -136,7 +136,11 @@ class PlainWordsTest {
         for (Rule rule : RULES) {
             Matcher matcher = rule.pattern().matcher(text);
             while (matcher.find()) {
-                long line = 1 + text.substring(0, matcher.start()).chars().filter(c -> c == '\n').count();
+                long line = 1
+                        + text.substring(0, matcher.start())
+                                .chars()
+                                .filter(c -> c == '\n')
+                                .count();
                 hits.add("line " + line + ": '" + matcher.group() + "', write: " + rule.instead());
             }
         }
@@ -144,10 +148,7 @@ class PlainWordsTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     We reckon the force.             | reckon
                     The length is worked out.        | worked out
                     Mend the file.                   | Mend
@@ -180,8 +181,7 @@ class PlainWordsTest {
     /** Codes and identifiers are no texts; comments and literals of every kind are. */
     @Test
     void textsOfJavaAreItsLiteralsAndComments() {
-        String source =
-                """
+        String source = """
                 /** One. */
                 class Two { // Three
                     String four = "five \\" six"; char seven = '"'; /* eight */
@@ -193,7 +193,9 @@ class PlainWordsTest {
 
         String texts = JavaTexts.of(source);
 
-        assertThat(texts).contains("One", "Three", "five", "six", "eight", "ten").doesNotContain("Two", "seven", "nine");
+        assertThat(texts)
+                .contains("One", "Three", "five", "six", "eight", "ten")
+                .doesNotContain("Two", "seven", "nine");
         assertThat(texts.lines().count()).isEqualTo(source.lines().count());
     }
 }

@@ -32,7 +32,9 @@ class CompletionTest {
     @Test
     void isValidForBashAndSaysHowForZsh() throws IOException, InterruptedException {
         assertThat(bash("bash -n '" + script + "'")).isEmpty();
-        assertThat(CommandRun.of("completion", "zsh").out()).isEqualTo(Files.readString(script)).contains("bashcompinit");
+        assertThat(CommandRun.of("completion", "zsh").out())
+                .isEqualTo(Files.readString(script))
+                .contains("bashcompinit");
     }
 
     @ParameterizedTest
@@ -55,7 +57,8 @@ class CompletionTest {
     @ParameterizedTest
     @ValueSource(strings = {"fish", "", "bash zsh"})
     void otherShellsAreRefused(String shell) {
-        assertThat(CommandRun.of(("completion " + shell).split(" ", -1)).exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(CommandRun.of(("completion " + shell).split(" ", -1)).exitCode())
+                .isEqualTo(ExitCode.USAGE);
     }
 
     private String bash(String command) throws IOException, InterruptedException {

@@ -30,7 +30,12 @@ class ExplainSeveralTest {
     @BeforeAll
     static void makeARun() throws IOException {
         run = folder.resolve("run");
-        assertThat(CommandRun.of("sample", "--spans", "300", "--output", folder.resolve("city").toString())
+        assertThat(CommandRun.of(
+                                "sample",
+                                "--spans",
+                                "300",
+                                "--output",
+                                folder.resolve("city").toString())
                         .exitCode())
                 .isZero();
         CommandRun rank = CommandRun.of(
@@ -55,8 +60,8 @@ class ExplainSeveralTest {
     void everyRankIsTheSpanOfTheTable() throws IOException {
         List<Integer> ranks = List.of(1, 2, ranked.size() / 2, ranked.size());
 
-        CommandRun several = explain(
-                "--json", "--rank", ranks.stream().map(String::valueOf).collect(Collectors.joining(",")));
+        CommandRun several =
+                explain("--json", "--rank", ranks.stream().map(String::valueOf).collect(Collectors.joining(",")));
 
         assertThat(several.exitCode()).as(several.err()).isZero();
         JsonNode all = new ObjectMapper().readTree(several.out());
@@ -68,9 +73,11 @@ class ExplainSeveralTest {
             // Each as if it had been asked for alone.
             assertThat(all.get(i))
                     .isEqualTo(new ObjectMapper()
-                            .readTree(explain("--json", ranked.get(ranks.get(i) - 1)).out()));
+                            .readTree(explain("--json", ranked.get(ranks.get(i) - 1))
+                                    .out()));
         }
-        assertThat(several.err().lines().filter(line -> line.startsWith("read inputs"))).hasSize(1);
+        assertThat(several.err().lines().filter(line -> line.startsWith("read inputs")))
+                .hasSize(1);
     }
 
     @Test
@@ -117,13 +124,16 @@ class ExplainSeveralTest {
     void severalSheetsGoToAFolder() throws IOException {
         Path sheets = folder.resolve("sheets");
 
-        assertThat(explain("--rank", "1,2", "--svg", sheets.toString()).exitCode()).isZero();
+        assertThat(explain("--rank", "1,2", "--svg", sheets.toString()).exitCode())
+                .isZero();
         try (Stream<Path> files = Files.list(sheets)) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder(
-                            ranked.get(0).replace(':', '_') + ".svg", ranked.get(1).replace(':', '_') + ".svg");
+                            ranked.get(0).replace(':', '_') + ".svg",
+                            ranked.get(1).replace(':', '_') + ".svg");
         }
-        assertThat(explain("--rank", "1,2", "--svg", sheets.toString()).exitCode()).isEqualTo(ExitCode.OUTPUT);
+        assertThat(explain("--rank", "1,2", "--svg", sheets.toString()).exitCode())
+                .isEqualTo(ExitCode.OUTPUT);
         assertThat(explain("--rank", "1,2", "--svg", sheets.toString(), "--overwrite")
                         .exitCode())
                 .isZero();
@@ -137,7 +147,8 @@ class ExplainSeveralTest {
     @Test
     void sheetsOfHostileIdsStayInTheirFolderAndApart() throws IOException {
         Path sheets = folder.resolve("hostile");
-        List<String> ids = List.of("../../x", "..", "a/b", "a:b", "A:B", "a\u0000b", "x".repeat(400), ".hidden", "é", "");
+        List<String> ids =
+                List.of("../../x", "..", "a/b", "a:b", "A:B", "a\u0000b", "x".repeat(400), ".hidden", "é", "");
 
         SheetFiles files = SheetFiles.check(sheets, ids, false);
         for (int i = 0; i < ids.size(); i++) {
@@ -146,9 +157,12 @@ class ExplainSeveralTest {
 
         var names = new ArrayList<String>();
         try (Stream<Path> written = Files.walk(sheets)) {
-            written.filter(Files::isRegularFile).forEach(file -> names.add(file.getFileName().toString()));
+            written.filter(Files::isRegularFile)
+                    .forEach(file -> names.add(file.getFileName().toString()));
         }
-        assertThat(names).hasSameSizeAs(ids).allSatisfy(name -> assertThat(name).matches("[A-Za-z0-9_-][A-Za-z0-9._-]{0,110}"));
+        assertThat(names)
+                .hasSameSizeAs(ids)
+                .allSatisfy(name -> assertThat(name).matches("[A-Za-z0-9_-][A-Za-z0-9._-]{0,110}"));
         assertThat(names.stream().map(name -> name.toLowerCase(Locale.ROOT))).doesNotHaveDuplicates();
     }
 

@@ -26,14 +26,16 @@ class HelpTest {
     void everyDescriptionIsWholeSentences(String name) {
         CommandLine command = command(name);
 
-        assertThat(command.getCommandSpec().args()).allSatisfy(argument -> assertThat(sentences(argument))
-                .as(argument.paramLabel())
-                .matches("(?s)[A-Z].*[.]")
-                .doesNotContain("  "));
-        assertThat(String.join(" ", command.getCommandSpec().usageMessage().description()).strip())
+        assertThat(command.getCommandSpec().args())
+                .allSatisfy(argument -> assertThat(sentences(argument))
+                        .as(argument.paramLabel())
+                        .matches("(?s)[A-Z].*[.]")
+                        .doesNotContain("  "));
+        assertThat(String.join(" ", command.getCommandSpec().usageMessage().description())
+                        .strip())
                 .endsWith(".");
-        assertThat(command.getUsageMessage().lines()).allSatisfy(line -> assertThat(line.length())
-                .isLessThanOrEqualTo(80));
+        assertThat(command.getUsageMessage().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
         // No word of a description got lost where its lines were broken.
         assertThat(words(command.getUsageMessage()))
                 .contains(command.getCommandSpec().args().stream()
@@ -78,7 +80,8 @@ class HelpTest {
 
     /** Returns the lines of the footer that are commands, those ending in a backslash joined with the next. */
     private static List<String> examples(String name) {
-        String footer = String.join("\n", command(name).getCommandSpec().usageMessage().footer());
+        String footer =
+                String.join("\n", command(name).getCommandSpec().usageMessage().footer());
         return String.format(footer)
                 .replace("\\\n", " ")
                 .lines()

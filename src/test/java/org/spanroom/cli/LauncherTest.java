@@ -42,7 +42,8 @@ class LauncherTest {
 
     @Test
     void smallInputsGetTheOptionsOfSmallRuns() throws IOException, InterruptedException {
-        List<String> called = arguments(run(Map.of(), "rank", "--config", config(1000).toString()));
+        List<String> called =
+                arguments(run(Map.of(), "rank", "--config", config(1000).toString()));
 
         assertThat(called)
                 .startsWith("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn32m")
@@ -83,7 +84,11 @@ class LauncherTest {
         List<String> words = new ArrayList<>();
         for (String word : line.split(" ", -1)) {
             words.add(word.replace("%c", config)
-                    .replace("%f", folder.resolve("the data").resolve("my ducts.geojson").toString())
+                    .replace(
+                            "%f",
+                            folder.resolve("the data")
+                                    .resolve("my ducts.geojson")
+                                    .toString())
                     .replace("%r", results.toString()));
         }
 
@@ -97,7 +102,12 @@ class LauncherTest {
     @Test
     void optionsOfTheUserComeLastAndArgumentsStayWhole() throws IOException, InterruptedException {
         List<String> called = arguments(run(
-                Map.of("SPANROOM_JAVA_OPTS", "-Xmx9g  -Dx=y"), "rank", "--where", "duct LIKE 'B 1%' AND x > 2", "", "*"));
+                Map.of("SPANROOM_JAVA_OPTS", "-Xmx9g  -Dx=y"),
+                "rank",
+                "--where",
+                "duct LIKE 'B 1%' AND x > 2",
+                "",
+                "*"));
 
         assertThat(called)
                 .containsSubsequence("-Xmn32m", "-Xmx9g", "-Dx=y", "-jar")
@@ -142,10 +152,14 @@ class LauncherTest {
         assertThat(noHome.err().lines()).singleElement().asString().contains("there is no Java in JAVA_HOME");
 
         Ended noJava = run(Map.of("JAVA_HOME", "", "PATH", toolsWithoutJava()), "rank");
-        assertThat(noJava.err()).isEqualTo("spanroom: Java is missing; install Java 17 or later, or set JAVA_HOME to its folder\n");
+        assertThat(noJava.err())
+                .isEqualTo("spanroom: Java is missing; install Java 17 or later, or set JAVA_HOME to its folder\n");
 
         Files.delete(home.resolve("lib/spanroom.jar"));
-        assertThat(run(Map.of(), "rank").err().lines()).singleElement().asString().contains("spanroom.jar is missing");
+        assertThat(run(Map.of(), "rank").err().lines())
+                .singleElement()
+                .asString()
+                .contains("spanroom.jar is missing");
     }
 
     private String toolsWithoutJava() throws IOException {
@@ -193,7 +207,10 @@ class LauncherTest {
 
     private List<String> arguments(Ended ended) {
         assertThat(ended.exitCode()).as(ended.err()).isZero();
-        return ended.out().lines().map(line -> line.substring(1, line.length() - 1)).toList();
+        return ended.out()
+                .lines()
+                .map(line -> line.substring(1, line.length() - 1))
+                .toList();
     }
 
     private Ended run(Map<String, String> environment, String... args) throws IOException, InterruptedException {

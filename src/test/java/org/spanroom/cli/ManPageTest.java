@@ -38,8 +38,10 @@ class ManPageTest {
             spec.positionalParameters()
                     .forEach(parameter -> assertThat(section).contains("\\fI" + parameter.paramLabel() + "\\fR"));
         }
-        top().usageMessage().exitCodeList().keySet().forEach(code -> assertThat(page)
-                .contains(".TP\n\\fB" + code.strip() + "\\fR\n"));
+        top().usageMessage()
+                .exitCodeList()
+                .keySet()
+                .forEach(code -> assertThat(page).contains(".TP\n\\fB" + code.strip() + "\\fR\n"));
         assertThat(page).contains("SPANROOM_JAVA_OPTS", "do not authorize").doesNotContain("%%", "${", "%n");
     }
 
@@ -58,8 +60,8 @@ class ManPageTest {
                 .contains("\n\\&.SH in a text\n")
                 .contains("\n\\(aqquoted\\(aq at the start\n")
                 .contains("\na back\\eslash, a hy\\-phen, 100 %\n");
-        assertThat(page.lines().filter(line -> line.startsWith("."))).allSatisfy(line -> assertThat(line)
-                .matches("\\.(TH|SH|SS|TP|PP|nf|fi)( .*)?"));
+        assertThat(page.lines().filter(line -> line.startsWith(".")))
+                .allSatisfy(line -> assertThat(line).matches("\\.(TH|SH|SS|TP|PP|nf|fi)( .*)?"));
     }
 
     @Test

@@ -17,12 +17,7 @@ class MissingFieldTest {
 
     /** In each layer an optional and a necessary field. */
     @ParameterizedTest(name = "{1} for {0}")
-    @CsvSource({
-        "length_ft, lengthft",
-        "duct_id, dct_id",
-        "vault_id, valt_id",
-        "water, watr"
-    })
+    @CsvSource({"length_ft, lengthft", "duct_id, dct_id", "vault_id, valt_id", "water, watr"})
     void aFieldThatNoFileHasIsNamedWithTheNearest(String field, String wrong) throws IOException {
         copyDemo();
         Path config = folder.resolve("spanroom.yaml");
@@ -47,7 +42,8 @@ class MissingFieldTest {
         Path table = folder.resolve("contents.csv");
         Files.writeString(table, Files.readString(table).replaceFirst("\\b" + column + "\\b", wrong));
 
-        CommandRun run = CommandRun.of("check", "--config", folder.resolve("spanroom.yaml").toString());
+        CommandRun run = CommandRun.of(
+                "check", "--config", folder.resolve("spanroom.yaml").toString());
 
         assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(run.complaint()).contains("contents.csv: the contents table needs the columns duct and kind", wrong);

@@ -24,7 +24,8 @@ class ProgressLineTest {
     void noLineIsWiderThanTheTerminalAndNothingIsCutInTwo(int columns) {
         var random = new Random(columns);
         for (int i = 0; i < 2000; i++) {
-            String stage = "look for field checks on all spans in all the big city".substring(0, 4 + random.nextInt(49));
+            String stage =
+                    "look for field checks on all spans in all the big city".substring(0, 4 + random.nextInt(49));
             long expected = random.nextInt(4) == 0 ? -1 : 1 + (long) Math.pow(10, 11 * random.nextDouble());
             long done = (long) (random.nextDouble() * Math.max(expected, 1_000_000));
             double share = random.nextInt(3) == 0 ? Double.NaN : random.nextDouble();
@@ -72,7 +73,9 @@ class ProgressLineTest {
     }
 
     @ParameterizedTest
-    @CsvSource(nullValues = "none", value = {"none, 80", "'', 80", "132, 132", "0, 80", "7, 80", "-40, 80", "x, 80", "99999, 80"})
+    @CsvSource(
+            nullValues = "none",
+            value = {"none, 80", "'', 80", "132, 132", "0, 80", "7, 80", "-40, 80", "x, 80", "99999, 80"})
     void widthOfATerminalIsTakenWhereItMakesSense(String columns, int expected) {
         assertThat(TerminalProgress.columns(columns)).isEqualTo(expected);
     }

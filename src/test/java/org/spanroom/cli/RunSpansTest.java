@@ -196,7 +196,7 @@ class RunSpansTest {
 
     static Stream<Arguments> damages() {
         return Stream.of(
-                damage("gone", run -> Files.delete(run.resolve(FILE)), "lacks " + FILE),
+                damage("gone", run -> Files.delete(run.resolve(FILE)), FILE + ": it is missing"),
                 damage("empty", run -> Files.write(run.resolve(FILE), new byte[0]), "damaged or cut off"),
                 damage("cut off", run -> cut(run.resolve(FILE)), "damaged or cut off"),
                 damage("no gzip", run -> Files.writeString(run.resolve(FILE), "span_id\r\nA\r\n"), "damaged"),

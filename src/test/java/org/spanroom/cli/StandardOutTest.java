@@ -82,8 +82,9 @@ class StandardOutTest {
     private record Ended(int exitCode, String err) {}
 
     private static String program() {
-        return "'" + Path.of(System.getProperty("java.home"), "bin", "java") + "' -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp '"
-                + System.getProperty("java.class.path") + "' org.spanroom.cli.Main";
+        return "'" + Path.of(System.getProperty("java.home"), "bin", "java")
+                + "' -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp '" + System.getProperty("java.class.path")
+                + "' org.spanroom.cli.Main";
     }
 
     private Ended run(String line) throws IOException, InterruptedException {

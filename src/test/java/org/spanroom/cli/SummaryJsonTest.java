@@ -20,8 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code --json} and {@code --quiet}: what programs read agrees with what the run recorded, and nothing else is printed. */
 class SummaryJsonTest {
-    private static final ObjectMapper JSON =
-            new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
     private static final Path PAGE = Path.of("src", "site", "markdown", "json-summaries.md");
 
     @TempDir
@@ -44,18 +43,27 @@ class SummaryJsonTest {
         JsonNode record = JSON.readTree(Files.readString(folder.resolve("run").resolve("run.json")));
 
         for (String name : List.of(
-                "spans", "spans_ranked", "spans_ranked_doubtful", "spans_excluded", "findings", "findings_by_code",
-                "money_ranked", "notes", "version")) {
+                "spans",
+                "spans_ranked",
+                "spans_ranked_doubtful",
+                "spans_excluded",
+                "findings",
+                "findings_by_code",
+                "money_ranked",
+                "notes",
+                "version")) {
             assertThat(json.get(name)).as(name).isNotNull().isEqualTo(record.get(name));
         }
-        assertThat(json.get("money_ranked").get("saving_likely_money").isNumber()).isTrue();
+        assertThat(json.get("money_ranked").get("saving_likely_money").isNumber())
+                .isTrue();
         assertThat(json.get("best").get(0).get("rank").asInt()).isEqualTo(1);
         assertThat(json.get("folder").asText()).isEqualTo(at("run"));
         var files = new TreeSet<String>();
         json.get("files").forEach(file -> files.add(file.asText()));
-        assertThat(files).contains("run.json", "spanroom.gpkg").allSatisfy(file -> assertThat(
-                        folder.resolve("run").resolve(file))
-                .exists());
+        assertThat(files)
+                .contains("run.json", "spanroom.gpkg")
+                .allSatisfy(
+                        file -> assertThat(folder.resolve("run").resolve(file)).exists());
         assertThat(json.get("cautions").get(0).asText()).contains("do not authorize");
         assertThat(rank.err()).contains("assess spans", "find field checks", "form sections");
     }
@@ -64,8 +72,7 @@ class SummaryJsonTest {
     void checkCompareAndRankFromAreObjectsToo() throws IOException {
         JsonNode check = json("check", "--config", at("city/spanroom.yaml"));
         JsonNode all = json("check", "--config", at("city/spanroom.yaml"), "--all", "--quiet");
-        JsonNode again = json(
-                "rank", "--from", at("run"), "--scoring", "config/scoring.yaml", "--output", at("again"));
+        JsonNode again = json("rank", "--from", at("run"), "--scoring", "config/scoring.yaml", "--output", at("again"));
         JsonNode compare = json("compare", at("run"), at("again"), "--output", at("moves"));
         JsonNode ranked = JSON.readTree(rank.out());
 
@@ -78,7 +85,8 @@ class SummaryJsonTest {
         }
         assertThat(listed).isEqualTo(all.get("findings").asLong());
         assertThat(again.get("spans_ranked")).isEqualTo(ranked.get("spans_ranked"));
-        assertThat(compare.get("spans_moved").asLong() + compare.get("spans_unmoved").asLong())
+        assertThat(compare.get("spans_moved").asLong()
+                        + compare.get("spans_unmoved").asLong())
                 .isEqualTo(ranked.get("spans").asLong());
     }
 

@@ -17,7 +17,6 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ConfigReader;
-import org.spanroom.finding.InputException;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -59,7 +58,8 @@ class UsageErrorsTest {
             assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.USAGE);
             assertThat(run.err()).startsWith("spanroom: ").contains("'" + option + "'");
             if (!option.equals("--format")) {
-                assertThat(run.err()).startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
+                assertThat(run.err())
+                        .startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
             }
         }
     }
@@ -132,7 +132,14 @@ class UsageErrorsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"gpkg, geopackage", "GPKG, geopackage", "shp, shapefile", "json, geojson", "csv, csv", "GeoJSON, geojson"})
+    @CsvSource({
+        "gpkg, geopackage",
+        "GPKG, geopackage",
+        "shp, shapefile",
+        "json, geojson",
+        "csv, csv",
+        "GeoJSON, geojson"
+    })
     void formatsMayBeNamedByTheirExtension(String word, String format) throws IOException {
         Path config = folder.resolve("c.yaml");
         Files.writeString(config, "output: {formats: [" + word + "]}\n");
@@ -162,7 +169,9 @@ class UsageErrorsTest {
         int middle = 2 + (option.length() - 2) / 2;
         String swapped = option.charAt(middle) == option.charAt(middle - 1)
                 ? option + "s"
-                : option.substring(0, middle - 1) + option.charAt(middle) + option.charAt(middle - 1)
+                : option.substring(0, middle - 1)
+                        + option.charAt(middle)
+                        + option.charAt(middle - 1)
                         + option.substring(middle + 1);
         return List.of(
                 option.substring(0, middle) + option.substring(middle + 1),
@@ -171,16 +180,18 @@ class UsageErrorsTest {
     }
 
     static Stream<Arguments> options() {
-        return commands().flatMap(command -> command.getCommandSpec().options().stream()
-                .map(OptionSpec::longestName)
-                .map(option -> Arguments.of(command.getCommandName(), option)));
+        return commands()
+                .flatMap(command -> command.getCommandSpec().options().stream()
+                        .map(OptionSpec::longestName)
+                        .map(option -> Arguments.of(command.getCommandName(), option)));
     }
 
     static Stream<Arguments> optionsWithOneValue() {
-        return commands().flatMap(command -> command.getCommandSpec().options().stream()
-                .filter(option -> option.arity().max() == 1 && !option.isMultiValue())
-                .map(OptionSpec::longestName)
-                .map(option -> Arguments.of(command.getCommandName(), option)));
+        return commands()
+                .flatMap(command -> command.getCommandSpec().options().stream()
+                        .filter(option -> option.arity().max() == 1 && !option.isMultiValue())
+                        .map(OptionSpec::longestName)
+                        .map(option -> Arguments.of(command.getCommandName(), option)));
     }
 
     private static Stream<CommandLine> commands() {

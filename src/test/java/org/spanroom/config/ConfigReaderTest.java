@@ -148,7 +148,9 @@ class ConfigReaderTest {
                 List.of("strict: maybe", "line 1: strict must be true or false, is 'maybe'"),
                 List.of("strict: [true]", "line 1: strict must be a single value, is a list"),
                 List.of("values:\n  live: yes", "line 2: live must be a list, such as [a, b], is 'yes'"),
-                List.of("network:\n  lengths: draw", "line 2: 'draw' is not a valid value for lengths. Did you mean 'drawn'?"),
+                List.of(
+                        "network:\n  lengths: draw",
+                        "line 2: 'draw' is not a valid value for lengths. Did you mean 'drawn'?"),
                 List.of("assumed:\n  inside_diameter: 4", "line 2: inside_diameter must be a number with a unit"),
                 List.of("assumed:\n  inside_diameter: -4 in", "line 2: inside_diameter must be more than 0"),
                 List.of("assumed:\n  innerduct_count: 2.5", "line 2: innerduct_count must be a whole number, is '2.5'"),

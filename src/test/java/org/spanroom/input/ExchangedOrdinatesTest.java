@@ -232,7 +232,8 @@ class ExchangedOrdinatesTest {
                     for (int at = 0; at < xy.length; at += 2) {
                         double lonDeg = xy[at];
                         xy[at] = xy[at + 1];
-                        // Beyond 90 degrees it would be reported at once; the tangent plane there is as good a wrong one as
+                        // Beyond 90 degrees it would be reported at once; the tangent plane there is as good a wrong
+                        // one as
                         // any.
                         xy[at + 1] = lonDeg < -90 ? lonDeg + 100 : lonDeg;
                     }

@@ -221,7 +221,8 @@ final class HardGeoPackages {
                                 "WITH n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n)"
                                         + " SELECT max(i) AS fid, geom, route FROM n, base")
                         .isRefused(
-                                "cannot be read beyond feature 0: possibly an endless view", "Export the view as a table"),
+                                "cannot be read beyond feature 0: possibly an endless view",
+                                "Export the view as a table"),
                 view(
                                 "view that joins everything with everything",
                                 "SELECT count(*) AS fid, a.geom, a.route FROM base a, base b,"
@@ -328,7 +329,8 @@ final class HardGeoPackages {
                                         .putDouble(3))
                         .reads(0, 1, "bad_coordinate: vertex 1 is NaN"),
                 geometry("text", "LINESTRING (1 2, 3 4)").reads(0, 1, "unreadable_feature: holds a number or text"),
-                geometry("rubbish", new byte[] {1, 2, 3}).reads(0, 1, "unreadable_feature: does not start with a GeoPackage header"),
+                geometry("rubbish", new byte[] {1, 2, 3})
+                        .reads(0, 1, "unreadable_feature: does not start with a GeoPackage header"),
                 geometry("nothing", (Object) null).reads(0, 1, "empty_geometry: "),
                 geometry("collections without end", nested(1_000_000)).reads(0, 1, "unreadable_feature: nested")));
         String[] curves = {

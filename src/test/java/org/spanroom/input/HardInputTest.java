@@ -94,8 +94,9 @@ class HardInputTest {
                 .filter(finding -> finding.code().severity() == Severity.REJECTED)
                 .filter(finding -> finding.source().equals(record.source()))
                 .mapToLong(finding -> finding.detail().endsWith(" of this kind, not listed")
-                        ? Long.parseLong(
-                                finding.detail().substring(0, finding.detail().indexOf(' ')).replace(",", ""))
+                        ? Long.parseLong(finding.detail()
+                                .substring(0, finding.detail().indexOf(' '))
+                                .replace(",", ""))
                         : 1)
                 .sum();
     }

@@ -141,8 +141,7 @@ public final class HardShapes {
 
     private static List<HardCase> parts() {
         return List.of(
-                three("no .shx", parts -> parts.shx = new byte[0])
-                        .reads(3, 0, "layer_issue: its .shx is missing"),
+                three("no .shx", parts -> parts.shx = new byte[0]).reads(3, 0, "layer_issue: its .shx is missing"),
                 three("no .dbf", parts -> parts.dbf = new byte[0])
                         .isRefused("no field 'route'", "is its .dbf missing?"),
                 three("no .prj", parts -> parts.prj = new byte[0])
@@ -230,9 +229,15 @@ public final class HardShapes {
                 three("record too short for its counts", parts -> big(parts.shp, second + 4, 30))
                         .reads(2, 1, "unreadable_feature: more than its record can hold"),
                 three("vertices that lie", parts -> little(parts.shp, second + 8 + 40, 500_000_000))
-                        .reads(2, 1, "unreadable_feature: it claims 500,000,000 vertices, more than its record can hold"),
+                        .reads(
+                                2,
+                                1,
+                                "unreadable_feature: it claims 500,000,000 vertices, more than its record can hold"),
                 three("parts that lie", parts -> little(parts.shp, second + 8 + 36, Integer.MAX_VALUE))
-                        .reads(2, 1, "unreadable_feature: it claims 2,147,483,647 parts, more than its record can hold"),
+                        .reads(
+                                2,
+                                1,
+                                "unreadable_feature: it claims 2,147,483,647 parts, more than its record can hold"),
                 three("negative vertices", parts -> little(parts.shp, second + 8 + 40, -1))
                         .reads(2, 1, "unreadable_feature: it claims -1 vertices"),
                 three("part that begins elsewhere", parts -> little(parts.shp, second + 8 + 44, 9))

@@ -389,7 +389,8 @@ class InputReaderTest {
                 .anySatisfy(finding -> assertThat(finding.detail()).startsWith("4,000 more features"));
         assertThat(of(FindingCode.MISSING_VALUE))
                 .singleElement()
-                .satisfies(finding -> assertThat(finding.detail()).startsWith("4,999 features: no flooded is recorded"));
+                .satisfies(
+                        finding -> assertThat(finding.detail()).startsWith("4,999 features: no flooded is recorded"));
     }
 
     /** Two parts of 1 and 3 thousandths of a degree; the record is of both. */

@@ -9,10 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class CountedTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     0    | 0 zones
                     1    | 1 zone
                     2    | 2 zones
@@ -32,10 +29,7 @@ class CountedTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     -0.0    | 2 | 0.00     | 0.00
                     -0.004  | 2 | 0.00     | 0.00
                     0.004   | 2 | 0.00     | 0.00

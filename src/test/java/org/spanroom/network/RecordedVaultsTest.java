@@ -35,7 +35,9 @@ class RecordedVaultsTest {
     private enum Names {
         AS_DRAWN("from=V1 to=V2", ""),
         SPELLED_OTHERWISE("from=v1 to=v2", ""),
-        REVERSED("from=V2 to=V1", "the recorded vaults are swapped: the line is drawn from V1 to V2; the drawn order was used"),
+        REVERSED(
+                "from=V2 to=V1",
+                "the recorded vaults are swapped: the line is drawn from V1 to V2; the drawn order was used"),
         BOTH_THE_FIRST("from=V1 to=V1", "the recorded vault is V1,"),
         BOTH_THE_LAST("from=V2 to=V2", "the recorded vault is V2,"),
         ONLY_FROM("from=V1", ""),

@@ -167,7 +167,8 @@ class FieldCheckFinderTest {
         one.circuits = circuits < 0 ? OptionalInt.empty() : OptionalInt.of(circuits);
         var expected = new ArrayList<String>();
         if (service != Service.DEAD) {
-            expected.add("live cable: restrain it; do not exceed the hold force or bend tighter than the minimum radius");
+            expected.add(
+                    "live cable: restrain it; do not exceed the hold force or bend tighter than the minimum radius");
         }
         if (!kind.equals("handhole") && !kind.equals("Pull Box")) {
             expected.add("confined-space entry");

@@ -120,7 +120,8 @@ final class ContentsRow extends TermValues {
                 lineBreaks(columns.values().stream().map(this::textAt).toList()) > 0;
         long lines = lineBreaks(cells);
         return inColumn || lines > MOST_LINE_BREAKS
-                ? Optional.of("it and the " + Counted.of(lines, "line") + " before it are one row; check for an unclosed quote")
+                ? Optional.of("it and the " + Counted.of(lines, "line")
+                        + " before it are one row; check for an unclosed quote")
                 : Optional.empty();
     }
 

@@ -69,7 +69,8 @@ final class TableText {
                 FindingCode.ENCODING_ASSUMED,
                 String.valueOf(file.getFileName()),
                 "",
-                "the table is not UTF-8; read as " + FALLBACK.name() + " (set inputs.contents.encoding to change this)"));
+                "the table is not UTF-8; read as " + FALLBACK.name()
+                        + " (set inputs.contents.encoding to change this)"));
         return new TableText(file, FALLBACK, 0);
     }
 

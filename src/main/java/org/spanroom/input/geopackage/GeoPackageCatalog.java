@@ -91,7 +91,8 @@ public final class GeoPackageCatalog {
             if (!tables.contains(needed)) {
                 throw new InputException(
                         file,
-                        "it is an SQLite database without the table " + needed + ", so it is not a GeoPackage with features",
+                        "it is an SQLite database without the table " + needed
+                                + ", so it is not a GeoPackage with features",
                         "Export it as GeoPackage");
             }
         }

@@ -102,8 +102,8 @@ public final class GeoPackageSource implements LayerSource {
         if (layer.hasShapes() && columns.stream().noneMatch(column -> isGeometry(column, layer))) {
             throw new InputException(
                     file,
-                    "its layer \"" + layer.table() + "\" declares the geometry column \""
-                            + layer.geometryColumn() + "\", but its table does not have it",
+                    "its layer \"" + layer.table() + "\" declares the geometry column \"" + layer.geometryColumn()
+                            + "\", but its table does not have it",
                     "Export it again");
         }
         List<String> fields = columns.stream()
@@ -186,7 +186,8 @@ public final class GeoPackageSource implements LayerSource {
         if (limit.isExceededBy(rows)) {
             throw new InputException(
                     header.file(),
-                    "its layer \"" + layer.table() + "\" has more rows than the file has bytes; it may be an endless view",
+                    "its layer \"" + layer.table()
+                            + "\" has more rows than the file has bytes; it may be an endless view",
                     "Export the view as a table");
         }
     }

@@ -47,7 +47,8 @@ public final class WkbDecoder {
             }
             typeName = geometry(1);
         } catch (BufferUnderflowException e) {
-            throw FeatureFault.unreadable("its geometry is incomplete; it ends after " + Counted.of(blob.length, "byte"));
+            throw FeatureFault.unreadable(
+                    "its geometry is incomplete; it ends after " + Counted.of(blob.length, "byte"));
         }
     }
 

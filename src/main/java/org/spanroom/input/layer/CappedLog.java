@@ -68,8 +68,9 @@ public final class CappedLog {
         boolean many = kind.count > MOST_OF_A_KIND;
         boolean all = kind.count == features && features > 1;
         if (example.code() == FindingCode.MISSING_VALUE && (many || all)) {
-            findings.add(summary(example, (all ? "all " : "") + Counted.of(kind.count, "feature") + ": " + example.detail())
-                    .standingFor(kind.count));
+            findings.add(
+                    summary(example, (all ? "all " : "") + Counted.of(kind.count, "feature") + ": " + example.detail())
+                            .standingFor(kind.count));
             return;
         }
         kind.first.forEach(findings::add);

@@ -38,7 +38,8 @@ public final class FeatureOutlet {
                     FindingCode.DEGENERATE_PART,
                     met,
                     fileId,
-                    Counted.of(tooShort, "part") + " with fewer than " + (kind == Kind.LINES ? "two" : "three") + " vertices");
+                    Counted.of(tooShort, "part") + " with fewer than " + (kind == Kind.LINES ? "two" : "three")
+                            + " vertices");
         }
         if (vertices.heightsIncomplete()) {
             log.odd(FindingCode.LAYER_ISSUE, met, "some vertices have no height; the heights were ignored");

@@ -39,7 +39,8 @@ public final class FileWindow implements Closeable {
      */
     public ByteBuffer at(long position, int length) throws IOException {
         if (!holds(position, length)) {
-            throw new EOFException("the file ends at " + size + ", but must have " + Counted.of(length, "byte") + " at " + position);
+            throw new EOFException(
+                    "the file ends at " + size + ", but must have " + Counted.of(length, "byte") + " at " + position);
         }
         if (position < start || position + length > start + filled) {
             fill(position, length);

@@ -89,7 +89,8 @@ public enum LayerFormat {
     /** Returns the exception for a file that the system does not let us read. */
     public static InputException unreadable(Path file, IOException cause) {
         if (cause instanceof CharConversionException || cause instanceof CharacterCodingException) {
-            return new InputException(file, "the text is not in the encoding that it starts with", "Save it as UTF-8", cause);
+            return new InputException(
+                    file, "the text is not in the encoding that it starts with", "Save it as UTF-8", cause);
         }
         String reason =
                 cause instanceof AccessDeniedException ? "access is denied" : String.valueOf(cause.getMessage());

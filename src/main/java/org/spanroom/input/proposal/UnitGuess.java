@@ -46,9 +46,7 @@ record UnitGuess(Optional<Unit> unit, Doubt doubt) {
             double plausible = field.sizeShare(size -> isPlausible(term, size, named.get(), ranges));
             return new UnitGuess(
                     named,
-                    Doubt.when(
-                            plausible < FEW_SHARE,
-                            "most values are not plausible in the unit that the name gives"));
+                    Doubt.when(plausible < FEW_SHARE, "most values are not plausible in the unit that the name gives"));
         }
         return term.kind() == Term.Kind.DIAMETER ? ofDiameter(term, field, ranges) : first(term, field, ranges);
     }

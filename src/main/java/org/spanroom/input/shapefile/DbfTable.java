@@ -96,7 +96,8 @@ final class DbfTable implements Closeable {
         if (headerLength < HEADER + 1 || headerLength > window.size() || rowLength < 1) {
             throw new InputException(
                     file,
-                    "its header of " + Counted.of(headerLength, "byte") + " and rows of " + Counted.of(rowLength, "byte") + " do not match its size",
+                    "its header of " + Counted.of(headerLength, "byte") + " and rows of "
+                            + Counted.of(rowLength, "byte") + " do not match its size",
                     REMEDY);
         }
         readFields(log);

@@ -153,13 +153,15 @@ final class ShapeDecoder {
 
     private static void demandVertices(ByteBuffer content, int count) throws FeatureFault {
         if (count < 0 || (long) POINT * count > content.remaining()) {
-            throw FeatureFault.unreadable("it claims " + Counted.of(count, "vertex", "vertices") + ", more than its record can hold");
+            throw FeatureFault.unreadable(
+                    "it claims " + Counted.of(count, "vertex", "vertices") + ", more than its record can hold");
         }
     }
 
     private static void demand(ByteBuffer content, int bytes) throws FeatureFault {
         if (content.remaining() < bytes) {
-            throw FeatureFault.unreadable("its record is " + Counted.of(bytes - content.remaining(), "byte") + " too short");
+            throw FeatureFault.unreadable(
+                    "its record is " + Counted.of(bytes - content.remaining(), "byte") + " too short");
         }
     }
 }

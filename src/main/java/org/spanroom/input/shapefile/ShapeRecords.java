@@ -67,7 +67,8 @@ final class ShapeRecords implements Closeable {
             if (count > window.size() / RECORD_HEADER) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the index has " + Counted.of(count, "record") + ", more than the .shp can hold; it was not used");
+                        "the index has " + Counted.of(count, "record")
+                                + ", more than the .shp can hold; it was not used");
                 return Optional.empty();
             }
             offsets = new int[(int) count];
@@ -140,7 +141,8 @@ final class ShapeRecords implements Closeable {
         if (statedSize != window.size()) {
             log.layer(
                     FindingCode.LAYER_ISSUE,
-                    "the .shp has " + Counted.of(window.size(), "byte") + ", but its header says " + Counted.fixed(statedSize, 0)
+                    "the .shp has " + Counted.of(window.size(), "byte") + ", but its header says "
+                            + Counted.fixed(statedSize, 0)
                             + (statedSize > window.size() ? "; it seems truncated" : ""));
         }
     }

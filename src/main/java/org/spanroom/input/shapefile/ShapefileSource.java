@@ -138,10 +138,14 @@ public final class ShapefileSource implements LayerSource {
                 }
             }
             if (table != null && row > rows) {
-                log.layer(FindingCode.LAYER_ISSUE, "the .shp has " + Counted.of(row, "shape") + ", but the .dbf has " + Counted.of(rows, "row"));
+                log.layer(
+                        FindingCode.LAYER_ISSUE,
+                        "the .shp has " + Counted.of(row, "shape") + ", but the .dbf has " + Counted.of(rows, "row"));
             }
             if (row < rows) {
-                log.layer(FindingCode.LAYER_ISSUE, "the .dbf has " + Counted.of(rows, "row") + ", but the .shp has " + Counted.of(row, "shape"));
+                log.layer(
+                        FindingCode.LAYER_ISSUE,
+                        "the .dbf has " + Counted.of(rows, "row") + ", but the .shp has " + Counted.of(row, "shape"));
             }
             for (; row < rows; row++) {
                 if (!readRow(row, columns, wanted)) {
@@ -173,8 +177,7 @@ public final class ShapefileSource implements LayerSource {
             if (parts.shx().isPresent()) {
                 indexed = shapes.useIndex(parts.shx().get(), log);
             } else {
-                log.layer(
-                        FindingCode.LAYER_ISSUE, "its .shx is missing; the shapes were read in sequence");
+                log.layer(FindingCode.LAYER_ISSUE, "its .shx is missing; the shapes were read in sequence");
             }
             announced = indexed.orElse(table == null ? -1 : table.rows());
             if (table != null
@@ -183,8 +186,8 @@ public final class ShapefileSource implements LayerSource {
                     && shapes.countInSequence() == table.rows()) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the index has " + Counted.of(indexed.get(), "record") + ", but .shp and .dbf agree on " + table.rows()
-                                + "; the index was not used");
+                        "the index has " + Counted.of(indexed.get(), "record") + ", but .shp and .dbf agree on "
+                                + table.rows() + "; the index was not used");
                 shapes.dropIndex();
                 announced = table.rows();
             }

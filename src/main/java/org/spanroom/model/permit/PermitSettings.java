@@ -111,8 +111,8 @@ public record PermitSettings(
                 .forEach(word -> {
                     String before = kindByWord.put(word, key);
                     if (before != null && !before.equals(key)) {
-                        throw new IllegalArgumentException(
-                                "kinds must not share words: '" + word + "' is listed for both " + before + " and " + key);
+                        throw new IllegalArgumentException("kinds must not share words: '" + word
+                                + "' is listed for both " + before + " and " + key);
                     }
                 }));
         return Collections.unmodifiableMap(kindByWord);

@@ -7,8 +7,7 @@ public enum PullAssumption {
     FRICTION("friction coefficients are judgment, not measured here"),
     BREAKAWAY("breakaway force: the steady force times a factor"),
     INNERDUCT_STRESS("the aged innerduct wall withstands the configured stress"),
-    MACHINE_AND_VAULT(
-            "machine pull, and exit radius and slack for a machine outside the vault, are configured values"),
+    MACHINE_AND_VAULT("machine pull, and exit radius and slack for a machine outside the vault, are configured values"),
     WANDER("bending that is not drawn (wander), published for bored pipe"),
     NEIGHBOR_SHARE("share of the other contents' weight that rests on an innerduct"),
     BEND_RADIUS("bend radius: the configured sweep"),

@@ -82,8 +82,8 @@ public final class CrossSectionSvg {
             svg.label(AFTER_X_PX, MIDDLE_Y_PX + 20, "middle", 12, reason);
         }
         section.contradiction()
-                .ifPresent(words -> svg.label(
-                        30, 516, "start", 11, "The records contradict each other: " + units.sentence(words)));
+                .ifPresent(words ->
+                        svg.label(30, 516, "start", 11, "The records contradict each other: " + units.sentence(words)));
         legend();
         return svg.finish();
     }

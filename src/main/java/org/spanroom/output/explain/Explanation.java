@@ -74,8 +74,8 @@ public final class Explanation {
                         .inWords()
                 + " are assumed"
                 + ranked.scenarios()
-                        .map(gains -> "; recovery adds " + Counted.of(gains.few(), "position") + " if few, " + gains.many()
-                                + " if many")
+                        .map(gains -> "; recovery adds " + Counted.of(gains.few(), "position") + " if few, "
+                                + gains.many() + " if many")
                         .orElse("");
     }
 

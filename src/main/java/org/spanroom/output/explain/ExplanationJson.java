@@ -35,8 +35,8 @@ public final class ExplanationJson {
 
     /** Returns several explanations as an array of objects, ended with a line break. */
     public static String write(List<ExplanationSection> explanations) {
-        return write(json -> json.array(
-                explanations.stream().map(ExplanationSection::parts).toList()));
+        return write(json ->
+                json.array(explanations.stream().map(ExplanationSection::parts).toList()));
     }
 
     /** What is written. */

@@ -48,7 +48,10 @@ final class ExplanationPullSettings {
         double restingShareRatio = settings.neighbors().restingShareRatio();
         int wedgedFrom = settings.neighbors().wedgedFromInnerducts();
         return new ExplanationParts()
-                .word("judged_by", "friction state that decides", settings.judgedBy().key())
+                .word(
+                        "judged_by",
+                        "friction state that decides",
+                        settings.judgedBy().key())
                 .table(
                         "friction",
                         "Coefficients of friction",

@@ -38,7 +38,9 @@ final class ExplanationVerdict {
                                 .text("answer", "answer", answer.word())
                                 .flag("open", "switched off", answer.open())
                                 .text("evidence", "evidence", evidence(answer, explained, units)))
-                .section("", verdict.isExcluded() ? "Gates: excluded from the ranking" : "Gates: none excludes the span");
+                .section(
+                        "",
+                        verdict.isExcluded() ? "Gates: excluded from the ranking" : "Gates: none excludes the span");
     }
 
     /** The gate of the pull repeats the answer of the pull. */

@@ -27,8 +27,9 @@ final class SafetyCautions {
                 "Keep an attendant outside, who does not enter, with a way to get an injured person out.",
                 "Set up traffic control before a cover is off; guard the opening at once."));
         if (isLive(span)) {
-            cautions.add("This duct has live cables: identify each one at both ends before cutting anything;"
-                    + " do not exceed the hold force or bend tighter than the minimum radius of 20 outside diameters under load.");
+            cautions.add(
+                    "This duct has live cables: identify each one at both ends before cutting anything;"
+                            + " do not exceed the hold force or bend tighter than the minimum radius of 20 outside diameters under load.");
         }
         if (isWet(span)) {
             cautions.add(

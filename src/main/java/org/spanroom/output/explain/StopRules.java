@@ -31,8 +31,7 @@ final class StopRules {
             rules.add("The hold force on a live cable exceeds " + force(limits.holdAllowedN(), units)
                     + ", or the cable slips where it is held: stop.");
         }
-        rules.add(
-                "A gas, oxygen or blower alarm: stop, leave the vault, and test the air before anyone enters again.");
+        rules.add("A gas, oxygen or blower alarm: stop, leave the vault, and test the air before anyone enters again.");
         return List.copyOf(rules);
     }
 

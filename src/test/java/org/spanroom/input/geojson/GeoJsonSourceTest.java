@@ -137,8 +137,7 @@ class GeoJsonSourceTest {
         ReadLayer mixed = read("{\"type\":\"LineString\",\"coordinates\":[[1,2,3],[4,5]]}");
         assertThat(mixed.geometries()).containsExactly("LINES [1.0, 2.0, 4.0, 5.0]");
         assertThat(mixed.details())
-                .containsExactly(
-                        "some vertices have no height; the heights were ignored (1 feature, number 1)");
+                .containsExactly("some vertices have no height; the heights were ignored (1 feature, number 1)");
     }
 
     /** A real city's export: a fourth ordinate of null. RFC 7946 section 3.1.1 lets a reader ignore what follows the third. */

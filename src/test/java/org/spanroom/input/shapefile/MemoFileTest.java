@@ -79,9 +79,8 @@ class MemoFileTest {
 
         assertThat(ReadLayer.of(file, "kind").details()).isEmpty();
         assertThat(ReadLayer.of(file, "route", "kind").details())
-                .containsExactly(
-                        "the field \"route\" refers to texts in a .dbt or .fpt that is missing; they were"
-                                + " treated as missing");
+                .containsExactly("the field \"route\" refers to texts in a .dbt or .fpt that is missing; they were"
+                        + " treated as missing");
     }
 
     @ParameterizedTest

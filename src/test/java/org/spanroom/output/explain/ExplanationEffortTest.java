@@ -83,7 +83,10 @@ class ExplanationEffortTest {
                 .replaceAll("\\s+", " ");
 
         assertThat(text)
-                .contains("When to stop", "The rod or camera does not pass", "does not move the innerduct at 2902 N (652 lbf)")
+                .contains(
+                        "When to stop",
+                        "The rod or camera does not pass",
+                        "does not move the innerduct at 2902 N (652 lbf)")
                 .contains("hold force on a live cable exceeds 801 N (180 lbf)");
     }
 

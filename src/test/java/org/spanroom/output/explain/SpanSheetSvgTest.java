@@ -60,8 +60,7 @@ class SpanSheetSvgTest {
                 .contains("limit 801 N for the hold force on the live cable (above the diagram)");
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
-                .contains(
-                        "dotted line: limit 2906 N for the innerduct tension at breakaway, reached at 2235 N here")
+                .contains("dotted line: limit 2906 N for the innerduct tension at breakaway, reached at 2235 N here")
                 .contains(
                         "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
         assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
