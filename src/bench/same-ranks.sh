@@ -1,5 +1,5 @@
 #!/bin/bash
-# Whether two versions of the program rank the spans of the demo city alike, whatever they call their columns and spans.
+# Whether two versions of the program give the spans of the demo city the same ranks, whatever they call their columns and spans.
 #
 #   src/bench/same-ranks.sh BEFORE AFTER
 #

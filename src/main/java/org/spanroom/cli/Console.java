@@ -37,7 +37,7 @@ final class Console {
         quiet = true;
     }
 
-    /** Prints what a command found besides its files, unless the user wants nothing of that. */
+    /** Prints a command's summary, unless the user asked for quiet. */
     void summary(String text) {
         if (!quiet) {
             answer(text);

@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import picocli.CommandLine;
 
-/** Writes what a distribution holds besides the program: the manual page and the completion script. The build runs it. */
+/** Writes the files of a distribution that go with the program: the manual page and the completion script. The build runs it. */
 public final class DistributionFiles {
     private DistributionFiles() {}
 

@@ -74,7 +74,7 @@ final class InputOptions {
     @Nullable
     String crs;
 
-    /** Returns the config with these options in the place of what it says. */
+    /** Returns the config as these options override it. */
     RunConfig apply() {
         RunConfig base = config == null ? ShippedConfig.get() : ConfigReader.read(config);
         InputConfig inputs = base.inputs();

@@ -44,7 +44,7 @@ final class SheetFiles {
         for (String spanId : spanIds) {
             String stem = stem(spanId);
             String name = stem;
-            // On some systems upper and lower case are alike in names.
+            // On some systems names differ in more than case.
             for (int copy = 2; !taken.add(name.toLowerCase(Locale.ROOT)); copy++) {
                 name = stem + "-" + copy;
             }

@@ -71,7 +71,7 @@ final class UsageMessage {
                         .orElse("");
     }
 
-    /** A word that looks alike, or one that begins in this way. */
+    /** A similar word, or one that begins in this way. */
     private static Optional<String> nearest(String wrong, Collection<String> words) {
         return NearestWord.find(wrong, words)
                 .or(() -> words.stream()

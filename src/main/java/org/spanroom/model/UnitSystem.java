@@ -12,7 +12,7 @@ public enum UnitSystem {
     METRIC,
     US;
 
-    /** A number and a metric unit in a sentence; of two units that begin alike the longer counts. */
+    /** A number and a metric unit in a sentence; of two units that begin with the same letters the longer counts. */
     private static final Pattern QUANTITY =
             Pattern.compile("(?<![\\w.,-])(\\d[\\d,]*)((?:\\.\\d+)?) (kg/m3|kg/m|kg|N/m|N|mm2|mm|m3|m|km|l)(?![\\w/])");
 

@@ -39,7 +39,7 @@ public enum UsUnit {
         this.furtherDecimals = furtherDecimals;
     }
 
-    /** Finds the unit that is shown in the place of a metric one; nothing for what both systems share, as hours and degrees. */
+    /** Finds the unit that replaces a metric one; none for units that both systems share, such as hours and degrees. */
     public static Optional<UsUnit> findFor(String metricUnit) {
         for (UsUnit unit : values()) {
             if (unit.metric.equals(metricUnit)) {

@@ -17,7 +17,7 @@ import org.spanroom.model.UnitSystem;
  * @param formats the formats to write
  * @param groups the groups of columns and tables to write in addition to the core columns
  * @param units with US units, columns have twins in them
- * @param threads how many threads may work out rows at the same time, 1 or more
+ * @param threads how many threads may calculate rows at the same time, 1 or more
  */
 public record OutputSettings(
         Path folder,

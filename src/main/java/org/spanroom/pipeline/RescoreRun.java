@@ -81,7 +81,7 @@ public final class RescoreRun {
      *
      * @param scoring a file of scoring, as the config's section
      * @param options puts what the user asks for into the config of the earlier run: where results go and how they are written
-     * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not work out
+     * @throws InputException if the folder holds no such run, or the scoring asks for what the run did not calculate
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public RescoreSummary run(Path scoring, UnaryOperator<RunConfig> options, boolean overwrite, Instant writtenAt) {
@@ -209,7 +209,7 @@ public final class RescoreRun {
         return place < 0 ? List.of() : List.of(row.text(place).split(";", -1));
     }
 
-    /** What quantities and reasons themselves go by cannot change without another run. */
+    /** What quantities and reasons are calculated from cannot change without another run. */
     private void demandSameQuantities(ScoringSettings before, ScoringSettings now, Path scoring) {
         boolean same = before.unknownConsentExcludes() == now.unknownConsentExcludes()
                 && before.hardVaultKinds().equals(now.hardVaultKinds())

@@ -44,7 +44,7 @@ record BetterEnd(SpanEnd end, EndReason reason) {
             return new BetterEnd(force < 0 ? SpanEnd.A : SpanEnd.B, EndReason.LESS_FORCE);
         }
         boolean firstByName = span.from().id().compareTo(span.to().id()) <= 0;
-        return new BetterEnd(firstByName ? SpanEnd.A : SpanEnd.B, EndReason.ALIKE);
+        return new BetterEnd(firstByName ? SpanEnd.A : SpanEnd.B, EndReason.BOTH_EQUAL);
     }
 
     /** Returns whether the site decides for one end, whose limits are used no less than those of the other. */

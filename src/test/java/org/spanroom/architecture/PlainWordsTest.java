@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -63,33 +62,6 @@ class PlainWordsTest {
     private static final List<String> VOCABULARIES =
             List.of("Vocabulary.java", "ValueVocabulary.java", "NamedRows.java");
 
-    /** Files that other work is changing now, each with its hits of today; to be removed when that is merged. */
-    private static final Map<String, Integer> ALLOWED = Map.ofEntries(
-            Map.entry("DEVELOPERS.md", 3),
-            Map.entry("README.md", 1),
-            Map.entry("src/main/java/org/spanroom/cli/InputOptions.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/OutputSettings.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/BendColumns.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/CircumstanceColumns.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/EffortColumns.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/KeptColumns.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/PermitColumns.java", 2),
-            Map.entry("src/main/java/org/spanroom/output/columns/PullColumns.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/columns/SpanColumns.java", 2),
-            Map.entry("src/main/java/org/spanroom/output/geopackage/SqlitePages.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/table/Row.java", 1),
-            Map.entry("src/main/java/org/spanroom/output/table/TableBatch.java", 1),
-            Map.entry("src/main/java/org/spanroom/pipeline/RescoreRun.java", 2),
-            Map.entry("src/site/markdown/decisions/002-one-list-of-columns.md", 1),
-            Map.entry("src/site/markdown/glossary.md", 2),
-            Map.entry("src/site/markdown/little-recorded.md", 1),
-            Map.entry("src/site/markdown/methods-catalog.md", 1),
-            Map.entry("src/site/markdown/methods-effort.md", 1),
-            Map.entry("src/site/markdown/methods-permit.md", 1),
-            Map.entry("src/site/markdown/methods-rank.md", 3),
-            Map.entry("src/site/markdown/methods.md", 7),
-            Map.entry("src/site/markdown/performance.md", 5));
-
     static Stream<Path> javaFiles() throws IOException {
         return below(Path.of("src/main/java"), ".java");
     }
@@ -127,7 +99,7 @@ class PlainWordsTest {
 
     private static void demandPlain(Path file, String text) {
         String name = file.toString().replace('\\', '/');
-        assertThat(hits(text)).as("words of %s", name).hasSizeLessThanOrEqualTo(ALLOWED.getOrDefault(name, 0));
+        assertThat(hits(text)).as("words of %s", name).isEmpty();
     }
 
     /** Returns line, word and what to write instead, of every hit. */

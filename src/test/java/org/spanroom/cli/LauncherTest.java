@@ -191,10 +191,15 @@ class LauncherTest {
         Path data = Files.createDirectories(folder.resolve("the data"));
         sized(data.resolve("my ducts.geojson"), bytes);
         sized(data.resolve("v.shp"), 100);
-        return Files.writeString(
-                data.resolve("my.yaml"),
-                "inputs:\n  routes:\n    file: [\"my ducts.geojson\", v.shp]   # two\n  vaults:\n    file: 'v.shp'\n"
-                        + "  contents:\n    file:\n");
+        return Files.writeString(data.resolve("my.yaml"), """
+                inputs:
+                  routes:
+                    file: ["my ducts.geojson", v.shp]   # two
+                  vaults:
+                    file: 'v.shp'
+                  contents:
+                    file:
+                """);
     }
 
     private static void sized(Path file, long bytes) throws IOException {

@@ -142,7 +142,7 @@ final class ShapeRecords implements Closeable {
             log.layer(
                     FindingCode.LAYER_ISSUE,
                     "the .shp has " + Counted.of(window.size(), "byte") + ", but its header says "
-                            + Counted.fixed(statedSize, 0)
+                            + Counted.fixed((double) statedSize, 0)
                             + (statedSize > window.size() ? "; it seems truncated" : ""));
         }
     }

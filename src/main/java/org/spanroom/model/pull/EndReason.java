@@ -10,7 +10,7 @@ public enum EndReason {
             "its vault is off the roadway, or the machine fits in it, and its tightest limit is used only slightly more than at the"
                     + " other end"),
     LESS_FORCE("the tightest limits are used equally at both ends; the pull takes less force here"),
-    ALIKE("both ends are the same; this is the first by vault name");
+    BOTH_EQUAL("both ends are the same; this is the first by vault name");
 
     private final String explanation;
 

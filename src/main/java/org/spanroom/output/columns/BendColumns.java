@@ -52,7 +52,7 @@ public final class BendColumns {
                     Column.flag(
                             "radius_assumed",
                             "rad_assume",
-                            "Whether the radius is the configured sweep for want of a drawn arc.",
+                            "Whether the radius is the configured sweep, because no arc is drawn.",
                             row -> row.bend().radiusAssumed())));
 
     private BendColumns() {}

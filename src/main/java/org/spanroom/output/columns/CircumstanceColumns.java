@@ -26,7 +26,7 @@ final class CircumstanceColumns {
                 Column.text(
                         "embargo_until",
                         "embargo",
-                        "Last day on which no work may disturb the cables, as 2027-03-31.",
+                        "Last day on which no work may disturb the cables, e.g. 2027-03-31.",
                         recorded(c -> c.embargoUntil().map(LocalDate::toString))));
     }
 

@@ -10,7 +10,7 @@ import org.spanroom.output.table.Column;
 
 /**
  * The columns of the owner's own fields that the config keeps. Their names begin with {@code src_}, as none of ours does, so that the
- * two never meet; what a name may not hold becomes {@code _}, and names that are alike then are numbered.
+ * two never meet; what a name may not hold becomes {@code _}, and names that are then the same are numbered.
  */
 public final class KeptColumns {
     /** What the names of these columns begin with, in every format. */

@@ -47,7 +47,7 @@ public final class PermitColumns {
                 Column.text(
                         "zones_to_come",
                         "zones_next",
-                        "Permit zones that will be touched but have not begun on the day that the run is made for, each with its"
+                        "Permit zones that will be touched but have not begun on the run date, each with its"
                                 + " first day, joined by ;. No other column counts them.",
                         permits(p ->
                                 p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),

@@ -63,7 +63,7 @@ public final class PullColumns {
                         "pull_end_reason",
                         "pull_why",
                         "Why that end: only_end, least_used, better_site (off the roadway or with machine access, and hardly"
-                                + " more used), less_force or alike.",
+                                + " more used), less_force or both_equal.",
                         pull(p -> p.outcome().findEndReason().map(EndReason::key))),
                 Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault));
     }

@@ -18,7 +18,7 @@ final class WayColumns {
                         "bend_total_deg",
                         "bend_total",
                         2,
-                        "Sum of all turning between the vaults, left and right alike.",
+                        "Sum of all turning between the vaults, left and right.",
                         bends(b -> b.total().deg())),
                 Column.integer(
                         "bend_count",
@@ -40,7 +40,7 @@ final class WayColumns {
                 Column.flag(
                         "radius_assumed",
                         "rad_assume",
-                        "Whether the tightest bend's radius is the configured sweep for want of a drawn arc.",
+                        "Whether the tightest bend's radius is the configured sweep, because no arc is drawn.",
                         bends(b -> b.findTightest().map(Bend::radiusAssumed))));
     }
 

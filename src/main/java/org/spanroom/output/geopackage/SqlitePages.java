@@ -66,7 +66,7 @@ final class SqlitePages implements AutoCloseable {
         return number + 1 == LOCK_PAGE ? number + 2 : number + 1;
     }
 
-    /** Puts another page in the place of an old one; the page must not be used again. */
+    /** Replaces an old page by another; the page must not be used again. */
     void replace(int number, byte[] page) {
         replaced.put(number, page);
     }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One row of a table, worked out once for all files that hold it: its cells as values and as text in UTF-8, and its shape. For one
+ * One row of a table, calculated once for all files that hold it: its cells as values and as text in UTF-8, and its shape. For one
  * thread; loaded again for each row.
  */
 public final class Row<R> implements CellSink {

@@ -3,7 +3,7 @@ package org.spanroom.output.table;
 import java.util.List;
 
 /**
- * Rows of one table on their way to every file that holds it: each row is worked out once. For one thread at a time.
+ * Rows of one table on their way to every file that holds it: each row is calculated once. For one thread at a time.
  *
  * @param <R> what a row is
  */

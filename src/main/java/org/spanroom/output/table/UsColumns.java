@@ -10,13 +10,12 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.UsUnit;
-import org.spanroom.output.table.Column.Type;
 
 /**
  * Adds to a table, behind each column of a metric unit, a twin in the US customary one. The unit is the last word of a column's name; a
  * twin is calculated from the metric value as that is written, so the two columns of a file agree.
  *
- * <p>A column named {@code X_in_unit} has its unit in the table's text column whose name begins alike and ends in {@code _unit}: its
+ * <p>A column named {@code X_in_unit} has its unit in the table's text column whose name has the same beginning and ends in {@code _unit}: its
  * twin is {@code X_in_us_unit}, and that column's {@code _us_unit}. The owner's own fields, {@code src_}, have no unit that is known.
  */
 public final class UsColumns {
@@ -56,10 +55,10 @@ public final class UsColumns {
         if (column.name().startsWith(OWN_FIELD)) {
             return Optional.empty();
         }
-        if (column.type() == Type.TEXT && isUnit(column, table)) {
+        if (column.type() == Column.Type.TEXT && isUnit(column, table)) {
             return Optional.of(unitName(column, taken));
         }
-        if (column.type() != Type.REAL) {
+        if (column.type() != Column.Type.REAL) {
             return Optional.empty();
         }
         if (column.name().endsWith(IN_UNIT)) {
@@ -121,10 +120,11 @@ public final class UsColumns {
                                 && findUnit(other, table).filter(column::equals).isPresent());
     }
 
-    /** Finds the column of a value's unit: of those whose names begin alike, the one that begins alike farthest. */
+    /** Finds the column of a value's unit: of those whose names have the same beginning, the one that shares the longest. */
     private static <R> Optional<Column<R>> findUnit(Column<?> value, Table<R> table) {
         return table.columns().stream()
-                .filter(other -> other.type() == Type.TEXT && other.name().endsWith(UNIT))
+                .filter(other ->
+                        other.type() == Column.Type.TEXT && other.name().endsWith(UNIT))
                 .filter(other -> value.name().startsWith(stem(other.name(), "unit") + "_"))
                 .max(Comparator.comparingInt(other -> other.name().length()));
     }

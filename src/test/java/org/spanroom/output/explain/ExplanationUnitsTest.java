@@ -28,10 +28,10 @@ class ExplanationUnitsTest {
             Map.entry("mm", Map.entry("in", 25.4)),
             Map.entry("mm2", Map.entry("in2", 645.16)),
             Map.entry("N", Map.entry("lbf", 4.4482216152605)),
-            Map.entry("N/m", Map.entry("lbf/ft", 14.593902937206365)),
+            Map.entry("N/m", Map.entry("lbf/ft", 14.593902937206364)),
             Map.entry("kg", Map.entry("lb", 0.45359237)),
             Map.entry("kg/m", Map.entry("lb/ft", 0.45359237 / 0.3048)),
-            Map.entry("kg/m3", Map.entry("lb/ft3", 16.018463373960142)),
+            Map.entry("kg/m3", Map.entry("lb/ft3", 16.01846337396014)),
             Map.entry("MPa", Map.entry("psi", 0.006894757293168361)),
             Map.entry("rad/m", Map.entry("rad/ft", 1 / 0.3048)),
             Map.entry("l", Map.entry("gal", 3.785411784)));
