@@ -68,7 +68,7 @@ final class DuctDifferences {
 
     private static String word(Object value) {
         String word = value.toString();
-        return word.isEmpty() ? "nothing" : word;
+        return word.isEmpty() ? "none" : word;
     }
 
     private static String year(OptionalInt year) {

@@ -43,7 +43,7 @@ class DocumentedDemoTest {
     static void explain() throws IOException {
         String run = folder.resolve("demo").toString();
         CommandRun ranked =
-                CommandRun.of("rank", "--config", "sample-gis/spanroom.yaml", "--output", run, "--formats", "csv");
+                CommandRun.of("rank", "--config", "sample-gis/spanroom.yaml", "--output", run, "--formats", "csv", "--columns", "score");
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         CommandRun json = CommandRun.of("explain", SPAN, "--run", run, "--json");
         assertThat(json.exitCode()).as(json.err()).isZero();

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,6 +59,42 @@ class DataDictionaryTest {
                 .filteredOn(column -> column.name().equals(criterion.quantityColumn()))
                 .extracting(Column::decimals)
                 .containsExactly(criterion.decimals());
+    }
+
+    /** Whatever groups a run is asked for, another scoring can be tried on it. */
+    @ParameterizedTest
+    @MethodSource("criteria")
+    void everyCriterionHasItsQuantityInTheFileForLaterCommands(CriterionInfo criterion) {
+        var lean = new SpanLayout(Ranking.criteria(), false, List.of(), Set.of());
+
+        assertThat(SpanColumns.forLater(lean).columns())
+                .filteredOn(column -> column.name().equals(criterion.quantityColumn()))
+                .extracting(Column::decimals)
+                .containsExactly(criterion.decimals());
+    }
+
+    /** No column of the spans is in two groups, and each core column is in one. */
+    @Test
+    void everyColumnOfTheSpansHasOneGroup() {
+        List<String> grouped = Stream.concat(
+                        SpanColumns.identity().stream(),
+                        SpanColumns.byGroup(LAYOUT).values().stream().flatMap(List::stream))
+                .map(Column::name)
+                .toList();
+        var lean = new SpanLayout(Ranking.criteria(), false, List.of(), Set.of());
+        List<String> core =
+                SpanColumns.table(lean).columns().stream().map(Column::name).toList();
+
+        assertThat(grouped).doesNotHaveDuplicates().containsAll(core);
+        assertThat(SpanColumns.table(LAYOUT).columns()).extracting(Column::name).containsExactlyInAnyOrderElementsOf(grouped);
+        assertThat(core).hasSizeBetween(38, 46).allMatch(name -> SpanColumns.isCore(column(name)));
+    }
+
+    private static Column<?> column(String name) {
+        return SpanColumns.table(LAYOUT).columns().stream()
+                .filter(column -> column.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     static List<CriterionInfo> criteria() {

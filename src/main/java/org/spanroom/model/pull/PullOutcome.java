@@ -150,12 +150,12 @@ public sealed interface PullOutcome {
     record NothingToPull(Unrecoverable why) implements PullOutcome {
         @Override
         public String key() {
-            return "nothing";
+            return "none";
         }
 
         @Override
         public String summary(UnitSystem units) {
-            return String.format(Locale.ROOT, "nothing to pull: %s", why.explanation());
+            return String.format(Locale.ROOT, "no innerduct to pull: %s", why.explanation());
         }
 
         @Override

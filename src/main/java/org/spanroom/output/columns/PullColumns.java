@@ -52,7 +52,7 @@ public final class PullColumns {
                 Column.text(
                         "pull_outcome",
                         "pull_out",
-                        "Ends at which every innerduct can come out: both, a, b or neither; nothing where none is to pull.",
+                        "Ends at which every innerduct can come out: both, a, b or neither; none where no innerduct is to be pulled.",
                         pull(p -> p.outcome().key())),
                 Column.text(
                         "pull_better_end",

@@ -145,9 +145,6 @@ public final class SpanColumns {
 
     /** What later commands need of every span in addition to the core columns. */
     private static final List<String> FOR_LATER = List.of(
-            "ease_pull_pct",
-            "ease_water_places",
-            "ease_access_drawbacks",
             "score_low_points",
             "score_high_points",
             "spare",
@@ -184,7 +181,7 @@ public final class SpanColumns {
     public static Table<RankedSpan> forLater(SpanLayout run) {
         List<Column<RankedSpan>> columns = new ArrayList<>(table(run).columns());
         all(run).columns().stream()
-                .filter(column -> FOR_LATER.contains(column.name()))
+                .filter(column -> FOR_LATER.contains(column.name()) || isQuantity(column, run))
                 .filter(column ->
                         columns.stream().noneMatch(there -> there.name().equals(column.name())))
                 .forEach(columns::add);
@@ -194,6 +191,11 @@ public final class SpanColumns {
                 "Every span, also those that `--where` or `--within` left out: what later commands read.",
                 columns,
                 run);
+    }
+
+    /** Another scoring starts from the quantities of every criterion. */
+    private static boolean isQuantity(Column<?> column, SpanLayout run) {
+        return run.criteria().stream().anyMatch(criterion -> criterion.quantityColumn().equals(column.name()));
     }
 
     /** Returns every column that users may have, whatever groups are asked for: conditions may name them all. */

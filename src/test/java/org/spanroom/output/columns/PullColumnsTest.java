@@ -100,7 +100,7 @@ class PullColumnsTest {
     void whereNothingIsToPullTheCellsAreEmpty() throws IOException {
         Map<String, String> row = span(SpanExplanationSample.nothingToPull());
 
-        assertThat(row).containsEntry("pull_outcome", "nothing").containsEntry("pull_count", "0");
+        assertThat(row).containsEntry("pull_outcome", "none").containsEntry("pull_count", "0");
         assertThat(row.entrySet())
                 .filteredOn(cell ->
                         cell.getKey().startsWith("pull_") || cell.getKey().startsWith("hold_"))

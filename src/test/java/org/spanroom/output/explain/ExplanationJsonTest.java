@@ -89,7 +89,7 @@ class ExplanationJsonTest {
     void whereNothingIsToPullThePullsAreEmpty() throws JsonProcessingException {
         JsonNode pull = parsed(SpanExplanationSample.nothingToPull()).at("/pull");
 
-        assertThat(pull.at("/outcome").asText()).isEqualTo("nothing");
+        assertThat(pull.at("/outcome").asText()).isEqualTo("none");
         assertThat(pull.at("/better_end").isNull()).isTrue();
         assertThat(pull.at("/tightest").isNull()).isTrue();
         assertThat(pull.at("/innerducts")).isEmpty();

@@ -147,7 +147,7 @@ class ExplanationTextTest {
     @Test
     void whereNothingIsToPullTheTextSaysWhy() {
         assertThat(SpanExplanationSample.text(SpanExplanationSample.nothingToPull()))
-                .contains("Pulling: nothing to pull: no rigid innerduct in the duct\n")
+                .contains("Pulling: no innerduct to pull: no rigid innerduct in the duct\n")
                 .containsPattern("Bends\n  bends +0\n  in all +0\\.00 degrees\n")
                 .doesNotContain("Based on", "Settings", "Effort");
     }

@@ -56,11 +56,11 @@ class SpanSheetSvgTest {
         List<String> near = words(parsed(SpanExplanationSample.failing()));
 
         assertThat(far)
-                .contains("limit 2906 N for the innerduct tension (above the diagram)")
+                .contains("limit 2,906 N for the innerduct tension (above the diagram)")
                 .contains("limit 801 N for the hold force on the live cable (above the diagram)");
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
-                .contains("dotted line: limit 2906 N for the innerduct tension at breakaway, reached at 2235 N here")
+                .contains("dotted line: limit 2,906 N for the innerduct tension at breakaway, reached at 2235 N here")
                 .contains(
                         "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
         assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
@@ -125,7 +125,7 @@ class SpanSheetSvgTest {
     void whereNothingIsToPullTheSheetSaysWhy() throws Exception {
         Document sheet = parsed(SpanExplanationSample.nothingToPull());
 
-        assertThat(words(sheet)).contains("nothing to pull: no rigid innerduct in the duct", "No bends");
+        assertThat(words(sheet)).contains("no innerduct to pull: no rigid innerduct in the duct", "No bends");
         assertThat(polylines(sheet)).hasSize(1);
     }
 
