@@ -92,7 +92,7 @@ class UnitSystemTest {
             value = {
                 "they do not go into 96.6 mm: at least 0.30 mm short | they do not go into 3.80 in: at least 0.012 in short",
                 "a new trench on 12.34 m, until 2027-03-31 | a new trench on 40.49 ft, until 2027-03-31",
-                "2,906 N and 14.6 N/m at 1,000 m | 653 lbf and 1.00 lbf/ft at 3281 ft",
+                "2,906 N and 14.6 N/m at 1,000 m | 653 lbf and 1.00 lbf/ft at 3,281 ft",
                 "3 more, 2 nights, V-3 m4, 12 mains, 5 Nm | 3 more, 2 nights, V-3 m4, 12 mains, 5 Nm",
                 "1,000 kg/m3 in 1.000 m3 and 3 l | 62.4 lb/ft3 in 35.31 ft3 and 1 gal"
             })

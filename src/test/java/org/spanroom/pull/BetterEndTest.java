@@ -33,8 +33,8 @@ class BetterEndTest {
         "100, 100.001, 0.9, 0.1, A, LEAST_USED",
         "50, 50.00000000001, 0.9, 0.1, B, LESS_FORCE",
         "50, 50, 0.1, 0.9, A, LESS_FORCE",
-        "50, 50, 0.5, 0.5, A, ALIKE",
-        "0, 0, 0, 0, A, ALIKE",
+        "50, 50, 0.5, 0.5, A, BOTH_EQUAL",
+        "0, 0, 0, 0, A, BOTH_EQUAL",
         "1000, 1000, 0.4, 0.3, B, LESS_FORCE",
         "100, 100.1, 0.9, 0.1, A, ONLY_END",
         "120, 90, 0.1, 0.9, B, ONLY_END"
