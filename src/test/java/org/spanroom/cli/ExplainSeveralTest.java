@@ -109,7 +109,7 @@ class ExplainSeveralTest {
                 .singleElement()
                 .asString()
                 .contains("no span has rank " + ranks.replaceFirst(".*,", ""))
-                .contains("the table of spans has " + ranked.size() + " ranks. Give ranks from 1 to " + ranked.size());
+                .contains("the run has " + ranked.size() + " ranks. Give ranks from 1 to " + ranked.size());
         assertThat(wrong.err()).doesNotContain("read inputs");
     }
 

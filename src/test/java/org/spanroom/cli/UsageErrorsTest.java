@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,15 +41,19 @@ class UsageErrorsTest {
         }
     }
 
+    /** Options whose value is one of a few words. */
+    private static final Map<String, String> WORDS = Map.of("--units", "us", "--format", "shp");
+
     /** Of every command each option that takes one value, given twice in each of the two ways of writing it. */
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("optionsWithOneValue")
     void optionWithOneValueGivenTwiceIsAnError(String command, String option) {
         List<String> others = required(command, option);
+        String value = WORDS.getOrDefault(option, "1");
         for (List<String> twice : List.of(
-                List.of(option, "1", option, "2"),
-                List.of(option + "=1", option, "2"),
-                List.of(option, "1", option + "=1"))) {
+                List.of(option, value, option, value),
+                List.of(option + "=" + value, option, value),
+                List.of(option, value, option + "=" + value))) {
             var arguments = new ArrayList<>(List.of(command));
             arguments.addAll(others);
             arguments.addAll(twice);
@@ -56,11 +61,8 @@ class UsageErrorsTest {
             CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
 
             assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.USAGE);
-            assertThat(run.err()).startsWith("spanroom: ").contains("'" + option + "'");
-            if (!option.equals("--format")) {
-                assertThat(run.err())
-                        .startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
-            }
+            assertThat(run.err())
+                    .startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
         }
     }
 

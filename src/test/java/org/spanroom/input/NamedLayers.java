@@ -186,7 +186,7 @@ final class NamedLayers {
                 return;
             }
             Term term = Term.valueOf(key);
-            boolean ofVault = term.name().startsWith("VAULT");
+            boolean ofVault = term.name().startsWith("VAULT") && term != Term.VAULT_A && term != Term.VAULT_B;
             String name = names.get(random.nextInt(names.size()));
             String written = unlike(style, name, ofVault ? vaultUsed : used);
             (ofVault ? vaultMeaning : meaning).put(written, term);

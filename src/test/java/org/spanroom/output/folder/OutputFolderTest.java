@@ -308,7 +308,7 @@ class OutputFolderTest {
                 .hasMessage("spans.csv: the disk is full. Free some space or choose a folder on another disk.");
         assertThat(OutputException.of(file, new java.nio.file.AccessDeniedException("spans.csv")))
                 .hasMessageContaining("no permission to write here");
-        assertThat(new OutputException(file, "two\n lines", "Fix it.")).hasMessage("spans.csv: two lines. Mend it.");
+        assertThat(new OutputException(file, "two\n lines", "Fix it.")).hasMessage("spans.csv: two lines. Fix it.");
     }
 
     private void earlierResults() throws IOException {
