@@ -81,7 +81,7 @@ class LittleRecordedTest {
     private static String pasted(String out) {
         List<String> lines = out.lines().toList();
         int head = lines.indexOf(
-                "To see what they would give if they held what is usual, put these lines into your config:");
+                "To see the results for typical contents, add these lines to your config:");
         assertThat(head).as(out).isPositive();
         return lines.subList(head + 1, lines.size()).stream()
                 .takeWhile(line -> line.startsWith("    "))

@@ -13,7 +13,7 @@ public final class RankConfidenceColumns {
             "feasible_chance_pct",
             "feas_pct",
             1,
-            "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
+            "Chance that every innerduct can be pulled and room is gained, with assumed and uncertain values varied.",
             percent(RankConfidence::feasibleRatio));
 
     private RankConfidenceColumns() {}
@@ -25,19 +25,19 @@ public final class RankConfidenceColumns {
                         "score_low_points",
                         "score_low",
                         2,
-                        "Score that the span falls short of with a chance of 10 percent.",
+                        "10th percentile of the simulated score.",
                         cell(RankConfidence::scoreLowPoints)),
                 Column.real(
                         "score_high_points",
                         "score_high",
                         2,
-                        "Score that the span exceeds with a chance of 10 percent.",
+                        "90th percentile of the simulated score.",
                         cell(RankConfidence::scoreHighPoints)),
                 Column.real(
                         "top_chance_pct",
                         "top_pct",
                         1,
-                        "Chance of being among the top of the ranking, as many as the config says.",
+                        "Chance that the span is in the top of the ranking: the first uncertainty.top_count spans.",
                         percent(RankConfidence::topRatio)));
     }
 

@@ -115,7 +115,7 @@ class ExplanationTextTest {
         String text = SpanExplanationSample.text(SpanExplanationSample.workedExample());
 
         assertThat(text)
-                .startsWith("Span S-7\n  standing          rank 3 of 12\n")
+                .startsWith("Span S-7\n  ranking           rank 3 of 12\n")
                 .containsPattern("from A +vault V-1, offset from the line 0\\.120 m\n")
                 .containsPattern("pieces +R-1, R-2\n")
                 .containsPattern("inside diameter +102\\.26 mm \\(assumed\\)\n")

@@ -113,8 +113,8 @@ class ExplanationUnitsTest {
         assertThat(sheet)
                 .contains("Tension of the innerduct, lbf", "Tension of its cable, lbf", "feet from A")
                 .contains("Bends, feet from A", "45\u00B0 left, radius 3.00 ft", "150.0", "500.0", "100")
-                .contains("limit 653 lbf for the pull on the innerduct (above the diagram)")
-                .contains("limit 180 lbf for the hold force on the live cable (above the diagram)");
+                .contains("limit 653 lbf for the pull on the innerduct (above the chart)")
+                .contains("limit 180 lbf for the hold force on the live cable (above the chart)");
     }
 
     /** The scale bars are round numbers of the unit that they name. */
