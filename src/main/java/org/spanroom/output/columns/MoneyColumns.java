@@ -47,7 +47,7 @@ public final class MoneyColumns {
     private static final Column<RankedSpan> SAVING_HIGH =
             high("saving_high_money", "sav_high", ranges -> ranges.saving().highMoney());
 
-    /** Those that come from drawings of the rates, in which no scoring has a part; empty for spans without a rank. */
+    /** Those that come from draws of the rates, in which no scoring has a part; empty for spans without a rank. */
     public static final List<Column<RankedSpan>> DRAWN = List.of(
             RECOVERY_LOW,
             RECOVERY_LIKELY,

@@ -6,7 +6,7 @@ import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.table.Column;
 
-/** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
+/** The columns of the spans that say how certain a rank is; empty for an excluded span, and where nothing was simulated. */
 public final class RankConfidenceColumns {
     /** The only one that no scoring has a part in. */
     public static final Column<RankedSpan> FEASIBLE = Column.real(

@@ -121,7 +121,7 @@ class ExplanationTextTest {
                 .containsPattern("inside diameter +102\\.26 mm \\(assumed\\)\n")
                 .containsPattern("condition +sound\n")
                 .containsPattern("assumed by the config +inside diameter, cable mass\n")
-                .containsPattern("Bends\n  bends +2\n  in all +90\\.00 degrees\n")
+                .containsPattern("Bends\n  bends +2\n  total +90\\.00 degrees\n")
                 .containsPattern("1 +45\\.72 +45\\.36 +45\\.00 +left +0\\.91 +0\\.72\n")
                 .containsPattern("2 +152\\.40 +152\\.04 +45\\.00 +right +0\\.91 +yes +0\\.72\n")
                 .containsPattern("positions now +1\n")
@@ -148,7 +148,7 @@ class ExplanationTextTest {
     void whereNothingIsToPullTheTextSaysWhy() {
         assertThat(SpanExplanationSample.text(SpanExplanationSample.nothingToPull()))
                 .contains("Pulling: nothing to pull: no rigid innerduct in the duct\n")
-                .containsPattern("Bends\n  bends +0\n  in all +0\\.00 degrees\n")
+                .containsPattern("Bends\n  bends +0\n  total +0\\.00 degrees\n")
                 .doesNotContain("Based on", "Settings", "Effort");
     }
 
