@@ -114,7 +114,8 @@ class LittleRecordedTest {
         assertThat(bare.exitCode()).isZero();
         assertThat(bare.out())
                 .contains("0 of " + spans + " spans are candidates")
-                .contains("What lies in the ducts is not recorded for " + spans + " of " + spans + " spans. Missing:")
+                .contains("The contents of the ducts are not recorded for " + spans + " of " + spans + " spans. "
+                        + "Missing:")
                 .contains("\n  innerduct_count: no field is mapped to it; no value is assumed\n")
                 .contains("\n  cable_count: no field is mapped to it; no value is assumed\n")
                 .containsPattern(

@@ -257,6 +257,8 @@ class RescoreTest {
                 "--units",
                 "--where",
                 "--within",
+                "--json",
+                "--quiet",
                 "--help",
                 "--version");
         var nowhere = new PrintWriter(new StringWriter());

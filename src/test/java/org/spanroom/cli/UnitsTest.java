@@ -30,7 +30,7 @@ class UnitsTest {
     private static final List<Pattern> LISTED = List.of(
             Pattern.compile("within .* ft \\([\\d.]+ m\\)"),
             Pattern.compile("Emissions avoided, kg CO2e"),
-            Pattern.compile("lies outside the plausible range of .*"),
+            Pattern.compile("is outside the plausible range of .*"),
             Pattern.compile("it would be plausible in \\w+"));
 
     @TempDir
@@ -154,7 +154,7 @@ class UnitsTest {
         assertThat(option.exitCode()).isEqualTo(ExitCode.USAGE);
         assertThat(option.complaint()).containsIgnoringCase("--units").containsIgnoringCase("metric, us");
         assertThat(inConfig.exitCode()).isEqualTo(ExitCode.INPUT);
-        assertThat(inConfig.complaint()).contains("'imperial' is not a word for units", "metric", "us");
+        assertThat(inConfig.complaint()).contains("'imperial' is not a valid value for units", "metric", "us");
     }
 
     private static CommandRun rank(Path output, String... more) {
