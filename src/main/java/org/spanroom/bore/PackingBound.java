@@ -122,7 +122,7 @@ final class PackingBound {
             }
         }
         boolean proved = EqualCircles.isProved(task.isSquare(), strongest);
-        String bound = proved ? "proved least bore of equal circles, " : "Oler's inequality for equal circles, ";
+        String bound = proved ? "proven minimum bore for equal circles, " : "Oler's inequality for equal circles, ";
         return new Proof(bound + group(task, strongest), equalBoreMm(task, strongest));
     }
 
@@ -137,7 +137,7 @@ final class PackingBound {
 
     private static String group(PackingTask task, int count) {
         String largest = count < task.size() ? "the largest " : "";
-        return largest + count + " of " + mm(2 * task.radiusMm(count - 1)) + " and more";
+        return largest + count + " of " + mm(2 * task.radiusMm(count - 1)) + " or larger";
     }
 
     private static String mm(double lengthMm) {

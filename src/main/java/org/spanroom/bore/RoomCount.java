@@ -133,7 +133,7 @@ final class RoomCount {
         }
         return Optional.of(String.format(
                 Locale.ROOT,
-                "%s do not fit in a bore of %.1f mm: it is at least %.2f mm too narrow (%s)",
+                "%s do not fit in a bore of %.1f mm: it is at least %.2f mm too small (%s)",
                 contents(section),
                 section.insideDiameterMm(),
                 -before.marginMm(),

@@ -15,7 +15,7 @@ final class BestSections {
     static String title(long sections) {
         return String.format(
                 Locale.ROOT,
-                "The best of %,d sections, each by its best span (more: further ranked spans of the section):",
+                "The best of %,d sections, each with its best span (more: other ranked spans of the section):",
                 sections);
     }
 

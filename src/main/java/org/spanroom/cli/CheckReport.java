@@ -36,7 +36,7 @@ final class CheckReport {
         line(
                 "%n%,d spans between %,d vaults",
                 network.spans().size(), network.vaults().size());
-        length(network.routeLengthM(), "drawn in all");
+        length(network.routeLengthM(), "drawn in total");
         length(network.spanLengthM(), "in spans");
         length(network.remainderLengthM(), "not assigned to a span");
     }
@@ -46,12 +46,12 @@ final class CheckReport {
     }
 
     private void ends(EndDistanceCounts ends) {
-        line("%nLine ends with a vault near, of %,d:", ends.endCount());
+        line("%nLine ends that have a vault nearby, of %,d:", ends.endCount());
         for (EndDistanceCounts.Band band : ends.bands()) {
             double percent = ends.endCount() == 0 ? 0 : 100.0 * band.count() / ends.endCount();
             line("  within %s %,10d  %5.1f %%", within(band.withinM()), band.count(), percent);
         }
-        line("Choose network.snap_tolerance_m where the counts stop growing.");
+        line("Set network.snap_tolerance_m to the distance from which the counts stop growing.");
     }
 
     /** The tolerance to choose is a setting in meters, whatever is shown. */

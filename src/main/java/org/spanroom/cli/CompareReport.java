@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import org.spanroom.model.Counted;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
 import org.spanroom.pipeline.CompareRun.CompareSummary;
@@ -17,11 +18,11 @@ final class CompareReport {
     private static final Map<SpanMove.Cause, String> MEANING = new EnumMap<>(Map.of(
             SpanMove.Cause.NEW, "only in the second run",
             SpanMove.Cause.GONE, "only in the first run",
-            SpanMove.Cause.EXCLUDED, "lost their rank",
-            SpanMove.Cause.ADMITTED, "got a rank",
-            SpanMove.Cause.SCORE, "moved by their own score, or kept their rank with another",
-            SpanMove.Cause.OTHERS, "moved because others did",
-            SpanMove.Cause.REASON, "have no rank for another reason than before"));
+            SpanMove.Cause.EXCLUDED, "no longer ranked",
+            SpanMove.Cause.ADMITTED, "newly ranked",
+            SpanMove.Cause.SCORE, "own score changed, with or without a change of rank",
+            SpanMove.Cause.OTHERS, "moved because other spans moved",
+            SpanMove.Cause.REASON, "excluded for a different reason"));
 
     private final StringBuilder text = new StringBuilder();
 
@@ -51,7 +52,8 @@ final class CompareReport {
     }
 
     private void counts(CompareSummary summary) {
-        line("%n%,d spans stand elsewhere, %,d as before:", summary.moves().size(), summary.unmoved());
+        int moved = summary.moves().size();
+        line("%n%s changed, %,d unchanged%s", Counted.of(moved, "span"), summary.unmoved(), moved > 0 ? ":" : "");
         for (SpanMove.Cause cause : SpanMove.Cause.values()) {
             long count = summary.moves().stream()
                     .filter(move -> move.cause() == cause)
@@ -71,7 +73,7 @@ final class CompareReport {
         if (shown.isEmpty()) {
             return;
         }
-        line("%nFarthest moved by their own score:");
+        line("%nLargest moves due to the span's own score:");
         line("%7s  %7s  %16s  %-24s %s", "before", "after", "points", "span", "why");
         shown.forEach(move -> line(
                 "%7s  %7s  %7.1f > %6.1f  %-24s %s",

@@ -19,10 +19,12 @@ final class ContentsReport {
         if (contents.scenarios().isEmpty()) {
             return lines;
         }
-        lines.add("If ducts of unrecorded contents hold few, typical or many (money with all rates at their values, in "
+        lines.add("If ducts without recorded contents have few, typical or many innerducts and cables (money "
+                + "with all rates at their values, in "
                 + contents.scenarios().get(0).currency() + "):");
         lines.add(
-                "scenario  innerducts  cables   spans ranked   positions        recovery       new build          saving");
+                "scenario  innerducts  cables   spans ranked   positions        recovery       new build        "
+                        + "  saving");
         contents.scenarios().forEach(result -> lines.add(line(result)));
         return lines;
     }
@@ -51,13 +53,13 @@ final class ContentsReport {
         if (contents.counts().isMostlyUnknown() || contents.counts().isAssumption()) {
             lines.add(String.format(
                     Locale.ROOT,
-                    "What lies in the ducts is not recorded for %,d of %,d spans. Missing:",
+                    "The contents of the ducts are not recorded for %,d of %,d spans. Missing:",
                     open,
                     contents.counts().spans()));
             contents.missing().stream().map(MissingTerm::inWords).forEach(line -> lines.add("  " + line));
         }
         if (!contents.toAssume().isEmpty() && (contents.counts().isMostlyUnknown() || isLeftOut(contents))) {
-            lines.add("To see what they would give if they held what is usual, put these lines into your config:");
+            lines.add("To see the results for typical contents, add these lines to your config:");
             contents.toAssume().forEach(line -> lines.add("    " + line));
         }
         if (!survey.isEmpty()) {
@@ -77,7 +79,8 @@ final class ContentsReport {
         if (!counts.isMostlyUnknown() && !counts.isAssumption()) {
             return String.format(
                     Locale.ROOT,
-                    "Contents are not recorded for %,d of %,d spans: the table vault_survey lists %,d vault%s that show %,d of them.",
+                    "Contents are not recorded for %,d of %,d spans: the table vault_survey lists %,d vault%s "
+                            + "that show %,d of them.",
                     last.spansUnrecorded(),
                     counts.spans(),
                     survey.size(),
@@ -86,8 +89,8 @@ final class ContentsReport {
         }
         return String.format(
                 Locale.ROOT,
-                "Next: open %,d vault%s, which show %,d of %,d spans whose contents are not recorded; the table vault_survey has them in"
-                        + " order, from %s.",
+                "Next: open %,d vault%s, which show %,d of %,d spans whose contents are not recorded; the table "
+                        + "vault_survey lists them in order, beginning with %s.",
                 survey.size(),
                 survey.size() == 1 ? "" : "s",
                 last.spansSeen(),

@@ -15,7 +15,7 @@ final class MoneyReport {
     static List<String> lines(MoneyTotals money) {
         var lines = new ArrayList<String>();
         String range = money.ranges().isPresent() ? "likely (low to high)" : "all rates at their values";
-        lines.add("Over these spans together, in " + money.currency() + ", " + range + ":");
+        lines.add("Totals over these spans, in " + money.currency() + ", " + range + ":");
         lines.add(line("recovery", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         lines.add(line("new build", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         lines.add(line("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));

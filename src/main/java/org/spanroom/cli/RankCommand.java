@@ -38,10 +38,10 @@ import picocli.CommandLine.Spec;
             "Rank the vault-to-vault spans of a network by the room that recovering",
             "rigid innerducts gives back, and write the results as layers and tables.",
             "",
-            "With --from and --scoring, rank the spans of an earlier run again by other",
+            "With --from and --scoring, rank the spans of an earlier run again with other",
             "weights, curves or gates; everything else stays as in that run. Only --output,",
             "--overwrite, --output-crs, --formats, --columns, --threads, --units, --where,",
-            "--within, --json and --quiet go with --from."
+            "--within, --json and --quiet can be used with --from."
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
         exitCodeList = {
@@ -180,7 +180,7 @@ final class RankCommand implements Callable<Integer> {
         @Option(
                 names = "--from",
                 paramLabel = "FOLDER",
-                description = "Results of an earlier run. Its spans are ranked again by --scoring.")
+                description = "Results of an earlier run. Its spans are ranked again with --scoring.")
         @Nullable
         Path from;
 
@@ -253,7 +253,8 @@ final class RankCommand implements Callable<Integer> {
             throw new ParameterException(
                     commandLine(),
                     "--from cannot be used with " + String.join(", ", unused)
-                            + ": all but the scoring is as in the earlier run; make a whole run to change it");
+                            + ": everything except the scoring is taken from the earlier run; run rank on the "
+                            + "inputs to change it");
         }
     }
 

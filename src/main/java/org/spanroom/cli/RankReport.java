@@ -114,7 +114,8 @@ final class RankReport {
         summary.written()
                 .spansKept()
                 .ifPresent(kept -> line(
-                        "%nRows of %,d of %,d spans are written, as --where and --within ask; all counts above are of the whole run.",
+                        "%nRows of %,d of %,d spans are written, as selected by --where and --within; all "
+                                + "counts above are for the whole run.",
                         kept, summary.totals().spans()));
         line(
                 "%nResults are in %s: %s",

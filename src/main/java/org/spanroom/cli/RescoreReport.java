@@ -21,7 +21,7 @@ final class RescoreReport {
     static String text(RescoreSummary summary, UnitSystem units) {
         var report = new RescoreReport();
         RankTotals totals = summary.written().totals();
-        report.line("%n%,d of %,d spans ranked by the other scoring.", totals.ranked(), totals.spans());
+        report.line("%n%,d of %,d spans ranked with the new scoring.", totals.ranked(), totals.spans());
         if (summary.written().contents().counts().isAssumption()) {
             report.line("%s.", summary.written().contents().statement());
         }
@@ -38,11 +38,12 @@ final class RescoreReport {
         KeptReport.lines(written, units).forEach(line -> report.line("%s", line));
         written.spansKept()
                 .ifPresent(kept -> report.line(
-                        "%nRows of %,d of %,d spans are written, as --where and --within ask; counts and sums are of the whole run.",
+                        "%nRows of %,d of %,d spans are written, as selected by --where and --within; counts "
+                                + "and sums are for the whole run.",
                         kept, totals.spans()));
         report.line("%nResults are in %s: %s", written.folder(), String.join(", ", written.files()));
         written.notes().forEach(note -> report.line("Note: %s", Printable.line(note)));
-        report.line("What moved, and why: spanroom compare OLD_RUN %s", written.folder());
+        report.line("To see which spans moved, and why: spanroom compare OLD_RUN %s", written.folder());
         return report.text.toString();
     }
 

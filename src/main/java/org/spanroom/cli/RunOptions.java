@@ -10,7 +10,8 @@ final class RunOptions {
     @Option(names = "--strict", description = "End with code 4 if any finding needs a fix.")
     boolean strict;
 
-    @Option(names = "--no-uncertainty", description = "Leave out how sure each rank is, and the field checks. Faster.")
+    @Option(names = "--no-uncertainty", description = "Skip the simulation: no confidence columns and no field "
+            + "checks. Faster.")
     boolean noUncertainty;
 
     @Option(

@@ -50,7 +50,7 @@ import picocli.CommandLine.Spec;
             "'spanroom COMMAND --help' lists the options of a command.",
             "",
             "Results are planning figures. They do not authorize vault entry or pulling:",
-            "local codes, the owner's rules and licensed practice decide."
+            "local codes, the owner's rules and licensed practice govern."
         },
         subcommands = {
             RankCommand.class,

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.yaml.snakeyaml.LoaderOptions;
 
 /**
@@ -34,12 +35,12 @@ final class YamlParser {
         } catch (JsonProcessingException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
             throw new ConfigProblem(
-                    line, "this is not valid YAML: " + firstLine(e.getOriginalMessage()), "Fix the line.");
+                    line, "this is not valid YAML: " + problem(e.getOriginalMessage()), "Fix the line.");
         } catch (IOException e) {
             throw new ConfigProblem(0, "this is not valid YAML: " + e.getMessage(), "Fix the file.");
         } catch (org.yaml.snakeyaml.error.YAMLException e) {
             throw new ConfigProblem(
-                    0, "this is not valid YAML: " + firstLine(String.valueOf(e.getMessage())), "Fix the file.");
+                    0, "this is not valid YAML: " + problem(String.valueOf(e.getMessage())), "Fix the file.");
         }
     }
 
@@ -104,11 +105,12 @@ final class YamlParser {
         return tokens.currentTokenLocation().getLineNr();
     }
 
-    private static String firstLine(String message) {
-        return message.lines()
-                .map(String::strip)
-                .filter(text -> !text.isEmpty())
-                .findFirst()
-                .orElse("unreadable");
+    /** Returns what was read and what was wrong with it: the lines of the message that show no place in the text. */
+    private static String problem(String message) {
+        String words = message.lines()
+                .filter(text -> !text.isBlank() && !text.startsWith(" "))
+                .limit(2)
+                .collect(Collectors.joining(": "));
+        return words.isEmpty() ? "unreadable" : words;
     }
 }

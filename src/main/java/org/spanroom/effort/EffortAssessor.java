@@ -30,7 +30,7 @@ import org.spanroom.model.pull.PullAssessment;
  * Calculates what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
  * itself; pure, and safe for use by several threads.
  *
- * <p>The static methods do the same for quantities taken once, with any drawing of the rates, in well under a microsecond.
+ * <p>The static methods do the same for quantities taken once, with any draw of the rates, in well under a microsecond.
  */
 public final class EffortAssessor {
     private static final Comparator<EffortLine> IN_ORDER = Comparator.comparing(

@@ -13,7 +13,7 @@ public enum FindingCode {
     LAYER_ISSUE(Severity.SUSPECT, "the layer was read, but it does not fully follow its format"),
     ENCODING_ASSUMED(Severity.NOTE, "the text encoding is not stated; one was assumed"),
     // Attributes
-    MISSING_VALUE(Severity.NOTE, "value missing; the configured default was used"),
+    MISSING_VALUE(Severity.NOTE, "value missing; the configured default, if any, was used"),
     UNUSABLE_VALUE(Severity.SUSPECT, "a value cannot be read as its term requires; the default was used"),
     IMPLAUSIBLE_VALUE(Severity.SUSPECT, "a value is outside the plausible range, possibly because of a wrong unit"),
     CATALOG_NAME_UNKNOWN(

@@ -39,7 +39,8 @@ public final class InputException extends RuntimeException {
 
     /** What a file says may be of any length; the message shows its beginning, and the remedy. */
     private static String message(Path file, String problem, String remedy) {
-        return oneLine(file + ": " + shortened(problem) + ". " + shortened(remedy));
+        String said = shortened(problem);
+        return oneLine(file + ": " + said + (said.endsWith("?") ? " " : ". ") + shortened(remedy));
     }
 
     private static String shortened(String text) {

@@ -104,7 +104,7 @@ final class RouteReader implements FeatureReader {
                 values.add(
                         FindingCode.ZERO_LENGTH_PART,
                         "",
-                        () -> "all " + Counted.of(line.size(), "vertex", "vertices") + " of " + which
+                        () -> (line.size() == 2 ? "both" : "all " + line.size()) + " vertices of " + which
                                 + " are at the same location");
                 lines.remove(left);
             } else {

@@ -156,7 +156,7 @@ final class ChainCutter {
 
     private void leaveEnd(double fromM, double toM, double endM, Cut last) {
         String detail = "the line ends without a vault; " + NetworkFindings.meters(toM - fromM)
-                + " from its end to vault " + vault(last).id() + " not assigned to a span";
+                + " from its end to vault " + vault(last).id() + " are not assigned to a span";
         leave(FindingCode.END_WITHOUT_VAULT, fromM, toM, endM, detail);
     }
 
@@ -264,7 +264,7 @@ final class ChainCutter {
                     FindingCode.LOOP_TO_SAME_VAULT,
                     pieces.get(0).route(),
                     NetworkFindings.meters(drawnM) + " from vault "
-                            + vault(fromCut).id() + " back to it",
+                            + vault(fromCut).id() + " back to the same vault",
                     line.firstLonDeg(),
                     line.firstLatDeg());
         }

@@ -52,7 +52,7 @@ final class NetworkFindings {
 
     void routeWithoutVault(ChainLink piece, boolean closed) {
         String detail = "no vault is within tolerance of the line" + (closed ? ", which is closed" : "") + "; "
-                + meters(piece.lengthM()) + " not assigned to a span";
+                + meters(piece.lengthM()) + " are not assigned to a span";
         remainder(FindingCode.ROUTE_WITHOUT_VAULT, piece, piece.placeOfSideM(0), piece.lengthM(), detail);
     }
 

@@ -144,7 +144,8 @@ public final class RescoredWriter {
             writeSections(rescored.sections());
         } else if (entry.ofItsScoring()) {
             notes.add(entry.name()
-                    + " is left out: it applies to the earlier scoring only; make a whole run to have it.");
+                    + " is left out: it applies to the earlier scoring only. Run rank on the inputs with the "
+                    + "new scoring to get it.");
         } else {
             rescored.tables()
                     .apply(entry.name())

@@ -88,7 +88,7 @@ public final class CompareRun {
         List<SpanMove> moves = detailed(comparison.moves(), before, after, matches);
         long unmoved =
                 spans - moves.stream().filter(move -> move.after().isPresent()).count();
-        progress.end(String.format(Locale.ROOT, "%,d spans stand elsewhere, %,d as before", moves.size(), unmoved));
+        progress.end(String.format(Locale.ROOT, "%,d spans changed, %,d unchanged", moves.size(), unmoved));
         var options = new LayerOptions(secondRun.outputSystem(), writtenAt);
         return new CompareSummary(
                 moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));

@@ -32,7 +32,7 @@ final class DataDoubts {
         if (fillNowRatio > 1) {
             String detail = String.format(
                     Locale.ROOT,
-                    "contents fill %.0f %% of a bore of %.1f mm; check diameters and their unit",
+                    "contents fill %.1f %% of a bore of %.1f mm; check the diameters and their units",
                     100 * fillNowRatio,
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
@@ -58,7 +58,7 @@ final class DataDoubts {
                     one.span(),
                     String.format(
                             Locale.ROOT,
-                            "%.0f degrees between vaults; the warning limit is %.0f",
+                            "%.2f degrees between vaults; the warning limit is %.1f",
                             one.bends().total().deg(),
                             config.pull().limits().warnTotalDeg())));
         }

@@ -11,7 +11,7 @@ import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.Rates;
 import org.spanroom.model.rank.UncertaintySettings;
 
-/** What recovery and new build cost in each drawing of the rates: those of one span, or their sums over several. */
+/** What recovery and new build cost in each draw of the rates: those of one span, or their sums over several. */
 final class MoneyDraws {
     /** Of a span without innerducts to remove, or where nothing is drawn. */
     static final MoneyDraws NONE = new MoneyDraws(new double[0], new double[0]);

@@ -14,7 +14,7 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.UncertaintySettings;
 
 /**
- * What the ranked spans of a run cost and save: with all rates at their values, and low, likely and high from drawings of the rates. A drawing is the same for all
+ * What the ranked spans of a run cost and save: with all rates at their values, and low, likely and high from draws of the rates. A drawing is the same for all
  * spans, so the total of a drawing is the sum over the spans in it, and the range of the total is that of these sums, never the sum of the
  * spans' ranges. Of each span nine numbers are kept. First every ranked span is given, in any order and by any thread; then what came of
  * it is requested.

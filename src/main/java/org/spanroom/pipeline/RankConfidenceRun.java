@@ -69,7 +69,7 @@ final class RankConfidenceRun {
     /**
      * Takes a ranked span, and returns in which of the first 64 samples it is feasible, as the bits of a mask.
      *
-     * @param money what it costs in each drawing of the rates
+     * @param money what it costs in each draw of the rates
      */
     long add(int number, Assessment assessed, MoneyDraws money, TopScores into) {
         Simulation.Scores scores = simulation.scores(outlooks.of(assessed, money));

@@ -90,7 +90,7 @@ public final class RescoreRun {
             throw new InputException(
                     from,
                     "the run wrote some of its spans only (--where or --within), and ranks are those among all",
-                    "Make the run again without them; --where and --within go with --from too.");
+                    "Make the run again without them; --where and --within also work with --from.");
         }
         RunConfig recorded = ConfigReader.readRecorded(earlier.file());
         RunConfig config = options.apply(ConfigReader.withSection(recorded, "scoring", scoring));

@@ -48,7 +48,7 @@ final class Scenarios {
         return of(assessed, ranking.weighsSaving() ? drawings.of(assessed) : MoneyDraws.NONE);
     }
 
-    /** Returns what a ranked span may be like, of which it is known what it costs in each drawing of the rates. */
+    /** Returns what a ranked span may be like, of which it is known what it costs in each draw of the rates. */
     SpanOutlook of(Assessment assessed, MoneyDraws money) {
         Duct duct = assessed.span().duct();
         double[] savings = money.savingRatios();

@@ -10,7 +10,7 @@ import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.rank.RankedSpan;
 
-/** What a crew must bear in mind that opens one vault to look at ducts. */
+/** Cautions for a crew that opens one vault to look at ducts. */
 public final class CrewCautions {
     private CrewCautions() {}
 

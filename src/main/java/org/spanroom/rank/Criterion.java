@@ -33,7 +33,7 @@ enum Criterion {
             2,
             "epull",
             "ease_pull_pct",
-            own("epull_pct", "Use of the tightest pull limit at the working end; the pull fails above 100."),
+            own("epull_pct", "Utilization of the tightest pull limit at the better end; above 100 the pull fails."),
             (span, by) -> ifKnown(span, WorkingEnd.utilizationPercent(span))),
     /** All turning between the vaults, which makes every pull harder, that of the new cables too. */
     EASE_BENDS(
@@ -47,19 +47,20 @@ enum Criterion {
             0,
             "ewat",
             "ease_water_places",
-            own("ewat_n", "Places with water to handle: the duct and its two vaults."),
+            own("ewat_n", "How many of three places have water: the duct and its two vaults."),
             (span, by) -> Quantities.wetPlaces(span.span())),
     EASE_ACCESS(
             "drawbacks",
             0,
             "eacc",
             "ease_access_drawbacks",
-            own("eacc_n", "Drawbacks of the vaults for work: a hard kind and a hard surface, at each end."),
+            own("eacc_n", "How many access drawbacks the two vaults have: a kind and a surface that are hard to "
+                    + "work at count at each end."),
             (span, by) ->
                     by.drawbacks(span.span().from()) + by.drawbacks(span.span().to())),
     /** Money saved over new build on the same path for each unit of money spent on recovering. */
     SAVING(
-            "saving per cost",
+            "saving-to-cost ratio",
             3,
             "save",
             "saving_ratio",

@@ -9,7 +9,7 @@ import java.nio.charset.StandardCharsets;
  * flipped or not by a hash of the digits before it, of the unknown, of the span's name and of the seed. So each 64 samples from a multiple of
  * 64 on have one number in each of the 64 equal parts of the unit interval, in every unknown; the same is true of every power of two; and pairs of
  * unknowns fill the square evenly. The order of the samples is scrambled in the same way, or else what takes turns by the number of the
- * sample, such as the drawings of rates, would always meet the same part of the interval. The numbers depend on seed, span and sample only,
+ * sample, such as the draws of rates, would always meet the same part of the interval. The numbers depend on seed, span and sample only,
  * hence not on threads or order.
  */
 final class Draws {

@@ -91,7 +91,7 @@ enum Gate {
             span -> span.canLeave() && span.hasEnoughNow(),
             span -> count(span.positionsNow(), "position") + " today; "
                     + (span.rules().enoughPositions() == 0
-                            ? "no sufficient number is configured"
+                            ? "room.enough_positions is 0, so this gate does not apply"
                             : "sufficient from " + span.rules().enoughPositions())),
     PULL_FAILS(
             "pull fails from both ends, even well lubricated",

@@ -92,7 +92,7 @@ final class WorkingEnd {
             return "no innerduct contains a cable";
         }
         return find(assessment)
-                .map(end -> "worked from " + end + ", held at " + holdAt(end.opposite(), assessment))
+                .map(end -> "pulled from " + end + ", held at " + holdAt(end.opposite(), assessment))
                 .orElseGet(() -> "from " + better.get() + " it would be held at "
                         + holdAt(better.get().opposite(), assessment) + "; the other end is not usable");
     }

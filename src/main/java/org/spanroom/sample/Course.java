@@ -3,7 +3,7 @@ package org.spanroom.sample;
 /** How a leg runs, where that matters to what is pulled through it. */
 enum Course {
     PLAIN,
-    /** Turns by 90 to 450 degrees in all. */
+    /** Turns by 90 to 450 degrees in total. */
     CROOKED,
     /** Turns by 450 degrees on a short way: more than any code allows, while the forces may still be small. */
     WINDING,

@@ -83,7 +83,7 @@ final class LegShapes {
                 .orElseGet(() -> straight(a, b));
     }
 
-    /** Returns a way that turns 90 to 450 degrees in all; empty where that would be too long or the nodes are too near. */
+    /** Returns a way that turns 90 to 450 degrees in total; empty where that would be too long or the nodes are too near. */
     Optional<Leg> findCrooked(Node a, Node b) {
         return crooked(a, b, new Corners(chance.pick(CROOKED_DEG), drawnRadiusM(), chance.between(8, 22), 0.2))
                 .map(way -> new Leg(a, b, way, Course.CROOKED));

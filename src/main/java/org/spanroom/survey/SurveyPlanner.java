@@ -35,7 +35,7 @@ public final class SurveyPlanner {
     /**
      * Prepares planning.
      *
-     * @param cautions what a crew must bear in mind at a vault, given the ducts that it looks at there
+     * @param cautions what a crew must watch for at a vault, given the ducts that it looks at there
      */
     public SurveyPlanner(
             SurveySettings settings, VaultAccess access, BiFunction<Vault, List<Duct>, List<String>> cautions) {

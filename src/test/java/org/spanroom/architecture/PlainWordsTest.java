@@ -50,12 +50,21 @@ class PlainWordsTest {
             Rule.of("\\bday that the run is made for\\b", "run date"),
             Rule.of("\\b[a-z]{2,}\\(s\\)(?!\\w)", "1 zone, 2 zones (Counted)"),
             Rule.of("\\bmakers? not named\\b", "title and number of the document"),
-            // American spelling; names of licenses and standards keep theirs.
+            Rule.of("\\bdrawings? of (the )?rates\\b", "draws of the rates"),
+            Rule.of("\\bstands? elsewhere\\b", "changed, moved"),
+            Rule.of("\\b(degrees|drawn|bends|spans) in all\\b", "in total"),
+            Rule.of("\\bbears? in mind\\b", "cautions"),
+            Rule.of("\\bhow sure\\b", "how certain"),
+            Rule.of("\\bmake a whole run\\b", "run rank on the inputs"),
+            Rule.of("\\b(positions|bends|meters|money|hours|units?|dollars) an? (hour|meter|span|foot|unit)\\b", "per"),
+            Rule.of("\\bas (it|they|these|those) (is|are) pulled\\b", "during the pull"),
+            Rule.of("\\bstands? in(?=[.;,\\n])", "is used, is assumed"),
+            // American spelling; names of licenses, standards and documents keep theirs.
             Rule.of("\\bfib(?:res?\\b(?! data))", "fiber"),
             Rule.of("(?<!\")\\b(centi|milli|kilo)?metres?\\b", "meter"),
             Rule.of("\\b(colour|behaviour|neighbour|labour)\\w*", "-or"),
             Rule.of("\\b(centre|litre)s?\\b", "-er"),
-            Rule.of("\\b(catalogue|grey|draughts\\w+)\\b", "catalog, gray, drafts-"),
+            Rule.of("(?<!Power Cables )\\bcatalogue\\b|\\b(grey|draughts\\w+)\\b", "catalog, gray, drafts-"),
             Rule.of("\\b(organis|recognis|normalis|summaris|initialis|generalis|optimis)(e|ed|es|ing)\\b", "-ize"));
 
     /** Words that users write must be recognized in every spelling. */
@@ -132,6 +141,13 @@ class PlainWordsTest {
                     144 fibres                       | fibres
                     0.5 metres                       | metres
                     for want of a bore               | for want of
+                    by drawings of the rates         | drawings of the rates
+                    It stands elsewhere.             | stands elsewhere
+                    180 degrees in all               | degrees in all
+                    What to bear in mind             | bear in mind
+                    How sure a rank is               | How sure
+                    It gains most positions an hour. | positions an hour
+                    42.2 mm stands in; report it.    | stands in
                     """)
     void eachKindOfWordIsFound(String text, String word) {
         assertThat(hits(text)).anyMatch(hit -> hit.contains("'" + word + "'"));

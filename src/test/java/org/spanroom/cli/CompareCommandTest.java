@@ -40,7 +40,7 @@ class CompareCommandTest {
         assertThat(compared.exitCode()).as(compared.err()).isZero();
         assertThat(compared.out())
                 .contains("Both runs read the same files with the same config.")
-                .contains("0 spans stand elsewhere");
+                .contains("0 spans changed");
         assertThat(rows("comparison")).isEmpty();
     }
 

@@ -81,7 +81,7 @@ class LittleRecordedTest {
     private static String pasted(String out) {
         List<String> lines = out.lines().toList();
         int head = lines.indexOf(
-                "To see what they would give if they held what is usual, put these lines into your config:");
+                "To see the results for typical contents, add these lines to your config:");
         assertThat(head).as(out).isPositive();
         return lines.subList(head + 1, lines.size()).stream()
                 .takeWhile(line -> line.startsWith("    "))
@@ -114,7 +114,8 @@ class LittleRecordedTest {
         assertThat(bare.exitCode()).isZero();
         assertThat(bare.out())
                 .contains("0 of " + spans + " spans are candidates")
-                .contains("What lies in the ducts is not recorded for " + spans + " of " + spans + " spans. Missing:")
+                .contains("The contents of the ducts are not recorded for " + spans + " of " + spans + " spans. "
+                        + "Missing:")
                 .contains("\n  innerduct_count: no field is mapped to it; no value is assumed\n")
                 .contains("\n  cable_count: no field is mapped to it; no value is assumed\n")
                 .containsPattern(

@@ -155,7 +155,7 @@ class RankConfidenceTest {
                 .get("money_ranked");
 
         assertThat(printed)
-                .contains("Over these spans together, in USD, likely (low to high):")
+                .contains("Totals over these spans, in USD, likely (low to high):")
                 .contains(String.format(
                         Locale.ROOT,
                         "%,.0f (%,.0f to %,.0f) saving",

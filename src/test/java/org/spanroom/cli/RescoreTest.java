@@ -116,7 +116,8 @@ class RescoreTest {
                 .anySatisfy(
                         note -> assertThat(note.asText())
                                 .isEqualTo(
-                                        "field_checks is left out: it applies to the earlier scoring only; make a whole run to have it."));
+                                        "field_checks is left out: it applies to the earlier scoring only. Run "
+                                                + "rank on the inputs with the new scoring to get it."));
         assertThat(whole.path("spans_excluded"))
                 .isNotEqualTo(record(runs.resolve("first")).path("spans_excluded"));
         for (ObjectNode record : List.of(again, whole)) {
@@ -154,7 +155,7 @@ class RescoreTest {
                 CommandRun.of("explain", best, "--run", runs.resolve("again").toString());
 
         assertThat(compared.out()).contains("config scoring.criteria.ease_bends.weight_ratio: 0.05 to 0.7");
-        assertThat(explained.out()).startsWith("Span " + best + "\n  standing          rank 1 of ");
+        assertThat(explained.out()).startsWith("Span " + best + "\n  ranking           rank 1 of ");
         assertThat(explained.exitCode()).isZero();
     }
 
@@ -205,7 +206,8 @@ class RescoreTest {
 
         assertThat(rescored.out())
                 .contains(
-                        "Note: pulls is left out: the earlier run did not write it. Make that run with --columns pull.");
+                        "Note: pulls is left out: the earlier run did not write it. Make that run with "
+                                + "--columns pull.");
         assertThat(record(folder.resolve("new")).has("pulls")).isFalse();
         assertThat(names(folder.resolve("new"))).doesNotContain("pulls.csv").contains("permits.csv");
     }

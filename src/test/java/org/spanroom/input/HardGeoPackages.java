@@ -156,7 +156,7 @@ final class HardGeoPackages {
     private static List<HardCase> layers() {
         return List.of(
                 three("several layers", geoPackage -> geoPackage.pointLayer("points", 4326, 1))
-                        .isRefused("it has 2 layers. Name one: lines, points"),
+                        .isRefused("--zones-layer: lines, points"),
                 three(
                                 "database that is no GeoPackage",
                                 geoPackage -> geoPackage.run("DROP TABLE gpkg_geometry_columns"))

@@ -45,7 +45,7 @@ final class DataDictionary {
     private static final String OPENING = """
             # Data dictionary: results
 
-            Made from the code by `DataDictionaryTest`; to make it again after a change of columns, run
+            Generated from the code by `DataDictionaryTest`. To regenerate it after a change of columns, run
             `mvn test -Dtest=DataDictionaryTest -Dspanroom.regenerate=true`.
 
             A run writes one folder: layers and tables in a GeoPackage and as CSV, and on request as GeoJSON and Shapefile (`--formats`). The layer
@@ -53,30 +53,30 @@ final class DataDictionary {
 
             GROUPS
 
-            A group brings tables too; they have a row for each part that repeats, with the `span_id`. `rank --from` writes the same tables,
-            without those that apply to one scoring only.
+            A group also adds tables, with one row for each part of a span and the `span_id`. `rank --from` writes the same tables,
+            except those that apply to one scoring only.
 
             """;
 
     private static final String FOR_ALL = """
-            ## What holds for all
+            ## Rules for all tables
 
-            - The GeoPackage is of version 1.3, with a spatial index for each layer. GeoJSON is RFC 7946, one feature a line. A Shapefile has
+            - The GeoPackage is of version 1.3, with a spatial index for each layer. GeoJSON is RFC 7946, one feature per line. A Shapefile has
               the short names below. CSV is without geometry.
             - Columns marked **core** are in every run. The others of `spans` are written with their group.
             - Every format has the same values, rounded to the decimals given below (half away from zero).
             - An empty cell means: not known, not recorded, or not applicable. Blank texts and numbers that are not finite count as
-              empty. It is `null` in GeoJSON and GeoPackage, nothing between two commas in CSV, blanks in the Shapefile.
+              empty. It is `null` in GeoJSON and GeoPackage, no character between two commas in CSV, blanks in the Shapefile.
             - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
               output reference system, rounded to 1e-9 degrees or 1e-4 of its unit of length. All are about 0.1 mm or finer.
-              Elevations, where the input has them, are in meters with 4 decimals; in the Shapefile a line without them among
-              lines with them has 0.
-            - Control characters other than tab and line breaks, halves of surrogate pairs and noncharacters become U+FFFD.
+              Elevations, where the input has them, are in meters with 4 decimals; in the Shapefile a line without elevations has 0 where
+              other lines have them.
+            - Control characters other than tab and line breaks, unpaired surrogates and noncharacters become U+FFFD.
             - CSV: RFC 4180, so lines end with CR LF; UTF-8 without a byte-order mark; flags are `true` and `false`; the decimal mark is a
               point. A text that a spreadsheet would run as a formula (it begins with `=`, `+`, `-`, `@`, tab or a line break, and
               is not a plain number) has an apostrophe in front.
             - Shapefile: names of at most 10 characters, texts of at most 254 bytes of UTF-8 (longer ones are cut after the last
-              whole character, and the run says how many); flags are `T` and `F`. If it would pass 2 GB it is left out, and the run says so.
+              whole character, and the run reports how many); flags are `T` and `F`. If it would exceed 2 GB it is not written, and the run reports that.
             - GeoPackage and GeoJSON flags are Booleans.
             - Rows of `spans` are in order of rank, the excluded ones last in order of `span_id`.
             """;

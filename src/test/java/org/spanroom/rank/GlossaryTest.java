@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -60,11 +61,27 @@ class GlossaryTest {
         assertThat(rows).isEqualTo(part.getValue());
     }
 
+    /** What the screens and the findings call a key, word for word. */
+    static Stream<Map.Entry<String, String>> meanings() {
+        return Stream.concat(
+                Arrays.stream(FindingCode.values()).map(code -> Map.entry(code.key(), code.meaning())),
+                Arrays.stream(LimitKind.values()).map(kind -> Map.entry(kind.key(), kind.meaning())));
+    }
+
+    @ParameterizedTest
+    @MethodSource("meanings")
+    void aKeyMeansTheSameInTheGlossaryAndOnTheScreen(Map.Entry<String, String> key) throws IOException {
+        assertThat(Files.readAllLines(PAGE))
+                .anyMatch(line -> line.startsWith("| `" + key.getKey() + "` |")
+                        && line.endsWith("| " + key.getValue() + " |"));
+    }
+
     /** Words of the printed summary, the tables, the drawing and the help texts, each of them an entry. */
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "anchor end",
+                "anchor vault",
                 "better end",
                 "binding rule",
                 "bore fill",
@@ -74,8 +91,11 @@ class GlossaryTest {
                 "cell",
                 "choice",
                 "criterion",
+                "circuits at risk",
                 "crew-hours",
                 "design cable",
+                "draws of the rates",
+                "duct mouth",
                 "exclusion",
                 "feasible chance",
                 "field check",
@@ -89,6 +109,7 @@ class GlossaryTest {
                 "jam ratio",
                 "kept field",
                 "knowledge",
+                "mid-span splice",
                 "lead time",
                 "likely",
                 "limit",
@@ -98,6 +119,7 @@ class GlossaryTest {
                 "P10-P90 of the score",
                 "permit zone",
                 "points",
+                "position quality",
                 "position",
                 "proof",
                 "pull",
@@ -105,6 +127,7 @@ class GlossaryTest {
                 "recovery",
                 "remainder",
                 "reserved position",
+                "run date",
                 "saving",
                 "scenario",
                 "score",
@@ -120,7 +143,10 @@ class GlossaryTest {
                 "tightest limit",
                 "to fix",
                 "top chance",
+                "truckload",
+                "upcoming zone",
                 "utilization",
+                "vertical radius",
                 "vault",
                 "vault survey",
                 "wander"

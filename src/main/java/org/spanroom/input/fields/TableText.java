@@ -135,7 +135,7 @@ final class TableText {
     private static void demandTable(Path file) {
         try {
             if (!Files.isRegularFile(file)) {
-                throw new InputException(file, "there is no such file", "Check the name.");
+                throw new InputException(file, "there is no such file", "Check its name and folder.");
             }
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new InputException(

@@ -99,7 +99,7 @@ public enum LayerFormat {
 
     private static byte[] head(Path file) {
         if (!Files.exists(file)) {
-            throw new InputException(file, "there is no such file", "Check the name");
+            throw new InputException(file, "there is no such file", "Check its name and folder");
         }
         if (!Files.isRegularFile(file)) {
             throw new InputException(file, "it is not a regular file", "Use a regular file");

@@ -33,7 +33,7 @@ public record CrossSection(
         return choices.get(0);
     }
 
-    /** Returns whether three equal innerducts could lock side by side as they are pulled. */
+    /** Returns whether three equal innerducts could lock side by side during the pull. */
     public boolean mayJam() {
         return jamRatio.isPresent() && isJam(jamRatio.getAsDouble());
     }

@@ -100,7 +100,7 @@ public record Room(
     }
 
     /**
-     * Returns this room with the proposal of the choice that gains most positions an hour; of equal ones that with more positions, then
+     * Returns this room with the proposal of the choice that gains the most positions per hour; of equal ones that with more positions, then
      * with fewer pulls, then with fewer dead cables. A duct from which nothing can be recovered stays as it is.
      *
      * @param hoursOf the work that a choice takes, more than 0

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.spanroom.model.Quantile;
 
 /**
- * An amount of money by percentiles of the drawings of the rates.
+ * An amount of money by percentiles of the draws of the rates.
  *
  * @param lowMoney what it falls short of with the chance that the settings name
  * @param likelyMoney its median: as many drawings are below as above. Most rates can rise farther than they can fall, so it is above

@@ -2,7 +2,7 @@ package org.spanroom.model.effort;
 
 /**
  * Which row of the rates applies for each key at one place: the standard one, or that of a kind of vault or zone. It fits any
- * drawing of the rates that it was made from.
+ * draw of the rates that it was made from.
  *
  * <p>A packed array: a simulation looks up some sixty rates for each of its samples of each span.
  */

@@ -121,7 +121,7 @@ public record Duct(
                 assumed);
     }
 
-    /** Returns where the values of these terms are from; of several the least certain. */
+    /** Returns where the values of these terms are from; if there are several, the least certain. */
     public SizeSource sizeSource(Term... terms) {
         List<Term> asked = List.of(terms);
         if (asked.stream().anyMatch(assumed::contains)) {

@@ -40,7 +40,7 @@ public record LimitUse(LimitKind kind, double foundSi, double allowedSi, double 
     public String summary(UnitSystem units) {
         String at = units.words(atM, 1, "m");
         if (kind == LimitKind.CABLE_SLACK && foundSi == 0) {
-            return "no " + kind.meaning() + "; " + units.words(allowedSi, 2, "m") + " needed at " + at;
+            return "no " + kind.meaning() + " at " + at + "; " + units.words(allowedSi, 2, "m") + " needed";
         }
         boolean angle = kind == LimitKind.TOTAL_BENDS;
         double found = angle ? Math.toDegrees(foundSi) : foundSi;

@@ -1,7 +1,7 @@
 package org.spanroom.model.rank;
 
 /**
- * What to bear in mind before work on a span that is no reason to leave it out.
+ * A condition to check before work on a span that is no reason to leave it out.
  *
  * @param key the word in columns
  * @param explanation the same for people, in one phrase, with what is recorded

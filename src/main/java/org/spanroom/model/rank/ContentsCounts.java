@@ -8,7 +8,7 @@ import org.spanroom.model.network.ContentsSource;
  * @param recorded spans with recorded contents, ranked or not
  * @param assumed spans with an assumed count of innerducts or cables
  * @param unknown spans of whose contents nothing is recorded and nothing assumed
- * @param ranked ranked spans in all
+ * @param ranked ranked spans in total
  * @param rankedAssumed ranked spans with an assumed count
  * @param rankedInnerductsAssumed ranked spans whose count of innerducts is assumed
  */

@@ -11,7 +11,7 @@ import org.spanroom.model.network.Vault;
  * @param topRatio chance that the span belongs to the top, as far as is known
  * @param changeRatio chance by which the decision for or against the span would be wrong less often, once this is known
  * @param vault where to look
- * @param cautions what the crew that goes there must bear in mind
+ * @param cautions what the crew must watch for at this vault
  */
 public record FieldCheck(
         RankedSpan span, Unknown unknown, double topRatio, double changeRatio, Vault vault, List<String> cautions) {

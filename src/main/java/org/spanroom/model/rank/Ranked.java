@@ -11,6 +11,6 @@ public interface Ranked {
 
     Score score();
 
-    /** Returns why the span is excluded, and what to bear in mind. */
+    /** Returns why the span is excluded, and its cautions. */
     Verdict verdict();
 }

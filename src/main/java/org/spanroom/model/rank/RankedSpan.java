@@ -9,7 +9,7 @@ import org.spanroom.model.network.Span;
  * A span with its place in the ranking.
  *
  * @param rank 1 for the best; empty for an excluded span
- * @param verdict why it is excluded, and what to bear in mind
+ * @param verdict why it is excluded, and its cautions
  * @param sureness the confidence in its rank; empty for an excluded span, or where nothing was simulated
  * @param money low and high figures of what it costs and saves; empty for an excluded span, or where nothing was simulated
  * @param scenarios what recovery adds if the contents are few or many; empty where they are unknown, or that was not requested

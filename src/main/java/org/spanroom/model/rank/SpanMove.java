@@ -31,7 +31,7 @@ public record SpanMove(
         GONE,
         /** It lost its rank. */
         EXCLUDED,
-        /** It got a rank. */
+        /** It newly ranked. */
         ADMITTED,
         /** Its own score is another. */
         SCORE,

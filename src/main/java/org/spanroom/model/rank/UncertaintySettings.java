@@ -4,7 +4,7 @@ import java.util.Locale;
 import org.spanroom.model.Check;
 
 /**
- * How what is assumed or uncertain varies, to see how sure a rank is.
+ * How what is assumed or uncertain varies, to see how certain a rank is.
  *
  * @param simulated whether it is varied at all
  * @param seed where the draws begin; the same seed gives the same result
@@ -18,7 +18,7 @@ import org.spanroom.model.Check;
  * @param blockedUnknownRatio the same where no condition is recorded
  * @param leastChangeRatio the smallest expected change that is worth a field check; no chance may be so close to it that sampling
  *     noise would decide which is larger
- * @param moneyLowRatio share of the drawings of the rates in which money is below its low figure
+ * @param moneyLowRatio share of the draws of the rates in which money is below its low figure
  * @param moneyHighRatio the same for its high figure
  */
 public record UncertaintySettings(

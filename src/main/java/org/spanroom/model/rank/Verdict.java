@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  *
  * @param exclusions every reason for which the span is not ranked, the most basic first
  * @param waived reasons whose gate is open: they apply, but the span is ranked
- * @param cautions what to bear in mind before work
+ * @param cautions conditions to check before work
  */
 public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<Caution> cautions) {
     /** Nothing speaks against the span. */

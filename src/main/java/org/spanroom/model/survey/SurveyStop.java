@@ -13,7 +13,7 @@ import org.spanroom.model.network.Vault;
  * @param spansSeen spans of unrecorded contents that have been seen after it
  * @param spansUnrecorded all of them
  * @param estimates the strata that it represents, the one of which it shows most spans first
- * @param cautions what the crew that goes there must bear in mind
+ * @param cautions what the crew must watch for at this vault
  */
 public record SurveyStop(
         int order,

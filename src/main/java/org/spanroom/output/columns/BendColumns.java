@@ -52,7 +52,7 @@ public final class BendColumns {
                     Column.flag(
                             "radius_assumed",
                             "rad_assume",
-                            "Whether the radius is the configured sweep, because no arc is drawn.",
+                            "Whether the radius is the configured sweep radius, because no arc is drawn.",
                             row -> row.bend().radiusAssumed())));
 
     private BendColumns() {}

@@ -19,20 +19,20 @@ final class CarbonColumns {
                         "recycled_kg",
                         "recycl_kg",
                         1,
-                        "Mass of the removed innerduct (innerduct_out_kg) that a recycler takes.",
+                        "Part of innerduct_out_kg that a recycler accepts.",
                         material(MaterialFlow::recycledKg)),
                 Column.real(
                         "co2e_ice_kg",
                         "co2_ice_kg",
                         1,
-                        "Emissions of new build's materials less those of the sleeves laid, by ICE v2.0; not to be added to the"
-                                + " next.",
+                        "Emissions of the new-build materials minus those of the sleeves placed, by ICE v2.0; "
+                                + "do not add to co2e_warm_kg.",
                         build(NewBuild::co2eIceKg)),
                 Column.real(
                         "co2e_warm_kg",
                         "co2_war_kg",
                         1,
-                        "Emissions avoided by recycling the innerduct, by EPA WARM v16; not to be added to the last.",
+                        "Emissions avoided by recycling the innerduct, by EPA WARM v16; do not add to co2e_ice_kg.",
                         material(MaterialFlow::co2eWarmKg)));
     }
 

@@ -12,7 +12,8 @@ import org.spanroom.output.table.Table;
 public record ChoiceRow(String spanId, PullChoice choice, boolean proposed) {
     public static final Table<ChoiceRow> TABLE = Table.plain(
             "choices",
-            "One row for each choice of innerducts to pull, leaving all in place first, span by span in the order of the ranking; only"
+            "One row for each choice of innerducts to pull, leaving all in place first, span by span in the "
+                    + "order of the ranking; only"
                     + " of spans for which one is proposed.",
             List.of(
                     Column.text("span_id", "span_id", "The span.", ChoiceRow::spanId),
@@ -45,7 +46,7 @@ public record ChoiceRow(String spanId, PullChoice choice, boolean proposed) {
                     Column.text(
                             "binding_rule",
                             "binding",
-                            "The rule that allows no further sleeve.",
+                            "The rule that allows no additional sleeve.",
                             row -> row.choice().bindingRule())));
 
     /** Returns a span's rows; none where nothing is proposed. */

@@ -21,7 +21,7 @@ final class CircumstanceColumns {
                 Column.text(
                         "joint_owners",
                         "joint_own",
-                        "Who else owns the duct, as recorded.",
+                        "Other owners of the duct, as recorded.",
                         recorded(Circumstances::jointOwners)),
                 Column.text(
                         "embargo_until",

@@ -27,26 +27,27 @@ final class EffortColumns {
                         "crew_hours",
                         "crew_h",
                         2,
-                        "Hours of all persons together, travel included.",
+                        "Person-hours of the whole crew, including travel.",
                         time(WorkTime::crewHours)),
                 Column.integer("shifts", "shifts", "Shifts that the work takes.", time(WorkTime::shifts)),
                 Column.integer("nights", "nights", "How many of them are nights.", time(WorkTime::nights)),
                 Column.flag(
                         "fits_window",
                         "fits_wind",
-                        "Whether a shift has time for the longest pull beside opening, making safe and closing.",
+                        "Whether a shift has time for the longest pull in addition to opening, making safe and "
+                                + "closing the vaults.",
                         time(WorkTime::fitsWindow)),
                 Column.real(
                         "shared_a_hours",
                         "shared_f_h",
                         2,
-                        "Hours on site saved if the neighbor at the first vault is done in the same shift.",
+                        "Hours on site saved if an adjacent span at vault_a is done in the same shift.",
                         time(WorkTime::sharedAtAHours)),
                 Column.real(
                         "shared_b_hours",
                         "shared_t_h",
                         2,
-                        "Hours on site saved if the neighbor at the last vault is done in the same shift.",
+                        "Hours on site saved if an adjacent span at vault_b is done in the same shift.",
                         time(WorkTime::sharedAtBHours)));
     }
 
@@ -56,7 +57,7 @@ final class EffortColumns {
                         "innerduct_out_kg",
                         "out_kg",
                         1,
-                        "Mass of innerduct that comes out, by the average wall.",
+                        "Mass of the removed innerduct, based on the average wall.",
                         material(MaterialFlow::innerductKg)),
                 Column.integer("bags", "bags", "Bags of chips.", material(MaterialFlow::bags)),
                 Column.integer("loads", "loads", "Trips to the recycler.", material(MaterialFlow::loads)),
@@ -70,7 +71,7 @@ final class EffortColumns {
                         "sleeve_m",
                         "sleeve_m",
                         1,
-                        "Sleeve that goes in, with its ends.",
+                        "Length of sleeve placed, including the length left over at its ends.",
                         material(MaterialFlow::sleeveM)),
                 Column.real("lubricant_l", "lubric_l", 1, "Lubricant.", material(MaterialFlow::lubricantLiters)));
     }

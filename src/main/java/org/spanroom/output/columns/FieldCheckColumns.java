@@ -11,7 +11,7 @@ import org.spanroom.output.table.Table;
 public final class FieldCheckColumns {
     public static final Table<FieldCheck> TABLE = Table.layer(
             "field_checks",
-            "One row for each thing to measure that may change the top of the ranking, what changes most first.",
+            "One row for each measurement that may change the top of the ranking, the largest expected change first.",
             GeometryKind.POINT,
             row -> Shape.point(row.vault().lonDeg(), row.vault().latDeg()),
             List.of(
@@ -34,7 +34,8 @@ public final class FieldCheckColumns {
                             "expected_change_pct",
                             "change_pct",
                             1,
-                            "How much less often the decision for or against the span is wrong, once this is known.",
+                            "How much the chance of a wrong decision for or against the span decreases once "
+                                    + "this is known.",
                             row -> 100 * row.changeRatio()),
                     Column.real(
                             "top_chance_pct",
@@ -55,7 +56,7 @@ public final class FieldCheckColumns {
                     Column.text(
                             "contents_source",
                             "cont_src",
-                            "Where it is known from what lies in the duct: recorded or assumed.",
+                            "Source of the duct contents: recorded or assumed.",
                             row -> row.span().span().duct().contentsSource().key()),
                     Column.text(
                             "look_at",
@@ -65,7 +66,7 @@ public final class FieldCheckColumns {
                     Column.text(
                             "cautions",
                             "cautions",
-                            "What the crew that goes there has to bear in mind, joined by ;.",
+                            "Cautions for the crew at this vault, joined by ;.",
                             row -> String.join("; ", row.cautions()))));
 
     private FieldCheckColumns() {}

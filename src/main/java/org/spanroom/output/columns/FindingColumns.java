@@ -23,7 +23,7 @@ public final class FindingColumns {
     public static final Column<Finding> COUNT = Column.integer(
             "problem_count",
             "problems",
-            "How many problems of the same kind the row stands for: more than 1 where there are too many to list.",
+            "How many problems of the same kind the row represents: more than 1 where there are too many to list.",
             Finding::count);
 
     public static final Table<Finding> TABLE = Table.layer(
@@ -58,7 +58,7 @@ public final class FindingColumns {
                             "lost_length_m",
                             "lost_m",
                             3,
-                            "Drawn length that the finding takes out of the spans; 0 where it takes none.",
+                            "Drawn length that is not assigned to a span because of the problem; 0 if none.",
                             Finding::lengthM),
                     Column.real(
                             "lon_deg",

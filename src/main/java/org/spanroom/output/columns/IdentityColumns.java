@@ -31,7 +31,7 @@ final class IdentityColumns {
                         "Recorded state of the bore: sound, oval, collapsed, blocked or unknown.",
                         duct(d -> word(d.condition()))),
                 Column.flag("flooded", "flooded", "Whether the duct is recorded as flooded.", duct(Duct::flooded)),
-                Column.text("surface", "surface", "What lies above, as recorded.", duct(Duct::surface)),
+                Column.text("surface", "surface", "Surface above the duct, as recorded.", duct(Duct::surface)),
                 Column.integer(
                         "year_installed",
                         "year_inst",

@@ -47,7 +47,7 @@ public final class MoneyColumns {
     private static final Column<RankedSpan> SAVING_HIGH =
             high("saving_high_money", "sav_high", ranges -> ranges.saving().highMoney());
 
-    /** Those that come from drawings of the rates, in which no scoring has a part; empty for spans without a rank. */
+    /** Those that come from draws of the rates, in which no scoring has a part; empty for spans without a rank. */
     public static final List<Column<RankedSpan>> DRAWN = List.of(
             RECOVERY_LOW,
             RECOVERY_LIKELY,
@@ -78,7 +78,7 @@ public final class MoneyColumns {
                 Column.text(
                         "build_method",
                         "bld_method",
-                        "How new ducts on the same path would be laid most cheaply.",
+                        "The cheapest way to lay new ducts on the same path.",
                         build(build -> build.method().key())),
                 Column.text(
                         "build_surface",
@@ -88,12 +88,12 @@ public final class MoneyColumns {
                 Column.flag(
                         "surface_assumed",
                         "surf_assum",
-                        "Whether the recorded surface means none of these, so that one is assumed.",
+                        "Whether the surface is assumed because the recorded one is none of these.",
                         effort(effort -> effort.quantities().surfaceAssumed())),
                 Column.integer(
                         "positions_needed",
                         "needed",
-                        "Positions that new build is priced for: those gained, but no more than are in demand.",
+                        "Positions that new build is priced for: those gained, up to room.demand_positions.",
                         effort(effort -> effort.quantities().positionsNeeded())),
                 Column.integer(
                         "build_ducts", "bld_ducts", "New ducts for the positions needed.", build(NewBuild::ducts)),
@@ -111,7 +111,8 @@ public final class MoneyColumns {
                         "saving_money",
                         "saving",
                         2,
-                        "Cost of new build less that of recovery, with all rates at their values; scored for each unit of money spent.",
+                        "Cost of new build minus cost of recovery, with all rates at their values; the score "
+                                + "uses it per unit of money spent.",
                         effort(Effort::savingMoney)),
                 SAVING_LOW,
                 SAVING_LIKELY,
@@ -157,16 +158,18 @@ public final class MoneyColumns {
     }
 
     private static Column<RankedSpan> low(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        String meaning = "The same in the lower percentile of drawings of the rates that the config names.";
+        String meaning = "Its low value: the lower configured percentile of the joint draws of the rates.";
         return Column.real(name, shortName, 2, meaning, money(cell));
     }
 
     private static Column<RankedSpan> likely(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(name, shortName, 2, "The same in the median of these drawings.", money(cell));
+        return Column.real(name, shortName, 2, "Its likely value: the median of the joint draws of the "
+                + "rates.", money(cell));
     }
 
     private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(name, shortName, 2, "The same in the upper percentile.", money(cell));
+        return Column.real(name, shortName, 2, "Its high value: the upper configured percentile of the joint "
+                + "draws of the rates.", money(cell));
     }
 
     private static Function<RankedSpan, Object> money(ToDoubleFunction<MoneyRanges> cell) {

@@ -14,7 +14,8 @@ import org.spanroom.output.table.Table;
 public final class MoveColumns {
     public static final Table<SpanMove> TABLE = Table.layer(
             "moves",
-            "One row for each span that stands elsewhere in the second of two runs, by cause, the farthest moved first.",
+            "One row for each span whose rank, score or reason differs in the second of two runs, by cause, the "
+                    + "largest move first.",
             GeometryKind.LINE,
             row -> row.lonLat().map(Shape::line).orElse(Shape.EMPTY),
             List.of(
@@ -22,9 +23,9 @@ public final class MoveColumns {
                     Column.text(
                             "cause",
                             "cause",
-                            "new or gone: only one run has it; excluded or admitted: it lost or got a rank; score: its own "
-                                    + "score is another; others: only other spans' scores are; reason: it has no rank "
-                                    + "in both, for another reason.",
+                            "new or gone: only one run has the span; excluded or admitted: it lost or gained a "
+                                    + "rank; score: its own score changed; others: only scores of other spans "
+                                    + "changed; reason: neither run ranks it, for different reasons.",
                             row -> row.cause().key()),
                     Column.integer("rank_before", "rank_bef", "Rank in the first run.", row -> rank(row.before())),
                     Column.integer("rank_after", "rank_aft", "Rank in the second run.", row -> rank(row.after())),
@@ -53,12 +54,12 @@ public final class MoveColumns {
                     Column.text(
                             "exclusion_before",
                             "excl_bef",
-                            "Why the first run gives it no rank.",
+                            "Why the first run does not rank it.",
                             row -> row.before().map(Standing::exclusion)),
                     Column.text(
                             "exclusion_after",
                             "excl_aft",
-                            "Why the second run gives it no rank.",
+                            "Why the second run does not rank it.",
                             row -> row.after().map(Standing::exclusion)),
                     Column.text(
                             "value_changes",

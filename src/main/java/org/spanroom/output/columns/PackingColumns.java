@@ -28,13 +28,14 @@ final class PackingColumns {
                 Column.text(
                         "pull_choice",
                         "choice",
-                        "Which innerducts come out, empty and then widest first, and whether dead cables do: the choice "
-                                + "that gains most positions an hour. Counts of room and forces are of this one.",
+                        "How many innerducts come out (empty ones first, then the widest), and whether dead "
+                                + "cables do: the choice that gains the most positions per hour. Room counts "
+                                + "and forces are for this choice.",
                         row -> room(row).proposal().map(PullChoice::words)),
                 Column.text(
                         "proposal_reason",
                         "why_choice",
-                        "Why a proposal that leaves innerducts in is better than pulling all; empty where it leaves none.",
+                        "Why it is better to leave some innerducts in place; empty where all are pulled.",
                         row -> room(row).proposalReason()));
     }
 
@@ -49,14 +50,15 @@ final class PackingColumns {
                         "margin_before_mm",
                         "marg_bef",
                         2,
-                        "How much narrower the bore could be for them, at least; negative: how much too narrow it is.",
+                        "Spare inside diameter: how much smaller the bore could be, at least, and still take "
+                                + "them; negative: how much too small it is.",
                         section(s -> s.before().marginMm())),
                 Column.real(
                         "gap_before_mm",
                         "gap_bef",
                         2,
-                        "Where packing_before is undecided: how far apart the bores are that the best arrangement known needs "
-                                + "and that the strongest bound demands.",
+                        "Where packing_before is undecided: the bore that the best known arrangement needs "
+                                + "minus the largest proven minimum bore.",
                         PackingColumns::gapMm));
     }
 
@@ -71,23 +73,24 @@ final class PackingColumns {
                         "margin_after_mm",
                         "marg_aft",
                         2,
-                        "The same margin once the new cables are in, in addition to the bore's allowance.",
+                        "The same margin with the new cables in place, in addition to the bore allowance.",
                         recovered(choice -> choice.after().marginMm())),
                 Column.text(
                         "next_sleeve",
                         "next_slv",
-                        "What is known of one further sleeve where packing is the binding rule.",
+                        "Whether one additional sleeve fits, where packing is the binding rule.",
                         recovered(choice -> choice.nextSleeve().map(PackingOutcome::key))),
                 Column.real(
                         "jam_ratio",
                         "jam_ratio",
                         2,
-                        "1.05 times the bore over the width of three or more equal innerducts in it; 2.8 to 3.2 may jam.",
+                        "Jam ratio of three or more equal innerducts: 1.05 times the bore over their outside "
+                                + "diameter; from 2.8 to 3.2 they may jam.",
                         PackingColumns::jamRatio),
                 Column.text(
                         "contradiction",
                         "contradict",
-                        "Why the recorded contents cannot be true; empty where they can.",
+                        "Why the recorded contents cannot fit the recorded bore; empty where they can.",
                         row -> room(row).findContradiction()));
     }
 

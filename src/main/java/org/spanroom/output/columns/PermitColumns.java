@@ -47,8 +47,8 @@ public final class PermitColumns {
                 Column.text(
                         "zones_to_come",
                         "zones_next",
-                        "Permit zones that will be touched but have not begun on the run date, each with its"
-                                + " first day, joined by ;. No other column counts them.",
+                        "Permit zones that the span touches but that start after the run date, each with its "
+                                + "first day, joined by ;. No other column counts them.",
                         permits(p ->
                                 p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),
                 Column.real(
@@ -85,7 +85,8 @@ public final class PermitColumns {
                 Column.integer(
                         "recovery_lead_days",
                         "lead_recov",
-                        "Days until the permits that recovery needs are issued, if all are applied for on the same day.",
+                        "Days until the permits that recovery needs are issued, if all are applied for on the "
+                                + "same day.",
                         recovery(Permits::recoveryLeadDays)),
                 Column.integer(
                         "new_build_lead_days",
@@ -95,7 +96,7 @@ public final class PermitColumns {
                 Column.integer(
                         "lead_avoided_days",
                         "lead_days",
-                        "By how many days the permits of recovery are there sooner than those of new build.",
+                        "How many days earlier the permits for recovery are issued than those for new build.",
                         EffortColumns.effort(effort -> effort.quantities().leadDaysAvoided())));
     }
 
@@ -117,7 +118,7 @@ public final class PermitColumns {
                 Column.text(
                         rule.shown().column() + "_until",
                         rule.shown().shortColumn() + "_to",
-                        "Last day of the last of these bans; for_good where one has no last day.",
+                        "Last day of the ban that ends last; for_good where a ban has no last day.",
                         permits(p -> until(p, rule))));
     }
 
@@ -127,7 +128,7 @@ public final class PermitColumns {
                 Column.text(
                         "zones",
                         "zones",
-                        "Permit zones that the vault's place lies in, joined by ;.",
+                        "Permit zones that the vault is in, joined by ;.",
                         vault -> vault.zones().stream().map(Zone::id).collect(joining(";"))),
                 Column.text(
                         "zone_kinds",

@@ -27,8 +27,10 @@ import org.spanroom.output.table.Table;
 public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, int piece) {
     public static final Table<PermitRow> TABLE = Table.layer(
             "permits",
-            "One row for each stretch of a span inside a permit zone, span by span in the order of the ranking; where only a"
-                    + " vault lies in the zone, one row without geometry and with 0 m. Zones that overlap have a row each.",
+            "One row for each stretch of a span inside a permit zone, span by span in the order of the ranking; "
+                    + "where only a"
+                    + " vault lies in the zone, one row without geometry and with 0 m. Zones that overlap have "
+                    + "a row each.",
             GeometryKind.LINE,
             PermitRow::shape,
             columns());
@@ -108,7 +110,7 @@ public record PermitRow(Span span, ZoneTouch touch, Optional<Stretch> stretch, i
                         "kind",
                         "Kind of the zone, a key of permit.kinds; other where its kind is not known.",
                         zone(Zone::kind)),
-                Column.text("name", "name", "What people call the zone.", zone(Zone::name)),
+                Column.text("name", "name", "Common name of the zone.", zone(Zone::name)),
                 Column.text(
                         "first_day",
                         "first_day",

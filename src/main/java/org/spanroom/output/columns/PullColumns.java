@@ -52,17 +52,18 @@ public final class PullColumns {
                 Column.text(
                         "pull_outcome",
                         "pull_out",
-                        "Ends at which every innerduct can come out: both, a, b or neither; none where no innerduct is to be pulled.",
+                        "Ends at which every innerduct can be pulled out: both, a, b or neither; none where the duct has no innerduct to pull.",
                         pull(p -> p.outcome().key())),
                 Column.text(
                         "pull_better_end",
                         "pull_end",
-                        "End at which the innerducts better come out: a is vault_a, b is vault_b.",
+                        "Better end to pull the innerducts out at: a (vault_a) or b (vault_b).",
                         pull(p -> p.outcome().findBetterEnd().map(SpanEnd::key))),
                 Column.text(
                         "pull_end_reason",
                         "pull_why",
-                        "Why that end: only_end, least_used, better_site (off the roadway or with machine access, and hardly"
+                        "Why that end: only_end, least_used, better_site (off the roadway or with machine "
+                                + "access, and hardly"
                                 + " more used), less_force or both_equal.",
                         pull(p -> p.outcome().findEndReason().map(EndReason::key))),
                 Column.text("pull_better_vault", "pull_vault", "The vault at that end.", PullColumns::betterVault));
@@ -74,7 +75,7 @@ public final class PullColumns {
                         "pull_utilization_pct",
                         "pull_util",
                         1,
-                        "How far the tightest limit is used up when pulling from the better end; above 100 it fails.",
+                        "Utilization of the tightest limit at the better end; above 100 the pull fails.",
                         pull(p -> p.outcome().findTightest().map(LimitUse::utilizationPercent))),
                 Column.text(
                         "pull_tightest_limit",
@@ -86,8 +87,9 @@ public final class PullColumns {
                         "pull_later_pct",
                         "pull_later",
                         1,
-                        "How far it would be used up once the positions beside the innerducts (positions_now_beside) hold cables: "
-                                + "these lie on every innerduct that is pulled later. Empty where there are none.",
+                        "The same if the positions beside the innerducts (positions_now_beside) are filled with "
+                                + "cables first: their weight rests on every innerduct that is pulled later. "
+                                + "Empty where there are none.",
                         row -> row.assessment()
                                 .laterPull()
                                 .flatMap(later -> later.outcome().findTightest())
@@ -104,12 +106,13 @@ public final class PullColumns {
                 Column.text(
                         "pull_failing_limit",
                         "fail_limit",
-                        "The limit that says no: to the better end where neither is possible, else to the other end.",
+                        "The limit that fails: at the better end if the pull is possible from neither, "
+                                + "otherwise at the other end.",
                         failing(use -> use.kind().key())),
                 Column.text(
                         "pull_failing_limits",
                         "fail_all",
-                        "Every limit that any innerduct passes at the better end, joined by ;.",
+                        "Every limit that fails for any innerduct at the better end, joined by ;.",
                         pull(p -> p.failingLimits().stream().map(LimitKind::key).collect(joining(";")))),
                 Column.text(
                         "pull_failing_end",
@@ -120,7 +123,7 @@ public final class PullColumns {
                         "pull_failing_at_m",
                         "fail_at_m",
                         2,
-                        "Where it is passed, as distance along the span from vault_a.",
+                        "Where it fails, as distance along the span from vault_a.",
                         failing(LimitUse::atM)),
                 Column.real(
                         "pull_failing_found_in_unit",
@@ -132,7 +135,7 @@ public final class PullColumns {
                         "pull_failing_allowed_in_unit",
                         "fail_allow",
                         2,
-                        "What is allowed there: the most, or for a radius the least.",
+                        "What is allowed there: a maximum, or for a radius or slack a minimum.",
                         failing(use -> inUnit(use, use.allowedSi()))),
                 Column.text(
                         "pull_failing_unit",
@@ -154,7 +157,7 @@ public final class PullColumns {
                         "hold_" + friction.key() + "_n",
                         "hold_" + shortWord(friction) + "_n",
                         1,
-                        "Largest force that holds an innerduct's cables meanwhile at the opposite end.",
+                        "Largest force that holds the cables of an innerduct during that pull, at the opposite end.",
                         atBetterEnd((p, end) -> p.largestHoldN(end, friction))));
     }
 
@@ -171,7 +174,7 @@ public final class PullColumns {
                         "hold_for_" + end.key() + "_n",
                         "hold_" + end.key() + "_n",
                         1,
-                        "Largest force that holds an innerduct's cables meanwhile at end "
+                        "Largest force that holds the cables of an innerduct during that pull, at end "
                                 + end.opposite().key() + ".",
                         pull(p -> present(p, p.largestHoldN(end, p.judgedBy())))));
     }
@@ -181,17 +184,17 @@ public final class PullColumns {
                 Column.text(
                         "pull_friction",
                         "pull_frict",
-                        "State of friction that the outcome holds for: lubricated, dry or bad.",
+                        "Friction state that the outcome applies to: lubricated, dry or bad.",
                         pull(p -> p.pulls().isEmpty() ? "" : p.judgedBy().key())),
                 Column.text(
                         "pull_warnings",
                         "pull_warn",
-                        "Limits whose value to warn above is passed, joined by ;.",
+                        "Limits whose warning value is exceeded, joined by ;.",
                         pull(p -> p.warnings().stream().map(LimitKind::key).collect(joining(";")))),
                 Column.text(
                         "pull_assumptions",
                         "pull_assum",
-                        "What the forces rest on without having been measured, joined by ;.",
+                        "Assumptions on which the forces are based, as keys joined by ;.",
                         pull(p -> p.assumptions().stream()
                                 .map(PullAssumption::key)
                                 .collect(joining(";")))));

@@ -19,7 +19,8 @@ import org.spanroom.output.table.Table;
 public record PullRow(Span span, InnerductPull pull) {
     public static final Table<PullRow> TABLE = Table.plain(
             "pulls",
-            "One row for each innerduct that is to be pulled out, in the order of pulling, span by span in the order of the"
+            "One row for each innerduct that is to be pulled out, in the order of pulling, span by span in the "
+                    + "order of the"
                     + " ranking.",
             columns());
 
@@ -52,15 +53,15 @@ public record PullRow(Span span, InnerductPull pull) {
                 Column.text(
                         "contents_source",
                         "cont_src",
-                        "Where it is known from what lies in the duct: recorded or assumed.",
+                        "Source of the duct contents: recorded or assumed.",
                         row -> row.span().duct().contentsSource().key()),
                 Column.integer(
-                        "turn", "turn", "Its place in the order of pulling, from 1.", pulled(InnerductPull::turn)),
+                        "turn", "turn", "Its position in the order of pulling, from 1.", pulled(InnerductPull::turn)),
                 Column.text("innerduct", "innerduct", "Name of the innerduct.", innerduct(Innerduct::id)),
                 Column.text(
                         "reason",
                         "reason",
-                        "Why it has this turn: only_one, empty, lightest or last.",
+                        "Why it is pulled at this point: only_one, empty, lightest or last.",
                         pulled(pull -> pull.reason().key())));
     }
 
@@ -82,7 +83,7 @@ public record PullRow(Span span, InnerductPull pull) {
                         "neighbor_n_per_m",
                         "neighb_npm",
                         3,
-                        "Weight of the duct's other contents that lies on it in its turn.",
+                        "Weight of the duct's other contents that rests on it when it is pulled.",
                         pulled(InnerductPull::neighborNPerM)),
                 Column.real(
                         "wedge_ratio",
@@ -110,7 +111,7 @@ public record PullRow(Span span, InnerductPull pull) {
                         "hold_for_" + name,
                         "h_" + shortName,
                         1,
-                        "Force that holds its cables meanwhile at end "
+                        "Force that holds its cables during that pull, at end "
                                 + end.opposite().key() + ".",
                         force(end, friction, PullForces::holdN)));
     }

@@ -6,14 +6,14 @@ import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.table.Column;
 
-/** The columns of the spans that say how sure a rank is; empty for an excluded span, and where nothing was simulated. */
+/** The columns of the spans that say how certain a rank is; empty for an excluded span, and where nothing was simulated. */
 public final class RankConfidenceColumns {
     /** The only one that no scoring has a part in. */
     public static final Column<RankedSpan> FEASIBLE = Column.real(
             "feasible_chance_pct",
             "feas_pct",
             1,
-            "Chance that all can be pulled and room is gained, what is assumed or uncertain varied.",
+            "Chance that every innerduct can be pulled and room is gained, with assumed and uncertain values varied.",
             percent(RankConfidence::feasibleRatio));
 
     private RankConfidenceColumns() {}
@@ -25,19 +25,19 @@ public final class RankConfidenceColumns {
                         "score_low_points",
                         "score_low",
                         2,
-                        "Score that the span falls short of with a chance of 10 percent.",
+                        "10th percentile of the simulated score.",
                         cell(RankConfidence::scoreLowPoints)),
                 Column.real(
                         "score_high_points",
                         "score_high",
                         2,
-                        "Score that the span exceeds with a chance of 10 percent.",
+                        "90th percentile of the simulated score.",
                         cell(RankConfidence::scoreHighPoints)),
                 Column.real(
                         "top_chance_pct",
                         "top_pct",
                         1,
-                        "Chance of being among the top of the ranking, as many as the config says.",
+                        "Chance that the span is in the top of the ranking: the first uncertainty.top_count spans.",
                         percent(RankConfidence::topRatio)));
     }
 

@@ -47,13 +47,15 @@ final class RoomColumns {
                         "fill_now_pct",
                         "fill_now",
                         2,
-                        "Share of the bore that innerducts, taken as solid, and the cables beside them close off now.",
+                        "Share of the bore that is filled now: innerducts, treated as solid, and the cables "
+                                + "beside them.",
                         room(r -> percent(r.fillNowRatio()))),
                 Column.real(
                         "fill_removed_pct",
                         "fill_remov",
                         2,
-                        "Share of the bore that innerducts left and the cables that stay close off once the others are out.",
+                        "Share of the bore that is filled after removal: innerducts left in place and the "
+                                + "cables that stay.",
                         room(r -> percent(r.fillAfterRemovalRatio()))),
                 Column.real(
                         "fill_final_pct",
@@ -69,7 +71,7 @@ final class RoomColumns {
                         "recoverable_mm2",
                         "recov_mm2",
                         1,
-                        "Outside areas of the innerducts that come out less the areas of the cables in them that stay.",
+                        "Outside area of the removed innerducts minus the area of their cables that stay.",
                         then(PullChoice::recoverableMm2)),
                 Column.integer(
                         "innerducts_out",
@@ -85,22 +87,23 @@ final class RoomColumns {
                 Column.integer(
                         "positions_now_sleeves",
                         "now_sleeve",
-                        "Of these, cells of sleeves already in that hold no cable and are not reserved.",
+                        "Of these, cells of existing sleeves that have no cable and are not reserved.",
                         now(positions -> positions.inSleeves())),
                 Column.integer(
                         "positions_now_beside",
                         "now_beside",
-                        "Of these, cells of new sleeves that fit beside whatever lies in the duct.",
+                        "Of these, cells of new sleeves that fit beside the present contents.",
                         now(positions -> positions.beside())),
                 Column.integer(
                         "positions_reserved",
                         "pos_reserv",
-                        "Positions of the duct that are promised, as recorded: left out of positions_now and positions_after.",
+                        "Positions of the duct that are promised, as recorded: not counted in positions_now and "
+                                + "positions_after.",
                         duct(d -> d.circumstances().positionsReserved())),
                 Column.integer(
                         "cells_reserved",
                         "cell_rsrv",
-                        "Cells of sleeves already in that are promised and hold no cable: no positions.",
+                        "Cells of existing sleeves that are promised and have no cable yet: not counted as positions.",
                         duct(d -> reservedCells(d.contents()))));
     }
 
@@ -110,27 +113,28 @@ final class RoomColumns {
                 Column.integer(
                         "sleeves",
                         "sleeves",
-                        "Whole fabric sleeves that go in after recovery.",
+                        "Fabric sleeves that are placed after recovery.",
                         room(r -> r.now().map(any -> r.sleeves()))),
                 Column.integer(
                         "new_cables",
                         "new_cables",
-                        "Design cables that find a cell in those sleeves.",
+                        "Design cables that fit in the cells of those sleeves.",
                         room(r -> r.now().map(any -> r.newCables()))),
                 SpanColumns.POSITIONS_GAINED,
                 Column.integer(
                         "positions_gained_few",
                         "gain_few",
-                        "The same if a duct of unrecorded contents holds few items, by the config's scenarios; where they are recorded what "
-                                + "recovery adds anyway, empty where they are unknown.",
+                        "Positions that recovery adds in the scenario few; equal to positions_gained where the "
+                                + "contents are recorded, empty where they are unknown.",
                         row -> row.scenarios().map(ScenarioGains::few)),
                 Column.integer(
                         "positions_gained_many",
                         "gain_many",
-                        "The same if it holds many.",
+                        "Positions that recovery adds in the scenario many.",
                         row -> row.scenarios().map(ScenarioGains::many)),
                 Column.text(
-                        "binding_rule", "binding", "The rule that allows no further sleeve.", room(Room::bindingRule)));
+                        "binding_rule", "binding", "The rule that allows no additional "
+                                + "sleeve.", room(Room::bindingRule)));
     }
 
     private static Function<RankedSpan, Object> duct(Function<Duct, Object> cell) {

@@ -9,40 +9,42 @@ import org.spanroom.output.table.Table;
 public final class ScenarioColumns {
     public static final Table<ScenarioResult> TABLE = Table.plain(
             "scenarios",
-            "One row for each scenario of the contents that are not recorded, and what the whole run would find in it; no row where no "
+            "One row for each scenario of the contents that are not recorded, and what the whole run would find "
+                    + "in it; no row where no "
                     + "span has assumed contents. Spans with recorded contents are the same in all of them.",
             List.of(
                     Column.text("scenario", "scenario", "Its name: few, typical or many.", ScenarioResult::name),
                     Column.flag(
-                            "main_result", "main", "Whether the other tables rest on this one.", ScenarioResult::main),
+                            "main_result", "main", "Whether the other tables are based on this "
+                                    + "scenario.", ScenarioResult::main),
                     Column.integer(
                             "innerduct_count",
                             "innerducts",
-                            "Innerducts in a duct of which their number is not recorded.",
+                            "Innerducts in a duct whose innerduct count is not recorded.",
                             row -> row.scenario().innerductCount()),
                     Column.integer(
                             "cable_count",
                             "cables",
-                            "Cables in a duct of which their number is not recorded.",
+                            "Cables in a duct whose cable count is not recorded.",
                             row -> row.scenario().cableCount()),
                     Column.real(
                             "chance_pct",
                             "chance_pct",
                             1,
-                            "Chance that such a duct is like this, as the config has it.",
+                            "Configured chance of the scenario for such a duct.",
                             row -> 100 * row.scenario().chanceRatio()),
                     Column.integer(
                             "spans_ranked", "ranked", "How many spans would be ranked.", ScenarioResult::spansRanked),
                     Column.integer(
                             "spans_contents_assumed",
                             "cont_assum",
-                            "How many of these rest on an assumed count.",
+                            "How many of these are based on an assumed count.",
                             ScenarioResult::spansAssumed),
                     Column.real(
                             "length_m",
                             "length_m",
                             3,
-                            "Length of the ranked spans that counts.",
+                            "Length of the ranked spans, as used in the calculation.",
                             ScenarioResult::lengthM),
                     Column.integer(
                             "positions_gained",

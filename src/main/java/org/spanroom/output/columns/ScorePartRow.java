@@ -21,7 +21,7 @@ public record ScorePartRow(String spanId, CriterionInfo criterion, Score.Part pa
                     Column.text(
                             "criterion",
                             "criterion",
-                            "The criterion, a key of scoring.weights.",
+                            "The criterion, a key of scoring.criteria.",
                             row -> row.criterion().key()),
                     Column.real(
                             "quantity_in_unit",
@@ -44,7 +44,7 @@ public record ScorePartRow(String spanId, CriterionInfo criterion, Score.Part pa
                             "score_part_points",
                             "points",
                             2,
-                            "Part of the score that the criterion gives.",
+                            "Points that the criterion adds to the score.",
                             row -> row.part().points())));
 
     /** Returns a span's rows in the order of the criteria. */

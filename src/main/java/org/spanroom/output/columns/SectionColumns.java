@@ -16,21 +16,25 @@ public final class SectionColumns {
 
     private static final Table<RankedSection> TABLE = Table.layer(
             NAME,
-            "One row for each section: the spans of one bank between the same two vaults, in the order of their best spans; those "
-                    + "without a ranked span last, by section_id. A duct without a recorded bank is a section of its own.",
+            "One row for each section: the spans of one bank between the same two vaults, in the order of their "
+                    + "best spans; those "
+                    + "without a ranked span last, by section_id. A duct without a recorded bank is a section "
+                    + "of its own.",
             GeometryKind.LINE,
             row -> row.first().lonLat().map(Shape::line).orElse(Shape.EMPTY),
             List.of(
                     Column.text(
                             "section_id",
                             "section_id",
-                            "Name of the section, the same in every run on the same data: bank and the two vaults in the order of "
-                                    + "their ids, joined by :; without a recorded bank : and the duct stand in its place.",
+                            "Name of the section, the same in every run on the same data: bank and the two "
+                                    + "vaults in the order of "
+                                    + "their ids, joined by :; without a recorded bank, : and the duct replace it.",
                             key(SectionKey::id)),
                     Column.integer(
                             "section_rank",
                             "sect_rank",
-                            "Place among the sections by the best span of each, 1 for the best; empty if no span of it is ranked.",
+                            "Place among the sections by the best span of each, 1 for the best; empty if no "
+                                    + "span of it is ranked.",
                             RankedSection::rank),
                     Column.text("bank_id", "bank_id", "The bank of its ducts.", key(SectionKey::bankId)),
                     Column.text(
@@ -40,7 +44,8 @@ public final class SectionColumns {
                             key(SectionKey::vaultId)),
                     Column.text("vault_b", "vault_b", "The other vault.", key(SectionKey::otherVaultId)),
                     Column.integer(
-                            "spans", "spans", "How many spans, so ducts, it has.", counts(RankedSection.Counts::spans)),
+                            "spans", "spans", "How many spans it has, one for each "
+                                    + "duct.", counts(RankedSection.Counts::spans)),
                     Column.integer(
                             "spans_ranked",
                             "ranked",
@@ -61,7 +66,8 @@ public final class SectionColumns {
                     Column.integer(
                             "positions_after",
                             "pos_after",
-                            "Positions after what is proposed for each of its spans, of all together, excluded ones included.",
+                            "Positions after what is proposed for each of its spans, of all together, excluded "
+                                    + "ones included.",
                             counts(RankedSection.Counts::positionsAfter)),
                     Column.integer(
                             "positions_gained",
@@ -71,7 +77,7 @@ public final class SectionColumns {
                     Column.integer(
                             "spans_contents_assumed",
                             "cont_assum",
-                            "How many of its ranked spans rest on an assumed count of innerducts or cables.",
+                            "How many of its ranked spans are based on an assumed count of innerducts or cables.",
                             counts(RankedSection.Counts::contentsAssumed)),
                     Column.text(
                             "best_span",
@@ -93,7 +99,7 @@ public final class SectionColumns {
                             "best_length_m",
                             "best_len_m",
                             3,
-                            "Length of that span that counts.",
+                            "Length of that span, as used in the calculation.",
                             best(RankedSection.First::lengthM)),
                     Column.integer(
                             "best_cautions",

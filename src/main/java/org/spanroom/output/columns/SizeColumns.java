@@ -11,7 +11,7 @@ import org.spanroom.output.table.Column;
 /** The columns of a span that say where the sizes of its duct and contents are from. */
 final class SizeColumns {
     private static final String WORDS = ": recorded (as a size), catalog (a row that the data names) or assumed"
-            + " (the configured default); of several the least certain.";
+            + " (the configured default); if there are several, the least certain.";
 
     private SizeColumns() {}
 
@@ -30,7 +30,7 @@ final class SizeColumns {
                 Column.text(
                         "innerduct_wall_source",
                         "wall_src",
-                        "The same for their wall, by itself or from the SDR.",
+                        "The same for their wall, recorded directly or calculated from the SDR.",
                         innerducts(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR)),
                 Column.text(
                         "cable_diameter_source",

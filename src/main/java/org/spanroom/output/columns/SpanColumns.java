@@ -36,7 +36,7 @@ public final class SpanColumns {
             "length_m",
             "length_m",
             3,
-            "The length that counts: drawn, or recorded where the config says so.",
+            "Length used in the calculation: drawn, or recorded where the config says so.",
             span(Span::lengthM));
 
     public static final Column<RankedSpan> DRAWN_LENGTH = Column.real(
@@ -45,14 +45,15 @@ public final class SpanColumns {
     public static final Column<RankedSpan> POSITIONS_NOW = Column.integer(
             "positions_now",
             "pos_now",
-            "Design cables that the duct can take today, everything left in: in empty innerducts, in cells of sleeves already "
-                    + "in, and beside them. Reserved positions are left out; empty where the contents are unknown.",
+            "Design cables that the duct can take today with all contents left in place: in empty innerducts, "
+                    + "in free cells of existing sleeves, and beside the contents. Reserved positions do not "
+                    + "count; empty where the contents are unknown.",
             room(Room::positionsNow));
 
     public static final Column<RankedSpan> POSITIONS_GAINED = Column.integer(
             "positions_gained",
             "pos_gain",
-            "Positions that recovery adds: positions_after less positions_now.",
+            "Positions that recovery adds: positions_after minus positions_now.",
             room(Room::positionsGained));
 
     public static final Column<RankedSpan> DUCT =
@@ -73,28 +74,30 @@ public final class SpanColumns {
     public static final Column<RankedSpan> SPARE = Column.flag(
             "spare",
             "spare",
-            "Whether the duct is spare: recorded as empty and sound, not refused by its owner, so that it takes cables as it is.",
+            "Whether the duct is spare: recorded as empty and sound, and not refused by its owner. It takes "
+                    + "cables without recovery.",
             duct(Duct::isSpare));
 
     public static final Column<RankedSpan> POSITIONS_AFTER = Column.integer(
             "positions_after",
             "pos_after",
-            "The same as positions_now once the proposed innerducts are out; as now where none can come out.",
+            "The same count after the proposed innerducts are removed; equal to positions_now where none can be "
+                    + "removed.",
             room(Room::positionsAfter));
 
     /** Where it is known from what lies in the duct. */
     public static final Column<RankedSpan> CONTENTS_SOURCE = Column.text(
             "contents_source",
             "cont_src",
-            "Where it is known from what lies in the duct: recorded, assumed (the number of innerducts or cables is the config's, so that "
-                    + "all that follows from it is an assumption) or unknown.",
+            "Source of the duct contents: recorded, assumed (the number of innerducts or cables comes from the "
+                    + "config, so every result that depends on it is an assumption) or unknown.",
             duct(d -> d.contentsSource().key()));
 
     public static final Column<RankedSpan> ASSUMED = Column.text(
             "assumed",
             "assumed",
-            "Terms that were not recorded, or whose recorded value was rejected, so that a configured default "
-                    + "stands for them, joined by ;.",
+            "Terms that were not recorded, or whose recorded value was rejected, so that the configured default "
+                    + "was used, joined by ;.",
             duct(d -> terms(d.assumed())));
 
     /** The core columns in the order in which they are written; the owner's own fields follow. */

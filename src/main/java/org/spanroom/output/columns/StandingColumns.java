@@ -30,7 +30,8 @@ public final class StandingColumns {
     public static final Column<Ranked> EXCLUSION = Column.text(
             "exclusion",
             "exclusion",
-            "Why the span is not ranked, as a key; empty if it is. Of several reasons the most basic one.",
+            "Why the span is not ranked, as a key; empty if it is ranked. If several reasons apply, the most "
+                    + "basic one.",
             row -> row.verdict().findFirst().map(Exclusion::key));
 
     private static final Column<Ranked> EXCLUSION_TEXT = Column.text(
@@ -51,7 +52,7 @@ public final class StandingColumns {
     public static final Column<Ranked> CAUTIONS = Column.text(
             "cautions",
             "cautions",
-            "What to bear in mind before work, as keys joined by ;, the reasons whose gate is open first.",
+            "Cautions before work, as keys joined by ;. Reasons whose gate is switched off come first.",
             row -> String.join(";", row.verdict().cautionKeys()));
 
     /** The standing itself, in the order of the table. */

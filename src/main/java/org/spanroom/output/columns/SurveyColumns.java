@@ -15,7 +15,8 @@ import org.spanroom.output.table.Table;
 public final class SurveyColumns {
     public static final Table<SurveyStop> TABLE = Table.layer(
             "vault_survey",
-            "One row for each vault to open first, in order, to learn what lies in ducts of which that is not recorded or was assumed; no "
+            "One row for each vault to open first, in order, to survey ducts whose contents are not recorded or "
+                    + "were assumed; no "
                     + "row where everything is recorded.",
             GeometryKind.POINT,
             row -> Shape.point(row.vault().lonDeg(), row.vault().latDeg()),
@@ -34,7 +35,7 @@ public final class SurveyColumns {
                     Column.flag(
                             "in_roadway",
                             "in_roadway",
-                            "Whether its cover lies in the roadway, or may be for all that is recorded.",
+                            "Whether its cover is in the roadway, or its surface is not recorded.",
                             SurveyStop::inRoadway),
                     Column.integer(
                             "ducts_shown",
@@ -61,7 +62,7 @@ public final class SurveyColumns {
                     Column.text(
                             "main_stratum",
                             "stratum",
-                            "The one of which it shows most spans.",
+                            "The stratum of which it shows the most spans.",
                             row -> row.estimates().stream()
                                     .map(StratumEstimate::stratum)
                                     .findFirst()),
@@ -69,15 +70,16 @@ public final class SurveyColumns {
                             "margin_pct",
                             "margin_pct",
                             1,
-                            "How well a share of that stratum, as that of spans which gain room, is known after this visit: plus or "
-                                    + "minus so much, with 95 percent confidence.",
+                            "Margin of error in that stratum after this visit, for a share such as that of the "
+                                    + "spans that gain room: plus or minus, with 95 percent confidence.",
                             row -> row.estimates().stream()
                                     .map(found -> 100 * found.marginRatio())
                                     .findFirst()),
                     Column.text(
                             "strata",
                             "strata",
-                            "Every stratum that it represents, with spans seen so far, spans in all and margin, joined by ;.",
+                            "Every stratum that it represents, with spans seen so far, total spans and margin, "
+                                    + "joined by ;.",
                             row -> row.estimates().stream()
                                     .map(SurveyColumns::words)
                                     .collect(Collectors.joining("; "))),
@@ -85,7 +87,7 @@ public final class SurveyColumns {
                     Column.text(
                             "cautions",
                             "cautions",
-                            "What the crew that goes there has to bear in mind, joined by ;.",
+                            "Cautions for the crew at this vault, joined by ;.",
                             row -> String.join("; ", row.cautions()))));
 
     private SurveyColumns() {}

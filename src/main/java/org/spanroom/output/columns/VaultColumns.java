@@ -12,7 +12,7 @@ import org.spanroom.output.table.Table;
 public final class VaultColumns {
     public static final Table<VaultUse> TABLE = Table.layer(
             "vaults",
-            "One row for each vault that counts, in the order of reading; a footprint is shown by a point inside it.",
+            "One row for each vault that is used, in the order of reading; a footprint is shown by a point inside it.",
             GeometryKind.POINT,
             row -> Shape.point(row.vault().lonDeg(), row.vault().latDeg()),
             columns());
@@ -46,7 +46,7 @@ public final class VaultColumns {
                 Column.text(
                         "merged_vaults",
                         "merged",
-                        "Other vaults at the same place that count as this one, joined by ;.",
+                        "Other vaults at the same location that are treated as this one, joined by ;.",
                         row -> String.join(";", row.mergedIds()))));
         columns.addAll(PermitColumns.ofVaults());
         return columns;

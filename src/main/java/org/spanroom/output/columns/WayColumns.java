@@ -18,7 +18,7 @@ final class WayColumns {
                         "bend_total_deg",
                         "bend_total",
                         2,
-                        "Sum of all turning between the vaults, left and right.",
+                        "Total of all bends between the vaults, left and right.",
                         bends(b -> b.total().deg())),
                 Column.integer(
                         "bend_count",
@@ -29,7 +29,7 @@ final class WayColumns {
                         "largest_bend_deg",
                         "bend_max",
                         2,
-                        "Turning of the largest bend.",
+                        "Deflection of the largest bend.",
                         bends(b -> b.findLargest().map(Bend::deflection).map(Angle::deg))),
                 Column.real(
                         "smallest_radius_m",
@@ -40,7 +40,8 @@ final class WayColumns {
                 Column.flag(
                         "radius_assumed",
                         "rad_assume",
-                        "Whether the tightest bend's radius is the configured sweep, because no arc is drawn.",
+                        "Whether the radius of the tightest bend is the configured sweep radius, because no arc "
+                                + "is drawn.",
                         bends(b -> b.findTightest().map(Bend::radiusAssumed))));
     }
 

@@ -188,7 +188,7 @@ public final class CrossSectionSvg {
     private String beforeWords() {
         return String.format(
                 Locale.ROOT,
-                "%.1f %% of the bore filled; positions today: %d, %d of them beside",
+                "%.1f %% of the bore filled; positions today: %d, %d of them beside the contents",
                 100 * section.now().fillRatio(),
                 section.now().positionsAfter(),
                 Math.min(
@@ -199,7 +199,7 @@ public final class CrossSectionSvg {
     private static String afterWords(PullChoice choice) {
         return String.format(
                 Locale.ROOT,
-                "%s; %s, %s, %d gained; limited by %s",
+                "%s; %s, %s, positions gained: %d; limited by %s",
                 choice.words(),
                 Counted.of(choice.sleeves(), "sleeve"),
                 Counted.of(choice.newCables(), "new cable"),
@@ -209,13 +209,13 @@ public final class CrossSectionSvg {
 
     private String verdict(Packing packing) {
         if (packing.outcome() == PackingOutcome.FITS) {
-            return "fits, with " + units.words(packing.marginMm(), 1, "mm") + " to spare in width";
+            return "fits, with " + units.words(packing.marginMm(), 1, "mm") + " of inside diameter to spare";
         }
         if (packing.outcome() == PackingOutcome.DOES_NOT_FIT) {
-            return "proved not to fit, " + units.words(-packing.marginMm(), 2, "mm") + " too narrow";
+            return "proven not to fit: bore " + units.words(-packing.marginMm(), 2, "mm") + " too small";
         }
         return "undecided: the best known needs " + units.words(-packing.marginMm(), 2, "mm")
-                + " more; bounds come to within " + units.words(packing.gapMm(), 2, "mm") + " of it";
+                + " more diameter; the proven minimum is within " + units.words(packing.gapMm(), 2, "mm") + " of it";
     }
 
     private void legend() {

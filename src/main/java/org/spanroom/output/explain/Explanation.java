@@ -54,7 +54,7 @@ public final class Explanation {
         parts.text("span_id", "", ranked.span().id())
                 .whole("rank", "", ranked.rank())
                 .whole("spans_ranked", "", explained.recorded().spansRanked())
-                .text("standing", "standing", rank(explained))
+                .text("standing", "ranking", rank(explained))
                 .text("exclusion_why", "because", why)
                 .text("contents_assumption", "but", assumption(ranked));
     }

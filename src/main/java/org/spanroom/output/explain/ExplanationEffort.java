@@ -66,7 +66,7 @@ final class ExplanationEffort {
                         effort.quantities().positionsNeeded())
                 .number("build_money", "cost of a new build for these", effort.newBuildMoney(), 2, currency)
                 .number("saving_money", "saving", effort.savingMoney(), 2, currency)
-                .number("saving_ratio", "saving per cost", effort.savingRatio(), 3, "");
+                .number("saving_ratio", "saving-to-cost ratio", effort.savingRatio(), 3, "");
     }
 
     private static void ranges(ExplanationParts parts, MoneyRanges ranges, String currency) {
@@ -83,18 +83,18 @@ final class ExplanationEffort {
 
     private static void time(ExplanationParts parts, WorkTime time) {
         parts.number("site_hours", "on site", time.siteHours(), 2, "h")
-                .number("crew_hours", "crew", time.crewHours(), 2, "h")
+                .number("crew_hours", "crew-hours", time.crewHours(), 2, "h")
                 .whole("shifts", "shifts", time.shifts())
                 .whole("nights", "night shifts", time.nights())
-                .flag("fits_window", "longest pull fits a shift", time.fitsWindow())
-                .number("shared_a_hours", "less if combined with the span at A", time.sharedAtAHours(), 2, "h")
-                .number("shared_b_hours", "less if combined with the span at B", time.sharedAtBHours(), 2, "h");
+                .flag("fits_window", "longest pull fits in a shift", time.fitsWindow())
+                .number("shared_a_hours", "saved if combined with the span at A", time.sharedAtAHours(), 2, "h")
+                .number("shared_b_hours", "saved if combined with the span at B", time.sharedAtBHours(), 2, "h");
     }
 
     private static void material(ExplanationParts parts, MaterialFlow material) {
         parts.number("innerduct_out_kg", "innerduct out", material.innerductKg(), 1, "kg")
                 .whole("bags", "bags", material.bags())
-                .whole("loads", "loads", material.loads())
+                .whole("loads", "truckloads", material.loads())
                 .number("sleeve_m", "sleeve in", material.sleeveM(), 1, "m")
                 .number("lubricant_l", "lubricant", material.lubricantLiters(), 1, "l");
     }
@@ -143,7 +143,7 @@ final class ExplanationEffort {
             case HOURS -> "Hours on site";
             case COST -> "Cost of recovery, " + currency;
             case NEW_BUILD -> "Cost of new build, " + currency;
-            case CARBON -> "Emissions avoided, kg CO2e; do not add the last line";
+            case CARBON -> "Emissions avoided, kg CO2e; do not add the last line to the others";
         };
     }
 

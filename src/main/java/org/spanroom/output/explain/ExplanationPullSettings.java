@@ -16,7 +16,7 @@ final class ExplanationPullSettings {
     static void add(ExplanationParts parts, PullAssessment pull, PullSettings settings) {
         parts.table(
                 "assumptions",
-                "Based on values that were not measured here",
+                "Assumptions that were not measured here",
                 pull.assumptions(),
                 (row, assumption) -> row.word("assumption", "assumption", assumption.key())
                         .value("", "value", value(assumption, settings))

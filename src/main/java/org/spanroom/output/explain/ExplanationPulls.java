@@ -59,8 +59,9 @@ final class ExplanationPulls {
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */
     private static void later(ExplanationParts parts, PullAssessment later, UnitSystem units) {
-        parts.number("pull_later_pct", "once the room beside innerducts is used", later.utilizationPercent(), 1, "%")
-                .text("pull_later_summary", "and then", later.outcome().summary(units));
+        parts.number("pull_later_pct", "if the room beside innerducts is used "
+                + "first", later.utilizationPercent(), 1, "%")
+                .text("pull_later_summary", "pull in that case", later.outcome().summary(units));
     }
 
     private static ExplanationValue end(Optional<SpanEnd> end) {

@@ -20,7 +20,7 @@ final class ExplanationRoom {
         int count = bends.list().size();
         return new ExplanationParts()
                 .whole("bend_count", "bends", count)
-                .number("bend_total_deg", "in all", bends.total().deg(), 2, "degrees")
+                .number("bend_total_deg", "total", bends.total().deg(), 2, "degrees")
                 .table(
                         "bends",
                         "",
@@ -62,7 +62,8 @@ final class ExplanationRoom {
                 .word("binding_rule", "limited by", room.bindingRule())
                 .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
-        return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown, as the contents are");
+        return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are "
+                + "unknown");
     }
 
     private static void now(ExplanationParts parts, Room room) {

@@ -77,10 +77,10 @@ public final class SpanSheetSvg {
         text(
                 56,
                 13,
-                words("length_m") + "; bends: " + words("bend_count") + ", " + words("bend_total_deg") + " in all; "
+                words("length_m") + "; bends: " + words("bend_count") + ", " + words("bend_total_deg") + " in total; "
                         + words("standing"));
         if (!explained.traces().isEmpty()) {
-            text(76, 12, words("pull/summary"));
+            text(76, 12, "Pulling: " + words("pull/summary"));
         }
         String assumption = words("contents_assumption");
         if (!assumption.isEmpty()) {
@@ -127,12 +127,13 @@ public final class SpanSheetSvg {
         text(
                 383,
                 12,
-                "Steady forces as the pull begins, friction " + trace.friction().key() + ". Dotted verticals: bends.");
+                "Steady forces as the pull begins, friction " + trace.friction().key() + ". Vertical dotted "
+                        + "lines: bends.");
         legend(560, OUT_AT_A, "out at A, cable held at B");
         legend(770, OUT_AT_B, "out at B, cable held at A");
         diagram(PULL, trace, "Tension of the innerduct, " + units.unit("N"), false);
         if (trace.pull().innerduct().isEmpty()) {
-            svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "It has no cable.");
+            svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "This innerduct has no cable.");
         } else {
             diagram(HOLD, trace, "Tension of its cable, " + units.unit("N"), true);
         }
@@ -154,16 +155,16 @@ public final class SpanSheetSvg {
         chart.draw(content);
         use.ifPresentOrElse(
                 limit -> chart.limitNote(note(limit, steady, content.showsLimit())),
-                () -> chart.limitNote(ofCable ? "no live cable, so no limit" : ""));
+                () -> chart.limitNote(ofCable ? "no live cable, so no limit applies" : ""));
     }
 
     private String note(LimitUse limit, double steadyN, boolean isShown) {
         String words = "limit " + units.words(limit.allowedSi(), 0, "N") + " for the "
                 + limit.kind().meaning();
         if (Math.abs(steadyN / limit.allowedSi() - 1) > 1e-9) {
-            words += " at breakaway, reached at " + units.words(steadyN, 0, "N") + " here";
+            words += " at breakaway, which is " + units.words(steadyN, 0, "N") + " steady";
         }
-        return isShown ? "dotted line: " + words : words + " (above the diagram)";
+        return isShown ? "dotted line: " + words : words + " (above the chart)";
     }
 
     /** Finds the limit of a diagram: the lower one of innerduct and machine, or that of a live cable. */

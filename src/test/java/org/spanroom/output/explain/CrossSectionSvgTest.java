@@ -55,7 +55,7 @@ class CrossSectionSvgTest {
                 .contains("Duct 7 &lt;a&amp;b&gt;")
                 .contains("51.0 % of the bore filled; positions today: 1, 0 of them beside")
                 .contains("3 of 3 out; 3 sleeves, 9 new cables, 8 gained; limited by sleeves per duct")
-                .contains("fits, with 2.5 mm to spare in width")
+                .contains("fits, with 2.5 mm of inside diameter to spare")
                 .contains(">2</text>");
     }
 
@@ -83,7 +83,7 @@ class CrossSectionSvgTest {
 
         assertThat(CrossSectionSvg.draw("Duct 7", room, "", UnitSystem.METRIC).orElseThrow())
                 .contains("The records contradict each other: 4 innerducts do not fit in 101.5 mm")
-                .contains("proved not to fit, 0.24 mm too narrow");
+                .contains("proven not to fit: bore 0.24 mm too small");
     }
 
     @Test

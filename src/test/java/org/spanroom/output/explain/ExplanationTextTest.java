@@ -115,13 +115,13 @@ class ExplanationTextTest {
         String text = SpanExplanationSample.text(SpanExplanationSample.workedExample());
 
         assertThat(text)
-                .startsWith("Span S-7\n  standing          rank 3 of 12\n")
+                .startsWith("Span S-7\n  ranking           rank 3 of 12\n")
                 .containsPattern("from A +vault V-1, offset from the line 0\\.120 m\n")
                 .containsPattern("pieces +R-1, R-2\n")
                 .containsPattern("inside diameter +102\\.26 mm \\(assumed\\)\n")
                 .containsPattern("condition +sound\n")
                 .containsPattern("assumed by the config +inside diameter, cable mass\n")
-                .containsPattern("Bends\n  bends +2\n  in all +90\\.00 degrees\n")
+                .containsPattern("Bends\n  bends +2\n  total +90\\.00 degrees\n")
                 .containsPattern("1 +45\\.72 +45\\.36 +45\\.00 +left +0\\.91 +0\\.72\n")
                 .containsPattern("2 +152\\.40 +152\\.04 +45\\.00 +right +0\\.91 +yes +0\\.72\n")
                 .containsPattern("positions now +1\n")
@@ -148,7 +148,7 @@ class ExplanationTextTest {
     void whereNothingIsToPullTheTextSaysWhy() {
         assertThat(SpanExplanationSample.text(SpanExplanationSample.nothingToPull()))
                 .contains("Pulling: no innerduct to pull: no rigid innerduct in the duct\n")
-                .containsPattern("Bends\n  bends +0\n  in all +0\\.00 degrees\n")
+                .containsPattern("Bends\n  bends +0\n  total +0\\.00 degrees\n")
                 .doesNotContain("Based on", "Settings", "Effort");
     }
 

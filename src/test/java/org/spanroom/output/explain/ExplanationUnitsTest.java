@@ -108,13 +108,13 @@ class ExplanationUnitsTest {
 
         assertThat(text)
                 .contains("length 600.00 ft", "outside diameter 1.660 in, wall 0.123 in", "mass 0.08 lb/ft")
-                .contains("bend radius of the innerduct in the duct 3.00 ft >= limit 1.50 ft (50 %) at 500.0 ft")
+                .contains("3.00 ft >= limit 1.50 ft (50 %) at 500.0 ft")
                 .contains("128.83", "17.93", "150.00", "500.00");
         assertThat(sheet)
                 .contains("Tension of the innerduct, lbf", "Tension of its cable, lbf", "feet from A")
                 .contains("Bends, feet from A", "45\u00B0 left, radius 3.00 ft", "150.0", "500.0", "100")
-                .contains("limit 653 lbf for the innerduct tension (above the diagram)")
-                .contains("limit 180 lbf for the hold force on the live cable (above the diagram)");
+                .contains("limit 653 lbf for the innerduct tension (above the chart)")
+                .contains("limit 180 lbf for the hold force on the live cable (above the chart)");
     }
 
     /** The scale bars are round numbers of the unit that they name. */

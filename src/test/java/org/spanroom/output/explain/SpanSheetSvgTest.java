@@ -56,13 +56,14 @@ class SpanSheetSvgTest {
         List<String> near = words(parsed(SpanExplanationSample.failing()));
 
         assertThat(far)
-                .contains("limit 2,906 N for the innerduct tension (above the diagram)")
-                .contains("limit 801 N for the hold force on the live cable (above the diagram)");
+                .contains("limit 2,906 N for the innerduct tension (above the chart)")
+                .contains("limit 801 N for the hold force on the live cable (above the chart)");
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
-                .contains("dotted line: limit 2,906 N for the innerduct tension at breakaway, reached at 2235 N here")
+                .contains("dotted line: limit 2,906 N for the innerduct tension at breakaway, which is 2,235 N steady")
                 .contains(
-                        "dotted line: limit 801 N for the hold force on the live cable at breakaway, reached at 616 N here");
+                        "dotted line: limit 801 N for the hold force on the live cable at breakaway, which is "
+                                + "616 N steady");
         assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
         assertThat(limitLines(SpanExplanationSample.failing())).isEqualTo(2);
     }
