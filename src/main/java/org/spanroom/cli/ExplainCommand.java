@@ -89,6 +89,8 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
+            converter = OptionWord.OfUnits.class,
+            completionCandidates = OptionWord.OfUnits.class,
             description = "What text and sheet show: metric or us; that of the run by default.")
     @Nullable
     UnitSystem units;

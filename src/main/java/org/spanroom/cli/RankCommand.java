@@ -120,8 +120,8 @@ final class RankCommand implements Callable<Integer> {
                 names = "--formats",
                 paramLabel = "FORMAT",
                 split = ",",
-                converter = FormatWord.OfResults.class,
-                completionCandidates = FormatWord.OfResults.class,
+                converter = OptionWord.OfResults.class,
+                completionCandidates = OptionWord.OfResults.class,
                 description = "Formats of the results, joined by commas: ${COMPLETION-CANDIDATES}; or by file"
                         + " extension: gpkg, shp, json. GeoPackage and CSV by default.")
         @Nullable
@@ -131,6 +131,8 @@ final class RankCommand implements Callable<Integer> {
                 names = "--columns",
                 paramLabel = "GROUP",
                 split = ",",
+                converter = OptionWord.OfColumns.class,
+                completionCandidates = OptionWord.OfColumns.class,
                 description = {
                     "Columns and tables in addition to the core columns, joined by commas:",
                     "${COMPLETION-CANDIDATES}. The data dictionary lists them."

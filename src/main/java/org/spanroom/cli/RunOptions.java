@@ -25,6 +25,8 @@ final class RunOptions {
     @Option(
             names = "--units",
             paramLabel = "SYSTEM",
+            converter = OptionWord.OfUnits.class,
+            completionCandidates = OptionWord.OfUnits.class,
             description = "Units on the screen and of added columns: metric or us; the config's by default.")
     @Nullable
     UnitSystem units;

@@ -58,8 +58,8 @@ final class SampleCommand implements Callable<Integer> {
     @Option(
             names = "--format",
             paramLabel = "FORMAT",
-            converter = FormatWord.OfSample.class,
-            completionCandidates = FormatWord.OfSample.class,
+            converter = OptionWord.OfSample.class,
+            completionCandidates = OptionWord.OfSample.class,
             description = "Format of routes and vaults: ${COMPLETION-CANDIDATES}. By default geojson.")
     DemoCity.Format format = DemoCity.Format.GEOJSON;
 

@@ -9,19 +9,29 @@ import java.util.Optional;
 /** Finds the right word that someone may have meant by a wrong one. */
 public final class NearestWord {
     private static final double LARGEST_CHANGE_RATIO = 0.5;
+    private static final double ALMOST_CHANGE_RATIO = 1.0 / 3;
     private static final int LONGEST_WORD = 100;
 
     private NearestWord() {}
 
     /** Finds the word with the smallest edit distance (Levenshtein, with swapped neighbors as one change), unless half of the longer word would have to change. */
     public static Optional<String> find(String wrong, Collection<String> right) {
+        return find(wrong, right, LARGEST_CHANGE_RATIO);
+    }
+
+    /** Finds the word that was almost certainly meant: less than a third of the longer word would have to change. */
+    public static Optional<String> findAlmost(String wrong, Collection<String> right) {
+        return find(wrong, right, ALMOST_CHANGE_RATIO);
+    }
+
+    private static Optional<String> find(String wrong, Collection<String> right, double changeRatio) {
         if (wrong.length() > LONGEST_WORD) {
             return Optional.empty();
         }
         return right.stream()
                 .min(Comparator.<String>comparingInt(word -> distance(wrong, word))
                         .thenComparing(word -> word))
-                .filter(word -> distance(wrong, word) < LARGEST_CHANGE_RATIO * Math.max(word.length(), wrong.length()));
+                .filter(word -> distance(wrong, word) < changeRatio * Math.max(word.length(), wrong.length()));
     }
 
     /** Returns this many words that are nearest to a wrong one, the nearest first. */

@@ -49,6 +49,7 @@ final class ZoneReader implements FeatureReader {
     private final Collected<Zone> zones;
     private final Rejections rejections = new Rejections();
     private final OutlineRepair repairer = new OutlineRepair();
+    private long used;
 
     ZoneReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<Zone> zones) {
         this.crs = crs;
@@ -73,7 +74,7 @@ final class ZoneReader implements FeatureReader {
     /** Returns how many features were used: one for each zone. */
     @Override
     public long used() {
-        return (long) zones.size() - zones.before();
+        return used;
     }
 
     @Override
@@ -198,6 +199,7 @@ final class ZoneReader implements FeatureReader {
     }
 
     private void add(SourceFeature feature, List<Zone.Outline> outlines) {
+        used++;
         Line shell = outlines.get(0).shell();
         values.start(feature, Term.ZONE, shell.x(0), shell.y(0));
         String id = values.featureId();
@@ -275,7 +277,7 @@ final class ZoneReader implements FeatureReader {
 
     @Override
     public Map<String, String> absentFields(LayerHeader header) {
-        return used() > 0 ? values.absentFields(header) : Map.of();
+        return used > 0 ? values.absentFields(header) : Map.of();
     }
 
     /** To be called when the layer has been read. */

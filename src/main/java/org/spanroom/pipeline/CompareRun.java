@@ -225,8 +225,8 @@ public final class CompareRun {
     private static void files(RecordedRun before, RecordedRun after, List<String> differences) {
         var was = new TreeMap<String, String>();
         var is = new TreeMap<String, String>();
-        before.inputs().forEach(input -> was.put(input.role(), hashes(input)));
-        after.inputs().forEach(input -> is.put(input.role(), hashes(input)));
+        before.inputs().forEach(input -> was.merge(input.role(), hashes(input), CompareRun::joined));
+        after.inputs().forEach(input -> is.merge(input.role(), hashes(input), CompareRun::joined));
         var roles = new TreeMap<>(was);
         roles.putAll(is);
         for (String role : roles.keySet()) {
@@ -234,6 +234,11 @@ public final class CompareRun {
                 differences.add("the file of the " + role + " is another");
             }
         }
+    }
+
+    /** A layer may consist of several files. */
+    private static String joined(String hashes, String more) {
+        return hashes + " " + more;
     }
 
     private static String hashes(RunRecord.Input input) {

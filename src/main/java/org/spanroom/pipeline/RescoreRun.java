@@ -98,7 +98,7 @@ public final class RescoreRun {
         RecordedSpans recordedSpans = RecordedSpans.open(earlier);
         Optional<ReferenceSystem> asked = RankRun.askedCrs(config.output());
         OutputSettings settings = RankRun.settings(config, overwrite, asked.orElseGet(earlier::outputSystem));
-        demandShapes(settings);
+        demandShapes(settings, recordedSpans);
         try (var folder = ResultWriter.begin(settings)) {
             RescoredWriter.Rescored rescored = rescored(recordedSpans, config, scoring);
             var record = new RunRecord(earlier.version(), writtenAt, ConfigReader.asMap(config), earlier.inputs());
@@ -136,8 +136,8 @@ public final class RescoreRun {
     }
 
     /** Of the files of a run only its GeoPackage has every table with its shapes; CSV files without shapes make other CSV files. */
-    private void demandShapes(OutputSettings settings) {
-        if (!hasGeoPackage() && !settings.formats().equals(Set.of(OutputFormat.CSV))) {
+    private void demandShapes(OutputSettings settings, RecordedSpans recorded) {
+        if (!hasGeoPackage() && recorded.hasLines() && !settings.formats().equals(Set.of(OutputFormat.CSV))) {
             throw new InputException(
                     from,
                     "the run wrote no " + RecordedRun.GEOPACKAGE + ", which has the shapes of its layers",

@@ -99,6 +99,43 @@ class LauncherTest {
         assertThat(called.subList(called.indexOf("-jar") + 2, called.size())).isEqualTo(words);
     }
 
+    /** Every way in which YAML can name files; and comments, which name none. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "file: my ducts.geojson | true",
+                "file: 'my ducts.geojson'  # here | true",
+                "file: [v.shp, my ducts.geojson] | true",
+                "file:~  - v.shp~  - my ducts.geojson   # the large one | true",
+                "file:~- \"my ducts.geojson\" | true",
+                "file: [v.shp,~    my ducts.geojson] | true",
+                "routes: {file: my ducts.geojson, fields: {duct: d}} | true",
+                "routes: {fields: {duct: d}, file: [v.shp, 'my ducts.geojson']} | true",
+                "file: v.shp   # not my ducts.geojson | false",
+                "#file: my ducts.geojson | false",
+                "# file: my ducts.geojson | false",
+                "  # - my ducts.geojson | false",
+                "profile: my ducts.geojson | false"
+            })
+    void filesOfAConfigCountHoweverItNamesThem(String lines, boolean large) throws IOException, InterruptedException {
+        Path config = config(LARGE_BYTES);
+        Files.writeString(config, "inputs:\n" + lines.replace('~', '\n') + "\n");
+
+        assertThat(arguments(run(Map.of(), "rank", "--config=" + config)).get(0))
+                .isEqualTo(large ? "-XX:+UseParallelGC" : "-XX:TieredStopAtLevel=1");
+    }
+
+    /** A run that wrote neither GeoPackage nor CSV is as large as its packed spans. */
+    @Test
+    void resultsCountInEveryFormat() throws IOException, InterruptedException {
+        Path results = Files.createDirectory(folder.resolve("some results"));
+        sized(results.resolve("run_spans.csv.gz"), LARGE_BYTES / 5);
+
+        assertThat(arguments(run(Map.of(), "rank", "--from", results.toString())).get(0))
+                .isEqualTo("-XX:+UseParallelGC");
+    }
+
     @Test
     void optionsOfTheUserComeLastAndArgumentsStayWhole() throws IOException, InterruptedException {
         List<String> called = arguments(run(

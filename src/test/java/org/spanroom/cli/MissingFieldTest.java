@@ -17,7 +17,15 @@ class MissingFieldTest {
 
     /** In each layer an optional and a necessary field. */
     @ParameterizedTest(name = "{1} for {0}")
-    @CsvSource({"length_ft, lengthft", "duct_id, dct_id", "vault_id, valt_id", "water, watr"})
+    @CsvSource({
+        "length_ft, lengthft",
+        "duct_id, dct_id",
+        "vault_id, valt_id",
+        "water, watr",
+        "zone_id, zon_id",
+        "zone_type, zonetype",
+        "until, untill"
+    })
     void aFieldThatNoFileHasIsNamedWithTheNearest(String field, String wrong) throws IOException {
         copyDemo();
         Path config = folder.resolve("spanroom.yaml");
@@ -47,6 +55,66 @@ class MissingFieldTest {
 
         assertThat(run.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(run.complaint()).contains("contents.csv: the contents table needs the columns duct and kind", wrong);
+    }
+
+    /** A column of the contents table that only a column of almost its name can be. */
+    @ParameterizedTest
+    @CsvSource({
+        "outside_diameter, outside_diam",
+        "outside_diameter, outside_diameter_in",
+        "outside_diameter, Outside Diameter (in)",
+        "outside_diameter, outsidediameter",
+        "in_service, inservice",
+        "item, itme",
+        "mass, mass_lb",
+        "sdr, sdr_no",
+        "catalog, catalogue",
+        "inside, insde"
+    })
+    void aMisspelledColumnOfTheContentsTableIsNamedWithTheNearest(String column, String wrong) throws IOException {
+        copyDemo();
+        Path table = folder.resolve("contents.csv");
+        String text = Files.readString(table);
+        String changed = text.replaceFirst("\\b" + column + "\\b", wrong);
+        assertThat(changed).isNotEqualTo(text);
+        Files.writeString(table, changed);
+
+        CommandRun run = CommandRun.of(
+                "check", "--config", folder.resolve("spanroom.yaml").toString());
+
+        assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.INPUT);
+        assertThat(run.complaint().lines())
+                .singleElement()
+                .asString()
+                .contains("contents.csv: it has no column '" + column + "'; did you mean '" + column + "' by '" + wrong + "'?");
+    }
+
+    /** As for routes: one file of several that lacks a field is a finding, all of them are a mistake. */
+    @ParameterizedTest
+    @CsvSource({"true", "false"})
+    void ofSeveralZoneFilesOneMustHaveTheField(boolean oneHasIt) throws IOException {
+        copyDemo();
+        String zone = """
+                {"type":"FeatureCollection","features":[{"type":"Feature","properties":{%s},"geometry":
+                {"type":"Polygon","coordinates":[[[-30,40],[-29.99,40],[-29.99,40.01],[-30,40]]]}}]}""";
+        String whole = "\"zone_id\":\"%s\",\"zone_type\":\"rail\",\"title\":\"T\",\"starts\":null";
+        Files.writeString(folder.resolve("a.geojson"), zone.formatted(whole.formatted("A") + ",\"untl\":null"));
+        Files.writeString(
+                folder.resolve("b.geojson"),
+                zone.formatted(whole.formatted("B") + (oneHasIt ? ",\"until\":null" : "")));
+        Path config = folder.resolve("spanroom.yaml");
+        Files.writeString(
+                config, Files.readString(config).replace("file: zones.gpkg", "file: [a.geojson, b.geojson]"));
+
+        CommandRun run = CommandRun.of("rank", "--config", config.toString(), "--output", folder + "/out");
+
+        assertThat(run.exitCode()).as(run.err()).isEqualTo(oneHasIt ? ExitCode.OK : ExitCode.INPUT);
+        if (oneHasIt) {
+            assertThat(Files.readString(folder.resolve("out/findings.csv")))
+                    .contains("the file has no field 'until', which the config names for zone_until");
+        } else {
+            assertThat(run.complaint()).contains("a.geojson: it has no field 'until' (mapped to zone_until); did you mean 'untl'?");
+        }
     }
 
     private void copyDemo() throws IOException {

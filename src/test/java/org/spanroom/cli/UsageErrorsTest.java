@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -46,8 +47,8 @@ class UsageErrorsTest {
 
     /** Of every command each option that takes one value, given twice in each of the two ways of writing it. */
     @ParameterizedTest(name = "{0} {1}")
-    @MethodSource("optionsWithOneValue")
-    void optionWithOneValueGivenTwiceIsAnError(String command, String option) {
+    @MethodSource("optionsWithAValue")
+    void optionWithOneValueGivenTwiceIsAnError(String command, String option, String value) {
         List<String> others = required(command, option);
         String value = WORDS.getOrDefault(option, "1");
         for (List<String> twice : List.of(
@@ -149,7 +150,43 @@ class UsageErrorsTest {
         assertThat(ConfigReader.read(config).output().formats())
                 .singleElement()
                 .satisfies(read -> assertThat(read.key()).isEqualTo(format));
-        assertThat(new FormatWord.OfResults().convert(word).key()).isEqualTo(format);
+        assertThat(new OptionWord.OfResults().convert(word).key()).isEqualTo(format);
+    }
+
+    /** Every option of every command that takes one of a few words: they are shown in lower case, and a near miss names the right one. */
+    @ParameterizedTest(name = "{0} {1}")
+    @MethodSource("optionsWithWords")
+    void aWrongWordIsNamedWithTheRightOne(String command, String option, List<String> words) {
+        for (String word : words) {
+            assertThat(word).isEqualTo(word.toLowerCase(Locale.ROOT));
+            assertThat(CommandRun.of(command, option, word + "q").err())
+                    .contains("'" + word + "q' is not a ", "; did you mean '" + word + "'?");
+        }
+        CommandRun far = CommandRun.of(command, option + "=zzzzzzzzzzzzzzzz");
+        assertThat(far.exitCode()).isEqualTo(ExitCode.USAGE);
+        assertThat(far.err()).contains(String.join(", ", words)).doesNotContain("expected one of");
+    }
+
+    static Stream<Arguments> optionsWithWords() {
+        return commands()
+                .flatMap(command -> command.getCommandSpec().options().stream()
+                        .filter(UsageErrorsTest::takesWords)
+                        .map(option -> Arguments.of(
+                                command.getCommandName(),
+                                option.longestName(),
+                                words(option.completionCandidates()))));
+    }
+
+    private static boolean takesWords(OptionSpec option) {
+        return option.completionCandidates() != null
+                || Stream.of(option.auxiliaryTypes()).anyMatch(Class::isEnum)
+                || option.type().isEnum();
+    }
+
+    private static List<String> words(Iterable<String> candidates) {
+        var words = new ArrayList<String>();
+        candidates.forEach(words::add);
+        return words;
     }
 
     @Test
@@ -194,6 +231,17 @@ class UsageErrorsTest {
                         .filter(option -> option.arity().max() == 1 && !option.isMultiValue())
                         .map(OptionSpec::longestName)
                         .map(option -> Arguments.of(command.getCommandName(), option)));
+    }
+
+    /** With a value that each takes. */
+    static Stream<Arguments> optionsWithAValue() {
+        return commands()
+                .flatMap(command -> command.getCommandSpec().options().stream()
+                        .filter(option -> option.arity().max() == 1 && !option.isMultiValue())
+                        .map(option -> Arguments.of(
+                                command.getCommandName(),
+                                option.longestName(),
+                                takesWords(option) ? words(option.completionCandidates()).get(0) : "1")));
     }
 
     private static Stream<CommandLine> commands() {

@@ -36,7 +36,16 @@ final class HardZones {
         return zone(id, "\"kind\":\"rail\",\"title\":\"Yard\",\"until\":\"2199-03-31\"", geometry);
     }
 
+    /** Every mapped field is there, if only as null: a layer without one is refused. */
     private static String zone(int id, String properties, String geometry) {
+        String others = Stream.of("kind", "title", "from", "until")
+                .filter(field -> !properties.contains("\"" + field + "\":"))
+                .map(field -> ",\"" + field + "\":null")
+                .collect(Collectors.joining());
+        return zoneAsGiven(id, properties + others, geometry);
+    }
+
+    private static String zoneAsGiven(int id, String properties, String geometry) {
         return "{\"type\":\"Feature\",\"id\":" + id + ",\"properties\":{\"zone\":\"Z" + id + "\"," + properties
                 + "},\"geometry\":" + geometry + "}";
     }
@@ -201,8 +210,10 @@ final class HardZones {
                         .reads(2, 0, "zone_kind_unknown: '5' is neither a kind"),
                 json("no kind", zone(1, "\"kind\":null", square), zone(2, "\"title\":\"\"", square))
                         .reads(2, 0),
-                json("no fields at all", zone(1, "\"x\":1", square).replace("\"zone\"", "\"y\""))
-                        .reads(1, 0),
+                json("no fields at all", zoneAsGiven(1, "\"x\":1", square).replace("\"zone\"", "\"y\""))
+                        .isRefused("it has no field 'from'", "'kind'", "'title'", "'until'", "'zone'", "inputs.zones.fields"),
+                json("a field of another name", zone(1, "\"kid\":\"rail\"", square).replace(",\"kind\":null", ""))
+                        .isRefused("it has no field 'kind' (mapped to zone_kind); did you mean 'kid'?"),
                 json(
                                 "wrong dates",
                                 zone(1, "\"until\":\"soon\"", square),
@@ -267,9 +278,9 @@ final class HardZones {
     private static Path written(Path folder, ShapefileBytes shapes, int rows, String prj) throws java.io.IOException {
         byte[] dbf = ShapefileBytes.dbf(
                 0x03,
-                List.of("zone C 8 0", "kind C 8 0", "until D 8 0"),
+                List.of("zone C 8 0", "kind C 8 0", "until D 8 0", "title C 8 0", "from D 8 0"),
                 IntStream.rangeClosed(1, rows)
-                        .mapToObj(i -> ShapefileBytes.row("Z" + i, "rail", "21990331"))
+                        .mapToObj(i -> ShapefileBytes.row("Z" + i, "rail", "21990331", "", ""))
                         .toArray(byte[][][]::new));
         Files.write(folder.resolve("zones.dbf"), dbf);
         if (!prj.isEmpty()) {
@@ -331,9 +342,10 @@ final class HardZones {
             geoPackage.run("PRAGMA page_size = 512");
             geoPackage.run("VACUUM");
             geoPackage.register("zones", srsId);
-            geoPackage.run("CREATE TABLE zones (fid INTEGER PRIMARY KEY, geom BLOB, zone TEXT, kind TEXT, until DATE)");
+            geoPackage.run("CREATE TABLE zones (fid INTEGER PRIMARY KEY, geom BLOB, zone TEXT, kind TEXT, until DATE,"
+                    + " title TEXT, \"from\" DATE)");
             for (int i = 0; i < geometries.length; i++) {
-                geoPackage.insert("zones", i + 1, geometries[i], "Z" + i, "rail", "2199-03-31");
+                geoPackage.insert("zones", i + 1, geometries[i], "Z" + i, "rail", "2199-03-31", null, null);
             }
         }
         return file;

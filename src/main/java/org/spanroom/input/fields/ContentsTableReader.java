@@ -27,28 +27,13 @@ import org.spanroom.input.layer.Rejections;
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct, sleeve or cable), inside (the item that this one is in; empty for the duct
  * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalog that gives what the row leaves out), may_move
- * (no: the cable may not be laid into a sleeve), cells (of a sleeve) and reserved (how many of them are promised and hold no cable); others are named in a finding and left. Separators may be commas,
+ * (no: the cable may not be laid into a sleeve), cells (of a sleeve) and reserved (how many of them are promised and hold no cable); others are named in a finding and left
+ * (one that almost has the name of a column that is missing is a mistake: {@link ContentsHeader}). Separators may be commas,
  * semicolons, tabs or vertical bars.
  */
 public final class ContentsTableReader {
-    private static final List<String> COLUMNS = List.of(
-            "duct",
-            "item",
-            "kind",
-            "inside",
-            "outside_diameter",
-            "sdr",
-            "wall",
-            "mass",
-            "in_service",
-            "catalog",
-            "may_move",
-            "cells",
-            "reserved");
     /** Of characters, far beyond any; what follows a quote that is not closed is one row. */
     private static final long LONGEST_ROW = 200_000_000;
-
-    private static final List<String> NEEDED = List.of("duct", "kind");
 
     private final Path file;
     private final RunConfig config;
@@ -119,34 +104,17 @@ public final class ContentsTableReader {
                 .get();
     }
 
-    private Map<String, Integer> columns(CSVRecord header) {
-        var columns = new TreeMap<String, Integer>();
-        for (int i = 0; i < header.size(); i++) {
-            String name = header.get(i).strip().toLowerCase(Locale.ROOT).replace(' ', '_');
-            if (COLUMNS.contains(name)) {
-                columns.putIfAbsent(name, i);
-            }
-        }
-        List<String> others = header.toList().stream()
-                .filter(name ->
-                        !COLUMNS.contains(name.strip().toLowerCase(Locale.ROOT).replace(' ', '_')))
-                .toList();
-        if (!others.isEmpty()) {
+    private Map<String, Integer> columns(CSVRecord record) {
+        var header = ContentsHeader.read(file, record.toList());
+        if (!header.others().isEmpty()) {
             findings.add(Finding.of(
                     FindingCode.LAYER_ISSUE,
                     log.source(),
                     "",
-                    "columns not used: " + String.join(", ", others) + "; columns used: "
-                            + String.join(", ", COLUMNS)));
+                    "columns not used: " + String.join(", ", header.others()) + "; columns used: "
+                            + String.join(", ", ContentsHeader.COLUMNS)));
         }
-        if (!columns.keySet().containsAll(NEEDED)) {
-            throw new InputException(
-                    file,
-                    "the contents table needs the columns duct and kind; its header is "
-                            + String.join(", ", header.toList()),
-                    "The columns are " + String.join(", ", COLUMNS) + ".");
-        }
-        return columns;
+        return header.columns();
     }
 
     private void take(ContentsRow row) {

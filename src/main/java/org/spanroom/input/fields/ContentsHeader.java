@@ -1,0 +1,108 @@
+package org.spanroom.input.fields;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.spanroom.config.NearestWord;
+import org.spanroom.finding.InputException;
+
+/**
+ * The header of the contents table: where its columns are, and which others it has.
+ *
+ * <p>A column that the table lacks while another has almost its name is a misspelled one. It ends the run as a mapped field does that a
+ * layer lacks: all that it holds would be assumed.
+ *
+ * @param columns the place of each column of ours that the table has
+ * @param others names of those that are not ours, as they are in the table
+ */
+record ContentsHeader(Map<String, Integer> columns, List<String> others) {
+    static final List<String> COLUMNS = List.of(
+            "duct",
+            "item",
+            "kind",
+            "inside",
+            "outside_diameter",
+            "sdr",
+            "wall",
+            "mass",
+            "in_service",
+            "catalog",
+            "may_move",
+            "cells",
+            "reserved");
+
+    private static final List<String> NEEDED = List.of("duct", "kind");
+
+    /** Spelled almost as one of ours, and something else. */
+    private static final Set<String> NO_MISTAKES = Set.of("inside_diameter");
+
+    /** What a unit or a number behind a name looks like: _in, _kg_m, _id. */
+    private static final Pattern SHORT_ENDING = Pattern.compile("(_[a-z]{1,2}){1,2}");
+
+    /** So many letters of a name that was cut identify it. */
+    private static final int SHORTEST_CUT = 7;
+
+    /** @throws InputException if a necessary column is missing, or another one is misspelled */
+    static ContentsHeader read(Path file, List<String> header) {
+        var columns = new TreeMap<String, Integer>();
+        for (int i = 0; i < header.size(); i++) {
+            String name = folded(header.get(i));
+            if (COLUMNS.contains(name)) {
+                columns.putIfAbsent(name, i);
+            }
+        }
+        if (!columns.keySet().containsAll(NEEDED)) {
+            throw new InputException(
+                    file,
+                    "the contents table needs the columns duct and kind; its header is " + String.join(", ", header),
+                    "The columns are " + String.join(", ", COLUMNS) + ".");
+        }
+        List<String> others = header.stream()
+                .filter(name -> !COLUMNS.contains(folded(name)))
+                .toList();
+        demandNoneMisspelled(file, columns, others);
+        return new ContentsHeader(columns, others);
+    }
+
+    private static String folded(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+    }
+
+    private static void demandNoneMisspelled(Path file, Map<String, Integer> columns, List<String> others) {
+        List<String> missing = COLUMNS.stream()
+                .filter(column -> !columns.containsKey(column))
+                .toList();
+        String mistakes = others.stream()
+                .flatMap(other -> meant(other, missing).stream()
+                        .map(column -> "'" + column + "'; did you mean '" + column + "' by '" + other.strip() + "'?"))
+                .collect(Collectors.joining("; "));
+        if (!mistakes.isEmpty()) {
+            throw new InputException(
+                    file,
+                    "it has no column " + mistakes,
+                    "Rename the column of the table, or remove it. Units are set by inputs.contents.diameter_unit and mass_unit.");
+        }
+    }
+
+    private static Optional<String> meant(String other, List<String> missing) {
+        String name = folded(other).replaceAll("[^\\p{L}\\p{N}]+", "_").replaceAll("_$", "");
+        if (NO_MISTAKES.contains(name)) {
+            return Optional.empty();
+        }
+        return missing.stream()
+                .filter(column -> isWithEnding(name, column) || name.length() >= SHORTEST_CUT && column.startsWith(name))
+                .findFirst()
+                .or(() -> NearestWord.findAlmost(name, missing));
+    }
+
+    private static boolean isWithEnding(String name, String column) {
+        return name.startsWith(column)
+                && SHORT_ENDING.matcher(name.substring(column.length())).matches();
+    }
+}
