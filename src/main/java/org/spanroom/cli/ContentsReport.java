@@ -22,9 +22,8 @@ final class ContentsReport {
         lines.add("If ducts without recorded contents have few, typical or many innerducts and cables (money "
                 + "with all rates at their values, in "
                 + contents.scenarios().get(0).currency() + "):");
-        lines.add(
-                "scenario  innerducts  cables   spans ranked   positions        recovery       new build        "
-                        + "  saving");
+        lines.add("scenario  innerducts  cables   spans ranked   positions        recovery       new build        "
+                + "  saving");
         contents.scenarios().forEach(result -> lines.add(line(result)));
         return lines;
     }

@@ -10,8 +10,9 @@ final class RunOptions {
     @Option(names = "--strict", description = "End with code 4 if any finding needs a fix.")
     boolean strict;
 
-    @Option(names = "--no-uncertainty", description = "Skip the simulation: no confidence columns and no field "
-            + "checks. Faster.")
+    @Option(
+            names = "--no-uncertainty",
+            description = "Skip the simulation: no confidence columns and no field " + "checks. Faster.")
     boolean noUncertainty;
 
     @Option(

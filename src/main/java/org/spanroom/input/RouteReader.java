@@ -19,7 +19,6 @@ import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.input.layer.SourceGeometry;
-import org.spanroom.model.Counted;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;

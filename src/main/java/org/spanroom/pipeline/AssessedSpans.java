@@ -148,8 +148,11 @@ final class AssessedSpans implements RankedSpans {
                 .sorted(FieldCheckFinder.MOST_CHANGE_FIRST)
                 .limit(MOST_FIELD_CHECKS)
                 .toList();
-        progress.end(String.format(Locale.ROOT, "%,d field checks; %,d spans with an uncertain place at the "
-                + "top", checks.size(), open.length));
+        progress.end(String.format(
+                Locale.ROOT,
+                "%,d field checks; %,d spans with an uncertain place at the " + "top",
+                checks.size(),
+                open.length));
         return checks;
     }
 

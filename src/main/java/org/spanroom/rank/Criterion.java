@@ -54,8 +54,10 @@ enum Criterion {
             0,
             "eacc",
             "ease_access_drawbacks",
-            own("eacc_n", "How many access drawbacks the two vaults have: a kind and a surface that are hard to "
-                    + "work at count at each end."),
+            own(
+                    "eacc_n",
+                    "How many access drawbacks the two vaults have: a kind and a surface that are hard to "
+                            + "work at count at each end."),
             (span, by) ->
                     by.drawbacks(span.span().from()) + by.drawbacks(span.span().to())),
     /** Money saved over new build on the same path for each unit of money spent on recovering. */

@@ -42,8 +42,16 @@ class DocumentedDemoTest {
     @BeforeAll
     static void explain() throws IOException {
         String run = folder.resolve("demo").toString();
-        CommandRun ranked =
-                CommandRun.of("rank", "--config", "sample-gis/spanroom.yaml", "--output", run, "--formats", "csv", "--columns", "score");
+        CommandRun ranked = CommandRun.of(
+                "rank",
+                "--config",
+                "sample-gis/spanroom.yaml",
+                "--output",
+                run,
+                "--formats",
+                "csv",
+                "--columns",
+                "score");
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         CommandRun json = CommandRun.of("explain", SPAN, "--run", run, "--json");
         assertThat(json.exitCode()).as(json.err()).isZero();

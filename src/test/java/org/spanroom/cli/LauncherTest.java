@@ -132,7 +132,8 @@ class LauncherTest {
         Path results = Files.createDirectory(folder.resolve("some results"));
         sized(results.resolve("run_spans.csv.gz"), LARGE_BYTES / 5);
 
-        assertThat(arguments(run(Map.of(), "rank", "--from", results.toString())).get(0))
+        assertThat(arguments(run(Map.of(), "rank", "--from", results.toString()))
+                        .get(0))
                 .isEqualTo("-XX:+UseParallelGC");
     }
 

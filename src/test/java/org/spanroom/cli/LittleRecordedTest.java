@@ -80,8 +80,7 @@ class LittleRecordedTest {
     /** Returns the lines that the screen says to paste. */
     private static String pasted(String out) {
         List<String> lines = out.lines().toList();
-        int head = lines.indexOf(
-                "To see the results for typical contents, add these lines to your config:");
+        int head = lines.indexOf("To see the results for typical contents, add these lines to your config:");
         assertThat(head).as(out).isPositive();
         return lines.subList(head + 1, lines.size()).stream()
                 .takeWhile(line -> line.startsWith("    "))

@@ -86,7 +86,8 @@ class MissingFieldTest {
         assertThat(run.complaint().lines())
                 .singleElement()
                 .asString()
-                .contains("contents.csv: it has no column '" + column + "'; did you mean '" + column + "' by '" + wrong + "'?");
+                .contains("contents.csv: it has no column '" + column + "'; did you mean '" + column + "' by '" + wrong
+                        + "'?");
     }
 
     /** As for routes: one file of several that lacks a field is a finding, all of them are a mistake. */
@@ -103,8 +104,7 @@ class MissingFieldTest {
                 folder.resolve("b.geojson"),
                 zone.formatted(whole.formatted("B") + (oneHasIt ? ",\"until\":null" : "")));
         Path config = folder.resolve("spanroom.yaml");
-        Files.writeString(
-                config, Files.readString(config).replace("file: zones.gpkg", "file: [a.geojson, b.geojson]"));
+        Files.writeString(config, Files.readString(config).replace("file: zones.gpkg", "file: [a.geojson, b.geojson]"));
 
         CommandRun run = CommandRun.of("rank", "--config", config.toString(), "--output", folder + "/out");
 
@@ -113,7 +113,8 @@ class MissingFieldTest {
             assertThat(Files.readString(folder.resolve("out/findings.csv")))
                     .contains("the file has no field 'until', which the config names for zone_until");
         } else {
-            assertThat(run.complaint()).contains("a.geojson: it has no field 'until' (mapped to zone_until); did you mean 'untl'?");
+            assertThat(run.complaint())
+                    .contains("a.geojson: it has no field 'until' (mapped to zone_until); did you mean 'untl'?");
         }
     }
 

@@ -113,11 +113,9 @@ class RescoreTest {
         assertThat(again.path("rescored_from").asText())
                 .isEqualTo(runs.resolve("first").toString());
         assertThat(again.path("notes"))
-                .anySatisfy(
-                        note -> assertThat(note.asText())
-                                .isEqualTo(
-                                        "field_checks is left out: it applies to the earlier scoring only. Run "
-                                                + "rank on the inputs with the new scoring to get it."));
+                .anySatisfy(note -> assertThat(note.asText())
+                        .isEqualTo("field_checks is left out: it applies to the earlier scoring only. Run "
+                                + "rank on the inputs with the new scoring to get it."));
         assertThat(whole.path("spans_excluded"))
                 .isNotEqualTo(record(runs.resolve("first")).path("spans_excluded"));
         for (ObjectNode record : List.of(again, whole)) {
@@ -205,9 +203,8 @@ class RescoreTest {
         CommandRun rescored = again("new", older, other, folder.resolve("new"));
 
         assertThat(rescored.out())
-                .contains(
-                        "Note: pulls is left out: the earlier run did not write it. Make that run with "
-                                + "--columns pull.");
+                .contains("Note: pulls is left out: the earlier run did not write it. Make that run with "
+                        + "--columns pull.");
         assertThat(record(folder.resolve("new")).has("pulls")).isFalse();
         assertThat(names(folder.resolve("new"))).doesNotContain("pulls.csv").contains("permits.csv");
     }

@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -42,15 +41,11 @@ class UsageErrorsTest {
         }
     }
 
-    /** Options whose value is one of a few words. */
-    private static final Map<String, String> WORDS = Map.of("--units", "us", "--format", "shp");
-
     /** Of every command each option that takes one value, given twice in each of the two ways of writing it. */
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("optionsWithAValue")
     void optionWithOneValueGivenTwiceIsAnError(String command, String option, String value) {
         List<String> others = required(command, option);
-        String value = WORDS.getOrDefault(option, "1");
         for (List<String> twice : List.of(
                 List.of(option, value, option, value),
                 List.of(option + "=" + value, option, value),
@@ -62,8 +57,7 @@ class UsageErrorsTest {
             CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
 
             assertThat(run.exitCode()).as(run.err()).isEqualTo(ExitCode.USAGE);
-            assertThat(run.err())
-                    .startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
+            assertThat(run.err()).startsWith("spanroom: option '" + option + "' is given twice; it takes one value");
         }
     }
 
@@ -172,9 +166,7 @@ class UsageErrorsTest {
                 .flatMap(command -> command.getCommandSpec().options().stream()
                         .filter(UsageErrorsTest::takesWords)
                         .map(option -> Arguments.of(
-                                command.getCommandName(),
-                                option.longestName(),
-                                words(option.completionCandidates()))));
+                                command.getCommandName(), option.longestName(), words(option.completionCandidates()))));
     }
 
     private static boolean takesWords(OptionSpec option) {
@@ -241,7 +233,9 @@ class UsageErrorsTest {
                         .map(option -> Arguments.of(
                                 command.getCommandName(),
                                 option.longestName(),
-                                takesWords(option) ? words(option.completionCandidates()).get(0) : "1")));
+                                takesWords(option)
+                                        ? words(option.completionCandidates()).get(0)
+                                        : "1")));
     }
 
     private static Stream<CommandLine> commands() {

@@ -211,8 +211,16 @@ final class HardZones {
                 json("no kind", zone(1, "\"kind\":null", square), zone(2, "\"title\":\"\"", square))
                         .reads(2, 0),
                 json("no fields at all", zoneAsGiven(1, "\"x\":1", square).replace("\"zone\"", "\"y\""))
-                        .isRefused("it has no field 'from'", "'kind'", "'title'", "'until'", "'zone'", "inputs.zones.fields"),
-                json("a field of another name", zone(1, "\"kid\":\"rail\"", square).replace(",\"kind\":null", ""))
+                        .isRefused(
+                                "it has no field 'from'",
+                                "'kind'",
+                                "'title'",
+                                "'until'",
+                                "'zone'",
+                                "inputs.zones.fields"),
+                json(
+                                "a field of another name",
+                                zone(1, "\"kid\":\"rail\"", square).replace(",\"kind\":null", ""))
                         .isRefused("it has no field 'kind' (mapped to zone_kind); did you mean 'kid'?"),
                 json(
                                 "wrong dates",

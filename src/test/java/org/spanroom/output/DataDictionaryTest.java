@@ -86,7 +86,9 @@ class DataDictionaryTest {
                 SpanColumns.table(lean).columns().stream().map(Column::name).toList();
 
         assertThat(grouped).doesNotHaveDuplicates().containsAll(core);
-        assertThat(SpanColumns.table(LAYOUT).columns()).extracting(Column::name).containsExactlyInAnyOrderElementsOf(grouped);
+        assertThat(SpanColumns.table(LAYOUT).columns())
+                .extracting(Column::name)
+                .containsExactlyInAnyOrderElementsOf(grouped);
         assertThat(core).hasSizeBetween(38, 46).allMatch(name -> SpanColumns.isCore(column(name)));
     }
 

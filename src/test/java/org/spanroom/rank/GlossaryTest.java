@@ -13,9 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -72,8 +72,8 @@ class GlossaryTest {
     @MethodSource("meanings")
     void aKeyMeansTheSameInTheGlossaryAndOnTheScreen(Map.Entry<String, String> key) throws IOException {
         assertThat(Files.readAllLines(PAGE))
-                .anyMatch(line -> line.startsWith("| `" + key.getKey() + "` |")
-                        && line.endsWith("| " + key.getValue() + " |"));
+                .anyMatch(line ->
+                        line.startsWith("| `" + key.getKey() + "` |") && line.endsWith("| " + key.getValue() + " |"));
     }
 
     /** Words of the printed summary, the tables, the drawing and the help texts, each of them an entry. */

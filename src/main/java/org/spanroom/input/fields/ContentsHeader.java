@@ -63,9 +63,8 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
                     "the contents table needs the columns duct and kind; its header is " + String.join(", ", header),
                     "The columns are " + String.join(", ", COLUMNS) + ".");
         }
-        List<String> others = header.stream()
-                .filter(name -> !COLUMNS.contains(folded(name)))
-                .toList();
+        List<String> others =
+                header.stream().filter(name -> !COLUMNS.contains(folded(name))).toList();
         demandNoneMisspelled(file, columns, others);
         return new ContentsHeader(columns, others);
     }
@@ -75,9 +74,8 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
     }
 
     private static void demandNoneMisspelled(Path file, Map<String, Integer> columns, List<String> others) {
-        List<String> missing = COLUMNS.stream()
-                .filter(column -> !columns.containsKey(column))
-                .toList();
+        List<String> missing =
+                COLUMNS.stream().filter(column -> !columns.containsKey(column)).toList();
         String mistakes = others.stream()
                 .flatMap(other -> meant(other, missing).stream()
                         .map(column -> "'" + column + "'; did you mean '" + column + "' by '" + other.strip() + "'?"))
@@ -96,7 +94,8 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
             return Optional.empty();
         }
         return missing.stream()
-                .filter(column -> isWithEnding(name, column) || name.length() >= SHORTEST_CUT && column.startsWith(name))
+                .filter(column ->
+                        isWithEnding(name, column) || name.length() >= SHORTEST_CUT && column.startsWith(name))
                 .findFirst()
                 .or(() -> NearestWord.findAlmost(name, missing));
     }

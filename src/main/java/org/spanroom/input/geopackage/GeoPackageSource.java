@@ -256,9 +256,12 @@ public final class GeoPackageSource implements LayerSource {
         }
         if (wanted.isEmpty()) {
             if (layers.size() > 1) {
-                throw new InputException(file, "it has " + layers.size() + " layers", "Name one with the key "
-                        + "layer of its input, or with --routes-layer, --vaults-layer or --zones-layer: "
-                        + names(layers));
+                throw new InputException(
+                        file,
+                        "it has " + layers.size() + " layers",
+                        "Name one with the key "
+                                + "layer of its input, or with --routes-layer, --vaults-layer or --zones-layer: "
+                                + names(layers));
             }
             return layers.get(0);
         }

@@ -163,13 +163,17 @@ public final class MoneyColumns {
     }
 
     private static Column<RankedSpan> likely(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(name, shortName, 2, "Its likely value: the median of the joint draws of the "
-                + "rates.", money(cell));
+        return Column.real(
+                name, shortName, 2, "Its likely value: the median of the joint draws of the " + "rates.", money(cell));
     }
 
     private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
-        return Column.real(name, shortName, 2, "Its high value: the upper configured percentile of the joint "
-                + "draws of the rates.", money(cell));
+        return Column.real(
+                name,
+                shortName,
+                2,
+                "Its high value: the upper configured percentile of the joint " + "draws of the rates.",
+                money(cell));
     }
 
     private static Function<RankedSpan, Object> money(ToDoubleFunction<MoneyRanges> cell) {

@@ -133,8 +133,10 @@ final class RoomColumns {
                         "Positions that recovery adds in the scenario many.",
                         row -> row.scenarios().map(ScenarioGains::many)),
                 Column.text(
-                        "binding_rule", "binding", "The rule that allows no additional "
-                                + "sleeve.", room(Room::bindingRule)));
+                        "binding_rule",
+                        "binding",
+                        "The rule that allows no additional " + "sleeve.",
+                        room(Room::bindingRule)));
     }
 
     private static Function<RankedSpan, Object> duct(Function<Duct, Object> cell) {

@@ -15,8 +15,10 @@ public final class ScenarioColumns {
             List.of(
                     Column.text("scenario", "scenario", "Its name: few, typical or many.", ScenarioResult::name),
                     Column.flag(
-                            "main_result", "main", "Whether the other tables are based on this "
-                                    + "scenario.", ScenarioResult::main),
+                            "main_result",
+                            "main",
+                            "Whether the other tables are based on this " + "scenario.",
+                            ScenarioResult::main),
                     Column.integer(
                             "innerduct_count",
                             "innerducts",

@@ -44,8 +44,10 @@ public final class SectionColumns {
                             key(SectionKey::vaultId)),
                     Column.text("vault_b", "vault_b", "The other vault.", key(SectionKey::otherVaultId)),
                     Column.integer(
-                            "spans", "spans", "How many spans it has, one for each "
-                                    + "duct.", counts(RankedSection.Counts::spans)),
+                            "spans",
+                            "spans",
+                            "How many spans it has, one for each " + "duct.",
+                            counts(RankedSection.Counts::spans)),
                     Column.integer(
                             "spans_ranked",
                             "ranked",

@@ -198,7 +198,8 @@ public final class SpanColumns {
 
     /** Another scoring starts from the quantities of every criterion. */
     private static boolean isQuantity(Column<?> column, SpanLayout run) {
-        return run.criteria().stream().anyMatch(criterion -> criterion.quantityColumn().equals(column.name()));
+        return run.criteria().stream()
+                .anyMatch(criterion -> criterion.quantityColumn().equals(column.name()));
     }
 
     /** Returns every column that users may have, whatever groups are asked for: conditions may name them all. */

@@ -59,8 +59,12 @@ final class ExplanationPulls {
 
     /** Using today's room beside the innerducts first makes each later pull heavier. */
     private static void later(ExplanationParts parts, PullAssessment later, UnitSystem units) {
-        parts.number("pull_later_pct", "if the room beside innerducts is used "
-                + "first", later.utilizationPercent(), 1, "%")
+        parts.number(
+                        "pull_later_pct",
+                        "if the room beside innerducts is used " + "first",
+                        later.utilizationPercent(),
+                        1,
+                        "%")
                 .text("pull_later_summary", "pull in that case", later.outcome().summary(units));
     }
 

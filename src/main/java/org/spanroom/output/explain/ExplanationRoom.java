@@ -62,8 +62,8 @@ final class ExplanationRoom {
                 .word("binding_rule", "limited by", room.bindingRule())
                 .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
-        return parts.section("room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are "
-                + "unknown");
+        return parts.section(
+                "room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are " + "unknown");
     }
 
     private static void now(ExplanationParts parts, Room room) {

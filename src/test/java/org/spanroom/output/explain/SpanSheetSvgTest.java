@@ -61,9 +61,8 @@ class SpanSheetSvgTest {
         // 2906 / 1.3 and 801 / 1.3.
         assertThat(near)
                 .contains("dotted line: limit 2,906 N for the innerduct tension at breakaway, which is 2,235 N steady")
-                .contains(
-                        "dotted line: limit 801 N for the hold force on the live cable at breakaway, which is "
-                                + "616 N steady");
+                .contains("dotted line: limit 801 N for the hold force on the live cable at breakaway, which is "
+                        + "616 N steady");
         assertThat(limitLines(SpanExplanationSample.workedExample())).isZero();
         assertThat(limitLines(SpanExplanationSample.failing())).isEqualTo(2);
     }
