@@ -72,8 +72,8 @@ class CrossSectionTest {
         assertThat(impossible.findContradiction())
                 .hasValueSatisfying(text -> assertThat(text)
                         .contains("4 innerducts")
-                        .contains("0.24 mm short")
-                        .contains("proved least bore of equal circles"));
+                        .contains("0.24 mm too small")
+                        .contains("proven minimum bore for equal circles"));
         CrossSection section = impossible.crossSection().orElseThrow();
         assertThat(section.before().outcome()).isEqualTo(PackingOutcome.DOES_NOT_FIT);
         assertThat(section.before().marginMm() / IN).isCloseTo(-0.0096, within(0.00005));
