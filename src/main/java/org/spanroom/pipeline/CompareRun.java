@@ -26,6 +26,7 @@ import org.spanroom.output.ComparisonWriter;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.RunRecord;
+import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.StandingColumns;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.rank.Comparison;
@@ -81,7 +82,7 @@ public final class CompareRun {
         RecordedSpans before = RecordedSpans.open(firstRun);
         RecordedSpans after = RecordedSpans.open(secondRun);
         progress.begin("compare spans", -1);
-        SpanMatches matches = SpanMatches.of(ids(before), ids(after));
+        SpanMatches matches = SpanMatches.of(named(before), named(after));
         var comparison = new Comparison();
         standings(firstRun, before, comparison::before);
         long spans = standings(secondRun, after, (id, standing) -> comparison.after(id, matches.firstId(id), standing));
@@ -94,11 +95,15 @@ public final class CompareRun {
                 moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));
     }
 
-    private static List<String> ids(RecordedSpans spans) {
+    private static List<SpanMatches.Named> named(RecordedSpans spans) {
         int id = spans.columns().indexOf(StandingColumns.SPAN_ID.name());
-        var ids = new ArrayList<String>();
-        spans.read(List.of(), false, row -> ids.add(row.text(id)));
-        return ids;
+        int length = spans.columns().indexOf(SpanColumns.LENGTH.name());
+        var named = new ArrayList<SpanMatches.Named>();
+        spans.read(
+                List.of(SpanColumns.LENGTH),
+                false,
+                row -> named.add(new SpanMatches.Named(row.text(id), row.number(length))));
+        return named;
     }
 
     private static long standings(RecordedRun run, RecordedSpans spans, BiConsumer<String, Standing> sink) {

@@ -14,6 +14,8 @@ import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Compares runs on the demo city. */
 class CompareCommandTest {
@@ -84,6 +86,42 @@ class CompareCommandTest {
 
         assertThat(refused.exitCode()).isEqualTo(ExitCode.INPUT);
         assertThat(refused.complaint()).contains("the folder holds no run").hasLineCount(1);
+    }
+
+    /** Of a layer of two files each may be another one, the first as the last. */
+    @ParameterizedTest
+    @ValueSource(strings = {"a", "b"})
+    void anotherFileOfALayerIsNamed(String changed) throws IOException {
+        var runs = new ArrayList<String>();
+        for (String run : List.of("before", "after")) {
+            Path inputs = Files.createDirectory(folder.resolve(run));
+            for (String file : List.of("a", "b")) {
+                String title = run.equals("after") && file.equals(changed) ? "other" : "same";
+                String lat = file.equals("a") ? "40" : "40.01";
+                Files.writeString(
+                        inputs.resolve(file + ".geojson"),
+                        """
+                        {"type": "FeatureCollection", "features": [{"type": "Feature", "properties": {"title": "%s"},
+                        "geometry": {"type": "LineString", "coordinates": [[-30, %s], [-29.999, %s]]}}]}"""
+                                .formatted(title, lat, lat));
+            }
+            Files.writeString(
+                    inputs.resolve("vaults.geojson"),
+                    """
+                    {"type": "FeatureCollection", "features": [{"type": "Feature", "properties": {},
+                    "geometry": {"type": "MultiPoint", "coordinates": [[-30, 40], [-29.999, 40], [-30, 40.01], [-29.999, 40.01]]}}]}""");
+            Path config = Files.writeString(
+                    inputs.resolve("config.yaml"),
+                    "inputs: {routes: {file: [a.geojson, b.geojson]}, vaults: {file: vaults.geojson}}\n");
+            runs.add(folder.resolve(run + "-run").toString());
+            CommandRun ranked = CommandRun.of("rank", "--config", config.toString(), "--output", runs.get(runs.size() - 1));
+            assertThat(ranked.exitCode()).as(ranked.err()).isZero();
+        }
+
+        CommandRun compared = CommandRun.of("compare", runs.get(0), runs.get(1), "--output", folder + "/moves");
+
+        assertThat(compared.exitCode()).as(compared.err()).isZero();
+        assertThat(compared.out()).contains("the file of the routes is another");
     }
 
     private CommandRun compare(Path second, String output, String... more) {

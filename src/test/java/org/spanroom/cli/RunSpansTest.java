@@ -122,6 +122,24 @@ class RunSpansTest {
         assertThat(run.complaint()).contains("spanroom.gpkg", "--formats csv").hasLineCount(1);
     }
 
+    /** The lines of the run are gone too, so that another format is no way out. */
+    @Test
+    void aGeoPackageThatWasDeletedIsNamedAsWhatIsMissing() throws IOException {
+        Path run = folder.resolve("without");
+        copy(runs.resolve("lean"), run);
+        Files.delete(run.resolve("spanroom.gpkg"));
+
+        for (String formats : List.of("csv", "geopackage,csv", "shapefile")) {
+            CommandRun refused = again(run, "--formats", formats);
+
+            assertThat(refused.exitCode()).isEqualTo(ExitCode.INPUT);
+            assertThat(refused.complaint())
+                    .contains("lacks spanroom.gpkg", "Bring it back")
+                    .doesNotContain("--formats")
+                    .hasLineCount(1);
+        }
+    }
+
     @Test
     void groupsThatTheEarlierRunDidNotWriteAreNamed() throws IOException {
         CommandRun run = again(runs.resolve("lean"), "--columns", "pull,score");
