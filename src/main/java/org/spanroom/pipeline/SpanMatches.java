@@ -69,7 +69,8 @@ final class SpanMatches {
         for (Named span : spans) {
             Place.of(span.id())
                     .filter(places::contains)
-                    .ifPresent(place -> at.computeIfAbsent(place, key -> new ArrayList<>()).add(span));
+                    .ifPresent(place ->
+                            at.computeIfAbsent(place, key -> new ArrayList<>()).add(span));
         }
         return at;
     }

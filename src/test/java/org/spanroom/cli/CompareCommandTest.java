@@ -98,23 +98,19 @@ class CompareCommandTest {
             for (String file : List.of("a", "b")) {
                 String title = run.equals("after") && file.equals(changed) ? "other" : "same";
                 String lat = file.equals("a") ? "40" : "40.01";
-                Files.writeString(
-                        inputs.resolve(file + ".geojson"),
-                        """
+                Files.writeString(inputs.resolve(file + ".geojson"), """
                         {"type": "FeatureCollection", "features": [{"type": "Feature", "properties": {"title": "%s"},
-                        "geometry": {"type": "LineString", "coordinates": [[-30, %s], [-29.999, %s]]}}]}"""
-                                .formatted(title, lat, lat));
+                        "geometry": {"type": "LineString", "coordinates": [[-30, %s], [-29.999, %s]]}}]}""".formatted(title, lat, lat));
             }
-            Files.writeString(
-                    inputs.resolve("vaults.geojson"),
-                    """
+            Files.writeString(inputs.resolve("vaults.geojson"), """
                     {"type": "FeatureCollection", "features": [{"type": "Feature", "properties": {},
                     "geometry": {"type": "MultiPoint", "coordinates": [[-30, 40], [-29.999, 40], [-30, 40.01], [-29.999, 40.01]]}}]}""");
             Path config = Files.writeString(
                     inputs.resolve("config.yaml"),
                     "inputs: {routes: {file: [a.geojson, b.geojson]}, vaults: {file: vaults.geojson}}\n");
             runs.add(folder.resolve(run + "-run").toString());
-            CommandRun ranked = CommandRun.of("rank", "--config", config.toString(), "--output", runs.get(runs.size() - 1));
+            CommandRun ranked =
+                    CommandRun.of("rank", "--config", config.toString(), "--output", runs.get(runs.size() - 1));
             assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         }
 

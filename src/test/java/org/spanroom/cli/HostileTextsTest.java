@@ -15,9 +15,32 @@ import org.junit.jupiter.api.io.TempDir;
 /** Names and kept fields that CSV, JSON, span ids and spreadsheets could trip over go through every file that a later command reads. */
 class HostileTextsTest {
     private static final List<String> TEXTS = List.of(
-            "D,1", "D\"2\"", "=SUM(A1)", "'apostrophe", "'=guarded", "@x", "-5", "+1+1", " ", "D\nline", "D\r\nx", "\uFFFD", "D:1:2",
-            "D%3A", "%", "\u00e9\uD83D\uDE00", "a".repeat(3000), "tab\tx", "\\", "null", "NaN", "007", "<b>&amp;</b>", "\u00A0",
-            "\uFF1Dx", "");
+            "D,1",
+            "D\"2\"",
+            "=SUM(A1)",
+            "'apostrophe",
+            "'=guarded",
+            "@x",
+            "-5",
+            "+1+1",
+            " ",
+            "D\nline",
+            "D\r\nx",
+            "\uFFFD",
+            "D:1:2",
+            "D%3A",
+            "%",
+            "\u00e9\uD83D\uDE00",
+            "a".repeat(3000),
+            "tab\tx",
+            "\\",
+            "null",
+            "NaN",
+            "007",
+            "<b>&amp;</b>",
+            "\u00A0",
+            "\uFF1Dx",
+            "");
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -38,13 +61,23 @@ class HostileTextsTest {
         for (String run : List.of("whole", "csv", "shapes")) {
             again(run, run + "-again");
             again(run + "-again", run + "-twice");
-            assertThat(folder.resolve(run + "-again/spans.csv")).hasSameBinaryContentAs(folder.resolve("whole/spans.csv"));
-            assertThat(folder.resolve(run + "-twice/spans.csv")).hasSameBinaryContentAs(folder.resolve("whole/spans.csv"));
+            assertThat(folder.resolve(run + "-again/spans.csv"))
+                    .hasSameBinaryContentAs(folder.resolve("whole/spans.csv"));
+            assertThat(folder.resolve(run + "-twice/spans.csv"))
+                    .hasSameBinaryContentAs(folder.resolve("whole/spans.csv"));
             assertThat(folder.resolve(run + "-twice/sections.csv"))
                     .hasSameBinaryContentAs(folder.resolve("whole/sections.csv"));
-            CommandRun compared = run("compare", "whole", run, "--json", "--output", folder.resolve("moves-" + run).toString());
+            CommandRun compared = run(
+                    "compare",
+                    "whole",
+                    run,
+                    "--json",
+                    "--output",
+                    folder.resolve("moves-" + run).toString());
             assertThat(JSON.readTree(compared.out()).toString()).contains("moves");
-            assertThat(Files.readString(folder.resolve("moves-" + run + "/moves.csv")).lines()).hasSize(1);
+            assertThat(Files.readString(folder.resolve("moves-" + run + "/moves.csv"))
+                            .lines())
+                    .hasSize(1);
         }
     }
 
@@ -54,12 +87,14 @@ class HostileTextsTest {
         for (int i = 0; i < TEXTS.size(); i++) {
             String text = JSON.writeValueAsString(TEXTS.get(i));
             double lat = 40 + 0.002 * i;
-            ducts.add(("{\"type\":\"Feature\",\"properties\":{\"route\":%s,\"duct\":%s,\"street, \\\"of\\\"\":%s,\"n\":3},\"geometry\":"
-                            + "{\"type\":\"LineString\",\"coordinates\":[[-30,%s,10.5],[-29.9995,%s,11.25],[-29.999,%s,12]]}}")
-                    .formatted(text, text, text, lat, lat + 0.0001, lat));
+            ducts.add(
+                    ("{\"type\":\"Feature\",\"properties\":{\"route\":%s,\"duct\":%s,\"street, \\\"of\\\"\":%s,\"n\":3},\"geometry\":"
+                                    + "{\"type\":\"LineString\",\"coordinates\":[[-30,%s,10.5],[-29.9995,%s,11.25],[-29.999,%s,12]]}}")
+                            .formatted(text, text, text, lat, lat + 0.0001, lat));
             for (String lon : List.of("-30", "-29.999")) {
-                vaults.add("{\"type\":\"Feature\",\"properties\":{\"vault\":%s},\"geometry\":{\"type\":\"Point\",\"coordinates\":[%s,%s]}}"
-                        .formatted(text, lon, lat));
+                vaults.add(
+                        "{\"type\":\"Feature\",\"properties\":{\"vault\":%s},\"geometry\":{\"type\":\"Point\",\"coordinates\":[%s,%s]}}"
+                                .formatted(text, lon, lat));
             }
         }
         String collection = "{\"type\":\"FeatureCollection\",\"features\":[%s]}";
@@ -77,12 +112,29 @@ class HostileTextsTest {
     }
 
     private void rank(String name, String threads, String formats) {
-        run("rank", "--config", folder.resolve("config.yaml").toString(), "--threads", threads, "--formats", formats,
-                "--no-uncertainty", "--output", folder.resolve(name).toString());
+        run(
+                "rank",
+                "--config",
+                folder.resolve("config.yaml").toString(),
+                "--threads",
+                threads,
+                "--formats",
+                formats,
+                "--no-uncertainty",
+                "--output",
+                folder.resolve(name).toString());
     }
 
     private void again(String from, String to) {
-        run("rank", "--from", folder.resolve(from).toString(), "--scoring", "config/scoring.yaml", "--formats", "csv", "--output",
+        run(
+                "rank",
+                "--from",
+                folder.resolve(from).toString(),
+                "--scoring",
+                "config/scoring.yaml",
+                "--formats",
+                "csv",
+                "--output",
                 folder.resolve(to).toString());
     }
 
@@ -98,7 +150,8 @@ class HostileTextsTest {
     }
 
     private byte[] packed(String run) throws IOException {
-        try (var in = new GZIPInputStream(Files.newInputStream(folder.resolve(run).resolve("run_spans.csv.gz")))) {
+        try (var in =
+                new GZIPInputStream(Files.newInputStream(folder.resolve(run).resolve("run_spans.csv.gz")))) {
             return in.readAllBytes();
         }
     }

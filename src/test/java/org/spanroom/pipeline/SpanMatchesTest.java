@@ -11,8 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SpanMatchesTest {
     @Test
     void aSpanWhoseLineIsTurnedAroundIsTheSameSpan() {
-        SpanMatches matches =
-                matches(List.of("d:A:B", "d:B:C:2", "e:A:B"), List.of("d:B:A", "d:C:B:2", "e:A:B"));
+        SpanMatches matches = matches(List.of("d:A:B", "d:B:C:2", "e:A:B"), List.of("d:B:A", "d:C:B:2", "e:A:B"));
 
         assertThat(matches.firstId("d:B:A")).isEqualTo("d:A:B");
         assertThat(matches.firstId("d:C:B:2")).isEqualTo("d:B:C:2");
@@ -59,7 +58,9 @@ class SpanMatchesTest {
         SpanMatches matches =
                 SpanMatches.of(List.of(named("d:A:B 100"), named("d:A:B:2 250")), List.of(named(one), named(two)));
 
-        assertThat(matches.firstId(named(one).id()) + " " + matches.firstId(named(two).id())).isEqualTo(firstIds);
+        assertThat(matches.firstId(named(one).id()) + " "
+                        + matches.firstId(named(two).id()))
+                .isEqualTo(firstIds);
     }
 
     /** Of lines that are equally long, or of unknown length, names decide; each span of the first run is given once. */
