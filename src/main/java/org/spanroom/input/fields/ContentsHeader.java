@@ -95,7 +95,7 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
         }
         return missing.stream()
                 .filter(column ->
-                        isWithEnding(name, column) || name.length() >= SHORTEST_CUT && column.startsWith(name))
+                        isWithEnding(name, column) || (name.length() >= SHORTEST_CUT && column.startsWith(name)))
                 .findFirst()
                 .or(() -> NearestWord.findAlmost(name, missing));
     }
