@@ -74,7 +74,7 @@ class ZeroLengthTest {
                 .hasSize(parts);
         assertThat(rank.err()).contains("4 routes, 2 vaults");
         assertThat(check.out()).contains("zero_length_part (" + parts + ")");
-        assertThat(check.out()).contains("Line ends with a vault near, of 8:");
+        assertThat(check.out()).contains("Line ends that have a vault nearby, of 8:");
     }
 
     @Test

@@ -93,8 +93,8 @@ class OutsideMachineTest {
 
         assertThat(failing.utilizationPercent()).isEqualTo(1000);
         assertThat(assessment.outcome().summary())
-                .isEqualTo("possible from A only: from B no cable slack recorded at the vault; 3.00 m needed"
-                        + " at 100.0 m");
+                .isEqualTo("possible from A only: from B no cable slack recorded at the vault at 100.0 m;"
+                        + " 3.00 m needed");
         assertThat(new LimitUse(LimitKind.CABLE_SLACK, 1.5, 3, 7).summary())
                 .isEqualTo("cable slack recorded at the vault 1.50 m < limit 3.00 m (200 %) at 7.0 m");
     }

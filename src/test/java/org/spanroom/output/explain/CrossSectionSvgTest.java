@@ -54,7 +54,7 @@ class CrossSectionSvgTest {
         assertThat(drawing)
                 .contains("Duct 7 &lt;a&amp;b&gt;")
                 .contains("51.0 % of the bore filled; positions today: 1, 0 of them beside")
-                .contains("3 of 3 out; 3 sleeves, 9 new cables, 8 gained; limited by sleeves per duct")
+                .contains("3 of 3 out; 3 sleeves, 9 new cables, positions gained: 8; limited by sleeves per duct")
                 .contains("fits, with 2.5 mm of inside diameter to spare")
                 .contains(">2</text>");
     }

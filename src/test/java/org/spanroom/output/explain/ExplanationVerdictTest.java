@@ -24,7 +24,7 @@ class ExplanationVerdictTest {
     @Test
     void gatesCautionsAndPartsOfTheScoreAreListed() {
         assertThat(SpanExplanationSample.text(excluded()))
-                .containsPattern("standing +not ranked\n +because +duct recorded as blocked\n")
+                .containsPattern("ranking +not ranked\n +because +duct recorded as blocked\n")
                 .contains("Gates: excluded from the ranking\n")
                 .containsPattern("  duct_blocked +excluded +recorded as blocked\n")
                 .containsPattern("  splice_inside +passed +not recorded\n")
