@@ -66,7 +66,7 @@ class Plane:
 
 
 def steps_of(points):
-    """A path's start and its moves, in tenths of a pixel; places that the picture cannot tell apart are left out."""
+    """A path's start and its moves, in tenths of a pixel; points that would fall on the same place are left out."""
     x, y = (round(10 * v) for v in points[0])
     out = "M%g %gl" % (x / 10, y / 10)
     for i, point in enumerate(points[1:], 1):

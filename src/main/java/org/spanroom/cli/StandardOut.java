@@ -12,7 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** The program's standard output in UTF-8. Remembers why writing failed, which a print writer does not tell. */
+/** The program's standard output in UTF-8. Remembers why writing failed, which a print writer does not report. */
 final class StandardOut extends PrintWriter {
     private final Sink sink;
 

@@ -43,7 +43,7 @@ class StagesTest {
         assertThat(stages.done.get(assess).get()).isEqualTo(stages.expected.get(assess));
     }
 
-    /** Remembers what it is told. */
+    /** Records its calls. */
     private static final class Recording implements Progress {
         private final List<String> names = new ArrayList<>();
         private final List<Long> expected = new ArrayList<>();
