@@ -358,8 +358,8 @@ class PositionsTest {
 
         assertThat(cheapFirst.proposal().orElseThrow().innerductsLeft()).isPositive();
         assertThat(cheapFirst.proposalReason())
-                .isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.13 an hour); "
-                        + "3 of 3 out: 9 gained in 12.0 h (0.75 an hour)");
+                .isEqualTo("2 of 3 out: 9 gained in 8.0 h (1.13 per hour); "
+                        + "3 of 3 out: 9 gained in 12.0 h (0.75 per hour)");
         assertThat(setUpCounts.proposal().orElseThrow().innerductsLeft()).isPositive();
         Room needed = new RoomAssessor(Changed.of(SHIPPED, "besideInnerducts", BesideRule.FORBIDDEN))
                 .assess(round(4.05, holding(List.of(0.5, 0.5, 0.5), 0)))
