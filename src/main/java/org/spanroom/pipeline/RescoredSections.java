@@ -87,6 +87,8 @@ final class RescoredSections {
     private RankedSection.First first(RescoredSpan span) {
         return new RankedSection.First(
                 span.spanId(),
+                text(span, SpanColumns.VAULT_A),
+                text(span, SpanColumns.VAULT_B),
                 span.rank(),
                 span.score().totalPoints(),
                 number(span, SpanColumns.LENGTH),

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.RandomAccess;
 import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.SpanFigures;
@@ -68,13 +69,16 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
 
     private RankedSection.First first(int place) {
         int number = order[place];
+        Span span = spans.get(number);
         return new RankedSection.First(
                 spans.id(number),
+                span.from().id(),
+                span.to().id(),
                 isRanked(place) ? OptionalInt.of(place + 1) : OptionalInt.empty(),
                 standings.points(number),
                 spans.lengthM(number),
                 figures.cautions(number),
-                Optional.of(spans.get(number).lonLat()));
+                Optional.of(span.lonLat()));
     }
 
     private boolean isRanked(int place) {

@@ -113,6 +113,8 @@ public final class SampleResults {
         RankedSpan best = spans.get(0);
         var first = new RankedSection.First(
                 best.spanId(),
+                best.span().from().id(),
+                best.span().to().id(),
                 best.rank(),
                 78.5,
                 222.0704,

@@ -63,8 +63,10 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
     }
 
     /**
-     * The span that represents a section.
+     * The span that represents a section, and gives it its line.
      *
+     * @param vaultA id of the vault where the line begins
+     * @param vaultB id of the vault where it ends
      * @param rank empty for an excluded span
      * @param scorePoints out of 100
      * @param lengthM the length that counts
@@ -72,5 +74,12 @@ public record RankedSection(SectionKey key, OptionalInt rank, Counts counts, Fir
      * @param lonLat its line, degrees on WGS 84; empty where an earlier run wrote none
      */
     public record First(
-            String spanId, OptionalInt rank, double scorePoints, double lengthM, int cautions, Optional<Line> lonLat) {}
+            String spanId,
+            String vaultA,
+            String vaultB,
+            OptionalInt rank,
+            double scorePoints,
+            double lengthM,
+            int cautions,
+            Optional<Line> lonLat) {}
 }

@@ -40,13 +40,17 @@ public final class SectionColumns {
                     Column.text(
                             "vault_a",
                             "vault_a",
-                            "The one of its two vaults that comes first in the order of ids.",
-                            key(SectionKey::vaultId)),
-                    Column.text("vault_b", "vault_b", "The other vault.", key(SectionKey::otherVaultId)),
+                            "The vault where the section's line begins: that of its best span.",
+                            section -> section.first().vaultA()),
+                    Column.text(
+                            "vault_b",
+                            "vault_b",
+                            "The vault where that line ends.",
+                            section -> section.first().vaultB()),
                     Column.integer(
                             "spans",
                             "spans",
-                            "How many spans it has, one for each " + "duct.",
+                            "How many spans it has, one for each duct.",
                             counts(RankedSection.Counts::spans)),
                     Column.integer(
                             "spans_ranked",
