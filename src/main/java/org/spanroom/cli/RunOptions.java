@@ -12,7 +12,7 @@ final class RunOptions {
 
     @Option(
             names = "--no-uncertainty",
-            description = "Skip the simulation: no confidence columns and no field " + "checks. Faster.")
+            description = "Skip the simulation: no confidence columns and no field checks. Faster.")
     boolean noUncertainty;
 
     @Option(

@@ -150,7 +150,7 @@ final class AssessedSpans implements RankedSpans {
                 .toList();
         progress.end(String.format(
                 Locale.ROOT,
-                "%,d field checks; %,d spans with an uncertain place at the " + "top",
+                "%,d field checks; %,d spans with an uncertain place at the top",
                 checks.size(),
                 open.length));
         return checks;

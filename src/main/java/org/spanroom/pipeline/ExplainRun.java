@@ -3,8 +3,8 @@ package org.spanroom.pipeline;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
@@ -94,16 +94,13 @@ public final class ExplainRun {
         var explainer = new SpanExplainer(config, inputs, progress);
         List<SpanExplainer.Found> found =
                 spanIds.stream().map(id -> explainer.find(id, folder)).toList();
-        Map<String, RecordedStanding> standings = RecordedStandings.find(
-                folder, recorded, found.stream().map(ExplainRun::recordedId).toList());
-        return found.stream()
-                .map(span ->
-                        explainer.explain(span, standings.getOrDefault(recordedId(span), RecordedStanding.UNKNOWN)))
+        List<RecordedStanding> standings = RecordedStandings.find(
+                folder,
+                recorded,
+                found.stream().map(span -> Text.clean(span.id())).toList());
+        return IntStream.range(0, found.size())
+                .mapToObj(place -> explainer.explain(found.get(place), standings.get(place)))
                 .toList();
-    }
-
-    private static String recordedId(SpanExplainer.Found found) {
-        return Text.clean(found.id());
     }
 
     private void demandUnchanged(RunRecord.Part part) {

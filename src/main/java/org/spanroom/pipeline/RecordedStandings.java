@@ -2,10 +2,8 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -27,13 +25,13 @@ final class RecordedStandings {
     private RecordedStandings() {}
 
     /**
-     * Returns the standing of spans among all spans of a run.
+     * Returns the standing of spans among all spans of a run, in the order of the ids.
      *
      * @param folder of the run
      * @param spanIds as the results have them
      * @throws InputException if the results cannot be read back or lack a span
      */
-    static Map<String, RecordedStanding> find(Path folder, RecordedRun run, Collection<String> spanIds) {
+    static List<RecordedStanding> find(Path folder, RecordedRun run, List<String> spanIds) {
         var found = new HashMap<String, RecordedStanding>();
         Set<String> wanted = Set.copyOf(spanIds);
         int[] ranked = {0};
@@ -43,13 +41,10 @@ final class RecordedStandings {
                 found.putIfAbsent(id, row);
             }
         });
-        for (String spanId : wanted) {
-            if (!found.containsKey(spanId)) {
-                throw new InputException(folder, RecordedSpans.FILE + " lacks the span '" + spanId + "'", REMEDY);
-            }
-        }
-        found.replaceAll((id, standing) -> standing.among(ranked[0]));
-        return found;
+        return spanIds.stream()
+                .map(id -> Optional.ofNullable(found.get(id)).orElseThrow(() -> noSuchSpan(folder, id)))
+                .map(standing -> standing.among(ranked[0]))
+                .toList();
     }
 
     /**
@@ -63,6 +58,10 @@ final class RecordedStandings {
         return ranks.stream()
                 .map(rank -> Optional.ofNullable(ids.get(rank)).orElseThrow(() -> noSuchRank(folder, rank, ids)))
                 .toList();
+    }
+
+    private static InputException noSuchSpan(Path folder, String spanId) {
+        return new InputException(folder, RecordedSpans.FILE + " lacks the span '" + spanId + "'", REMEDY);
     }
 
     private static InputException noSuchRank(Path folder, int rank, SortedMap<Integer, String> ids) {
@@ -91,7 +90,7 @@ final class RecordedStandings {
                         row.text(id),
                         new RecordedStanding(
                                 place(row.number(rank)),
-                                OptionalInt.empty(),
+                                0,
                                 row.number(sure[0]),
                                 row.number(sure[1]),
                                 row.number(sure[2]),

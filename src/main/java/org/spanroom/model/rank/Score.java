@@ -3,7 +3,6 @@ package org.spanroom.model.rank;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.spanroom.model.Check;
-import org.spanroom.model.Counted;
 
 /**
  * A span's score with the parts that it is the sum of.
@@ -63,14 +62,6 @@ public final class Score {
         /** Returns the points out of 100 that this criterion gives. */
         public double points() {
             return yardstick.points(valueRatio);
-        }
-
-        /** Returns the quantity with its unit, for people. */
-        public String quantityText() {
-            if (Double.isNaN(quantityInUnit)) {
-                return "unknown";
-            }
-            return Counted.fixed(quantityInUnit, 1) + " " + unit();
         }
     }
 

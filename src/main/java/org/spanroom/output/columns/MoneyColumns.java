@@ -164,7 +164,7 @@ public final class MoneyColumns {
 
     private static Column<RankedSpan> likely(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
         return Column.real(
-                name, shortName, 2, "Its likely value: the median of the joint draws of the " + "rates.", money(cell));
+                name, shortName, 2, "Its likely value: the median of the joint draws of the rates.", money(cell));
     }
 
     private static Column<RankedSpan> high(String name, String shortName, ToDoubleFunction<MoneyRanges> cell) {
@@ -172,7 +172,7 @@ public final class MoneyColumns {
                 name,
                 shortName,
                 2,
-                "Its high value: the upper configured percentile of the joint " + "draws of the rates.",
+                "Its high value: the upper configured percentile of the joint draws of the rates.",
                 money(cell));
     }
 

@@ -135,7 +135,7 @@ final class RoomColumns {
                 Column.text(
                         "binding_rule",
                         "binding",
-                        "The rule that allows no additional " + "sleeve.",
+                        "The rule that allows no additional sleeve.",
                         room(Room::bindingRule)));
     }
 

@@ -17,7 +17,7 @@ public final class ScenarioColumns {
                     Column.flag(
                             "main_result",
                             "main",
-                            "Whether the other tables are based on this " + "scenario.",
+                            "Whether the other tables are based on this scenario.",
                             ScenarioResult::main),
                     Column.integer(
                             "innerduct_count",

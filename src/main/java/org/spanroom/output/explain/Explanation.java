@@ -83,11 +83,9 @@ public final class Explanation {
         RankedSpan ranked = explained.ranked();
         if (ranked.verdict().isExcluded()) {
             return "not ranked";
-        } else if (ranked.rank().isEmpty()) {
-            return "ranked; the rank is not available because the run wrote neither GeoPackage nor CSV";
         }
-        return "rank " + ranked.rank().getAsInt() + " of "
-                + explained.recorded().spansRanked().orElseThrow();
+        return "rank " + ranked.rank().orElseThrow() + " of "
+                + explained.recorded().spansRanked();
     }
 
     private static void place(ExplanationParts parts, Span span) {

@@ -61,7 +61,7 @@ final class ExplanationPulls {
     private static void later(ExplanationParts parts, PullAssessment later, UnitSystem units) {
         parts.number(
                         "pull_later_pct",
-                        "if the room beside innerducts is used " + "first",
+                        "if the room beside innerducts is used first",
                         later.utilizationPercent(),
                         1,
                         "%")

@@ -63,7 +63,7 @@ final class ExplanationRoom {
                 .text("proposal_reason", "why some innerducts stay", room.proposalReason());
         choices(parts, room);
         return parts.section(
-                "room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are " + "unknown");
+                "room", room.now().isPresent() ? "Room" : "Room: unknown because the contents are unknown");
     }
 
     private static void now(ExplanationParts parts, Room room) {
