@@ -1,7 +1,7 @@
 package org.spanroom.output;
 
-import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -17,14 +17,11 @@ import org.spanroom.output.table.Text;
 
 /** A JSON object, RFC 8259, put together member by member; written in the order in which the members were added. */
 public final class JsonObject {
-    /** Decimals keep their zeros. */
-    private static final JsonNodeFactory NODES = JsonNodeFactory.withExactBigDecimals(true);
-
     private static final ObjectMapper MAPPER = JsonMapper.builder()
-            .enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN)
+            .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
             .build();
 
-    private final ObjectNode node = NODES.objectNode();
+    private final ObjectNode node = JsonNodeFactory.instance.objectNode();
 
     /** Adds a text. */
     public JsonObject text(String name, String text) {
