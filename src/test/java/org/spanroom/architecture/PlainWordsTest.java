@@ -141,7 +141,7 @@ class PlainWordsTest {
                     Both ends are alike.             | alike
                     It lies in_ no span.             | lies in_ no span
                     It belongs to_ no section.       | belongs to_ no section
-                    A place for a cable_ more        | a cable_ more
+                    A place for a_ cable more        | a_ cable more
                     write it as 2027-03-31           | as 2027-03-31
                     3 zone(s)                        | zone(s)
                     144 fibres                       | fibres
