@@ -63,11 +63,7 @@ public enum FindingCode {
     RECORDED_VAULT_DIFFERS(Severity.SUSPECT, "the recorded vault is not the vault at the line's end"),
     RECORDED_VAULT_UNKNOWN(Severity.SUSPECT, "the recorded vault is not in the vaults layer"),
     // Files of the program's own
-    PACKING_FILE_UNUSABLE(Severity.NOTE, "the packing file of earlier runs was not used or not written"),
-    // Limits
-    LONG_SECTION(Severity.NOTE, "span longer than the warning length"),
-    JAM_RATIO(Severity.NOTE, "three equal innerducts may jam side by side during the pull"),
-    MANY_BENDS(Severity.NOTE, "total bends exceed the warning limit");
+    PACKING_FILE_UNUSABLE(Severity.NOTE, "the packing file of earlier runs was not used or not written");
 
     private final Severity severity;
     private final String meaning;

@@ -50,7 +50,7 @@ public final class ResultFiles implements AutoCloseable {
         this.spans = spans;
         this.options = new LayerOptions(settings.crs(), writtenAt);
         this.geoPackage = settings.formats().contains(OutputFormat.GEOPACKAGE)
-                ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options))
+                ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options, spans))
                 : Optional.empty();
     }
 

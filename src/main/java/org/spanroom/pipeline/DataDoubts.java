@@ -1,25 +1,20 @@
 package org.spanroom.pipeline;
 
 import java.util.Locale;
-import org.spanroom.config.RunConfig;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
-import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Span;
-import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.rank.Assessment;
 
 /** Turns what the stages noticed about a span's data into findings; the stages themselves know none. */
 final class DataDoubts {
     private static final String SOURCE = "spans";
 
-    private final RunConfig config;
     private final FindingLog findings;
 
-    DataDoubts(RunConfig config, FindingLog findings) {
-        this.config = config;
+    DataDoubts(FindingLog findings) {
         this.findings = findings;
     }
 
@@ -37,31 +32,6 @@ final class DataDoubts {
                     one.span().duct().insideDiameterMm());
             findings.add(finding(FindingCode.CONTENTS_OVERFILL, one.span(), detail));
         }
-        one.room()
-                .crossSection()
-                .filter(section ->
-                        section.mayJam() && Unrecoverable.of(one.span().duct()).isEmpty())
-                .ifPresent(section -> findings.add(finding(FindingCode.JAM_RATIO, one.span(), jam(section))));
-        if (one.span().lengthM() > config.pull().limits().warnLengthM()) {
-            findings.add(finding(
-                    FindingCode.LONG_SECTION,
-                    one.span(),
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f m between vaults; the warning limit is %.1f m",
-                            one.span().lengthM(),
-                            config.pull().limits().warnLengthM())));
-        }
-        if (one.bends().total().deg() > config.pull().limits().warnTotalDeg()) {
-            findings.add(finding(
-                    FindingCode.MANY_BENDS,
-                    one.span(),
-                    String.format(
-                            Locale.ROOT,
-                            "%.2f degrees between vaults; the warning limit is %.1f",
-                            one.bends().total().deg(),
-                            config.pull().limits().warnTotalDeg())));
-        }
     }
 
     /** Contents that were assumed are no fault of the data: they say that the assumption is wrong here. */
@@ -69,13 +39,6 @@ final class DataDoubts {
         return one.span().duct().contentsSource() == ContentsSource.ASSUMED
                 ? "the assumed contents (not recorded): " + why + "; assume fewer in ducts of this size"
                 : why;
-    }
-
-    private static String jam(CrossSection section) {
-        return String.format(
-                Locale.ROOT,
-                "three equal innerducts in the duct have a jam ratio of %.2f",
-                section.jamRatio().orElse(0));
     }
 
     private static Finding finding(FindingCode code, Span span, String detail) {

@@ -191,7 +191,7 @@ public final class RankRun {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
         var look = new AssessedSpans.FirstLook(
-                new DataDoubts(config, findings),
+                new DataDoubts(findings),
                 RankConfidenceRun.of(
                         config, assessor, ranking(config), network.spans().size()),
                 new MoneyRun(config, assessor.rates(), network.spans().size()),

@@ -37,17 +37,18 @@ class FindingLogTest {
     void ofACodeOnlySoManyAreListedAndAllCount() {
         List<Finding> many = new ArrayList<>();
         for (int i = 0; i < 10; i++) {
-            many.add(Finding.of(FindingCode.JAM_RATIO, "spans", "S" + i, "jam"));
+            many.add(Finding.of(FindingCode.PACKING_FILE_UNUSABLE, "spans", "S" + i, "jam"));
             many.add(Finding.of(FindingCode.END_WITHOUT_VAULT, "a.shp", "R" + i, "end")
                     .withLengthM(1 + i));
         }
-        many.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "S", "jam").standingFor(5));
+        many.add(
+                Finding.of(FindingCode.PACKING_FILE_UNUSABLE, "zzz", "S", "jam").standingFor(5));
         List<Finding> expected = new ArrayList<>(many.stream()
                 .filter(finding -> finding.lengthM() > 0 || finding.featureId().matches("S[0-2]"))
                 .toList());
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "spans", "", "7 more of this kind, not listed")
+        expected.add(Finding.of(FindingCode.PACKING_FILE_UNUSABLE, "spans", "", "7 more of this kind, not listed")
                 .standingFor(7));
-        expected.add(Finding.of(FindingCode.JAM_RATIO, "zzz", "", "5 more of this kind, not listed")
+        expected.add(Finding.of(FindingCode.PACKING_FILE_UNUSABLE, "zzz", "", "5 more of this kind, not listed")
                 .standingFor(5));
 
         for (int seed = 0; seed < 20; seed++) {
@@ -61,7 +62,7 @@ class FindingLogTest {
                             .thenComparing(Finding::source)
                             .thenComparing(Finding::featureId));
             assertThat(log.countByCode())
-                    .containsEntry(FindingCode.JAM_RATIO, 15L)
+                    .containsEntry(FindingCode.PACKING_FILE_UNUSABLE, 15L)
                     .containsEntry(FindingCode.END_WITHOUT_VAULT, 10L);
         }
     }

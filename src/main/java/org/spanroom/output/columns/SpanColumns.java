@@ -120,7 +120,6 @@ public final class SpanColumns {
             "year_installed",
             "inside_diameter_mm",
             "bend_total_deg",
-            "contents_source",
             "fill_now_pct",
             "fill_removed_pct",
             "fill_final_pct",
@@ -165,6 +164,7 @@ public final class SpanColumns {
             "saving_likely_money",
             "saving_high_money",
             "drawn_length_m",
+            "contents_source",
             "assumed");
 
     private SpanColumns() {}

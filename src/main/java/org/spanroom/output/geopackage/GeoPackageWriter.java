@@ -30,10 +30,13 @@ public final class GeoPackageWriter implements AutoCloseable {
     private static final int APPLICATION_ID = 0x47504B47;
     /** Version 1.3, since readers refuse or warn at later ones, and nothing later is needed here. */
     private static final int USER_VERSION = 10300;
+    /** From as many rows on, larger pages make the file smaller. */
+    private static final int MANY_ROWS = 10_000;
 
     private final Path file;
     private final LayerOptions options;
     private final OutputCrs frame;
+    private final int pageBytes;
     private final SqlitePages pages;
     private final List<GeoPackageLayer> layers = new ArrayList<>();
 
@@ -42,12 +45,25 @@ public final class GeoPackageWriter implements AutoCloseable {
         void in(Connection connection) throws SQLException;
     }
 
+    /** Begins a file of layers with few rows. */
     public GeoPackageWriter(Path file, LayerOptions options) {
+        this(file, options, 0);
+    }
+
+    /** @param rows about how many rows the largest layer will have */
+    public GeoPackageWriter(Path file, LayerOptions options, long rows) {
         this.file = file;
+        this.pageBytes = rows < MANY_ROWS ? SqlitePages.SMALL_PAGE_BYTES : SqlitePages.LARGE_PAGE_BYTES;
         this.options = options;
         this.frame = options.frame();
-        withSqlite(connection -> GeoPackageSchema.create(connection, frame));
-        this.pages = new SqlitePages(file);
+        withSqlite(connection -> {
+            // Not settings of the connection: these write the first page before it has learned how large pages are.
+            execute(
+                    connection,
+                    List.of("PRAGMA application_id = " + APPLICATION_ID, "PRAGMA user_version = " + USER_VERSION));
+            GeoPackageSchema.create(connection, frame);
+        });
+        this.pages = new SqlitePages(file, pageBytes);
     }
 
     /** Begins a layer, or a plain table if it has no shapes. */
@@ -94,12 +110,10 @@ public final class GeoPackageWriter implements AutoCloseable {
     private Connection open() throws SQLException {
         loadSqlite();
         var config = new SQLiteConfig();
-        config.setPageSize(SqlitePages.PAGE_BYTES);
+        config.setPageSize(pageBytes);
         config.setJournalMode(SQLiteConfig.JournalMode.OFF);
         config.setSynchronous(SQLiteConfig.SynchronousMode.OFF);
         config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
-        config.setApplicationId(APPLICATION_ID);
-        config.setUserVersion(USER_VERSION);
         // As a URI, in which marks that have a meaning in one are escaped.
         String uri = "jdbc:sqlite:file:" + file.toUri().getRawPath();
         Connection opened = JDBC.createConnection(uri, config.toProperties());

@@ -17,29 +17,40 @@ import org.spanroom.output.table.ByteSink;
  * <p>{@link #settle} makes the file whole for SQLite; afterwards more pages may follow.
  */
 final class SqlitePages implements AutoCloseable {
-    static final int PAGE_BYTES = 4096;
+    /** What SQLite takes by itself. Small tables, of which there are many, take a page each. */
+    static final int SMALL_PAGE_BYTES = 4096;
 
-    /** The page around the byte at 1 GiB, on which SQLite takes its locks: it must stay empty (section 1.6). */
-    private static final int LOCK_PAGE = (1 << 30) / PAGE_BYTES + 1;
+    /** Wastes less where a table has many rows: a row that does not fit into the rest of a page begins the next. */
+    static final int LARGE_PAGE_BYTES = 16_384;
+
+    /** The byte on whose page SQLite takes its locks: it must stay empty (section 1.6). */
+    private static final int LOCK_BYTE = 1 << 30;
 
     /** Where the header counts the pages ("Database File Format", section 1.3, from memory). */
     private static final int PAGE_COUNT_OFFSET = 28;
 
     private final Path file;
+    private final int pageBytes;
     private final ByteSink end;
     private final Map<Integer, byte[]> replaced = new TreeMap<>();
     private int count;
 
-    SqlitePages(Path file) {
+    /** @param pageBytes how large the pages of the file are */
+    SqlitePages(Path file, int pageBytes) {
         this.file = file;
+        this.pageBytes = pageBytes;
         this.end = ByteSink.appending(file);
         recount();
+    }
+
+    int pageBytes() {
+        return pageBytes;
     }
 
     /** Learns how many pages there are now, after SQLite has had the file. */
     void recount() {
         try {
-            count = Math.toIntExact(Files.size(file) / PAGE_BYTES);
+            count = Math.toIntExact(Files.size(file) / pageBytes);
         } catch (IOException failure) {
             throw OutputException.of(file, failure);
         }
@@ -49,9 +60,9 @@ final class SqlitePages implements AutoCloseable {
     int append(byte[] page) {
         int number = nextNumber();
         if (number != count + 1) {
-            end.bytes(new byte[PAGE_BYTES], 0, PAGE_BYTES);
+            end.bytes(new byte[pageBytes], 0, pageBytes);
         }
-        end.bytes(page, 0, PAGE_BYTES);
+        end.bytes(page, 0, pageBytes);
         count = number;
         return number;
     }
@@ -62,8 +73,8 @@ final class SqlitePages implements AutoCloseable {
     }
 
     /** Returns the number of the page that will follow the one of the given number. */
-    static int numberAfter(int number) {
-        return number + 1 == LOCK_PAGE ? number + 2 : number + 1;
+    int numberAfter(int number) {
+        return number + 1 == LOCK_BYTE / pageBytes + 1 ? number + 2 : number + 1;
     }
 
     /** Replaces an old page by another; the page must not be used again. */
@@ -76,7 +87,7 @@ final class SqlitePages implements AutoCloseable {
         end.flush();
         try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
             for (var page : replaced.entrySet()) {
-                put(channel, ByteBuffer.wrap(page.getValue()), (page.getKey() - 1L) * PAGE_BYTES);
+                put(channel, ByteBuffer.wrap(page.getValue()), (page.getKey() - 1L) * pageBytes);
             }
             put(channel, ByteBuffer.allocate(4).putInt(count).flip(), PAGE_COUNT_OFFSET);
         } catch (IOException failure) {

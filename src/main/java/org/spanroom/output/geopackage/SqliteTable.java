@@ -15,24 +15,24 @@ import org.spanroom.output.table.ByteBlock;
  * made takes the place of the table's root.
  */
 final class SqliteTable {
-    private static final int USABLE = SqlitePages.PAGE_BYTES;
     private static final byte LEAF = 0x0D;
     private static final byte INNER = 0x05;
     private static final int LEAF_HEADER_BYTES = 8;
     private static final int INNER_HEADER_BYTES = 12;
-    private static final int MOST_LOCAL = USABLE - 35;
-    private static final int LEAST_LOCAL = (USABLE - 12) * 32 / 255 - 23;
-    /** An inner cell takes at most 15 bytes with its pointer, so that 272 fit. */
+    /** An inner cell takes at most 15 bytes with its pointer, so that 272 fit on the smallest page. */
     private static final int MOST_CHILDREN = 256;
 
     private final SqlitePages pages;
     private final int rootPage;
     private final int mostChildren;
+    private final int usable;
+    private final int mostLocal;
+    private final int leastLocal;
     private final ByteBlock scratch = new ByteBlock();
     private Children leaves = new Children();
-    private byte[] leaf = new byte[USABLE];
+    private byte[] leaf;
     private int cells;
-    private int contentStart = USABLE;
+    private int contentStart;
     private long lastRow = Long.MIN_VALUE;
 
     /** Pages of one level, each with the largest row number below it. */
@@ -61,6 +61,11 @@ final class SqliteTable {
         this.pages = pages;
         this.rootPage = rootPage;
         this.mostChildren = mostChildren;
+        this.usable = pages.pageBytes();
+        this.mostLocal = usable - 35;
+        this.leastLocal = (usable - 12) * 32 / 255 - 23;
+        this.leaf = new byte[usable];
+        this.contentStart = usable;
     }
 
     /** Adds a row, whose number must be larger than that of the one before. */
@@ -106,21 +111,21 @@ final class SqliteTable {
     }
 
     /** Returns how many bytes of a record stay in its cell. */
-    private static int localBytes(int size) {
-        if (size <= MOST_LOCAL) {
+    private int localBytes(int size) {
+        if (size <= mostLocal) {
             return size;
         }
-        int filling = LEAST_LOCAL + (size - LEAST_LOCAL) % (USABLE - 4);
-        return filling <= MOST_LOCAL ? filling : LEAST_LOCAL;
+        int filling = leastLocal + (size - leastLocal) % (usable - 4);
+        return filling <= mostLocal ? filling : leastLocal;
     }
 
     /** Appends the rest of a record in a chain of pages and returns the number of the first. */
     private int overflow(byte[] source, int from, int to) {
         int first = pages.nextNumber();
-        for (int at = from; at < to; at += USABLE - 4) {
-            byte[] page = new byte[USABLE];
-            int length = Math.min(USABLE - 4, to - at);
-            putInt(page, 0, at + length < to ? SqlitePages.numberAfter(pages.nextNumber()) : 0);
+        for (int at = from; at < to; at += usable - 4) {
+            byte[] page = new byte[usable];
+            int length = Math.min(usable - 4, to - at);
+            putInt(page, 0, at + length < to ? pages.numberAfter(pages.nextNumber()) : 0);
             System.arraycopy(source, at, page, 4, length);
             pages.append(page);
         }
@@ -129,9 +134,9 @@ final class SqliteTable {
 
     private void endLeaf() {
         leaves.add(pages.append(finishedLeaf()), lastRow);
-        leaf = new byte[USABLE];
+        leaf = new byte[usable];
         cells = 0;
-        contentStart = USABLE;
+        contentStart = usable;
     }
 
     private byte[] finishedLeaf() {
@@ -163,12 +168,12 @@ final class SqliteTable {
         return groups;
     }
 
-    private static byte[] inner(Children level, int from, int to) {
-        byte[] page = new byte[USABLE];
+    private byte[] inner(Children level, int from, int to) {
+        byte[] page = new byte[usable];
         page[0] = INNER;
         putShort(page, 3, to - from - 1);
         putInt(page, 8, level.numbers[to - 1]);
-        int start = USABLE;
+        int start = usable;
         for (int child = from; child < to - 1; child++) {
             start -= 4 + SqliteRecord.varintBytes(level.lastRows[child]);
             putInt(page, start, level.numbers[child]);

@@ -28,11 +28,15 @@ class SqliteTableTest {
 
     private Path file;
 
+    int pageBytes() {
+        return SqlitePages.SMALL_PAGE_BYTES;
+    }
+
     @ParameterizedTest(name = "{0} rows, at most {1} children")
     @CsvSource({"0, 256", "1, 256", "500, 256", "1000, 3", "1001, 3", "5000, 4", "300000, 256"})
     void treesOfAnyDepthAreSound(int rows, int mostChildren) throws SQLException {
         int root = createTable();
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root, mostChildren);
             IntStream.rangeClosed(1, rows).forEach(row -> table.add(row, record("row " + row, row)));
             table.close();
@@ -51,10 +55,11 @@ class SqliteTableTest {
     @MethodSource("seeds")
     void recordsOfAnySizeComeBack(long seed) throws SQLException {
         var random = new Random(seed);
-        int[] around = {0, 127, 128, 489, 4061, 4092, 8153, 12245, 100_000};
+        int page = pageBytes();
+        int[] around = {0, 127, 128, page / 8 - 23, page - 35, page - 4, 2 * page - 39, 3 * page - 43, 25 * page};
         int root = createTable();
         var texts = new ArrayList<String>();
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root);
             for (int row = 1; row <= 60; row++) {
                 int size = Math.max(0, around[random.nextInt(around.length)] + random.nextInt(40) - 20);
@@ -100,7 +105,7 @@ class SqliteTableTest {
             })
     void wholeNumbersOfEveryWidthComeBack(long number) throws SQLException {
         int root = createTable();
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root);
             table.add(7, record("x", number));
             table.close();
@@ -117,7 +122,7 @@ class SqliteTableTest {
     @Test
     void sqliteMayGoOnWritingWhereWeStopped() throws SQLException {
         int root = createTable();
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root);
             IntStream.rangeClosed(1, 20_000).forEach(row -> table.add(row, record("row " + row, row)));
             table.close();
@@ -133,23 +138,23 @@ class SqliteTableTest {
     }
 
     /** SQLite never uses the page at 1 GiB ("Database File Format", section 1.6); the file below it is a hole here. */
-    @ParameterizedTest(name = "record of {0} bytes, {1} pages before the lock page")
+    @ParameterizedTest(name = "record of {0} bytes on the smallest pages, {1} pages before the lock page")
     @CsvSource({"100, 1", "3000, 3", "20000, 3", "20000, 4", "20000, 5", "9000, 2"})
     void thePageOfTheLocksIsLeftOut(int size, int pagesBefore) throws SQLException, IOException {
         int root = createTable();
-        int lockPage = 262_145;
+        int lockPage = (1 << 30) / pageBytes() + 1;
+        String label = "x".repeat(size * (pageBytes() / 4096));
         try (var hole = new RandomAccessFile(file.toFile(), "rw")) {
-            hole.setLength((lockPage - 1L - pagesBefore) * SqlitePages.PAGE_BYTES);
+            hole.setLength((lockPage - 1L - pagesBefore) * pageBytes());
         }
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root);
-            IntStream.rangeClosed(1, 30).forEach(row -> table.add(row, record("x".repeat(size), row)));
+            IntStream.rangeClosed(1, 30).forEach(row -> table.add(row, record(label, row)));
             table.close();
             pages.settle();
         }
 
-        assertThat(one("SELECT count(*) FROM t WHERE label = '" + "x".repeat(size) + "'"))
-                .isEqualTo("30");
+        assertThat(one("SELECT count(*) FROM t WHERE label = '" + label + "'")).isEqualTo("30");
         // The check finds the pages in the hole unused, but none that is used twice, wrong or missing.
         assertThat(all("PRAGMA integrity_check(1000000)"))
                 .allSatisfy(
@@ -159,7 +164,7 @@ class SqliteTableTest {
     @Test
     void rowsMustAscend() throws SQLException {
         int root = createTable();
-        try (var pages = new SqlitePages(file)) {
+        try (var pages = new SqlitePages(file, pageBytes())) {
             var table = new SqliteTable(pages, root);
             table.add(5, record("x", 1));
 
@@ -190,7 +195,7 @@ class SqliteTableTest {
     }
 
     private void execute(String sql) throws SQLException {
-        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file + "?page_size=" + pageBytes());
                 var statement = connection.createStatement()) {
             statement.executeUpdate(sql);
         }
