@@ -25,6 +25,7 @@ import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.PullAssessment;
+import org.spanroom.model.rank.SpanOffer;
 
 /**
  * Calculates what recovering a span takes in hours, material and money, and what new build on the same path would cost. Each span by
@@ -66,6 +67,20 @@ public final class EffortAssessor {
     /** Returns what hours and money of a span are based on. */
     public EffortQuantities quantities(Span span, Room room, PullAssessment pull, Permits permits) {
         return take.of(span, room.proposal(), pull, permits);
+    }
+
+    /**
+     * Returns what further ducts on the path of a span would cost, each for so many cables as a new duct takes.
+     *
+     * @param span any quantities of the span
+     * @param cellsPerSleeve how many cables a sleeve takes
+     */
+    public SpanOffer.NewDuctCost newDuct(EffortQuantities span, int cellsPerSleeve) {
+        int positions = (int) Math.floor(Account.silent(rates).rate(RateKey.NEW_DUCT_CABLES, span.rows()) + 1e-9);
+        int sleeves = (positions + cellsPerSleeve - 1) / cellsPerSleeve;
+        double firstMoney = newBuildMoney(span.needing(positions, sleeves), rates);
+        double bothMoney = newBuildMoney(span.needing(2 * positions, 2 * sleeves), rates);
+        return new SpanOffer.NewDuctCost(positions, firstMoney, bothMoney - firstMoney);
     }
 
     /** Returns the hours on site for one way of recovering a span. */

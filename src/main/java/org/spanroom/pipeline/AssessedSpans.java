@@ -12,6 +12,7 @@ import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.model.rank.SpanOffer;
 import org.spanroom.model.rank.Verdict;
 import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
@@ -107,6 +108,8 @@ final class AssessedSpans implements RankedSpans {
                 into.scores()
                         .ifPresent(scores -> figures.addDraws(
                                 number, sureness.orElseThrow().add(number, assessment, drawn, scores)));
+            } else if (verdict.mayOpen()) {
+                sureness.ifPresent(run -> figures.addDraws(number, run.feasibleDraws(assessment)));
             }
         }
     }
@@ -120,7 +123,9 @@ final class AssessedSpans implements RankedSpans {
     public RankedSpan at(int place) {
         int number = order[place];
         Assessment assessment = assessor.assess(number, spans.get(number));
-        RankedSpan span = ranking.ranked(place, standings, assessment).withScenarios(scenarios.gains(assessment));
+        RankedSpan span = ranking.ranked(place, standings, assessment)
+                .withScenarios(scenarios.gains(assessment))
+                .withOffer(new SpanOffer(assessor.newDuct(assessment), figures.feasibleDraws(number)));
         return span.rank().isEmpty()
                 ? span
                 : span.withSureness(sureness.map(run -> run.of(number, assessment)))

@@ -83,6 +83,11 @@ final class RankConfidenceRun {
         return scores.feasibleDraws();
     }
 
+    /** Returns the same mask for a span that has no rank today, and takes it for nothing else. */
+    long feasibleDraws(Assessment assessed) {
+        return simulation.scores(outlooks.of(assessed)).feasibleDraws();
+    }
+
     /** To be called when all spans have been taken. */
     void end() {
         var all = new TopScores(samples, topCount);

@@ -15,6 +15,7 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.SpanOffer;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 import org.spanroom.pull.PullSites;
@@ -88,6 +89,13 @@ final class SpanAssessor {
                 permits,
                 effortAssessor.assess(span, room, pull, permits),
                 laterPull(span, bends, room));
+    }
+
+    /** Returns what further ducts on the path of a span would cost. */
+    SpanOffer.NewDuctCost newDuct(Assessment assessed) {
+        return effortAssessor.newDuct(
+                effortAssessor.quantities(assessed.span(), assessed.room(), assessed.pull(), assessed.permits()),
+                roomSettings.cellsPerSleeve());
     }
 
     /** Returns the room of the choice of pulls that gains most cables for an hour on site. */

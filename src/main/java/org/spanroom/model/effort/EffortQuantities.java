@@ -77,4 +77,32 @@ public record EffortQuantities(
     public int buildSleeves() {
         return newCables == 0 ? 0 : (positionsNeeded * sleeves + newCables - 1) / newCables;
     }
+
+    /**
+     * Returns the same span with other positions that new build would have to give.
+     *
+     * @param newSleeves the sleeves that would lie in the new ducts
+     */
+    public EffortQuantities needing(int positions, int newSleeves) {
+        return new EffortQuantities(
+                lengthM,
+                innerductsOut,
+                deadCablesOut,
+                newSleeves,
+                positions,
+                positions,
+                positions,
+                cables,
+                innerductM3,
+                ductWaterM3,
+                from,
+                to,
+                rules,
+                recoveryPermits,
+                buildPermits,
+                leadDaysAvoided,
+                surface,
+                surfaceAssumed,
+                rows);
+    }
 }

@@ -13,6 +13,7 @@ import org.spanroom.model.network.Span;
  * @param sureness the confidence in its rank; empty for an excluded span, or where nothing was simulated
  * @param money low and high figures of what it costs and saves; empty for an excluded span, or where nothing was simulated
  * @param scenarios what recovery adds if the contents are few or many; empty where they are unknown, or that was not requested
+ * @param offer what a program of work needs of it; empty where that was not calculated
  */
 public record RankedSpan(
         OptionalInt rank,
@@ -21,11 +22,12 @@ public record RankedSpan(
         Verdict verdict,
         Optional<RankConfidence> sureness,
         Optional<MoneyRanges> money,
-        Optional<ScenarioGains> scenarios)
+        Optional<ScenarioGains> scenarios,
+        Optional<SpanOffer> offer)
         implements Ranked {
     /** A span whose rank was not simulated. */
     public RankedSpan(OptionalInt rank, Assessment assessment, Score score, Verdict verdict) {
-        this(rank, assessment, score, verdict, Optional.empty(), Optional.empty(), Optional.empty());
+        this(rank, assessment, score, verdict, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** A span that nothing speaks against. */
@@ -35,17 +37,22 @@ public record RankedSpan(
 
     /** Returns the same span with what a simulation says of its rank. */
     public RankedSpan withSureness(Optional<RankConfidence> simulated) {
-        return new RankedSpan(rank, assessment, score, verdict, simulated, money, scenarios);
+        return new RankedSpan(rank, assessment, score, verdict, simulated, money, scenarios, offer);
     }
 
     /** Returns the same span with low and high figures of its money. */
     public RankedSpan withMoney(Optional<MoneyRanges> ranges) {
-        return new RankedSpan(rank, assessment, score, verdict, sureness, ranges, scenarios);
+        return new RankedSpan(rank, assessment, score, verdict, sureness, ranges, scenarios, offer);
     }
 
     /** Returns the same span with what recovery adds under other scenarios of its contents. */
     public RankedSpan withScenarios(Optional<ScenarioGains> gains) {
-        return new RankedSpan(rank, assessment, score, verdict, sureness, money, gains);
+        return new RankedSpan(rank, assessment, score, verdict, sureness, money, gains, offer);
+    }
+
+    /** Returns the same span with what a program of work needs of it. */
+    public RankedSpan withOffer(SpanOffer calculated) {
+        return new RankedSpan(rank, assessment, score, verdict, sureness, money, scenarios, Optional.of(calculated));
     }
 
     public Span span() {

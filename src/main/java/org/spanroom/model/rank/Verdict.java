@@ -26,6 +26,12 @@ public record Verdict(List<Exclusion> exclusions, List<Exclusion> waived, List<C
         return !exclusions.isEmpty();
     }
 
+    /** Returns whether the span is excluded for now only: from a day on, or once other room is used up, it could be recovered. */
+    public boolean mayOpen() {
+        return isExcluded()
+                && exclusions.stream().allMatch(reason -> GateEffect.of(reason.key()) == GateEffect.OPENS_LATER);
+    }
+
     /** Returns whether on paper the innerducts come out only when well lubricated. */
     public boolean isPullDoubtful() {
         return cautions.stream().anyMatch(caution -> caution.key().equals(Caution.PULL_DOUBTFUL));

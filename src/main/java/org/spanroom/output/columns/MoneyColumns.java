@@ -10,6 +10,7 @@ import org.spanroom.model.effort.Effort;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.NewBuild;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.SpanOffer;
 import org.spanroom.output.table.Column;
 
 /** The columns of the spans about the cost of recovery and of new build; empty where no innerduct comes out. */
@@ -101,6 +102,24 @@ public final class MoneyColumns {
                 NEW_BUILD_LOW,
                 NEW_BUILD_LIKELY,
                 NEW_BUILD_HIGH,
+                Column.integer(
+                        "new_duct_positions",
+                        "new_pos",
+                        "Cables that one new duct on the same path takes.",
+                        offer(offer -> offer.newDuct().positions())),
+                Column.real(
+                        "new_duct_money",
+                        "new_money",
+                        2,
+                        "Cost of one new duct on the same path, with its trench or bore, sleeves, permits and engineering, "
+                                + "whatever recovery gains.",
+                        offer(offer -> offer.newDuct().firstMoney())),
+                Column.real(
+                        "further_duct_money",
+                        "new_more",
+                        2,
+                        "Cost of each additional new duct in the same trench or bore.",
+                        offer(offer -> offer.newDuct().furtherMoney())),
                 Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
                 Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)));
     }
@@ -178,5 +197,9 @@ public final class MoneyColumns {
 
     private static Function<RankedSpan, Object> money(ToDoubleFunction<MoneyRanges> cell) {
         return row -> row.money().map(cell::applyAsDouble);
+    }
+
+    private static Function<RankedSpan, Object> offer(Function<SpanOffer, Object> cell) {
+        return row -> row.offer().map(cell);
     }
 }

@@ -16,6 +16,7 @@ import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.SpanOffer;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.Shape;
@@ -165,7 +166,23 @@ public final class SpanColumns {
             "saving_high_money",
             "drawn_length_m",
             "contents_source",
-            "assumed");
+            "assumed",
+            "new_duct_positions",
+            "new_duct_money",
+            "further_duct_money",
+            "new_build_lead_days",
+            "embargo_until");
+
+    /** Only in the table for later commands. */
+    public static final Column<RankedSpan> FEASIBLE_DRAWS = Column.text(
+            "feasible_draws",
+            "feas_draws",
+            "In which of the first 64 samples of the simulation recovery works, as a hexadecimal number: bit 0 is the first "
+                    + "sample; empty if in none. Of spans that are excluded for now only, too.",
+            row -> row.offer()
+                    .map(SpanOffer::feasibleDraws)
+                    .filter(draws -> draws != 0)
+                    .map(Long::toHexString));
 
     private SpanColumns() {}
 
@@ -188,6 +205,7 @@ public final class SpanColumns {
                 .filter(column ->
                         columns.stream().noneMatch(there -> there.name().equals(column.name())))
                 .forEach(columns::add);
+        columns.add(FEASIBLE_DRAWS);
         columns.add(StandingColumns.REASONS.narrowed());
         return layer(
                 RUN_NAME,
