@@ -25,6 +25,9 @@ final class CommandFactory implements IFactory {
         if (type == CompareCommand.class) {
             return type.cast(new CompareCommand(console));
         }
+        if (type == PathCommand.class) {
+            return type.cast(new PathCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

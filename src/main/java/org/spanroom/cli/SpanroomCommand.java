@@ -57,6 +57,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ExplainCommand.class,
             CompareCommand.class,
+            PathCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

@@ -34,6 +34,20 @@ class WholeNumber implements ITypeConverter<Integer> {
         }
     }
 
+    /** How many cables go together. */
+    static final class OfCables extends WholeNumber {
+        OfCables() {
+            super(10_000);
+        }
+    }
+
+    /** How many things a list shows. */
+    static final class OfListed extends WholeNumber {
+        OfListed() {
+            super(1000);
+        }
+    }
+
     /** A seed of random numbers: any whole number, negative ones too. */
     static final class OfSeeds implements ITypeConverter<Long> {
         @Override

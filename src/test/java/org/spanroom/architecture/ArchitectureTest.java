@@ -76,6 +76,7 @@ class ArchitectureTest {
             output.table      -> output.folder
             output.folder     ->
             model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
+            model.program     -> model.effort model.network model
             model.survey      -> model.network model
             model.pull        -> model.network model
             model.effort      -> model.network model.permit model

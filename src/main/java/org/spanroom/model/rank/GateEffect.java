@@ -1,6 +1,8 @@
 package org.spanroom.model.rank;
 
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What a reason for exclusion closes, where a way through a duct is looked for: a gate closes recovery, not always use. */
 public enum GateEffect {
@@ -44,6 +46,11 @@ public enum GateEffect {
             throw new IllegalArgumentException("no gate '" + key + "'");
         }
         return effect;
+    }
+
+    /** Returns the keys of all gates, sorted. */
+    public static Set<String> gates() {
+        return new TreeSet<>(BY_KEY.keySet());
     }
 
     /** Returns whether there is a gate of that key. */

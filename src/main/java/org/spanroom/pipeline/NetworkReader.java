@@ -1,0 +1,304 @@
+package org.spanroom.pipeline;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeMap;
+import org.spanroom.config.ConfigReader;
+import org.spanroom.config.RunConfig;
+import org.spanroom.model.ColumnGroup;
+import org.spanroom.model.Line;
+import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.network.SectionKey;
+import org.spanroom.model.program.Costs;
+import org.spanroom.model.program.DuctNetwork;
+import org.spanroom.model.program.DuctOffer;
+import org.spanroom.model.program.NewDuctOffer;
+import org.spanroom.model.program.SectionOffer;
+import org.spanroom.model.program.VaultPlace;
+import org.spanroom.model.rank.GateEffect;
+import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.output.RecordedRun;
+import org.spanroom.output.RecordedSpans;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+
+/**
+ * Puts the network of a run together from its spans: what each section offers to cables.
+ *
+ * <p>A gate closes recovery, not use: an excluded span gives its positions of today, unless nothing can be placed in it at all
+ * ({@link GateEffect}). Embargoes are days here, not exclusions.
+ */
+final class NetworkReader {
+    private final RecordedRun run;
+    private final RunConfig config;
+    private final Set<String> ignoredGates;
+    private final RecordedSpans spans;
+    private final RecordedLines lines;
+    private final Cells cells;
+    private final Map<String, Integer> vaults = new HashMap<>();
+    private final List<VaultPlace> places = new ArrayList<>();
+    private final Map<SectionKey, Group> bySection = new TreeMap<>();
+    private double rangedMoney;
+    private double lowMoney;
+    private double likelyMoney;
+    private double highMoney;
+    private double builtMoney;
+    private double builtLowMoney;
+    private double builtLikelyMoney;
+    private double builtHighMoney;
+
+    private NetworkReader(Path folder, Set<String> ignoredGates) {
+        this.run = RecordedRun.read(folder);
+        this.config = ConfigReader.readRecorded(run.file());
+        this.ignoredGates = ignoredGates;
+        this.spans = RecordedSpans.open(run);
+        this.lines = RecordedLines.of(folder, spans);
+        this.cells = new Cells(spans.columns());
+    }
+
+    /** What was read. */
+    record Recorded(DuctNetwork network, RecordedRun run, RunConfig config) {}
+
+    /** What is kept of a span while the others are read; money that is not recorded is NaN. */
+    private record Raw(
+            String spanId,
+            String ductId,
+            int now,
+            int after,
+            OptionalInt rank,
+            String closedBy,
+            boolean closed,
+            double lengthM,
+            double recoveryMoney,
+            MoneyRange recovery,
+            double siteHours,
+            int leadDays,
+            Optional<LocalDate> notBefore,
+            long draws,
+            int newPositions,
+            double newMoney,
+            double furtherMoney,
+            int newLeadDays) {}
+
+    /** The spans of a section, and the line of the best of them. */
+    private static final class Group {
+        private final int from;
+        private final int to;
+        private final List<Raw> spans = new ArrayList<>();
+        private Optional<Line> line = Optional.empty();
+
+        Group(int from, int to) {
+            this.from = from;
+            this.to = to;
+        }
+
+        void add(Raw span, Optional<Line> lonLat, boolean turned) {
+            // Rows come in the order of the ranking, so that the first is the best.
+            if (spans.isEmpty()) {
+                line = lonLat.map(drawn -> turned ? drawn.reversed() : drawn);
+            }
+            spans.add(span);
+        }
+    }
+
+    /**
+     * Reads a run.
+     *
+     * @param ignoredGates keys of gates that are treated as open, for what-ifs
+     * @throws org.spanroom.finding.InputException if the folder holds no run that can be read
+     */
+    static Recorded read(Path folder, Set<String> ignoredGates) {
+        return new NetworkReader(folder, ignoredGates).read();
+    }
+
+    private Recorded read() {
+        var types = SpanColumns.all(new SpanLayout(List.of(), false, List.of(), ColumnGroup.all()))
+                .columns();
+        spans.read(types, true, this::add);
+        var sections = new ArrayList<SectionOffer>();
+        bySection.forEach((key, group) -> sections.add(section(key, group)));
+        int samples = config.uncertainty().simulated()
+                ? Math.min(SpanFigures.MOST_DRAWS, config.uncertainty().samples())
+                : 0;
+        LocalDate onDate = config.permit().findOnDate().orElseGet(LocalDate::now);
+        return new Recorded(new DuctNetwork(places, sections, samples, onDate), run, config);
+    }
+
+    private void add(RecordedSpans.Row row) {
+        String a = cells.text(row, SpanColumns.VAULT_A.name());
+        String b = cells.text(row, SpanColumns.VAULT_B.name());
+        Optional<Line> line = lines.of(cells.text(row, "span_id"), row);
+        int from = vault(a, line, false);
+        int to = vault(b, line, true);
+        if (a.equals(b)) {
+            return;
+        }
+        var key =
+                SectionKey.of(cells.text(row, SpanColumns.BANK.name()), cells.text(row, SpanColumns.DUCT.name()), a, b);
+        bySection
+                .computeIfAbsent(key, none -> turned(key, a) ? new Group(to, from) : new Group(from, to))
+                .add(raw(row), line, turned(key, a));
+        double low = cells.number(row, "recovery_low_money");
+        if (!Double.isNaN(low)) {
+            rangedMoney += cells.number(row, "recovery_money");
+            lowMoney += low;
+            likelyMoney += cells.number(row, "recovery_likely_money");
+            highMoney += cells.number(row, "recovery_high_money");
+            builtMoney += cells.number(row, "build_money");
+            builtLowMoney += cells.number(row, "build_low_money");
+            builtLikelyMoney += cells.number(row, "build_likely_money");
+            builtHighMoney += cells.number(row, "build_high_money");
+        }
+    }
+
+    private static boolean turned(SectionKey key, String vaultA) {
+        return !vaultA.equals(key.vaultId());
+    }
+
+    /** Returns the number of a vault, which has its place from the first line that ends there. */
+    private int vault(String id, Optional<Line> line, boolean atEnd) {
+        int number = vaults.computeIfAbsent(id, none -> vaults.size());
+        if (number == places.size()) {
+            places.add(new VaultPlace(id, Double.NaN, Double.NaN));
+        }
+        if (line.isPresent() && Double.isNaN(places.get(number).lonDeg())) {
+            int vertex = atEnd ? line.get().size() - 1 : 0;
+            places.set(
+                    number, new VaultPlace(id, line.get().x(vertex), line.get().y(vertex)));
+        }
+        return number;
+    }
+
+    private Raw raw(RecordedSpans.Row row) {
+        List<String> reasons = Arrays.stream(cells.text(row, "reasons").split(";"))
+                .filter(reason -> GateEffect.isGate(reason) && !ignoredGates.contains(reason))
+                .filter(reason -> GateEffect.of(reason) != GateEffect.OPENS_LATER)
+                .toList();
+        boolean unusable = reasons.stream().anyMatch(reason -> GateEffect.of(reason) == GateEffect.CLOSES_USE);
+        double rank = cells.number(row, "rank");
+        String draws = cells.text(row, SpanColumns.FEASIBLE_DRAWS.name());
+        return new Raw(
+                cells.text(row, "span_id"),
+                cells.text(row, SpanColumns.DUCT.name()),
+                unusable ? 0 : (int) cells.numberOr0(row, SpanColumns.POSITIONS_NOW.name()),
+                (int) cells.numberOr0(row, SpanColumns.POSITIONS_AFTER.name()),
+                Double.isNaN(rank) ? OptionalInt.empty() : OptionalInt.of((int) rank),
+                String.join(";", reasons),
+                !reasons.isEmpty(),
+                cells.number(row, SpanColumns.LENGTH.name()),
+                cells.number(row, "recovery_money"),
+                new MoneyRange(
+                        cells.number(row, "recovery_low_money"),
+                        cells.number(row, "recovery_likely_money"),
+                        cells.number(row, "recovery_high_money")),
+                cells.numberOr0(row, "site_hours"),
+                (int) cells.numberOr0(row, "recovery_lead_days"),
+                day(cells.text(row, "embargo_until")).map(last -> last.plusDays(1)),
+                draws.isEmpty() ? 0 : Long.parseUnsignedLong(draws, 16),
+                (int) cells.numberOr0(row, "new_duct_positions"),
+                cells.number(row, "new_duct_money"),
+                cells.number(row, "further_duct_money"),
+                (int) cells.numberOr0(row, "new_build_lead_days"));
+    }
+
+    private SectionOffer section(SectionKey key, Group group) {
+        return new SectionOffer(
+                key.id(),
+                key.hasBank() ? key.bankId() : key.ductId(),
+                group.from,
+                group.to,
+                group.spans.stream().mapToDouble(Raw::lengthM).min().orElse(0),
+                group.spans.stream()
+                        .map(this::duct)
+                        .sorted(Comparator.comparing(DuctOffer::spanId))
+                        .toList(),
+                newDuct(group.spans),
+                group.line);
+    }
+
+    private DuctOffer duct(Raw span) {
+        boolean recoverable = !span.closed() && span.after() > span.now() && !Double.isNaN(span.recoveryMoney());
+        return new DuctOffer(
+                span.spanId(),
+                span.ductId(),
+                span.now(),
+                recoverable ? span.after() : span.now(),
+                span.rank(),
+                span.closedBy(),
+                recoverable
+                        ? Optional.of(new DuctOffer.Recovery(
+                                new Costs(span.recoveryMoney(), range(span)),
+                                span.siteHours(),
+                                span.leadDays(),
+                                span.notBefore(),
+                                span.draws()))
+                        : Optional.empty());
+    }
+
+    /** A span without a rank has no range of its own: the run's totals give it. */
+    private MoneyRange range(Raw span) {
+        return Double.isNaN(span.recovery().lowMoney())
+                ? scaled(span.recoveryMoney(), rangedMoney, lowMoney, likelyMoney, highMoney)
+                : span.recovery();
+    }
+
+    private static MoneyRange scaled(double money, double total, double low, double likely, double high) {
+        return total > 0
+                ? new MoneyRange(money * low / total, money * likely / total, money * high / total)
+                : new MoneyRange(money, money, money);
+    }
+
+    /** The spans of a section are on one path; where they differ, e.g. in their zones, the cheapest counts. */
+    private NewDuctOffer newDuct(List<Raw> rows) {
+        return rows.stream()
+                .filter(span -> span.newPositions() >= 1)
+                .min(Comparator.comparingDouble(Raw::newMoney))
+                .map(span -> new NewDuctOffer(
+                        span.newPositions(), built(span.newMoney()), built(span.furtherMoney()), span.newLeadDays()))
+                .orElse(new NewDuctOffer(0, Costs.NONE, Costs.NONE, 0));
+    }
+
+    private Costs built(double money) {
+        return new Costs(money, scaled(money, builtMoney, builtLowMoney, builtLikelyMoney, builtHighMoney));
+    }
+
+    private static Optional<LocalDate> day(String text) {
+        try {
+            return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException notADay) {
+            return Optional.empty();
+        }
+    }
+
+    /** Cells of a row by the name of their column. */
+    private static final class Cells {
+        private final Map<String, Integer> placeByName = new HashMap<>();
+
+        Cells(List<String> columns) {
+            columns.forEach(column -> placeByName.put(column, placeByName.size()));
+        }
+
+        String text(RecordedSpans.Row row, String column) {
+            return row.text(placeByName.getOrDefault(column, -1));
+        }
+
+        double number(RecordedSpans.Row row, String column) {
+            return row.number(placeByName.getOrDefault(column, -1));
+        }
+
+        double numberOr0(RecordedSpans.Row row, String column) {
+            double number = number(row, column);
+            return Double.isNaN(number) ? 0 : number;
+        }
+    }
+}
