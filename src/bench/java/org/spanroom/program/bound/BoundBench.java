@@ -25,6 +25,9 @@ final class BoundBench {
                 demands.size(),
                 demands.isEmpty() ? 0 : demands.get(demands.size() - 1).group() + 1);
         var bound = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), Spread.ON_ONE_THREAD);
+        bound.start();
+        System.out.printf(
+                "%.1f s: start at %.0f%n", (System.nanoTime() - start) / 1e9, bound.evaluate());
         double cost = Double.parseDouble(System.getProperty("cost", "Infinity"));
         long[] next = {1};
         bound.run(cost, Integer.getInteger("steps", 1_000_000), () -> {

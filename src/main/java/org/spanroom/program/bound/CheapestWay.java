@@ -69,6 +69,16 @@ final class CheapestWay {
         return way;
     }
 
+    /** Returns the distance of the end, or the limit. */
+    double distance() {
+        return bestDistance;
+    }
+
+    /** Returns the distance of a place from the root; that of the end where the place is farther, or was not reached. */
+    double distance(int place) {
+        return Math.min(distances[place], bestDistance);
+    }
+
     private void start(int demand, double[] prices) {
         int trunk = network.rootTrunk[demand];
         if (trunk == TrunkNetwork.NONE) {

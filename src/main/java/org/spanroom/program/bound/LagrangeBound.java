@@ -20,6 +20,8 @@ final class LagrangeBound {
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
 
+    private static final double[] SHARES = java.util.Arrays.stream(System.getProperty("shares","0.2,0.4,1").split(",")).mapToDouble(Double::parseDouble).toArray();
+
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
     private final Spread spread;
@@ -68,6 +70,14 @@ final class LagrangeBound {
 
     TrunkTable[] tables() {
         return tables;
+    }
+
+    /** Finds prices to start from. */
+    void start() {
+        var ascent = new DualAscent(network, tables, prices, spread);
+        for (double shareRatio : SHARES) {
+            ascent.round(shareRatio);
+        }
     }
 
     /**
