@@ -12,10 +12,10 @@ import java.util.function.BooleanSupplier;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = 0.7;
-    private static final double FIRST_STEP = 0.5;
+    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl","0.7"));
+    private static final double FIRST_STEP = Double.parseDouble(System.getProperty("step","0.5"));
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = 12;
+    private static final int STALLS = Integer.getInteger("stalls",12);
 
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;

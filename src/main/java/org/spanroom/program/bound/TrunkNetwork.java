@@ -1,6 +1,7 @@
 package org.spanroom.program.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -29,6 +30,12 @@ final class TrunkNetwork {
 
     final int[] targetTrunk;
 
+    /** Of each demand its size, its group and its prize. */
+    final int[] sizeOf;
+
+    final int[] groupOf;
+    final double[] prizeOf;
+
     private final boolean[][] closedFor;
     private final boolean[][] closedAtEnd;
 
@@ -37,6 +44,9 @@ final class TrunkNetwork {
         this.demands = List.copyOf(demands);
         this.sizes = network.sizes();
         this.places = network.places();
+        sizeOf = demands.stream().mapToInt(RootedDemand::size).toArray();
+        groupOf = demands.stream().mapToInt(RootedDemand::group).toArray();
+        prizeOf = demands.stream().mapToDouble(RootedDemand::prize).toArray();
         tail = new int[2 * trunks.size()];
         head = new int[2 * trunks.size()];
         rootTrunk = new int[demands.size()];
@@ -45,8 +55,8 @@ final class TrunkNetwork {
         slots = slotsByTail();
         closedFor = new boolean[sizes.length][trunks.size()];
         closedAtEnd = new boolean[demands.size()][4];
-        java.util.Arrays.fill(rootTrunk, NONE);
-        java.util.Arrays.fill(targetTrunk, NONE);
+        Arrays.fill(rootTrunk, NONE);
+        Arrays.fill(targetTrunk, NONE);
         for (int t = 0; t < trunks.size(); t++) {
             close(t);
         }
@@ -81,7 +91,7 @@ final class TrunkNetwork {
     private void close(int t) {
         Trunk trunk = trunks.get(t);
         int[] one = new int[sizes.length];
-        java.util.Arrays.fill(one, 1);
+        Arrays.fill(one, 1);
         var box = new CountBox(one);
         boolean[][] closedPart = new boolean[sizes.length][trunk.parts().size()];
         for (int part = 0; part < trunk.parts().size(); part++) {
@@ -111,13 +121,13 @@ final class TrunkNetwork {
         if (trunk == targetTrunk[demand]) {
             return !closedAtEnd[demand][2 + (slot & 1)];
         }
-        return !closedFor[demands.get(demand).size()][trunk];
+        return !closedFor[sizeOf[demand]][trunk];
     }
 
     boolean passes(int demand, int slot) {
         int trunk = slot >> 1;
         return trunk != rootTrunk[demand]
                 && trunk != targetTrunk[demand]
-                && !closedFor[demands.get(demand).size()][trunk];
+                && !closedFor[sizeOf[demand]][trunk];
     }
 }

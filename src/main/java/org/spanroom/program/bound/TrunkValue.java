@@ -92,12 +92,15 @@ final class TrunkValue {
         }
         forward.clear();
         backward.clear();
-        List<RootedDemand> demands = network.demands;
-        for (int d = 0; d < demands.size(); d++) {
-            RootedDemand demand = demands.get(d);
-            addPrices(t, d, prices[d][2 * t], prices[d][2 * t + 1]);
-            if (d + 1 == demands.size() || demands.get(d + 1).group() != demand.group()) {
-                choices[demand.size()].addGroup(forward, backward);
+        int[] groups = network.groupOf;
+        for (int d = 0; d < groups.length; d++) {
+            double priceForward = prices[d][2 * t];
+            double priceBackward = prices[d][2 * t + 1];
+            if (priceForward > 0 || priceBackward > 0) {
+                addPrices(t, d, priceForward, priceBackward);
+            }
+            if ((d + 1 == groups.length || groups[d + 1] != groups[d]) && forward.count() + backward.count() > 0) {
+                choices[network.sizeOf[d]].addGroup(forward, backward);
                 forward.clear();
                 backward.clear();
             }
