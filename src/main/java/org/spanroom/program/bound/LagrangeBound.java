@@ -86,16 +86,20 @@ final class LagrangeBound {
      * @param costMoney cost of a known design, or infinite: steps aim at it, the bound does not depend on it
      * @param most how many steps
      * @param stop asked before each step
+     * @return whether it ended by itself
      */
-    void run(double costMoney, int most, BooleanSupplier stop) {
+    boolean run(double costMoney, int most, BooleanSupplier stop) {
         double step = FIRST_STEP;
         int stalls = 0;
-        for (int i = 0; i < most && !stop.getAsBoolean(); i++) {
+        for (int i = 0; i < most; i++) {
+            if (stop.getAsBoolean()) {
+                return false;
+            }
             iterations++;
             double money = evaluate();
             if (Double.isInfinite(money)) {
                 bestMoney = money;
-                return;
+                return true;
             }
             if (money > bestMoney * (1 + 1e-6)) {
                 stalls = 0;
@@ -107,9 +111,10 @@ final class LagrangeBound {
             growTables();
             double aim = Double.isInfinite(costMoney) ? bestMoney * 1.1 + 1 : costMoney;
             if (!move(step * Math.max(aim - money, 1e-4 * aim))) {
-                return;
+                return true;
             }
         }
+        return true;
     }
 
     /** Returns the bound at the present prices, less what rounding can amount to. */
