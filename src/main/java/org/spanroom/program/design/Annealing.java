@@ -20,6 +20,9 @@ final class Annealing {
     private static final double NOISE_SHARE = 0.3;
     private static final double MOST_NOISE = 0.6;
     private static final double HOPE_SHARE = 0.3;
+    private static final double DETOUR_SHARE = 0.3;
+    private static final int NODE_OF = 3;
+    private static final int USUAL_DETOUR = 10;
     private static final double MOST_HOPE = 3;
     private static final double LEAST_SCALE = 1e-9;
 
@@ -98,12 +101,15 @@ final class Annealing {
         oldWays.clear();
         if (missing > hopelessMusts && random.nextInt(2) == 0) {
             makeRoom();
+            serve();
+        } else if (random.nextDouble() < DETOUR_SHARE) {
+            detour();
         } else {
             List<Integer> chosen = ruin.chosen();
             Shuffle.shuffle(chosen, random);
             chosen.forEach(this::takeOut);
+            serve();
         }
-        serve();
         if (!isAccepted(missing, before, temperature)) {
             undo();
         } else if (isBest()) {
@@ -136,6 +142,30 @@ final class Annealing {
                 takeOut(passing.get(next));
             }
         }
+    }
+
+    /**
+     * Leads all demands away from a link or a node, one after the other: those that wait keep paying for what they share, so that
+     * a whole branch moves to where it can be joined at least cost.
+     */
+    private void detour() {
+        int[] way = design.wayOf(candidates[random.nextInt(candidates.length)]);
+        if (way == null) {
+            return;
+        }
+        int link = way[random.nextInt(way.length)];
+        int node = random.nextInt(NODE_OF) == 0 ? task.network().from(link) : -1;
+        List<Integer> passing = node < 0 ? design.passing(link) : design.passingNode(node);
+        if (passing.isEmpty() || random.nextInt(passing.size()) >= USUAL_DETOUR) {
+            return;
+        }
+        Shuffle.shuffle(passing, random);
+        design.search().shut(node < 0 ? link : -1, node);
+        for (int demand : passing) {
+            takeOut(demand);
+            design.serve(demand, Double.POSITIVE_INFINITY);
+        }
+        design.search().shut(-1, -1);
     }
 
     private void serve() {

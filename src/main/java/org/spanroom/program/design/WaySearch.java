@@ -23,6 +23,8 @@ final class WaySearch {
     private int runs;
     private double noise;
     private long salt;
+    private int shutLink = -1;
+    private int shutNode = -1;
     private double blockedMoney = Double.POSITIVE_INFINITY;
 
     WaySearch(LinkLoads loads) {
@@ -46,6 +48,12 @@ final class WaySearch {
     /** Lets ways pass links without room at this price each; infinite to shut them. */
     void openFull(double priceMoney) {
         blockedMoney = priceMoney;
+    }
+
+    /** Shuts a link and a node for all ways until the next call; -1 for none. */
+    void shut(int link, int node) {
+        shutLink = link;
+        shutNode = node;
     }
 
     /**
@@ -78,7 +86,7 @@ final class WaySearch {
         for (int index = network.start(node); index < network.start(node + 1); index++) {
             int link = network.linkAt(index);
             int other = network.other(link, node);
-            if (run[other] == runs && slot[other] < 0) {
+            if (run[other] == runs && slot[other] < 0 || link == shutLink || other == shutNode) {
                 continue;
             }
             double marginal = price(link, kind);

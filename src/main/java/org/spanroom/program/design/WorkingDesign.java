@@ -2,6 +2,7 @@ package org.spanroom.program.design;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** A design that a search changes demand by demand. Not thread-safe. */
@@ -106,6 +107,17 @@ final class WorkingDesign {
             }
         }
         return passing;
+    }
+
+    /** Returns the served demands that pass a node without ending there. */
+    List<Integer> passingNode(int node) {
+        var passing = new TreeSet<Integer>();
+        LinkNetwork network = task.network();
+        for (int index = network.start(node); index < network.start(node + 1); index++) {
+            passing.addAll(passing(network.linkAt(index)));
+        }
+        passing.removeIf(demand -> task.from(demand) == node || task.to(demand) == node);
+        return new ArrayList<>(passing);
     }
 
     private static boolean contains(int[] way, int link) {
