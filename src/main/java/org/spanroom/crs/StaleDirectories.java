@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * Links inside are removed and not followed. What cannot be removed stays, for the system to clear.
  */
 final class StaleDirectories {
-    private static final Pattern OURS = Pattern.compile("spanroom-(?:epsg|sqlite)\\d{1,20}");
+    private static final Pattern OURS = Pattern.compile("spanroom-(?:epsg|sqlite|solver)\\d{1,20}");
     private static final Duration WITHOUT_SIGN = Duration.ofDays(7);
 
     private StaleDirectories() {}

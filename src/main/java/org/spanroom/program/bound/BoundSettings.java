@@ -1,0 +1,27 @@
+package org.spanroom.program.bound;
+
+/**
+ * How much work to put into a bound.
+ *
+ * @param steps most steps on the prices
+ * @param endsOfTrunk most ends of demands inside a trunk: more give a higher bound and take longer
+ * @param mostLinks links of the reduced network up to which an integer program is tried
+ * @param nodes most nodes of its search tree
+ * @param mostSecondsOfProgram a limit of time for it, or 0 for none; with one, another run may give another bound
+ */
+public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long nodes, double mostSecondsOfProgram) {
+    /** For networks of all sizes. */
+    public static final BoundSettings DEFAULT = new BoundSettings(2000, 3, 200, 2000, 0);
+
+    public BoundSettings {
+        if (steps < 0 || endsOfTrunk < 0 || endsOfTrunk > 5 || mostLinks < 0 || nodes < 0 || !(mostSecondsOfProgram >= 0)) {
+            throw new IllegalArgumentException(
+                    steps + " steps, " + endsOfTrunk + " ends, " + mostLinks + " links, " + nodes + " nodes, "
+                            + mostSecondsOfProgram + " s");
+        }
+    }
+
+    boolean isSmall(ReducedNetwork network) {
+        return network.links().size() <= mostLinks;
+    }
+}

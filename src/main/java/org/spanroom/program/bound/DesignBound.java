@@ -1,0 +1,50 @@
+package org.spanroom.program.bound;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
+import org.spanroom.program.design.DesignProblem;
+
+/**
+ * What no design of a problem can cost less than, whichever ways its demands take.
+ *
+ * <p>The larger one of two bounds: by prices ({@link LagrangeBound}), always; and by an integer program ({@link ProgramBound}), for small networks where
+ * the native library is loaded. Infinite where a demand that must be served has no way on which it fits even alone; a problem that cannot be solved for
+ * another reason has a finite bound. Amounts are lowered by what rounding can amount to.
+ *
+ * @param money the bound
+ * @param pricesMoney the bound by prices
+ * @param programMoney the bound by an integer program; empty where there is none
+ * @param steps how many steps were done on the prices
+ * @param isWhole whether all steps were done that the settings ask for, or no more were needed; if not, another run may find another bound
+ */
+public record DesignBound(
+        double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
+    /**
+     * Calculates the bound.
+     *
+     * @param aimMoney cost of a known design, or infinite: it helps to find good prices
+     * @param hasLibrary whether the native library for integer programs is loaded
+     * @param spread does work on several threads; the bound does not depend on how
+     * @param stop ends the steps before their number is reached once it is true
+     */
+    public static DesignBound of(
+            DesignProblem problem,
+            BoundSettings settings,
+            double aimMoney,
+            boolean hasLibrary,
+            Spread spread,
+            BooleanSupplier stop) {
+        ReducedNetwork reduced = Reduction.of(problem);
+        List<RootedDemand> demands = RootedDemand.of(reduced);
+        List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
+        var prices = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), spread);
+        boolean isWhole = prices.run(aimMoney, settings.steps(), stop);
+        double pricesMoney = prices.bestMoney();
+        OptionalDouble programMoney = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
+                ? ProgramBound.of(reduced, demands, settings.nodes(), settings.mostSecondsOfProgram())
+                : OptionalDouble.empty();
+        return new DesignBound(
+                Math.max(pricesMoney, programMoney.orElse(0)), pricesMoney, programMoney, prices.iterations(), isWhole);
+    }
+}

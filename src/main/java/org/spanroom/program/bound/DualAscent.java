@@ -1,0 +1,58 @@
+package org.spanroom.program.bound;
+
+/**
+ * Prices to start from: demand by demand, prices rise on the slots that lead away from its root by what the trunks still bear.
+ *
+ * <p>The value of each trunk stays 0, so the bound is the sum of the distances. In the first rounds a demand takes only a share of what a trunk bears,
+ * so that something is left for those after it.
+ */
+final class DualAscent {
+    private final TrunkNetwork network;
+    private final TrunkTable[] tables;
+    private final double[][] prices;
+    private final Spread spread;
+    private final CheapestWay finder;
+    private final double[] slacks;
+
+    DualAscent(TrunkNetwork network, TrunkTable[] tables, double[][] prices, Spread spread) {
+        this.network = network;
+        this.tables = tables;
+        this.prices = prices;
+        this.spread = spread;
+        finder = new CheapestWay(network);
+        slacks = new double[2 * network.trunks.size()];
+    }
+
+    /** Lets each demand in turn raise its prices. */
+    void round(double shareRatio) {
+        for (int d = 0; d < network.demands.size(); d++) {
+            double present = finder.run(d, prices[d], network.demands.get(d).prize());
+            double left = network.demands.get(d).prize() - present;
+            if (left > 0 && !Double.isInfinite(present)) {
+                findSlacks(d, shareRatio);
+                finder.run(d, slacks, left);
+                raise(d);
+            }
+        }
+    }
+
+    private void findSlacks(int d, double shareRatio) {
+        spread.over(tables.length, () -> new TrunkValue(network), (value, t) -> {
+            for (int slot = 2 * t; slot < 2 * t + 2; slot++) {
+                slacks[slot] =
+                        network.isOpen(d, slot) ? shareRatio * value.slack(t, tables[t], prices, d, slot) : 0;
+            }
+        });
+    }
+
+    private void raise(int d) {
+        double whole = finder.distance();
+        for (int slot = 0; slot < slacks.length; slot++) {
+            if (network.isOpen(d, slot)) {
+                double before = slot >> 1 == network.rootTrunk[d] ? 0 : finder.distance(network.tail[slot]);
+                double after = slot >> 1 == network.targetTrunk[d] ? whole : finder.distance(network.head[slot]);
+                prices[d][slot] += Math.max(0, after - before);
+            }
+        }
+    }
+}

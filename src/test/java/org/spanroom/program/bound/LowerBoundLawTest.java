@@ -1,0 +1,104 @@
+package org.spanroom.program.bound;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.program.design.DesignProblem;
+import org.spanroom.program.design.PieceCost;
+
+/** Laws of the bound on thousands of networks that are small enough to try every design. */
+class LowerBoundLawTest {
+    private static final int A_BLOCK = 250;
+
+    /** Blocks of seeds; the failing seed is in the message. */
+    static LongStream blocks() {
+        return LongStream.range(0, 16).map(block -> block * A_BLOCK);
+    }
+
+    @ParameterizedTest(name = "seeds from {0}")
+    @MethodSource("blocks")
+    void reductionKeepsTheLeastCost(long first) {
+        for (long seed = first; seed < first + A_BLOCK; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            double least = Enumeration.least(problem);
+
+            double reduced = Enumeration.least(Reduction.of(problem));
+
+            if (Double.isInfinite(least)) {
+                assertThat(reduced).as("seed %d", seed).isInfinite();
+            } else {
+                assertThat(reduced).as("seed %d", seed).isCloseTo(least, within(1e-6));
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "seeds from {0}")
+    @MethodSource("blocks")
+    void noBoundIsAboveTheLeastCost(long first) {
+        for (long seed = first; seed < first + A_BLOCK; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            double least = Enumeration.least(problem);
+            for (int ends = 0; ends <= 3; ends += 3) {
+                LagrangeBound bound = bound(problem, ends);
+                bound.start();
+                assertThat(bound.evaluate()).as("start, seed %d", seed).isLessThanOrEqualTo(least);
+
+                bound.run(least, 40, () -> false);
+
+                assertThat(bound.bestMoney()).as("seed %d, ends %d", seed, ends).isLessThanOrEqualTo(least);
+            }
+        }
+    }
+
+    /** Not only prices that steps lead to: the bound holds at any. */
+    @ParameterizedTest(name = "seeds from {0}")
+    @MethodSource("blocks")
+    void boundHoldsAtAnyPrices(long first) {
+        for (long seed = first; seed < first + A_BLOCK; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            var random = new java.util.Random(seed);
+            LagrangeBound bound = bound(problem, 3);
+            for (int draw = 0; draw < 5; draw++) {
+                for (double[] prices : bound.prices()) {
+                    for (int slot = 0; slot < prices.length; slot++) {
+                        prices[slot] = random.nextInt(3) == 0 ? 0 : random.nextDouble() * 40;
+                    }
+                }
+                assertThat(bound.evaluate()).as("seed %d", seed).isLessThanOrEqualTo(Enumeration.least(problem));
+            }
+        }
+    }
+
+    /** The search of solutions and the bound calculate the cost of a piece in two ways; they must agree. */
+    @Test
+    void tablesAgreeWithTheCostOfPieces() {
+        for (long seed = 0; seed < 500; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            var box = new CountBox(3, 2, 2);
+            for (var piece : problem.pieces()) {
+                double[] table = new BinCost(piece).table(box, new int[] {1, 2, 3});
+                var cost = new PieceCost(piece);
+                for (int i = 0; i < table.length; i++) {
+                    double money = cost.money(0, box.count(i, 0), box.count(i, 1), box.count(i, 2));
+                    if (Double.isInfinite(money)) {
+                        assertThat(table[i]).isInfinite();
+                    } else {
+                        assertThat(table[i]).as("seed %d, %s", seed, piece).isCloseTo(money, within(1e-9));
+                    }
+                }
+            }
+        }
+    }
+
+    private static LagrangeBound bound(DesignProblem problem, int ends) {
+        ReducedNetwork reduced = Reduction.of(problem);
+        List<RootedDemand> demands = RootedDemand.of(reduced);
+        return new LagrangeBound(
+                new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, ends)), Spread.ON_ONE_THREAD);
+    }
+}
