@@ -28,6 +28,9 @@ final class CommandFactory implements IFactory {
         if (type == PathCommand.class) {
             return type.cast(new PathCommand(console));
         }
+        if (type == ConnectCommand.class) {
+            return type.cast(new ConnectCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

@@ -101,4 +101,16 @@ abstract class OptionWord<T extends Enum<T>> implements ITypeConverter<T>, Itera
             return List.of(system.name().toLowerCase(Locale.ROOT));
         }
     }
+
+    /** Which connections are served. */
+    static final class OfServed extends OptionWord<ConnectCommand.Served> {
+        OfServed() {
+            super("word for what is served", "words", ConnectCommand.Served.values());
+        }
+
+        @Override
+        List<String> wordsOf(ConnectCommand.Served served) {
+            return List.of(served.name().toLowerCase(Locale.ROOT));
+        }
+    }
 }

@@ -58,6 +58,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             PathCommand.class,
+            ConnectCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

@@ -41,6 +41,13 @@ class WholeNumber implements ITypeConverter<Integer> {
         }
     }
 
+    /** How many iterations of a search. */
+    static final class OfIterations extends WholeNumber {
+        OfIterations() {
+            super(100_000_000);
+        }
+    }
+
     /** How many things a list shows. */
     static final class OfListed extends WholeNumber {
         OfListed() {

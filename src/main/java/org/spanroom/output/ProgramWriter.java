@@ -1,8 +1,11 @@
 package org.spanroom.output;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.Way;
 import org.spanroom.model.program.WayStep;
@@ -70,6 +73,21 @@ public final class ProgramWriter {
      */
     public static List<Path> write(
             String geoPackage, List<Rows<?>> tables, Path folder, boolean overwrite, LayerOptions options) {
+        return write(geoPackage, tables, Map.of(), folder, overwrite, options);
+    }
+
+    /**
+     * Writes tables the same way, and texts as files of their own.
+     *
+     * @param texts by name of the file
+     */
+    static List<Path> write(
+            String geoPackage,
+            List<Rows<?>> tables,
+            Map<String, String> texts,
+            Path folder,
+            boolean overwrite,
+            LayerOptions options) {
         try (var output =
                 OutputFolder.create(folder, overwrite, tables.get(0).table().name() + ".csv")) {
             var files = new ArrayList<Path>();
@@ -83,6 +101,15 @@ public final class ProgramWriter {
                 String name = rows.table().name() + ".csv";
                 writeCsv(output.path().resolve(name), rows);
                 files.add(folder.resolve(name));
+            }
+            for (var text : texts.entrySet()) {
+                Path file = output.path().resolve(text.getKey());
+                try {
+                    Files.writeString(file, text.getValue());
+                } catch (IOException failure) {
+                    throw OutputException.of(file, failure);
+                }
+                files.add(folder.resolve(text.getKey()));
             }
             output.commit();
             return files;

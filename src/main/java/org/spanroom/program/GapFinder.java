@@ -3,7 +3,9 @@ package org.spanroom.program;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -19,6 +21,7 @@ public final class GapFinder {
     private static final double M_PER_DEG = 111_195.08;
 
     private final DuctNetwork network;
+    private final Map<List<Integer>, BitSet> reached = new HashMap<>();
     private final List<List<Integer>> sectionsAt = new ArrayList<>();
 
     public GapFinder(DuctNetwork network) {
@@ -37,6 +40,12 @@ public final class GapFinder {
             return new Gap(widest(from, to), from, to, 0);
         }
         return nearest(fromSide, reach(to, section -> true));
+    }
+
+    /** Returns whether some way takes so many cables together. */
+    boolean isJoined(int from, int to, int cables) {
+        return reached.computeIfAbsent(List.of(from, cables), none -> reach(from, wide(cables)))
+                .get(to);
     }
 
     /** Returns the most cables that fit through one duct, free, recovered or new, of each section of some way. */

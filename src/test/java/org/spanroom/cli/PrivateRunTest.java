@@ -143,7 +143,8 @@ class PrivateRunTest {
 
     private static boolean sawBoth(Path tmp, Set<String> modes) {
         try (Stream<Path> made = Files.list(tmp)) {
-            List<Path> ours = made.filter(path -> path.getFileName().toString().matches("spanroom-(epsg|sqlite|solver).+"))
+            List<Path> ours = made.filter(
+                            path -> path.getFileName().toString().matches("spanroom-(epsg|sqlite|solver).+"))
                     .toList();
             for (Path path : ours) {
                 modes.add(PosixFilePermissions.toString(Files.getPosixFilePermissions(path)));

@@ -47,9 +47,8 @@ final class DrawnNetwork {
             int to = random.nextInt(places);
             if (from != to) {
                 int cables = 1 + Math.min(2, (int) (random.nextDouble() * random.nextDouble() * 4));
-                double prize = random.nextDouble() < mustRatio
-                        ? Double.POSITIVE_INFINITY
-                        : 5000 + random.nextInt(100_000);
+                double prize =
+                        random.nextDouble() < mustRatio ? Double.POSITIVE_INFINITY : 5000 + random.nextInt(100_000);
                 demands.add(new Demand(from, to, cables, prize));
             }
         }

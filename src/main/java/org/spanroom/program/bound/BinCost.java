@@ -20,9 +20,7 @@ record BinCost(Piece piece) implements CountCost {
         costs[0] = 0;
         for (Bin bin : piece.bins()) {
             double[] asItIs = with(costs, bin.now(), 0, box, sizes);
-            costs = bin.isRecoverable()
-                    ? least(asItIs, with(costs, bin.after(), bin.money(), box, sizes))
-                    : asItIs;
+            costs = bin.isRecoverable() ? least(asItIs, with(costs, bin.after(), bin.money(), box, sizes)) : asItIs;
         }
         return withNewDucts(costs, box, sizes);
     }

@@ -14,10 +14,14 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
     public static final BoundSettings DEFAULT = new BoundSettings(2000, 3, 200, 2000, 0);
 
     public BoundSettings {
-        if (steps < 0 || endsOfTrunk < 0 || endsOfTrunk > 5 || mostLinks < 0 || nodes < 0 || !(mostSecondsOfProgram >= 0)) {
-            throw new IllegalArgumentException(
-                    steps + " steps, " + endsOfTrunk + " ends, " + mostLinks + " links, " + nodes + " nodes, "
-                            + mostSecondsOfProgram + " s");
+        if (steps < 0
+                || endsOfTrunk < 0
+                || endsOfTrunk > 5
+                || mostLinks < 0
+                || nodes < 0
+                || !(mostSecondsOfProgram >= 0)) {
+            throw new IllegalArgumentException(steps + " steps, " + endsOfTrunk + " ends, " + mostLinks + " links, "
+                    + nodes + " nodes, " + mostSecondsOfProgram + " s");
         }
     }
 

@@ -18,8 +18,7 @@ import org.spanroom.program.design.DesignProblem;
  * @param steps how many steps were done on the prices
  * @param isWhole whether all steps were done that the settings ask for, or no more were needed; if not, another run may find another bound
  */
-public record DesignBound(
-        double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
+public record DesignBound(double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
     /**
      * Calculates the bound.
      *

@@ -39,8 +39,7 @@ final class DualAscent {
     private void findSlacks(int d, double shareRatio) {
         spread.over(tables.length, () -> new TrunkValue(network), (value, t) -> {
             for (int slot = 2 * t; slot < 2 * t + 2; slot++) {
-                slacks[slot] =
-                        network.isOpen(d, slot) ? shareRatio * value.slack(t, tables[t], prices, d, slot) : 0;
+                slacks[slot] = network.isOpen(d, slot) ? shareRatio * value.slack(t, tables[t], prices, d, slot) : 0;
             }
         });
     }

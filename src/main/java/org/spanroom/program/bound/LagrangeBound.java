@@ -12,15 +12,18 @@ import java.util.function.BooleanSupplier;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl","0.7"));
-    private static final double FIRST_STEP = Double.parseDouble(System.getProperty("step","0.5"));
+    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl", "0.7"));
+    private static final double FIRST_STEP = Double.parseDouble(System.getProperty("step", "0.5"));
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = Integer.getInteger("stalls",12);
+    private static final int STALLS = Integer.getInteger("stalls", 12);
 
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
 
-    private static final double[] SHARES = java.util.Arrays.stream(System.getProperty("shares","0.2,0.4,1").split(",")).mapToDouble(Double::parseDouble).toArray();
+    private static final double[] SHARES = java.util.Arrays.stream(
+                    System.getProperty("shares", "0.2,0.4,1").split(","))
+            .mapToDouble(Double::parseDouble)
+            .toArray();
 
     private final TrunkNetwork network;
     private final TrunkTable[] tables;

@@ -38,8 +38,11 @@ record LinkLevels(List<Level> levels) {
     static LinkLevels of(CountCost cost, int[] sizes, int[] demandsOfSize) {
         CountBox box = box(demandsOfSize);
         double[] table = cost.table(box, sizes);
-        double[] amounts =
-                Arrays.stream(table).filter(Double::isFinite).sorted().distinct().toArray();
+        double[] amounts = Arrays.stream(table)
+                .filter(Double::isFinite)
+                .sorted()
+                .distinct()
+                .toArray();
         int[][] weights = weights(sizes);
         var levels = new ArrayList<Level>();
         int[] before = new int[0];

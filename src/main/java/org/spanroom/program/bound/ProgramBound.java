@@ -132,7 +132,8 @@ final class ProgramBound {
                 limit.setCoefficient(passes[d][2 * link + 1], weight);
             }
             for (int l = 1; l < chosen.length; l++) {
-                limit.setCoefficient(chosen[l], free.most()[w] - levels.levels().get(l).most()[w]);
+                limit.setCoefficient(
+                        chosen[l], free.most()[w] - levels.levels().get(l).most()[w]);
             }
         }
         addDirections(link, levels, chosen);

@@ -31,9 +31,8 @@ final class Reduction {
 
     /** Reduces a problem. The places keep their numbers. */
     static ReducedNetwork of(DesignProblem problem) {
-        List<Demand> demands = problem.demands().stream()
-                .filter(demand -> demand.prize() > 0)
-                .toList();
+        List<Demand> demands =
+                problem.demands().stream().filter(demand -> demand.prize() > 0).toList();
         int[] sizes =
                 demands.stream().mapToInt(Demand::cables).sorted().distinct().toArray();
         var reduction = new Reduction(problem.places());

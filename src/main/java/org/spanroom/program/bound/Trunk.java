@@ -62,8 +62,7 @@ record Trunk(int from, int to, List<CountCost> parts, List<End> ends) {
         allParts.addAll(next.parts);
         var allEnds = new ArrayList<>(ends);
         between.forEach(end -> allEnds.add(new End(end.demand(), parts.size(), end.isRoot())));
-        next.ends.forEach(
-                end -> allEnds.add(new End(end.demand(), end.position() + parts.size(), end.isRoot())));
+        next.ends.forEach(end -> allEnds.add(new End(end.demand(), end.position() + parts.size(), end.isRoot())));
         return new Trunk(from, next.to, allParts, allEnds);
     }
 }

@@ -81,10 +81,7 @@ final class TrunkNetwork {
         for (int place = 0; place < places; place++) {
             firstSlot[place + 1] = firstSlot[place] + byTail.get(place).size();
         }
-        return byTail.stream()
-                .flatMap(List::stream)
-                .mapToInt(Integer::intValue)
-                .toArray();
+        return byTail.stream().flatMap(List::stream).mapToInt(Integer::intValue).toArray();
     }
 
     /** Finds what no demand of a size can pass even alone, and what a demand that ends inside cannot. */
@@ -126,8 +123,6 @@ final class TrunkNetwork {
 
     boolean passes(int demand, int slot) {
         int trunk = slot >> 1;
-        return trunk != rootTrunk[demand]
-                && trunk != targetTrunk[demand]
-                && !closedFor[sizeOf[demand]][trunk];
+        return trunk != rootTrunk[demand] && trunk != targetTrunk[demand] && !closedFor[sizeOf[demand]][trunk];
     }
 }

@@ -27,7 +27,8 @@ final class TrunkTable {
         this.trunk = network.trunks.get(t);
         demandsOfSize = new int[network.sizes.length];
         network.demands.forEach(demand -> demandsOfSize[demand.size()]++);
-        trunk.ends().forEach(end -> demandsOfSize[network.demands.get(end.demand()).size()]--);
+        trunk.ends()
+                .forEach(end -> demandsOfSize[network.demands.get(end.demand()).size()]--);
         sides = allSides();
         int[] most = new int[network.sizes.length];
         for (int k = 0; k < most.length; k++) {

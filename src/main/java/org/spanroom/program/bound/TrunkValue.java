@@ -48,7 +48,12 @@ final class TrunkValue {
         Arrays.fill(bestCounts, 0);
         for (int s = 0; s < table.sides().size(); s++) {
             double before = least;
-            search(table.box(), table.costs()[s], 0, 0, localPrice(t, table.sides().get(s), prices));
+            search(
+                    table.box(),
+                    table.costs()[s],
+                    0,
+                    0,
+                    localPrice(t, table.sides().get(s), prices));
             if (least < before) {
                 bestSide = s;
             }

@@ -47,7 +47,8 @@ final class Annealing {
         candidates = IntStream.range(0, task.demands())
                 .filter(demand -> design.way(demand, Double.POSITIVE_INFINITY) != null)
                 .toArray();
-        hopelessMusts = design.missingMusts() - (int) Arrays.stream(candidates).filter(task::isMust).count();
+        hopelessMusts = design.missingMusts()
+                - (int) Arrays.stream(candidates).filter(task::isMust).count();
         ruin = new Ruin(task, design, random, candidates);
         best = design.copiedWays();
         bestMissing = Integer.MAX_VALUE;

@@ -28,7 +28,14 @@ final class BinFilling {
     record Stage(int bin, int now, int after, double money, boolean isNew) {}
 
     /** What goes in a bin, and in those after it. */
-    record Step(Stage stage, boolean isPaid, int[] filled, @Nullable Step next, double money, int built, int recovered) {
+    record Step(
+            Stage stage,
+            boolean isPaid,
+            int[] filled,
+            @Nullable Step next,
+            double money,
+            int built,
+            int recovered) {
         private boolean isBetterThan(@Nullable Step other) {
             if (other == null || money != other.money) {
                 return other == null || money < other.money;
@@ -72,7 +79,8 @@ final class BinFilling {
         largestFrom = new int[stages.size() + 1];
         for (int stage = stages.size() - 1; stage >= 0; stage--) {
             roomFrom[stage] = roomFrom[stage + 1] + stages.get(stage).after();
-            largestFrom[stage] = Math.max(largestFrom[stage + 1], stages.get(stage).after());
+            largestFrom[stage] =
+                    Math.max(largestFrom[stage + 1], stages.get(stage).after());
         }
     }
 

@@ -44,8 +44,7 @@ final class Contraction {
     }
 
     private void addPieces() {
-        int fewest =
-                problem.demands().stream().mapToInt(Demand::cables).min().orElse(1);
+        int fewest = problem.demands().stream().mapToInt(Demand::cables).min().orElse(1);
         for (int number = 0; number < problem.pieces().size(); number++) {
             Piece piece = problem.pieces().get(number);
             if (new PieceCost(piece).mostCables() >= fewest) {
@@ -100,11 +99,16 @@ final class Contraction {
         for (int place = 0; place < nodeOf.length; place++) {
             nodeOf[place] = isEnd[place] || !linksAt.get(place).isEmpty() ? nodes++ : -1;
         }
-        int[] links = linksAt.stream().flatMap(List::stream).mapToInt(Integer::intValue).sorted().distinct().toArray();
+        int[] links = linksAt.stream()
+                .flatMap(List::stream)
+                .mapToInt(Integer::intValue)
+                .sorted()
+                .distinct()
+                .toArray();
         List<LinkNetwork.Chain> chains = Arrays.stream(links)
                 .mapToObj(parts::get)
-                .map(part -> new LinkNetwork.Chain(
-                        nodeOf[part.from()], nodeOf[part.to()], part.lengthM(), pieces(part)))
+                .map(part ->
+                        new LinkNetwork.Chain(nodeOf[part.from()], nodeOf[part.to()], part.lengthM(), pieces(part)))
                 .toList();
         return new LinkNetwork(nodeOf, nodes, chains);
     }

@@ -35,7 +35,8 @@ public final class DesignSearch {
         }
     }
 
-    private record Found(List<int @Nullable []> ways, int missingMusts, double money, int iterations, boolean isWhole) {}
+    private record Found(
+            List<int @Nullable []> ways, int missingMusts, double money, int iterations, boolean isWhole) {}
 
     /** Prepares the search of a problem. */
     public DesignSearch(DesignProblem problem) {

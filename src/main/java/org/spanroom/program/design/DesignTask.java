@@ -21,14 +21,15 @@ final class DesignTask {
         this.problem = problem;
         network = Contraction.of(problem);
         List<Demand> demands = problem.demands();
-        cablesOfKind = demands.stream().mapToInt(Demand::cables).sorted().distinct().toArray();
+        cablesOfKind =
+                demands.stream().mapToInt(Demand::cables).sorted().distinct().toArray();
         kind = demands.stream()
                 .mapToInt(demand -> Arrays.binarySearch(cablesOfKind, demand.cables()))
                 .toArray();
         Map<Integer, double[]> lengths = new HashMap<>();
         leftM = demands.stream()
-                .map(demand -> lengths.computeIfAbsent(
-                        network.node(demand.to()), goal -> WaySearch.lengthsM(network, goal)))
+                .map(demand ->
+                        lengths.computeIfAbsent(network.node(demand.to()), goal -> WaySearch.lengthsM(network, goal)))
                 .toArray(double[][]::new);
         neighbors = IntStream.range(0, kind.length).mapToObj(this::nearest).toArray(int[][]::new);
     }

@@ -44,7 +44,8 @@ final class LinkLoads {
         for (int link = 0; link < costs.length; link++) {
             costs[link] = Arrays.stream(network.pieces(link))
                     .mapToObj(pieces::get)
-                    .map(piece -> alike.computeIfAbsent(List.of(piece.bins(), piece.more()), none -> new PieceCost(piece)))
+                    .map(piece ->
+                            alike.computeIfAbsent(List.of(piece.bins(), piece.more()), none -> new PieceCost(piece)))
                     .toArray(PieceCost[]::new);
             known.add(new HashMap<>(4));
             loads[link] = load(link, new int[cablesOfKind.length]);

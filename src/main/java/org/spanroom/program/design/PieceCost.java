@@ -116,7 +116,8 @@ public final class PieceCost {
                 .toList();
         int built = (int) steps.stream().filter(step -> step.stage().isNew()).count();
         // Summed in the order of the bins, so that a cost does not depend on how it was found
-        double money = recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
+        double money =
+                recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
         return new PieceOption(recovered, built, money);
     }
 
@@ -159,8 +160,9 @@ public final class PieceCost {
 
     private static Map<Integer, Integer> placed(Map<Integer, Integer> cablesOf, int[] sizes, List<Step> steps) {
         var waiting = new TreeMap<Integer, List<Integer>>();
-        new TreeMap<>(cablesOf).forEach((demand, cables) ->
-                waiting.computeIfAbsent(cables, none -> new ArrayList<>()).add(demand));
+        new TreeMap<>(cablesOf)
+                .forEach((demand, cables) -> waiting.computeIfAbsent(cables, none -> new ArrayList<>())
+                        .add(demand));
         var binOf = new TreeMap<Integer, Integer>();
         for (Step step : steps) {
             for (int size = 0; size < sizes.length; size++) {

@@ -97,7 +97,8 @@ final class Enumeration {
         for (int count : counts.get(i)) {
             key.add(count);
         }
-        return known.computeIfAbsent(key, unknown -> costs.get(i).money(counts.get(i).clone()));
+        return known.computeIfAbsent(
+                key, unknown -> costs.get(i).money(counts.get(i).clone()));
     }
 
     private void collect(int place, int to, List<Integer> seen, List<Integer> way, List<List<Integer>> found) {

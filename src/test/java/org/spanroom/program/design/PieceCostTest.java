@@ -68,17 +68,22 @@ class PieceCostTest {
             List<Bin> bins = bins(random, random.nextInt(0, 5));
             var more = random.nextBoolean()
                     ? NewDucts.NONE
-                    : new NewDucts(random.nextInt(0, 6), random.nextInt(0, 40), random.nextInt(0, 20), random.nextInt(0, 4));
+                    : new NewDucts(
+                            random.nextInt(0, 6), random.nextInt(0, 40), random.nextInt(0, 20), random.nextInt(0, 4));
             int widest = random.nextInt(1, 7);
             var cablesOf = new TreeMap<Integer, Integer>();
-            IntStream.range(0, random.nextInt(0, 6)).forEach(each -> cablesOf.put(3 * each, random.nextInt(1, widest + 1)));
+            IntStream.range(0, random.nextInt(0, 6))
+                    .forEach(each -> cablesOf.put(3 * each, random.nextInt(1, widest + 1)));
             var cost = new PieceCost(bins, more);
 
-            double least = leastOfAll(bins, more, new ArrayList<>(cablesOf.values()), 0, new int[bins.size() + more.most()]);
+            double least =
+                    leastOfAll(bins, more, new ArrayList<>(cablesOf.values()), 0, new int[bins.size() + more.most()]);
 
             assertThat(cost.money(counts(cablesOf))).as("seed %d", seed).isEqualTo(least);
             if (least < INFINITE) {
-                assertThat(problems(bins, more, cablesOf, cost.use(cablesOf), least)).as("seed %d", seed).isEmpty();
+                assertThat(problems(bins, more, cablesOf, cost.use(cablesOf), least))
+                        .as("seed %d", seed)
+                        .isEmpty();
             }
         }
     }
@@ -95,8 +100,13 @@ class PieceCostTest {
             double money = cost.money(counts(cablesOf));
 
             assertThat(money).isLessThan(INFINITE);
-            assertThat(problems(bins(new SplittableRandom(seed), 8), new NewDucts(6, 900, 100, 8), cablesOf,
-                    cost.use(cablesOf), money)).isEmpty();
+            assertThat(problems(
+                            bins(new SplittableRandom(seed), 8),
+                            new NewDucts(6, 900, 100, 8),
+                            cablesOf,
+                            cost.use(cablesOf),
+                            money))
+                    .isEmpty();
         }
     }
 

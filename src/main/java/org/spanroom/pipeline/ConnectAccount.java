@@ -1,0 +1,38 @@
+package org.spanroom.pipeline;
+
+import java.util.TreeMap;
+import org.spanroom.model.program.ConnectionResult;
+import org.spanroom.output.JsonObject;
+import org.spanroom.pipeline.ConnectRun.ConnectSummary;
+
+/** The account of connections as JSON: for the file of the results and for programs that read the screen. */
+public final class ConnectAccount {
+    private ConnectAccount() {}
+
+    /** Returns the account. */
+    public static JsonObject of(ConnectSummary summary) {
+        var why = new TreeMap<String, Long>();
+        summary.results().stream()
+                .filter(result -> !result.isServed())
+                .forEach(result -> why.merge(result.whyNot(), 1L, Long::sum));
+        return new JsonObject()
+                .text("command", "connect")
+                .number("connections", summary.results().size())
+                .number(
+                        "connections_served",
+                        summary.results().stream()
+                                .filter(ConnectionResult::isServed)
+                                .count())
+                .counts("not_served", why)
+                .text("currency", summary.currency())
+                .number("cost_money", summary.money(), 2)
+                .number("value_not_served_money", summary.unservedMoney(), 2)
+                .number("bound_money", summary.boundMoney(), 2)
+                .number("gap_pct", 100 * summary.gapRatio().orElse(Double.NaN), 2)
+                .number("seed", summary.request().seed())
+                .number("iterations", summary.iterations())
+                .text("reproducible", summary.isReproducible() ? "yes" : "no")
+                .texts("notes", summary.notes())
+                .texts("files", summary.files().stream().map(String::valueOf).toList());
+    }
+}
