@@ -21,7 +21,7 @@ final class Vaults {
         return recorded.network()
                 .find(vaultId)
                 .orElseThrow(() -> new InputException(
-                        recorded.run().file().toAbsolutePath().getParent(),
+                        recorded.run().file(),
                         "no span of the run ends at the vault '" + vaultId + "' of " + option,
                         "Name a vault as in the columns vault_a and vault_b; the nearest names are "
                                 + nearest(recorded.network(), vaultId) + "."));
