@@ -46,7 +46,11 @@ final class OptionLadder {
 
     /** Returns whether the positions that are free take the groups; then nothing is to be done. */
     static boolean isFree(List<Bin> bins, int[] sizes, int[] counts) {
-        return takes(bins.stream().mapToInt(Bin::now).toArray(), sizes, counts);
+        var room = new int[bins.size()];
+        for (int bin = 0; bin < room.length; bin++) {
+            room[bin] = bins.get(bin).now();
+        }
+        return takes(room, sizes, counts);
     }
 
     static OptionLadder of(List<Bin> bins, NewDucts more) {

@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.program.design.BinFilling.Stage;
 import org.spanroom.program.design.BinFilling.Step;
@@ -210,14 +209,23 @@ public final class PieceCost {
         return binOf;
     }
 
+    /** Returns the numbers of cables that occur, descending. */
     private static int[] sizes(int[] countByCables) {
-        return IntStream.range(1, countByCables.length)
-                .map(index -> countByCables.length - index)
-                .filter(cables -> countByCables[cables] > 0)
-                .toArray();
+        var sizes = new int[countByCables.length];
+        int found = 0;
+        for (int cables = countByCables.length - 1; cables > 0; cables--) {
+            if (countByCables[cables] > 0) {
+                sizes[found++] = cables;
+            }
+        }
+        return Arrays.copyOf(sizes, found);
     }
 
     private static int[] countsOf(int[] sizes, int[] countByCables) {
-        return Arrays.stream(sizes).map(size -> countByCables[size]).toArray();
+        var counts = new int[sizes.length];
+        for (int size = 0; size < sizes.length; size++) {
+            counts[size] = countByCables[sizes[size]];
+        }
+        return counts;
     }
 }
