@@ -28,7 +28,7 @@ public final class ConnectQuality {
         var settings = iterations == 0 ? SearchSettings.DEFAULT : SearchSettings.DEFAULT.withIterations(iterations);
         var quality = new ConnectQuality(settings, (problem, design) -> OptionalDouble.empty());
         System.out.println(settings);
-        System.out.println("spans/conn. seed    pieces  links   served  least cost     time s  peak MiB   bound       gap   "
+        System.out.println("spans/conn. seed    pieces  links   served  least cost     time s processor s  peak MiB   bound       gap   "
                 + "10 x cost      time s   above");
         for (int size = 0; size < Integer.parseInt(args[0]); size++) {
             for (int seed = 1; seed <= Integer.parseInt(args[1]); seed++) {
@@ -41,14 +41,16 @@ public final class ConnectQuality {
         DesignProblem problem = InventedCity.drawn(spans, connections, seed);
         peakMib();
         long start = System.nanoTime();
-        var result = new DesignSearch(problem).run(settings);
+        double processorStartS = processorS();
+        var result = new DesignSearch(problem).run(settings, ManyThreads.SPREAD, () -> false);
         double timeS = (System.nanoTime() - start) / 1e9;
+        double processorTimeS = processorS() - processorStartS;
         double peakMib = peakMib();
         double cost = cost(problem, result.design());
         OptionalDouble least = bound.apply(problem, result.design());
         return String.format(
                 Locale.ROOT,
-                "%6d/%-4d %4d %9d %6d %5d/%-4d %12.0f %8.1f %9.0f %11s %7s %s",
+                "%6d/%-4d %4d %9d %6d %5d/%-4d %12.0f %10.1f %11.1f %9.0f %11s %7s %s",
                 spans,
                 connections,
                 seed,
@@ -58,6 +60,7 @@ public final class ConnectQuality {
                 connections,
                 cost,
                 timeS,
+                processorTimeS,
                 peakMib,
                 least.isPresent() ? String.format(Locale.ROOT, "%.0f", least.getAsDouble()) : "-",
                 least.isPresent() ? percent(1 - least.getAsDouble() / cost) : "-",
@@ -66,7 +69,8 @@ public final class ConnectQuality {
 
     private String longer(DesignProblem problem, double cost) {
         long start = System.nanoTime();
-        var result = new DesignSearch(problem).run(settings.withIterations(LONGER * settings.iterations()));
+        var result = new DesignSearch(problem)
+                .run(settings.withIterations(LONGER * settings.iterations()), ManyThreads.SPREAD, () -> false);
         double longerCost = cost(problem, result.design());
         return String.format(
                 Locale.ROOT,
@@ -92,6 +96,12 @@ public final class ConnectQuality {
             missed += design.ways().get(demand).isEmpty() && !each.isMust() ? each.prize() : 0;
         }
         return design.workMoney() + missed;
+    }
+
+    /** Of all threads: other work on the machine does not count. */
+    private static double processorS() {
+        var system = (com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        return system.getProcessCpuTime() / 1e9;
     }
 
     /** Returns the peak of the heap since the last call. */

@@ -13,7 +13,7 @@ import org.spanroom.program.design.Unserved.Reason;
 /** Cases worked by hand. */
 class DesignSearchTest {
     private static final double MUST = Double.POSITIVE_INFINITY;
-    private static final SearchSettings SHORT = new SearchSettings(3, 200, 2, 2);
+    private static final SearchSettings SHORT = new SearchSettings(3, 200, 2);
 
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Demand> demands = new ArrayList<>();
@@ -149,11 +149,11 @@ class DesignSearchTest {
     @Test
     void theSameSeedGivesTheSameWhateverTheThreads() {
         DesignProblem problem = InventedCity.drawn(400, 30, 5);
-        var settings = new SearchSettings(7, 300, 3, 1);
+        var settings = new SearchSettings(7, 300, 3);
 
         var result = new DesignSearch(problem).run(settings);
 
-        assertThat(new DesignSearch(problem).run(settings.withThreads(3))).isEqualTo(result);
+        assertThat(new DesignSearch(problem).run(settings, ManyThreads.SPREAD, () -> false)).isEqualTo(result);
         assertThat(result.isWhole()).isTrue();
         assertThat(result.iterations()).isEqualTo(900);
     }
@@ -163,7 +163,7 @@ class DesignSearchTest {
         DesignProblem problem = InventedCity.drawn(400, 30, 5);
         var asked = new AtomicInteger();
 
-        var result = new DesignSearch(problem).run(SHORT, () -> asked.incrementAndGet() > 20);
+        var result = new DesignSearch(problem).run(SHORT, Spread.ON_ONE_THREAD, () -> asked.incrementAndGet() > 20);
 
         assertThat(result.isWhole()).isFalse();
         assertThat(result.iterations()).isEqualTo(20);
@@ -188,9 +188,8 @@ class DesignSearchTest {
 
     @Test
     void settingsThatMeanNothingAreRejected() {
-        assertThatThrownBy(() -> new SearchSettings(1, -1, 1, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new SearchSettings(1, 1, 0, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new SearchSettings(1, 1, 1, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new SearchSettings(1, -1, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new SearchSettings(1, 1, 0)).isInstanceOf(IllegalArgumentException.class);
     }
 
     private void piece(int from, int to, double lengthM, Bin... bins) {

@@ -12,7 +12,7 @@ import org.spanroom.program.design.TinyNetworks.Best;
 class DesignSearchTinyTest {
     private static final int NETWORKS = 1000;
     private static final double LEAST_RATE = 0.99;
-    private static final SearchSettings SHORT = new SearchSettings(1, 300, 2, 1);
+    private static final SearchSettings SHORT = new SearchSettings(1, 300, 2);
 
     @Test
     void reachesTheBestInNearlyAllNetworksAndNeverGoesBelow() {
