@@ -48,7 +48,8 @@ public final class DesignSearch {
      * Searches.
      *
      * @param spread does the starts, at the same time if it likes
-     * @param stop asked before each iteration, by all threads of {@code spread}; the search ends with the best so far once it is true
+     * @param stop asked before each iteration, by all threads of {@code spread}; once it is true the search ends with the best so
+     *     far, improved demand by demand
      */
     public Result run(SearchSettings settings, Spread spread, BooleanSupplier stop) {
         List<Found> all = found(settings, spread, stop);
@@ -58,7 +59,7 @@ public final class DesignSearch {
         Design design = design(best.ways());
         return new Result(
                 design,
-                new UnservedReasons(task, best.ways()).all(),
+                UnservedReasons.of(task, best.ways()),
                 all.stream().mapToLong(Found::iterations).sum(),
                 all.stream().allMatch(Found::isWhole));
     }

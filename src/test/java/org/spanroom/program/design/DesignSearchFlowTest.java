@@ -48,7 +48,6 @@ class DesignSearchFlowTest {
             reached += served == Math.min(count, flow) ? 1 : 0;
             scarce += flow > 0 && flow < count ? 1 : 0;
         }
-        System.out.println("reached " + reached + " of " + NETWORKS + ", scarce " + scarce);
         assertThat(reached).isGreaterThanOrEqualTo((int) (LEAST_RATE * NETWORKS));
         assertThat(scarce).as("networks with room for some only").isGreaterThan(NETWORKS / 5);
     }

@@ -34,9 +34,8 @@ class DesignSearchTest {
 
     @Test
     void aMustIsServedByANewBuildWhereNothingElseServesIt() {
-        piece(0, 1, 10, new Bin(0, 0, 0));
+        pieces.add(new Piece(0, 1, 10, List.of(), new NewDucts(3, 7_000, 100, 1)));
         pieces.add(new Piece(1, 2, 10, List.of(new Bin(0, 2, 50)), new NewDucts(6, 9_000, 100, 1)));
-        pieces.set(0, new Piece(0, 1, 10, List.of(), new NewDucts(3, 7_000, 100, 1)));
         demand(0, 2, 3, MUST);
 
         var result = searched(3);

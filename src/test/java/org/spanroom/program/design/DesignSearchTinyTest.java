@@ -34,7 +34,6 @@ class DesignSearchTinyTest {
             long served = design.ways().stream().filter(Predicate.not(List::isEmpty)).count();
             partly += served > 0 && served < design.ways().size() ? 1 : 0;
         }
-        System.out.println("reached " + reached + " of " + NETWORKS + ", partly served " + partly);
         assertThat(reached).isGreaterThanOrEqualTo((int) (LEAST_RATE * NETWORKS));
         assertThat(partly).as("networks in which something is left out").isGreaterThan(NETWORKS / 10);
     }
