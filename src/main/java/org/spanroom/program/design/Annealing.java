@@ -215,7 +215,8 @@ final class Annealing {
         bestMoney = design.totalMoney();
     }
 
-    WorkingDesign best() {
+    /** Returns the best design, once the search has run. */
+    WorkingDesign design() {
         return design;
     }
 

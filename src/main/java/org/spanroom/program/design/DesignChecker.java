@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -69,7 +70,7 @@ public final class DesignChecker {
 
     private void checkUse(int number, Piece piece, List<Integer> demands, Design.Use use) {
         String where = "piece " + number + ": ";
-        if (!use.binOf().keySet().equals(Map.copyOf(placed(demands)).keySet())) {
+        if (!use.binOf().keySet().equals(Set.copyOf(demands))) {
             problems.add(where + "demands " + demands + " pass, placed are " + use.binOf().keySet());
             return;
         }
@@ -93,12 +94,6 @@ public final class DesignChecker {
                         .sum()
                 + piece.more().money(use.built());
         compare(where + "money", use.money(), money);
-    }
-
-    private static Map<Integer, Boolean> placed(List<Integer> demands) {
-        Map<Integer, Boolean> placed = new HashMap<>();
-        demands.forEach(demand -> placed.put(demand, true));
-        return placed;
     }
 
     private static int room(Piece piece, int bin, Design.Use use) {

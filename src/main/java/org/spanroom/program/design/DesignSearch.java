@@ -73,7 +73,7 @@ public final class DesignSearch {
     private Found found(SearchSettings settings, int start, BooleanSupplier stop) {
         var annealing = new Annealing(task, settings.seed() + start * SEED_STEP);
         boolean isWhole = annealing.run(settings.iterations(), stop);
-        WorkingDesign best = annealing.best();
+        WorkingDesign best = annealing.design();
         var ways = new ArrayList<int @Nullable []>();
         for (int demand = 0; demand < task.demands(); demand++) {
             ways.add(best.wayOf(demand));
