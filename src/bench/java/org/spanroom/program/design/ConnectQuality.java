@@ -14,20 +14,17 @@ public final class ConnectQuality {
     private static final int LONGER = 10;
     private static final int[][] SIZES = {{300, 20}, {3_000, 100}, {30_000, 300}};
 
-    private final SearchSettings settings;
+    private final int iterations;
     private final BiFunction<DesignProblem, Design, OptionalDouble> bound;
 
-    private ConnectQuality(SearchSettings settings, BiFunction<DesignProblem, Design, OptionalDouble> bound) {
-        this.settings = settings;
+    private ConnectQuality(int iterations, BiFunction<DesignProblem, Design, OptionalDouble> bound) {
+        this.iterations = iterations;
         this.bound = bound;
     }
 
     /** Prints the table; arguments: sizes (1 to 3), cities of each size, iterations (0 for the default), 1 for the longer runs too. */
     public static void main(String[] args) {
-        int iterations = Integer.parseInt(args[2]);
-        var settings = iterations == 0 ? SearchSettings.DEFAULT : SearchSettings.DEFAULT.withIterations(iterations);
-        var quality = new ConnectQuality(settings, (problem, design) -> OptionalDouble.empty());
-        System.out.println(settings);
+        var quality = new ConnectQuality(Integer.parseInt(args[2]), (problem, design) -> OptionalDouble.empty());
         System.out.println("spans/conn. seed    pieces  links   served  least cost     time s processor s  peak MiB   bound       gap   "
                 + "10 x cost      time s   above");
         for (int size = 0; size < Integer.parseInt(args[0]); size++) {
@@ -39,6 +36,8 @@ public final class ConnectQuality {
 
     private String row(int spans, int connections, long seed, boolean isCompared) {
         DesignProblem problem = InventedCity.drawn(spans, connections, seed);
+        var defaults = SearchSettings.forDemands(connections);
+        SearchSettings settings = iterations == 0 ? defaults : defaults.withIterations(iterations);
         peakMib();
         long start = System.nanoTime();
         double processorStartS = processorS();
@@ -64,10 +63,10 @@ public final class ConnectQuality {
                 peakMib,
                 least.isPresent() ? String.format(Locale.ROOT, "%.0f", least.getAsDouble()) : "-",
                 least.isPresent() ? percent(1 - least.getAsDouble() / cost) : "-",
-                isCompared ? longer(problem, cost) : "");
+                isCompared ? longer(problem, settings, cost) : "");
     }
 
-    private String longer(DesignProblem problem, double cost) {
+    private String longer(DesignProblem problem, SearchSettings settings, double cost) {
         long start = System.nanoTime();
         var result = new DesignSearch(problem)
                 .run(settings.withIterations(LONGER * settings.iterations()), ManyThreads.SPREAD, () -> false);

@@ -186,6 +186,14 @@ class DesignSearchTest {
     }
 
     @Test
+    void moreDemandsGetMoreIterations() {
+        assertThat(SearchSettings.forDemands(0)).isEqualTo(SearchSettings.DEFAULT);
+        assertThat(SearchSettings.forDemands(100)).isEqualTo(SearchSettings.DEFAULT);
+        assertThat(SearchSettings.forDemands(300)).isEqualTo(SearchSettings.DEFAULT.withIterations(60_000));
+        assertThat(SearchSettings.forDemands(Integer.MAX_VALUE).iterations()).isEqualTo(Integer.MAX_VALUE);
+    }
+
+    @Test
     void settingsThatMeanNothingAreRejected() {
         assertThatThrownBy(() -> new SearchSettings(1, -1, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new SearchSettings(1, 1, 0)).isInstanceOf(IllegalArgumentException.class);
