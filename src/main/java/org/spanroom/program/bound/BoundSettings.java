@@ -21,6 +21,11 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
         }
     }
 
+    /** Returns these with other steps. */
+    public BoundSettings withSteps(int other) {
+        return new BoundSettings(other, endsOfTrunk, mostLinks, nodes, mostSecondsOfProgram);
+    }
+
     boolean isSmall(ReducedNetwork network) {
         return network.links().size() <= mostLinks;
     }

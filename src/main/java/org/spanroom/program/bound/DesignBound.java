@@ -39,6 +39,7 @@ public record DesignBound(
         List<RootedDemand> demands = RootedDemand.of(reduced);
         List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
         var prices = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), spread);
+        prices.start();
         boolean isWhole = prices.run(aimMoney, settings.steps(), stop);
         double pricesMoney = prices.bestMoney();
         OptionalDouble programMoney = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
