@@ -49,7 +49,9 @@ final class BoundBench {
         print(seconds() - start, bound, costMoney);
         if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks() && NativeSolver.load().isEmpty()) {
             double before = seconds();
-            double money = ProgramBound.of(reduced, demands, Long.getLong("nodes", 2000), 0).orElse(0);
+            var settings = new BoundSettings(1000, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
+            double money = DesignBound.programMoney(reduced, demands, settings, costMoney, Spread.ON_ONE_THREAD)
+                    .orElse(0);
             System.out.printf(
                     "integer program, %.0f s: %.0f, gap %.2f %%%n",
                     seconds() - before, money, 100 * (1 - money / costMoney));

@@ -23,7 +23,7 @@ public record DesignBound(
     /**
      * Calculates the bound.
      *
-     * @param aimMoney cost of a known design, or infinite: it helps to find good prices
+     * @param aimMoney cost of a known design, or infinite: it helps to find good prices, and leaves less to the integer program
      * @param hasLibrary whether the native library for integer programs is loaded
      * @param spread does work on several threads; the bound does not depend on how
      * @param stop ends the steps before their number is reached once it is true
@@ -43,9 +43,22 @@ public record DesignBound(
         boolean isWhole = prices.run(aimMoney, settings.steps(), stop);
         double pricesMoney = prices.bestMoney();
         OptionalDouble programMoney = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
-                ? ProgramBound.of(reduced, demands, settings.nodes(), settings.mostSecondsOfProgram())
+                ? programMoney(reduced, demands, settings, aimMoney, spread)
                 : OptionalDouble.empty();
         return new DesignBound(
                 Math.max(pricesMoney, programMoney.orElse(0)), pricesMoney, programMoney, prices.iterations(), isWhole);
+    }
+
+    /** Where the cost of a design is known, the program looks for a cheaper one only, so what it proves is at most that cost. */
+    static OptionalDouble programMoney(
+            ReducedNetwork reduced, List<RootedDemand> demands, BoundSettings settings, double aimMoney, Spread spread) {
+        var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
+        var prices = new LagrangeBound(network, spread);
+        prices.start();
+        prices.run(aimMoney, settings.steps(), () -> false);
+        boolean[][] far = new FarSlots(network).find(prices.prices(), prices.evaluate(), aimMoney);
+        OptionalDouble proven =
+                ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram());
+        return proven.isEmpty() ? proven : OptionalDouble.of(Math.min(aimMoney, proven.getAsDouble()));
     }
 }

@@ -12,15 +12,13 @@ import java.util.function.BooleanSupplier;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl","0.7"));
-    private static final double FIRST_STEP = Double.parseDouble(System.getProperty("step","0.5"));
+    private static final double DEFLECTION = 0.7;
+    private static final double FIRST_STEP = 0.5;
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = Integer.getInteger("stalls",12);
+    private static final int STALLS = 12;
 
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
-
-    private static final double[] SHARES = java.util.Arrays.stream(System.getProperty("shares","0.2,0.4,1").split(",")).mapToDouble(Double::parseDouble).toArray();
 
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
@@ -74,10 +72,7 @@ final class LagrangeBound {
 
     /** Finds prices to start from. */
     void start() {
-        var ascent = new DualAscent(network, tables, prices, spread);
-        for (double shareRatio : SHARES) {
-            ascent.round(shareRatio);
-        }
+        new DualAscent(network, tables, prices, spread).run();
     }
 
     /**
@@ -117,7 +112,7 @@ final class LagrangeBound {
         return true;
     }
 
-    /** Returns the bound at the present prices, less what rounding can amount to. */
+    /** Returns the bound at the present prices, less what rounding can amount to; below 0 where the prices are bad. */
     double evaluate() {
         int demands = network.demands.size();
         int trunks = network.trunks.size();
@@ -141,7 +136,7 @@ final class LagrangeBound {
             sum += values[t];
             amount += 2 * priceSums[t];
         }
-        return Double.isInfinite(sum) ? sum : Math.max(0, sum - ROUNDING_RATIO * amount);
+        return Double.isInfinite(sum) ? sum : sum - ROUNDING_RATIO * amount;
     }
 
     private void growTables() {

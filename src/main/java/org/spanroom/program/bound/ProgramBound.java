@@ -37,10 +37,16 @@ final class ProgramBound {
     /**
      * Returns the bound; empty where the solver proves none.
      *
+     * @param far for each demand and slot whether it does not pass there
      * @param nodes most nodes of the search tree: the same limit gives the same bound on any machine
      * @param mostSeconds a limit of time besides, or 0
      */
-    static OptionalDouble of(ReducedNetwork network, List<RootedDemand> demands, long nodes, double mostSeconds) {
+    static OptionalDouble of(
+            ReducedNetwork network,
+            List<RootedDemand> demands,
+            boolean[][] far,
+            long nodes,
+            double mostSeconds) {
         MPSolver solver = MPSolver.createSolver("SCIP");
         if (solver == null || demands.isEmpty()) {
             return OptionalDouble.empty();
@@ -52,7 +58,7 @@ final class ProgramBound {
                 solver.setTimeLimit((long) (1000 * mostSeconds));
             }
             var program = new ProgramBound(network, demands, solver);
-            program.build();
+            program.build(far);
             return program.solve();
         } finally {
             solver.delete();
@@ -73,10 +79,10 @@ final class ProgramBound {
                 : OptionalDouble.empty();
     }
 
-    private void build() {
+    private void build(boolean[][] far) {
         for (int d = 0; d < demands.size(); d++) {
             for (int slot = 0; slot < passes[d].length; slot++) {
-                passes[d][slot] = solver.makeBoolVar("");
+                passes[d][slot] = solver.makeIntVar(0, far[d][slot] ? 0 : 1, "");
             }
             addFlow(d);
         }

@@ -93,7 +93,13 @@ class LowerBoundLawTest {
             double least = Enumeration.least(problem);
             ReducedNetwork reduced = Reduction.of(problem);
 
-            OptionalDouble bound = ProgramBound.of(reduced, RootedDemand.of(reduced), 100, 0);
+            double aimMoney = seed % 2 == 0 ? Double.POSITIVE_INFINITY : least * (1 + seed % 7 * 0.05);
+            OptionalDouble bound = DesignBound.programMoney(
+                    reduced,
+                    RootedDemand.of(reduced),
+                    BoundSettings.DEFAULT.withSteps(20),
+                    aimMoney,
+                    Spread.ON_ONE_THREAD);
 
             assertThat(bound.orElse(0)).as("seed %d", seed).isLessThanOrEqualTo(least);
             finite += Double.isInfinite(least) || least == 0 ? 0 : 1;
