@@ -17,6 +17,9 @@ final class LagrangeBound {
     private static final double SHRINKING = 0.7;
     private static final int STALLS = 12;
 
+    /** Demands times trunks: above it, the ascent takes minutes. */
+    private static final long MOST_FOR_ASCENT = 500_000;
+
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
 
@@ -70,8 +73,11 @@ final class LagrangeBound {
         return tables;
     }
 
-    /** Finds prices to start from. */
+    /** Finds prices to start from, unless that would take longer than steps that reach the same. */
     void start() {
+        if ((long) network.demands.size() * tables.length > MOST_FOR_ASCENT) {
+            return;
+        }
         new DualAscent(network, tables, prices, spread).run();
     }
 
