@@ -16,14 +16,14 @@ import org.spanroom.program.design.DesignProblem;
  * @param pricesMoney the bound by prices
  * @param programMoney the bound by an integer program; empty where there is none
  * @param steps how many steps were done on the prices
- * @param isWhole whether all steps were done that the settings ask for, or no more were needed; if not, another run may find another bound
+ * @param isWhole whether neither {@code stop} nor a limit of time ended the work; if one did, another run may find another bound
  */
 public record DesignBound(
         double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
     /**
      * Calculates the bound.
      *
-     * @param aimMoney cost of a known design, or infinite: it helps to find good prices, and leaves less to the integer program
+     * @param knownMoney total cost of a known design, with the prizes of what it does not serve, or infinite: it helps to find good prices, and leaves less to the integer program
      * @param hasLibrary whether the native library for integer programs is loaded
      * @param spread does work on several threads; the bound does not depend on how
      * @param stop ends the steps before their number is reached once it is true
@@ -31,7 +31,7 @@ public record DesignBound(
     public static DesignBound of(
             DesignProblem problem,
             BoundSettings settings,
-            double aimMoney,
+            double knownMoney,
             boolean hasLibrary,
             Spread spread,
             BooleanSupplier stop) {
@@ -40,25 +40,28 @@ public record DesignBound(
         List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
         var prices = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), spread);
         prices.start();
-        boolean isWhole = prices.run(aimMoney, settings.steps(), stop);
+        boolean isWhole = prices.run(knownMoney, settings.steps(), stop);
         double pricesMoney = prices.bestMoney();
-        OptionalDouble programMoney = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
-                ? programMoney(reduced, demands, settings, aimMoney, spread)
-                : OptionalDouble.empty();
+        ProgramBound.Proven proven = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
+                ? program(reduced, demands, settings, knownMoney, spread)
+                : new ProgramBound.Proven(OptionalDouble.empty(), true);
         return new DesignBound(
-                Math.max(pricesMoney, programMoney.orElse(0)), pricesMoney, programMoney, prices.iterations(), isWhole);
+                Math.max(pricesMoney, proven.money().orElse(0)),
+                pricesMoney,
+                proven.money(),
+                prices.iterations(),
+                isWhole && proven.isWhole());
     }
 
     /** Where the cost of a design is known, the program looks for a cheaper one only, so what it proves is at most that cost. */
-    static OptionalDouble programMoney(
-            ReducedNetwork reduced, List<RootedDemand> demands, BoundSettings settings, double aimMoney, Spread spread) {
+    static ProgramBound.Proven program(
+            ReducedNetwork reduced, List<RootedDemand> demands, BoundSettings settings, double knownMoney, Spread spread) {
         var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
         var prices = new LagrangeBound(network, spread);
         prices.start();
-        prices.run(aimMoney, settings.steps(), () -> false);
-        boolean[][] far = new FarSlots(network).find(prices.prices(), prices.evaluate(), aimMoney);
-        OptionalDouble proven =
-                ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram());
-        return proven.isEmpty() ? proven : OptionalDouble.of(Math.min(aimMoney, proven.getAsDouble()));
+        prices.run(knownMoney, settings.steps(), () -> false);
+        boolean[][] far = new FarSlots(network).find(prices.prices(), prices.evaluate(), knownMoney);
+        return ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram())
+                .upTo(knownMoney);
     }
 }

@@ -93,13 +93,14 @@ class LowerBoundLawTest {
             double least = Enumeration.least(problem);
             ReducedNetwork reduced = Reduction.of(problem);
 
-            double aimMoney = seed % 2 == 0 ? Double.POSITIVE_INFINITY : least * (1 + seed % 7 * 0.05);
-            OptionalDouble bound = DesignBound.programMoney(
-                    reduced,
-                    RootedDemand.of(reduced),
-                    BoundSettings.DEFAULT.withSteps(20),
-                    aimMoney,
-                    Spread.ON_ONE_THREAD);
+            double knownMoney = seed % 2 == 0 ? Double.POSITIVE_INFINITY : least * (1 + seed % 7 * 0.05);
+            OptionalDouble bound = DesignBound.program(
+                            reduced,
+                            RootedDemand.of(reduced),
+                            BoundSettings.DEFAULT.withSteps(20),
+                            knownMoney,
+                            Spread.ON_ONE_THREAD)
+                    .money();
 
             assertThat(bound.orElse(0)).as("seed %d", seed).isLessThanOrEqualTo(least);
             finite += Double.isInfinite(least) || least == 0 ? 0 : 1;
