@@ -1,6 +1,6 @@
 package org.spanroom.pipeline;
 
-import java.util.TreeMap;
+import java.util.List;
 import org.spanroom.model.program.ConnectionResult;
 import org.spanroom.output.JsonObject;
 import org.spanroom.pipeline.ConnectRun.ConnectSummary;
@@ -11,10 +11,13 @@ public final class ConnectAccount {
 
     /** Returns the account. */
     public static JsonObject of(ConnectSummary summary) {
-        var why = new TreeMap<String, Long>();
-        summary.results().stream()
+        List<JsonObject> notServed = summary.results().stream()
                 .filter(result -> !result.isServed())
-                .forEach(result -> why.merge(result.whyNot(), 1L, Long::sum));
+                .map(result -> new JsonObject()
+                        .number("line", result.connection().line())
+                        .text("name", result.connection().name())
+                        .text("why_not", result.whyNot()))
+                .toList();
         return new JsonObject()
                 .text("command", "connect")
                 .number("connections", summary.results().size())
@@ -23,7 +26,7 @@ public final class ConnectAccount {
                         summary.results().stream()
                                 .filter(ConnectionResult::isServed)
                                 .count())
-                .counts("not_served", why)
+                .objects("not_served", notServed)
                 .text("currency", summary.currency())
                 .number("cost_money", summary.money(), 2)
                 .number("value_not_served_money", summary.unservedMoney(), 2)
