@@ -9,8 +9,13 @@ import org.spanroom.pipeline.ConnectRun.ConnectSummary;
 public final class ConnectAccount {
     private ConnectAccount() {}
 
-    /** Returns the account. */
-    public static JsonObject of(ConnectSummary summary) {
+    /** Returns the account for the file of the results. */
+    static JsonObject of(ConnectSummary summary) {
+        return addTo(new JsonObject().text("command", "connect"), summary);
+    }
+
+    /** Adds the account to an object and returns it. */
+    public static JsonObject addTo(JsonObject json, ConnectSummary summary) {
         List<JsonObject> notServed = summary.results().stream()
                 .filter(result -> !result.isServed())
                 .map(result -> new JsonObject()
@@ -18,8 +23,7 @@ public final class ConnectAccount {
                         .text("name", result.connection().name())
                         .text("why_not", result.whyNot()))
                 .toList();
-        return new JsonObject()
-                .text("command", "connect")
+        return json
                 .number("connections", summary.results().size())
                 .number(
                         "connections_served",

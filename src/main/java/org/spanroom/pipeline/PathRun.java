@@ -71,7 +71,7 @@ public final class PathRun {
         NetworkReader.Recorded recorded = NetworkReader.read(run, request.ignoredGates());
         DuctNetwork network = recorded.network();
         progress.end(NetworkWords.size(network));
-        if (request.objective().chanceWeight() > 0 && network.samples() == 0) {
+        if (request.objective().weightPerPercent() > 0 && network.samples() == 0) {
             throw new InputException(
                     run,
                     "the run was made without a simulation, so the chance of a way is not known",

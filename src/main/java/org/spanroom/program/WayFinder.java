@@ -94,31 +94,31 @@ public final class WayFinder {
                 ? 0
                 : 100 * (1 - way.feasibleRatio(network.samples()).orElse(0));
         double days = network.onDate().until(way.earliest(network.onDate()), ChronoUnit.DAYS);
-        return objective.costWeight() * way.costs().money()
-                + objective.lengthWeightPerM() * way.lengthM()
-                + objective.daysWeight() * days
-                + objective.chanceWeight() * missingPercent;
+        return objective.weightPerMoney() * way.costs().money()
+                + objective.weightPerM() * way.lengthM()
+                + objective.weightPerDays() * days
+                + objective.weightPerPercent() * missingPercent;
     }
 
     private List<Way> candidates(int from, int to, PathObjective objective, int most) {
         var ways = new ArrayList<Way>();
         var weights = new ArrayList<IntToDoubleFunction>();
-        if (objective.costWeight() > 0 || objective.daysWeight() > 0 || objective.chanceWeight() > 0) {
+        if (objective.weightPerMoney() > 0 || objective.weightPerDays() > 0 || objective.weightPerPercent() > 0) {
             weights.add(this::tiedMoney);
         }
-        if (objective.lengthWeightPerM() > 0) {
+        if (objective.weightPerM() > 0 || objective.weightPerPercent() > 0) {
             weights.add(this::tiedLengthM);
         }
-        if (objective.chanceWeight() > 0) {
+        if (objective.weightPerPercent() > 0) {
             weights.add(number -> 1000 * risk(number) + 1e-6 * tiedMoney(number));
         }
         weights.add(number -> sum(number, objective)
-                + objective.daysWeight() * days(number)
-                + objective.chanceWeight() * 100 * risk(number));
+                + objective.weightPerDays() * days(number)
+                + objective.weightPerPercent() * 100 * risk(number));
         for (IntToDoubleFunction weight : weights) {
             alternatives(from, to, weight, most, ways);
         }
-        if (objective.daysWeight() > 0) {
+        if (objective.weightPerDays() > 0) {
             withinDays(from, to, objective, ways);
         }
         return ways;
@@ -126,8 +126,8 @@ public final class WayFinder {
 
     /** Returns the part of an objective that is a sum over sections; ties are broken by money and length. */
     private double sum(int number, PathObjective objective) {
-        return objective.costWeight() * money(number)
-                + objective.lengthWeightPerM() * section(number).lengthM()
+        return objective.weightPerMoney() * money(number)
+                + objective.weightPerM() * section(number).lengthM()
                 + TIE * (money(number) + section(number).lengthM());
     }
 
@@ -135,8 +135,9 @@ public final class WayFinder {
     private void alternatives(int from, int to, IntToDoubleFunction weight, int most, List<Way> ways) {
         int[] passed = new int[network.sections().size()];
         double perM = 0;
+        double usualPerM = usualPerM(weight);
         for (int round = 0; round <= ROUNDS_FOR_EACH * (most - 1); round++) {
-            double added = perM;
+            double added = Math.max(perM, usualPerM * round / ROUNDS_FOR_EACH);
             List<Integer> way = shortest(
                     from,
                     to,
@@ -160,6 +161,17 @@ public final class WayFinder {
         }
     }
 
+    /** Returns what a meter of the network weighs, over all its sections: where a way costs nothing, passing it again must. */
+    private double usualPerM(IntToDoubleFunction weight) {
+        double total = 0;
+        double lengthM = 0;
+        for (int number = 0; number < options.size(); number++) {
+            total += weight.applyAsDouble(number);
+            lengthM += section(number).lengthM();
+        }
+        return total / Math.max(1, lengthM);
+    }
+
     /** For each number of days within which a way is possible, the best one; none that cannot be better than those before it. */
     private void withinDays(int from, int to, PathObjective objective, List<Way> ways) {
         var all = new TreeSet<Integer>();
@@ -172,7 +184,7 @@ public final class WayFinder {
         double best = Double.POSITIVE_INFINITY;
         for (int place = first; place < days.length; place++) {
             int most = days[place];
-            if (leastSum + objective.daysWeight() * most >= best) {
+            if (leastSum + objective.weightPerDays() * most >= best) {
                 return;
             }
             List<Integer> numbers = shortest(

@@ -179,7 +179,7 @@ public final class ConnectionsReader {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException notADay) {
-            problems.add("needed_by is '" + text + "', not a day such as 2027-03-31");
+            problems.add("needed_by is '" + text + "', not a date such as 2027-03-31");
             return Optional.empty();
         }
     }
