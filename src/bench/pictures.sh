@@ -3,7 +3,8 @@
 #
 #   src/bench/pictures.sh
 #
-# Needs the jar (mvn package) and python3. The cross-section is the program's own drawing (explain --svg); the map shows the ranked spans.
+# Needs the jar (mvn package) and python3. The cross-section is the program's own drawing (explain --svg); the maps show the ranked spans,
+# and what connections take.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 span=B203-2:V4-1012:V4-1013
@@ -14,4 +15,6 @@ mkdir -p "$work" "$images"
 java -jar "$jar" rank --config sample-gis/spanroom.yaml --output "$work/demo" --formats geopackage,geojson --overwrite
 java -jar "$jar" explain "$span" --run "$work/demo" --svg "$work/sheet.svg" --overwrite > "$work/explain.txt"
 python3 src/bench/pictures.py "$work/sheet.svg" "$work/demo" "$images"
+java -jar "$jar" connect "$work/demo" --connections sample-gis/connections.csv --output "$work/connect" --overwrite
+python3 src/bench/connections_map.py "$work/connect" "$work/demo" "$images/connections-map.svg"
 ls -l "$images"

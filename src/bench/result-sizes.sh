@@ -4,7 +4,7 @@
 #   src/bench/result-sizes.sh [ROUTES]      (default: 1000000 routes; 0: the demo only)
 #
 # Both with the shipped formats and columns. Prints each file with its bytes, and per span. The goals: the demo below 4 MB, a million
-# routes below 3 GB.
+# routes below 3 GiB.
 #
 # Environment: JAVA_OPTS is handed to java; OPTIONS are further options of rank, e.g. "--columns all"; WORK names the work folder, which is
 # then kept. Needs target/spanroom.jar, java and python3; a million routes need about 12 GB of disk and 6 GB of memory.

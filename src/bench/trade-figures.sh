@@ -69,6 +69,9 @@ class Run:
     def has(self, *columns):
         return bool(self.spans) and all(any(n in self.spans[0] for n in [c, *FORMER_NAMES.get(c, [])]) for c in columns)
 
+    def has_zones(self):
+        return any(part.get("role") == "zones" for part in self.record.get("inputs", []))
+
     def vault_kinds(self):
         file = self.folder / "spanroom.gpkg"
         if not file.exists():
@@ -252,7 +255,7 @@ def outcome(key):
 # --- permits
 
 def confined(run):
-    needing = [row for row in run.ranked if "confined_space_entry" in keys(row, "recovery_needs")]
+    needing = [row for row in run.ranked if "confined_space_entry" in needed(run, row)]
     kinds = run.vault_kinds()
     found = [f"{len(needing):,} ranked spans need confined space entry"]
     if kinds:
@@ -263,8 +266,20 @@ def confined(run):
     return found
 
 
+def everywhere(run):
+    """What every recovery needs: runs list it in their config only; runs of earlier versions also in every row."""
+    permit = run.record.get("config", {}).get("permit", {})
+    return set(permit.get("everywhere", {}).get("recovery", []))
+
+
+def needed(run, row):
+    """All permits that recovery of a span needs; none where it has no lead days: no innerduct comes out, or no zones were read."""
+    here = set(keys(row, "recovery_needs"))
+    return here | everywhere(run) if run.has_zones() and cell(row, "recovery_lead_days") else here
+
+
 def needs(run):
-    return mix(collections.Counter(key for row in run.ranked for key in keys(row, "recovery_needs")))
+    return mix(collections.Counter(key for row in run.ranked for key in needed(run, row)))
 
 
 def pieces(run):

@@ -58,6 +58,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             CompareCommand.class,
             PathCommand.class,
+            CorridorsCommand.class,
             ConnectCommand.class,
             SampleCommand.class,
             CompletionCommand.class,

@@ -52,10 +52,10 @@ public final class ProgramWriter {
         for (Way way : ways) {
             int number = paths.size() + 1;
             paths.add(new PathColumns.WayRow(number, way, network));
-            WayStep binding = way.binding();
+            int binding = way.steps().indexOf(way.binding());
             for (int place = 0; place < way.steps().size(); place++) {
                 WayStep step = way.steps().get(place);
-                sections.add(new PathColumns.StepRow(number, place + 1, step, step == binding, network));
+                sections.add(new PathColumns.StepRow(number, place + 1, step, place == binding, network));
             }
         }
         return write(

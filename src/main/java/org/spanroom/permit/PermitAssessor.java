@@ -149,6 +149,7 @@ public final class PermitAssessor {
         return new Permits(
                 touches,
                 List.copyOf(recovery),
+                everywhere.recovery(),
                 List.copyOf(newBuild),
                 ZoneRule.of(touches),
                 recoveryDays,

@@ -37,12 +37,13 @@ final class ProgramFolder {
     /** Returns a path with links followed as far as it exists. */
     private static Path whole(Path path) {
         Path absolute = path.toAbsolutePath().normalize();
-        Path there = absolute;
-        while (there.getParent() != null && !Files.exists(there)) {
-            there = there.getParent();
-        }
         try {
-            return there.toRealPath().resolve(there.relativize(absolute)).normalize();
+            for (Path above = absolute; above != null; above = above.getParent()) {
+                if (Files.exists(above)) {
+                    return above.toRealPath().resolve(above.relativize(absolute)).normalize();
+                }
+            }
+            return absolute;
         } catch (IOException failure) {
             throw OutputException.of(path, failure);
         }

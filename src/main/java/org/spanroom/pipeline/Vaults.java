@@ -35,7 +35,7 @@ final class Vaults {
 
     private Vaults(NetworkReader.Recorded recorded) {
         this.names = recorded.network().vaults().stream().map(vault -> vault.id()).toList();
-        this.treatedAsAnother = treatedAsAnother(recorded.run().file().toAbsolutePath().getParent());
+        this.treatedAsAnother = treatedAsAnother(recorded.run().file().resolveSibling(""));
     }
 
     /**
@@ -48,7 +48,7 @@ final class Vaults {
         return recorded.network().find(vaultId).orElseThrow(() -> {
             var vaults = new Vaults(recorded);
             return new InputException(
-                    recorded.run().file().toAbsolutePath().getParent(),
+                    recorded.run().file(),
                     "no span of the run ends at the vault '" + vaultId + "' of " + option,
                     Optional.ofNullable(vaults.treatedAsAnother.get(vaultId))
                             .map(why -> "The findings of the run say: " + why + ". Name that vault.")

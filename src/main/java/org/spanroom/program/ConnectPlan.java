@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.spanroom.model.Counted;
@@ -153,7 +154,8 @@ public final class ConnectPlan {
         int at = network.find(connection.from()).orElseThrow();
         for (int piece : way) {
             SectionOffer section = network.sections().get(piece);
-            steps.add(step(section, section.from() == at, demand, design.uses().get(piece)));
+            Design.Use use = Objects.requireNonNull(design.uses().get(piece));
+            steps.add(step(section, section.from() == at, demand, use));
             at = section.other(at);
         }
         return new ConnectionResult(connection, steps, "", 0);

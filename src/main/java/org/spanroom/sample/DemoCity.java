@@ -87,8 +87,8 @@ public final class DemoCity {
     }
 
     /**
-     * Writes the city of {@code sample-gis}: as GeoJSON, and one district each as Shapefile and as GeoPackage too; and a town beside it that
-     * records no contents.
+     * Writes the city of {@code sample-gis}: as GeoJSON, and one district each as Shapefile and as GeoPackage too; a town beside it that
+     * records no contents; and connections to be made.
      */
     public static Summary writeDemo(Path folder) {
         make(folder);
@@ -102,6 +102,7 @@ public final class DemoCity {
             districts = builder.build();
         }
         OldTown.write(folder);
+        put(folder.resolve(DemoConnections.FILE), DemoConnections.TEXT);
         String text = new SampleReadme(DEMO_SEED, builder.count(), districts).text(Format.GEOJSON, true);
         put(folder.resolve("README.md"), text);
         put(folder.resolve(CONFIG), SampleConfig.text(Format.GEOJSON, true));

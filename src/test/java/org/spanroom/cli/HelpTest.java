@@ -55,7 +55,7 @@ class HelpTest {
     @Test
     void examplesRunOnTheDemoCity() {
         var examples = new ArrayList<String>();
-        Stream.of("rank", "check", "explain", "compare", "path", "connect", "sample")
+        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "sample")
                 .forEach(name -> examples.addAll(examples(name)));
 
         for (String example : examples) {
@@ -98,6 +98,6 @@ class HelpTest {
     }
 
     static Stream<String> commandNames() {
-        return Stream.of("spanroom", "rank", "check", "explain", "compare", "path", "connect", "sample", "completion");
+        return Stream.of("spanroom", "rank", "check", "explain", "compare", "path", "corridors", "connect", "sample", "completion");
     }
 }

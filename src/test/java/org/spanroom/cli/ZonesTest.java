@@ -10,12 +10,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import net.sf.geographiclib.Geodesic;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.testing.ExternalTool;
 
 /** Runs with permit zones over two ducts in open ocean, from the files to the files. */
@@ -158,7 +162,7 @@ class ZonesTest {
                 .containsEntry("zone_kinds", "cut_ban;night_only")
                 .containsEntry("night_only", "true")
                 .containsEntry("cut_banned_until", "2099-12-31")
-                .containsEntry("recovery_needs", "confined_space_entry;lane_closure;night_work;traffic_control")
+                .containsEntry("recovery_needs", "confined_space_entry;lane_closure;night_work")
                 .containsEntry("permits_avoided", "ban_exception;restoration;street_cut")
                 .containsEntry("permits_avoided_count", "3")
                 .containsEntry("recovery_lead_days", "10");
@@ -253,6 +257,53 @@ class ZonesTest {
                         .out()
                         .replaceAll("\\s+", " "))
                 .contains("upcoming zone", "zone Z-1, kind cut ban, name North street, from 2027-06-01");
+    }
+
+    /**
+     * Whatever every recovery needs: the column has the others, {@code explain} has all, a zone names its own again, and the
+     * permits that are avoided do not depend on where a permit is listed.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "'', confined_space_entry;lane_closure;night_work",
+        "traffic_control, confined_space_entry;lane_closure;night_work",
+        "night_work, confined_space_entry;lane_closure",
+        "'traffic_control, road_opening, lane_closure', confined_space_entry;night_work",
+        "'night_work, lane_closure, confined_space_entry', ''"
+    })
+    void spansListWhatTheirRecoveryNeedsInAdditionToEveryRecovery(String everywhere, String here) throws IOException {
+        Path config = folder.resolve("config.yaml");
+        Files.writeString(
+                config,
+                Files.readString(config)
+                        .replace("{on_date: 2027-01-15}", """
+                                {on_date: 2027-01-15, everywhere: {recovery: [%s]}}
+                                """.formatted(everywhere).strip()));
+        Path run = rank("run", "--zones", zones);
+
+        CSVRecord span = row(run.resolve("spans.csv"), "duct", "D-1");
+        assertThat(span.get("recovery_needs")).isEqualTo(here);
+        assertThat(span.get("recovery_lead_days")).isEqualTo("10");
+        Set<String> all = new TreeSet<>(keys(here, ";"));
+        all.addAll(keys(everywhere, ", "));
+        String id = span.get("span_id");
+        JsonNode permits = new ObjectMapper()
+                .readTree(CommandRun.of("explain", id, "--run", run.toString(), "--json")
+                        .out())
+                .get("permits");
+        assertThat(permits.get("recovery_needs"))
+                .extracting(JsonNode::asText)
+                .containsExactlyElementsOf(all);
+        assertThat(row(run.resolve("permits.csv"), "zone_id", "Z-2").get("recovery_needs"))
+                .isEqualTo("night_work");
+        Set<String> avoided =
+                new TreeSet<>(List.of("ban_exception", "lane_closure", "restoration", "street_cut", "traffic_control"));
+        avoided.removeAll(all);
+        assertThat(span.get("permits_avoided")).isEqualTo(String.join(";", avoided));
+    }
+
+    private static List<String> keys(String joined, String mark) {
+        return joined.isEmpty() ? List.of() : List.of(joined.split(mark));
     }
 
     @Test

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.output.columns.ConnectColumns;
+import org.spanroom.output.columns.CorridorColumns;
 import org.spanroom.output.columns.MoveColumns;
 import org.spanroom.output.columns.PathColumns;
 import org.spanroom.output.columns.SpanColumns;
@@ -113,6 +114,8 @@ class DataDictionaryTest {
                                 MoveColumns.TABLE,
                                 PathColumns.PATHS,
                                 PathColumns.SECTIONS,
+                                CorridorColumns.CORRIDORS,
+                                CorridorColumns.SECTIONS,
                                 ConnectColumns.CONNECTIONS,
                                 ConnectColumns.SECTIONS)
                         .map(table -> Arguments.of(table.name(), table)));

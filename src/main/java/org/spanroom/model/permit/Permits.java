@@ -10,6 +10,7 @@ import java.util.function.Predicate;
  *
  * @param touches the zones that count and that the span or one of its vaults touches, in order of kind and id
  * @param recoveryNeeds keys of the permits that recovering still needs, sorted
+ * @param recoveryEverywhere keys of those that every recovery needs, by the settings, sorted
  * @param avoided keys of the permits that a new build would need and recovering does not, sorted
  * @param rules the rules that the span is under, and how far
  * @param recoveryLeadDays days until all permits of recovering are there, if they are requested together
@@ -19,6 +20,7 @@ import java.util.function.Predicate;
 public record Permits(
         List<ZoneTouch> touches,
         List<String> recoveryNeeds,
+        List<String> recoveryEverywhere,
         List<String> avoided,
         Map<ZoneRule, RuledPart> rules,
         int recoveryLeadDays,
@@ -30,12 +32,13 @@ public record Permits(
     public Permits {
         touches = List.copyOf(touches);
         recoveryNeeds = List.copyOf(recoveryNeeds);
+        recoveryEverywhere = List.copyOf(recoveryEverywhere);
         avoided = List.copyOf(avoided);
         rules = Map.copyOf(rules);
         toCome = List.copyOf(toCome);
     }
 
-    /** Permits where no zone is to come. */
+    /** Permits where no zone is to come and none is needed everywhere. */
     public Permits(
             List<ZoneTouch> touches,
             List<String> recoveryNeeds,
@@ -43,13 +46,28 @@ public record Permits(
             Map<ZoneRule, RuledPart> rules,
             int recoveryLeadDays,
             int newBuildLeadDays) {
-        this(touches, recoveryNeeds, avoided, rules, recoveryLeadDays, newBuildLeadDays, List.of());
+        this(
+                touches,
+                recoveryNeeds,
+                List.of(),
+                avoided,
+                rules,
+                recoveryLeadDays,
+                newBuildLeadDays,
+                List.of());
     }
 
     /** Permits of which it is not known how long they take. */
     public Permits(
             List<ZoneTouch> touches, List<String> recoveryNeeds, List<String> avoided, Map<ZoneRule, RuledPart> rules) {
         this(touches, recoveryNeeds, avoided, rules, 0, 0);
+    }
+
+    /** Returns the permits that recovering needs here and not everywhere, sorted. */
+    public List<String> recoveryNeedsHere() {
+        return recoveryNeeds.stream()
+                .filter(permit -> !recoveryEverywhere.contains(permit))
+                .toList();
     }
 
     /** Returns the meters of the span inside any zone; where zones overlap they count once. */

@@ -1,7 +1,6 @@
 package org.spanroom.output.columns;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,7 +25,7 @@ public final class ConnectColumns {
             "connections",
             "One row for each connection of the table, in its order.",
             GeometryKind.LINE,
-            row -> joined(row.result()),
+            row -> row.result().findWay().map(CorridorColumns::joined).orElse(Shape.EMPTY),
             List.of(
                     Column.text("name", "name", "Name of the connection.", asked(Connection::name)),
                     Column.text("vault_from", "vault_from", "Vault where it begins.", asked(Connection::from)),
@@ -210,27 +209,5 @@ public final class ConnectColumns {
 
     private static Optional<Line> line(ConnectionStep found) {
         return found.step().section().lonLat().map(line -> found.step().forward() ? line : line.reversed());
-    }
-
-    /** Returns the sections of a way as one line, the end of each being the beginning of the next. */
-    private static Shape joined(ConnectionResult result) {
-        var ordinates = new ArrayList<Double>();
-        for (ConnectionStep step : result.steps()) {
-            line(step).ifPresent(line -> {
-                for (int vertex = 0; vertex < line.size(); vertex++) {
-                    int last = ordinates.size() - 2;
-                    if (last < 0
-                            || ordinates.get(last) != line.x(vertex)
-                            || ordinates.get(last + 1) != line.y(vertex)) {
-                        ordinates.add(line.x(vertex));
-                        ordinates.add(line.y(vertex));
-                    }
-                }
-            });
-        }
-        return ordinates.size() < 4
-                ? Shape.EMPTY
-                : Shape.line(Line.ofXy(
-                        ordinates.stream().mapToDouble(Double::doubleValue).toArray()));
     }
 }

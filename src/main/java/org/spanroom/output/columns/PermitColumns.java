@@ -70,8 +70,10 @@ public final class PermitColumns {
                 Column.text(
                         "recovery_needs",
                         "recov_need",
-                        "Permits that recovery still needs, joined by ;; empty where no innerduct comes out.",
-                        recovery(p -> String.join(";", p.recoveryNeeds()))),
+                        "Permits that recovery needs in addition to permit.everywhere.recovery of the config, which "
+                                + "every recovery needs; joined by ;. Empty where it needs no others, where no zones "
+                                + "were read, and, as is recovery_lead_days, where no innerduct comes out.",
+                        recovery(p -> String.join(";", p.recoveryNeedsHere()))),
                 Column.text(
                         "permits_avoided",
                         "avoided",
