@@ -2,6 +2,7 @@ package org.spanroom.program.bound;
 
 import java.lang.management.ManagementFactory;
 import java.util.List;
+import org.spanroom.pipeline.NativeSolver;
 import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.DesignSearch;
 import org.spanroom.program.design.SearchSettings;
@@ -46,6 +47,16 @@ final class BoundBench {
             return now > seconds;
         });
         print(seconds() - start, bound, costMoney);
+        if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks() && NativeSolver.load().isEmpty()) {
+            double before = seconds();
+            var settings = new BoundSettings(1000, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
+            double money = DesignBound.program(reduced, demands, settings, costMoney, Spread.ON_ONE_THREAD)
+                    .money()
+                    .orElse(0);
+            System.out.printf(
+                    "integer program, %.0f s: %.0f, gap %.2f %%%n",
+                    seconds() - before, money, 100 * (1 - money / costMoney));
+        }
     }
 
     private static void print(double now, LagrangeBound bound, double costMoney) {

@@ -10,7 +10,7 @@ package org.spanroom.program.bound;
  * @param mostSecondsOfProgram a limit of time for it, or 0 for none; with one, another run may give another bound
  */
 public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long nodes, double mostSecondsOfProgram) {
-    /** For networks of all sizes. */
+    /** For networks of all sizes. Reproducible, but the program of a network near the most links can take long: see the limit of time. */
     public static final BoundSettings DEFAULT = new BoundSettings(2000, 3, 200, 2000, 0);
 
     public BoundSettings {
@@ -23,6 +23,11 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
             throw new IllegalArgumentException(steps + " steps, " + endsOfTrunk + " ends, " + mostLinks + " links, "
                     + nodes + " nodes, " + mostSecondsOfProgram + " s");
         }
+    }
+
+    /** Returns these with other steps. */
+    public BoundSettings withSteps(int other) {
+        return new BoundSettings(other, endsOfTrunk, mostLinks, nodes, mostSecondsOfProgram);
     }
 
     boolean isSmall(ReducedNetwork network) {

@@ -16,13 +16,13 @@ import org.spanroom.program.design.DesignProblem;
  * @param pricesMoney the bound by prices
  * @param programMoney the bound by an integer program; empty where there is none
  * @param steps how many steps were done on the prices
- * @param isWhole whether all steps were done that the settings ask for, or no more were needed; if not, another run may find another bound
+ * @param isWhole whether neither {@code stop} nor a limit of time ended the work; if one did, another run may find another bound
  */
 public record DesignBound(double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
     /**
      * Calculates the bound.
      *
-     * @param aimMoney cost of a known design, or infinite: it helps to find good prices
+     * @param knownMoney total cost of a known design, with the prizes of what it does not serve, or infinite: it helps to find good prices, and leaves less to the integer program
      * @param hasLibrary whether the native library for integer programs is loaded
      * @param spread does work on several threads; the bound does not depend on how
      * @param stop ends the steps before their number is reached once it is true
@@ -30,7 +30,7 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
     public static DesignBound of(
             DesignProblem problem,
             BoundSettings settings,
-            double aimMoney,
+            double knownMoney,
             boolean hasLibrary,
             Spread spread,
             BooleanSupplier stop) {
@@ -38,12 +38,29 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
         List<RootedDemand> demands = RootedDemand.of(reduced);
         List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
         var prices = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), spread);
-        boolean isWhole = prices.run(aimMoney, settings.steps(), stop);
+        prices.start();
+        boolean isWhole = prices.run(knownMoney, settings.steps(), stop);
         double pricesMoney = prices.bestMoney();
-        OptionalDouble programMoney = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
-                ? ProgramBound.of(reduced, demands, settings.nodes(), settings.mostSecondsOfProgram())
-                : OptionalDouble.empty();
+        ProgramBound.Proven proven = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
+                ? program(reduced, demands, settings, knownMoney, spread)
+                : new ProgramBound.Proven(OptionalDouble.empty(), true);
         return new DesignBound(
-                Math.max(pricesMoney, programMoney.orElse(0)), pricesMoney, programMoney, prices.iterations(), isWhole);
+                Math.max(pricesMoney, proven.money().orElse(0)),
+                pricesMoney,
+                proven.money(),
+                prices.iterations(),
+                isWhole && proven.isWhole());
+    }
+
+    /** Where the cost of a design is known, the program looks for a cheaper one only, so what it proves is at most that cost. */
+    static ProgramBound.Proven program(
+            ReducedNetwork reduced, List<RootedDemand> demands, BoundSettings settings, double knownMoney, Spread spread) {
+        var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
+        var prices = new LagrangeBound(network, spread);
+        prices.start();
+        prices.run(knownMoney, settings.steps(), () -> false);
+        boolean[][] far = new FarSlots(network).find(prices.prices(), prices.evaluate(), knownMoney);
+        return ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram())
+                .upTo(knownMoney);
     }
 }

@@ -3,8 +3,8 @@ package org.spanroom.program.bound;
 /**
  * Prices to start from: demand by demand, prices rise on the slots that lead away from its root by what the trunks still bear.
  *
- * <p>The value of each trunk stays 0, so the bound is the sum of the distances. In the first rounds a demand takes only a share of what a trunk bears,
- * so that something is left for those after it.
+ * <p>The value of each trunk stays 0, so the bound is the sum of the distances. Rounds in which a demand takes only a share of what a trunk bears start
+ * higher, but take longer than the steps that reach the same.
  */
 final class DualAscent {
     private final TrunkNetwork network;
@@ -24,22 +24,22 @@ final class DualAscent {
     }
 
     /** Lets each demand in turn raise its prices. */
-    void round(double shareRatio) {
+    void run() {
         for (int d = 0; d < network.demands.size(); d++) {
             double present = finder.run(d, prices[d], network.demands.get(d).prize());
             double left = network.demands.get(d).prize() - present;
             if (left > 0 && !Double.isInfinite(present)) {
-                findSlacks(d, shareRatio);
+                findSlacks(d);
                 finder.run(d, slacks, left);
                 raise(d);
             }
         }
     }
 
-    private void findSlacks(int d, double shareRatio) {
+    private void findSlacks(int d) {
         spread.over(tables.length, () -> new TrunkValue(network), (value, t) -> {
             for (int slot = 2 * t; slot < 2 * t + 2; slot++) {
-                slacks[slot] = network.isOpen(d, slot) ? shareRatio * value.slack(t, tables[t], prices, d, slot) : 0;
+                slacks[slot] = network.isOpen(d, slot) ? value.slack(t, tables[t], prices, d, slot) : 0;
             }
         });
     }

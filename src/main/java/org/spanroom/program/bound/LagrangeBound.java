@@ -12,18 +12,16 @@ import java.util.function.BooleanSupplier;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl", "0.7"));
-    private static final double FIRST_STEP = Double.parseDouble(System.getProperty("step", "0.5"));
+    private static final double DEFLECTION = 0.7;
+    private static final double FIRST_STEP = 0.5;
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = Integer.getInteger("stalls", 12);
+    private static final int STALLS = 12;
+
+    /** Demands times trunks: above it, the ascent takes minutes. */
+    private static final long MOST_FOR_ASCENT = 500_000;
 
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
-
-    private static final double[] SHARES = java.util.Arrays.stream(
-                    System.getProperty("shares", "0.2,0.4,1").split(","))
-            .mapToDouble(Double::parseDouble)
-            .toArray();
 
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
@@ -75,12 +73,12 @@ final class LagrangeBound {
         return tables;
     }
 
-    /** Finds prices to start from. */
+    /** Finds prices to start from, unless that would take longer than steps that reach the same. */
     void start() {
-        var ascent = new DualAscent(network, tables, prices, spread);
-        for (double shareRatio : SHARES) {
-            ascent.round(shareRatio);
+        if ((long) network.demands.size() * tables.length > MOST_FOR_ASCENT) {
+            return;
         }
+        new DualAscent(network, tables, prices, spread).run();
     }
 
     /**
@@ -120,7 +118,7 @@ final class LagrangeBound {
         return true;
     }
 
-    /** Returns the bound at the present prices, less what rounding can amount to. */
+    /** Returns the bound at the present prices, less what rounding can amount to; below 0 where the prices are bad. */
     double evaluate() {
         int demands = network.demands.size();
         int trunks = network.trunks.size();
@@ -144,7 +142,7 @@ final class LagrangeBound {
             sum += values[t];
             amount += 2 * priceSums[t];
         }
-        return Double.isInfinite(sum) ? sum : Math.max(0, sum - ROUNDING_RATIO * amount);
+        return Double.isInfinite(sum) ? sum : sum - ROUNDING_RATIO * amount;
     }
 
     private void growTables() {

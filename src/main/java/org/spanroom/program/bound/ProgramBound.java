@@ -35,15 +35,38 @@ final class ProgramBound {
     }
 
     /**
-     * Returns the bound; empty where the solver proves none.
+     * What was proven.
      *
+     * @param money the bound; empty where the solver proves none
+     * @param isWhole whether it did not end by the limit of time
+     */
+    record Proven(OptionalDouble money, boolean isWhole) {
+        private static final Proven NOTHING = new Proven(OptionalDouble.empty(), true);
+
+        /** Returns the same with a bound that is at most some amount. */
+        Proven upTo(double mostMoney) {
+            return money.isEmpty()
+                    ? this
+                    : new Proven(OptionalDouble.of(Math.min(mostMoney, money.getAsDouble())), isWhole);
+        }
+    }
+
+    /**
+     * Proves a bound.
+     *
+     * @param far for each demand and slot whether it does not pass there
      * @param nodes most nodes of the search tree: the same limit gives the same bound on any machine
      * @param mostSeconds a limit of time besides, or 0
      */
-    static OptionalDouble of(ReducedNetwork network, List<RootedDemand> demands, long nodes, double mostSeconds) {
+    static Proven of(
+            ReducedNetwork network,
+            List<RootedDemand> demands,
+            boolean[][] far,
+            long nodes,
+            double mostSeconds) {
         MPSolver solver = MPSolver.createSolver("SCIP");
         if (solver == null || demands.isEmpty()) {
-            return OptionalDouble.empty();
+            return Proven.NOTHING;
         }
         try {
             solver.suppressOutput();
@@ -52,31 +75,34 @@ final class ProgramBound {
                 solver.setTimeLimit((long) (1000 * mostSeconds));
             }
             var program = new ProgramBound(network, demands, solver);
-            program.build();
-            return program.solve();
+            program.build(far);
+            return program.solve(nodes);
         } finally {
             solver.delete();
         }
     }
 
-    private OptionalDouble solve() {
+    private Proven solve(long nodes) {
         var parameters = new MPSolverParameters();
         parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
         MPSolver.ResultStatus status = solver.solve(parameters);
         parameters.delete();
+        boolean isWhole = status == MPSolver.ResultStatus.OPTIMAL
+                || status == MPSolver.ResultStatus.INFEASIBLE
+                || solver.nodes() >= nodes;
         if (status != MPSolver.ResultStatus.OPTIMAL && status != MPSolver.ResultStatus.FEASIBLE) {
-            return OptionalDouble.empty();
+            return new Proven(OptionalDouble.empty(), isWhole);
         }
         double money = objective.bestBound();
-        return Double.isFinite(money) && money > -1e15
-                ? OptionalDouble.of(Math.max(0, money - TOLERANCE_RATIO * (1 + Math.abs(money))))
-                : OptionalDouble.empty();
+        boolean isBound = Double.isFinite(money) && money > -1e15;
+        double lowered = Math.max(0, money - TOLERANCE_RATIO * (1 + Math.abs(money)));
+        return new Proven(isBound ? OptionalDouble.of(lowered) : OptionalDouble.empty(), isWhole);
     }
 
-    private void build() {
+    private void build(boolean[][] far) {
         for (int d = 0; d < demands.size(); d++) {
             for (int slot = 0; slot < passes[d].length; slot++) {
-                passes[d][slot] = solver.makeBoolVar("");
+                passes[d][slot] = solver.makeIntVar(0, far[d][slot] ? 0 : 1, "");
             }
             addFlow(d);
         }

@@ -18,7 +18,7 @@ final class Annealing {
     private static final double FIRST_RATIO = 0.3;
     private static final double LAST_RATIO = 0.0005;
     private static final double NOISE_SHARE = 0.3;
-    private static final double MOST_NOISE = 0.6;
+    private static final double MOST_NOISE = 1.2;
     private static final double HOPE_SHARE = 0.3;
     private static final double DETOUR_SHARE = 0.3;
     private static final int NODE_OF = 3;
@@ -216,7 +216,8 @@ final class Annealing {
         bestMoney = design.totalMoney();
     }
 
-    WorkingDesign best() {
+    /** Returns the best design, once the search has run. */
+    WorkingDesign design() {
         return design;
     }
 

@@ -28,14 +28,11 @@ final class BinFilling {
     record Stage(int bin, int now, int after, double money, boolean isNew) {}
 
     /** What goes in a bin, and in those after it. */
-    record Step(
-            Stage stage,
-            boolean isPaid,
-            int[] filled,
-            @Nullable Step next,
-            double money,
-            int built,
-            int recovered) {
+    record Step(Stage stage, boolean isPaid, int[] filled, @Nullable Step next, double money, int built, int recovered) {
+        private boolean isFree() {
+            return money == 0 && built == 0 && recovered == 0;
+        }
+
         private boolean isBetterThan(@Nullable Step other) {
             if (other == null || money != other.money) {
                 return other == null || money < other.money;
@@ -79,8 +76,7 @@ final class BinFilling {
         largestFrom = new int[stages.size() + 1];
         for (int stage = stages.size() - 1; stage >= 0; stage--) {
             roomFrom[stage] = roomFrom[stage + 1] + stages.get(stage).after();
-            largestFrom[stage] =
-                    Math.max(largestFrom[stage + 1], stages.get(stage).after());
+            largestFrom[stage] = Math.max(largestFrom[stage + 1], stages.get(stage).after());
         }
     }
 
@@ -126,7 +122,7 @@ final class BinFilling {
         if (!stage.isNew()) {
             tryFills(number, false, stage.now(), counts, best);
         }
-        if (stage.isNew() || stage.after() > stage.now()) {
+        if (stage.isNew() || stage.after() > stage.now() && stage.money() <= best[0].money()) {
             tryFills(number, true, stage.after(), counts, best);
         }
         return best[0];
@@ -143,15 +139,31 @@ final class BinFilling {
             }
             return;
         }
-        int most = Math.min(left[size], room / sizes[size]);
         int all = left[size];
-        for (int count = most; count >= 0; count--) {
+        int most = Math.min(all, room / sizes[size]);
+        for (int count = most; count >= 0 && !best[0].isFree(); count--) {
             filled[size] = count;
             left[size] = all - count;
+            if (count == 0 && isFirstOfAlike(number, size, filled, all)) {
+                break;
+            }
             tryFills(number, isPaid, room - count * sizes[size], size + 1, filled, left, best);
         }
         filled[size] = 0;
         left[size] = all;
+    }
+
+    /** New ducts are alike, so that the largest group that is left may as well go in the first of them. */
+    private boolean isFirstOfAlike(int number, int size, int[] filled, int all) {
+        if (!stages.get(number).isNew() || all == 0) {
+            return false;
+        }
+        for (int larger = 0; larger < size; larger++) {
+            if (filled[larger] > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean isFull(int room, int[] left) {

@@ -5,11 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.function.BooleanSupplier;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -44,46 +40,41 @@ public final class DesignSearch {
         task = new DesignTask(problem);
     }
 
-    /** Searches through all iterations. */
+    /** Searches through all iterations, on the calling thread. */
     public Result run(SearchSettings settings) {
-        return run(settings, () -> false);
+        return run(settings, Spread.ON_ONE_THREAD, () -> false);
     }
 
     /**
      * Searches.
      *
-     * @param stop asked before each iteration, by several threads; the search ends with the best so far once it is true
+     * @param spread does the starts, at the same time if it likes
+     * @param stop asked before each iteration, by all threads of {@code spread}; once it is true the search ends with the best so
+     *     far, improved demand by demand
      */
-    public Result run(SearchSettings settings, BooleanSupplier stop) {
-        List<Found> all = found(settings, stop);
+    public Result run(SearchSettings settings, Spread spread, BooleanSupplier stop) {
+        List<Found> all = found(settings, spread, stop);
         Found best = all.stream()
                 .min(Comparator.comparingInt(Found::missingMusts).thenComparingDouble(Found::money))
                 .orElseThrow();
         Design design = design(best.ways());
         return new Result(
                 design,
-                new UnservedReasons(task, best.ways()).all(),
+                UnservedReasons.of(task, best.ways()),
                 all.stream().mapToLong(Found::iterations).sum(),
                 all.stream().allMatch(Found::isWhole));
     }
 
-    private List<Found> found(SearchSettings settings, BooleanSupplier stop) {
-        int threads = Math.min(settings.threads(), settings.starts());
-        ExecutorService pool = Executors.newFixedThreadPool(threads);
-        try {
-            List<CompletableFuture<Found>> starts = IntStream.range(0, settings.starts())
-                    .mapToObj(start -> CompletableFuture.supplyAsync(() -> found(settings, start, stop), pool))
-                    .toList();
-            return starts.stream().map(CompletableFuture::join).toList();
-        } finally {
-            pool.shutdownNow();
-        }
+    private List<Found> found(SearchSettings settings, Spread spread, BooleanSupplier stop) {
+        var all = new Found[settings.starts()];
+        spread.over(all.length, () -> task, (ofStart, start) -> all[start] = found(settings, start, stop));
+        return List.of(all);
     }
 
     private Found found(SearchSettings settings, int start, BooleanSupplier stop) {
         var annealing = new Annealing(task, settings.seed() + start * SEED_STEP);
         boolean isWhole = annealing.run(settings.iterations(), stop);
-        WorkingDesign best = annealing.best();
+        WorkingDesign best = annealing.design();
         var ways = new ArrayList<int @Nullable []>();
         for (int demand = 0; demand < task.demands(); demand++) {
             ways.add(best.wayOf(demand));

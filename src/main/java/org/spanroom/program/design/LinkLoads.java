@@ -67,7 +67,11 @@ final class LinkLoads {
     }
 
     private double money(int link, int[] counts) {
-        var byCables = new int[Arrays.stream(cablesOfKind).max().orElse(0) + 1];
+        if (counts.length == 0) {
+            return 0;
+        }
+        // Kinds ascend
+        var byCables = new int[cablesOfKind[cablesOfKind.length - 1] + 1];
         for (int kind = 0; kind < counts.length; kind++) {
             byCables[cablesOfKind[kind]] += counts[kind];
         }

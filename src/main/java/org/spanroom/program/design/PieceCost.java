@@ -7,7 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.program.design.BinFilling.Stage;
 import org.spanroom.program.design.BinFilling.Step;
 
@@ -18,9 +18,12 @@ import org.spanroom.program.design.BinFilling.Step;
  * asked once is kept; not thread-safe.
  */
 public final class PieceCost {
+    private static final PieceOption NOTHING_TO_DO = new PieceOption(List.of(), 0, 0, 0);
+
     private final List<Bin> bins;
     private final NewDucts more;
     private final Map<Counts, PieceOption> known = new HashMap<>();
+    private @Nullable OptionLadder ladder;
 
     private record Counts(int[] byCables) {
         /** Without the zeros at the end, so that what is equal looks equal. */
@@ -66,7 +69,7 @@ public final class PieceCost {
         var counts = Counts.of(countByCables);
         PieceOption option = known.get(counts);
         if (option == null) {
-            option = calculated(counts.byCables());
+            option = found(counts.byCables());
             known.put(counts, option);
         }
         return option;
@@ -102,6 +105,40 @@ public final class PieceCost {
         return counts;
     }
 
+    /**
+     * What serves one demand less often serves all: costs never fall, so that it is then the best for all as well. The demand
+     * left out is always the largest, so that the result does not depend on what was asked before.
+     */
+    private PieceOption found(int[] countByCables) {
+        if (countByCables.length <= 1) {
+            return NOTHING_TO_DO;
+        }
+        int[] fewer = countByCables.clone();
+        fewer[fewer.length - 1]--;
+        PieceOption less = option(fewer);
+        if (!less.isPossible()) {
+            return less;
+        }
+        int[] sizes = sizes(countByCables);
+        int[] counts = countsOf(sizes, countByCables);
+        if (less.equals(NOTHING_TO_DO) && OptionLadder.isFree(bins, sizes, counts)) {
+            return less;
+        }
+        if (OptionLadder.isShort(bins, more)) {
+            return ladder().option(ladder().firstRank(less.rank(), sizes, counts));
+        }
+        boolean fits = new BinFilling(sizes, opened(less)).fill(counts) != null;
+        return fits ? less : calculated(countByCables);
+    }
+
+    private OptionLadder ladder() {
+        if (ladder == null) {
+            ladder = OptionLadder.of(bins, more);
+        }
+        return ladder;
+    }
+
+    /** For pieces with so many options that they are not listed. */
     private PieceOption calculated(int[] countByCables) {
         int[] sizes = sizes(countByCables);
         int[] counts = countsOf(sizes, countByCables);
@@ -116,9 +153,8 @@ public final class PieceCost {
                 .toList();
         int built = (int) steps.stream().filter(step -> step.stage().isNew()).count();
         // Summed in the order of the bins, so that a cost does not depend on how it was found
-        double money =
-                recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
-        return new PieceOption(recovered, built, money);
+        double money = recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
+        return new PieceOption(recovered, built, money, 0);
     }
 
     /** Bins that cannot be recovered first: there is nothing to choose. */
@@ -160,9 +196,8 @@ public final class PieceCost {
 
     private static Map<Integer, Integer> placed(Map<Integer, Integer> cablesOf, int[] sizes, List<Step> steps) {
         var waiting = new TreeMap<Integer, List<Integer>>();
-        new TreeMap<>(cablesOf)
-                .forEach((demand, cables) -> waiting.computeIfAbsent(cables, none -> new ArrayList<>())
-                        .add(demand));
+        new TreeMap<>(cablesOf).forEach((demand, cables) ->
+                waiting.computeIfAbsent(cables, none -> new ArrayList<>()).add(demand));
         var binOf = new TreeMap<Integer, Integer>();
         for (Step step : steps) {
             for (int size = 0; size < sizes.length; size++) {
@@ -174,14 +209,23 @@ public final class PieceCost {
         return binOf;
     }
 
+    /** Returns the numbers of cables that occur, descending. */
     private static int[] sizes(int[] countByCables) {
-        return IntStream.range(1, countByCables.length)
-                .map(index -> countByCables.length - index)
-                .filter(cables -> countByCables[cables] > 0)
-                .toArray();
+        var sizes = new int[countByCables.length];
+        int found = 0;
+        for (int cables = countByCables.length - 1; cables > 0; cables--) {
+            if (countByCables[cables] > 0) {
+                sizes[found++] = cables;
+            }
+        }
+        return Arrays.copyOf(sizes, found);
     }
 
     private static int[] countsOf(int[] sizes, int[] countByCables) {
-        return Arrays.stream(sizes).map(size -> countByCables[size]).toArray();
+        var counts = new int[sizes.length];
+        for (int size = 0; size < sizes.length; size++) {
+            counts[size] = countByCables[sizes[size]];
+        }
+        return counts;
     }
 }

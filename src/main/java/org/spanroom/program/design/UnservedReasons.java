@@ -3,6 +3,7 @@ package org.spanroom.program.design;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -14,7 +15,7 @@ final class UnservedReasons {
     private final WorkingDesign full;
     private final int[] island;
 
-    UnservedReasons(DesignTask task, List<int @Nullable []> ways) {
+    private UnservedReasons(DesignTask task, List<int @Nullable []> ways) {
         this.task = task;
         this.ways = ways;
         alone = new WorkingDesign(task);
@@ -28,8 +29,12 @@ final class UnservedReasons {
         island = islands(task.problem());
     }
 
-    /** Returns the reason of each demand that is not served. */
-    Map<Integer, Unserved> all() {
+    /** Returns the reason of each demand that has no way; nothing is calculated where all have one. */
+    static Map<Integer, Unserved> of(DesignTask task, List<int @Nullable []> ways) {
+        return ways.stream().allMatch(Objects::nonNull) ? Map.of() : new UnservedReasons(task, ways).all();
+    }
+
+    private Map<Integer, Unserved> all() {
         var reasons = new TreeMap<Integer, Unserved>();
         for (int demand = 0; demand < ways.size(); demand++) {
             if (ways.get(demand) == null) {

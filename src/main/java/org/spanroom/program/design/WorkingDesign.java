@@ -23,7 +23,7 @@ final class WorkingDesign {
         recount();
     }
 
-    /** Sums anew, so that roundings do not gather. */
+    /** Recalculates the sums, so that roundings do not add up. */
     final void recount() {
         workMoney = loads.money();
         unservedMoney = 0;

@@ -2,12 +2,20 @@ package org.spanroom.program.bound;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.function.ObjIntConsumer;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.spanroom.pipeline.NativeSolver;
+import org.spanroom.program.design.Demand;
 import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.PieceCost;
 
@@ -61,7 +69,7 @@ class LowerBoundLawTest {
     void boundHoldsAtAnyPrices(long first) {
         for (long seed = first; seed < first + A_BLOCK; seed++) {
             DesignProblem problem = SmallProblems.draw(seed);
-            var random = new java.util.Random(seed);
+            var random = new Random(seed);
             LagrangeBound bound = bound(problem, 3);
             for (int draw = 0; draw < 5; draw++) {
                 for (double[] prices : bound.prices()) {
@@ -72,6 +80,71 @@ class LowerBoundLawTest {
                 assertThat(bound.evaluate()).as("seed %d", seed).isLessThanOrEqualTo(Enumeration.least(problem));
             }
         }
+    }
+
+    /** With settings as they are used; equal to the least cost in most networks of this size. */
+    @Test
+    void integerProgramIsNotAboveTheLeastCostAndMostlyReachesIt() {
+        assumeTrue(NativeSolver.load().isEmpty(), "no library on this platform");
+        int reached = 0;
+        int finite = 0;
+        for (long seed = 0; seed < 1000; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            double least = Enumeration.least(problem);
+            ReducedNetwork reduced = Reduction.of(problem);
+
+            double knownMoney = seed % 2 == 0 ? Double.POSITIVE_INFINITY : least * (1 + seed % 7 * 0.05);
+            OptionalDouble bound = DesignBound.program(
+                            reduced,
+                            RootedDemand.of(reduced),
+                            BoundSettings.DEFAULT.withSteps(20),
+                            knownMoney,
+                            Spread.ON_ONE_THREAD)
+                    .money();
+
+            assertThat(bound.orElse(0)).as("seed %d", seed).isLessThanOrEqualTo(least);
+            finite += Double.isInfinite(least) || least == 0 ? 0 : 1;
+            reached += least > 0 && bound.orElse(0) > least * (1 - 1e-4) ? 1 : 0;
+        }
+        assertThat(reached).as("of %d", finite).isGreaterThan(finite * 9 / 10);
+    }
+
+    /** What no way leads to is impossible; other reasons need not be seen. */
+    @Test
+    void boundIsInfiniteWhereAMustHasNoWayAlone() {
+        for (long seed = 0; seed < 1000; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            boolean impossible = problem.demands().stream()
+                    .filter(Demand::isMust)
+                    .anyMatch(demand -> Double.isInfinite(Enumeration.least(
+                            new DesignProblem(problem.places(), problem.pieces(), List.of(demand)))));
+
+            double money = whole(problem, Spread.ON_ONE_THREAD).money();
+
+            assertThat(Double.isInfinite(money)).as("seed %d", seed).isEqualTo(impossible);
+        }
+    }
+
+    /** The last bit included. */
+    @Test
+    void boundDoesNotDependOnThreads() {
+        for (long seed = 0; seed < 200; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+
+            assertThat(whole(problem, ON_MANY_THREADS)).isEqualTo(whole(problem, Spread.ON_ONE_THREAD));
+        }
+    }
+
+    private static final Spread ON_MANY_THREADS = new Spread() {
+        @Override
+        public <W> void over(int count, Supplier<W> worker, ObjIntConsumer<W> work) {
+            IntStream.range(0, count).parallel().forEach(i -> work.accept(worker.get(), i));
+        }
+    };
+
+    private static DesignBound whole(DesignProblem problem, Spread spread) {
+        return DesignBound.of(
+                problem, BoundSettings.DEFAULT.withSteps(10), Double.POSITIVE_INFINITY, false, spread, () -> false);
     }
 
     /** The search of solutions and the bound calculate the cost of a piece in two ways; they must agree. */

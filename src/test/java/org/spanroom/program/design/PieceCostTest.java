@@ -110,6 +110,27 @@ class PieceCostTest {
         }
     }
 
+    /** The same cost whether options are listed or found bin by bin: bins that gain nothing to speak of make the list too long. */
+    @Test
+    void manyBinsCostTheSameAsFew() {
+        for (int seed = 0; seed < 300; seed++) {
+            var random = new SplittableRandom(seed);
+            List<Bin> few = bins(random, 4);
+            var many = new ArrayList<>(few);
+            IntStream.range(0, 14).forEach(each -> many.add(new Bin(0, 1, 1_000_000)));
+            var more = new NewDucts(random.nextInt(3, 6), random.nextInt(0, 60), random.nextInt(0, 20), 5);
+            var counts = new int[] {0, random.nextInt(0, 6), random.nextInt(0, 5), random.nextInt(0, 3)};
+
+            double money = new PieceCost(few, more).money(counts);
+
+            assertThat(OptionLadder.isShort(few, more)).isTrue();
+            assertThat(OptionLadder.isShort(many, more)).isFalse();
+            assertThat(new PieceCost(many, more).money(counts))
+                    .as("seed %d", seed)
+                    .matches(found -> money < INFINITE ? found == money : found >= 1_000_000);
+        }
+    }
+
     private static List<Bin> bins(SplittableRandom random, int count) {
         return IntStream.range(0, count)
                 .mapToObj(each -> {
