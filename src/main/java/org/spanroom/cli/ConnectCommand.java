@@ -3,6 +3,7 @@ package org.spanroom.cli;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -26,7 +27,7 @@ import picocli.CommandLine.Parameters;
             "Find a way for each connection of a table (CSV: name, from, to, cables, value,",
             "needed_by, must), so that the total cost is least: a duct that is recovered or",
             "built is paid once and shared, up to its positions. The result comes with a",
-            "bound: what no plan can cost less than, whatever ways it takes.",
+            "bound: no plan can cost less, whatever ways it takes.",
             "Writes layers (connect.gpkg), tables and connect.json.",
             ""
         },
@@ -80,8 +81,8 @@ final class ConnectCommand implements Callable<Integer> {
             split = ",",
             converter = GateOption.class,
             description = {
-                "Treat spans that this gate excludes as recoverable, for what-ifs; the name is"
-                        + " that in the column exclusion. Several are joined by commas."
+                "What if this gate did not exclude spans? Name it as in the column exclusion;"
+                        + " separate several by commas."
             })
     Set<String> ignoredGates = new LinkedHashSet<>();
 
@@ -90,7 +91,7 @@ final class ConnectCommand implements Callable<Integer> {
             paramLabel = "N",
             converter = WholeNumber.OfIterations.class,
             description = {
-                "How long to search: more find cheaper plans. By default 20000, and 200 for each"
+                "How long to search; more iterations find cheaper plans. By default 20000, and 200 for each"
                         + " connection where there are more than 100."
             })
     @Nullable
@@ -159,8 +160,8 @@ final class ConnectCommand implements Callable<Integer> {
                 ignoredGates);
         ConnectSummary summary = new ConnectRun(run, console.progress()).run(request, folder, overwrite, Instant.now());
         if (json) {
-            console.answer(ConnectAccount.of(summary)
-                    .text("caution", SummaryJson.CAUTION)
+            console.answer(ConnectAccount.addTo(SummaryJson.begin("connect"), summary)
+                    .texts("cautions", List.of(SummaryJson.CAUTION))
                     .write());
         } else {
             console.summary(ConnectReport.text(summary));

@@ -42,7 +42,7 @@ final class ConnectReport {
         List<ConnectionResult> results = summary.results();
         long served = results.stream().filter(ConnectionResult::isServed).count();
         line(
-                "%n%,d of %s served; recovery and new build cost %,.0f %s.",
+                "%n%,d of %s served; recovery and new build cost %,.0f %s, with all rates at their values.",
                 served, Counted.of(results.size(), "connection"), summary.money(), summary.currency());
         line(
                 "%s, %s.",
@@ -51,10 +51,13 @@ final class ConnectReport {
         OptionalDouble gap = summary.gapRatio();
         if (gap.isPresent()) {
             line(
-                    "No plan costs less than %,.0f%s: this one is at most %.1f %% above the least possible.",
+                    "No plan costs less than %,.0f%s (bound); gap: %.1f %% of %s.",
                     summary.boundMoney(),
-                    summary.unservedMoney() > 0 ? ", value that is not served included" : "",
-                    100 * gap.getAsDouble());
+                    summary.unservedMoney() > 0 ? ", with the value that it does not serve" : "",
+                    100 * gap.getAsDouble(),
+                    summary.unservedMoney() > 0
+                            ? String.format(Locale.ROOT, "%,.0f, cost and value not served", summary.totalMoney())
+                            : "the cost");
         } else {
             line("There is no bound: a connection that must be served cannot be.");
         }

@@ -47,6 +47,6 @@ final class ObjectiveOption implements ITypeConverter<PathObjective> {
         } catch (NumberFormatException notANumber) {
             // The line below says it.
         }
-        throw new TypeConversionException("'" + part + "' is no word with a weight, such as days=200");
+        throw new TypeConversionException("'" + part + "' is not a word with a weight, such as days=200");
     }
 }

@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
             "Find ways through the duct network of a run for cables that go together: which",
             "sections have free positions, which duct to recover where there are none, and",
             "where only a new duct is left; with cost, hours, permits and the chance that",
-            "all of it works. Excluded spans still give their positions of today.",
+            "all of it works. Excluded spans still offer their free positions.",
             "Writes a layer (path.gpkg) and tables (paths.csv, path_sections.csv).",
             ""
         },
@@ -89,8 +89,8 @@ final class PathCommand implements Callable<Integer> {
             split = ",",
             converter = GateOption.class,
             description = {
-                "Treat spans that this gate excludes as recoverable, for what-ifs; the name is"
-                        + " that in the column exclusion. Several are joined by commas."
+                "What if this gate did not exclude spans? Name it as in the column exclusion;"
+                        + " separate several by commas."
             })
     Set<String> ignoredGates = new LinkedHashSet<>();
 

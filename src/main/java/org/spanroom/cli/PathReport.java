@@ -39,7 +39,7 @@ final class PathReport {
         var request = summary.request();
         line(
                 "%n%s for %s from vault %s to vault %s, the best first, cost in %s, likely (low to high):",
-                summary.ways().size() == 1 ? "One way" : summary.ways().size() + " ways",
+                Counted.of(summary.ways().size(), "way"),
                 Counted.of(request.cables(), "cable"),
                 Printable.of(request.from()),
                 Printable.of(request.to()),
@@ -152,15 +152,14 @@ final class PathReport {
                                         .map(step -> step(network, step))
                                         .toList()))
                 .toList();
-        return new JsonObject()
-                .text("command", "path")
+        return SummaryJson.begin("path")
                 .text("from", summary.request().from())
                 .text("to", summary.request().to())
                 .number("cables", summary.request().cables())
                 .text("currency", summary.currency())
                 .objects("ways", ways)
                 .texts("files", summary.files().stream().map(String::valueOf).toList())
-                .text("caution", SummaryJson.CAUTION)
+                .texts("cautions", List.of(SummaryJson.CAUTION))
                 .write();
     }
 

@@ -109,7 +109,8 @@ final class SummaryJson {
                 .write();
     }
 
-    private static JsonObject begin(String command) {
+    /** Begins the summary of a command. */
+    static JsonObject begin(String command) {
         return new JsonObject().text("command", command).text("version", SpanroomCommand.Version.text());
     }
 

@@ -1,6 +1,6 @@
 package org.spanroom.pipeline;
 
-import java.util.TreeMap;
+import java.util.List;
 import org.spanroom.model.program.ConnectionResult;
 import org.spanroom.output.JsonObject;
 import org.spanroom.pipeline.ConnectRun.ConnectSummary;
@@ -9,21 +9,28 @@ import org.spanroom.pipeline.ConnectRun.ConnectSummary;
 public final class ConnectAccount {
     private ConnectAccount() {}
 
-    /** Returns the account. */
-    public static JsonObject of(ConnectSummary summary) {
-        var why = new TreeMap<String, Long>();
-        summary.results().stream()
+    /** Returns the account for the file of the results. */
+    static JsonObject of(ConnectSummary summary) {
+        return addTo(new JsonObject().text("command", "connect"), summary);
+    }
+
+    /** Adds the account to an object and returns it. */
+    public static JsonObject addTo(JsonObject json, ConnectSummary summary) {
+        List<JsonObject> notServed = summary.results().stream()
                 .filter(result -> !result.isServed())
-                .forEach(result -> why.merge(result.whyNot(), 1L, Long::sum));
-        return new JsonObject()
-                .text("command", "connect")
+                .map(result -> new JsonObject()
+                        .number("line", result.connection().line())
+                        .text("name", result.connection().name())
+                        .text("why_not", result.whyNot()))
+                .toList();
+        return json
                 .number("connections", summary.results().size())
                 .number(
                         "connections_served",
                         summary.results().stream()
                                 .filter(ConnectionResult::isServed)
                                 .count())
-                .counts("not_served", why)
+                .objects("not_served", notServed)
                 .text("currency", summary.currency())
                 .number("cost_money", summary.money(), 2)
                 .number("value_not_served_money", summary.unservedMoney(), 2)

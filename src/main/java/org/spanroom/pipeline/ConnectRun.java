@@ -112,11 +112,13 @@ public final class ConnectRun {
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public ConnectSummary run(Request request, Path folder, boolean overwrite, Instant writtenAt) {
+        ProgramFolder.check(run, folder, List.of(request.connections()));
         ProgramWriter.check(folder, overwrite, ConnectWriter.MARKER);
-        List<Connection> rows = ConnectionsReader.read(request.connections());
+        List<Connection> table = ConnectionsReader.read(request.connections());
         progress.begin("read the run", -1);
         NetworkReader.Recorded recorded = NetworkReader.read(run, request.ignoredGates());
         progress.end(NetworkWords.size(recorded.network()));
+        List<Connection> rows = Vaults.checked(recorded, table);
         var plan = new ConnectPlan(recorded.network(), rows, request.serveAll());
         BooleanSupplier stop = clock(request.mostSeconds());
         progress.begin("find a design", -1);

@@ -75,6 +75,7 @@ public final class CorridorRun {
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public CorridorSummary run(Request request, Path folder, boolean overwrite, Instant writtenAt) {
+        ProgramFolder.check(run, folder, List.of());
         ProgramWriter.check(folder, overwrite, CorridorWriter.MARKER);
         progress.begin("read the run", -1);
         NetworkReader.Recorded recorded = NetworkReader.read(run, request.ignoredGates());

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import org.spanroom.config.ConfigReader;
@@ -84,7 +85,7 @@ final class NetworkReader {
             double siteHours,
             int leadDays,
             Optional<LocalDate> notBefore,
-            long draws,
+            OptionalLong draws,
             int newPositions,
             double newMoney,
             double furtherMoney,
@@ -186,7 +187,6 @@ final class NetworkReader {
                 .toList();
         boolean unusable = reasons.stream().anyMatch(reason -> GateEffect.of(reason) == GateEffect.CLOSES_USE);
         double rank = cells.number(row, "rank");
-        String draws = cells.text(row, SpanColumns.FEASIBLE_DRAWS.name());
         return new Raw(
                 cells.text(row, "span_id"),
                 cells.text(row, SpanColumns.DUCT.name()),
@@ -204,11 +204,29 @@ final class NetworkReader {
                 cells.numberOr0(row, "site_hours"),
                 (int) cells.numberOr0(row, "recovery_lead_days"),
                 day(cells.text(row, "embargo_until")).map(last -> last.plusDays(1)),
-                draws.isEmpty() ? 0 : Long.parseUnsignedLong(draws, 16),
+                draws(row),
                 (int) cells.numberOr0(row, "new_duct_positions"),
                 cells.number(row, "new_duct_money"),
                 cells.number(row, "further_duct_money"),
                 (int) cells.numberOr0(row, "new_build_lead_days"));
+    }
+
+    /**
+     * Returns in which samples recovery works; empty where that was not simulated, e.g. for a span that is excluded for good or that only
+     * another scoring ranks: the same empty cell stands for no sample.
+     */
+    private OptionalLong draws(RecordedSpans.Row row) {
+        String draws = cells.text(row, SpanColumns.FEASIBLE_DRAWS.name());
+        if (!draws.isEmpty()) {
+            return OptionalLong.of(Long.parseUnsignedLong(draws, 16));
+        }
+        String reasons = cells.text(row, "reasons");
+        boolean isSimulated = reasons.isEmpty()
+                ? !cells.text(row, "feasible_chance_pct").isEmpty()
+                : Arrays.stream(reasons.split(";"))
+                        .allMatch(reason ->
+                                GateEffect.isGate(reason) && GateEffect.of(reason) == GateEffect.OPENS_LATER);
+        return isSimulated ? OptionalLong.of(0) : OptionalLong.empty();
     }
 
     private SectionOffer section(SectionKey key, Group group) {
@@ -261,7 +279,7 @@ final class NetworkReader {
     /** The spans of a section are on one path; where they differ, e.g. in their zones, the cheapest counts. */
     private NewDuctOffer newDuct(List<Raw> rows) {
         return rows.stream()
-                .filter(span -> span.newPositions() >= 1)
+                .filter(span -> span.newPositions() >= 1 && !Double.isNaN(span.newMoney()))
                 .min(Comparator.comparingDouble(Raw::newMoney))
                 .map(span -> new NewDuctOffer(
                         span.newPositions(), built(span.newMoney()), built(span.furtherMoney()), span.newLeadDays()))

@@ -3,7 +3,6 @@ package org.spanroom.pipeline;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
@@ -66,11 +65,18 @@ public final class PathRun {
      * @throws org.spanroom.output.folder.OutputException if the results cannot be written
      */
     public PathSummary run(Request request, Path folder, boolean overwrite, Instant writtenAt) {
+        ProgramFolder.check(run, folder, List.of());
         ProgramWriter.check(folder, overwrite, ProgramWriter.PATHS);
         progress.begin("read the run", -1);
         NetworkReader.Recorded recorded = NetworkReader.read(run, request.ignoredGates());
         DuctNetwork network = recorded.network();
         progress.end(NetworkWords.size(network));
+        if (request.objective().weightPerPercent() > 0 && network.samples() == 0) {
+            throw new InputException(
+                    run,
+                    "the run was made without a simulation, so the chance of a way is not known",
+                    "Choose another --objective, or make the run with uncertainty.");
+        }
         int from = Vaults.find(recorded, "--from", request.from());
         int to = Vaults.find(recorded, "--to", request.to());
         if (from == to) {
@@ -80,7 +86,8 @@ public final class PathRun {
         List<Way> ways = new WayFinder(network, request.cables()).find(from, to, request.objective(), request.most());
         progress.end(ways.size() + (ways.size() == 1 ? " way" : " ways"));
         if (ways.isEmpty()) {
-            throw noWay(request, network, new GapFinder(network).find(from, to));
+            throw noWay(
+                    request, network, recorded.config().units(), new GapFinder(network).find(from, to));
         }
         var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
         List<Path> files = ProgramWriter.writePaths(network, ways, folder, overwrite, options);
@@ -93,20 +100,30 @@ public final class PathRun {
                 files);
     }
 
-    private InputException noWay(Request request, DuctNetwork network, Gap gap) {
+    private InputException noWay(Request request, DuctNetwork network, UnitSystem units, Gap gap) {
         String ends = "vault " + request.from() + " and vault " + request.to();
-        if (gap.gapM() == 0) {
+        if (!gap.isJoined()) {
+            String where = gap.ends()
+                    .map(near -> "; the gap is narrowest between vault " + network.vaultId(near.from()) + " and vault "
+                            + network.vaultId(near.to()) + ", " + units.words(near.gapM(), 0, "m") + " apart")
+                    .orElse("");
             return new InputException(
                     run,
-                    "no way joins " + ends + " for " + Counted.of(request.cables(), "cable") + " in one duct; at most "
-                            + gap.widestCables() + " can go together",
-                    "Ask for fewer cables, or in several connections.");
+                    "no sections join " + ends + where,
+                    "Look there for a missing route or vault; the findings of the run name line ends without a vault.");
+        }
+        if (gap.widestCables() == 0) {
+            return new InputException(
+                    run,
+                    "sections join " + ends + ", but every way has one that takes no cable: no free position, no duct to "
+                            + "recover, no price of a new one",
+                    "See the reasons in the column exclusion of its spans, or try --ignore-gate.");
         }
         return new InputException(
                 run,
-                "no sections join " + ends + "; the gap is narrowest between vault " + network.vaultId(gap.nearFrom())
-                        + " and vault " + network.vaultId(gap.nearTo()) + ", "
-                        + String.format(Locale.ROOT, "%,.0f m apart", gap.gapM()),
-                "Look there for a missing route or vault; the findings of the run name line ends without a vault.");
+                "no way from vault " + request.from() + " to vault " + request.to() + " takes "
+                        + Counted.of(request.cables(), "cable") + " in one duct; at most " + gap.widestCables()
+                        + " can go together",
+                "Ask for fewer cables, and for the others by themselves.");
     }
 }

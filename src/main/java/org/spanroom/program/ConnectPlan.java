@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.spanroom.model.Counted;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.ConnectionResult;
 import org.spanroom.model.program.ConnectionStep;
@@ -79,13 +80,13 @@ public final class ConnectPlan {
         if (row.problem().isPresent()) {
             return row;
         }
+        if (row.from().equals(row.to())) {
+            return row.withProblem("it connects vault " + row.from() + " to itself");
+        }
         for (String vault : List.of(row.from(), row.to())) {
             if (network.find(vault).isEmpty()) {
                 return row.withProblem("no span of the run ends at vault " + vault);
             }
-        }
-        if (row.from().equals(row.to())) {
-            return row.withProblem("it connects vault " + row.from() + " to itself");
         }
         int from = network.find(row.from()).orElseThrow();
         int to = network.find(row.to()).orElseThrow();
@@ -93,15 +94,21 @@ public final class ConnectPlan {
     }
 
     private String words(Connection row, Gap gap) {
-        return gap.gapM() > 0
-                ? String.format(
-                        Locale.ROOT,
-                        "no sections join its vaults; the gap is narrowest between vault %s and vault %s, %,.0f m apart",
-                        network.vaultId(gap.nearFrom()),
-                        network.vaultId(gap.nearTo()),
-                        gap.gapM())
-                : "no way takes " + row.cables() + " cables together in one duct, recovered or new; at most "
-                        + gap.widestCables() + " can go together";
+        if (gap.isJoined()) {
+            return gap.widestCables() == 0
+                    ? "every way has a section that takes no cable: no free position, no duct to recover, no price of a new one"
+                    : "no way takes " + Counted.of(row.cables(), "cable") + " in one duct, recovered or new; at most "
+                            + gap.widestCables() + " can go together";
+        }
+        return "no sections join its vaults"
+                + gap.ends()
+                        .map(ends -> String.format(
+                                Locale.ROOT,
+                                "; the gap is narrowest between vault %s and vault %s, %,.0f m apart",
+                                network.vaultId(ends.from()),
+                                network.vaultId(ends.to()),
+                                ends.gapM()))
+                        .orElse("");
     }
 
     private static Piece piece(SectionOffer section) {
@@ -185,6 +192,14 @@ public final class ConnectPlan {
         return offer.first().plus(offer.further().times(built - 1.0)).times(1.0 / built);
     }
 
+    private static String worth(Connection connection, double money) {
+        if (connection.value().isEmpty()) {
+            return ", and the table gives it no value";
+        }
+        double value = connection.value().getAsDouble();
+        return money > value ? String.format(Locale.ROOT, ", more than its value of %,.0f", value) : "";
+    }
+
     private static String words(Connection connection, Unserved why) {
         return switch (why.reason()) {
             case NO_WAY -> "no sections that take a cable join its vaults";
@@ -192,8 +207,8 @@ public final class ConnectPlan {
                 "on every way some section has no duct that takes " + connection.cables()
                         + " cables together, recovered or new";
             case NOT_WORTH_IT ->
-                String.format(
-                        Locale.ROOT, "serving it would cost %,.0f in addition, more than its value", why.leastMoney());
+                String.format(Locale.ROOT, "serving it would cost %,.0f in addition", why.leastMoney())
+                        + worth(connection, why.leastMoney());
             case CROWDED_OUT -> "with the other connections no room is left on any way";
         };
     }

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -37,9 +38,9 @@ public final class GapFinder {
     public Gap find(int from, int to) {
         BitSet fromSide = reach(from, section -> true);
         if (fromSide.get(to)) {
-            return new Gap(widest(from, to), from, to, 0);
+            return new Gap(true, widest(from, to), Optional.empty());
         }
-        return nearest(fromSide, reach(to, section -> true));
+        return new Gap(false, 0, nearest(fromSide, reach(to, section -> true)));
     }
 
     /** Returns whether some way takes so many cables together. */
@@ -80,31 +81,44 @@ public final class GapFinder {
         return reached;
     }
 
-    private Gap nearest(BitSet fromSide, BitSet toSide) {
-        boolean swap = fromSide.cardinality() < toSide.cardinality();
-        BitSet many = swap ? toSide : fromSide;
-        BitSet few = swap ? fromSide : toSide;
+    /** Finds the nearest ends of two islands; vaults without a place are left out. */
+    private Optional<Gap.Ends> nearest(BitSet fromSide, BitSet toSide) {
+        List<Integer> fromPlaced = placed(fromSide);
+        List<Integer> toPlaced = placed(toSide);
+        if (fromPlaced.isEmpty() || toPlaced.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean swap = fromPlaced.size() < toPlaced.size();
+        List<Integer> few = swap ? fromPlaced : toPlaced;
+        double scale = Math.cos(Math.toRadians(network.vaults().get(few.get(0)).latDeg()));
         var tree = new STRtree();
-        many.stream().forEach(vault -> tree.insert(new Envelope(coordinate(vault)), vault));
-        var best = new Gap(0, fromSide.nextSetBit(0), toSide.nextSetBit(0), Double.POSITIVE_INFINITY);
-        for (int vault = few.nextSetBit(0); vault >= 0; vault = few.nextSetBit(vault + 1)) {
-            Coordinate at = coordinate(vault);
+        (swap ? toPlaced : fromPlaced).forEach(vault -> tree.insert(new Envelope(coordinate(vault, scale)), vault));
+        var best = new Gap.Ends(0, 0, Double.POSITIVE_INFINITY);
+        for (int vault : few) {
+            Coordinate at = coordinate(vault, scale);
             int near = (Integer) tree.nearestNeighbour(
                     new Envelope(at),
                     vault,
-                    (a, b) -> coordinate((Integer) a.getItem()).distance(coordinate((Integer) b.getItem())));
-            double gapM = coordinate(near).distance(at);
+                    (a, b) -> coordinate((Integer) a.getItem(), scale)
+                            .distance(coordinate((Integer) b.getItem(), scale)));
+            double gapM = coordinate(near, scale).distance(at);
             if (gapM < best.gapM()) {
-                best = new Gap(0, swap ? vault : near, swap ? near : vault, gapM);
+                best = new Gap.Ends(swap ? vault : near, swap ? near : vault, gapM);
             }
         }
-        return best;
+        return Optional.of(best);
     }
 
-    /** Returns a place in meters on a plane that is true near the first vault: enough within a city. */
-    private Coordinate coordinate(int vault) {
+    private List<Integer> placed(BitSet side) {
+        return side.stream()
+                .filter(vault -> !Double.isNaN(network.vaults().get(vault).lonDeg()))
+                .boxed()
+                .toList();
+    }
+
+    /** Returns a place in meters on a plane that is true near one latitude: enough within a city. */
+    private Coordinate coordinate(int vault, double scale) {
         VaultPlace place = network.vaults().get(vault);
-        double scale = Math.cos(Math.toRadians(network.vaults().get(0).latDeg()));
         return new Coordinate(place.lonDeg() * scale * M_PER_DEG, place.latDeg() * M_PER_DEG);
     }
 }

@@ -11,7 +11,6 @@ import org.jgrapht.GraphPath;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.AsWeightedGraph;
 import org.jgrapht.graph.WeightedMultigraph;
-import org.jspecify.annotations.Nullable;
 import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.model.program.PathObjective;
 import org.spanroom.model.program.SectionOffer;
@@ -21,44 +20,44 @@ import org.spanroom.model.program.WayStep;
 /**
  * Finds ways for cables that go together.
  *
- * <p>The way of least cost, and of least length, is a shortest path (Dijkstra's method, by JGraphT). That of the fewest days is the
- * cheapest one below the smallest number of days that still joins the vaults. The chance of a way is no sum over its sections, so that
- * the best for it, and for weighted sums, is the best of the ways considered: the shortest ones for each figure, and their alternatives.
+ * <p>Where several ducts of a section could be recovered, each that some objective may prefer comes into question. The way of least cost,
+ * of least length, and of the least weighted sum of both is a shortest path (Dijkstra's method, by JGraphT). The days of a way are those
+ * of its last step: the best way is the best of the shortest ones within each number of days. The chance of a way is no sum over its
+ * sections, so that the best for it, and for weighted sums with it, is the best of the ways considered: the shortest ones for each
+ * figure, and their alternatives.
  */
 public final class WayFinder {
-    /** Breaks ties between ways of one cost by their length: no two costs that differ are as close as this, times a length. */
-    private static final double TIE_MONEY_PER_M = 1e-6;
+    /** Breaks ties between ways of one cost by their length, and the other way around: less than a cent for a million meters. */
+    private static final double TIE = 1e-9;
 
     private static final int ROUNDS_FOR_EACH = 6;
     private static final double MOST_SHARED_RATIO = 0.5;
 
     private final DuctNetwork network;
     private final int cables;
-    private final @Nullable WayStep[] steps;
+    /** The edges of the graph: several for a section where several of its ducts could be recovered. */
+    private final List<Option> options = new ArrayList<>();
+
     private final WeightedMultigraph<Integer, Integer> graph = new WeightedMultigraph<>(Integer.class);
 
     /** Prepares for ways of so many cables. */
     public WayFinder(DuctNetwork network, int cables) {
         this.network = network;
         this.cables = cables;
-        this.steps = new WayStep[network.sections().size()];
         for (int vault = 0; vault < network.vaults().size(); vault++) {
             graph.addVertex(vault);
         }
-        for (int number = 0; number < steps.length; number++) {
+        for (int number = 0; number < network.sections().size(); number++) {
             SectionOffer section = network.sections().get(number);
-            Optional<WayStep> step = SectionSteps.find(section, cables, SectionSteps.RecoveryFilter.ALL);
-            if (step.isPresent()) {
-                steps[number] = step.get();
-                graph.addEdge(section.from(), section.to(), number);
+            for (WayStep step : SectionSteps.options(section, cables, SectionSteps.RecoveryFilter.ALL)) {
+                graph.addEdge(section.from(), section.to(), options.size());
+                options.add(new Option(number, step));
             }
         }
     }
 
-    /** Returns how the cables get through a section; empty where nothing takes them. */
-    public Optional<WayStep> findStep(int section) {
-        return Optional.ofNullable(steps[section]);
-    }
+    /** A section and one of the ways to get through it. */
+    private record Option(int section, WayStep step) {}
 
     /**
      * Finds ways from one vault to another, the best first; none where nothing joins them for so many cables.
@@ -90,54 +89,63 @@ public final class WayFinder {
 
     /** Returns what the objective makes of a way; the smaller, the better. */
     public double value(Way way, PathObjective objective) {
-        double missingPercent = 100 * (1 - way.feasibleRatio(network.samples()).orElse(1));
+        // What was not simulated is not relied upon; without a simulation no way is better than another.
+        double missingPercent = network.samples() == 0
+                ? 0
+                : 100 * (1 - way.feasibleRatio(network.samples()).orElse(0));
         double days = network.onDate().until(way.earliest(network.onDate()), ChronoUnit.DAYS);
-        return objective.costWeight() * way.costs().money()
-                + objective.lengthWeightPerM() * way.lengthM()
-                + objective.daysWeight() * days
-                + objective.chanceWeight() * missingPercent;
+        return objective.weightPerMoney() * way.costs().money()
+                + objective.weightPerM() * way.lengthM()
+                + objective.weightPerDays() * days
+                + objective.weightPerPercent() * missingPercent;
     }
 
     private List<Way> candidates(int from, int to, PathObjective objective, int most) {
         var ways = new ArrayList<Way>();
         var weights = new ArrayList<IntToDoubleFunction>();
-        if (objective.costWeight() > 0 || objective.daysWeight() > 0 || objective.chanceWeight() > 0) {
+        if (objective.weightPerMoney() > 0 || objective.weightPerDays() > 0 || objective.weightPerPercent() > 0) {
             weights.add(this::tiedMoney);
         }
-        if (objective.lengthWeightPerM() > 0) {
-            weights.add(number -> section(number).lengthM() + TIE_MONEY_PER_M * money(number));
+        if (objective.weightPerM() > 0 || objective.weightPerPercent() > 0) {
+            weights.add(this::tiedLengthM);
         }
-        if (objective.chanceWeight() > 0) {
+        if (objective.weightPerPercent() > 0) {
             weights.add(number -> 1000 * risk(number) + 1e-6 * tiedMoney(number));
         }
-        weights.add(number -> objective.costWeight() * tiedMoney(number)
-                + objective.lengthWeightPerM() * section(number).lengthM()
-                + objective.daysWeight() * days(number)
-                + objective.chanceWeight() * 100 * risk(number)
-                + TIE_MONEY_PER_M * tiedMoney(number));
+        weights.add(number -> sum(number, objective)
+                + objective.weightPerDays() * days(number)
+                + objective.weightPerPercent() * 100 * risk(number));
         for (IntToDoubleFunction weight : weights) {
             alternatives(from, to, weight, most, ways);
         }
-        if (objective.daysWeight() > 0) {
-            fewestDays(from, to).ifPresent(ways::add);
+        if (objective.weightPerDays() > 0) {
+            withinDays(from, to, objective, ways);
         }
         return ways;
     }
 
+    /** Returns the part of an objective that is a sum over sections; ties are broken by money and length. */
+    private double sum(int number, PathObjective objective) {
+        return objective.weightPerMoney() * money(number)
+                + objective.weightPerM() * section(number).lengthM()
+                + TIE * (money(number) + section(number).lengthM());
+    }
+
     /** The shortest way, then the shortest while sections that were passed weigh more, round after round. */
     private void alternatives(int from, int to, IntToDoubleFunction weight, int most, List<Way> ways) {
-        int[] passed = new int[steps.length];
+        int[] passed = new int[network.sections().size()];
         double perM = 0;
+        double usualPerM = usualPerM(weight);
         for (int round = 0; round <= ROUNDS_FOR_EACH * (most - 1); round++) {
-            double added = perM;
+            double added = Math.max(perM, usualPerM * round / ROUNDS_FOR_EACH);
             List<Integer> way = shortest(
                     from,
                     to,
-                    number -> passed[number] == 0
-                            ? weight.applyAsDouble(number)
-                            : (weight.applyAsDouble(number)
-                                            + added * section(number).lengthM())
-                                    * (1 + passed[number]));
+                    number -> {
+                        int times = passed[options.get(number).section()];
+                        double own = weight.applyAsDouble(number);
+                        return times == 0 ? own : (own + added * section(number).lengthM()) * (1 + times);
+                    });
             if (way.isEmpty()) {
                 return;
             }
@@ -145,7 +153,7 @@ public final class WayFinder {
             double total = 0;
             double lengthM = 0;
             for (int number : way) {
-                passed[number]++;
+                passed[options.get(number).section()]++;
                 total += weight.applyAsDouble(number);
                 lengthM += section(number).lengthM();
             }
@@ -153,32 +161,60 @@ public final class WayFinder {
         }
     }
 
-    private Optional<Way> fewestDays(int from, int to) {
+    /** Returns what a meter of the network weighs, over all its sections: where a way costs nothing, passing it again must. */
+    private double usualPerM(IntToDoubleFunction weight) {
+        double total = 0;
+        double lengthM = 0;
+        for (int number = 0; number < options.size(); number++) {
+            total += weight.applyAsDouble(number);
+            lengthM += section(number).lengthM();
+        }
+        return total / Math.max(1, lengthM);
+    }
+
+    /** For each number of days within which a way is possible, the best one; none that cannot be better than those before it. */
+    private void withinDays(int from, int to, PathObjective objective, List<Way> ways) {
         var all = new TreeSet<Integer>();
         for (int number : graph.edgeSet()) {
             all.add(days(number));
         }
         int[] days = all.stream().mapToInt(Integer::intValue).toArray();
+        int first = fewestDays(from, to, days);
+        double leastSum = first < days.length ? length(shortest(from, to, number -> sum(number, objective)), objective) : 0;
+        double best = Double.POSITIVE_INFINITY;
+        for (int place = first; place < days.length; place++) {
+            int most = days[place];
+            if (leastSum + objective.weightPerDays() * most >= best) {
+                return;
+            }
+            List<Integer> numbers = shortest(
+                    from, to, number -> days(number) <= most ? sum(number, objective) : Double.POSITIVE_INFINITY);
+            Way way = way(from, numbers);
+            ways.add(way);
+            best = Math.min(best, value(way, objective));
+        }
+    }
+
+    private double length(List<Integer> numbers, PathObjective objective) {
+        return numbers.stream().mapToDouble(number -> sum(number, objective)).sum();
+    }
+
+    /** Returns the place of the fewest days within which a way is possible; the number of places where none is. */
+    private int fewestDays(int from, int to, int[] days) {
         int low = 0;
-        int high = days.length - 1;
-        Optional<Way> best = Optional.empty();
-        while (low <= high) {
+        int high = days.length;
+        while (low < high) {
             int middle = (low + high) >>> 1;
-            Optional<Way> way = within(from, to, days[middle]);
-            if (way.isPresent()) {
-                best = way;
-                high = middle - 1;
+            int most = days[middle];
+            boolean isPossible = !shortest(from, to, number -> days(number) <= most ? 1 : Double.POSITIVE_INFINITY)
+                    .isEmpty();
+            if (isPossible) {
+                high = middle;
             } else {
                 low = middle + 1;
             }
         }
-        return best;
-    }
-
-    private Optional<Way> within(int from, int to, int mostDays) {
-        return found(
-                from,
-                shortest(from, to, number -> days(number) <= mostDays ? tiedMoney(number) : Double.POSITIVE_INFINITY));
+        return low;
     }
 
     /** Returns the numbers of the sections; none where nothing joins the vaults. */
@@ -205,15 +241,11 @@ public final class WayFinder {
     }
 
     private WayStep step(int number) {
-        WayStep step = steps[number];
-        if (step == null) {
-            throw new IllegalStateException("section " + number + " takes no cables");
-        }
-        return step;
+        return options.get(number).step();
     }
 
     private SectionOffer section(int number) {
-        return network.sections().get(number);
+        return step(number).section();
     }
 
     private double money(int number) {
@@ -221,7 +253,11 @@ public final class WayFinder {
     }
 
     private double tiedMoney(int number) {
-        return money(number) + TIE_MONEY_PER_M * section(number).lengthM();
+        return money(number) + TIE * section(number).lengthM();
+    }
+
+    private double tiedLengthM(int number) {
+        return section(number).lengthM() + TIE * money(number);
     }
 
     private int days(int number) {
@@ -235,7 +271,7 @@ public final class WayFinder {
         }
         double ratio = new Way(cables, List.of(step(number)))
                 .feasibleRatio(network.samples())
-                .orElse(1);
+                .orElse(0);
         return -Math.log(Math.max(ratio, 0.5 / network.samples()));
     }
 }

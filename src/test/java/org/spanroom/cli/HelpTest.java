@@ -55,7 +55,8 @@ class HelpTest {
     @Test
     void examplesRunOnTheDemoCity() {
         var examples = new ArrayList<String>();
-        Stream.of("rank", "check", "explain", "compare", "sample").forEach(name -> examples.addAll(examples(name)));
+        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "sample")
+                .forEach(name -> examples.addAll(examples(name)));
 
         for (String example : examples) {
             String[] arguments = Arrays.stream(example.split(" +", -1))
@@ -97,6 +98,6 @@ class HelpTest {
     }
 
     static Stream<String> commandNames() {
-        return Stream.of("spanroom", "rank", "check", "explain", "compare", "sample", "completion");
+        return Stream.of("spanroom", "rank", "check", "explain", "compare", "path", "corridors", "connect", "sample", "completion");
     }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -97,6 +98,23 @@ class SummaryJsonTest {
         collect(JSON.readTree(rank.out()), keys);
         collect(json("check", "--config", at("city/spanroom.yaml"), "--all"), keys);
         collect(json("compare", at("run"), at("run"), "--output", at("same")), keys);
+        var vaults = new ArrayList<String>();
+        CSVFormat header = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (var spans = header.parse(Files.newBufferedReader(folder.resolve("run").resolve("spans.csv")))) {
+            spans.stream().limit(1).forEach(row -> vaults.addAll(List.of(row.get("vault_a"), row.get("vault_b"))));
+        }
+        String[] ends = {"--from", vaults.get(0), "--to", vaults.get(1)};
+        collect(json("path", at("run"), ends[0], ends[1], ends[2], ends[3], "--cables", "1", "--output", at("path")), keys);
+        Path table = Files.writeString(
+                folder.resolve("connections.csv"),
+                "name,from,to,cables\na," + vaults.get(0) + "," + vaults.get(1) + ",1\nb,x,y,1\n");
+        collect(
+                json("connect", at("run"), "--connections", table.toString(), "--output", at("connect"), "--iterations", "9"),
+                keys);
         String page = Files.readString(PAGE);
 
         assertThat(keys).hasSizeGreaterThan(40).allSatisfy(key -> {

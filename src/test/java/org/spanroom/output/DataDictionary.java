@@ -13,7 +13,10 @@ import java.util.function.Predicate;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.ConnectColumns;
+import org.spanroom.output.columns.CorridorColumns;
 import org.spanroom.output.columns.MoveColumns;
+import org.spanroom.output.columns.PathColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.folder.OutputFolder;
@@ -139,11 +142,23 @@ final class DataDictionary {
             parts.add(entry.equals(ResultTables.SPANS) ? spans(layout) : section(entry.table(layout)));
         }
         parts.add(forLater(layout));
-        parts.add(section(MoveColumns.TABLE)
-                .replaceFirst("\n\n", "\n\nOf `compare`, as the layer of `moves.gpkg` and as `moves.csv`. "));
+        parts.add(ofCommand(MoveColumns.TABLE, "Of `compare`, as the layer of `moves.gpkg` and as `moves.csv`."));
+        parts.add(ofCommand(PathColumns.PATHS, "Of `path`, as a table of `path.gpkg` and as `paths.csv`."));
+        parts.add(ofCommand(PathColumns.SECTIONS, "Of `path`, as the layer of `path.gpkg` and as `path_sections.csv`."));
+        parts.add(ofCommand(
+                CorridorColumns.CORRIDORS, "Of `corridors`, as a layer of `corridors.gpkg` and as `corridors.csv`."));
+        parts.add(ofCommand(CorridorColumns.SECTIONS, "Of `corridors`, as a layer of `corridors.gpkg` and as `sections.csv`."));
+        parts.add(ofCommand(ConnectColumns.CONNECTIONS, "Of `connect`, as a layer of `connect.gpkg` and as `connections.csv`."));
+        parts.add(ofCommand(
+                ConnectColumns.SECTIONS, "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
+    }
+
+    /** Returns the section of a table that is none of a run. */
+    private static String ofCommand(Table<?> table, String where) {
+        return section(table).replaceFirst("\n\n", "\n\n" + where + " ");
     }
 
     private static String groups() {

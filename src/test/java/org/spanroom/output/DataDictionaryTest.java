@@ -13,6 +13,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.model.rank.CriterionInfo;
+import org.spanroom.output.columns.ConnectColumns;
+import org.spanroom.output.columns.CorridorColumns;
+import org.spanroom.output.columns.MoveColumns;
+import org.spanroom.output.columns.PathColumns;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.table.Column;
@@ -104,6 +108,16 @@ class DataDictionaryTest {
     }
 
     static Stream<Arguments> tables() {
-        return ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(LAYOUT)));
+        return Stream.concat(
+                ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(LAYOUT))),
+                Stream.of(
+                                MoveColumns.TABLE,
+                                PathColumns.PATHS,
+                                PathColumns.SECTIONS,
+                                CorridorColumns.CORRIDORS,
+                                CorridorColumns.SECTIONS,
+                                ConnectColumns.CONNECTIONS,
+                                ConnectColumns.SECTIONS)
+                        .map(table -> Arguments.of(table.name(), table)));
     }
 }

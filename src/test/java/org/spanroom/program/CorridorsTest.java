@@ -9,6 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -39,7 +40,7 @@ class CorridorsTest {
     private static SectionOffer section(String bank, int from, int to, int now, int after, double money) {
         String id = bank + ":" + from + ":" + to;
         Optional<DuctOffer.Recovery> recovery = after > now
-                ? Optional.of(new DuctOffer.Recovery(costs(money), 4, 5, Optional.empty(), -1L))
+                ? Optional.of(new DuctOffer.Recovery(costs(money), 4, 5, Optional.empty(), OptionalLong.of(-1L)))
                 : Optional.empty();
         var duct = new DuctOffer(id, bank + "-1", now, after, OptionalInt.empty(), "", recovery);
         return new SectionOffer(id, bank, from, to, 100, List.of(duct), NEW, Optional.empty());
@@ -48,9 +49,13 @@ class CorridorsTest {
     /** Vaults on a grid of ten columns, about 100 m apart. */
     private static DuctNetwork network(int vaults, List<SectionOffer> sections) {
         List<VaultPlace> places = IntStream.range(0, vaults)
-                .mapToObj(vault -> new VaultPlace("V" + vault, -127 + 0.001 * (vault % 10), 38 + 0.001 * (vault / 10)))
+                .mapToObj(vault -> new VaultPlace("V" + vault, -127 + 0.001 * (vault % 10), 38 + 0.001 * row(vault)))
                 .toList();
         return new DuctNetwork(places, sections, 64, DAY);
+    }
+
+    private static int row(int vault) {
+        return vault / 10;
     }
 
     private static List<String> ids(Corridor corridor) {

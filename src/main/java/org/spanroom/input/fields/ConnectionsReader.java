@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -37,6 +38,9 @@ public final class ConnectionsReader {
     private static final Set<String> NO = Set.of("", "no", "false", "0", "n");
     private static final long LONGEST_ROW = 1_000_000;
     private static final int MOST_CABLES = 10_000;
+    /** At most 15 digits before the point, with or without commas between thousands. */
+    private static final Pattern AMOUNT = Pattern.compile("(?:\\d{1,15}|\\d{1,3}(?:,\\d{3}){1,4})(?:\\.\\d{0,15})?");
+
     private static final String REMEDY =
             "It needs a header with the columns name, from, to and cables, and may have value, needed_by and must.";
 
@@ -161,13 +165,8 @@ public final class ConnectionsReader {
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        try {
-            double value = Double.parseDouble(text.replaceAll("(?<=\\d),(?=\\d{3}\\b)", ""));
-            if (value >= 0 && Double.isFinite(value)) {
-                return OptionalDouble.of(value);
-            }
-        } catch (NumberFormatException notANumber) {
-            // The line below says it.
+        if (AMOUNT.matcher(text).matches()) {
+            return OptionalDouble.of(Double.parseDouble(text.replace(",", "")));
         }
         problems.add("value is '" + text + "', not an amount of money of 0 or more");
         return OptionalDouble.empty();
@@ -180,7 +179,7 @@ public final class ConnectionsReader {
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException notADay) {
-            problems.add("needed_by is '" + text + "', not a day such as 2027-03-31");
+            problems.add("needed_by is '" + text + "', not a date such as 2027-03-31");
             return Optional.empty();
         }
     }

@@ -3,6 +3,7 @@ package org.spanroom.model.program;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 
 /**
  * What one duct of a section offers.
@@ -37,8 +38,12 @@ public record DuctOffer(
      * @param siteHours hours on site, over all shifts
      * @param leadDays days until its permits are issued
      * @param notBefore first day without an embargo, where one is recorded
-     * @param feasibleDraws in which of the first samples of the simulation it works, as bits
+     * @param feasibleDraws in which of the first samples of the simulation it works, as bits; empty where that was not simulated
      */
     public record Recovery(
-            Costs costs, double siteHours, int leadDays, Optional<LocalDate> notBefore, long feasibleDraws) {}
+            Costs costs,
+            double siteHours,
+            int leadDays,
+            Optional<LocalDate> notBefore,
+            OptionalLong feasibleDraws) {}
 }

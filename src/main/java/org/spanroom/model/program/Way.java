@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.Set;
 
 /**
@@ -52,7 +53,7 @@ public record Way(int cables, List<WayStep> steps) {
      * Returns the chance that every recovery on it works: the share of the samples in which all do. Spans that are uncertain for a shared
      * reason fail together, so that a product of chances would be too low.
      *
-     * @param samples how many samples the masks have; empty is returned for 0
+     * @param samples how many samples the masks have; empty is returned for 0, and where a recovery on the way was not simulated
      */
     public OptionalDouble feasibleRatio(int samples) {
         if (samples == 0) {
@@ -60,7 +61,11 @@ public record Way(int cables, List<WayStep> steps) {
         }
         long all = samples >= Long.SIZE ? -1L : (1L << samples) - 1;
         for (WayStep step : steps) {
-            all &= step.feasibleDraws();
+            OptionalLong draws = step.feasibleDraws();
+            if (draws.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            all &= draws.getAsLong();
         }
         return OptionalDouble.of(Long.bitCount(all) / (double) Math.min(samples, Long.SIZE));
     }

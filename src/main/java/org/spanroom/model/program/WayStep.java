@@ -3,6 +3,7 @@ package org.spanroom.model.program;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * One section on a way, and how the cables get through it.
@@ -62,9 +63,12 @@ public record WayStep(
         return notBefore.filter(issued::isBefore).orElse(issued);
     }
 
-    /** Returns in which of the first samples of the simulation the step works, as bits; a step without recovery works in all. */
-    public long feasibleDraws() {
-        return action == Action.RECOVER ? recovery().feasibleDraws() : -1L;
+    /**
+     * Returns in which of the first samples of the simulation the step works, as bits: a step without recovery works in all; empty where
+     * the recovery was not simulated.
+     */
+    public OptionalLong feasibleDraws() {
+        return action == Action.RECOVER ? recovery().feasibleDraws() : OptionalLong.of(-1L);
     }
 
     private DuctOffer.Recovery recovery() {

@@ -85,7 +85,7 @@ public final class ConnectColumns {
                             "feas_pct",
                             1,
                             "Chance that every recovery on its way works: the share of the first 64 samples of the simulation in which "
-                                    + "all do; empty where the run was made without.",
+                                    + "all do; empty where that was not simulated.",
                             row -> row.result()
                                     .findWay()
                                     .map(way -> way.feasibleRatio(row.network().samples()))
@@ -133,7 +133,7 @@ public final class ConnectColumns {
                     Column.text(
                             "action",
                             "action",
-                            "free: positions of today are used; recover: the duct is recovered first; build: a new duct is built.",
+                            "free: positions that are free today are used; recover: the duct is recovered first; build: a new duct is built.",
                             row -> row.found().step().action().key()),
                     Column.text(
                             "span_id",
@@ -171,7 +171,7 @@ public final class ConnectColumns {
                             "cost_share_money",
                             "cost_share",
                             2,
-                            "Part of this connection.",
+                            "The part of this connection in it.",
                             row -> row.found().shareMoney()),
                     Column.text(
                             "shared_with",

@@ -51,7 +51,7 @@ public final class PathColumns {
                     Column.integer(
                             "sections_free",
                             "sect_free",
-                            "Sections where it uses positions of today.",
+                            "Sections where it uses positions that are free today.",
                             count(WayStep.Action.FREE)),
                     Column.integer(
                             "sections_recover",
@@ -90,14 +90,14 @@ public final class PathColumns {
                     Column.text(
                             "earliest_day",
                             "earliest",
-                            "First day on which the last of its steps can begin: permits are issued and no embargo applies.",
+                            "First day on which the last of its work can begin: permits are issued and no embargo applies.",
                             row -> row.found().earliest(row.network().onDate()).toString()),
                     Column.real(
                             "feasible_chance_pct",
                             "feas_pct",
                             1,
                             "Chance that every recovery on it works: the share of the first 64 samples of the simulation in which all "
-                                    + "do; empty where the run was made without.",
+                                    + "do; empty where that was not simulated.",
                             row -> row.found().feasibleRatio(row.network().samples()).stream()
                                     .map(ratio -> 100 * ratio)
                                     .boxed()
@@ -110,7 +110,7 @@ public final class PathColumns {
                     Column.integer(
                             "binding_positions",
                             "bind_pos",
-                            "How many cables these are.",
+                            "How many cables can go together there.",
                             row -> row.found().binding().section().widthPositions())));
 
     /** One row for each section on a way. */
@@ -150,7 +150,7 @@ public final class PathColumns {
                     Column.text(
                             "action",
                             "action",
-                            "free: positions of today are used; recover: the duct is recovered first; build: a new duct is built.",
+                            "free: positions that are free today are used; recover: the duct is recovered first; build: a new duct is built.",
                             row -> row.step().action().key()),
                     Column.text(
                             "span_id",

@@ -107,7 +107,7 @@ class DesignSearchFlowTest {
 
     private static double takes(Piece piece, int cables) {
         boolean isTaken = piece.bins().stream().anyMatch(bin -> bin.after() >= cables)
-                || piece.more().most() > 0 && piece.more().positions() >= cables;
+                || (piece.more().most() > 0 && piece.more().positions() >= cables);
         return isTaken ? 1 : 0;
     }
 
