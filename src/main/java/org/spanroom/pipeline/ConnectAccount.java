@@ -23,8 +23,7 @@ public final class ConnectAccount {
                         .text("name", result.connection().name())
                         .text("why_not", result.whyNot()))
                 .toList();
-        return json
-                .number("connections", summary.results().size())
+        return json.number("connections", summary.results().size())
                 .number(
                         "connections_served",
                         summary.results().stream()

@@ -224,8 +224,8 @@ final class NetworkReader {
         boolean isSimulated = reasons.isEmpty()
                 ? !cells.text(row, "feasible_chance_pct").isEmpty()
                 : Arrays.stream(reasons.split(";"))
-                        .allMatch(reason ->
-                                GateEffect.isGate(reason) && GateEffect.of(reason) == GateEffect.OPENS_LATER);
+                        .allMatch(
+                                reason -> GateEffect.isGate(reason) && GateEffect.of(reason) == GateEffect.OPENS_LATER);
         return isSimulated ? OptionalLong.of(0) : OptionalLong.empty();
     }
 

@@ -86,8 +86,7 @@ public final class PathRun {
         List<Way> ways = new WayFinder(network, request.cables()).find(from, to, request.objective(), request.most());
         progress.end(ways.size() + (ways.size() == 1 ? " way" : " ways"));
         if (ways.isEmpty()) {
-            throw noWay(
-                    request, network, recorded.config().units(), new GapFinder(network).find(from, to));
+            throw noWay(request, network, recorded.config().units(), new GapFinder(network).find(from, to));
         }
         var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
         List<Path> files = ProgramWriter.writePaths(network, ways, folder, overwrite, options);
@@ -115,7 +114,8 @@ public final class PathRun {
         if (gap.widestCables() == 0) {
             return new InputException(
                     run,
-                    "sections join " + ends + ", but every way has one that takes no cable: no free position, no duct to "
+                    "sections join " + ends
+                            + ", but every way has one that takes no cable: no free position, no duct to "
                             + "recover, no price of a new one",
                     "See the reasons in the column exclusion of its spans, or try --ignore-gate.");
         }

@@ -22,14 +22,13 @@ final class ProgramFolder {
         Path target = whole(output);
         Path source = whole(run);
         if (target.startsWith(source) || source.startsWith(target)) {
-            throw new UsageException(
-                    "--output " + output + (target.startsWith(source) ? " is in" : " holds") + " the folder of the run, "
-                            + run + ", which stays as it is; choose a folder outside it");
+            throw new UsageException("--output " + output + (target.startsWith(source) ? " is in" : " holds")
+                    + " the folder of the run, " + run + ", which stays as it is; choose a folder outside it");
         }
         for (Path input : inputs) {
             if (whole(input).startsWith(target)) {
-                throw new UsageException("--output " + output + " holds the file that is read, " + input
-                        + "; choose another folder");
+                throw new UsageException(
+                        "--output " + output + " holds the file that is read, " + input + "; choose another folder");
             }
         }
     }
@@ -40,7 +39,9 @@ final class ProgramFolder {
         try {
             for (Path above = absolute; above != null; above = above.getParent()) {
                 if (Files.exists(above)) {
-                    return above.toRealPath().resolve(above.relativize(absolute)).normalize();
+                    return above.toRealPath()
+                            .resolve(above.relativize(absolute))
+                            .normalize();
                 }
             }
             return absolute;

@@ -3,7 +3,6 @@ package org.spanroom.pipeline;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,8 @@ final class Vaults {
     private long compared;
 
     private Vaults(NetworkReader.Recorded recorded) {
-        this.names = recorded.network().vaults().stream().map(vault -> vault.id()).toList();
+        this.names =
+                recorded.network().vaults().stream().map(vault -> vault.id()).toList();
         this.treatedAsAnother = treatedAsAnother(recorded.run().file().resolveSibling(""));
     }
 
@@ -52,8 +52,10 @@ final class Vaults {
                     "no span of the run ends at the vault '" + vaultId + "' of " + option,
                     Optional.ofNullable(vaults.treatedAsAnother.get(vaultId))
                             .map(why -> "The findings of the run say: " + why + ". Name that vault.")
-                            .orElseGet(() -> "Name a vault as in the columns vault_a and vault_b; the nearest names are "
-                                    + String.join(", ", NearestWord.nearest(vaultId, vaults.names, MOST_SHOWN)) + "."));
+                            .orElseGet(
+                                    () -> "Name a vault as in the columns vault_a and vault_b; the nearest names are "
+                                            + String.join(", ", NearestWord.nearest(vaultId, vaults.names, MOST_SHOWN))
+                                            + "."));
         });
     }
 
@@ -67,8 +69,8 @@ final class Vaults {
         var checked = new ArrayList<Connection>();
         for (Connection row : rows) {
             Optional<String> unknown = row.problem().isPresent() ? Optional.empty() : unknown(network, row);
-            checked.add(unknown.map(vault -> row.withProblem(vaults.problem(vault)))
-                    .orElse(row));
+            checked.add(
+                    unknown.map(vault -> row.withProblem(vaults.problem(vault))).orElse(row));
         }
         return checked;
     }

@@ -77,7 +77,7 @@ final class SectionSteps {
     }
 
     private static boolean works(OptionalLong one, OptionalLong other) {
-        return other.isEmpty() || one.isPresent() && (other.getAsLong() & ~one.getAsLong()) == 0;
+        return other.isEmpty() || (one.isPresent() && (other.getAsLong() & ~one.getAsLong()) == 0);
     }
 
     private static WayStep step(SectionOffer section, WayStep.Action action, DuctOffer duct) {

@@ -138,14 +138,11 @@ public final class WayFinder {
         double usualPerM = usualPerM(weight);
         for (int round = 0; round <= ROUNDS_FOR_EACH * (most - 1); round++) {
             double added = Math.max(perM, usualPerM * round / ROUNDS_FOR_EACH);
-            List<Integer> way = shortest(
-                    from,
-                    to,
-                    number -> {
-                        int times = passed[options.get(number).section()];
-                        double own = weight.applyAsDouble(number);
-                        return times == 0 ? own : (own + added * section(number).lengthM()) * (1 + times);
-                    });
+            List<Integer> way = shortest(from, to, number -> {
+                int times = passed[options.get(number).section()];
+                double own = weight.applyAsDouble(number);
+                return times == 0 ? own : (own + added * section(number).lengthM()) * (1 + times);
+            });
             if (way.isEmpty()) {
                 return;
             }
@@ -180,7 +177,8 @@ public final class WayFinder {
         }
         int[] days = all.stream().mapToInt(Integer::intValue).toArray();
         int first = fewestDays(from, to, days);
-        double leastSum = first < days.length ? length(shortest(from, to, number -> sum(number, objective)), objective) : 0;
+        double leastSum =
+                first < days.length ? length(shortest(from, to, number -> sum(number, objective)), objective) : 0;
         double best = Double.POSITIVE_INFINITY;
         for (int place = first; place < days.length; place++) {
             int most = days[place];

@@ -37,7 +37,8 @@ class ConnectCommandTest {
     static void makeRuns() {
         Path config = StreetOfCases.write(runs);
         StreetOfCases.rank(config, runs.resolve("full"));
-        StreetOfCases.rank(config, runs.resolve("csv"), "--formats", "csv", "--no-uncertainty", "--where", "length_m > 1000");
+        StreetOfCases.rank(
+                config, runs.resolve("csv"), "--formats", "csv", "--no-uncertainty", "--where", "length_m > 1000");
         StreetOfCases.rank(config, runs.resolve("us"), "--units", "us");
         before = StreetOfCases.bytes(runs);
     }
@@ -71,7 +72,8 @@ class ConnectCommandTest {
     void connectionsShareWhatIsRecovered(String run) throws IOException {
         CommandRun found = connect(
                 run,
-                HEADER + "a,V9,V10,4,,2027-01-01,\nb,V10,V8,2,,,yes\nc,V6,V7,1,,2030-01-01,\nself,V1,V1,1,,,\nold,V0-OLD,V1,1,,,\n"
+                HEADER
+                        + "a,V9,V10,4,,2027-01-01,\nb,V10,V8,2,,,yes\nc,V6,V7,1,,2030-01-01,\nself,V1,V1,1,,,\nold,V0-OLD,V1,1,,,\n"
                         + "gap,V0,W1,1,,,\nmany,V0,V10,99,,,\nnear,V01,V1,1,,,\nbad,V0,V1,x,,,\n");
 
         assertThat(found.exitCode()).as(found.err()).isZero();
@@ -99,7 +101,8 @@ class ConnectCommandTest {
                 .sum();
         JsonNode account = JSON.readTree(Files.readString(folder.resolve("out").resolve("connect.json")));
         assertThat(account.get("cost_money").asDouble()).isCloseTo(total, org.assertj.core.api.Assertions.within(0.03));
-        assertThat(account.get("bound_money").asDouble()).isLessThanOrEqualTo(account.get("cost_money").asDouble() + 0.01);
+        assertThat(account.get("bound_money").asDouble())
+                .isLessThanOrEqualTo(account.get("cost_money").asDouble() + 0.01);
         assertThat(account.get("not_served")).hasSize(6);
         assertThat(account.get("not_served").get(0).get("line").asInt()).isEqualTo(5);
         assertThat(StreetOfCases.bytes(runs)).isEqualTo(before);
@@ -110,7 +113,8 @@ class ConnectCommandTest {
     void onlyWhatIsWorthItIsServedAndEveryMust() throws IOException {
         CommandRun found = connect(
                 "full",
-                HEADER + "must,V1,V2,1,,,yes\nnone,V2,V3,1,,,\nlow,V3,V4,1,10,,no\nhigh,V4,V5,1,9999999,,\nfree,V6,V7,1,,,\n",
+                HEADER
+                        + "must,V1,V2,1,,,yes\nnone,V2,V3,1,,,\nlow,V3,V4,1,10,,no\nhigh,V4,V5,1,9999999,,\nfree,V6,V7,1,,,\n",
                 "--serve",
                 "worth",
                 "--json");
@@ -133,7 +137,13 @@ class ConnectCommandTest {
         var table = new StringBuilder(HEADER);
         for (int row = 0; row < 1000; row++) {
             String to = row % 7 == 0 ? "X" + row : "V" + (row * 3 + 1) % 11;
-            table.append("r").append(row).append(",V").append(row % 11).append(',').append(to).append(",1,100,,\n");
+            table.append("r")
+                    .append(row)
+                    .append(",V")
+                    .append(row % 11)
+                    .append(',')
+                    .append(to)
+                    .append(",1,100,,\n");
         }
         CommandRun one = connect("full", table.toString(), "--serve", "worth", "--threads", "1", "--json");
         List<CSVRecord> rows = csv(folder.resolve("out").resolve("connections.csv"));
@@ -141,9 +151,11 @@ class ConnectCommandTest {
 
         assertThat(one.exitCode()).as(one.err()).isZero();
         assertThat(two.out()).isEqualTo(one.out());
-        assertThat(rows).hasSize(1000).allSatisfy(row -> assertThat(row.get("served").equals("true"))
-                .as(row.get("name"))
-                .isNotEqualTo(!row.get("why_not").isEmpty()));
+        assertThat(rows)
+                .hasSize(1000)
+                .allSatisfy(row -> assertThat(row.get("served").equals("true"))
+                        .as(row.get("name"))
+                        .isNotEqualTo(!row.get("why_not").isEmpty()));
         CommandRun shown = connect("full", table.toString(), "--serve", "worth");
         assertThat(shown.out().lines()).hasSizeLessThan(110);
         assertThat(shown.out()).containsPattern("and \\d+ more, in the results");
@@ -167,11 +179,13 @@ class ConnectCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "name,from,to,cable~a,V0,V1,1 | the column 'cables' is missing; is it 'cable'?",
-        "name,from,to,cables          | the table of connections has no rows",
-        "~                            | has no rows"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "name,from,to,cable~a,V0,V1,1 | the column 'cables' is missing; is it 'cable'?",
+                "name,from,to,cables          | the table of connections has no rows",
+                "~                            | has no rows"
+            })
     void aTableThatIsNoneEndsInOneLine(String table, String expected) throws IOException {
         CommandRun found = connect("full", table.replace('~', '\n'));
 
@@ -188,9 +202,19 @@ class ConnectCommandTest {
         Path table = folder.resolve("out").resolve("connections.csv");
         Files.writeString(table, HEADER + "mine,V9,V10,1,,,\n");
 
-        for (Path output : List.of(folder.resolve("out"), folder, runs.resolve("full"), runs.resolve("full").resolve("x"))) {
+        for (Path output : List.of(
+                folder.resolve("out"),
+                folder,
+                runs.resolve("full"),
+                runs.resolve("full").resolve("x"))) {
             CommandRun found = CommandRun.of(
-                    "connect", runs.resolve("full").toString(), "--connections", table.toString(), "--output", output.toString(), "--overwrite");
+                    "connect",
+                    runs.resolve("full").toString(),
+                    "--connections",
+                    table.toString(),
+                    "--output",
+                    output.toString(),
+                    "--overwrite");
             assertThat(found.exitCode()).as(output.toString()).isEqualTo(ExitCode.USAGE);
             assertThat(found.complaint()).contains("--output");
         }

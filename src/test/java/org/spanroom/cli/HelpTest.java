@@ -98,6 +98,16 @@ class HelpTest {
     }
 
     static Stream<String> commandNames() {
-        return Stream.of("spanroom", "rank", "check", "explain", "compare", "path", "corridors", "connect", "sample", "completion");
+        return Stream.of(
+                "spanroom",
+                "rank",
+                "check",
+                "explain",
+                "compare",
+                "path",
+                "corridors",
+                "connect",
+                "sample",
+                "completion");
     }
 }

@@ -159,7 +159,8 @@ class PathCommandTest {
         int cables = positions("spliced", "positions_now") + 1;
 
         assertThat(through("full", "spliced", cables)).isEqualTo("build");
-        assertThat(through("full", "spliced", cables, "--ignore-gate", "splice_inside")).isEqualTo("recover spliced");
+        assertThat(through("full", "spliced", cables, "--ignore-gate", "splice_inside"))
+                .isEqualTo("recover spliced");
         assertThat(csv(folder.resolve("path").resolve("paths.csv")).get(0).get("feasible_chance_pct"))
                 .isEmpty();
         assertThat(through("full", "refused", 1, "--ignore-gate", "splice_inside,owner_consent_missing"))
@@ -181,7 +182,9 @@ class PathCommandTest {
         assertThat(way.get("feasible_chance_pct").isNull()).isEqualTo(run.equals("unsimulated"));
         assertThat(way.get("cost_low_money").asDouble()).isPositive();
         assertThat(json.get("files")).hasSize(3);
-        assertThat(steps()).hasSize(10).allSatisfy(row -> assertThat(row.get("way")).isEqualTo("1"));
+        assertThat(steps())
+                .hasSize(10)
+                .allSatisfy(row -> assertThat(row.get("way")).isEqualTo("1"));
         assertThat(folder.resolve("path").resolve("path.gpkg")).isRegularFile();
         assertThat(StreetOfCases.bytes(runs)).isEqualTo(before);
     }
@@ -218,12 +221,14 @@ class PathCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "V0     | v11    | 3 | no span of the run ends at the vault 'v11' of --to. Name a vault as in the columns vault_a and vault_b; the nearest names are V1, V10, V0.",
-        "V0-OLD | V1     | 3 | was treated as that vault. Name that vault.",
-        "V1     | V0-OLD | 3 | from vault V0 and was treated as that vault",
-        "V1     | V1     | 2 | --from and --to name the same vault, V1"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "V0     | v11    | 3 | no span of the run ends at the vault 'v11' of --to. Name a vault as in the columns vault_a and vault_b; the nearest names are V1, V10, V0.",
+                "V0-OLD | V1     | 3 | was treated as that vault. Name that vault.",
+                "V1     | V0-OLD | 3 | from vault V0 and was treated as that vault",
+                "V1     | V1     | 2 | --from and --to name the same vault, V1"
+            })
     void wrongVaultsEndInOneHelpfulLine(String from, String to, int exitCode, String expected) {
         for (String run : List.of("full", "csv")) {
             CommandRun found = path(run, from, to, "--cables", 1);
@@ -234,18 +239,20 @@ class PathCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "--cables     | 0            | '0' is not a whole number from 1 to 10000",
-        "--cables     | 1.5          | '1.5' is not a whole number",
-        "--objective  | costs        | did you mean cost?",
-        "--objective  | cost=x       | 'cost=x' is not a word with a weight, such as days=200",
-        "--objective  | cost=1,cost=2| 'cost' has two weights",
-        "--objective  | cost=-1      | weights must be 0 or more, and one of them more than 0",
-        "--objective  | days=NaN     | weights must be 0 or more",
-        "--ignore-gate| pull_fail    | did you mean 'pull_fails'?",
-        "--ignore-gate| zzzzzzzzzzzz | the gates are",
-        "--alternatives| 0           | '0' is not a whole number from 1 to 1000"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "--cables     | 0            | '0' is not a whole number from 1 to 10000",
+                "--cables     | 1.5          | '1.5' is not a whole number",
+                "--objective  | costs        | did you mean cost?",
+                "--objective  | cost=x       | 'cost=x' is not a word with a weight, such as days=200",
+                "--objective  | cost=1,cost=2| 'cost' has two weights",
+                "--objective  | cost=-1      | weights must be 0 or more, and one of them more than 0",
+                "--objective  | days=NaN     | weights must be 0 or more",
+                "--ignore-gate| pull_fail    | did you mean 'pull_fails'?",
+                "--ignore-gate| zzzzzzzzzzzz | the gates are",
+                "--alternatives| 0           | '0' is not a whole number from 1 to 1000"
+            })
     void wrongWordsAreUsageErrors(String option, String word, String expected) {
         CommandRun found = option.equals("--cables")
                 ? path("full", "V0", "V1", option, word)
@@ -269,10 +276,21 @@ class PathCommandTest {
         Path run = runs.resolve("full");
         Path link = Files.createSymbolicLink(folder.resolve("link"), run);
 
-        for (Path output : List.of(run, run.resolve("path"), run.resolve("a/../b/c"), link.resolve("x"), runs, run.resolve("."))) {
+        for (Path output :
+                List.of(run, run.resolve("path"), run.resolve("a/../b/c"), link.resolve("x"), runs, run.resolve("."))) {
             for (String overwrite : List.of("--overwrite", "--quiet")) {
                 CommandRun found = CommandRun.of(
-                        "path", run.toString(), "--from", "V0", "--to", "V1", "--cables", "1", "--output", output.toString(), overwrite);
+                        "path",
+                        run.toString(),
+                        "--from",
+                        "V0",
+                        "--to",
+                        "V1",
+                        "--cables",
+                        "1",
+                        "--output",
+                        output.toString(),
+                        overwrite);
                 assertThat(found.exitCode()).as(output.toString()).isEqualTo(ExitCode.USAGE);
                 assertThat(found.complaint()).contains("the folder of the run");
             }
@@ -284,7 +302,16 @@ class PathCommandTest {
     void earlierResultsAreReplacedOnlyWithLeaveAndOnlyWhatIsOurs() throws IOException {
         Path output = folder.resolve("path");
         String[] args = {
-            "path", runs.resolve("full").toString(), "--from", "V0", "--to", "V1", "--cables", "1", "--output", output.toString()
+            "path",
+            runs.resolve("full").toString(),
+            "--from",
+            "V0",
+            "--to",
+            "V1",
+            "--cables",
+            "1",
+            "--output",
+            output.toString()
         };
         assertThat(CommandRun.of(args).exitCode()).isZero();
         CommandRun second = CommandRun.of(args);

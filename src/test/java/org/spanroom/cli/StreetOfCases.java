@@ -42,7 +42,10 @@ final class StreetOfCases {
         ducts.add(duct("embargo", 7, "\"inner\": 3, \"cables\": 3, \"embargo\": \"2027-06-30\""));
         ducts.add(duct("reserved", 8, "\"inner\": 4, \"cables\": 1, \"reserved\": 2, \"spliced\": \"yes\""));
         ducts.add(duct("plain", 9, "\"inner\": 3, \"cables\": 3"));
-        ducts.add(feature("\"duct\": \"island\", \"inner\": 3, \"cables\": 3", "LineString", "[[-30, 40.005], [-29.999, 40.005]]"));
+        ducts.add(feature(
+                "\"duct\": \"island\", \"inner\": 3, \"cables\": 3",
+                "LineString",
+                "[[-30, 40.005], [-29.999, 40.005]]"));
         var vaults = new ArrayList<String>();
         for (int vault = 0; vault <= CASES.size(); vault++) {
             vaults.add(feature("\"vault\": \"V" + vault + "\"", "Point", "[" + lonDeg(vault) + ", 40]"));
@@ -65,8 +68,7 @@ final class StreetOfCases {
                       vaults: {file: '%1$s/vaults.geojson', fields: {vault: vault}}
                     assumed: {in_service: live}
                     permit: {on_date: %2$s}
-                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE)
-                            + String.join("\n", more));
+                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE) + String.join("\n", more));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

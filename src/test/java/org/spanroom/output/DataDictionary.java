@@ -144,13 +144,17 @@ final class DataDictionary {
         parts.add(forLater(layout));
         parts.add(ofCommand(MoveColumns.TABLE, "Of `compare`, as the layer of `moves.gpkg` and as `moves.csv`."));
         parts.add(ofCommand(PathColumns.PATHS, "Of `path`, as a table of `path.gpkg` and as `paths.csv`."));
-        parts.add(ofCommand(PathColumns.SECTIONS, "Of `path`, as the layer of `path.gpkg` and as `path_sections.csv`."));
+        parts.add(
+                ofCommand(PathColumns.SECTIONS, "Of `path`, as the layer of `path.gpkg` and as `path_sections.csv`."));
         parts.add(ofCommand(
                 CorridorColumns.CORRIDORS, "Of `corridors`, as a layer of `corridors.gpkg` and as `corridors.csv`."));
-        parts.add(ofCommand(CorridorColumns.SECTIONS, "Of `corridors`, as a layer of `corridors.gpkg` and as `sections.csv`."));
-        parts.add(ofCommand(ConnectColumns.CONNECTIONS, "Of `connect`, as a layer of `connect.gpkg` and as `connections.csv`."));
         parts.add(ofCommand(
-                ConnectColumns.SECTIONS, "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
+                CorridorColumns.SECTIONS, "Of `corridors`, as a layer of `corridors.gpkg` and as `sections.csv`."));
+        parts.add(ofCommand(
+                ConnectColumns.CONNECTIONS, "Of `connect`, as a layer of `connect.gpkg` and as `connections.csv`."));
+        parts.add(ofCommand(
+                ConnectColumns.SECTIONS,
+                "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);

@@ -29,14 +29,13 @@ class ConnectPlanTest {
     }
 
     private static Connection ask(String name, int from, int to, int cables, OptionalDouble value, boolean must) {
-        return new Connection(
-                2, name, "V" + from, "V" + to, cables, value, Optional.empty(), must, Optional.empty());
+        return new Connection(2, name, "V" + from, "V" + to, cables, value, Optional.empty(), must, Optional.empty());
     }
 
     private static List<ConnectionResult> results(DuctNetwork network, boolean serveAll, Connection... rows) {
         var plan = new ConnectPlan(network, List.of(rows), serveAll);
-        SearchSettings settings = SearchSettings.DEFAULT.withIterations(200).withThreads(1);
-        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, () -> false);
+        SearchSettings settings = SearchSettings.DEFAULT.withIterations(200);
+        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings);
         return plan.results(found.design(), found.unserved());
     }
 
@@ -53,15 +52,17 @@ class ConnectPlanTest {
     @ParameterizedTest
     @CsvSource({"3, 3, 2, 2", "4, 2, 2, 3", "4, 3, 1, 3", "3, 3, 1, 3"})
     void cablesAreNotSplitOverDucts(int first, int second, int third, long served) {
-        DuctNetwork network = new NetworkBuilder(2).section(0, 1, 50, free("a", 4), free("b", 4)).build();
+        DuctNetwork network = new NetworkBuilder(2)
+                .section(0, 1, 50, free("a", 4), free("b", 4))
+                .build();
 
-        List<ConnectionResult> results = results(
-                network, true, ask("1", 0, 1, first), ask("2", 1, 0, second), ask("3", 0, 1, third));
+        List<ConnectionResult> results =
+                results(network, true, ask("1", 0, 1, first), ask("2", 1, 0, second), ask("3", 0, 1, third));
 
         assertThat(results.stream().filter(ConnectionResult::isServed)).hasSize((int) served);
         assertThat(results.stream().filter(result -> !result.isServed()))
-                .allSatisfy(result -> assertThat(result.whyNot())
-                        .isEqualTo("with the other connections no room is left on any way"));
+                .allSatisfy(result ->
+                        assertThat(result.whyNot()).isEqualTo("with the other connections no room is left on any way"));
     }
 
     /** 1,000 for 4 and 2 cables: each pays by its cables, and both know of each other; free positions are shared by others. */
@@ -94,7 +95,8 @@ class ConnectPlanTest {
         List<ConnectionResult> one = results(network, true, ask("x", 0, 1, 3), ask("y", 0, 1, 3), ask("z", 0, 1, 3));
 
         assertThat(results).extracting(ConnectPlanTest::way).containsOnly("free empty");
-        assertThat(one.stream().filter(result -> way(result).equals("recover full"))).hasSize(1);
+        assertThat(one.stream().filter(result -> way(result).equals("recover full")))
+                .hasSize(1);
     }
 
     /** The far part has no duct with room; a must is served by a new one, whatever it costs, and others only if they are worth it. */
@@ -107,7 +109,8 @@ class ConnectPlanTest {
                 .build();
         OptionalDouble worth = value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
 
-        ConnectionResult result = results(network, false, ask("x", 0, 2, 2, worth, must)).get(0);
+        ConnectionResult result =
+                results(network, false, ask("x", 0, 2, 2, worth, must)).get(0);
 
         assertThat(way(result)).isEqualTo(served ? "free a, build new1" : "");
         assertThat(result.whyNot())
@@ -126,14 +129,17 @@ class ConnectPlanTest {
     /** Three groups of 4 need three new ducts of 4: one trench, 10,000, and two more ducts in it for 1,000 each; 4,000 for each. */
     @Test
     void ductsThatAreBuiltTogetherShareTheirTrench() {
-        DuctNetwork network = new NetworkBuilder(2).section(0, 1, 50, newDuct(4, 10_000, 1_000, 90)).build();
+        DuctNetwork network = new NetworkBuilder(2)
+                .section(0, 1, 50, newDuct(4, 10_000, 1_000, 90))
+                .build();
 
         List<ConnectionResult> results =
                 results(network, true, ask("x", 0, 1, 4), ask("y", 0, 1, 4), ask("z", 0, 1, 4));
 
-        assertThat(results).extracting(ConnectPlanTest::way).containsExactlyInAnyOrder("build new1", "build new2", "build new3");
         assertThat(results)
-                .allSatisfy(result -> assertThat(result.shareMoney()).isCloseTo(4_000, within(1e-9)));
+                .extracting(ConnectPlanTest::way)
+                .containsExactlyInAnyOrder("build new1", "build new2", "build new3");
+        assertThat(results).allSatisfy(result -> assertThat(result.shareMoney()).isCloseTo(4_000, within(1e-9)));
     }
 
     @Test
@@ -168,7 +174,8 @@ class ConnectPlanTest {
     /** Two rows that are equal but for their line are two connections. */
     @Test
     void twoRowsOfOneContentAreTwoConnections() {
-        DuctNetwork network = new NetworkBuilder(2).section(0, 1, 50, free("a", 2)).build();
+        DuctNetwork network =
+                new NetworkBuilder(2).section(0, 1, 50, free("a", 2)).build();
 
         List<ConnectionResult> results = results(network, true, ask("x", 0, 1, 1), ask("y", 0, 1, 1));
 
@@ -185,15 +192,7 @@ class ConnectPlanTest {
                 .section(0, 1, 50, duct("a", 0, 2, 5, 10, 15))
                 .build();
         var row = new Connection(
-                2,
-                "x",
-                "V0",
-                "V1",
-                1,
-                OptionalDouble.empty(),
-                Optional.ofNullable(neededBy),
-                false,
-                Optional.empty());
+                2, "x", "V0", "V1", 1, OptionalDouble.empty(), Optional.ofNullable(neededBy), false, Optional.empty());
 
         assertThat(results(network, true, row).get(0).isOnTime(ON_DATE)).isEqualTo(Optional.ofNullable(onTime));
     }

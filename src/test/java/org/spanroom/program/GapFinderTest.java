@@ -37,7 +37,8 @@ class GapFinderTest {
 
     @Test
     void sectionsThatTakeNothingStillJoin() {
-        DuctNetwork network = new NetworkBuilder(2).section(0, 1, 10, free("a", 0)).build();
+        DuctNetwork network =
+                new NetworkBuilder(2).section(0, 1, 10, free("a", 0)).build();
 
         assertThat(new GapFinder(network).find(0, 1)).isEqualTo(new Gap(true, 0, Optional.empty()));
     }
@@ -68,7 +69,8 @@ class GapFinderTest {
                 .place(3, Double.NaN, Double.NaN)
                 .build();
 
-        assertThat(new GapFinder(network).find(0, 2).ends().orElseThrow().from()).isEqualTo(1);
+        assertThat(new GapFinder(network).find(0, 2).ends().orElseThrow().from())
+                .isEqualTo(1);
         assertThat(new GapFinder(network).find(0, 3)).isEqualTo(new Gap(false, 0, Optional.empty()));
         assertThat(new GapFinder(network).find(3, 0).ends()).isEmpty();
     }

@@ -20,7 +20,11 @@ import org.spanroom.model.program.WayStep;
 /** What is used first in a section: what is free, then what is recovered, then what is built; never two ducts for one group of cables. */
 class SectionStepsTest {
     private static SectionOffer section(NewDuctOffer newDuct, DuctOffer... ducts) {
-        return new NetworkBuilder(2).section(0, 1, 100, newDuct, ducts).build().sections().get(0);
+        return new NetworkBuilder(2)
+                .section(0, 1, 100, newDuct, ducts)
+                .build()
+                .sections()
+                .get(0);
     }
 
     private static Optional<WayStep> find(int cables, NewDuctOffer newDuct, DuctOffer... ducts) {
@@ -28,15 +32,23 @@ class SectionStepsTest {
     }
 
     private static String taken(Optional<WayStep> step) {
-        return step.map(found -> found.action().key() + found.duct().map(duct -> " " + duct.spanId()).orElse(""))
+        return step.map(found -> found.action().key()
+                        + found.duct().map(duct -> " " + duct.spanId()).orElse(""))
                 .orElse("none");
     }
 
     /** Ducts: empty one of 6, partly used one of 2 now and 9 after recovery, full one of 0 and 4; a new one would take 12. */
     @ParameterizedTest
     @CsvSource({
-        "1, free used", "2, free used", "3, free empty", "6, free empty", "7, recover used", "9, recover used",
-        "10, build", "12, build", "13, none"
+        "1, free used",
+        "2, free used",
+        "3, free empty",
+        "6, free empty",
+        "7, recover used",
+        "9, recover used",
+        "10, build",
+        "12, build",
+        "13, none"
     })
     void whatIsFreeIsUsedFirstAndTheTightestOfIt(int cables, String expected) {
         assertThat(taken(find(
@@ -51,14 +63,17 @@ class SectionStepsTest {
     /** 4 + 4 positions do not take 6 cables that go together. */
     @Test
     void cablesAreNotSplitOverDucts() {
-        assertThat(taken(find(6, NetworkBuilder.NO_BUILD, free("a", 4), free("b", 4)))).isEqualTo("none");
-        assertThat(taken(find(6, newDuct(6, 900, 100, 0), free("a", 4), duct("b", 4, 5, 1)))).isEqualTo("build");
+        assertThat(taken(find(6, NetworkBuilder.NO_BUILD, free("a", 4), free("b", 4))))
+                .isEqualTo("none");
+        assertThat(taken(find(6, newDuct(6, 900, 100, 0), free("a", 4), duct("b", 4, 5, 1))))
+                .isEqualTo("build");
     }
 
     /** A new duct may be cheaper and sooner than recovery; it is built only where nothing else goes. */
     @Test
     void nothingIsBuiltWhereADuctCanBeRecovered() {
-        assertThat(taken(find(3, newDuct(9, 1, 1, 0), duct("a", 0, 3, 70_000, 300, 1)))).isEqualTo("recover a");
+        assertThat(taken(find(3, newDuct(9, 1, 1, 0), duct("a", 0, 3, 70_000, 300, 1))))
+                .isEqualTo("recover a");
     }
 
     @Test

@@ -141,11 +141,7 @@ class WayFinderTest {
     @Test
     void pastEmbargoesDoNotCount() {
         DuctNetwork network = new NetworkBuilder(2)
-                .section(
-                        0,
-                        1,
-                        100,
-                        duct("a", 1, 2, 10, 5, Optional.of(LocalDate.of(2026, 3, 1)), OptionalLong.of(15)))
+                .section(0, 1, 100, duct("a", 1, 2, 10, 5, Optional.of(LocalDate.of(2026, 3, 1)), OptionalLong.of(15)))
                 .build();
 
         assertThat(best(network, 2, 1, PathObjective.COST).earliest(ON_DATE)).isEqualTo(ON_DATE.plusDays(5));
@@ -191,8 +187,11 @@ class WayFinderTest {
                 .section(2, 3, 100, newDuct(9, 500, 100, 90))
                 .build();
 
-        assertThat(best(network, 2, 2, PathObjective.COST).binding().section().id()).isEqualTo("S1");
-        assertThat(best(network, 2, 3, PathObjective.COST).binding().section().id()).isEqualTo("S2");
-        assertThat(best(network, 2, 1, PathObjective.COST).binding().section().widthPositions()).isEqualTo(9);
+        assertThat(best(network, 2, 2, PathObjective.COST).binding().section().id())
+                .isEqualTo("S1");
+        assertThat(best(network, 2, 3, PathObjective.COST).binding().section().id())
+                .isEqualTo("S2");
+        assertThat(best(network, 2, 1, PathObjective.COST).binding().section().widthPositions())
+                .isEqualTo(9);
     }
 }

@@ -32,8 +32,7 @@ class WayLawTest {
     /** What one choice of ducts along one simple way comes to, calculated here from the offers. */
     private record Figures(double money, double lengthM, long days, long draws) {
         Figures plus(double moreMoney, double moreM, long otherDays, long otherDraws) {
-            return new Figures(
-                    money + moreMoney, lengthM + moreM, Math.max(days, otherDays), draws & otherDraws);
+            return new Figures(money + moreMoney, lengthM + moreM, Math.max(days, otherDays), draws & otherDraws);
         }
 
         double value(PathObjective objective) {
@@ -77,7 +76,8 @@ class WayLawTest {
         if (now < 0 || after <= now) {
             return free(spanId, Math.max(0, now));
         }
-        long draws = random.nextLong() | random.nextLong();
+        long some = random.nextLong();
+        long draws = some | random.nextLong();
         return duct(
                 spanId,
                 now,
@@ -207,13 +207,14 @@ class WayLawTest {
         if (all.isEmpty()) {
             return;
         }
-        for (PathObjective objective : List.of(
-                PathObjective.CHANCE, new PathObjective(1, 0, 0, 60), new PathObjective(1, 5, 20, 90))) {
+        for (PathObjective objective :
+                List.of(PathObjective.CHANCE, new PathObjective(1, 0, 0, 60), new PathObjective(1, 5, 20, 90))) {
             double found = finder.value(finder.find(0, to, objective, 1).get(0), objective);
             for (PathObjective other : List.of(PathObjective.COST, PathObjective.LENGTH)) {
                 assertThat(found)
                         .as("%s, best for %s", objective, other)
-                        .isLessThanOrEqualTo(finder.value(finder.find(0, to, other, 1).get(0), objective) + 1e-9);
+                        .isLessThanOrEqualTo(
+                                finder.value(finder.find(0, to, other, 1).get(0), objective) + 1e-9);
             }
             double least = all.stream()
                     .mapToDouble(figures -> figures.value(objective))

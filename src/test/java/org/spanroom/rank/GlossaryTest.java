@@ -180,15 +180,14 @@ class GlossaryTest {
     /** Sorted, so that a term is found without a search. */
     @Test
     void termsStandInOrder() throws IOException {
-        for (String name :
-                List.of(
-                        "Plant",
-                        "Data",
-                        "Room",
-                        "Pulling",
-                        "Work, permits and money",
-                        "Ranking and confidence",
-                        "Ways and connections")) {
+        for (String name : List.of(
+                "Plant",
+                "Data",
+                "Room",
+                "Pulling",
+                "Work, permits and money",
+                "Ranking and confidence",
+                "Ways and connections")) {
             List<String> terms = part(name).stream()
                     .filter(line -> line.startsWith("| ") && !line.startsWith("| term"))
                     .map(line -> line.split("\\|", -1)[1].strip().toLowerCase(Locale.ROOT))

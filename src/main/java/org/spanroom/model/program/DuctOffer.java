@@ -41,9 +41,5 @@ public record DuctOffer(
      * @param feasibleDraws in which of the first samples of the simulation it works, as bits; empty where that was not simulated
      */
     public record Recovery(
-            Costs costs,
-            double siteHours,
-            int leadDays,
-            Optional<LocalDate> notBefore,
-            OptionalLong feasibleDraws) {}
+            Costs costs, double siteHours, int leadDays, Optional<LocalDate> notBefore, OptionalLong feasibleDraws) {}
 }

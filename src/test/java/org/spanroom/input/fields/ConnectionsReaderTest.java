@@ -64,27 +64,30 @@ class ConnectionsReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '\u00a7', value = {
-        "A,V1,V2,0,,,          | cables is '0', not a whole number from 1 to 10000",
-        "A,V1,V2,10001,,,      | cables is '10001', not a whole number from 1 to 10000",
-        "A,V1,V2,2.5,,,        | cables is '2.5', not a whole number from 1 to 10000",
-        "A,V1,V2,-1,,,         | cables is '-1', not a whole number from 1 to 10000",
-        "A,V1,V2,,,,           | cables is '', not a whole number from 1 to 10000",
-        "A,V1,V2,2,-5,,        | value is '-5', not an amount of money of 0 or more",
-        "A,V1,V2,2,12k,,       | value is '12k', not an amount of money of 0 or more",
-        "A,V1,V2,2,100d,,      | value is '100d', not an amount of money of 0 or more",
-        "A,V1,V2,2,NaN,,       | value is 'NaN', not an amount of money of 0 or more",
-        "A,V1,V2,2,1e9,,       | value is '1e9', not an amount of money of 0 or more",
-        "A,V1,V2,2,$5,,        | value is '$5', not an amount of money of 0 or more",
-        "A,V1,V2,2,\"1,25\",,  | value is '1,25', not an amount of money of 0 or more",
-        "A,V1,V2,2,,31.3.2027, | needed_by is '31.3.2027', not a date such as 2027-03-31",
-        "A,V1,V2,2,,2027-02-30,| needed_by is '2027-02-30', not a date such as 2027-03-31",
-        "A,V1,V2,2,,,perhaps   | must is 'perhaps', neither yes nor no",
-        ",V1,V2,2,,,           | it has no name",
-        "A,,V2,2,,,            | it needs two vaults, in the columns from and to",
-        "A,V1                  | it needs two vaults, in the columns from and to; cables is '', not a whole number from 1 to 10000",
-        "A,V1,V2,x,y,z,w       | cables is 'x', not a whole number from 1 to 10000; value is 'y', not an amount of money of 0 or more; needed_by is 'z', not a date such as 2027-03-31; must is 'w', neither yes nor no"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\u00a7',
+            value = {
+                "A,V1,V2,0,,,          | cables is '0', not a whole number from 1 to 10000",
+                "A,V1,V2,10001,,,      | cables is '10001', not a whole number from 1 to 10000",
+                "A,V1,V2,2.5,,,        | cables is '2.5', not a whole number from 1 to 10000",
+                "A,V1,V2,-1,,,         | cables is '-1', not a whole number from 1 to 10000",
+                "A,V1,V2,,,,           | cables is '', not a whole number from 1 to 10000",
+                "A,V1,V2,2,-5,,        | value is '-5', not an amount of money of 0 or more",
+                "A,V1,V2,2,12k,,       | value is '12k', not an amount of money of 0 or more",
+                "A,V1,V2,2,100d,,      | value is '100d', not an amount of money of 0 or more",
+                "A,V1,V2,2,NaN,,       | value is 'NaN', not an amount of money of 0 or more",
+                "A,V1,V2,2,1e9,,       | value is '1e9', not an amount of money of 0 or more",
+                "A,V1,V2,2,$5,,        | value is '$5', not an amount of money of 0 or more",
+                "A,V1,V2,2,\"1,25\",,  | value is '1,25', not an amount of money of 0 or more",
+                "A,V1,V2,2,,31.3.2027, | needed_by is '31.3.2027', not a date such as 2027-03-31",
+                "A,V1,V2,2,,2027-02-30,| needed_by is '2027-02-30', not a date such as 2027-03-31",
+                "A,V1,V2,2,,,perhaps   | must is 'perhaps', neither yes nor no",
+                ",V1,V2,2,,,           | it has no name",
+                "A,,V2,2,,,            | it needs two vaults, in the columns from and to",
+                "A,V1                  | it needs two vaults, in the columns from and to; cables is '', not a whole number from 1 to 10000",
+                "A,V1,V2,x,y,z,w       | cables is 'x', not a whole number from 1 to 10000; value is 'y', not an amount of money of 0 or more; needed_by is 'z', not a date such as 2027-03-31; must is 'w', neither yes nor no"
+            })
     void aRowThatCannotBeUsedIsKeptWithAllItsReasons(String cells, String expected) throws IOException {
         assertThat(row(cells).problem()).contains(expected);
     }
@@ -106,15 +109,18 @@ class ConnectionsReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '\u00a7', value = {
-        "''                              | the table of connections is empty",
-        "name,from,to,cables             | the table of connections has no rows",
-        "name,from,to,cables~,,,~        | the table of connections has no rows",
-        "name,form,to,cables~A,V1,V2,1   | the column 'from' is missing; is it 'form'?",
-        "name,from,to,Cable~A,V1,V2,1    | the column 'cables' is missing; is it 'Cable'?",
-        "from,to,cables~V1,V2,1          | the column 'name' is missing",
-        "name,from,to,cables,To~A,B,C,1,D| two columns are called to"
-    })
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '\u00a7',
+            value = {
+                "''                              | the table of connections is empty",
+                "name,from,to,cables             | the table of connections has no rows",
+                "name,from,to,cables~,,,~        | the table of connections has no rows",
+                "name,form,to,cables~A,V1,V2,1   | the column 'from' is missing; is it 'form'?",
+                "name,from,to,Cable~A,V1,V2,1    | the column 'cables' is missing; is it 'Cable'?",
+                "from,to,cables~V1,V2,1          | the column 'name' is missing",
+                "name,from,to,cables,To~A,B,C,1,D| two columns are called to"
+            })
     void aFileThatIsNoTableOfConnections(String text, String expected) {
         String table = text.equals("''") ? "" : text.replace('~', '\n');
 
