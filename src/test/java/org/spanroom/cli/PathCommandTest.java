@@ -208,6 +208,18 @@ class PathCommandTest {
         assertThat(folder.resolve("path")).doesNotExist();
     }
 
+    /** A loop joins nothing, and its vault is known nevertheless. */
+    @Test
+    void aLoopIsNoSection() {
+        assertThat(csv(runs.resolve("full").resolve("spans.csv")))
+                .filteredOn(row -> row.get("exclusion").equals("loop"))
+                .hasSize(2);
+        CommandRun found = path("full", "L", "V0", "--cables", 1);
+        assertThat(found.exitCode()).isEqualTo(ExitCode.INPUT);
+        assertThat(found.complaint())
+                .containsPattern("the gap is narrowest between vault L and vault V10, 85\\d m apart");
+    }
+
     @Test
     void moreCablesThanAnyDuctTakesSaysHowManyGo() {
         CommandRun found = path("full", "V0", "V10", "--cables", 99);

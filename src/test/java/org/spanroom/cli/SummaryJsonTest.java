@@ -109,6 +109,7 @@ class SummaryJsonTest {
         }
         String[] ends = {"--from", vaults.get(0), "--to", vaults.get(1)};
         collect(json("path", at("run"), ends[0], ends[1], ends[2], ends[3], "--cables", "1", "--output", at("path")), keys);
+        collect(json("corridors", at("run"), "--output", at("corridors")), keys);
         Path table = Files.writeString(
                 folder.resolve("connections.csv"),
                 "name,from,to,cables\na," + vaults.get(0) + "," + vaults.get(1) + ",1\nb,x,y,1\n");
