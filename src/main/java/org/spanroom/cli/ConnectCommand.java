@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -89,10 +90,13 @@ final class ConnectCommand implements Callable<Integer> {
     @Option(
             names = "--iterations",
             paramLabel = "N",
-            defaultValue = "20000",
             converter = WholeNumber.OfIterations.class,
-            description = "How long to search; more iterations find cheaper plans. By default ${DEFAULT-VALUE}.")
-    int iterations = 20_000;
+            description = {
+                "How long to search; more iterations find cheaper plans. By default 20000, and 200 for each"
+                        + " connection where there are more than 100."
+            })
+    @Nullable
+    Integer iterations;
 
     @Option(
             names = "--seed",
@@ -146,11 +150,12 @@ final class ConnectCommand implements Callable<Integer> {
     public Integer call() {
         Integer asked = threads;
         Integer seconds = mostSeconds;
+        Integer given = iterations;
         var request = new ConnectRun.Request(
                 connections,
                 served == Served.ALL,
                 seed,
-                iterations,
+                given == null ? OptionalInt.empty() : OptionalInt.of(given),
                 asked == null ? Runtime.getRuntime().availableProcessors() : asked,
                 seconds == null ? OptionalDouble.empty() : OptionalDouble.of(seconds),
                 ignoredGates);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.ObjIntConsumer;
@@ -22,11 +23,11 @@ import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.program.ConnectPlan;
 import org.spanroom.program.bound.BoundSettings;
 import org.spanroom.program.bound.DesignBound;
-import org.spanroom.program.bound.Spread;
 import org.spanroom.program.design.Design;
 import org.spanroom.program.design.DesignChecker;
 import org.spanroom.program.design.DesignSearch;
 import org.spanroom.program.design.SearchSettings;
+import org.spanroom.program.design.Spread;
 
 /** The cheapest way to serve connections together: what is recovered or built is paid once and shared. */
 public final class ConnectRun {
@@ -43,7 +44,7 @@ public final class ConnectRun {
      *
      * @param connections the table of connections
      * @param serveAll whether each is served at any cost; otherwise those that are no must only if they are worth it
-     * @param iterations of each start of the search
+     * @param iterations of each start of the search; empty for as many as the connections suggest
      * @param threads how many may work
      * @param mostSeconds a limit of time, which makes the result depend on the machine; empty for none
      * @param ignoredGates keys of gates that are treated as open
@@ -52,7 +53,7 @@ public final class ConnectRun {
             Path connections,
             boolean serveAll,
             long seed,
-            int iterations,
+            OptionalInt iterations,
             int threads,
             OptionalDouble mostSeconds,
             Set<String> ignoredGates) {
@@ -151,11 +152,12 @@ public final class ConnectRun {
     }
 
     private static DesignSearch.Result search(ConnectPlan plan, Request request, BooleanSupplier stop) {
-        SearchSettings settings = SearchSettings.DEFAULT
-                .withSeed(request.seed())
-                .withIterations(request.iterations())
-                .withThreads(request.threads());
-        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, stop);
+        int demands = plan.problem().demands().size();
+        SearchSettings standard = SearchSettings.forDemands(demands).withSeed(request.seed());
+        SearchSettings settings = request.iterations().isPresent()
+                ? standard.withIterations(request.iterations().getAsInt())
+                : standard;
+        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, spread(request.threads()), stop);
         List<String> problems = DesignChecker.problems(plan.problem(), found.design());
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the design does not hold: " + problems.get(0));

@@ -36,18 +36,19 @@ public final class NativeSolver {
     private static final List<String> WINDOWS_ORDER = List.of(
             "zlib1", "bz2", "abseil_dll", "re2", "libutf8_validity", "libprotobuf", "highs", "libscip", "ortools");
 
-    private static @Nullable Optional<String> outcome;
+    /** Why the library is missing, "" where it can be used, null as long as that has not been tried. */
+    private static @Nullable String outcome;
 
     private NativeSolver() {}
 
     /** Loads the library if that has not been tried, and returns why it is missing; empty where it can be used. */
     public static synchronized Optional<String> load() {
-        Optional<String> known = outcome;
+        String known = outcome;
         if (known == null) {
-            known = tryToLoad(platform());
+            known = tryToLoad(platform()).orElse("");
             outcome = known;
         }
-        return known;
+        return Optional.of(known).filter(reason -> !reason.isEmpty());
     }
 
     /** Returns the name of this platform as the library's files have it. */

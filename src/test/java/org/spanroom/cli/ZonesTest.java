@@ -273,12 +273,10 @@ class ZonesTest {
     })
     void spansListWhatTheirRecoveryNeedsInAdditionToEveryRecovery(String everywhere, String here) throws IOException {
         Path config = folder.resolve("config.yaml");
-        Files.writeString(
-                config,
-                Files.readString(config)
-                        .replace("{on_date: 2027-01-15}", """
+        Files.writeString(config, Files.readString(config).replace("{on_date: 2027-01-15}", """
                                 {on_date: 2027-01-15, everywhere: {recovery: [%s]}}
-                                """.formatted(everywhere).strip()));
+                                """.formatted(everywhere)
+                .strip()));
         Path run = rank("run", "--zones", zones);
 
         CSVRecord span = row(run.resolve("spans.csv"), "duct", "D-1");
@@ -291,9 +289,7 @@ class ZonesTest {
                 .readTree(CommandRun.of("explain", id, "--run", run.toString(), "--json")
                         .out())
                 .get("permits");
-        assertThat(permits.get("recovery_needs"))
-                .extracting(JsonNode::asText)
-                .containsExactlyElementsOf(all);
+        assertThat(permits.get("recovery_needs")).extracting(JsonNode::asText).containsExactlyElementsOf(all);
         assertThat(row(run.resolve("permits.csv"), "zone_id", "Z-2").get("recovery_needs"))
                 .isEqualTo("night_work");
         Set<String> avoided =

@@ -63,7 +63,8 @@ class NativeSolverTest {
     void platformWithoutLibraryIsAReason() throws IOException {
         Path place = Files.createDirectory(folder.resolve("tmp"));
 
-        assertThat(endCode(place, "-D" + NativeSolver.PLATFORM_PROPERTY + "=none")).isEqualTo(Loading.DONE_WITHOUT);
+        assertThat(endCode(place, "-D" + NativeSolver.PLATFORM_PROPERTY + "=none"))
+                .isEqualTo(Loading.DONE_WITHOUT);
         assertThat(left(place)).isEmpty();
     }
 

@@ -49,9 +49,13 @@ class CorridorsTest {
     /** Vaults on a grid of ten columns, about 100 m apart. */
     private static DuctNetwork network(int vaults, List<SectionOffer> sections) {
         List<VaultPlace> places = IntStream.range(0, vaults)
-                .mapToObj(vault -> new VaultPlace("V" + vault, -127 + 0.001 * (vault % 10), 38 + 0.001 * (vault / 10)))
+                .mapToObj(vault -> new VaultPlace("V" + vault, -127 + 0.001 * (vault % 10), 38 + 0.001 * row(vault)))
                 .toList();
         return new DuctNetwork(places, sections, 64, DAY);
+    }
+
+    private static int row(int vault) {
+        return vault / 10;
     }
 
     private static List<String> ids(Corridor corridor) {
@@ -94,8 +98,9 @@ class CorridorsTest {
 
         List<Corridor> corridors = new Corridors(crossing, 1).ranked();
 
-        assertThat(corridors).extracting(CorridorsTest::ids).anySatisfy(ids -> assertThat(ids)
-                .containsExactlyInAnyOrder("B1:10:11", "B1:11:21"));
+        assertThat(corridors)
+                .extracting(CorridorsTest::ids)
+                .anySatisfy(ids -> assertThat(ids).containsExactlyInAnyOrder("B1:10:11", "B1:11:21"));
         // B2 and B3 meet at a right angle, so that each is an island.
         assertThat(corridors.stream().filter(Corridor::isIsland).map(CorridorsTest::ids))
                 .containsExactlyInAnyOrder(List.of("B2:11:12"), List.of("B3:1:11"));
@@ -162,7 +167,9 @@ class CorridorsTest {
                         .filter(step -> step.action() == WayStep.Action.RECOVER)
                         .isPresent())
                 .count();
-        assertThat(corridors.stream().mapToLong(corridor -> corridor.recovered().size()).sum())
+        assertThat(corridors.stream()
+                        .mapToLong(corridor -> corridor.recovered().size())
+                        .sum())
                 .isEqualTo(recovered);
     }
 
@@ -191,7 +198,8 @@ class CorridorsTest {
     @Test
     void aWayAndItsReverseShareAllTheirLength() {
         SectionOffer only = section("B1", 0, 1, 3, 3, 0);
-        WayStep step = SectionSteps.find(only, 2, SectionSteps.RecoveryFilter.ALL).orElseThrow();
+        WayStep step =
+                SectionSteps.find(only, 2, SectionSteps.RecoveryFilter.ALL).orElseThrow();
         var way = new Way(2, List.of(step));
 
         assertThat(way.sharedM(way)).isEqualTo(way.lengthM());

@@ -6,6 +6,7 @@ import org.spanroom.pipeline.NativeSolver;
 import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.DesignSearch;
 import org.spanroom.program.design.SearchSettings;
+import org.spanroom.program.design.Spread;
 
 /**
  * Prints the lower bound of a drawn network as it rises, beside the cost of a design.
@@ -47,7 +48,8 @@ final class BoundBench {
             return now > seconds;
         });
         print(seconds() - start, bound, costMoney);
-        if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks() && NativeSolver.load().isEmpty()) {
+        if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks()
+                && NativeSolver.load().isEmpty()) {
             double before = seconds();
             var settings = new BoundSettings(1000, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
             double money = DesignBound.program(reduced, demands, settings, costMoney, Spread.ON_ONE_THREAD)

@@ -25,8 +25,9 @@ public final class ConnectQuality {
     /** Prints the table; arguments: sizes (1 to 3), cities of each size, iterations (0 for the default), 1 for the longer runs too. */
     public static void main(String[] args) {
         var quality = new ConnectQuality(Integer.parseInt(args[2]), (problem, design) -> OptionalDouble.empty());
-        System.out.println("spans/conn. seed    pieces  links   served  least cost     time s processor s  peak MiB   bound       gap   "
-                + "10 x cost      time s   above");
+        System.out.println(
+                "spans/conn. seed    pieces  links   served  least cost     time s processor s  peak MiB   bound       gap   "
+                        + "10 x cost      time s   above");
         for (int size = 0; size < Integer.parseInt(args[0]); size++) {
             for (int seed = 1; seed <= Integer.parseInt(args[1]); seed++) {
                 System.out.println(quality.row(SIZES[size][0], SIZES[size][1], seed, args[3].equals("1")));

@@ -47,9 +47,8 @@ final class InventedCity {
             drawn += Math.max(1, count);
         }
         int[] hubs = random.ints(Math.max(2, connections / 30), 0, places).toArray();
-        List<Demand> demands = IntStream.range(0, connections)
-                .mapToObj(each -> demand(hubs))
-                .toList();
+        List<Demand> demands =
+                IntStream.range(0, connections).mapToObj(each -> demand(hubs)).toList();
         return new DesignProblem(places, pieces, demands);
     }
 

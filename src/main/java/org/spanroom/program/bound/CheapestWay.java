@@ -196,7 +196,7 @@ final class CheapestWay {
 
     /** Ties go to the lower place, so that ways do not depend on chance. */
     private boolean isBefore(int place, int other) {
-        return distances[place] < distances[other] || distances[place] == distances[other] && place < other;
+        return distances[place] < distances[other] || (distances[place] == distances[other] && place < other);
     }
 
     private void clear() {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import org.spanroom.program.design.DesignProblem;
+import org.spanroom.program.design.Spread;
 
 /**
  * What no design of a problem can cost less than, whichever ways its demands take.
@@ -54,7 +55,11 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
 
     /** Where the cost of a design is known, the program looks for a cheaper one only, so what it proves is at most that cost. */
     static ProgramBound.Proven program(
-            ReducedNetwork reduced, List<RootedDemand> demands, BoundSettings settings, double knownMoney, Spread spread) {
+            ReducedNetwork reduced,
+            List<RootedDemand> demands,
+            BoundSettings settings,
+            double knownMoney,
+            Spread spread) {
         var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
         var prices = new LagrangeBound(network, spread);
         prices.start();

@@ -1,5 +1,7 @@
 package org.spanroom.program.bound;
 
+import org.spanroom.program.design.Spread;
+
 /**
  * Prices to start from: demand by demand, prices rise on the slots that lead away from its root by what the trunks still bear.
  *

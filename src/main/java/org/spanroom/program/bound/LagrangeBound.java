@@ -3,6 +3,7 @@ package org.spanroom.program.bound;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import org.spanroom.program.design.Spread;
 
 /**
  * A lower bound by prices: each demand pays a price for each slot that it passes, and each trunk takes the prices and pays its cost.
@@ -188,7 +189,7 @@ final class LagrangeBound {
         for (int d = 0; d < prices.length; d++) {
             for (int s = 0; s < prices[d].length; s++) {
                 double velocity = velocities[d][s];
-                if (prices[d][s] == 0 && velocity < 0 || Math.abs(velocity) < 1e-4) {
+                if ((prices[d][s] == 0 && velocity < 0) || Math.abs(velocity) < 1e-4) {
                     velocities[d][s] = 0;
                 } else {
                     square += velocity * velocity;

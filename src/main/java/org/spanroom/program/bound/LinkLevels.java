@@ -19,6 +19,9 @@ record LinkLevels(List<Level> levels) {
      * @param money its cost
      * @param most of each weighted sum the most
      */
+    @SuppressWarnings(
+            "ArrayRecordComponent") // Inside the search only, where objects would cost too much; never changed or
+    // compared.
     record Level(double money, int[] most) {}
 
     LinkLevels {

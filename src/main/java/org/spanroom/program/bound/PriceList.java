@@ -45,7 +45,7 @@ final class PriceList {
             double price = prices[i];
             int code = codes[i];
             int j = i;
-            while (j > 0 && (prices[j - 1] < price || prices[j - 1] == price && codes[j - 1] > code)) {
+            while (j > 0 && (prices[j - 1] < price || (prices[j - 1] == price && codes[j - 1] > code))) {
                 prices[j] = prices[j - 1];
                 codes[j] = codes[j - 1];
                 j--;

@@ -59,11 +59,7 @@ final class ProgramBound {
      * @param mostSeconds a limit of time besides, or 0
      */
     static Proven of(
-            ReducedNetwork network,
-            List<RootedDemand> demands,
-            boolean[][] far,
-            long nodes,
-            double mostSeconds) {
+            ReducedNetwork network, List<RootedDemand> demands, boolean[][] far, long nodes, double mostSeconds) {
         MPSolver solver = MPSolver.createSolver("SCIP");
         if (solver == null || demands.isEmpty()) {
             return Proven.NOTHING;

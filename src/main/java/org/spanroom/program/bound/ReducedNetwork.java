@@ -9,6 +9,8 @@ import org.spanroom.program.design.Demand;
  * @param places how many place numbers there are; some have no link
  * @param sizes cables of a demand of each size, ascending
  */
+@SuppressWarnings(
+        "ArrayRecordComponent") // Inside the search only, where objects would cost too much; never changed or compared.
 record ReducedNetwork(int places, List<Link> links, List<Demand> demands, int[] sizes) {
     ReducedNetwork {
         links = List.copyOf(links);

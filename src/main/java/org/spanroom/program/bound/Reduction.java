@@ -51,7 +51,7 @@ final class Reduction {
 
     private static boolean takes(Piece piece, int cables) {
         return piece.bins().stream().anyMatch(bin -> bin.after() >= cables)
-                || piece.more().most() > 0 && piece.more().positions() >= cables;
+                || (piece.more().most() > 0 && piece.more().positions() >= cables);
     }
 
     private void run() {

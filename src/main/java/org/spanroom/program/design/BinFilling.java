@@ -28,7 +28,15 @@ final class BinFilling {
     record Stage(int bin, int now, int after, double money, boolean isNew) {}
 
     /** What goes in a bin, and in those after it. */
-    record Step(Stage stage, boolean isPaid, int[] filled, @Nullable Step next, double money, int built, int recovered) {
+    @SuppressWarnings("ArrayRecordComponent") // Inside the search only; never changed or compared.
+    record Step(
+            Stage stage,
+            boolean isPaid,
+            int[] filled,
+            @Nullable Step next,
+            double money,
+            int built,
+            int recovered) {
         private boolean isFree() {
             return money == 0 && built == 0 && recovered == 0;
         }
@@ -41,6 +49,7 @@ final class BinFilling {
         }
     }
 
+    @SuppressWarnings("ArrayRecordComponent") // Equality is its own, by content.
     private record State(int stage, int[] counts) {
         @Override
         public boolean equals(Object other) {
@@ -76,11 +85,13 @@ final class BinFilling {
         largestFrom = new int[stages.size() + 1];
         for (int stage = stages.size() - 1; stage >= 0; stage--) {
             roomFrom[stage] = roomFrom[stage + 1] + stages.get(stage).after();
-            largestFrom[stage] = Math.max(largestFrom[stage + 1], stages.get(stage).after());
+            largestFrom[stage] =
+                    Math.max(largestFrom[stage + 1], stages.get(stage).after());
         }
     }
 
     /** Returns the bins that are touched, in order, for so many groups of each size; null where they cannot all be placed. */
+    @SuppressWarnings("ReferenceEquality") // Compared with one of two marks, which are objects of their own.
     @Nullable
     List<Step> fill(int[] counts) {
         @Nullable Step step = best(0, counts);
@@ -122,7 +133,7 @@ final class BinFilling {
         if (!stage.isNew()) {
             tryFills(number, false, stage.now(), counts, best);
         }
-        if (stage.isNew() || stage.after() > stage.now() && stage.money() <= best[0].money()) {
+        if (stage.isNew() || (stage.after() > stage.now() && stage.money() <= best[0].money())) {
             tryFills(number, true, stage.after(), counts, best);
         }
         return best[0];
@@ -175,6 +186,7 @@ final class BinFilling {
         return true;
     }
 
+    @SuppressWarnings("ReferenceEquality") // Compared with one of two marks, which are objects of their own.
     private void offer(int number, boolean isPaid, int[] filled, int[] left, Step[] best) {
         Step next = best(number + 1, left.clone());
         if (next == IMPOSSIBLE) {

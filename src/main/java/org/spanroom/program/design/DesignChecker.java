@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -40,11 +41,15 @@ public final class DesignChecker {
             follow(demand, problem.demands().get(demand), design.ways().get(demand));
         }
         if (!passing.keySet().equals(design.uses().keySet())) {
-            problems.add("ways pass pieces " + passing.keySet() + ", uses are of " + design.uses().keySet());
+            problems.add("ways pass pieces " + passing.keySet() + ", uses are of "
+                    + design.uses().keySet());
             return;
         }
-        passing.forEach((piece, demands) ->
-                checkUse(piece, problem.pieces().get(piece), demands, design.uses().get(piece)));
+        passing.forEach((piece, demands) -> checkUse(
+                piece,
+                problem.pieces().get(piece),
+                demands,
+                Objects.requireNonNull(design.uses().get(piece))));
         checkMoney();
     }
 
@@ -71,12 +76,14 @@ public final class DesignChecker {
     private void checkUse(int number, Piece piece, List<Integer> demands, Design.Use use) {
         String where = "piece " + number + ": ";
         if (!use.binOf().keySet().equals(Set.copyOf(demands))) {
-            problems.add(where + "demands " + demands + " pass, placed are " + use.binOf().keySet());
+            problems.add(where + "demands " + demands + " pass, placed are "
+                    + use.binOf().keySet());
             return;
         }
         Map<Integer, Integer> load = new HashMap<>();
-        use.binOf().forEach((demand, bin) ->
-                load.merge(bin, problem.demands().get(demand).cables(), Integer::sum));
+        use.binOf()
+                .forEach((demand, bin) ->
+                        load.merge(bin, problem.demands().get(demand).cables(), Integer::sum));
         load.forEach((bin, cables) -> {
             int room = room(piece, bin, use);
             if (cables > room) {
@@ -84,7 +91,8 @@ public final class DesignChecker {
             }
         });
         if (use.built() < 0 || use.built() > piece.more().most()) {
-            problems.add(where + use.built() + " ducts built of at most " + piece.more().most());
+            problems.add(where + use.built() + " ducts built of at most "
+                    + piece.more().most());
         }
         if (use.recovered().stream().distinct().count() != use.recovered().size()) {
             problems.add(where + "recovers a bin twice: " + use.recovered());
@@ -109,11 +117,14 @@ public final class DesignChecker {
     }
 
     private void checkMoney() {
-        double work = design.uses().values().stream().mapToDouble(Design.Use::money).sum();
+        double work =
+                design.uses().values().stream().mapToDouble(Design.Use::money).sum();
         compare("work", design.workMoney(), work);
         double unserved = 0;
         for (int demand = 0; demand < design.ways().size(); demand++) {
-            unserved += design.ways().get(demand).isEmpty() ? problem.demands().get(demand).prize() : 0;
+            unserved += design.ways().get(demand).isEmpty()
+                    ? problem.demands().get(demand).prize()
+                    : 0;
         }
         compare("prizes", design.unservedMoney(), unserved);
     }

@@ -42,6 +42,9 @@ final class LinkNetwork {
      * @param from its first node
      * @param to its last node
      */
+    @SuppressWarnings(
+            "ArrayRecordComponent") // Inside the search only, where objects would cost too much; never changed or
+    // compared.
     record Chain(int from, int to, double lengthM, int[] pieces) {}
 
     private void index() {

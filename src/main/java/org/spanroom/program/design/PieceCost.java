@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.program.design.BinFilling.Stage;
@@ -25,6 +26,7 @@ public final class PieceCost {
     private final Map<Counts, PieceOption> known = new HashMap<>();
     private @Nullable OptionLadder ladder;
 
+    @SuppressWarnings("ArrayRecordComponent") // Equality is its own, by content.
     private record Counts(int[] byCables) {
         /** Without the zeros at the end, so that what is equal looks equal. */
         static Counts of(int[] byCables) {
@@ -153,7 +155,8 @@ public final class PieceCost {
                 .toList();
         int built = (int) steps.stream().filter(step -> step.stage().isNew()).count();
         // Summed in the order of the bins, so that a cost does not depend on how it was found
-        double money = recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
+        double money =
+                recovered.stream().mapToDouble(bin -> bins.get(bin).money()).sum() + more.money(built);
         return new PieceOption(recovered, built, money, 0);
     }
 
@@ -196,13 +199,16 @@ public final class PieceCost {
 
     private static Map<Integer, Integer> placed(Map<Integer, Integer> cablesOf, int[] sizes, List<Step> steps) {
         var waiting = new TreeMap<Integer, List<Integer>>();
-        new TreeMap<>(cablesOf).forEach((demand, cables) ->
-                waiting.computeIfAbsent(cables, none -> new ArrayList<>()).add(demand));
+        new TreeMap<>(cablesOf)
+                .forEach((demand, cables) -> waiting.computeIfAbsent(cables, none -> new ArrayList<>())
+                        .add(demand));
         var binOf = new TreeMap<Integer, Integer>();
         for (Step step : steps) {
             for (int size = 0; size < sizes.length; size++) {
                 for (int count = 0; count < step.filled()[size]; count++) {
-                    binOf.put(waiting.get(sizes[size]).remove(0), step.stage().bin());
+                    binOf.put(
+                            Objects.requireNonNull(waiting.get(sizes[size])).remove(0),
+                            step.stage().bin());
                 }
             }
         }

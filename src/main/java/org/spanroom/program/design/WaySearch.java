@@ -86,7 +86,7 @@ final class WaySearch {
         for (int index = network.start(node); index < network.start(node + 1); index++) {
             int link = network.linkAt(index);
             int other = network.other(link, node);
-            if (run[other] == runs && slot[other] < 0 || link == shutLink || other == shutNode) {
+            if ((run[other] == runs && slot[other] < 0) || link == shutLink || other == shutNode) {
                 continue;
             }
             double marginal = price(link, kind);

@@ -18,6 +18,7 @@ import org.spanroom.pipeline.NativeSolver;
 import org.spanroom.program.design.Demand;
 import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.PieceCost;
+import org.spanroom.program.design.Spread;
 
 /** Laws of the bound on thousands of networks that are small enough to try every design. */
 class LowerBoundLawTest {
@@ -116,8 +117,8 @@ class LowerBoundLawTest {
             DesignProblem problem = SmallProblems.draw(seed);
             boolean impossible = problem.demands().stream()
                     .filter(Demand::isMust)
-                    .anyMatch(demand -> Double.isInfinite(Enumeration.least(
-                            new DesignProblem(problem.places(), problem.pieces(), List.of(demand)))));
+                    .anyMatch(demand -> Double.isInfinite(
+                            Enumeration.least(new DesignProblem(problem.places(), problem.pieces(), List.of(demand)))));
 
             double money = whole(problem, Spread.ON_ONE_THREAD).money();
 

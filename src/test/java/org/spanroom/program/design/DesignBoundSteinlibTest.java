@@ -9,7 +9,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.pipeline.NativeSolver;
 import org.spanroom.program.bound.BoundSettings;
 import org.spanroom.program.bound.DesignBound;
-import org.spanroom.program.bound.Spread;
 
 /** Source of instances and optima: SteinLib, set B; see the README beside them. */
 class DesignBoundSteinlibTest {
@@ -27,8 +26,7 @@ class DesignBoundSteinlibTest {
         double optimum = SteinlibInstance.optimum(name);
         boolean hasLibrary = NativeSolver.load().isEmpty();
 
-        DesignBound bound =
-                DesignBound.of(problem, SETTINGS, optimum, hasLibrary, Spread.ON_ONE_THREAD, () -> false);
+        DesignBound bound = DesignBound.of(problem, SETTINGS, optimum, hasLibrary, Spread.ON_ONE_THREAD, () -> false);
 
         assertThat(bound.pricesMoney()).isLessThanOrEqualTo(optimum);
         if (hasLibrary) {

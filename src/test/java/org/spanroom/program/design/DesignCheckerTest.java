@@ -22,7 +22,8 @@ class DesignCheckerTest {
 
     @Test
     void findsNothingWrongWithWhatIsRight() {
-        assertThat(problems(List.of(List.of(0, 1), List.of()), Map.of(0, RECOVERED, 1, FREE), 70, 40)).isEmpty();
+        assertThat(problems(List.of(List.of(0, 1), List.of()), Map.of(0, RECOVERED, 1, FREE), 70, 40))
+                .isEmpty();
     }
 
     static Stream<Arguments> wrong() {

@@ -59,8 +59,9 @@ class DesignSearchFlowTest {
         for (int seed = 0; seed < NETWORKS; seed++) {
             DesignProblem problem = TinyNetworks.drawn(seed);
 
-            Map<Integer, Unserved> unserved =
-                    new DesignSearch(problem).run(new SearchSettings(seed, 20, 1)).unserved();
+            Map<Integer, Unserved> unserved = new DesignSearch(problem)
+                    .run(new SearchSettings(seed, 20, 1))
+                    .unserved();
 
             for (int number = 0; number < problem.demands().size(); number++) {
                 Demand demand = problem.demands().get(number);
@@ -68,7 +69,9 @@ class DesignSearchFlowTest {
                 double all = flow(problem, demand.from(), demand.to(), piece -> takes(piece, demand.cables()));
                 Unserved found = unserved.get(number);
                 Reason reason = found == null ? null : found.reason();
-                assertThat(reason == Reason.NO_WAY).as("network %d, %s", seed, demand).isEqualTo(any == 0);
+                assertThat(reason == Reason.NO_WAY)
+                        .as("network %d, %s", seed, demand)
+                        .isEqualTo(any == 0);
                 assertThat(reason == Reason.TOO_MANY_CABLES)
                         .as("network %d, %s", seed, demand)
                         .isEqualTo(any > 0 && all == 0);
@@ -98,12 +101,13 @@ class DesignSearchFlowTest {
     }
 
     private static double positions(Piece piece) {
-        return piece.bins().stream().mapToInt(Bin::after).sum() + piece.more().positions() * piece.more().most();
+        return piece.bins().stream().mapToInt(Bin::after).sum()
+                + piece.more().positions() * piece.more().most();
     }
 
     private static double takes(Piece piece, int cables) {
         boolean isTaken = piece.bins().stream().anyMatch(bin -> bin.after() >= cables)
-                || piece.more().most() > 0 && piece.more().positions() >= cables;
+                || (piece.more().most() > 0 && piece.more().positions() >= cables);
         return isTaken ? 1 : 0;
     }
 

@@ -19,7 +19,7 @@ class DesignSearchSteinlibTest {
     void findsTheOptimum(String name) {
         DesignProblem problem = SteinlibInstance.read(name);
 
-        DesignSearch.Result result = 
+        DesignSearch.Result result =
                 new DesignSearch(problem).run(SearchSettings.DEFAULT, ManyThreads.SPREAD, () -> false);
 
         assertThat(DesignChecker.problems(problem, result.design())).isEmpty();

@@ -140,7 +140,11 @@ class DesignSearchTest {
 
     @Test
     void nothingToDoIsNoProblem() {
-        assertThat(new DesignSearch(new DesignProblem(0, List.of(), List.of())).run(SHORT).design().totalMoney()).isZero();
+        assertThat(new DesignSearch(new DesignProblem(0, List.of(), List.of()))
+                        .run(SHORT)
+                        .design()
+                        .totalMoney())
+                .isZero();
         piece(0, 1, 10, new Bin(1, 1, 0));
         assertThat(searched(2).design().uses()).isEmpty();
     }
@@ -152,7 +156,8 @@ class DesignSearchTest {
 
         var result = new DesignSearch(problem).run(settings);
 
-        assertThat(new DesignSearch(problem).run(settings, ManyThreads.SPREAD, () -> false)).isEqualTo(result);
+        assertThat(new DesignSearch(problem).run(settings, ManyThreads.SPREAD, () -> false))
+                .isEqualTo(result);
         assertThat(result.isWhole()).isTrue();
         assertThat(result.iterations()).isEqualTo(900);
     }
@@ -179,9 +184,14 @@ class DesignSearchTest {
             var start = new DesignSearch(problem).run(SHORT.withIterations(0));
             var result = new DesignSearch(problem).run(SHORT.withIterations(500));
 
-            assertThat(DesignChecker.problems(problem, result.design())).as("city %d", seed).isEmpty();
-            assertThat(DesignChecker.problems(problem, start.design())).as("city %d", seed).isEmpty();
-            assertThat(result.design().totalMoney()).isLessThanOrEqualTo(start.design().totalMoney());
+            assertThat(DesignChecker.problems(problem, result.design()))
+                    .as("city %d", seed)
+                    .isEmpty();
+            assertThat(DesignChecker.problems(problem, start.design()))
+                    .as("city %d", seed)
+                    .isEmpty();
+            assertThat(result.design().totalMoney())
+                    .isLessThanOrEqualTo(start.design().totalMoney());
         }
     }
 

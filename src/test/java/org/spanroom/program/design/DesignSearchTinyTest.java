@@ -24,14 +24,17 @@ class DesignSearchTinyTest {
 
             Design design = new DesignSearch(problem).run(SHORT).design();
 
-            assertThat(DesignChecker.problems(problem, design)).as("network %d", seed).isEmpty();
+            assertThat(DesignChecker.problems(problem, design))
+                    .as("network %d", seed)
+                    .isEmpty();
             Best found = found(problem, design);
             assertThat(found.missingMusts()).as("network %d", seed).isGreaterThanOrEqualTo(best.missingMusts());
             if (found.missingMusts() == best.missingMusts()) {
                 assertThat(found.money()).as("network %d", seed).isGreaterThanOrEqualTo(best.money() - 1e-9);
                 reached += found.money() <= best.money() + 1e-9 ? 1 : 0;
             }
-            long served = design.ways().stream().filter(Predicate.not(List::isEmpty)).count();
+            long served =
+                    design.ways().stream().filter(Predicate.not(List::isEmpty)).count();
             partly += served > 0 && served < design.ways().size() ? 1 : 0;
         }
         assertThat(reached).isGreaterThanOrEqualTo((int) (LEAST_RATE * NETWORKS));
@@ -43,7 +46,10 @@ class DesignSearchTinyTest {
                 .filter(demand -> design.ways().get(demand).isEmpty())
                 .mapToObj(problem.demands()::get)
                 .toList();
-        double prizes = left.stream().filter(Predicate.not(Demand::isMust)).mapToDouble(Demand::prize).sum();
+        double prizes = left.stream()
+                .filter(Predicate.not(Demand::isMust))
+                .mapToDouble(Demand::prize)
+                .sum();
         return new Best((int) left.stream().filter(Demand::isMust).count(), design.workMoney() + prizes);
     }
 }

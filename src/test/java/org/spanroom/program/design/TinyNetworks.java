@@ -42,7 +42,8 @@ final class TinyNetworks {
 
     private static NewDucts more(SplittableRandom random) {
         return random.nextInt(3) == 0
-                ? new NewDucts(random.nextInt(1, 5), random.nextInt(40, 200), random.nextInt(5, 40), random.nextInt(1, 3))
+                ? new NewDucts(
+                        random.nextInt(1, 5), random.nextInt(40, 200), random.nextInt(5, 40), random.nextInt(1, 3))
                 : NewDucts.NONE;
     }
 
