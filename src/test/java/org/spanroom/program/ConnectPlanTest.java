@@ -35,8 +35,8 @@ class ConnectPlanTest {
 
     private static List<ConnectionResult> results(DuctNetwork network, boolean serveAll, Connection... rows) {
         var plan = new ConnectPlan(network, List.of(rows), serveAll);
-        SearchSettings settings = SearchSettings.DEFAULT.withIterations(200).withThreads(1);
-        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, () -> false);
+        SearchSettings settings = SearchSettings.DEFAULT.withIterations(200);
+        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings);
         return plan.results(found.design(), found.unserved());
     }
 
