@@ -42,7 +42,8 @@ import picocli.CommandLine.Parameters;
         },
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
-            "  spanroom connect output/demo --connections sample-gis/connections.csv",
+            "  spanroom connect output/demo --connections sample-gis/connections.csv \\",
+            "      --output output/connect",
             "  spanroom connect output/demo --connections sample-gis/connections.csv \\",
             "      --serve worth --output output/connect-2"
         })
@@ -70,7 +71,7 @@ final class ConnectCommand implements Callable<Integer> {
             converter = OptionWord.OfServed.class,
             completionCandidates = OptionWord.OfServed.class,
             description = {
-                "all: every connection, whatever it costs; worth: those that are a must, and"
+                "Which connections: all, whatever they cost; or worth, those that are a must, and"
                         + " others if they cost no more than their value. By default ${DEFAULT-VALUE}."
             })
     Served served = Served.ALL;

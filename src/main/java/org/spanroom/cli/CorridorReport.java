@@ -106,8 +106,7 @@ final class CorridorReport {
 
     /** Returns the same for programs. */
     static String json(CorridorSummary summary) {
-        return new JsonObject()
-                .text("command", "corridors")
+        return SummaryJson.begin("corridors")
                 .number("cables", summary.request().cables())
                 .text("currency", summary.currency())
                 .number("hub_ways", summary.pairs())
@@ -117,7 +116,7 @@ final class CorridorReport {
                                 .map(corridor -> json(summary, corridor))
                                 .toList())
                 .texts("files", summary.files().stream().map(String::valueOf).toList())
-                .text("caution", SummaryJson.CAUTION)
+                .texts("cautions", List.of(SummaryJson.CAUTION))
                 .write();
     }
 

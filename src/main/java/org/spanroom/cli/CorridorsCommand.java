@@ -39,7 +39,7 @@ import picocli.CommandLine.Parameters;
         },
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
-            "  spanroom corridors output/demo --cables 6",
+            "  spanroom corridors output/demo --cables 6 --output output/corridors",
             "  spanroom corridors output/demo --cables 6 --hubs V1-1001,V4-1049 \\",
             "      --output output/corridors-2"
         })

@@ -38,7 +38,8 @@ import picocli.CommandLine.Parameters;
         },
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
-            "  spanroom path output/demo --from V1-1001 --to V4-1049 --cables 2",
+            "  spanroom path output/demo --from V1-1001 --to V4-1049 --cables 2 \\",
+            "      --output output/path",
             "  spanroom path output/demo --from V1-1001 --to V4-1049 --cables 2 \\",
             "      --objective days --output output/path-2"
         })

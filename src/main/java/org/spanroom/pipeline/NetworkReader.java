@@ -203,7 +203,7 @@ final class NetworkReader {
                         cells.number(row, "recovery_high_money")),
                 cells.numberOr0(row, "site_hours"),
                 (int) cells.numberOr0(row, "recovery_lead_days"),
-                day(cells.text(row, "embargo_until")).map(last -> last.plusDays(1)),
+                notBefore(row),
                 draws(row),
                 (int) cells.numberOr0(row, "new_duct_positions"),
                 cells.number(row, "new_duct_money"),
@@ -288,6 +288,13 @@ final class NetworkReader {
 
     private Costs built(double money) {
         return new Costs(money, scaled(money, builtMoney, builtLowMoney, builtLikelyMoney, builtHighMoney));
+    }
+
+    /** Returns the first day after an embargo, unless its gate is ignored. */
+    private Optional<LocalDate> notBefore(RecordedSpans.Row row) {
+        return ignoredGates.contains("embargo")
+                ? Optional.empty()
+                : day(cells.text(row, "embargo_until")).map(last -> last.plusDays(1));
     }
 
     private static Optional<LocalDate> day(String text) {

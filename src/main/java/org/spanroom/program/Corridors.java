@@ -123,7 +123,7 @@ public final class Corridors {
                 corridor(run(section, done)).ifPresent(corridors::add);
             }
         }
-        corridors.sort(Comparator.comparingDouble(Corridor::worth)
+        corridors.sort(Comparator.comparingDouble(Corridor::metersPerMoney)
                 .reversed()
                 .thenComparing(
                         corridor -> corridor.way().steps().get(0).section().id()));

@@ -23,6 +23,7 @@ public final class GapFinder {
 
     private final DuctNetwork network;
     private final Map<List<Integer>, BitSet> reached = new HashMap<>();
+    private final Map<List<Integer>, Optional<Gap.Ends>> ends = new HashMap<>();
     private final List<List<Integer>> sectionsAt = new ArrayList<>();
 
     public GapFinder(DuctNetwork network) {
@@ -40,7 +41,9 @@ public final class GapFinder {
         if (fromSide.get(to)) {
             return new Gap(true, widest(from, to), Optional.empty());
         }
-        return new Gap(false, 0, nearest(fromSide, reach(to, section -> true)));
+        BitSet toSide = reach(to, section -> true);
+        List<Integer> islands = List.of(fromSide.nextSetBit(0), toSide.nextSetBit(0));
+        return new Gap(false, 0, ends.computeIfAbsent(islands, none -> nearest(fromSide, toSide)));
     }
 
     /** Returns whether some way takes so many cables together. */
@@ -51,15 +54,28 @@ public final class GapFinder {
 
     /** Returns the most cables that fit through one duct, free, recovered or new, of each section of some way. */
     private int widest(int from, int to) {
-        int cables = 0;
-        while (reach(from, wide(cables + 1)).get(to)) {
-            cables++;
+        int fits = 0;
+        int most = network.sections().stream()
+                .mapToInt(GapFinder::widthPositions)
+                .max()
+                .orElse(0);
+        while (fits < most) {
+            int middle = fits + (most - fits + 1) / 2;
+            if (reach(from, wide(middle)).get(to)) {
+                fits = middle;
+            } else {
+                most = middle - 1;
+            }
         }
-        return cables;
+        return fits;
     }
 
     private static Predicate<SectionOffer> wide(int cables) {
-        return section -> Math.max(section.widthPositions(), section.newDuct().positions()) >= cables;
+        return section -> widthPositions(section) >= cables;
+    }
+
+    private static int widthPositions(SectionOffer section) {
+        return Math.max(section.widthPositions(), section.newDuct().positions());
     }
 
     private BitSet reach(int start, Predicate<SectionOffer> passes) {

@@ -31,6 +31,7 @@ public final class WayFinder {
     private static final double TIE = 1e-9;
 
     private static final int ROUNDS_FOR_EACH = 6;
+    private static final int MOST_ROUNDS = 120;
     private static final double MOST_SHARED_RATIO = 0.5;
 
     private final DuctNetwork network;
@@ -136,7 +137,8 @@ public final class WayFinder {
         int[] passed = new int[network.sections().size()];
         double perM = 0;
         double usualPerM = usualPerM(weight);
-        for (int round = 0; round <= ROUNDS_FOR_EACH * (most - 1); round++) {
+        int last = Math.min(ROUNDS_FOR_EACH * (most - 1), MOST_ROUNDS);
+        for (int round = 0; round <= last; round++) {
             double added = Math.max(perM, usualPerM * round / ROUNDS_FOR_EACH);
             List<Integer> way = shortest(from, to, number -> {
                 int times = passed[options.get(number).section()];

@@ -139,6 +139,9 @@ class PathCommandTest {
         assertThat(through("full", "embargo", cables)).isEqualTo("recover embargo");
         assertThat(csv(folder.resolve("path").resolve("paths.csv")).get(0).get("earliest_day"))
                 .isEqualTo("2027-07-01");
+        assertThat(through("full", "embargo", cables, "--ignore-gate", "embargo")).isEqualTo("recover embargo");
+        assertThat(csv(folder.resolve("path").resolve("paths.csv")).get(0).get("earliest_day"))
+                .isLessThan("2027-07-01");
     }
 
     /** Three innerducts are empty and two positions are promised: the same duct without the promise gives exactly two more. */
@@ -209,6 +212,18 @@ class PathCommandTest {
                 .contains("no sections join vault V10 and vault W1; the gap is narrowest between vault V")
                 .containsPattern("and vault W[01], 55\\d m apart");
         assertThat(folder.resolve("path")).doesNotExist();
+    }
+
+    /** A loop joins nothing, and its vault is known nevertheless. */
+    @Test
+    void aLoopIsNoSection() {
+        assertThat(csv(runs.resolve("full").resolve("spans.csv")))
+                .filteredOn(row -> row.get("exclusion").equals("loop"))
+                .hasSize(2);
+        CommandRun found = path("full", "L", "V0", "--cables", 1);
+        assertThat(found.exitCode()).isEqualTo(ExitCode.INPUT);
+        assertThat(found.complaint())
+                .containsPattern("the gap is narrowest between vault L and vault V10, 85\\d m apart");
     }
 
     @Test

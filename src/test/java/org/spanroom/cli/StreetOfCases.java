@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVRecord;
 
 /**
  * A street in open ocean for tests: vaults V0 to V10 in a row, about 85 m apart, and between each two of them the ducts of one case. Vault
- * V0-OLD is at the place of V0; the duct between W0 and W1 is an island about 550 m north of V0.
+ * V0-OLD is at the place of V0; a loop begins and ends at V10, another at L, about 850 m east of it; the duct between W0 and W1 is an island about 550 m north of V0.
  */
 final class StreetOfCases {
     static final String ON_DATE = "2027-01-15";
@@ -42,15 +42,22 @@ final class StreetOfCases {
         ducts.add(duct("embargo", 7, "\"inner\": 3, \"cables\": 3, \"embargo\": \"2027-06-30\""));
         ducts.add(duct("reserved", 8, "\"inner\": 4, \"cables\": 1, \"reserved\": 2, \"spliced\": \"yes\""));
         ducts.add(duct("plain", 9, "\"inner\": 3, \"cables\": 3"));
+        // Two loops: one at the last vault of the street, one at a vault that nothing else meets.
         ducts.add(feature(
-                "\"duct\": \"island\", \"inner\": 3, \"cables\": 3",
+                "\"duct\": \"loop\", \"inner\": 3, \"cables\": 1",
                 "LineString",
-                "[[-30, 40.005], [-29.999, 40.005]]"));
+                "[[" + lonDeg(10) + ", 40], [-29.9895, 40.0005], [-29.9895, 39.9995], [" + lonDeg(10) + ", 40]]"));
+        ducts.add(feature(
+                "\"duct\": \"alone\", \"inner\": 3, \"cables\": 1",
+                "LineString",
+                "[[-29.98, 40], [-29.9795, 40.0005], [-29.9795, 39.9995], [-29.98, 40]]"));
+        ducts.add(feature("\"duct\": \"island\", \"inner\": 3, \"cables\": 3", "LineString", "[[-30, 40.005], [-29.999, 40.005]]"));
         var vaults = new ArrayList<String>();
         for (int vault = 0; vault <= CASES.size(); vault++) {
             vaults.add(feature("\"vault\": \"V" + vault + "\"", "Point", "[" + lonDeg(vault) + ", 40]"));
         }
         vaults.add(feature("\"vault\": \"V0-OLD\"", "Point", "[-30.000001, 40]"));
+        vaults.add(feature("\"vault\": \"L\"", "Point", "[-29.98, 40]"));
         vaults.add(feature("\"vault\": \"W0\"", "Point", "[-30, 40.005]"));
         vaults.add(feature("\"vault\": \"W1\"", "Point", "[-29.999, 40.005]"));
         try {
@@ -68,7 +75,8 @@ final class StreetOfCases {
                       vaults: {file: '%1$s/vaults.geojson', fields: {vault: vault}}
                     assumed: {in_service: live}
                     permit: {on_date: %2$s}
-                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE) + String.join("\n", more));
+                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE)
+                            + String.join("\n", more));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -81,7 +81,7 @@ class CorridorsTest {
         assertThat(ids(only)).isIn(List.of("B1:1:2", "B1:3:2", "B1:3:4"), List.of("B1:3:4", "B1:3:2", "B1:1:2"));
         // Narrowest: 0 today; afterwards the free section's 3.
         assertThat(only.gainedPositions()).isEqualTo(3);
-        assertThat(only.worth()).isCloseTo(3 * 300 / 10_000.0, within(1e-12));
+        assertThat(only.metersPerMoney()).isCloseTo(3 * 300 / 10_000.0, within(1e-12));
         assertThat(only.isIsland()).isFalse();
     }
 
@@ -161,7 +161,7 @@ class CorridorsTest {
                 assertThat(seen.add(steps.get(i))).isTrue();
             }
         }
-        assertThat(corridors).isSortedAccordingTo((a, b) -> Double.compare(b.worth(), a.worth()));
+        assertThat(corridors).isSortedAccordingTo((a, b) -> Double.compare(b.metersPerMoney(), a.metersPerMoney()));
         long recovered = IntStream.range(0, sections.size())
                 .filter(i -> SectionSteps.find(sections.get(i), cables, SectionSteps.RecoveryFilter.ALL)
                         .filter(step -> step.action() == WayStep.Action.RECOVER)

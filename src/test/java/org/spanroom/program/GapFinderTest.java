@@ -35,6 +35,39 @@ class GapFinderTest {
         assertThat(new GapFinder(network).find(0, 2)).isEqualTo(new Gap(true, 4, Optional.empty()));
     }
 
+    /** Whatever the widths are: as many as the best way takes, found here section by section from the widest down. */
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void theWidestIsThatAtWhichWidestSectionsJoin(long seed) {
+        var random = new Random(seed);
+        var builder = new NetworkBuilder(6);
+        for (int section = 0; section < 12; section++) {
+            int from = random.nextInt(6);
+            builder.section(
+                    from,
+                    (from + 1 + random.nextInt(5)) % 6,
+                    10,
+                    newDuct(random.nextInt(9), 5, 5, 0),
+                    free("f" + section, random.nextInt(4)),
+                    duct("r" + section, 0, 1 + random.nextInt(12), 5));
+        }
+        DuctNetwork network = builder.build();
+        int[] island = {0, 1, 2, 3, 4, 5};
+        int expected = 0;
+        for (int width = 13; width > 0 && expected == 0; width--) {
+            for (var section : network.sections()) {
+                int widest = Math.max(section.widthPositions(), section.newDuct().positions());
+                int old = island[section.from()];
+                for (int vault = 0; vault < 6 && widest >= width; vault++) {
+                    island[vault] = island[vault] == old ? island[section.to()] : island[vault];
+                }
+            }
+            expected = island[0] == island[5] ? width : 0;
+        }
+
+        assertThat(new GapFinder(network).find(0, 5).widestCables()).isEqualTo(expected);
+    }
+
     @Test
     void sectionsThatTakeNothingStillJoin() {
         DuctNetwork network =

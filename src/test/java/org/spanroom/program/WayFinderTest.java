@@ -66,6 +66,17 @@ class WayFinderTest {
         assertThat(ways(network, 2, 1, PathObjective.COST, 2)).hasSize(2);
     }
 
+    /** However many ways are asked for, those there are come, and soon. */
+    @Test
+    void aThousandAlternativesAreNotLookedForForever() {
+        var builder = new NetworkBuilder(2);
+        for (int bank = 0; bank < 40; bank++) {
+            builder.section(0, 1, 100 + bank, duct("d" + bank, 0, 2, 1_000 + bank));
+        }
+
+        assertThat(ways(builder.build(), 2, 1, PathObjective.COST, 1000)).hasSize(40);
+    }
+
     /** Cheap spans around a block do not make a way pass a vault twice. */
     @Test
     void noWayPassesAVaultTwice() {

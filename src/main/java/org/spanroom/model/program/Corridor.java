@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param way the sections in order, with what is done in each
  * @param gainedPositions by how many the narrowest section is wider with this recovery than today
- * @param worth positions gained times meters, for each unit of money; what corridors are ranked by
+ * @param metersPerMoney positions gained times meters, for each unit of money; what corridors are ranked by
  */
-public record Corridor(Way way, int gainedPositions, double worth) {
+public record Corridor(Way way, int gainedPositions, double metersPerMoney) {
     /** Returns whether it is a single section that no other one continues. */
     public boolean isIsland() {
         return way.steps().size() == 1;

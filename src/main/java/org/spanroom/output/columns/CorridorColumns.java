@@ -110,7 +110,7 @@ public final class CorridorColumns {
                             "pos_m_mon",
                             4,
                             "Positions gained times length for each unit of money; corridors are in the order of it.",
-                            row -> row.found().worth()),
+                            row -> row.found().metersPerMoney()),
                     Column.text(
                             "binding_section",
                             "binding",

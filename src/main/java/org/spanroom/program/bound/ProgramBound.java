@@ -56,7 +56,7 @@ final class ProgramBound {
      *
      * @param far for each demand and slot whether it does not pass there
      * @param nodes most nodes of the search tree: the same limit gives the same bound on any machine
-     * @param mostSeconds a limit of time besides, or 0
+     * @param mostSeconds a limit of time in addition, or 0
      */
     static Proven of(
             ReducedNetwork network, List<RootedDemand> demands, boolean[][] far, long nodes, double mostSeconds) {

@@ -23,7 +23,7 @@ final class BinFilling {
      * @param now what it takes at no cost
      * @param after what it takes once it is paid; a bin without {@code now} may be left empty
      * @param money its price
-     * @param isNew whether it is a new duct: these are alike, so that the first of them is the first to be filled
+     * @param isNew whether it is a new duct: these are the same, so that the first of them is the first to be filled
      */
     record Stage(int bin, int now, int after, double money, boolean isNew) {}
 
@@ -164,7 +164,7 @@ final class BinFilling {
         left[size] = all;
     }
 
-    /** New ducts are alike, so that the largest group that is left may as well go in the first of them. */
+    /** New ducts are all the same, so that the largest group that is left may as well go in the first of them. */
     private boolean isFirstOfAlike(int number, int size, int[] filled, int all) {
         if (!stages.get(number).isNew() || all == 0) {
             return false;

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How many demands pass each link, and what one more would cost there. Demands are told apart by kind only: those with equally
+ * How many demands pass each link, and what one more would cost there. Demands differ by kind only: those with equally
  * many cables are of one kind. Not thread-safe.
  */
 final class LinkLoads {
