@@ -139,7 +139,8 @@ class PathCommandTest {
         assertThat(through("full", "embargo", cables)).isEqualTo("recover embargo");
         assertThat(csv(folder.resolve("path").resolve("paths.csv")).get(0).get("earliest_day"))
                 .isEqualTo("2027-07-01");
-        assertThat(through("full", "embargo", cables, "--ignore-gate", "embargo")).isEqualTo("recover embargo");
+        assertThat(through("full", "embargo", cables, "--ignore-gate", "embargo"))
+                .isEqualTo("recover embargo");
         assertThat(csv(folder.resolve("path").resolve("paths.csv")).get(0).get("earliest_day"))
                 .isLessThan("2027-07-01");
     }

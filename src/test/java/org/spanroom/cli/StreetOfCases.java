@@ -51,7 +51,10 @@ final class StreetOfCases {
                 "\"duct\": \"alone\", \"inner\": 3, \"cables\": 1",
                 "LineString",
                 "[[-29.98, 40], [-29.9795, 40.0005], [-29.9795, 39.9995], [-29.98, 40]]"));
-        ducts.add(feature("\"duct\": \"island\", \"inner\": 3, \"cables\": 3", "LineString", "[[-30, 40.005], [-29.999, 40.005]]"));
+        ducts.add(feature(
+                "\"duct\": \"island\", \"inner\": 3, \"cables\": 3",
+                "LineString",
+                "[[-30, 40.005], [-29.999, 40.005]]"));
         var vaults = new ArrayList<String>();
         for (int vault = 0; vault <= CASES.size(); vault++) {
             vaults.add(feature("\"vault\": \"V" + vault + "\"", "Point", "[" + lonDeg(vault) + ", 40]"));
@@ -75,8 +78,7 @@ final class StreetOfCases {
                       vaults: {file: '%1$s/vaults.geojson', fields: {vault: vault}}
                     assumed: {in_service: live}
                     permit: {on_date: %2$s}
-                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE)
-                            + String.join("\n", more));
+                    """.formatted(folder.toString().replace('\\', '/'), ON_DATE) + String.join("\n", more));
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

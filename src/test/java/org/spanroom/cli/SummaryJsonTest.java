@@ -104,17 +104,28 @@ class SummaryJsonTest {
                 .setHeader()
                 .setSkipHeaderRecord(true)
                 .get();
-        try (var spans = header.parse(Files.newBufferedReader(folder.resolve("run").resolve("spans.csv")))) {
+        try (var spans =
+                header.parse(Files.newBufferedReader(folder.resolve("run").resolve("spans.csv")))) {
             spans.stream().limit(1).forEach(row -> vaults.addAll(List.of(row.get("vault_a"), row.get("vault_b"))));
         }
         String[] ends = {"--from", vaults.get(0), "--to", vaults.get(1)};
-        collect(json("path", at("run"), ends[0], ends[1], ends[2], ends[3], "--cables", "1", "--output", at("path")), keys);
+        collect(
+                json("path", at("run"), ends[0], ends[1], ends[2], ends[3], "--cables", "1", "--output", at("path")),
+                keys);
         collect(json("corridors", at("run"), "--output", at("corridors")), keys);
         Path table = Files.writeString(
                 folder.resolve("connections.csv"),
                 "name,from,to,cables\na," + vaults.get(0) + "," + vaults.get(1) + ",1\nb,x,y,1\n");
         collect(
-                json("connect", at("run"), "--connections", table.toString(), "--output", at("connect"), "--iterations", "9"),
+                json(
+                        "connect",
+                        at("run"),
+                        "--connections",
+                        table.toString(),
+                        "--output",
+                        at("connect"),
+                        "--iterations",
+                        "9"),
                 keys);
         String page = Files.readString(PAGE);
 

@@ -56,7 +56,8 @@ class GapFinderTest {
         int expected = 0;
         for (int width = 13; width > 0 && expected == 0; width--) {
             for (var section : network.sections()) {
-                int widest = Math.max(section.widthPositions(), section.newDuct().positions());
+                int widest =
+                        Math.max(section.widthPositions(), section.newDuct().positions());
                 int old = island[section.from()];
                 for (int vault = 0; vault < 6 && widest >= width; vault++) {
                     island[vault] = island[vault] == old ? island[section.to()] : island[vault];

@@ -38,10 +38,14 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
         ReducedNetwork reduced = Reduction.of(problem);
         List<RootedDemand> demands = RootedDemand.of(reduced);
         List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
-        var prices = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), spread);
-        prices.start();
-        boolean isWhole = prices.run(knownMoney, settings.steps(), stop);
-        double pricesMoney = prices.bestMoney();
+        var network = new TrunkNetwork(reduced, demands, trunks);
+        // Neither start is always the better one, and either bound holds.
+        var fromNone = new LagrangeBound(network, spread);
+        boolean isWhole = fromNone.run(knownMoney, settings.steps(), stop);
+        var ascended = new LagrangeBound(network, spread);
+        ascended.start();
+        isWhole &= ascended.run(knownMoney, settings.steps(), stop);
+        double pricesMoney = Math.max(fromNone.bestMoney(), ascended.bestMoney());
         ProgramBound.Proven proven = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
                 ? program(reduced, demands, settings, knownMoney, spread)
                 : new ProgramBound.Proven(OptionalDouble.empty(), true);
@@ -49,7 +53,7 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
                 Math.max(pricesMoney, proven.money().orElse(0)),
                 pricesMoney,
                 proven.money(),
-                prices.iterations(),
+                fromNone.iterations() + ascended.iterations(),
                 isWhole && proven.isWhole());
     }
 
