@@ -79,8 +79,8 @@ public final class SpanFigures {
 
     /**
      * Returns in which draws of the simulation everything can be pulled and room is gained: bit {@code i} is set if it is so in draw
-     * {@code i}. Of a simulation of more than {@link #MOST_DRAWS} samples these are the first. 0 for an excluded span, and for all spans
-     * where nothing was simulated.
+     * {@code i}. Of a simulation of more than {@link #MOST_DRAWS} samples these are the first. 0 for a span that is
+     * excluded for good, and for all spans where nothing was simulated.
      */
     public long feasibleDraws(int number) {
         return feasibleDraws.length == 0 ? 0 : feasibleDraws[number];
