@@ -169,7 +169,7 @@ public final class ConnectRun {
             ConnectPlan plan, Request request, Design design, boolean hasLibrary, BooleanSupplier stop) {
         return DesignBound.of(
                 plan.problem(),
-                BoundSettings.DEFAULT,
+                BoundSettings.of(plan.problem()),
                 design.totalMoney(),
                 hasLibrary,
                 spread(request.threads()),

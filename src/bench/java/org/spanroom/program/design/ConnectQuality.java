@@ -3,10 +3,14 @@ package org.spanroom.program.design;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import org.spanroom.pipeline.NativeSolver;
+import org.spanroom.program.bound.BoundSettings;
+import org.spanroom.program.bound.DesignBound;
 
 /** How good and how fast the search for designs is, on invented cities of three sizes, beside runs ten times as long. */
 public final class ConnectQuality {
@@ -24,7 +28,9 @@ public final class ConnectQuality {
 
     /** Prints the table; arguments: sizes (1 to 3), cities of each size, iterations (0 for the default), 1 for the longer runs too. */
     public static void main(String[] args) {
-        var quality = new ConnectQuality(Integer.parseInt(args[2]), (problem, design) -> OptionalDouble.empty());
+        boolean hasLibrary = NativeSolver.load().isEmpty();
+        var quality =
+                new ConnectQuality(Integer.parseInt(args[2]), (problem, design) -> bound(problem, design, hasLibrary));
         System.out.println(
                 "spans/conn. seed    pieces  links   served  least cost     time s processor s  peak MiB   bound       gap   "
                         + "10 x cost      time s   above");
@@ -33,6 +39,26 @@ public final class ConnectQuality {
                 System.out.println(quality.row(SIZES[size][0], SIZES[size][1], seed, args[3].equals("1")));
             }
         }
+    }
+
+    /** Of the problem without the musts that the design leaves out, as its cost is. */
+    private static OptionalDouble bound(DesignProblem problem, Design design, boolean hasLibrary) {
+        var demands = new ArrayList<Demand>();
+        for (int demand = 0; demand < design.ways().size(); demand++) {
+            Demand each = problem.demands().get(demand);
+            if (!design.ways().get(demand).isEmpty() || !each.isMust()) {
+                demands.add(each);
+            }
+        }
+        var served = new DesignProblem(problem.places(), problem.pieces(), demands);
+        return OptionalDouble.of(DesignBound.of(
+                        served,
+                        BoundSettings.of(served),
+                        cost(problem, design),
+                        hasLibrary,
+                        ManyThreads.SPREAD,
+                        () -> false)
+                .money());
     }
 
     private String row(int spans, int connections, long seed, boolean isCompared) {

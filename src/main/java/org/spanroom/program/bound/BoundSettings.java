@@ -1,5 +1,7 @@
 package org.spanroom.program.bound;
 
+import org.spanroom.program.design.DesignProblem;
+
 /**
  * How much work to put into a bound.
  *
@@ -13,6 +15,9 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
     /** For networks of all sizes. Reproducible, but the program of a network near the most links can take long: see the limit of time. */
     public static final BoundSettings DEFAULT = new BoundSettings(2000, 3, 200, 2000, 0);
 
+    private static final int LEAST_STEPS = 30;
+    private static final long MOST_WORK = 100_000_000;
+
     public BoundSettings {
         if (steps < 0
                 || endsOfTrunk < 0
@@ -23,6 +28,16 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
             throw new IllegalArgumentException(steps + " steps, " + endsOfTrunk + " ends, " + mostLinks + " links, "
                     + nodes + " nodes, " + mostSecondsOfProgram + " s");
         }
+    }
+
+    /**
+     * Returns the defaults for a problem: the larger it is, the longer a step takes and the fewer there are, so that the work stays about
+     * the same. What decides is the size, never a clock, so that the bound is the same on every machine.
+     */
+    public static BoundSettings of(DesignProblem problem) {
+        long work =
+                Math.max(1, (long) problem.pieces().size() * problem.demands().size());
+        return DEFAULT.withSteps((int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_WORK / work)));
     }
 
     /** Returns these with other steps. */

@@ -43,9 +43,10 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
         var fromNone = new LagrangeBound(network, spread);
         boolean isWhole = fromNone.run(knownMoney, settings.steps(), stop);
         var ascended = new LagrangeBound(network, spread);
-        ascended.start();
-        isWhole &= ascended.run(knownMoney, settings.steps(), stop);
-        double pricesMoney = Math.max(fromNone.bestMoney(), ascended.bestMoney());
+        if (ascended.start()) {
+            isWhole &= ascended.run(knownMoney, settings.steps(), stop);
+        }
+        double pricesMoney = Math.max(fromNone.bestMoney(), ascended.iterations() > 0 ? ascended.bestMoney() : 0);
         ProgramBound.Proven proven = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
                 ? program(reduced, demands, settings, knownMoney, spread)
                 : new ProgramBound.Proven(OptionalDouble.empty(), true);

@@ -70,16 +70,13 @@ final class LagrangeBound {
         return prices;
     }
 
-    TrunkTable[] tables() {
-        return tables;
-    }
-
-    /** Finds prices to start from, unless that would take longer than steps that reach the same. */
-    void start() {
+    /** Finds prices to start from, unless that would take longer than steps that reach the same; returns whether it did. */
+    boolean start() {
         if ((long) network.demands.size() * tables.length > MOST_FOR_ASCENT) {
-            return;
+            return false;
         }
         new DualAscent(network, tables, prices, spread).run();
+        return true;
     }
 
     /**
