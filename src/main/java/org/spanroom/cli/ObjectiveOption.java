@@ -1,5 +1,6 @@
 package org.spanroom.cli;
 
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads what makes one way better than another: one word, or words with weights. */
-final class ObjectiveOption implements ITypeConverter<PathObjective> {
+final class ObjectiveOption implements ITypeConverter<PathObjective>, Iterable<String> {
     private static final List<String> WORDS = List.of("cost", "length", "days", "chance");
 
     @Override
@@ -20,9 +21,9 @@ final class ObjectiveOption implements ITypeConverter<PathObjective> {
             String word = sides[0].strip();
             if (!WORDS.contains(word)) {
                 String near = NearestWord.find(word, WORDS)
-                        .map(found -> "; did you mean " + found + "?")
-                        .orElse("");
-                throw new TypeConversionException("'" + word + "' is none of " + String.join(", ", WORDS) + near);
+                        .map(found -> "; did you mean '" + found + "'?")
+                        .orElse("; the objectives are " + String.join(", ", WORDS));
+                throw new TypeConversionException("'" + word + "' is not a known objective" + near);
             }
             if (weights.put(word, sides.length == 1 ? 1.0 : weight(part, sides)) != null) {
                 throw new TypeConversionException("'" + word + "' has two weights");
@@ -37,6 +38,11 @@ final class ObjectiveOption implements ITypeConverter<PathObjective> {
         } catch (IllegalArgumentException unusable) {
             throw new TypeConversionException(unusable.getMessage());
         }
+    }
+
+    @Override
+    public Iterator<String> iterator() {
+        return WORDS.iterator();
     }
 
     private static double weight(String part, String[] sides) {

@@ -77,6 +77,7 @@ final class PathCommand implements Callable<Integer> {
             paramLabel = "WORD",
             defaultValue = "cost",
             converter = ObjectiveOption.class,
+            completionCandidates = ObjectiveOption.class,
             description = {
                 "What counts: cost, length, days (until work can begin) or chance (that all of"
                         + " it works); or weights per unit of money, meter, day and percentage point,"

@@ -71,12 +71,22 @@ final class UsageMessage {
                         .orElse("");
     }
 
-    /** A similar word, or one that begins in this way. */
+    /** A similar word, or one that begins in this way, or one of the same letters, since one wrong letter is half of a short word. */
     private static Optional<String> nearest(String wrong, Collection<String> words) {
         return NearestWord.find(wrong, words)
                 .or(() -> words.stream()
-                        .filter(word -> wrong.length() > 1 && word.startsWith(wrong.toLowerCase(Locale.ROOT)))
-                        .min(Comparator.comparingInt(String::length)));
+                        .filter(word -> !wrong.isEmpty() && word.startsWith(wrong.toLowerCase(Locale.ROOT)))
+                        .min(Comparator.comparingInt(String::length)))
+                .or(() -> words.stream()
+                        .filter(word -> letters(word).equals(letters(wrong)))
+                        .findFirst());
+    }
+
+    private static String letters(String word) {
+        return word.chars()
+                .sorted()
+                .mapToObj(letter -> String.valueOf((char) letter))
+                .collect(Collectors.joining());
     }
 
     private String unknownCommand(String word) {

@@ -33,7 +33,7 @@ class LicensesPageTest {
 
     /** What the build collects from POMs: licenses in brackets, name, and in brackets coordinates and address. */
     private static final Pattern COLLECTED =
-            Pattern.compile("(?m)^ *((?:\\([^)]*\\) )+).* \\(([^() ]+:[^() ]+):([^() ]+) - .*\\)$");
+            Pattern.compile("(?m)^ *((?:\\((?:[^()]|\\([^()]*\\))*\\) )+).* \\(([^() ]+:[^() ]+):([^() ]+) - .*\\)$");
 
     private static final Pattern QUOTED = Pattern.compile("`([^`]+)`");
 

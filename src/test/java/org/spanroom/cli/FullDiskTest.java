@@ -21,9 +21,9 @@ class FullDiskTest {
     @TempDir
     static Path shared;
 
-    /** Kibibytes of which the results need more than 700, so that another file is cut short at each size. */
+    /** Kibibytes of which the results need more than 400, so that another file is cut short at each size. */
     @ParameterizedTest(name = "{0} KiB")
-    @ValueSource(ints = {16, 40, 80, 160, 320, 480})
+    @ValueSource(ints = {16, 40, 80, 160, 240, 360})
     void diskThatFillsUpCostsNothingThatWasThere(int kibibytes) throws IOException {
         Path city = city();
         try (var disk = SmallDisk.mount(shared.resolve("disk" + kibibytes), kibibytes)) {

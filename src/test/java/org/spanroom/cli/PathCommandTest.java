@@ -260,7 +260,7 @@ class PathCommandTest {
             value = {
                 "--cables     | 0            | '0' is not a whole number from 1 to 10000",
                 "--cables     | 1.5          | '1.5' is not a whole number",
-                "--objective  | costs        | did you mean cost?",
+                "--objective  | costs        | did you mean 'cost'?",
                 "--objective  | cost=x       | 'cost=x' is not a word with a weight, such as days=200",
                 "--objective  | cost=1,cost=2| 'cost' has two weights",
                 "--objective  | cost=-1      | weights must be 0 or more, and one of them more than 0",
