@@ -16,6 +16,10 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
     public static final BoundSettings DEFAULT = new BoundSettings(2000, 3, 200, 2000, 0);
 
     private static final int LEAST_STEPS = 30;
+    /** Beyond these an integer program may take minutes. */
+    private static final int MOST_QUICK_LINKS = 60;
+
+    private static final int MOST_QUICK_NODES = 500;
     private static final long MOST_WORK = 100_000_000;
 
     public BoundSettings {
@@ -37,7 +41,8 @@ public record BoundSettings(int steps, int endsOfTrunk, int mostLinks, long node
     public static BoundSettings of(DesignProblem problem) {
         long work =
                 Math.max(1, (long) problem.pieces().size() * problem.demands().size());
-        return DEFAULT.withSteps((int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_WORK / work)));
+        int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_WORK / work));
+        return new BoundSettings(steps, DEFAULT.endsOfTrunk, MOST_QUICK_LINKS, MOST_QUICK_NODES, 0);
     }
 
     /** Returns these with other steps. */
