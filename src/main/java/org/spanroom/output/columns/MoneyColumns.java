@@ -65,6 +65,7 @@ public final class MoneyColumns {
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(recovery());
         columns.addAll(newBuild());
+        columns.addAll(newDuct());
         columns.addAll(saving());
         columns.addAll(moneyPerCable());
         return columns;
@@ -102,6 +103,13 @@ public final class MoneyColumns {
                 NEW_BUILD_LOW,
                 NEW_BUILD_LIKELY,
                 NEW_BUILD_HIGH,
+                Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
+                Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)));
+    }
+
+    /** Of one new duct, whatever recovery gains: what programs of work start from. */
+    private static List<Column<RankedSpan>> newDuct() {
+        return List.of(
                 Column.integer(
                         "new_duct_positions",
                         "new_pos",
@@ -119,9 +127,7 @@ public final class MoneyColumns {
                         "new_more",
                         2,
                         "Cost of each additional new duct in the same trench or bore.",
-                        offer(offer -> offer.newDuct().furtherMoney())),
-                Column.real("trench_avoided_m", "trench_m", 1, "Open trench avoided.", build(NewBuild::trenchM)),
-                Column.real("bore_avoided_m", "bore_m", 1, "Boring avoided.", build(NewBuild::boreM)));
+                        offer(offer -> offer.newDuct().furtherMoney())));
     }
 
     private static List<Column<RankedSpan>> saving() {

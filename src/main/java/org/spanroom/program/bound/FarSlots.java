@@ -48,11 +48,13 @@ final class FarSlots {
         return far;
     }
 
+    /** A place, and how far it is from the start. */
+    private record Reached(int place, double distance) {}
+
     private double[] distances(int d, int start, double[] prices, boolean forward) {
         var distances = new double[network.places];
         Arrays.fill(distances, Double.POSITIVE_INFINITY);
         distances[start] = 0;
-        record Reached(int place, double distance) {}
         var open = new PriorityQueue<Reached>(
                 Comparator.comparingDouble(Reached::distance).thenComparingInt(Reached::place));
         open.add(new Reached(start, 0));
