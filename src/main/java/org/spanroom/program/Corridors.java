@@ -35,8 +35,8 @@ public final class Corridors {
         this.network = network;
         this.cables = cables;
         steps = network.sections().stream()
-                .map(section -> SectionSteps.find(section, cables, SectionSteps.RecoveryFilter.ALL)
-                        .filter(step -> step.action() != WayStep.Action.BUILD))
+                .map(section ->
+                        SectionSteps.find(section, cables).filter(step -> step.action() != WayStep.Action.BUILD))
                 .toList();
         next = new int[steps.size()][];
         for (int section = 0; section < next.length; section++) {
@@ -132,20 +132,16 @@ public final class Corridors {
 
     /** Follows a run from one of its ends to the other; a ring from where it is met. */
     private List<WayStep> run(int section, boolean[] done) {
-        int start = section;
-        int enteredAt = 0;
         int at = section;
         int leave = 0;
         while (next[at][leave] != NONE && next[at][leave] != section) {
             int vault = leave == 0 ? offer(at).from() : offer(at).to();
             int following = next[at][leave];
-            enteredAt = end(following, vault);
-            leave = 1 - enteredAt;
+            leave = 1 - end(following, vault);
             at = following;
-            start = at;
         }
-        boolean forward = next[start][leave] == NONE ? leave == 0 : leave != 0;
-        return collect(start, forward, done);
+        boolean forward = next[at][leave] == NONE ? leave == 0 : leave != 0;
+        return collect(at, forward, done);
     }
 
     private List<WayStep> collect(int start, boolean startForward, boolean[] done) {

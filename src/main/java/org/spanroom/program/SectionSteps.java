@@ -25,20 +25,16 @@ final class SectionSteps {
 
     private SectionSteps() {}
 
-    /**
-     * Finds the step, of recoveries the cheapest; empty where neither a duct nor a new one takes so many cables.
-     *
-     * @param mayRecover says which recoveries come into question
-     */
-    static Optional<WayStep> find(SectionOffer section, int cables, RecoveryFilter mayRecover) {
-        return options(section, cables, mayRecover).stream().findFirst();
+    /** Finds the step, of recoveries the cheapest; empty where neither a duct nor a new one takes so many cables. */
+    static Optional<WayStep> find(SectionOffer section, int cables) {
+        return options(section, cables).stream().findFirst();
     }
 
     /**
      * Returns the steps among which an objective chooses: one where positions are free or a duct is built, and several where ducts can
      * be recovered and a costlier one can begin earlier or is more likely to work. The cheapest comes first.
      */
-    static List<WayStep> options(SectionOffer section, int cables, RecoveryFilter mayRecover) {
+    static List<WayStep> options(SectionOffer section, int cables) {
         Optional<WayStep> free = section.ducts().stream()
                 .filter(duct -> duct.positionsNow() >= cables)
                 .min(TIGHTEST)
@@ -49,7 +45,6 @@ final class SectionSteps {
         var recovered = new ArrayList<WayStep>();
         section.ducts().stream()
                 .filter(duct -> duct.recovery().isPresent() && duct.positionsAfter() >= cables)
-                .filter(mayRecover::allows)
                 .sorted(CHEAPEST)
                 .map(duct -> step(section, WayStep.Action.RECOVER, duct))
                 .filter(dearer -> recovered.stream().noneMatch(cheaper -> isNoWorse(cheaper, dearer)))
@@ -82,12 +77,5 @@ final class SectionSteps {
 
     private static WayStep step(SectionOffer section, WayStep.Action action, DuctOffer duct) {
         return new WayStep(section, true, action, Optional.of(duct), Optional.empty());
-    }
-
-    /** Which recoveries come into question. */
-    interface RecoveryFilter {
-        RecoveryFilter ALL = duct -> true;
-
-        boolean allows(DuctOffer duct);
     }
 }

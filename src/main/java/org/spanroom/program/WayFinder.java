@@ -50,7 +50,7 @@ public final class WayFinder {
         }
         for (int number = 0; number < network.sections().size(); number++) {
             SectionOffer section = network.sections().get(number);
-            for (WayStep step : SectionSteps.options(section, cables, SectionSteps.RecoveryFilter.ALL)) {
+            for (WayStep step : SectionSteps.options(section, cables)) {
                 graph.addEdge(section.from(), section.to(), options.size());
                 options.add(new Option(number, step));
             }

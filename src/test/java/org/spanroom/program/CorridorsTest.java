@@ -163,7 +163,7 @@ class CorridorsTest {
         }
         assertThat(corridors).isSortedAccordingTo((a, b) -> Double.compare(b.metersPerMoney(), a.metersPerMoney()));
         long recovered = IntStream.range(0, sections.size())
-                .filter(i -> SectionSteps.find(sections.get(i), cables, SectionSteps.RecoveryFilter.ALL)
+                .filter(i -> SectionSteps.find(sections.get(i), cables)
                         .filter(step -> step.action() == WayStep.Action.RECOVER)
                         .isPresent())
                 .count();
@@ -198,8 +198,7 @@ class CorridorsTest {
     @Test
     void aWayAndItsReverseShareAllTheirLength() {
         SectionOffer only = section("B1", 0, 1, 3, 3, 0);
-        WayStep step =
-                SectionSteps.find(only, 2, SectionSteps.RecoveryFilter.ALL).orElseThrow();
+        WayStep step = SectionSteps.find(only, 2).orElseThrow();
         var way = new Way(2, List.of(step));
 
         assertThat(way.sharedM(way)).isEqualTo(way.lengthM());

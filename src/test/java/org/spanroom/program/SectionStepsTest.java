@@ -28,7 +28,7 @@ class SectionStepsTest {
     }
 
     private static Optional<WayStep> find(int cables, NewDuctOffer newDuct, DuctOffer... ducts) {
-        return SectionSteps.find(section(newDuct, ducts), cables, SectionSteps.RecoveryFilter.ALL);
+        return SectionSteps.find(section(newDuct, ducts), cables);
     }
 
     private static String taken(Optional<WayStep> step) {
@@ -88,19 +88,10 @@ class SectionStepsTest {
                         duct("late", 0, 9, 700, 0, Optional.of(LocalDate.of(2027, 9, 1)), OptionalLong.of(0b0011)),
                         duct("unsimulated", 0, 9, 960, 30, Optional.empty(), OptionalLong.empty()),
                         duct("narrow", 0, 2, 10, 0, 0b1111)),
-                3,
-                SectionSteps.RecoveryFilter.ALL);
+                3);
 
         assertThat(options)
                 .extracting(step -> step.duct().orElseThrow().spanId())
                 .containsExactly("cheap", "late", "soon", "safe");
-    }
-
-    @Test
-    void aFilterKeepsRecoveriesOutAndNothingElse() {
-        SectionOffer section = section(newDuct(9, 1, 1, 0), duct("a", 1, 9, 5));
-
-        assertThat(taken(SectionSteps.find(section, 1, duct -> false))).isEqualTo("free a");
-        assertThat(taken(SectionSteps.find(section, 2, duct -> false))).isEqualTo("build");
     }
 }
