@@ -182,6 +182,7 @@ public final class EffortAssessor {
                 work.isAtNight(),
                 work.dailyAt(SpanEnd.A, 1),
                 work.dailyAt(SpanEnd.B, 1),
+                new RecoveryCost(span, account).siteHourMoney(),
                 plan.fitsWindow());
     }
 
