@@ -22,6 +22,21 @@ public final class PermitColumns {
     /** In place of a day that a zone does not have, as ISO 8601-2 writes an open interval. */
     public static final String OPEN_END = "..";
 
+    /** The only one of its form that later commands read back. */
+    public static final Column<RankedSpan> ZONE_DATES = Column.text(
+            "zone_dates",
+            "zone_dates",
+            "Zones with a first or last day that a vault of the span is in, also those that have not "
+                    + "begun: kind, first day, last day, e.g. event 2027-05-01/2027-05-09; joined by ;. An open "
+                    + "end is ..",
+            permits(p -> Stream.concat(p.touches().stream(), p.toCome().stream())
+                    .filter(ZoneTouch::atVault)
+                    .map(ZoneTouch::zone)
+                    .filter(zone -> zone.from().isPresent() || zone.until().isPresent())
+                    .map(PermitColumns::dates)
+                    .distinct()
+                    .collect(joining(";"))));
+
     private PermitColumns() {}
 
     static List<Column<RankedSpan>> all() {
@@ -55,19 +70,7 @@ public final class PermitColumns {
                                 + "first day, joined by ;. No other column counts them.",
                         permits(p ->
                                 p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),
-                Column.text(
-                        "zone_dates",
-                        "zone_dates",
-                        "Zones with a first or last day that a vault of the span is in, also those that have not "
-                                + "begun: kind, first day, last day, e.g. event 2027-05-01/2027-05-09; joined by ;. An open "
-                                + "end is ..",
-                        permits(p -> Stream.concat(p.touches().stream(), p.toCome().stream())
-                                .filter(ZoneTouch::atVault)
-                                .map(ZoneTouch::zone)
-                                .filter(zone -> zone.from().isPresent() || zone.until().isPresent())
-                                .map(PermitColumns::dates)
-                                .distinct()
-                                .collect(joining(";")))),
+                ZONE_DATES,
                 Column.real(
                         "zone_any_m",
                         "z_any_m",
