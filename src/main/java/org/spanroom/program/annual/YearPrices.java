@@ -22,6 +22,11 @@ final class YearPrices {
         return prices[year][resource];
     }
 
+    /** Returns the prices of a year. */
+    double[] ofYear(int year) {
+        return prices[year].clone();
+    }
+
     /** Returns what some uses count as in a year. */
     double of(int year, double[] uses) {
         double sum = 0;
