@@ -161,6 +161,39 @@ public record ProgramConfig(
         }
     }
 
+    /** Returns this with another list of musts. */
+    public ProgramConfig withMust(List<String> other) {
+        return FiledSections.replaced(this, "must", other);
+    }
+
+    /** Returns this with another list of what must not be in the program. */
+    public ProgramConfig withMustNot(List<String> other) {
+        return FiledSections.replaced(this, "must_not", other);
+    }
+
+    /** Returns this with other stop windows. */
+    public ProgramConfig withStopWindows(List<StopWindow> other) {
+        return FiledSections.replaced(this, "stop_windows", other);
+    }
+
+    /** Returns this with other change freezes. */
+    public ProgramConfig withChangeFreezes(List<ChangeFreeze> other) {
+        return FiledSections.replaced(this, "change_freezes", other);
+    }
+
+    /** Returns this with other crews; the hours of the years follow them. */
+    public ProgramConfig withCrews(List<CrewTeam> other) {
+        List<YearLimits> limits = years.stream()
+                .map(year -> new YearLimits(year.money(), OptionalDouble.empty()))
+                .toList();
+        return FiledSections.replaced(FiledSections.replaced(this, "crews", other), "years", limits);
+    }
+
+    /** Returns this with another table of connections. */
+    public ProgramConfig withConnections(Path table) {
+        return FiledSections.replaced(this, "connections", Optional.of(table));
+    }
+
     /** Returns the first day of year 1, if it is given. */
     public Optional<LocalDate> findFirstDay() {
         return day(firstDay);

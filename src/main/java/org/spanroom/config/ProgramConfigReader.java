@@ -22,28 +22,16 @@ public final class ProgramConfigReader {
         try {
             ConfigNode root = YamlParser.parse(ConfigReader.text(file, "Name a readable file with --config."));
             ProgramConfig config = Binder.bind(root, ProgramConfig.class, () -> Optional.of(shipped()));
-            return new ProgramConfig(
-                    config.firstDay(),
-                    config.years(),
-                    config.budgetCost(),
-                    config.crews(),
-                    config.stopWindows(),
-                    config.closedZoneKinds(),
-                    config.changeFreezes(),
-                    config.noticeDays(),
-                    config.checkDays(),
-                    config.district(),
-                    config.mostInWork(),
-                    config.objective(),
-                    config.laterYearRatio(),
-                    config.connections().map(named -> ConfigFiles.beside(file, named)),
-                    config.must(),
-                    config.mustNot(),
-                    config.totalsBy(),
-                    config.previous().map(named -> ConfigFiles.beside(file, named)),
-                    config.changeMoney());
+            return withFiles(config, file);
         } catch (ConfigProblem problem) {
             throw problem.in(file);
         }
+    }
+
+    private static ProgramConfig withFiles(ProgramConfig config, Path file) {
+        ProgramConfig found = FiledSections.replaced(
+                config, "connections", config.connections().map(named -> ConfigFiles.beside(file, named)));
+        return FiledSections.replaced(
+                found, "previous", config.previous().map(named -> ConfigFiles.beside(file, named)));
     }
 }

@@ -130,7 +130,7 @@ public final class WhatIfs {
         return ratios;
     }
 
-    /** Returns the problem without the tasks that fail in a draw; the worth of the others is no longer weighted by their chance. */
+    /** Returns the problem without the tasks that fail in a draw. */
     private static YearProblem inDraw(ProgramInputs inputs, YearProblem problem, int draw) {
         var tasks = new ArrayList<Task>();
         for (int number = 0; number < problem.tasks().size(); number++) {
