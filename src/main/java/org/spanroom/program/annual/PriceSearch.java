@@ -141,6 +141,11 @@ final class PriceSearch {
         return iterations;
     }
 
+    /** Returns what part of a task is done in a year, about, where the relaxation is worth most. */
+    double part(int task, int year) {
+        return now.parts[task * years + year];
+    }
+
     /**
      * Improves prices and shares.
      *
@@ -151,6 +156,9 @@ final class PriceSearch {
      */
     boolean run(int most, double closeRatio, BooleanSupplier stop) {
         evaluate(now);
+        if (tasks == 0 || years == 0) {
+            return true;
+        }
         double errorAtStart = Double.POSITIVE_INFINITY;
         double errorBefore = Double.POSITIVE_INFINITY;
         int length = 0;

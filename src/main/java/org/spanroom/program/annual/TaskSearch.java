@@ -1,6 +1,5 @@
 package org.spanroom.program.annual;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
@@ -14,12 +13,13 @@ import java.util.stream.IntStream;
  * limits and does every must. The same seed gives the same plan.
  */
 final class TaskSearch {
-    private static final int MOST_RUINED = 12;
+    private static final int MOST_RUINED = 30;
     private static final int MOST_AT_PLACE = 6;
     private static final int PROMISING = 8;
-    private static final double FIRST_TEMPERATURE = 0.3;
+    private static final double FIRST_TEMPERATURE = 0.1;
     private static final double LAST_TEMPERATURE = 0.003;
-    private static final double NOISE = 0.25;
+    private static final double LEAST_PART = 0.3;
+    private static final double NOISE = 0.1;
 
     private final YearProblem problem;
     private final SetUpLevels levels;
@@ -105,6 +105,30 @@ final class TaskSearch {
         return iterations;
     }
 
+    /** Puts in what the relaxation does in large parts, the largest first. */
+    void round(PriceSearch relaxed) {
+        int tasks = ratios.length;
+        var yearOf = new int[tasks];
+        var part = new double[tasks];
+        for (int task = 0; task < tasks; task++) {
+            for (int year = 0; year < problem.years(); year++) {
+                if (options.is(task, year) && relaxed.part(task, year) > part[task]) {
+                    part[task] = relaxed.part(task, year);
+                    yearOf[task] = year;
+                }
+            }
+        }
+        IntStream.range(0, tasks)
+                .filter(task -> part[task] > LEAST_PART && plan.yearOf(task) == YearPlan.NEVER)
+                .filter(task -> plan.value(task, yearOf[task]) > plan.value(task, YearPlan.NEVER))
+                .boxed()
+                .sorted(Comparator.comparingDouble((Integer task) -> -part[task]))
+                .filter(task -> plan.account().fits(task, yearOf[task]))
+                .forEach(task -> plan.put(task, yearOf[task]));
+        plan.keep();
+        remember();
+    }
+
     /** Puts in what fits, the most valuable tasks for their use first. */
     void fill() {
         for (int task : byRatio) {
@@ -124,6 +148,9 @@ final class TaskSearch {
      * @return whether it ended by itself
      */
     boolean run(int most, BooleanSupplier stop) {
+        if (ratios.length == 0) {
+            return true;
+        }
         double scale = meanValue();
         boolean isWhole = true;
         for (int i = 0; i < most; i++) {
@@ -135,8 +162,8 @@ final class TaskSearch {
             double share = (double) i / most;
             double temperature = scale * FIRST_TEMPERATURE * Math.pow(LAST_TEMPERATURE / FIRST_TEMPERATURE, share);
             double before = plan.value();
-            boolean isWhole2 = rebuild();
-            if (isWhole2 && plan.value() - before > temperature * Math.log(random.nextDouble())) {
+            boolean holdsMusts = rebuild();
+            if (holdsMusts && plan.value() - before > temperature * Math.log(random.nextDouble())) {
                 plan.keep();
                 if (plan.value() > bestValue + 1e-9 * Math.abs(bestValue)) {
                     remember();
@@ -239,7 +266,7 @@ final class TaskSearch {
             int task = pool[i];
             boolean isMust = problem.tasks().get(task).isMust();
             double noise = 1 + NOISE * (2 * random.nextDouble() - 1);
-            keys[i] = isMust ? Double.POSITIVE_INFINITY : Math.min(1e9, ratios[task]) * noise;
+            keys[i] = isMust ? Double.POSITIVE_INFINITY : Math.min(1e9, presentRatio(task)) * noise;
         }
         for (int i = 1; i < pooled; i++) {
             int task = pool[i];
@@ -258,6 +285,19 @@ final class TaskSearch {
             }
         }
         return true;
+    }
+
+    private double presentRatio(int task) {
+        double never = plan.value(task, YearPlan.NEVER);
+        double ratio = Double.NEGATIVE_INFINITY;
+        for (int year = 0; year < problem.years(); year++) {
+            double gain = plan.value(task, year) - never;
+            if (options.is(task, year) && gain > 0) {
+                double price = plan.account().priced(task, year, prices[year]);
+                ratio = Math.max(ratio, gain / (price + 1e-6 * gain));
+            }
+        }
+        return ratio;
     }
 
     /** Puts a task into the year with the best profit in which it fits and is worth it; returns whether there is one. */
