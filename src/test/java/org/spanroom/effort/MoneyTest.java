@@ -63,7 +63,11 @@ class MoneyTest {
     void anHourOnSiteCostsTheCrewAndWhatStandsThere() {
         assertThat(EffortCase.span().effort().time().siteHourMoney())
                 .isCloseTo((5 * 95 + 120 + 160) * 1.15, within(1e-9));
-        assertThat(EffortCase.span().atNight().effort().time().siteHourMoney())
+        assertThat(EffortCase.span()
+                        .permits(new Permits(
+                                List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
+                        .effort()
+                        .time().siteHourMoney())
                 .isCloseTo((5 * 95 * 1.15 + 120 + 160) * 1.15, within(1e-9));
     }
 

@@ -1,162 +1,329 @@
 package org.spanroom.program.annual;
 
-import java.util.Arrays;
-import java.util.List;
 import java.util.function.BooleanSupplier;
-import org.spanroom.program.design.SearchSettings;
-import org.spanroom.program.design.Spread;
 
 /**
- * Finds prices under which the bound is small: step by step, prices of limits rise where designs of the years use more than there is, and what serving a connection counts moves to the
- * later years where these drop what earlier ones serve. The mean of the later steps is taken: the bound is convex in the prices. Designs are good ones only, so
- * there is no promise that the prices are the best; the bound at them is valid whatever they are.
+ * Finds good prices and shares for a {@link PriceBound}: the duals of the linear relaxation, by the primal-dual hybrid gradient method with steps for
+ * each row and column, averages and restarts.
+ *
+ * <p>Columns are parts of tasks in years and parts of levels of set-up in years, all from 0 to 1. Rows: of each task all parts together at most 1, exactly 1 for a
+ * must; of each slot and year the task's part at most the level's; of each year and resource the limit.
+ *
+ * <p>Method: A. Chambolle and T. Pock 2011 (from memory), steps of rows and columns T. Pock and A. Chambolle 2011 (from memory), restarts D. Applegate et al. 2021 (from memory).
  */
 final class PriceSearch {
-    private static final double FIRST_STEP = 0.6;
-    private static final double LAST_STEP = 0.06;
-    private static final double WORTH_STEP_RATIO = 0.5;
-    private static final double FIRST_PRICE_RATIO = 0.5;
-    private static final double MEAN_SHARE = 0.5;
-    private static final double RARE_WEIGHT = 0.02;
-    private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
+    private static final int CHECKED_EVERY = 40;
+    private static final double SUFFICIENT = 0.2;
+    private static final double NECESSARY = 0.8;
+    private static final double LONGEST_RATIO = 0.36;
 
     private final YearProblem problem;
-    private final List<Wish> wishes;
-    private final boolean areMustsRequired;
-    private final double[][] least;
-    private final double[] weights;
-    private double[][] prices;
-    private double[][] worth;
+    private final SetUpLevels levels;
+    private final PriceBound bound;
+    private final int years;
+    private final int resources;
+    private final int tasks;
+    private final YearOptions options;
+    private final double worthScale;
+    /** Of each task, of each year, what it is worth there against never, in scaled worth. */
+    private final double[] gains;
+    private final double[] useScales;
+    private final double[][] limits;
+    /** Rows of limits that some plan could exceed. */
+    private final boolean[][] isShort;
+    private final double[][] limitSteps;
+    private final double[] partSteps;
+    private final double[] levelSteps;
+    private final PricePoint now;
+    private final PricePoint sum;
+    private final PricePoint start;
+    private final PricePoint average;
+    private double weight = 1;
+    private int iterations;
 
-    private PriceSearch(YearProblem problem, boolean areMustsRequired) {
+    PriceSearch(YearProblem problem, SetUpLevels levels, YearOptions options, PriceBound bound) {
         this.problem = problem;
-        this.areMustsRequired = areMustsRequired;
-        wishes = problem.connections().orElseThrow().wishes();
-        least = wishes.stream()
-                .map(wish -> WishPrices.leastWorth(wish, areMustsRequired && wish.isMust()))
-                .toArray(double[][]::new);
-        worth = copy(least);
-        weights = new double[problem.tasks().size()];
-        Arrays.fill(weights, 1);
-        prices = firstPrices();
+        this.levels = levels;
+        this.options = options;
+        this.bound = bound;
+        years = problem.years();
+        resources = problem.resources();
+        tasks = problem.tasks().size();
+        worthScale = worthScale();
+        gains = new double[tasks * years];
+        for (int task = 0; task < tasks; task++) {
+            Task each = problem.tasks().get(task);
+            for (int year = 0; year < years; year++) {
+                gains[task * years + year] = (each.values().get(year) - each.valueNever()) / worthScale;
+            }
+        }
+        useScales = useScales();
+        limits = new double[years][resources];
+        isShort = new boolean[years][resources];
+        limitSteps = new double[years][resources];
+        partSteps = new double[tasks];
+        levelSteps = new double[levels.count()];
+        prepareLimits();
+        prepareSteps();
+        now = new PricePoint(tasks, levels, years, resources);
+        sum = new PricePoint(tasks, levels, years, resources);
+        start = new PricePoint(tasks, levels, years, resources);
+        average = new PricePoint(tasks, levels, years, resources);
     }
 
-    /** What all is worth, spread over all that there is. */
-    private double[][] firstPrices() {
-        double value = wishes.stream()
-                .mapToDouble(wish -> wish.values().stream().mapToDouble(Double::doubleValue).max().orElse(0))
-                .sum();
+    private double worthScale() {
+        double worth = 0;
         for (Task task : problem.tasks()) {
-            value += Math.max(0, task.values().stream().mapToDouble(Double::doubleValue).max().orElse(0) - task.valueNever());
+            worth += task.values().stream()
+                    .mapToDouble(value -> Math.abs(value - task.valueNever()))
+                    .max()
+                    .orElse(0);
         }
-        double[][] first = new double[problem.years()][problem.resources()];
-        for (int resource = 0; resource < problem.resources(); resource++) {
-            double sum = 0;
-            for (List<Double> limits : problem.limits()) {
-                sum += Double.isInfinite(limits.get(resource)) ? 0 : limits.get(resource);
+        return worth > 0 ? worth / tasks : 1;
+    }
+
+    /** Mean use of those tasks that use a resource at all. */
+    private double[] useScales() {
+        var scales = new double[resources];
+        for (int resource = 0; resource < resources; resource++) {
+            double used = 0;
+            int using = 0;
+            for (int task = 0; task < tasks; task++) {
+                double use = levels.usedAlone(task, resource);
+                used += use;
+                using += use > 0 ? 1 : 0;
             }
-            for (int year = 0; year < problem.years(); year++) {
-                boolean isFree = Double.isInfinite(problem.limits().get(year).get(resource));
-                first[year][resource] = isFree ? 0 : FIRST_PRICE_RATIO * value / problem.resources() / Math.max(sum, 1e-6);
-            }
+            scales[resource] = using > 0 ? used / using : 1;
         }
-        return first;
+        return scales;
     }
 
-    /** Returns the prices after so many steps. */
-    static WishPrices of(
-            YearProblem problem,
-            boolean areMustsRequired,
-            int steps,
-            SearchSettings settings,
-            Spread spread,
-            BooleanSupplier stop) {
-        return new PriceSearch(problem, areMustsRequired).run(steps, settings, spread, stop);
-    }
-
-    private WishPrices run(int steps, SearchSettings settings, Spread spread, BooleanSupplier stop) {
-        double[][] meanPrices = new double[problem.years()][problem.resources()];
-        double[][] meanWorth = new double[worth.length][problem.years()];
-        double total = 0;
-        for (int step = 0; step < steps && !(stop.getAsBoolean() && total > 0); step++) {
-            var years = new PricedYears(problem, now(), areMustsRequired);
-            var designs =
-                    PricedDesigns.of(problem, years, settings.withSeed(settings.seed() + step * SEED_STEP), spread);
-            double progress = (double) step / steps;
-            if (progress >= 1 - MEAN_SHARE || step + 1 == steps) {
-                total++;
-                add(meanPrices, prices);
-                add(meanWorth, worth);
-            }
-            double length = FIRST_STEP * Math.pow(LAST_STEP / FIRST_STEP, progress);
-            move(designs, length);
-        }
-        if (total > 0) {
-            scale(meanPrices, 1 / total);
-            scale(meanWorth, 1 / total);
-            prices = meanPrices;
-            worth = meanWorth;
-            raiseToLeast();
-        }
-        return now();
-    }
-
-    private WishPrices now() {
-        return new WishPrices(new YearPrices(prices), copy(worth), WishPrices.shares(problem, weights));
-    }
-
-    private void move(PricedDesigns designs, double length) {
-        for (int year = 0; year < prices.length; year++) {
-            for (int resource = 0; resource < prices[year].length; resource++) {
+    private void prepareLimits() {
+        for (int year = 0; year < years; year++) {
+            for (int resource = 0; resource < resources; resource++) {
+                double most = 0;
+                double coefficients = 0;
+                for (int task = 0; task < tasks; task++) {
+                    if (options.is(task, year)) {
+                        most += levels.usedAlone(task, resource);
+                        coefficients += levels.ownUses[task][resource] / useScales[resource];
+                    }
+                }
+                for (double[] uses : levels.uses) {
+                    coefficients += uses[resource] / useScales[resource];
+                }
                 double limit = problem.limits().get(year).get(resource);
-                double excess = (designs.used(year, resource) - limit) / Math.max(limit, 1e-6);
-                prices[year][resource] *= Math.exp(length * Math.max(-1, Math.min(1, excess)));
-            }
-        }
-        for (int demand = 0; demand < worth.length; demand++) {
-            for (int year = 1; year < problem.years(); year++) {
-                int dropped = (designs.isServed(demand, year - 1) ? 1 : 0) - (designs.isServed(demand, year) ? 1 : 0);
-                worth[demand][year] += WORTH_STEP_RATIO * length * dropped * least[demand][0];
-            }
-        }
-        raiseToLeast();
-        for (int task = 0; task < weights.length; task++) {
-            weights[task] += ((designs.isDone(task) ? 1 : RARE_WEIGHT) - weights[task]) / 4;
-        }
-    }
-
-    /** Makes the worth of each connection fall with the years again, from the first year's down to no less than the least. */
-    private void raiseToLeast() {
-        for (int demand = 0; demand < worth.length; demand++) {
-            double[] own = worth[demand];
-            boolean isRequired = areMustsRequired && wishes.get(demand).isMust();
-            for (int year = own.length - 1; year >= 0; year--) {
-                double floor = Math.max(least[demand][year], year + 1 < own.length ? own[year + 1] : 0);
-                own[year] = isRequired && year > wishes.get(demand).lastYear()
-                        ? 0
-                        : Math.min(least[demand][0], Math.max(own[year], floor));
-            }
-            own[0] = least[demand][0];
-        }
-    }
-
-    private static void add(double[][] sum, double[][] addend) {
-        for (int row = 0; row < sum.length; row++) {
-            for (int column = 0; column < sum[row].length; column++) {
-                sum[row][column] += addend[row][column];
+                isShort[year][resource] = most > limit;
+                limits[year][resource] = isShort[year][resource] ? limit / useScales[resource] : 0;
+                limitSteps[year][resource] = isShort[year][resource] ? 1 / coefficients : 0;
             }
         }
     }
 
-    private static void scale(double[][] all, double factor) {
-        for (double[] row : all) {
-            for (int column = 0; column < row.length; column++) {
-                row[column] *= factor;
+    private void prepareSteps() {
+        for (int task = 0; task < tasks; task++) {
+            double coefficients = 1 + levels.levelsOf[task].length;
+            for (int resource = 0; resource < resources; resource++) {
+                coefficients += levels.ownUses[task][resource] / useScales[resource];
+            }
+            partSteps[task] = 1 / coefficients;
+        }
+        for (int level = 0; level < levels.count(); level++) {
+            double coefficients = levels.tasks[level].length;
+            for (int resource = 0; resource < resources; resource++) {
+                coefficients += levels.uses[level][resource] / useScales[resource];
+            }
+            levelSteps[level] = 1 / coefficients;
+        }
+    }
+
+    int iterations() {
+        return iterations;
+    }
+
+    /** Returns what part of a task is done in a year, about, where the relaxation is worth most. */
+    double part(int task, int year) {
+        return now.parts[task * years + year];
+    }
+
+    /**
+     * Improves prices and shares.
+     *
+     * @param most how many steps
+     * @param closeRatio gap of the relaxation at which it ends, as a share of the bound
+     * @param stop asked every 40 steps
+     * @return whether it ended by itself
+     */
+    boolean run(int most, double closeRatio, BooleanSupplier stop) {
+        evaluate(now);
+        if (tasks == 0 || years == 0) {
+            return true;
+        }
+        double errorAtStart = Double.POSITIVE_INFINITY;
+        double errorBefore = Double.POSITIVE_INFINITY;
+        int length = 0;
+        sum.clear();
+        start.set(now);
+        for (int i = 0; i < most; i++) {
+            step();
+            length++;
+            if ((i + 1) % CHECKED_EVERY != 0) {
+                continue;
+            }
+            if (stop.getAsBoolean()) {
+                return false;
+            }
+            average.setMean(sum, length);
+            double errorNow = error(now);
+            double errorAverage = error(average);
+            double error = Math.min(errorNow, errorAverage);
+            if (error < closeRatio * Math.abs(bound.bestValue()) / worthScale) {
+                return true;
+            }
+            if (error <= SUFFICIENT * errorAtStart
+                    || error <= NECESSARY * errorAtStart && error > errorBefore
+                    || length >= LONGEST_RATIO * iterations) {
+                restart(errorAverage < errorNow ? average : now);
+                errorAtStart = error;
+                length = 0;
+                error = Double.POSITIVE_INFINITY;
+            }
+            errorBefore = error;
+        }
+        return true;
+    }
+
+    private void restart(PricePoint from) {
+        now.set(from);
+        double primal = now.primalDistance(start);
+        double dual = now.dualDistance(start);
+        if (primal > 1e-10 && dual > 1e-10) {
+            weight = Math.exp(0.5 * Math.log(dual / primal) + 0.5 * Math.log(weight));
+        }
+        start.set(now);
+        sum.clear();
+    }
+
+    private void step() {
+        iterations++;
+        double primalStep = 1 / weight;
+        stepLevels(primalStep);
+        stepTasks(primalStep, weight);
+        stepRows(weight);
+        sum.add(now);
+    }
+
+    /** Of each level and year, its part; {@code ahead} of all columns is twice the new part less the old one. */
+    private void stepLevels(double step) {
+        int first = 0;
+        for (int level = 0; level < levels.count(); level++) {
+            int reaching = levels.tasks[level].length;
+            double[] uses = levels.uses[level];
+            for (int year = 0; year < years; year++) {
+                double gain = 0;
+                for (int i = 0; i < reaching; i++) {
+                    gain += now.weights[(first + i) * years + year];
+                }
+                for (int resource = 0; resource < resources; resource++) {
+                    gain -= now.prices[year][resource] * uses[resource] / useScales[resource];
+                }
+                int at = level * years + year;
+                double before = now.levelParts[at];
+                double after = Math.max(0, Math.min(1, before + step * levelSteps[level] * gain));
+                now.levelParts[at] = after;
+                now.levelsAhead[at] = 2 * after - before;
+            }
+            first += reaching;
+        }
+    }
+
+    private void stepTasks(double step, double rowStep) {
+        for (int task = 0; task < tasks; task++) {
+            double together = 0;
+            for (int year = 0; year < years; year++) {
+                if (!options.is(task, year)) {
+                    continue;
+                }
+                double gain = gains[task * years + year] - now.taskPrices[task];
+                for (int resource = 0; resource < resources; resource++) {
+                    gain -= now.prices[year][resource] * levels.ownUses[task][resource] / useScales[resource];
+                }
+                for (int slot : levels.slotsOf[task]) {
+                    gain -= now.weights[slot * years + year];
+                }
+                int at = task * years + year;
+                double before = now.parts[at];
+                double after = Math.max(0, Math.min(1, before + step * partSteps[task] * gain));
+                now.parts[at] = after;
+                now.partsAhead[at] = 2 * after - before;
+                together += now.partsAhead[at];
+            }
+            double price = now.taskPrices[task] + rowStep / years * (together - 1);
+            now.taskPrices[task] = options.is(task, YearPlan.NEVER) ? Math.max(0, price) : price;
+        }
+    }
+
+    private void stepRows(double step) {
+        double[][] used = now.used(levels, true);
+        for (int year = 0; year < years; year++) {
+            for (int resource = 0; resource < resources; resource++) {
+                double over = used[year][resource] / useScales[resource] - limits[year][resource];
+                now.prices[year][resource] = Math.max(
+                        0, now.prices[year][resource] + step * limitSteps[year][resource] * over);
+            }
+        }
+        for (int task = 0; task < tasks; task++) {
+            int[] reached = levels.levelsOf[task];
+            int[] slots = levels.slotsOf[task];
+            for (int i = 0; i < reached.length; i++) {
+                for (int year = 0; year < years; year++) {
+                    double over = now.partsAhead[task * years + year] - now.levelsAhead[reached[i] * years + year];
+                    int at = slots[i] * years + year;
+                    now.weights[at] = Math.max(0, now.weights[at] + step / 2 * over);
+                }
             }
         }
     }
 
-    private static double[][] copy(double[][] all) {
-        return Arrays.stream(all).map(double[]::clone).toArray(double[][]::new);
+    private double evaluate(PricePoint point) {
+        var prices = new double[years][resources];
+        for (int year = 0; year < years; year++) {
+            for (int resource = 0; resource < resources; resource++) {
+                prices[year][resource] =
+                        isShort[year][resource] ? point.prices[year][resource] * worthScale / useScales[resource] : 0;
+            }
+        }
+        return bound.evaluate(prices, point.weights);
+    }
+
+    /** Gap of the relaxation and what rows are exceeded by, in mean values of a task. */
+    private double error(PricePoint point) {
+        double value = 0;
+        double squares = 0;
+        for (int task = 0; task < tasks; task++) {
+            Task each = problem.tasks().get(task);
+            double together = 0;
+            value += each.valueNever();
+            for (int year = 0; year < years; year++) {
+                double part = point.parts[task * years + year];
+                together += part;
+                value += part * gains[task * years + year] * worthScale;
+                for (int level : levels.levelsOf[task]) {
+                    double over = Math.max(0, part - point.levelParts[level * years + year]);
+                    squares += over * over;
+                }
+            }
+            double over = options.is(task, YearPlan.NEVER) ? Math.max(0, together - 1) : together - 1;
+            squares += over * over;
+        }
+        double[][] used = point.used(levels, false);
+        for (int year = 0; year < years; year++) {
+            for (int resource = 0; resource < resources; resource++) {
+                double over = used[year][resource] / useScales[resource] - limits[year][resource];
+                squares += isShort[year][resource] && over > 0 ? over * over : 0;
+            }
+        }
+        double gap = (evaluate(point) - value) / worthScale;
+        return Math.sqrt(gap * gap + weight * weight * squares);
     }
 }
