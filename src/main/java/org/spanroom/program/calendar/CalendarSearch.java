@@ -54,7 +54,7 @@ final class CalendarSearch {
         fill(all, chain -> weight(chain) / hours(chain));
         keepBest();
         calendar.restore(best);
-        if (book.size() > 0) {
+        if (book.size() > 0 && weeks.crews() > 0) {
             improve(iterations);
         }
         calendar.restore(best);
