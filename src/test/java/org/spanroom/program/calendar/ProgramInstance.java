@@ -46,13 +46,30 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         return new ProgramInstance(rules, orders(random, 1 + random.nextInt(most), years, yearDays));
     }
 
+    /** Draws a program of up to six orders, of one or two crews, of a week or two. */
+    static ProgramInstance tiny(long seed) {
+        var random = new SplittableRandom(seed);
+        int crewCount = 1 + random.nextInt(2);
+        int yearDays = crewCount == 1 ? 14 : 7 * (1 + random.nextInt(2));
+        // A Friday, so that the weeks of the year are cut at both ends.
+        var years = List.of(new ProgramYear(START, START.plusDays(yearDays - 1)));
+        var crews = new ArrayList<CrewTeam>();
+        for (int crew = 0; crew < crewCount; crew++) {
+            crews.add(new CrewTeam("Crew " + crew, 2 + random.nextInt(3), 8, Shifts.values()[random.nextInt(3)]));
+        }
+        List<Closure> stops = random.nextInt(3) == 0 ? List.of(closure("Stop", yearDays, 3, random)) : List.of();
+        Map<String, Integer> limits = Map.of("D0", 1 + random.nextInt(3));
+        var rules = new CalendarRules(START.minusDays(random.nextInt(60)), years, crews, stops, limits);
+        return new ProgramInstance(rules, orders(random, 2 + random.nextInt(5), 1, yearDays));
+    }
+
     private static Closure closure(String name, int spanDays, int mostDays, SplittableRandom random) {
         LocalDate from = START.plusDays(random.nextInt(spanDays));
         return new Closure(name, from, from.plusDays(random.nextInt(mostDays)));
     }
 
     private static List<WorkOrder> orders(SplittableRandom random, int count, int years, int yearDays) {
-        int side = 2 + (int) Math.sqrt(count / 2.0);
+        int side = 1 + (int) Math.sqrt(count / 2.0);
         var orders = new ArrayList<WorkOrder>();
         while (orders.size() < count) {
             int x = random.nextInt(side);
