@@ -195,6 +195,28 @@ class CrewSchedulerTest {
     }
 
     @Test
+    void workWaitsForANeighborThatCannotBeginYet() {
+        WorkCalendar calendar = schedule(
+                rules(1, 4, DAY_CREW),
+                Orders.of("one").between("V1", "V2"),
+                Orders.of("late").between("V2", "V3").dates(day(2), LocalDate.MAX));
+
+        assertEquals(1, entry(calendar, "late").sharedHours() + entry(calendar, "one").sharedHours());
+        assertEquals(List.of(day(2)), entry(calendar, "one").days());
+    }
+
+    @Test
+    void workDoesNotWaitWhereThatTakesTheRoomOfOthers() {
+        WorkCalendar calendar = schedule(
+                rules(1, 1, DAY_CREW),
+                Orders.of("one").between("V1", "V2"),
+                Orders.of("late").between("V2", "V3").hours(20).dates(day(2), LocalDate.MAX),
+                Orders.of("soon").hours(16).dates(LocalDate.MIN, day(1)));
+
+        assertEquals(3, calendar.entries().size());
+    }
+
+    @Test
     void nightWorkGoesToCrewsThatWorkNights() {
         WorkCalendar calendar = schedule(
                 rules(1, 4, DAY_CREW, NIGHT_CREW), Orders.of("dark").byNight(), Orders.of("light"));

@@ -43,7 +43,7 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         }
         Map<String, Integer> limits = new TreeMap<>(Map.of("D0", random.nextInt(4), "D1", 1 + random.nextInt(8)));
         var rules = new CalendarRules(START.minusDays(random.nextInt(40)), program, crews, stops, limits);
-        return new ProgramInstance(rules, orders(random, 1 + random.nextInt(most), years, yearDays));
+        return new ProgramInstance(rules, orders(random, 1 + random.nextInt(most), years, yearDays, 1));
     }
 
     /** Draws a program of up to six orders, of one or two crews, of a week or two. */
@@ -60,7 +60,7 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         List<Closure> stops = random.nextInt(3) == 0 ? List.of(closure("Stop", yearDays, 3, random)) : List.of();
         Map<String, Integer> limits = Map.of("D0", 1 + random.nextInt(3));
         var rules = new CalendarRules(START.minusDays(random.nextInt(60)), years, crews, stops, limits);
-        return new ProgramInstance(rules, orders(random, 2 + random.nextInt(5), 1, yearDays));
+        return new ProgramInstance(rules, orders(random, 3 + random.nextInt(4), 1, yearDays, 2));
     }
 
     private static Closure closure(String name, int spanDays, int mostDays, SplittableRandom random) {
@@ -68,7 +68,9 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         return new Closure(name, from, from.plusDays(random.nextInt(mostDays)));
     }
 
-    private static List<WorkOrder> orders(SplittableRandom random, int count, int years, int yearDays) {
+    /** Draws orders; the greater {@code rarely}, the fewer are by night, have dates, lead times or closures. */
+    private static List<WorkOrder> orders(
+            SplittableRandom random, int count, int years, int yearDays, int rarely) {
         int side = 1 + (int) Math.sqrt(count / 2.0);
         var orders = new ArrayList<WorkOrder>();
         while (orders.size() < count) {
@@ -76,7 +78,7 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
             int y = random.nextInt(side);
             boolean along = random.nextBoolean();
             int year = random.nextInt(years);
-            boolean night = random.nextInt(4) == 0;
+            boolean night = random.nextInt(4 * rarely) == 0;
             for (int duct = random.nextInt(3); duct >= 0 && orders.size() < count; duct--) {
                 String from = "V" + x + "-" + y;
                 String to = along ? "V" + (x + 1) + "-" + y : "V" + x + "-" + (y + 1);
@@ -94,11 +96,11 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
                         aHours,
                         bHours,
                         random.nextInt(3) == 0 ? "" : "D" + random.nextInt(3),
-                        random.nextInt(3) == 0 ? random.nextInt(60) : 0,
-                        random.nextInt(3) == 0 ? random.nextInt(20) : 0,
-                        random.nextInt(4) == 0 ? dayNear(year, yearDays, random) : LocalDate.MIN,
-                        random.nextInt(4) == 0 ? dayNear(year, yearDays, random) : LocalDate.MAX,
-                        random.nextInt(3) == 0 ? List.of(closure("Fair", years * yearDays, 20, random)) : List.of()));
+                        random.nextInt(3 * rarely) == 0 ? random.nextInt(60) : 0,
+                        random.nextInt(3 * rarely) == 0 ? random.nextInt(20) : 0,
+                        random.nextInt(4 * rarely) == 0 ? dayNear(year, yearDays, random) : LocalDate.MIN,
+                        random.nextInt(4 * rarely) == 0 ? dayNear(year, yearDays, random) : LocalDate.MAX,
+                        random.nextInt(3 * rarely) == 0 ? List.of(closure("Fair", years * yearDays, 20, random)) : List.of()));
             }
         }
         return orders;
@@ -142,6 +144,6 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
             stops.add(new Closure("Freeze", START.plusYears(year).plusDays(320), START.plusYears(year).plusDays(345)));
         }
         var rules = new CalendarRules(START.minusDays(30), years, crews, stops, Map.of("D0", 6, "D1", 10));
-        return new ProgramInstance(rules, orders(random, count, 5, 365));
+        return new ProgramInstance(rules, orders(random, count, 5, 365, 1));
     }
 }
