@@ -6,7 +6,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
-import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -30,6 +29,7 @@ final class CalendarSearch {
     private final PlaceFinder finder;
     private final ChainBuilder builder;
     private final SplittableRandom random;
+    private final int[] candidates;
     private WeekPlan[][] best;
     private Merit bestMerit;
 
@@ -40,13 +40,15 @@ final class CalendarSearch {
         finder = new PlaceFinder(book, weeks, calendar, true);
         builder = new ChainBuilder(book, weeks, calendar);
         random = new SplittableRandom(seed);
+        // What has no place in an empty calendar has none in any.
+        candidates = IntStream.range(0, book.size()).filter(finder::hasPlace).toArray();
         best = calendar.copiedPlans();
         bestMerit = calendar.merit();
     }
 
     /** Fills the calendar and improves it. */
     void run(int iterations) {
-        List<Integer> all = IntStream.range(0, book.size()).boxed().toList();
+        List<Integer> all = Arrays.stream(candidates).boxed().toList();
         WeekPlan[][] empty = calendar.copiedPlans();
         fill(all, chain -> Arrays.stream(chain).mapToDouble(book::weight).average().orElse(0));
         keepBest();
@@ -54,7 +56,7 @@ final class CalendarSearch {
         fill(all, chain -> weight(chain) / hours(chain));
         keepBest();
         calendar.restore(best);
-        if (book.size() > 0) {
+        if (candidates.length > 0) {
             improve(iterations);
         }
         calendar.restore(best);
@@ -116,9 +118,10 @@ final class CalendarSearch {
 
     private void iterate(double temperatureHours) {
         Merit before = calendar.merit();
-        var taken = new TreeSet<>(calendar.remove(chosen()));
-        addWaiting(taken);
-        replace(new ArrayList<>(taken));
+        List<Integer> waiting = someWaiting();
+        List<Integer> taken = calendar.remove(chosen(waiting));
+        taken.addAll(waiting);
+        replace(taken, waiting);
         if (isAccepted(before, calendar.merit(), temperatureHours)) {
             calendar.accept();
             keepBest();
@@ -128,10 +131,12 @@ final class CalendarSearch {
     }
 
     /** Chooses what to take out: an order and neighbors of it and of these, or what a crew does in one week and neighbors of that. */
-    private List<Integer> chosen() {
+    private List<Integer> chosen(List<Integer> waiting) {
         var chosen = new ArrayList<Integer>();
         int most = 1 + random.nextInt(MOST_TAKEN);
-        int start = random.nextInt(book.size());
+        int start = waiting.isEmpty() || random.nextBoolean()
+                ? candidates[random.nextInt(candidates.length)]
+                : waiting.get(random.nextInt(waiting.size()));
         chosen.add(start);
         if (random.nextBoolean()) {
             if (calendar.isPlaced(start)) {
@@ -161,30 +166,36 @@ final class CalendarSearch {
         }
     }
 
-    /** Makes room for an order in a week of a crew that can do it. */
+    /** Makes room for an order in as many weeks as it takes of a crew that can do it. */
     private void addAnyWeek(int order, List<Integer> chosen) {
         int from = Math.max(0, weeks.weekOf(Math.max(book.firstDay(order), weeks.monday(0).toEpochDay())));
         long last = Math.min(book.lastDay(order), weeks.monday(weeks.weeks()).toEpochDay() - 1);
         int until = Math.min(weeks.weeks() - 1, weeks.weekOf(last));
         int crew = random.nextInt(weeks.crews());
         if (from <= until && weeks.crew(crew).works(book.isNight(order))) {
-            addWeek(crew, from + random.nextInt(until - from + 1), chosen);
-        }
-    }
-
-    /** Adds a few orders that have no place: they may find one now. */
-    private void addWaiting(TreeSet<Integer> taken) {
-        int start = random.nextInt(book.size());
-        int added = 0;
-        for (int step = 0; step < book.size() && added < MOST_WAITING; step++) {
-            int order = (start + step) % book.size();
-            if (!calendar.isPlaced(order) && book.firstDay(order) <= book.lastDay(order) && taken.add(order)) {
-                added++;
+            int week = from + random.nextInt(until - from + 1);
+            int duration = (int) Math.ceil(book.siteHours(order) / weeks.usualWeekHours(crew));
+            for (int next = week; next < Math.min(week + duration, weeks.weeks()); next++) {
+                addWeek(crew, next, chosen);
             }
         }
     }
 
-    private void replace(List<Integer> orders) {
+    /** Returns a few orders that have no place: they may find one now. */
+    private List<Integer> someWaiting() {
+        var waiting = new ArrayList<Integer>();
+        int start = random.nextInt(candidates.length);
+        for (int step = 0; step < candidates.length && waiting.size() < MOST_WAITING; step++) {
+            int order = candidates[(start + step) % candidates.length];
+            if (!calendar.isPlaced(order)) {
+                waiting.add(order);
+            }
+        }
+        return waiting;
+    }
+
+    /** Places orders again: in chains or one by one, in random order, by priority, or those first that had no place. */
+    private void replace(List<Integer> orders, List<Integer> waiting) {
         int way = random.nextInt(4);
         if (way < 2) {
             var chains = new ArrayList<>(builder.chains(orders, random));
@@ -198,6 +209,8 @@ final class CalendarSearch {
         shuffle(orders);
         if (way == 2) {
             orders.sort(Comparator.comparingDouble(order -> -book.weight(order)));
+        } else {
+            orders.sort(Comparator.comparing(order -> !waiting.contains(order)));
         }
         orders.forEach(finder::place);
     }
@@ -231,7 +244,7 @@ final class CalendarSearch {
 
     /** Moves each order by itself to a better place, where there is one, once for each from the first week on. */
     private void pullForward() {
-        IntStream.range(0, book.size())
+        Arrays.stream(candidates)
                 .filter(calendar::isPlaced)
                 .boxed()
                 .sorted(Comparator.comparingInt(calendar::weekOf))
@@ -241,7 +254,7 @@ final class CalendarSearch {
 
     /** Places what has room after all. */
     private void placeWaiting() {
-        List<Integer> waiting = IntStream.range(0, book.size())
+        List<Integer> waiting = Arrays.stream(candidates)
                 .filter(order -> !calendar.isPlaced(order))
                 .boxed()
                 .sorted(Comparator.comparingDouble(order -> -book.weight(order)))

@@ -3,8 +3,8 @@ package org.spanroom.program.calendar;
 import java.util.Arrays;
 
 /**
- * Puts a sequence of orders into the shifts of one week of a crew, each as early as it can be. Not thread-safe; reusable, results are
- * valid until the next {@link #run}.
+ * Puts a sequence of orders into the shifts of one week of a crew, each as early as it can be. Orders wait only for one behind them that
+ * shares set-ups with them then. Not thread-safe; reusable, results are valid until the next {@link #run}.
  */
 final class WeekTiming {
     /** Two times that differ by less are the same. */
@@ -16,6 +16,7 @@ final class WeekTiming {
     private int[] startShift = new int[0];
     private double[] startHours = new double[0];
     private int[] endShift = new int[0];
+    private double[] usedHours = new double[0];
     private double[] hours = new double[0];
     private double[] sharedHours = new double[0];
     private int size;
@@ -26,7 +27,8 @@ final class WeekTiming {
     private long[] shifts = new long[0];
     private double shiftHours;
     private double usualWeekHours;
-    private double usedHours;
+    private int[] earliestShift = new int[0];
+    private boolean hasWaited;
 
     WeekTiming(OrderBook book, CrewWeeks weeks) {
         this.book = book;
@@ -45,35 +47,97 @@ final class WeekTiming {
         System.arraycopy(sequence, 0, orders, 0, count);
         size = count;
         inHours = carriedHours;
-        outHours = 0;
-        allSharedHours = 0;
-        doneDays = 0;
         shifts = weeks.shifts(crew, week);
         shiftHours = weeks.hoursPerShift(crew);
         usualWeekHours = weeks.usualWeekHours(crew);
-        usedHours = 0;
-        int shift = 0;
-        for (int place = 0; place < count; place++) {
-            if (outHours > 0 || !place(place, shift)) {
+        // Waiting so that set-ups are shared can take time that the orders behind need.
+        if (!placeAll(true) && (!hasWaited || !placeAll(false))) {
+            return false;
+        }
+        sumUp();
+        return true;
+    }
+
+    private boolean placeAll(boolean mayWait) {
+        hasWaited = false;
+        outHours = 0;
+        Arrays.fill(earliestShift, 0, size, 0);
+        for (int place = 0; place < size; place++) {
+            if (!placeFrom(place, place)) {
                 return false;
             }
-            shift = endShift[place];
+            if (mayWait && place > 0 && startShift[place] > endShift[place - 1]) {
+                letWait(place);
+            }
         }
         return true;
+    }
+
+    /** Begins orders, each in the shift in which the one before ended, or as soon after it as it can be. */
+    private boolean placeFrom(int first, int last) {
+        for (int place = first; place <= last; place++) {
+            int shift = place == 0 ? 0 : endShift[place - 1];
+            if (outHours > 0 || !place(place, Math.max(shift, earliestShift[place]))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Lets the orders that share set-ups before this one wait until this one can follow them, where it shares with them then. */
+    private void letWait(int place) {
+        if (book.sharedHours(orders[place - 1], orders[place]) <= 0) {
+            return;
+        }
+        int first = place - 1;
+        while (sharedHours[first] > 0) {
+            first--;
+        }
+        if (first == 0 && inHours > 0) {
+            return;
+        }
+        int earliestBefore = earliestShift[first];
+        double sharedBefore = sharedOf(first, place);
+        for (int shift = startShift[first] + 1; shift <= startShift[place]; shift++) {
+            earliestShift[first] = shift;
+            if (placeFrom(first, place) && sharedOf(first, place) > sharedBefore + ROUNDING_HOURS) {
+                hasWaited = true;
+                return;
+            }
+        }
+        earliestShift[first] = earliestBefore;
+        placeFrom(first, place);
+    }
+
+    private double sharedOf(int first, int last) {
+        double sum = 0;
+        for (int place = first; place <= last; place++) {
+            sum += sharedHours[place];
+        }
+        return sum;
+    }
+
+    private void sumUp() {
+        allSharedHours = sharedOf(0, size - 1);
+        doneDays = 0;
+        for (int place = 0; place < (outHours > 0 ? size - 1 : size); place++) {
+            doneDays += shifts[endShift[place]] - book.yearStart(orders[place]);
+        }
     }
 
     private void reserve(int count) {
         if (orders.length < count) {
             orders = new int[2 * count];
+            earliestShift = new int[2 * count];
             startShift = new int[2 * count];
             startHours = new double[2 * count];
             endShift = new int[2 * count];
+            usedHours = new double[2 * count];
             hours = new double[2 * count];
             sharedHours = new double[2 * count];
         }
     }
 
-    /** Begins an order in the shift in which the one before ended, or as soon after it as it can be. */
     private boolean place(int place, int shift) {
         boolean comesIn = place == 0 && inHours > 0;
         boolean isLong = comesIn || book.siteHours(orders[place]) > usualWeekHours + ROUNDING_HOURS;
@@ -81,15 +145,14 @@ final class WeekTiming {
             return place == 0 && tryShift(place, 0, 0, comesIn ? inHours : book.siteHours(orders[0]), true);
         }
         for (int start = shift; start < shifts.length; start++) {
-            double before = start == shift ? usedHours : 0;
+            boolean isSameShift = place > 0 && start == endShift[place - 1];
+            double before = isSameShift ? usedHours[place - 1] : 0;
             if (shiftHours - before <= ROUNDING_HOURS) {
                 continue;
             }
-            boolean follows = place > 0 && start == shift;
-            double saved = follows ? book.sharedHours(orders[place - 1], orders[place]) : 0;
+            double saved = isSameShift ? book.sharedHours(orders[place - 1], orders[place]) : 0;
             if (tryShift(place, start, before, book.siteHours(orders[place]) - saved, false)) {
                 sharedHours[place] = saved;
-                allSharedHours += saved;
                 return true;
             }
         }
@@ -104,8 +167,7 @@ final class WeekTiming {
         while (shift < shifts.length && book.isOpen(order, shifts[shift])) {
             if (left <= shiftHours - used + ROUNDING_HOURS) {
                 set(place, start, before, shift, takesHours);
-                usedHours = used + left;
-                doneDays += shifts[shift] - book.yearStart(order);
+                usedHours[place] = used + left;
                 return true;
             }
             left -= shiftHours - used;
@@ -116,7 +178,7 @@ final class WeekTiming {
             return false;
         }
         set(place, start, before, shift - 1, takesHours - left);
-        usedHours = shiftHours;
+        usedHours[place] = shiftHours;
         outHours = left;
         return true;
     }
