@@ -181,6 +181,7 @@ class ArchitectureTest {
         onlyIn("crs select", "org.geotools..");
         onlyIn("input output crs", "java.sql..");
         onlyIn("input output", "org.apache.commons.csv..");
+        onlyIn("output", "biweekly..", "com.github.mangstadt.vinnie..");
         onlyIn("cli", "picocli..");
     }
 
