@@ -22,7 +22,7 @@ import org.spanroom.model.program.YearlyDays;
  * @param district column of the spans that names a district; empty for none
  * @param mostInWork by district, how many spans may be in work in one week
  * @param laterYearRatio what something is worth a year later
- * @param previous the table of an earlier program
+ * @param previous the folder of an earlier program
  * @param changeMoney what a change of the year of a span in it costs, as worth
  */
 public record ProgramConfig(

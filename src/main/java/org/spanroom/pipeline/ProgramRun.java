@@ -15,6 +15,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.ConnectionsReader;
 import org.spanroom.model.Counted;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.model.program.CalendarRules;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.CurvePoint;
 import org.spanroom.model.program.PriceItem;
@@ -150,15 +151,19 @@ public final class ProgramRun {
         }
 
         ProgramInputs inputs(ProgramConfig config, List<Connection> table) {
-            return new ProgramSetting(config, facts, recorded.network(), request.done(), request.failed())
-                    .inputs(table, previous());
+            var setting =
+                    new ProgramSetting(config, facts, recorded.network(), request.done(), request.failed());
+            return setting.inputs(table, previous(setting.rules()));
         }
 
-        private Map<String, Integer> previous() {
-            return request.config()
-                    .previous()
-                    .map(table -> RecordedProgram.readYears(table))
-                    .orElse(Map.of());
+        /** Returns the year, in this program, in which an earlier one has each span. */
+        private Map<String, Integer> previous(CalendarRules rules) {
+            Map<String, Integer> years = new HashMap<>();
+            request.config().previous().map(RecordedProgram::read).ifPresent(program -> program.planned()
+                    .values()
+                    .forEach(span -> rules.findYear(span.firstDay())
+                            .ifPresent(year -> years.put(span.spanId(), year))));
+            return years;
         }
     }
 

@@ -59,6 +59,11 @@ final class ProgramSetting {
         };
     }
 
+    /** Returns the years, crews and days without work. */
+    CalendarRules rules() {
+        return rules;
+    }
+
     /**
      * Returns the inputs of the program.
      *

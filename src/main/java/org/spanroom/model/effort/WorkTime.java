@@ -8,7 +8,6 @@ package org.spanroom.model.effort;
  * @param night whether the shifts are nights
  * @param sharedAtAHours site hours saved if the neighbor at vault A is done in the same shift
  * @param sharedAtBHours the same at vault B
- * @param siteHourMoney cost of one hour on site: crew, traffic control and machines, with overhead; what an hour that is shared saves
  * @param fitsWindow whether daily work leaves time enough in a shift for the longest pull
  */
 public record WorkTime(
@@ -18,7 +17,6 @@ public record WorkTime(
         boolean night,
         double sharedAtAHours,
         double sharedAtBHours,
-        double siteHourMoney,
         boolean fitsWindow) {
     /** Returns how many of the shifts are nights. */
     public int nights() {

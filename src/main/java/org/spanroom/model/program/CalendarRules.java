@@ -3,6 +3,7 @@ package org.spanroom.model.program;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * What holds for the whole calendar of a program.
@@ -24,6 +25,16 @@ public record CalendarRules(
         crews = List.copyOf(crews);
         stops = List.copyOf(stops);
         mostInWork = Map.copyOf(mostInWork);
+    }
+
+    /** Finds the number of the year that a day is in. */
+    public OptionalInt findYear(LocalDate day) {
+        for (int year = 0; year < years.size(); year++) {
+            if (!day.isBefore(years.get(year).from()) && !day.isAfter(years.get(year).until())) {
+                return OptionalInt.of(year);
+            }
+        }
+        return OptionalInt.empty();
     }
 
     /** The first and the last day of a year of the program. */

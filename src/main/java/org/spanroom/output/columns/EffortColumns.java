@@ -54,7 +54,7 @@ final class EffortColumns {
                         "hour_money",
                         2,
                         "Cost of one hour on site: crew, traffic control and machines, with overhead.",
-                        time(WorkTime::siteHourMoney)));
+                        effort(Effort::siteHourMoney)));
     }
 
     private static List<Column<RankedSpan>> materials() {
