@@ -24,7 +24,16 @@ final class ProgramFileChecker {
     private static final double ROUNDING_HOURS = 0.02;
 
     private static final List<String> NEEDED = List.of(
-            "crew", "span", "first_day", "last_day", "start_hours", "site_hours", "shared_hours", "vault_a", "vault_b", "apply_by");
+            "crew",
+            "span",
+            "first_day",
+            "last_day",
+            "start_hours",
+            "site_hours",
+            "shared_hours",
+            "vault_a",
+            "vault_b",
+            "apply_by");
 
     /** A crew that works on the first days of each week. */
     record Crew(String name, int shiftsPerWeek, double hoursPerShift) {}
@@ -190,7 +199,8 @@ final class ProgramFileChecker {
                     + " in " + row.shifts.size() + " shifts of " + row.crew.hoursPerShift);
         }
         double weekHours = row.crew.shiftsPerWeek * row.crew.hoursPerShift;
-        if (row.siteHours + row.sharedHours <= weekHours - ROUNDING_HOURS && weeks(row).size() > 1) {
+        if (row.siteHours + row.sharedHours <= weekHours - ROUNDING_HOURS
+                && weeks(row).size() > 1) {
             problems.add(row.span + ": runs over the end of a week");
         }
     }
@@ -247,7 +257,8 @@ final class ProgramFileChecker {
         }
         boolean sameVault = row.vaults.stream().anyMatch(before.vaults::contains);
         if (row.sharedHours > 0 && !(isSameDay && sameVault)) {
-            problems.add(row.span + ": shares set-ups with " + before.span + ", which does not end on the same day at the same vault");
+            problems.add(row.span + ": shares set-ups with " + before.span
+                    + ", which does not end on the same day at the same vault");
         }
     }
 
@@ -260,7 +271,8 @@ final class ProgramFileChecker {
                     .forEach(week -> inWork.merge(week, 1, Integer::sum));
             inWork.forEach((week, count) -> {
                 if (count > most) {
-                    problems.add("week " + week + ": " + count + " spans of district " + district + ", at most " + most);
+                    problems.add(
+                            "week " + week + ": " + count + " spans of district " + district + ", at most " + most);
                 }
             });
         });

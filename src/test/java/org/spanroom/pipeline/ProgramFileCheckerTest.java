@@ -15,8 +15,9 @@ import org.spanroom.pipeline.ProgramFileChecker.Inputs;
 
 /** Holds the checker of the program's files against files made by hand. March 1, 2027, is a Monday. */
 class ProgramFileCheckerTest {
-    private static final String HEADER = "year,week,crew,group,order,section,span,first_day,last_day,start_hours,site_hours,"
-            + "shared_hours,night,vault_a,vault_b,apply_by,check_by\n";
+    private static final String HEADER =
+            "year,week,crew,group,order,section,span,first_day,last_day,start_hours,site_hours,"
+                    + "shared_hours,night,vault_a,vault_b,apply_by,check_by\n";
 
     /** Three rows of one crew: two that share a vault on Monday and Tuesday, one on Thursday. */
     private static final String GOOD = HEADER
@@ -41,8 +42,10 @@ class ProgramFileCheckerTest {
 
     @Test
     void columnsAreFoundByNameAndOthersPassedOver() {
-        String csv = "note,apply_by,vault_b,vault_a,shared_hours,site_hours,start_hours,last_day,first_day,span,crew\n"
-                + "\"a, b\",2027-03-01,V2,V1,0,6,0,2027-03-01,2027-03-01,S9,North\n";
+        String csv = """
+                note,apply_by,vault_b,vault_a,shared_hours,site_hours,start_hours,last_day,first_day,span,crew
+                "a, b",2027-03-01,V2,V1,0,6,0,2027-03-01,2027-03-01,S9,North
+                """;
 
         assertEquals(List.of(), ProgramFileChecker.problems(csv, INPUTS));
     }
@@ -57,10 +60,7 @@ class ProgramFileCheckerTest {
 
     /** A row is replaced by another one; the problem is found. */
     @ParameterizedTest(name = "{2}")
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             S2,2027-03-01,2027-03-02,6.00 | S2,2027-03-01,2027-03-02,5.00 | S2: crew North is still at S1
             S3,2027-03-04,2027-03-04 | S3,2027-03-03,2027-03-04 | S3: works in a stop window on 2027-03-03
             S3,2027-03-04,2027-03-04 | S3,2027-03-09,2027-03-09 | S3: works in a closure on 2027-03-09
@@ -84,7 +84,13 @@ class ProgramFileCheckerTest {
     @Test
     void permitsCannotBeAppliedForBeforeThePlanIsReady() {
         var late = new Inputs(
-                LocalDate.of(2027, 2, 2), INPUTS.crews(), INPUTS.stops(), Map.of(), INPUTS.leadDays(), Map.of(), Map.of());
+                LocalDate.of(2027, 2, 2),
+                INPUTS.crews(),
+                INPUTS.stops(),
+                Map.of(),
+                INPUTS.leadDays(),
+                Map.of(),
+                Map.of());
 
         assertEquals(
                 List.of("S1: permit late: 2027-02-01 is before 2027-02-02"), ProgramFileChecker.problems(GOOD, late));

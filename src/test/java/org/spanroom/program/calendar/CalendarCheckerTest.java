@@ -77,15 +77,12 @@ class CalendarCheckerTest {
                                 List.of(entry(one, 1, 1, 0, 0)), List.of(new Unplaced(one.order(), "no room")))));
         assertFound(
                 "without a reason",
-                CalendarChecker.problems(
-                        RULES, new WorkCalendar(List.of(), List.of(new Unplaced(one.order(), " ")))));
+                CalendarChecker.problems(RULES, new WorkCalendar(List.of(), List.of(new Unplaced(one.order(), " ")))));
     }
 
     @Test
     void findsWorkOnDaysOnWhichNoneMayBeDone() {
-        assertFound(
-                "stop window",
-                problems(with(RULES, closure("Parade", 1, 1)), entry(Orders.of("one"), 1, 1, 0, 1)));
+        assertFound("stop window", problems(with(RULES, closure("Parade", 1, 1)), entry(Orders.of("one"), 1, 1, 0, 1)));
         assertFound(
                 "closed by Fair", problems(RULES, entry(Orders.of("one").closed(closure("Fair", 0, 3)), 1, 1, 0, 1)));
         assertFound("outside of its year", problems(RULES, entry(Orders.of("one"), 1, 1, 0, 14)));
@@ -107,7 +104,9 @@ class CalendarCheckerTest {
 
     @Test
     void findsABreakWithinAnOrder() {
-        assertFound("the shift after the one before", problems(RULES, entry(Orders.of("one").hours(12), 1, 1, 0, 0, 2)));
+        assertFound(
+                "the shift after the one before",
+                problems(RULES, entry(Orders.of("one").hours(12), 1, 1, 0, 0, 2)));
     }
 
     @Test
@@ -115,14 +114,14 @@ class CalendarCheckerTest {
         assertFound("are in no shift", problems(RULES, entry(Orders.of("one").hours(12), 1, 1, 0, 0)));
         assertFound("has no work on", problems(RULES, entry(Orders.of("one"), 1, 1, 0, 0, 1)));
         assertFound(
-                "are used",
-                problems(RULES, entry(Orders.of("one"), 1, 1, 0, 0), entry(Orders.of("two"), 2, 2, 3, 0)));
+                "are used", problems(RULES, entry(Orders.of("one"), 1, 1, 0, 0), entry(Orders.of("two"), 2, 2, 3, 0)));
         assertFound("hours of a shift", problems(RULES, entry(Orders.of("one"), 1, 1, 8, 0)));
     }
 
     @Test
     void findsWorkThatRunsOverAWeekWithoutNeed() {
-        assertFound("over the end of a week", problems(RULES, entry(Orders.of("one").hours(12), 1, 1, 0, 4, 7)));
+        assertFound(
+                "over the end of a week", problems(RULES, entry(Orders.of("one").hours(12), 1, 1, 0, 4, 7)));
         assertFound(
                 "longer than a week", problems(RULES, entry(Orders.of("one").hours(41), 1, 1, 0, 1, 2, 3, 4, 7, 8)));
     }
@@ -131,11 +130,15 @@ class CalendarCheckerTest {
     void findsDaysAndNightsMixed() {
         assertFound(
                 "mixes days and nights",
-                problems(RULES, entry(Orders.of("one"), 1, 1, 0, 0), entry(Orders.of("two").byNight(), 2, 2, 0, 1)));
+                problems(
+                        RULES,
+                        entry(Orders.of("one"), 1, 1, 0, 0),
+                        entry(Orders.of("two").byNight(), 2, 2, 0, 1)));
         assertFound(
                 "only",
                 problems(
-                        rules(1, 2, crew("Crew", Shifts.DAYS)), entry(Orders.of("two").byNight(), 1, 1, 0, 0)));
+                        rules(1, 2, crew("Crew", Shifts.DAYS)),
+                        entry(Orders.of("two").byNight(), 1, 1, 0, 0)));
     }
 
     @Test
