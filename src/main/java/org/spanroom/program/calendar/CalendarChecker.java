@@ -65,7 +65,8 @@ public final class CalendarChecker {
             }
         }
         List<String> crews = rules.crews().stream().map(CrewTeam::name).toList();
-        Comparator<Entry> byDayAndCrew = Comparator.comparing((Entry entry) -> entry.days().get(0))
+        Comparator<Entry> byDayAndCrew = Comparator.comparing(
+                        (Entry entry) -> entry.days().get(0))
                 .thenComparing(entry -> crews.indexOf(entry.crew()));
         for (int next = 1; next < entries.size(); next++) {
             if (byDayAndCrew.compare(entries.get(next - 1), entries.get(next)) > 0) {
@@ -114,7 +115,8 @@ public final class CalendarChecker {
 
     private void checkDeadline(WorkOrder order, String what, LocalDate stated, LocalDate first, int days) {
         if (ChronoUnit.DAYS.between(stated, first) != days) {
-            problems.add(order.spanId() + ": " + what + " " + stated + ", " + days + " days before " + first + " expected");
+            problems.add(
+                    order.spanId() + ": " + what + " " + stated + ", " + days + " days before " + first + " expected");
         }
         if (stated.isBefore(rules.readyOn())) {
             problems.add(order.spanId() + ": " + what + " " + stated + ", before " + rules.readyOn());
@@ -123,12 +125,14 @@ public final class CalendarChecker {
 
     private void checkCrews() {
         Map<String, List<Entry>> byCrew = new TreeMap<>();
-        calendar.entries().forEach(entry -> byCrew.computeIfAbsent(entry.crew(), none -> new ArrayList<>())
-                .add(entry));
+        calendar.entries()
+                .forEach(entry -> byCrew.computeIfAbsent(entry.crew(), none -> new ArrayList<>())
+                        .add(entry));
         var groups = new TreeSet<Integer>();
         byCrew.forEach((name, entries) -> {
-            List<CrewTeam> crews =
-                    rules.crews().stream().filter(crew -> crew.name().equals(name)).toList();
+            List<CrewTeam> crews = rules.crews().stream()
+                    .filter(crew -> crew.name().equals(name))
+                    .toList();
             if (crews.size() == 1) {
                 problems.addAll(CrewWeekChecker.problems(rules, crews.get(0), entries, groups));
             } else {

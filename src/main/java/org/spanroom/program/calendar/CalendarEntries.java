@@ -17,7 +17,14 @@ final class CalendarEntries {
 
     /** An order with the days of its shifts; {@code run} is the number of its run of shared set-ups among those of its crew. */
     private record Work(
-            int order, int crew, int week, int run, int place, List<LocalDate> days, double startHours, double sharedHours) {}
+            int order,
+            int crew,
+            int week,
+            int run,
+            int place,
+            List<LocalDate> days,
+            double startHours,
+            double sharedHours) {}
 
     CalendarEntries(OrderBook book, CrewWeeks weeks, WorkingCalendar calendar) {
         this.book = book;

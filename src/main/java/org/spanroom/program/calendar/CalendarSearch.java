@@ -50,7 +50,10 @@ final class CalendarSearch {
     void run(int iterations) {
         List<Integer> all = Arrays.stream(candidates).boxed().toList();
         WeekPlan[][] empty = calendar.copiedPlans();
-        fill(all, chain -> Arrays.stream(chain).mapToDouble(book::weight).average().orElse(0));
+        fill(
+                all,
+                chain ->
+                        Arrays.stream(chain).mapToDouble(book::weight).average().orElse(0));
         keepBest();
         calendar.restore(empty);
         fill(all, chain -> weight(chain) / hours(chain));
@@ -168,7 +171,8 @@ final class CalendarSearch {
 
     /** Makes room for an order in as many weeks as it takes of a crew that can do it. */
     private void addAnyWeek(int order, List<Integer> chosen) {
-        int from = Math.max(0, weeks.weekOf(Math.max(book.firstDay(order), weeks.monday(0).toEpochDay())));
+        int from = Math.max(
+                0, weeks.weekOf(Math.max(book.firstDay(order), weeks.monday(0).toEpochDay())));
         long last = Math.min(book.lastDay(order), weeks.monday(weeks.weeks()).toEpochDay() - 1);
         int until = Math.min(weeks.weeks() - 1, weeks.weekOf(last));
         int crew = random.nextInt(weeks.crews());
@@ -229,9 +233,8 @@ final class CalendarSearch {
         if (byWeight != 0) {
             return byWeight > 0;
         }
-        double gainHours = after.sharedHours()
-                - before.sharedHours()
-                - HOURS_OF_DAY * (after.doneDays() - before.doneDays());
+        double gainHours =
+                after.sharedHours() - before.sharedHours() - HOURS_OF_DAY * (after.doneDays() - before.doneDays());
         return gainHours >= 0 || chance < Math.exp(gainHours / temperatureHours);
     }
 

@@ -45,7 +45,8 @@ final class ChainBuilder {
         }
         return orders.stream()
                 .filter(order -> chainOf.get(order).get(0).equals(order))
-                .map(order -> chainOf.get(order).stream().mapToInt(Integer::intValue).toArray())
+                .map(order ->
+                        chainOf.get(order).stream().mapToInt(Integer::intValue).toArray())
                 .toList();
     }
 
@@ -102,7 +103,9 @@ final class ChainBuilder {
             last = Math.min(last, book.lastDay(order));
             int district = book.district(order);
             if (district >= 0
-                    && chain.stream().filter(each -> book.district(each) == district).count()
+                    && chain.stream()
+                                    .filter(each -> book.district(each) == district)
+                                    .count()
                             > calendar.mostInWork(district)) {
                 return false;
             }

@@ -126,7 +126,9 @@ final class CrewWeekChecker {
         LocalDate first = entry.days().get(0);
         double before = usedHours.getOrDefault(first, 0.0);
         if (Math.abs(before - entry.startHours()) > ROUNDING_HOURS) {
-            report(entry, "begins after " + entry.startHours() + " hours of the shift, of which " + before + " are used");
+            report(
+                    entry,
+                    "begins after " + entry.startHours() + " hours of the shift, of which " + before + " are used");
         }
         if (entry.startHours() < 0 || entry.startHours() >= crew.hoursPerShift()) {
             report(entry, "begins after " + entry.startHours() + " hours of a shift of " + crew.hoursPerShift());
@@ -152,12 +154,18 @@ final class CrewWeekChecker {
             report(entry, "shares " + entry.sharedHours() + " hours, " + expected + " expected");
         }
         if (Math.abs(entry.siteHours() + entry.sharedHours() - entry.order().siteHours()) > ROUNDING_HOURS) {
-            report(entry, "takes " + entry.siteHours() + " hours and shares " + entry.sharedHours() + ", together not "
-                    + entry.order().siteHours());
+            report(
+                    entry,
+                    "takes " + entry.siteHours() + " hours and shares " + entry.sharedHours() + ", together not "
+                            + entry.order().siteHours());
         }
         boolean continues = before != null && before.group() == entry.group();
         if (continues != entry.sharedHours() > 0) {
-            report(entry, continues ? "is in a group with which it shares nothing" : "is not in the group of the work before");
+            report(
+                    entry,
+                    continues
+                            ? "is in a group with which it shares nothing"
+                            : "is not in the group of the work before");
         }
         if (!continues && !groups.add(entry.group())) {
             report(entry, "group " + entry.group() + " is not in one piece");

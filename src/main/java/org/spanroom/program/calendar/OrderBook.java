@@ -44,7 +44,9 @@ final class OrderBook {
         weight = new double[size];
         districts = List.copyOf(new TreeSet<>(rules.mostInWork().keySet()));
         double leastWeight = LEAST_WEIGHT_SHARE
-                * Math.max(1, orders.stream().mapToDouble(WorkOrder::priority).max().orElse(0));
+                * Math.max(
+                        1,
+                        orders.stream().mapToDouble(WorkOrder::priority).max().orElse(0));
         Map<String, Integer> vaults = new TreeMap<>();
         for (int number = 0; number < size; number++) {
             WorkOrder order = orders.get(number);
@@ -79,8 +81,7 @@ final class OrderBook {
         yearStart[number] = year.from().toEpochDay();
         firstDay[number] =
                 Math.max(Math.max(ready, yearStart[number]), order.notBefore().toEpochDay());
-        lastDay[number] =
-                Math.min(year.until().toEpochDay(), order.notAfter().toEpochDay());
+        lastDay[number] = Math.min(year.until().toEpochDay(), order.notAfter().toEpochDay());
     }
 
     /** A vault without a name is not known to be the same as another without a name. */

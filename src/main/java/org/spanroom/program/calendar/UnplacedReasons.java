@@ -60,7 +60,8 @@ final class UnplacedReasons {
         }
         if (withoutDistricts.hasPlace(number)) {
             return "district " + order.district() + " may have "
-                    + Counted.of(calendar.mostInWork(book.district(number)), "span") + " in work in one week, and no week "
+                    + Counted.of(calendar.mostInWork(book.district(number)), "span")
+                    + " in work in one week, and no week "
                     + window(number) + " has both room for another one and a crew with " + hours(order) + " free hours";
         }
         return "crews have no " + hours(order) + (order.night() ? " free hours by night left " : " free hours left ")
@@ -72,8 +73,7 @@ final class UnplacedReasons {
     }
 
     private IntStream workable(int number) {
-        return IntStream.range(0, weeks.crews())
-                .filter(crew -> weeks.crew(crew).works(book.isNight(number)));
+        return IntStream.range(0, weeks.crews()).filter(crew -> weeks.crew(crew).works(book.isNight(number)));
     }
 
     private boolean hasOpenShift(int number) {

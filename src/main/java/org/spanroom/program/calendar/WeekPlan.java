@@ -14,6 +14,7 @@ package org.spanroom.program.calendar;
  * @param allSharedHours that its orders save together
  * @param doneDays the sum of the days from the start of an order's year to its last day, of the orders that end in this week
  */
+@SuppressWarnings("ArrayRecordComponent") // Inside the search only; never changed or compared.
 record WeekPlan(
         int[] orders,
         int[] startShift,
@@ -25,8 +26,8 @@ record WeekPlan(
         double outHours,
         double allSharedHours,
         long doneDays) {
-    static final WeekPlan EMPTY = new WeekPlan(
-            new int[0], new int[0], new double[0], new int[0], new double[0], new double[0], 0, 0, 0, 0);
+    static final WeekPlan EMPTY =
+            new WeekPlan(new int[0], new int[0], new double[0], new int[0], new double[0], new double[0], 0, 0, 0, 0);
 
     int size() {
         return orders.length;

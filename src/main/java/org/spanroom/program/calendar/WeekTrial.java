@@ -31,7 +31,8 @@ final class WeekTrial {
      *
      * @return the plan that shares most hours, of equal ones the one that is done soonest; null where they have no room
      */
-    @Nullable WeekPlan insert(int crew, int week, int... block) {
+    @Nullable
+    WeekPlan insert(int crew, int week, int... block) {
         WeekPlan old = calendar.plan(crew, week);
         if (!mayHold(crew, week, old, block)) {
             return null;

@@ -179,21 +179,18 @@ final class WorkingCalendar {
 
     /** Sets all plans to those of a copy. */
     void restore(WeekPlan[][] copy) {
+        // All are emptied first: an order that is in two plans at a time would lose its place when the older one goes.
         for (int crew = 0; crew < plans.length; crew++) {
             for (int week = 0; week < plans[crew].length; week++) {
-                if (plans[crew][week] != copy[crew][week]) {
-                    replace(crew, week, WeekPlan.EMPTY);
-                }
+                replace(crew, week, WeekPlan.EMPTY);
             }
         }
+        merit = new Merit(0, 0, 0);
         for (int crew = 0; crew < plans.length; crew++) {
             for (int week = 0; week < plans[crew].length; week++) {
-                if (plans[crew][week] != copy[crew][week]) {
-                    replace(crew, week, copy[crew][week]);
-                }
+                replace(crew, week, copy[crew][week]);
             }
         }
-        changes.clear();
-        acceptedMerit = merit;
+        accept();
     }
 }

@@ -61,7 +61,8 @@ final class CalendarEnumeration {
             return;
         }
         for (int order = 0; order < orders.size(); order++) {
-            if (!isPlaced[order] && rules.crews().get(crew).works(orders.get(order).night())) {
+            if (!isPlaced[order]
+                    && rules.crews().get(crew).works(orders.get(order).night())) {
                 for (int start = shift; start < shiftsOf.get(crew).size(); start++) {
                     tryStart(crew, order, start, start == shift ? usedHours : 0, before, priority, sharedHours);
                 }
@@ -143,7 +144,8 @@ final class CalendarEnumeration {
         boolean isFirstShift = start == 0 || shiftsOf.get(crew).get(start - 1).isBefore(week);
         boolean passesOverWeek = false;
         for (int next = 1; next < days.size(); next++) {
-            passesOverWeek |= days.get(next).with(DayOfWeek.MONDAY)
+            passesOverWeek |= days.get(next)
+                    .with(DayOfWeek.MONDAY)
                     .isAfter(days.get(next - 1).with(DayOfWeek.MONDAY).plusWeeks(1));
         }
         return usedHours == 0 && isFirstShift && !passesOverWeek;
@@ -159,7 +161,8 @@ final class CalendarEnumeration {
 
     private static double shared(WorkOrder one, WorkOrder other) {
         double sum = 0;
-        for (String vault : one.vaultA().equals(one.vaultB()) ? List.of(one.vaultA()) : List.of(one.vaultA(), one.vaultB())) {
+        for (String vault :
+                one.vaultA().equals(one.vaultB()) ? List.of(one.vaultA()) : List.of(one.vaultA(), one.vaultB())) {
             double ofOne = vault.equals(one.vaultA()) ? one.sharedAHours() : one.sharedBHours();
             double ofOther = vault.equals(other.vaultA())
                     ? other.sharedAHours()

@@ -60,8 +60,7 @@ class CrewSchedulerLawTest {
             Collections.shuffle(turned, new Random(seed));
 
             assertEquals(
-                    hopeless(schedule(instance)),
-                    hopeless(schedule(new ProgramInstance(instance.rules(), turned))));
+                    hopeless(schedule(instance)), hopeless(schedule(new ProgramInstance(instance.rules(), turned))));
         }
     }
 

@@ -27,10 +27,10 @@ class CrewSchedulerTest {
     private static final CrewTeam EITHER_CREW = crew("Crew", Shifts.EITHER);
 
     private static WorkCalendar schedule(CalendarRules rules, Orders... orders) {
-        WorkCalendar calendar =
-                CrewScheduler.schedule(rules, Orders.list(orders), new SchedulerSettings(1, 300));
+        WorkCalendar calendar = CrewScheduler.schedule(rules, Orders.list(orders), new SchedulerSettings(1, 300));
         assertEquals(List.of(), CalendarChecker.problems(rules, calendar));
-        assertEquals(orders.length, calendar.entries().size() + calendar.unplaced().size());
+        assertEquals(
+                orders.length, calendar.entries().size() + calendar.unplaced().size());
         return calendar;
     }
 
@@ -60,8 +60,10 @@ class CrewSchedulerTest {
         assertEquals(0.5, calendar.entries().get(1).sharedHours());
         assertEquals(3.5, calendar.entries().get(1).siteHours());
         assertEquals(4, calendar.entries().get(1).startHours());
-        assertEquals(List.of(1, 1), calendar.entries().stream().map(Entry::group).toList());
-        assertEquals(List.of(1, 2), calendar.entries().stream().map(Entry::place).toList());
+        assertEquals(
+                List.of(1, 1), calendar.entries().stream().map(Entry::group).toList());
+        assertEquals(
+                List.of(1, 2), calendar.entries().stream().map(Entry::place).toList());
     }
 
     @Test
@@ -81,8 +83,11 @@ class CrewSchedulerTest {
                 Orders.of("one").between("V1", "V2").hours(8),
                 Orders.of("other").between("V2", "V3").hours(8));
 
-        assertEquals(List.of(0.0, 0.0), calendar.entries().stream().map(Entry::sharedHours).toList());
-        assertEquals(List.of(1, 2), calendar.entries().stream().map(Entry::group).toList());
+        assertEquals(
+                List.of(0.0, 0.0),
+                calendar.entries().stream().map(Entry::sharedHours).toList());
+        assertEquals(
+                List.of(1, 2), calendar.entries().stream().map(Entry::group).toList());
         assertEquals(List.of(day(1)), calendar.entries().get(1).days());
     }
 
@@ -96,14 +101,17 @@ class CrewSchedulerTest {
                 Orders.of("far").between("V8", "V9").hours(2),
                 Orders.of("three").between("Center", "V3").hours(2));
 
-        assertEquals(2, calendar.entries().stream().mapToDouble(Entry::sharedHours).sum());
+        assertEquals(
+                2, calendar.entries().stream().mapToDouble(Entry::sharedHours).sum());
         assertEquals(2, calendar.entries().stream().map(Entry::group).distinct().count());
     }
 
     @Test
     void vaultsWithoutANameAreNotShared() {
         WorkCalendar calendar = schedule(
-                rules(1, 4, DAY_CREW), Orders.of("one").between("", "V1"), Orders.of("other").between("", "V2"));
+                rules(1, 4, DAY_CREW),
+                Orders.of("one").between("", "V1"),
+                Orders.of("other").between("", "V2"));
 
         assertEquals(0, calendar.entries().get(1).sharedHours());
     }
@@ -117,10 +125,13 @@ class CrewSchedulerTest {
 
     @Test
     void anOrderEndsInTheWeekInWhichItBegins() {
-        WorkCalendar calendar =
-                schedule(rules(1, 4, DAY_CREW), Orders.of("one").hours(30), Orders.of("other").hours(16));
+        WorkCalendar calendar = schedule(
+                rules(1, 4, DAY_CREW),
+                Orders.of("one").hours(30),
+                Orders.of("other").hours(16));
 
-        assertNotEquals(calendar.entries().get(0).week(), calendar.entries().get(1).week());
+        assertNotEquals(
+                calendar.entries().get(0).week(), calendar.entries().get(1).week());
         assertEquals(day(7), calendar.entries().get(1).days().get(0));
     }
 
@@ -131,7 +142,9 @@ class CrewSchedulerTest {
                 Orders.of("long").between("V1", "V2").hours(44).priority(5),
                 Orders.of("short").between("V2", "V3").hours(4));
 
-        assertEquals(List.of(day(0), day(1), day(2), day(3), day(4), day(7)), entry(calendar, "long").days());
+        assertEquals(
+                List.of(day(0), day(1), day(2), day(3), day(4), day(7)),
+                entry(calendar, "long").days());
         Entry shortOne = entry(calendar, "short");
         assertEquals(List.of(day(7)), shortOne.days());
         assertEquals(4, shortOne.startHours());
@@ -142,23 +155,27 @@ class CrewSchedulerTest {
     @Test
     void aDayInAStopWindowIsLostAndWorkGoesOnAfterIt() {
         WorkCalendar calendar = schedule(
-                with(rules(1, 4, DAY_CREW), closure("Parade", 1, 1)), Orders.of("one").hours(32));
+                with(rules(1, 4, DAY_CREW), closure("Parade", 1, 1)),
+                Orders.of("one").hours(32));
 
-        assertEquals(List.of(day(0), day(2), day(3), day(4)), calendar.entries().get(0).days());
+        assertEquals(
+                List.of(day(0), day(2), day(3), day(4)),
+                calendar.entries().get(0).days());
     }
 
     @Test
     void aLostDayIsNotMadeUpForOnSaturday() {
         WorkCalendar calendar = schedule(
-                with(rules(1, 4, DAY_CREW), closure("Parade", 1, 1)), Orders.of("one").hours(33));
+                with(rules(1, 4, DAY_CREW), closure("Parade", 1, 1)),
+                Orders.of("one").hours(33));
 
         assertEquals(day(7), calendar.entries().get(0).days().get(0));
     }
 
     @Test
     void aClosureOfTheOrderHoldsNoneOfItsShifts() {
-        WorkCalendar calendar = schedule(
-                rules(1, 4, DAY_CREW), Orders.of("one").hours(16).closed(closure("School fair", 1, 2)));
+        WorkCalendar calendar =
+                schedule(rules(1, 4, DAY_CREW), Orders.of("one").hours(16).closed(closure("School fair", 1, 2)));
 
         assertEquals(List.of(day(3), day(4)), calendar.entries().get(0).days());
     }
@@ -201,7 +218,9 @@ class CrewSchedulerTest {
                 Orders.of("one").between("V1", "V2"),
                 Orders.of("late").between("V2", "V3").dates(day(2), LocalDate.MAX));
 
-        assertEquals(1, entry(calendar, "late").sharedHours() + entry(calendar, "one").sharedHours());
+        assertEquals(
+                1,
+                entry(calendar, "late").sharedHours() + entry(calendar, "one").sharedHours());
         assertEquals(List.of(day(2)), entry(calendar, "one").days());
     }
 
@@ -218,8 +237,8 @@ class CrewSchedulerTest {
 
     @Test
     void nightWorkGoesToCrewsThatWorkNights() {
-        WorkCalendar calendar = schedule(
-                rules(1, 4, DAY_CREW, NIGHT_CREW), Orders.of("dark").byNight(), Orders.of("light"));
+        WorkCalendar calendar =
+                schedule(rules(1, 4, DAY_CREW, NIGHT_CREW), Orders.of("dark").byNight(), Orders.of("light"));
 
         assertEquals("Night crew", entry(calendar, "dark").crew());
         assertEquals("Day crew", entry(calendar, "light").crew());
@@ -227,7 +246,8 @@ class CrewSchedulerTest {
 
     @Test
     void aCrewThatWorksEitherDoesNotMixThemInAWeek() {
-        WorkCalendar calendar = schedule(rules(1, 4, EITHER_CREW), Orders.of("dark").byNight(), Orders.of("light"));
+        WorkCalendar calendar =
+                schedule(rules(1, 4, EITHER_CREW), Orders.of("dark").byNight(), Orders.of("light"));
 
         assertNotEquals(entry(calendar, "dark").week(), entry(calendar, "light").week());
     }
@@ -306,7 +326,9 @@ class CrewSchedulerTest {
 
     @Test
     void reasonsNameTheLackOfNightCrews() {
-        assertEquals("no crew works nights", why(schedule(rules(1, 4, DAY_CREW), Orders.of("one").byNight())));
+        assertEquals(
+                "no crew works nights",
+                why(schedule(rules(1, 4, DAY_CREW), Orders.of("one").byNight())));
         assertEquals("no crew works days", why(schedule(rules(1, 4, NIGHT_CREW), Orders.of("one"))));
         assertEquals("no crew works days", why(schedule(rules(1, 4), Orders.of("one"))));
     }
@@ -314,7 +336,8 @@ class CrewSchedulerTest {
     @Test
     void reasonsNameAYearOutsideOfTheProgram() {
         assertEquals(
-                "the program has 1 year, and no year 3", why(schedule(rules(1, 4, DAY_CREW), Orders.of("one").year(2))));
+                "the program has 1 year, and no year 3",
+                why(schedule(rules(1, 4, DAY_CREW), Orders.of("one").year(2))));
     }
 
     @Test

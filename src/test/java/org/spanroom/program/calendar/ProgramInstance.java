@@ -19,6 +19,7 @@ import org.spanroom.model.program.WorkOrder;
  */
 record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
     private static final LocalDate START = LocalDate.of(2027, 1, 1);
+    private static final List<Shifts> KINDS = List.of(Shifts.values());
 
     /** Draws a program of all rules, tight or loose at random. */
     static ProgramInstance draw(long seed, int most) {
@@ -33,9 +34,12 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         var crews = new ArrayList<CrewTeam>();
         int crewCount = 1 + random.nextInt(4);
         for (int crew = 0; crew < crewCount; crew++) {
-            Shifts shifts = Shifts.values()[random.nextInt(3)];
+            Shifts shifts = KINDS.get(random.nextInt(KINDS.size()));
             crews.add(new CrewTeam(
-                    "Crew " + crew, 1 + random.nextInt(7), random.nextBoolean() ? 8 : 6 + 4 * random.nextDouble(), shifts));
+                    "Crew " + crew,
+                    1 + random.nextInt(7),
+                    random.nextBoolean() ? 8 : 6 + 4 * random.nextDouble(),
+                    shifts));
         }
         var stops = new ArrayList<Closure>();
         for (int stop = random.nextInt(4); stop > 0; stop--) {
@@ -55,7 +59,7 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         var years = List.of(new ProgramYear(START, START.plusDays(yearDays - 1)));
         var crews = new ArrayList<CrewTeam>();
         for (int crew = 0; crew < crewCount; crew++) {
-            crews.add(new CrewTeam("Crew " + crew, 2 + random.nextInt(3), 8, Shifts.values()[random.nextInt(3)]));
+            crews.add(new CrewTeam("Crew " + crew, 2 + random.nextInt(3), 8, KINDS.get(random.nextInt(KINDS.size()))));
         }
         List<Closure> stops = random.nextInt(3) == 0 ? List.of(closure("Stop", yearDays, 3, random)) : List.of();
         Map<String, Integer> limits = Map.of("D0", 1 + random.nextInt(3));
@@ -69,8 +73,7 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
     }
 
     /** Draws orders; the greater {@code rarely}, the fewer are by night, have dates, lead times or closures. */
-    private static List<WorkOrder> orders(
-            SplittableRandom random, int count, int years, int yearDays, int rarely) {
+    private static List<WorkOrder> orders(SplittableRandom random, int count, int years, int yearDays, int rarely) {
         int side = 1 + (int) Math.sqrt(count / 2.0);
         var orders = new ArrayList<WorkOrder>();
         while (orders.size() < count) {
@@ -100,7 +103,9 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
                         random.nextInt(3 * rarely) == 0 ? random.nextInt(20) : 0,
                         random.nextInt(4 * rarely) == 0 ? dayNear(year, yearDays, random) : LocalDate.MIN,
                         random.nextInt(4 * rarely) == 0 ? dayNear(year, yearDays, random) : LocalDate.MAX,
-                        random.nextInt(3 * rarely) == 0 ? List.of(closure("Fair", years * yearDays, 20, random)) : List.of()));
+                        random.nextInt(3 * rarely) == 0
+                                ? List.of(closure("Fair", years * yearDays, 20, random))
+                                : List.of()));
             }
         }
         return orders;
@@ -132,16 +137,21 @@ record ProgramInstance(CalendarRules rules, List<WorkOrder> orders) {
         var random = new SplittableRandom(seed);
         var years = new ArrayList<ProgramYear>();
         for (int year = 0; year < 5; year++) {
-            years.add(new ProgramYear(START.plusYears(year), START.plusYears(year + 1).minusDays(1)));
+            years.add(new ProgramYear(
+                    START.plusYears(year), START.plusYears(year + 1).minusDays(1)));
         }
         var crews = new ArrayList<CrewTeam>();
         for (int crew = 0; crew < 4; crew++) {
-            crews.add(new CrewTeam("Crew " + crew, shiftsPerWeek, 8, Shifts.values()[crew % 3]));
+            crews.add(new CrewTeam("Crew " + crew, shiftsPerWeek, 8, KINDS.get(crew % KINDS.size())));
         }
         var stops = new ArrayList<Closure>();
         for (int year = 0; year < 5; year++) {
-            stops.add(new Closure("Holidays", START.plusYears(year), START.plusYears(year).plusDays(2)));
-            stops.add(new Closure("Freeze", START.plusYears(year).plusDays(320), START.plusYears(year).plusDays(345)));
+            stops.add(new Closure(
+                    "Holidays", START.plusYears(year), START.plusYears(year).plusDays(2)));
+            stops.add(new Closure(
+                    "Freeze",
+                    START.plusYears(year).plusDays(320),
+                    START.plusYears(year).plusDays(345)));
         }
         var rules = new CalendarRules(START.minusDays(30), years, crews, stops, Map.of("D0", 6, "D1", 10));
         return new ProgramInstance(rules, orders(random, count, 5, 365, 1));
