@@ -1,6 +1,7 @@
 package org.spanroom.program.annual;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,7 @@ final class WishPlan {
     private final PiecePrices pieces;
     private final PricedWay ways;
     private final double[][] prices;
+    private final double[] yearRatio;
     private final @Nullable Placed[] placed;
 
     /**
@@ -47,7 +49,14 @@ final class WishPlan {
         prices = IntStream.range(0, problem.years())
                 .mapToObj(wishPrices.years()::ofYear)
                 .toArray(double[][]::new);
+        yearRatio = new double[problem.years()];
+        Arrays.fill(yearRatio, 1);
         placed = new Placed[network.demands()];
+    }
+
+    /** Makes a year seem dearer by a ratio where the year of a task is chosen; 1 for its prices as they are. */
+    void disturb(int year, double ratio) {
+        yearRatio[year] = ratio;
     }
 
     WishState state() {
@@ -149,7 +158,7 @@ final class WishPlan {
         int best = YearPlan.NEVER;
         double bestNet = Double.NEGATIVE_INFINITY;
         for (int year = Math.min(by, each.lastYear()); year >= each.firstYear(); year--) {
-            double net = each.values().get(year) - state.account().priced(task, year, prices[year]);
+            double net = each.values().get(year) - yearRatio[year] * price(task, year);
             if (net > bestNet && state.account().fits(task, year)) {
                 best = year;
                 bestNet = net;

@@ -168,6 +168,10 @@ final class WishSearch {
     /** Draws how dear the limits are this time, and which links seem dearer than they are. */
     private void draw() {
         hope = random.nextInt(2) == 0 ? 1 : Math.exp(2.5 * random.nextDouble() - 0.5);
+        boolean areYearsDisturbed = random.nextInt(3) == 0;
+        for (int year = 0; year < network.problem().years(); year++) {
+            plan.disturb(year, areYearsDisturbed ? Math.exp(4 * random.nextDouble() - 2) : 1);
+        }
         noise = null;
         if (random.nextDouble() < NOISE_SHARE) {
             double most = MOST_NOISE * random.nextDouble();
