@@ -24,7 +24,7 @@ class WishLawTest {
     }
 
     private static WishPrices found(YearProblem problem, boolean areMustsRequired) {
-        return PriceSearch.of(
+        return WishPriceSearch.of(
                 problem, areMustsRequired, 12, new SearchSettings(1, 20, 1), Spread.ON_ONE_THREAD, () -> false);
     }
 

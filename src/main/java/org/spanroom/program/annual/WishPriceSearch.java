@@ -11,7 +11,7 @@ import org.spanroom.program.design.Spread;
  * later years where these drop what earlier ones serve. The mean of the later steps is taken: the bound is convex in the prices. Designs are good ones only, so
  * there is no promise that the prices are the best; the bound at them is valid whatever they are.
  */
-final class PriceSearch {
+final class WishPriceSearch {
     private static final double FIRST_STEP = 0.6;
     private static final double LAST_STEP = 0.06;
     private static final double WORTH_STEP_RATIO = 0.5;
@@ -28,7 +28,7 @@ final class PriceSearch {
     private double[][] prices;
     private double[][] worth;
 
-    private PriceSearch(YearProblem problem, boolean areMustsRequired) {
+    private WishPriceSearch(YearProblem problem, boolean areMustsRequired) {
         this.problem = problem;
         this.areMustsRequired = areMustsRequired;
         wishes = problem.connections().orElseThrow().wishes();
@@ -71,7 +71,7 @@ final class PriceSearch {
             SearchSettings settings,
             Spread spread,
             BooleanSupplier stop) {
-        return new PriceSearch(problem, areMustsRequired).run(steps, settings, spread, stop);
+        return new WishPriceSearch(problem, areMustsRequired).run(steps, settings, spread, stop);
     }
 
     private WishPrices run(int steps, SearchSettings settings, Spread spread, BooleanSupplier stop) {
