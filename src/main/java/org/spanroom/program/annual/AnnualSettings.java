@@ -1,0 +1,46 @@
+package org.spanroom.program.annual;
+
+/**
+ * How much work to put into a program of years. The same settings give the same program for the same problem.
+ *
+ * @param seed of the random choices
+ * @param priceSteps most steps on the prices of the years
+ * @param iterations of each start of the search
+ * @param starts how many searches run on their own; the best is taken
+ * @param programTime work of the integer program, where the library is there, in its own deterministic unit, about a second; 0 for none
+ */
+public record AnnualSettings(long seed, int priceSteps, int iterations, int starts, double programTime) {
+    private static final int MOST_PRICE_STEPS = 4_000;
+    private static final int LEAST_ITERATIONS = 20_000;
+    private static final int ITERATIONS_OF_TASK = 50;
+    private static final int MOST_ITERATIONS = 300_000;
+    private static final double PROGRAM_TIME = 15;
+
+    public AnnualSettings {
+        if (priceSteps < 0 || iterations < 0 || starts < 1 || !(programTime >= 0)) {
+            throw new IllegalArgumentException(priceSteps + " steps, " + iterations + " iterations, " + starts
+                    + " starts, program " + programTime);
+        }
+    }
+
+    /** Returns the defaults for so many tasks. */
+    public static AnnualSettings forTasks(int tasks) {
+        long iterations = Math.min(MOST_ITERATIONS, LEAST_ITERATIONS + (long) ITERATIONS_OF_TASK * tasks);
+        return new AnnualSettings(1, MOST_PRICE_STEPS, (int) iterations, 2, PROGRAM_TIME);
+    }
+
+    /** Returns these with another seed. */
+    public AnnualSettings withSeed(long other) {
+        return new AnnualSettings(other, priceSteps, iterations, starts, programTime);
+    }
+
+    /** Returns these with other iterations. */
+    public AnnualSettings withIterations(int other) {
+        return new AnnualSettings(seed, priceSteps, other, starts, programTime);
+    }
+
+    /** Returns these with other work of the integer program. */
+    public AnnualSettings withProgramTime(double other) {
+        return new AnnualSettings(seed, priceSteps, iterations, starts, other);
+    }
+}
