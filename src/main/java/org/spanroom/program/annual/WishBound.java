@@ -37,7 +37,7 @@ public record WishBound(double value, boolean areMustsRequired, boolean isWhole)
         double value = years.constant();
         double amount = Math.abs(value);
         boolean isWhole = true;
-        for (int year = 0; year < count; year++) {
+        for (int year = 0; year < count && value > Double.NEGATIVE_INFINITY; year++) {
             DesignProblem design = years.design(year);
             double prizes = years.prizes(year);
             amount += prizes;
@@ -56,6 +56,7 @@ public record WishBound(double value, boolean areMustsRequired, boolean isWhole)
             isWhole &= bound.isWhole();
             value += prizes - Math.max(0, bound.money());
         }
-        return new WishBound(value + ROUNDING_RATIO * amount, areMustsRequired, isWhole);
+        double rounding = Double.isInfinite(value) ? 0 : ROUNDING_RATIO * amount;
+        return new WishBound(value + rounding, areMustsRequired, isWhole);
     }
 }

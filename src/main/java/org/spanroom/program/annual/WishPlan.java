@@ -1,6 +1,7 @@
 package org.spanroom.program.annual;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +17,9 @@ final class WishPlan {
     private final PiecePrices pieces;
     private final PricedWay ways;
     private final double[][] prices;
+    private final double[] yearRatio;
+    private final double[] excessPrices;
+    private double excessRatio = Double.POSITIVE_INFINITY;
     private final @Nullable Placed[] placed;
 
     /**
@@ -47,7 +51,52 @@ final class WishPlan {
         prices = IntStream.range(0, problem.years())
                 .mapToObj(wishPrices.years()::ofYear)
                 .toArray(double[][]::new);
+        yearRatio = new double[problem.years()];
+        Arrays.fill(yearRatio, 1);
+        excessPrices = new double[problem.resources()];
+        for (double[] ofYear : prices) {
+            for (int resource = 0; resource < ofYear.length; resource++) {
+                excessPrices[resource] = Math.max(excessPrices[resource], ofYear[resource]);
+            }
+        }
         placed = new Placed[network.demands()];
+    }
+
+    /** Lets limits be exceeded, at so many times the prices; infinite to keep them. */
+    void penalize(double ratio) {
+        excessRatio = ratio;
+    }
+
+    /** Returns whether all limits hold. */
+    boolean isWithin() {
+        for (int year = 0; year < prices.length; year++) {
+            if (!state.account().isWithin(year)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Returns what exceeds the limits, at its prices. */
+    double excessPrice() {
+        double sum = 0;
+        for (int year = 0; year < prices.length; year++) {
+            sum += excessPrice(year);
+        }
+        return sum;
+    }
+
+    private double excessPrice(int year) {
+        double sum = 0;
+        for (int resource = 0; resource < prices[year].length; resource++) {
+            sum += excessPrices[resource] * state.account().excess(year, resource);
+        }
+        return sum;
+    }
+
+    /** Makes a year seem dearer by a ratio where the year of a task is chosen; 1 for its prices as they are. */
+    void disturb(int year, double ratio) {
+        yearRatio[year] = ratio;
     }
 
     WishState state() {
@@ -129,17 +178,26 @@ final class WishPlan {
     private boolean build(int slot, int by) {
         int first = network.connections().firstBuildYear().get(state.pieceOf(slot));
         int mark = state.mark();
-        for (int year = by; year >= first; year--) {
+        int best = YearPlan.NEVER;
+        double bestPrice = Double.POSITIVE_INFINITY;
+        for (int year = by; year >= first && bestPrice > 0; year--) {
+            double before = excessPrice(year);
             state.setDuct(slot, year);
-            if (state.account().isWithin(year)) {
-                return true;
+            boolean isWithin = state.account().isWithin(year);
+            double price = isWithin ? 0 : excessRatio * (excessPrice(year) - before);
+            if (price < bestPrice) {
+                best = year;
+                bestPrice = price;
             }
             state.undo(mark);
         }
-        return false;
+        if (best >= 0) {
+            state.setDuct(slot, best);
+        }
+        return best >= 0;
     }
 
-    /** Does a task by the end of a year, in the year that is worth most and has what it takes; false where none has. */
+    /** Does a task by the end of a year, in the year that is worth most; false where none has what it takes. */
     boolean doTask(int task, int by) {
         Task each = network.problem().tasks().get(task);
         int mark = state.mark();
@@ -149,8 +207,11 @@ final class WishPlan {
         int best = YearPlan.NEVER;
         double bestNet = Double.NEGATIVE_INFINITY;
         for (int year = Math.min(by, each.lastYear()); year >= each.firstYear(); year--) {
-            double net = each.values().get(year) - state.account().priced(task, year, prices[year]);
-            if (net > bestNet && state.account().fits(task, year)) {
+            double net = each.values().get(year) - yearRatio[year] * price(task, year);
+            if (net > bestNet && !state.account().fits(task, year)) {
+                net -= excess(task, year);
+            }
+            if (net > bestNet) {
                 best = year;
                 bestNet = net;
             }
@@ -161,6 +222,17 @@ final class WishPlan {
         }
         state.setTask(task, best);
         return true;
+    }
+
+    private double excess(int task, int year) {
+        if (Double.isInfinite(excessRatio)) {
+            return excessRatio;
+        }
+        double before = excessPrice(year);
+        state.account().add(task, year);
+        double after = excessPrice(year);
+        state.account().remove(task, year);
+        return excessRatio * (after - before);
     }
 
     /** Does a task that no connection needs, in the year that is worth most and has what it takes, if it is worth anything there. */

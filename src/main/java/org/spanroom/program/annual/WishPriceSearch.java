@@ -109,8 +109,10 @@ final class WishPriceSearch {
         for (int year = 0; year < prices.length; year++) {
             for (int resource = 0; resource < prices[year].length; resource++) {
                 double limit = problem.limits().get(year).get(resource);
-                double excess = (designs.used(year, resource) - limit) / Math.max(limit, 1e-6);
-                prices[year][resource] *= Math.exp(length * Math.max(-1, Math.min(1, excess)));
+                if (Double.isFinite(limit)) {
+                    double excess = (designs.used(year, resource) - limit) / Math.max(limit, 1e-6);
+                    prices[year][resource] *= Math.exp(length * Math.max(-1, Math.min(1, excess)));
+                }
             }
         }
         for (int demand = 0; demand < worth.length; demand++) {

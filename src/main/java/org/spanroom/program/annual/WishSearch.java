@@ -16,9 +16,13 @@ import org.jspecify.annotations.Nullable;
  * is worth most at prices of the limits, and keeps the result by the rule of simulated annealing. Not thread-safe.
  */
 final class WishSearch {
-    private static final double FIRST_RATIO = 0.2;
+    private static final double FIRST_RATIO = Double.parseDouble(System.getProperty("fr", "0.2"));
     private static final double LAST_RATIO = 0.0005;
-    private static final double LEFT_RATIO = 0.3;
+    private static final double LEFT_RATIO = Double.parseDouble(System.getProperty("lr", "0.3"));
+    private static final double HARD_FROM = Double.parseDouble(System.getProperty("hf", "0.7"));
+    private static final double FIRST_EXCESS = Double.parseDouble(System.getProperty("fe", "1"));
+    private static final double LAST_EXCESS = Double.parseDouble(System.getProperty("le", "3"));
+    private static final double HARD_EXCESS = 20;
     private static final double NOISE_SHARE = 0.3;
     private static final double MOST_NOISE = 1.0;
     private static final double HASH_SCALE = 1.0 / (1L << 53);
@@ -34,6 +38,7 @@ final class WishSearch {
     private double bestValue = Double.NEGATIVE_INFINITY;
     private YearPlan best;
     private double hope = 1;
+    private double excessRatio = 1;
     private PricedWay.@Nullable LinkPrice noise;
 
     WishSearch(WishNetwork network, WishPrices prices, SetUpLevels levels, long seed) {
@@ -98,6 +103,8 @@ final class WishSearch {
             }
             double progress = (double) done / iterations;
             double temperature = scale * FIRST_RATIO * Math.pow(LAST_RATIO / FIRST_RATIO, progress);
+            excessRatio = progress < HARD_FROM ? FIRST_EXCESS * Math.pow(LAST_EXCESS / FIRST_EXCESS, progress / HARD_FROM) : HARD_EXCESS;
+            plan.penalize(progress < HARD_FROM ? excessRatio : Double.POSITIVE_INFINITY);
             iterate(temperature, fillers.isEmpty() ? LEFT_RATIO * (1 - progress) : 1);
         }
         return true;
@@ -105,7 +112,7 @@ final class WishSearch {
 
     private void iterate(double temperature, double leftRatio) {
         int mark = plan.state().mark();
-        double before = plan.value() + leftRatio * plan.leftPrice();
+        double before = objective(leftRatio);
         int missing = plan.missingMusts();
         draw();
         Set<Integer> chosen = new LinkedHashSet<>();
@@ -120,7 +127,7 @@ final class WishSearch {
             shuffle(order);
         }
         serve(order);
-        double more = plan.value() + leftRatio * plan.leftPrice() - before;
+        double more = objective(leftRatio) - before;
         double chance = random.nextDouble();
         boolean isKept = plan.missingMusts() != missing
                 ? plan.missingMusts() < missing
@@ -135,6 +142,10 @@ final class WishSearch {
                 plan.restore(demand, old.get(next++));
             }
         }
+    }
+
+    private double objective(double leftRatio) {
+        return plan.value() + leftRatio * plan.leftPrice() - excessRatio * plan.excessPrice();
     }
 
     private void takeOut(int demand, List<WishPlan.@Nullable Placed> old) {
@@ -168,6 +179,10 @@ final class WishSearch {
     /** Draws how dear the limits are this time, and which links seem dearer than they are. */
     private void draw() {
         hope = random.nextInt(2) == 0 ? 1 : Math.exp(2.5 * random.nextDouble() - 0.5);
+        boolean areYearsDisturbed = random.nextInt(3) == 0;
+        for (int year = 0; year < network.problem().years(); year++) {
+            plan.disturb(year, areYearsDisturbed ? Math.exp(4 * random.nextDouble() - 2) : 1);
+        }
         noise = null;
         if (random.nextDouble() < NOISE_SHARE) {
             double most = MOST_NOISE * random.nextDouble();
@@ -230,6 +245,9 @@ final class WishSearch {
     }
 
     private void keepIfBest() {
+        if (!plan.isWithin()) {
+            return;
+        }
         int mark = plan.state().mark();
         for (int task : fillers) {
             if (plan.state().yearOf(task) < 0) {
