@@ -20,28 +20,26 @@ final class CalendarSearch {
     private static final double LAST_HOURS = 0.001;
     private static final double HOURS_OF_DAY = 0.001;
     private static final double SKIP_RATIO = 0.02;
-    private static final int MOST_TAKEN = 10;
-    private static final int MOST_WAITING = 4;
 
     private final OrderBook book;
-    private final CrewWeeks weeks;
     private final WorkingCalendar calendar;
     private final PlaceFinder finder;
     private final ChainBuilder builder;
     private final SplittableRandom random;
     private final int[] candidates;
+    private final Removal removal;
     private WeekPlan[][] best;
     private Merit bestMerit;
 
     CalendarSearch(OrderBook book, CrewWeeks weeks, WorkingCalendar calendar, long seed) {
         this.book = book;
-        this.weeks = weeks;
         this.calendar = calendar;
         finder = new PlaceFinder(book, weeks, calendar, true);
         builder = new ChainBuilder(book, weeks, calendar);
         random = new SplittableRandom(seed);
         // What has no place in an empty calendar has none in any.
         candidates = IntStream.range(0, book.size()).filter(finder::hasPlace).toArray();
+        removal = new Removal(book, weeks, calendar, candidates, random);
         best = calendar.copiedPlans();
         bestMerit = calendar.merit();
     }
@@ -121,8 +119,8 @@ final class CalendarSearch {
 
     private void iterate(double temperatureHours) {
         Merit before = calendar.merit();
-        List<Integer> waiting = someWaiting();
-        List<Integer> taken = calendar.remove(chosen(waiting));
+        List<Integer> waiting = removal.someWaiting();
+        List<Integer> taken = calendar.remove(removal.chosen(waiting));
         taken.addAll(waiting);
         replace(taken, waiting);
         if (isAccepted(before, calendar.merit(), temperatureHours)) {
@@ -131,71 +129,6 @@ final class CalendarSearch {
         } else {
             calendar.undo();
         }
-    }
-
-    /** Chooses what to take out: an order and neighbors of it and of these, or what a crew does in one week and neighbors of that. */
-    private List<Integer> chosen(List<Integer> waiting) {
-        var chosen = new ArrayList<Integer>();
-        int most = 1 + random.nextInt(MOST_TAKEN);
-        int start = waiting.isEmpty() || random.nextBoolean()
-                ? candidates[random.nextInt(candidates.length)]
-                : waiting.get(random.nextInt(waiting.size()));
-        chosen.add(start);
-        if (random.nextBoolean()) {
-            if (calendar.isPlaced(start)) {
-                addWeek(calendar.crewOf(start), calendar.weekOf(start), chosen);
-            } else {
-                addAnyWeek(start, chosen);
-            }
-        }
-        for (int next = 0; next < chosen.size() && chosen.size() < most; next++) {
-            int[] neighbors = book.neighbors(chosen.get(next));
-            int from = neighbors.length == 0 ? 0 : random.nextInt(neighbors.length);
-            for (int step = 0; step < neighbors.length && chosen.size() < most; step++) {
-                int neighbor = neighbors[(from + step) % neighbors.length];
-                if (!chosen.contains(neighbor)) {
-                    chosen.add(neighbor);
-                }
-            }
-        }
-        return chosen;
-    }
-
-    private void addWeek(int crew, int week, List<Integer> chosen) {
-        for (int order : calendar.plan(crew, week).orders()) {
-            if (!chosen.contains(order)) {
-                chosen.add(order);
-            }
-        }
-    }
-
-    /** Makes room for an order in as many weeks as it takes of a crew that can do it. */
-    private void addAnyWeek(int order, List<Integer> chosen) {
-        int from = Math.max(
-                0, weeks.weekOf(Math.max(book.firstDay(order), weeks.monday(0).toEpochDay())));
-        long last = Math.min(book.lastDay(order), weeks.monday(weeks.weeks()).toEpochDay() - 1);
-        int until = Math.min(weeks.weeks() - 1, weeks.weekOf(last));
-        int crew = random.nextInt(weeks.crews());
-        if (from <= until && weeks.crew(crew).works(book.isNight(order))) {
-            int week = from + random.nextInt(until - from + 1);
-            int duration = (int) Math.ceil(book.siteHours(order) / weeks.usualWeekHours(crew));
-            for (int next = week; next < Math.min(week + duration, weeks.weeks()); next++) {
-                addWeek(crew, next, chosen);
-            }
-        }
-    }
-
-    /** Returns a few orders that have no place: they may find one now. */
-    private List<Integer> someWaiting() {
-        var waiting = new ArrayList<Integer>();
-        int start = random.nextInt(candidates.length);
-        for (int step = 0; step < candidates.length && waiting.size() < MOST_WAITING; step++) {
-            int order = candidates[(start + step) % candidates.length];
-            if (!calendar.isPlaced(order)) {
-                waiting.add(order);
-            }
-        }
-        return waiting;
     }
 
     /** Places orders again: in chains or one by one, in random order, by priority, or those first that had no place. */
