@@ -11,7 +11,8 @@ import org.spanroom.model.program.WorkOrder;
  *
  * <ul>
  *   <li>A crew's shift on a day of a stop window is lost; it does not move to a day on which the crew does not usually work.
- *   <li>An order begins where the work before it in the shift ended, or at the start of a shift of which nothing is used.
+ *   <li>An order begins where the work before it in the shift ended, if it ends in the same shift; or at the start of a shift of which nothing is
+ *       used. Work that went on overnight would have to be set up once more, and its hours do not count that.
  *   <li>Work passes over a lost day, and then goes on in the crew's next shift; a closure of the order itself must not hold any of its
  *       shifts.
  *   <li>An order longer than the crew's usual week begins in the first shift of a week and runs on; a week without any shift ends its

@@ -133,6 +133,9 @@ final class CrewWeekChecker {
         if (entry.startHours() < 0 || entry.startHours() >= crew.hoursPerShift()) {
             report(entry, "begins after " + entry.startHours() + " hours of a shift of " + crew.hoursPerShift());
         }
+        if (entry.startHours() > ROUNDING_HOURS && entry.days().size() > 1) {
+            report(entry, "begins beside other work and goes on in the next shift");
+        }
         double left = entry.siteHours();
         for (LocalDate day : entry.days()) {
             double used = usedHours.getOrDefault(day, 0.0);

@@ -151,12 +151,24 @@ final class WeekTiming {
                 continue;
             }
             double saved = isSameShift ? book.sharedHours(orders[place - 1], orders[place]) : 0;
-            if (tryShift(place, start, before, book.siteHours(orders[place]) - saved, false)) {
+            double takes = book.siteHours(orders[place]) - saved;
+            if (!fitsBeside(before, takes)) {
+                continue;
+            }
+            if (tryShift(place, start, before, takes, false)) {
                 sharedHours[place] = saved;
                 return true;
             }
         }
         return false;
+    }
+
+    /**
+     * Returns whether work may begin after other work in its shift. It may if it ends in this shift: hours on site count the daily set-up of each shift that the
+     * work takes by itself, and work that went on overnight would have to be set up once more.
+     */
+    private boolean fitsBeside(double beforeHours, double takesHours) {
+        return beforeHours <= 0 || takesHours <= shiftHours - beforeHours + ROUNDING_HOURS;
     }
 
     private boolean tryShift(int place, int start, double before, double takesHours, boolean mayGoOn) {

@@ -103,6 +103,10 @@ final class CalendarEnumeration {
             }
         }
         List<LocalDate> days = shifts.subList(start, end + 1);
+        // What begins beside other work ends in that shift.
+        if (usedHours > 0 && end > start) {
+            return;
+        }
         if (!days.stream().allMatch(day -> isOpen(order, day)) || !isWithinWeek(crew, order, start, usedHours, days)) {
             return;
         }
