@@ -25,7 +25,7 @@ final class ProgramFileChecker {
 
     private static final List<String> NEEDED = List.of(
             "crew",
-            "span",
+            "span_id",
             "first_day",
             "last_day",
             "start_hours",
@@ -120,10 +120,10 @@ final class ProgramFileChecker {
             }
             for (CSVRecord line : parser) {
                 addRow(line, rows);
-                if (spans.contains(line.get("span"))) {
-                    problems.add(line.get("span") + ": is in the calendar twice");
+                if (spans.contains(line.get("span_id"))) {
+                    problems.add(line.get("span_id") + ": is in the calendar twice");
                 }
-                spans.add(line.get("span"));
+                spans.add(line.get("span_id"));
             }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
@@ -132,7 +132,7 @@ final class ProgramFileChecker {
     }
 
     private void addRow(CSVRecord line, List<Row> rows) {
-        String span = line.get("span");
+        String span = line.get("span_id");
         List<Crew> crews = inputs.crews.stream()
                 .filter(crew -> crew.name.equals(line.get("crew")))
                 .toList();
@@ -193,6 +193,9 @@ final class ProgramFileChecker {
         if (row.startHours < 0 || row.endHours() > row.crew.hoursPerShift + ROUNDING_HOURS) {
             problems.add(row.span + ": hours above those of its shifts: " + row.siteHours + " after " + row.startHours
                     + " in " + row.shifts.size() + " shifts of " + row.crew.hoursPerShift);
+        }
+        if (row.startHours > 0 && row.last.isAfter(row.first)) {
+            problems.add(row.span + ": begins beside other work and goes on in the next shift");
         }
         if (row.endHours() < -ROUNDING_HOURS) {
             problems.add(row.span + ": has days without work: " + row.siteHours + " hours after " + row.startHours

@@ -16,13 +16,13 @@ import org.spanroom.pipeline.ProgramFileChecker.Inputs;
 /** Holds the checker of the program's files against files made by hand. March 1, 2027, is a Monday. */
 class ProgramFileCheckerTest {
     private static final String HEADER =
-            "year,week,crew,group,order,section,span,first_day,last_day,start_hours,site_hours,"
+            "year,week,crew,group,order,section,span_id,first_day,last_day,start_hours,site_hours,"
                     + "shared_hours,night,vault_a,vault_b,apply_by,check_by\n";
 
-    /** Three rows of one crew: two that share a vault on Monday and Tuesday, one on Thursday. */
+    /** Three rows of one crew: two that share a vault on Monday, one on Thursday. */
     private static final String GOOD = HEADER
-            + "1,2027-03-01,North,1,1,A,S1,2027-03-01,2027-03-01,0.00,6.00,,no,V1,V2,2027-02-01,2027-03-01\n"
-            + "1,2027-03-01,North,1,2,B,S2,2027-03-01,2027-03-02,6.00,4.50,1.00,no,V2,V3,2027-03-01,2027-03-01\n"
+            + "1,2027-03-01,North,1,1,A,S1,2027-03-01,2027-03-01,0.00,4.00,,no,V1,V2,2027-02-01,2027-03-01\n"
+            + "1,2027-03-01,North,1,2,B,S2,2027-03-01,2027-03-01,4.00,3.50,1.00,no,V2,V3,2027-03-01,2027-03-01\n"
             + "1,2027-03-01,North,2,3,C,S3,2027-03-04,2027-03-04,0.00,8.00,0.00,no,V8,V9,2027-03-04,2027-03-04\n"
             + "1,2027-03-01,South,3,1,D,S4,2027-03-01,2027-03-01,0.00,8.00,0.00,yes,V8,V9,2027-03-01,2027-03-01\n";
 
@@ -43,7 +43,7 @@ class ProgramFileCheckerTest {
     @Test
     void columnsAreFoundByNameAndOthersPassedOver() {
         String csv = """
-                note,apply_by,vault_b,vault_a,shared_hours,site_hours,start_hours,last_day,first_day,span,crew
+                note,apply_by,vault_b,vault_a,shared_hours,site_hours,start_hours,last_day,first_day,span_id,crew
                 "a, b",2027-03-01,V2,V1,0,6,0,2027-03-01,2027-03-01,S9,North
                 """;
 
@@ -55,13 +55,13 @@ class ProgramFileCheckerTest {
         assertEquals(
                 List.of("columns are missing: [start_hours, apply_by]"),
                 ProgramFileChecker.problems(
-                        "crew,span,first_day,last_day,site_hours,shared_hours,vault_a,vault_b\n", INPUTS));
+                        "crew,span_id,first_day,last_day,site_hours,shared_hours,vault_a,vault_b\n", INPUTS));
     }
 
     /** A row is replaced by another one; the problem is found. */
     @ParameterizedTest(name = "{2}")
     @CsvSource(delimiter = '|', textBlock = """
-            S2,2027-03-01,2027-03-02,6.00 | S2,2027-03-01,2027-03-02,5.00 | S2: crew North is still at S1
+            S2,2027-03-01,2027-03-01,4.00 | S2,2027-03-01,2027-03-01,3.00 | S2: crew North is still at S1
             S3,2027-03-04,2027-03-04 | S3,2027-03-03,2027-03-04 | S3: works in a stop window on 2027-03-03
             S3,2027-03-04,2027-03-04 | S3,2027-03-09,2027-03-09 | S3: works in a closure on 2027-03-09
             S3,2027-03-04,2027-03-04 | S3,2027-03-06,2027-03-06 | S3: has no shift from 2027-03-06 to 2027-03-06
@@ -70,8 +70,9 @@ class ProgramFileCheckerTest {
             S3,2027-03-04,2027-03-04 | S3,2027-03-04,2027-03-11 | S3: runs over the end of a week
             0.00,8.00,0.00,no | 0.00,8.00,0.50,no | S3: shares set-ups with S2, which does not end on the same day at the same vault
             no,V2,V3 | no,V4,V3 | S2: shares set-ups with S1, which does not end on the same day at the same vault
-            0.00,6.00,,no | 0.00,6.00,1,no | S1: shares set-ups with no row before it
+            0.00,4.00,,no | 0.00,4.00,1,no | S1: shares set-ups with no row before it
             0.00,8.00,0.00,no | 0.00,8.00,0.00,yes | S3: crew North works days and nights in week 2027-03-01
+            2027-03-01,4.00,3.50 | 2027-03-02,4.00,5.50 | S2: begins beside other work and goes on in the next shift
             South | West | S4: there is no crew West
             D,S4 | D,S3 | S3: is in the calendar twice
             """)

@@ -62,7 +62,17 @@ class CalendarCheckerTest {
                         RULES,
                         entry(Orders.of("one").between("V1", "V2"), 1, 1, 0, 0),
                         entry(Orders.of("two").between("V2", "V3").order(), 1, 2, 4, 1, 0),
-                        entry(Orders.of("three").hours(9), 2, 3, 7, 0, 1)));
+                        entry(Orders.of("three").hours(9), 2, 3, 0, 1, 2)));
+    }
+
+    @Test
+    void findsWorkThatBeginsBesideOtherWorkAndGoesOn() {
+        assertFound(
+                "begins beside other work and goes on",
+                problems(
+                        RULES,
+                        entry(Orders.of("one").between("V1", "V2"), 1, 1, 0, 0),
+                        entry(Orders.of("two").between("V8", "V9").hours(9), 2, 2, 4, 0, 1)));
     }
 
     @Test
