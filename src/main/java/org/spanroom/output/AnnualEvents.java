@@ -150,7 +150,7 @@ final class AnnualEvents {
 
     /** Names from outside may hold line breaks, which would look like lines of ours. */
     private static String oneLine(String text) {
-        return Text.clean(text).replaceAll("\\s+", " ").strip();
+        return Text.clean(text).replaceAll("[\\s\\u0085\\u2028\\u2029]+", " ").strip();
     }
 
     private static void add(Map<LocalDate, List<Subject>> byDay, LocalDate day, Subject subject) {

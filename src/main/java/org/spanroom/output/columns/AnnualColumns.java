@@ -43,7 +43,8 @@ public final class AnnualColumns {
                             place(),
                             times(),
                             costs(ProgramItem::costs, "less what it shares with the work before it"),
-                            grounds())
+                            worth(),
+                            needs())
                     .flatMap(List::stream)
                     .toList());
 
@@ -108,7 +109,7 @@ public final class AnnualColumns {
                 Column.text("vault_b", "vault_b", "Vault where it ends.", facts(SpanFacts::vaultB)));
     }
 
-    private static List<Column<ProgramItem>> grounds() {
+    private static List<Column<ProgramItem>> worth() {
         return List.of(
                 Column.real(
                         "budget_money",
@@ -137,7 +138,11 @@ public final class AnnualColumns {
                         CONNECTIONS,
                         "connects",
                         "Connections that need it" + LIST_END,
-                        item -> String.join(";", item.connections())),
+                        item -> String.join(";", item.connections())));
+    }
+
+    private static List<Column<ProgramItem>> needs() {
+        return List.of(
                 Column.text(
                         "permits",
                         "permits",

@@ -63,7 +63,7 @@ public final class AnnualNetworkColumns {
     public static final Table<ProgramConnection> CONNECTIONS = Table.plain(
             "program_connections",
             "One row for each connection of the table, in its order.",
-            Stream.of(asked(), outcome()).flatMap(List::stream).toList());
+            Stream.of(asked(), service(), way()).flatMap(List::stream).toList());
 
     private AnnualNetworkColumns() {}
 
@@ -82,7 +82,7 @@ public final class AnnualNetworkColumns {
                         asked(connection -> connection.neededBy().map(LocalDate::toString))));
     }
 
-    private static List<Column<ProgramConnection>> outcome() {
+    private static List<Column<ProgramConnection>> service() {
         return List.of(
                 Column.integer(
                         "served_year",
@@ -105,7 +105,11 @@ public final class AnnualNetworkColumns {
                         2,
                         "Its part of the cost: each duct that is recovered or built is paid once, by the connections in it, in "
                                 + "proportion to their cables; empty where it is not served.",
-                        row -> row.isServed() ? Optional.of(shareMoney(row)) : Optional.empty()),
+                        row -> row.isServed() ? Optional.of(shareMoney(row)) : Optional.empty()));
+    }
+
+    private static List<Column<ProgramConnection>> way() {
+        return List.of(
                 Column.text(
                         "sections",
                         "sections",
