@@ -20,6 +20,10 @@ final class TaskSearch {
     private static final double LAST_TEMPERATURE = 0.003;
     private static final double LEAST_PART = 0.3;
     private static final double NOISE = 0.1;
+    /** Of so many rebuilds, one tries what prices speak against. */
+    private static final int WILD_ONCE_IN = 6;
+
+    private static final double WILD_NOISE = 1;
 
     private final YearProblem problem;
     private final SetUpLevels levels;
@@ -32,6 +36,7 @@ final class TaskSearch {
     private final int[] pool;
     private final double[] keys;
     private final int[] inPool;
+    private boolean isWild;
     private int pooled;
     private int round;
     private int[] best;
@@ -198,6 +203,7 @@ final class TaskSearch {
     private boolean rebuild() {
         round++;
         pooled = 0;
+        isWild = random.nextInt(WILD_ONCE_IN) == 0;
         int toRuin = 1 + random.nextInt(MOST_RUINED);
         boolean isNear = random.nextInt(4) > 0;
         int tries = 0;
@@ -265,7 +271,7 @@ final class TaskSearch {
         for (int i = 0; i < pooled; i++) {
             int task = pool[i];
             boolean isMust = problem.tasks().get(task).isMust();
-            double noise = 1 + NOISE * (2 * random.nextDouble() - 1);
+            double noise = 1 + (isWild ? WILD_NOISE : NOISE) * (2 * random.nextDouble() - 1);
             keys[i] = isMust ? Double.POSITIVE_INFINITY : Math.min(1e9, presentRatio(task)) * noise;
         }
         for (int i = 1; i < pooled; i++) {
@@ -311,7 +317,9 @@ final class TaskSearch {
             if (options.is(task, year)
                     && (isMust || value > never)
                     && plan.account().fits(task, year)) {
-                double profit = value - plan.account().priced(task, year, prices[year]);
+                double profit = isWild && random.nextBoolean()
+                        ? random.nextDouble() * Math.abs(value)
+                        : value - plan.account().priced(task, year, prices[year]);
                 if (profit > bestProfit) {
                     bestProfit = profit;
                     chosen = year;
