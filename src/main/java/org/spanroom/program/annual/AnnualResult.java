@@ -6,9 +6,9 @@ import java.util.Optional;
 /**
  * A program of years, and what none can be worth more than.
  *
- * @param plan the best plan that was found; empty where there are shortages
+ * @param plan the best plan that was found; empty where tasks that have to be done are short of something
  * @param bound no plan is worth more; negative infinity where it is proven that there is none
- * @param shortages why there is no plan; empty where there is one
+ * @param shortages why there is no plan, or which connections that have to be served it does not serve
  * @param iterations how many were done, of all starts
  * @param isWhole whether {@code stop} ended nothing; if it did, another run may find another plan
  */

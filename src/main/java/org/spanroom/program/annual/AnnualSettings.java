@@ -19,6 +19,9 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
     private static final int SMALL = 200;
 
     private static final int MEDIUM = 1_000;
+    private static final int PRICE_STEPS_OF_CONNECTIONS = 36;
+    private static final int LEAST_ITERATIONS_OF_CONNECTIONS = 4_000;
+    private static final int ITERATIONS_OF_CONNECTION = 80;
     private static final double PROGRAM_TIME_OF_SMALL = 15;
     private static final double PROGRAM_TIME_OF_MEDIUM = 0.5;
 
@@ -34,6 +37,17 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
         long iterations = Math.min(MOST_ITERATIONS, LEAST_ITERATIONS + (long) ITERATIONS_OF_TASK * tasks);
         double programTime = tasks <= SMALL ? PROGRAM_TIME_OF_SMALL : tasks <= MEDIUM ? PROGRAM_TIME_OF_MEDIUM : 0;
         return new AnnualSettings(1, MOST_PRICE_STEPS, (int) iterations, 2, programTime);
+    }
+
+    /** Returns the defaults for a problem: with connections there are fewer steps and iterations, each of which looks at all of their network. */
+    public static AnnualSettings of(YearProblem problem) {
+        if (problem.connections().isEmpty()) {
+            return forTasks(problem.tasks().size());
+        }
+        int iterations = ITERATIONS_OF_CONNECTION * problem.connections().get().wishes().size();
+        int most = Math.max(LEAST_ITERATIONS_OF_CONNECTIONS, iterations);
+        double programTime = forTasks(problem.tasks().size()).programTime;
+        return new AnnualSettings(1, PRICE_STEPS_OF_CONNECTIONS, most, 2, programTime);
     }
 
     /** Returns these with another seed. */

@@ -41,7 +41,7 @@ public final class AnnualSolver {
     }
 
     /**
-     * Solves a problem without connections.
+     * Solves a problem, with connections or without.
      *
      * @param hasLibrary whether the native library for integer programs is loaded
      * @param spread does the starts of the search, at the same time if it likes
@@ -49,9 +49,6 @@ public final class AnnualSolver {
      */
     public static AnnualResult solve(
             YearProblem problem, AnnualSettings settings, boolean hasLibrary, Spread spread, BooleanSupplier stop) {
-        if (problem.connections().isPresent()) {
-            throw new IllegalArgumentException("the problem has connections");
-        }
         return new AnnualSolver(problem, settings, hasLibrary, spread, stop).solve();
     }
 
@@ -61,23 +58,33 @@ public final class AnnualSolver {
             return AnnualResult.impossible(shortages, 0, true);
         }
         var prices = new PriceSearch(problem, levels, options, bound);
-        isWhole = prices.run(settings.priceSteps(), CLOSE_RATIO, stop);
+        if (problem.connections().isEmpty()) {
+            isWhole = prices.run(settings.priceSteps(), CLOSE_RATIO, stop);
+        }
         var musts = new MustStart(problem, levels, options, empty.empty());
         if (musts.run(settings.seed(), stop)) {
-            return finish(search(musts.years(), prices));
+            return solve(musts.years(), prices);
         }
         TaskProgram.Found found = program(options, Optional.empty());
         Optional<int[]> start = found.years().flatMap(this::repaired);
         if (start.isPresent()) {
-            return finish(search(start.get(), prices));
+            return solve(start.get(), prices);
         }
         boolean isProven = found.bound() == Double.NEGATIVE_INFINITY;
+        double ofTasks = problem.connections().isPresent() ? Double.POSITIVE_INFINITY : bound.bestValue();
         return new AnnualResult(
                 Optional.empty(),
-                isProven ? found.bound() : bound.bestValue(),
+                isProven ? found.bound() : ofTasks,
                 musts.shortages(isProven),
                 iterations,
                 isWhole && !stop.getAsBoolean());
+    }
+
+    /** From years in which all tasks that have to be done keep the limits. */
+    private AnnualResult solve(int[] start, PriceSearch prices) {
+        return problem.connections().isPresent()
+                ? new WishSolver(problem, settings, levels, hasLibrary, spread, stop).run(start)
+                : finish(search(start, prices));
     }
 
     private TaskProgram.Found program(YearOptions open, Optional<int[]> start) {

@@ -95,6 +95,12 @@ final class PricedDesigns {
         return isServed[year][demand];
     }
 
+    /** Returns the pieces of a connection's way in the design of a year; empty where that does not serve it. */
+    List<Integer> way(int demand, int year) {
+        int index = years.demands(year).indexOf(demand);
+        return index < 0 ? List.of() : designs.get(year).ways().get(index);
+    }
+
     /** Returns whether some design recovers what a task recovers, or the task is worth it by itself. */
     boolean isDone(int task) {
         return isDone[task];

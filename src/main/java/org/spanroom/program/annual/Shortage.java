@@ -1,6 +1,8 @@
 package org.spanroom.program.annual;
 
-/** Why no plan does every must, or none was found. */
+import java.util.List;
+
+/** Why no plan does every must, or none was found, or which connections that have to be served a plan leaves out. */
 public sealed interface Shortage {
     /**
      * A must has no year: none is possible, or in each of them it alone exceeds a limit.
@@ -30,4 +32,23 @@ public sealed interface Shortage {
      * @param isProven whether it is proven that there is no plan
      */
     record NotFound(int year, int resource, double used, double limit, boolean isProven) implements Shortage {}
+
+    /**
+     * No way takes the cables of a connection that has to be served by its last year, whatever is done.
+     *
+     * @param demand the connection
+     */
+    record NoWay(int demand) implements Shortage {}
+
+    /**
+     * The plan that was found does not serve a connection that has to be served: on the way of least price, this is short. It is not proven that no plan serves it.
+     *
+     * @param demand the connection
+     * @param shortBy of each resource, how much more would be used than there is in the years up to its last one; all 0 where that is enough in sum, but not in the single years
+     */
+    record NotServed(int demand, List<Double> shortBy) implements Shortage {
+        public NotServed {
+            shortBy = List.copyOf(shortBy);
+        }
+    }
 }

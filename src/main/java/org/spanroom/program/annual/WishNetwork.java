@@ -195,6 +195,17 @@ final class WishNetwork {
         return linkOf[piece];
     }
 
+    /** Returns the links of a way of pieces. */
+    int[] linksOf(List<Integer> way) {
+        int[] passed = new int[0];
+        for (int piece : way) {
+            if (passed.length == 0 || passed[passed.length - 1] != linkOf[piece]) {
+                passed = with(passed, linkOf[piece]);
+            }
+        }
+        return passed;
+    }
+
     int places() {
         return linksAt.length;
     }

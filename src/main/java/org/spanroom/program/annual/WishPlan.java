@@ -18,8 +18,7 @@ final class WishPlan {
     private final PricedWay ways;
     private final double[][] prices;
     private final double[] yearRatio;
-    private final double[] excessPrices;
-    private double excessRatio = Double.POSITIVE_INFINITY;
+    private boolean areLimitsKept = true;
     private final @Nullable Placed[] placed;
 
     /**
@@ -53,45 +52,12 @@ final class WishPlan {
                 .toArray(double[][]::new);
         yearRatio = new double[problem.years()];
         Arrays.fill(yearRatio, 1);
-        excessPrices = new double[problem.resources()];
-        for (double[] ofYear : prices) {
-            for (int resource = 0; resource < ofYear.length; resource++) {
-                excessPrices[resource] = Math.max(excessPrices[resource], ofYear[resource]);
-            }
-        }
         placed = new Placed[network.demands()];
     }
 
-    /** Lets limits be exceeded, at so many times the prices; infinite to keep them. */
-    void penalize(double ratio) {
-        excessRatio = ratio;
-    }
-
-    /** Returns whether all limits hold. */
-    boolean isWithin() {
-        for (int year = 0; year < prices.length; year++) {
-            if (!state.account().isWithin(year)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Returns what exceeds the limits, at its prices. */
-    double excessPrice() {
-        double sum = 0;
-        for (int year = 0; year < prices.length; year++) {
-            sum += excessPrice(year);
-        }
-        return sum;
-    }
-
-    private double excessPrice(int year) {
-        double sum = 0;
-        for (int resource = 0; resource < prices[year].length; resource++) {
-            sum += excessPrices[resource] * state.account().excess(year, resource);
-        }
-        return sum;
+    /** Lets limits be exceeded, to see by how much they are short. */
+    void ignoreLimits() {
+        areLimitsKept = false;
     }
 
     /** Makes a year seem dearer by a ratio where the year of a task is chosen; 1 for its prices as they are. */
@@ -178,23 +144,14 @@ final class WishPlan {
     private boolean build(int slot, int by) {
         int first = network.connections().firstBuildYear().get(state.pieceOf(slot));
         int mark = state.mark();
-        int best = YearPlan.NEVER;
-        double bestPrice = Double.POSITIVE_INFINITY;
-        for (int year = by; year >= first && bestPrice > 0; year--) {
-            double before = excessPrice(year);
+        for (int year = by; year >= first; year--) {
             state.setDuct(slot, year);
-            boolean isWithin = state.account().isWithin(year);
-            double price = isWithin ? 0 : excessRatio * (excessPrice(year) - before);
-            if (price < bestPrice) {
-                best = year;
-                bestPrice = price;
+            if (!areLimitsKept || state.account().isWithin(year)) {
+                return true;
             }
             state.undo(mark);
         }
-        if (best >= 0) {
-            state.setDuct(slot, best);
-        }
-        return best >= 0;
+        return false;
     }
 
     /** Does a task by the end of a year, in the year that is worth most; false where none has what it takes. */
@@ -208,10 +165,7 @@ final class WishPlan {
         double bestNet = Double.NEGATIVE_INFINITY;
         for (int year = Math.min(by, each.lastYear()); year >= each.firstYear(); year--) {
             double net = each.values().get(year) - yearRatio[year] * price(task, year);
-            if (net > bestNet && !state.account().fits(task, year)) {
-                net -= excess(task, year);
-            }
-            if (net > bestNet) {
+            if (net > bestNet && (!areLimitsKept || state.account().fits(task, year))) {
                 best = year;
                 bestNet = net;
             }
@@ -222,17 +176,6 @@ final class WishPlan {
         }
         state.setTask(task, best);
         return true;
-    }
-
-    private double excess(int task, int year) {
-        if (Double.isInfinite(excessRatio)) {
-            return excessRatio;
-        }
-        double before = excessPrice(year);
-        state.account().add(task, year);
-        double after = excessPrice(year);
-        state.account().remove(task, year);
-        return excessRatio * (after - before);
     }
 
     /** Does a task that no connection needs, in the year that is worth most and has what it takes, if it is worth anything there. */
@@ -319,6 +262,36 @@ final class WishPlan {
 
     PricedYears priced() {
         return priced;
+    }
+
+    /** Takes over a plan, where nothing is done yet. */
+    void set(YearPlan plan) {
+        for (int task = 0; task < plan.yearOf().size(); task++) {
+            if (plan.yearOf().get(task) >= 0) {
+                state.setTask(task, plan.yearOf().get(task));
+            }
+        }
+        plan.built().forEach((piece, years) -> {
+            int first = state.slotStart(piece) + network.piece(piece).bins().size();
+            for (int duct = 0; duct < years.size(); duct++) {
+                state.setDuct(first + duct, years.get(duct));
+            }
+        });
+        for (int demand = 0; demand < placed.length; demand++) {
+            if (plan.served().get(demand).isPresent()) {
+                set(demand, plan.served().get(demand).get());
+            }
+        }
+        state.forget();
+    }
+
+    private void set(int demand, YearPlan.Served served) {
+        int[] slots = new int[served.way().size()];
+        for (int index = 0; index < slots.length; index++) {
+            slots[index] = state.slotStart(served.way().get(index)) + served.bins().get(index);
+            state.addLoad(slots[index], served.year(), network.demand(demand).cables());
+        }
+        placed[demand] = new Placed(served.year(), network.linksOf(served.way()), slots);
     }
 
     /** Returns the plan as it is. */

@@ -12,11 +12,11 @@ import org.spanroom.program.design.Spread;
  * there is no promise that the prices are the best; the bound at them is valid whatever they are.
  */
 final class WishPriceSearch {
-    private static final double FIRST_STEP = 0.6;
+    private static final double FIRST_STEP = 0.4;
     private static final double LAST_STEP = 0.06;
-    private static final double WORTH_STEP_RATIO = 0.5;
+    private static final double WORTH_STEP_RATIO = 1;
     private static final double FIRST_PRICE_RATIO = 0.5;
-    private static final double MEAN_SHARE = 0.5;
+    private static final double MEAN_SHARE = 0.25;
     private static final double RARE_WEIGHT = 0.02;
     private static final long SEED_STEP = 0x9E3779B97F4A7C15L;
 
@@ -41,7 +41,7 @@ final class WishPriceSearch {
         prices = firstPrices();
     }
 
-    /** What all is worth, spread over all that there is. */
+    /** What all is worth, spread over all that there is; it falls with the years, so that work is done in the year whose end needs it first. */
     private double[][] firstPrices() {
         double value = wishes.stream()
                 .mapToDouble(wish -> wish.values().stream().mapToDouble(Double::doubleValue).max().orElse(0))
@@ -57,7 +57,8 @@ final class WishPriceSearch {
             }
             for (int year = 0; year < problem.years(); year++) {
                 boolean isFree = Double.isInfinite(problem.limits().get(year).get(resource));
-                first[year][resource] = isFree ? 0 : FIRST_PRICE_RATIO * value / problem.resources() / Math.max(sum, 1e-6);
+                double ratio = FIRST_PRICE_RATIO * (1.5 - (year + 0.5) / problem.years());
+                first[year][resource] = isFree ? 0 : ratio * value / problem.resources() / Math.max(sum, 1e-6);
             }
         }
         return first;

@@ -16,13 +16,10 @@ import org.jspecify.annotations.Nullable;
  * is worth most at prices of the limits, and keeps the result by the rule of simulated annealing. Not thread-safe.
  */
 final class WishSearch {
-    private static final double FIRST_RATIO = Double.parseDouble(System.getProperty("fr", "0.2"));
+    private static final double FIRST_RATIO = 0.02;
     private static final double LAST_RATIO = 0.0005;
-    private static final double LEFT_RATIO = Double.parseDouble(System.getProperty("lr", "0.3"));
-    private static final double HARD_FROM = Double.parseDouble(System.getProperty("hf", "0.7"));
-    private static final double FIRST_EXCESS = Double.parseDouble(System.getProperty("fe", "1"));
-    private static final double LAST_EXCESS = Double.parseDouble(System.getProperty("le", "3"));
-    private static final double HARD_EXCESS = 20;
+    private static final double LEFT_RATIO = 1;
+    private static final int MOST_FILLERS = 200;
     private static final double NOISE_SHARE = 0.3;
     private static final double MOST_NOISE = 1.0;
     private static final double HASH_SCALE = 1.0 / (1L << 53);
@@ -38,14 +35,18 @@ final class WishSearch {
     private double bestValue = Double.NEGATIVE_INFINITY;
     private YearPlan best;
     private double hope = 1;
-    private double excessRatio = 1;
     private PricedWay.@Nullable LinkPrice noise;
 
-    WishSearch(WishNetwork network, WishPrices prices, SetUpLevels levels, long seed) {
+    /**
+     * Creates.
+     *
+     * @param mustYears of each task that has to be done, a year, so that all of them keep the limits
+     */
+    WishSearch(WishNetwork network, WishPrices prices, SetUpLevels levels, int[] mustYears, long seed) {
         this.network = network;
         random = new SplittableRandom(seed);
         plan = new WishPlan(network, prices, levels);
-        doMusts();
+        doMusts(mustYears);
         candidates = IntStream.range(0, network.demands())
                 .filter(demand -> plan.lastYear(demand) >= 0
                         && plan.offer(demand, plan.lastYear(demand), Double.POSITIVE_INFINITY, null) != null)
@@ -59,14 +60,13 @@ final class WishSearch {
         best = plan.plan();
     }
 
-    /** Tasks that have to be done come before everything else, those first that take most. */
-    private void doMusts() {
-        List<Task> tasks = network.problem().tasks();
-        IntStream.range(0, tasks.size())
-                .filter(task -> tasks.get(task).isMust())
-                .boxed()
-                .sorted(Comparator.comparingDouble(task -> plan.priced().task(task).worth()))
-                .forEach(task -> plan.doTask(task, network.problem().years() - 1));
+    /** Tasks that have to be done come before everything else. */
+    private void doMusts(int[] mustYears) {
+        for (int task = 0; task < mustYears.length; task++) {
+            if (network.problem().tasks().get(task).isMust() && mustYears[task] >= 0) {
+                plan.state().setTask(task, mustYears[task]);
+            }
+        }
         plan.state().forget();
     }
 
@@ -91,6 +91,22 @@ final class WishSearch {
                 .toList();
     }
 
+    /** Serves what designs of the years serve, each connection on its way in the first year whose design has it, as far as limits allow. */
+    void start(PricedDesigns designs) {
+        for (int year = 0; year < network.problem().years(); year++) {
+            List<Integer> all = new ArrayList<>(IntStream.of(candidates).boxed().toList());
+            shuffle(all);
+            for (int demand : all) {
+                List<Integer> way = designs.way(demand, year);
+                if (plan.placed(demand) == null && !way.isEmpty() && year <= plan.lastYear(demand)) {
+                    plan.place(demand, new WishPlan.Offer(year, network.linksOf(way), 0));
+                }
+            }
+        }
+        plan.state().forget();
+        keepIfBest();
+    }
+
     /** Searches; returns whether it went through all iterations. */
     boolean run(int iterations, BooleanSupplier stop) {
         List<Integer> all = new ArrayList<>(IntStream.of(candidates).boxed().toList());
@@ -103,8 +119,6 @@ final class WishSearch {
             }
             double progress = (double) done / iterations;
             double temperature = scale * FIRST_RATIO * Math.pow(LAST_RATIO / FIRST_RATIO, progress);
-            excessRatio = progress < HARD_FROM ? FIRST_EXCESS * Math.pow(LAST_EXCESS / FIRST_EXCESS, progress / HARD_FROM) : HARD_EXCESS;
-            plan.penalize(progress < HARD_FROM ? excessRatio : Double.POSITIVE_INFINITY);
             iterate(temperature, fillers.isEmpty() ? LEFT_RATIO * (1 - progress) : 1);
         }
         return true;
@@ -144,8 +158,24 @@ final class WishSearch {
         }
     }
 
+    /** Where few tasks are worth something by themselves, they are done before the plan is looked at; of many, what is left of the limits says what they could add. */
     private double objective(double leftRatio) {
-        return plan.value() + leftRatio * plan.leftPrice() - excessRatio * plan.excessPrice();
+        if (fillers.isEmpty() || fillers.size() > MOST_FILLERS) {
+            return plan.value() + leftRatio * plan.leftPrice();
+        }
+        int mark = plan.state().mark();
+        fill();
+        double value = plan.value();
+        plan.state().undo(mark);
+        return value;
+    }
+
+    private void fill() {
+        for (int task : fillers) {
+            if (plan.state().yearOf(task) < 0) {
+                plan.fill(task);
+            }
+        }
     }
 
     private void takeOut(int demand, List<WishPlan.@Nullable Placed> old) {
@@ -245,15 +275,8 @@ final class WishSearch {
     }
 
     private void keepIfBest() {
-        if (!plan.isWithin()) {
-            return;
-        }
         int mark = plan.state().mark();
-        for (int task : fillers) {
-            if (plan.state().yearOf(task) < 0) {
-                plan.fill(task);
-            }
-        }
+        fill();
         int missing = plan.missingMusts();
         double value = plan.value();
         if (missing < bestMissing || (missing == bestMissing && value > bestValue)) {
@@ -273,6 +296,11 @@ final class WishSearch {
 
     YearPlan best() {
         return best;
+    }
+
+    /** Returns whether its plan misses fewer musts, or as many and is worth more. */
+    boolean isBetterThan(WishSearch other) {
+        return bestMissing != other.bestMissing ? bestMissing < other.bestMissing : bestValue > other.bestValue;
     }
 
     int bestMissing() {
