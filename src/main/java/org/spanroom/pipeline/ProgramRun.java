@@ -196,7 +196,9 @@ public final class ProgramRun {
                     noLibrary.isEmpty(),
                     request.threads(),
                     new YearWords(
-                            inputs.candidates(), recorded.config().rates().currency()));
+                            inputs.candidates(),
+                            inputs.connectPlan().usable(),
+                            recorded.config().rates().currency()));
             this.whatIfs = new WhatIfs(solver);
         }
 

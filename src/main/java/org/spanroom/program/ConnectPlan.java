@@ -78,7 +78,7 @@ public final class ConnectPlan {
     }
 
     /** Returns the connections of the problem, in the order of its demands. */
-    List<Connection> usable() {
+    public List<Connection> usable() {
         return Collections.unmodifiableList(usable);
     }
 
