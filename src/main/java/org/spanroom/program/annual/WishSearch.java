@@ -28,7 +28,7 @@ final class WishSearch {
     private final SplittableRandom random;
     private final WishPlan plan;
     private final WishRuin ruin;
-    private final List<Integer> fillers;
+    private final Fillers fillers;
     private final int[] candidates;
     private final double scale;
     private int bestMissing = Integer.MAX_VALUE;
@@ -52,7 +52,7 @@ final class WishSearch {
                         && plan.offer(demand, plan.lastYear(demand), Double.POSITIVE_INFINITY, null) != null)
                 .toArray();
         ruin = new WishRuin(network, plan, random, candidates);
-        fillers = fillers();
+        fillers = new Fillers(network, plan);
         scale = IntStream.of(candidates)
                 .mapToDouble(demand -> Collections.max(network.wish(demand).values()))
                 .average()
@@ -68,27 +68,6 @@ final class WishSearch {
             }
         }
         plan.state().forget();
-    }
-
-    /** Tasks that are worth something by themselves, those first that are worth most for what they take. */
-    private List<Integer> fillers() {
-        List<Task> tasks = network.problem().tasks();
-        double[] ratio = new double[tasks.size()];
-        for (int task = 0; task < ratio.length; task++) {
-            Task each = tasks.get(task);
-            double use = 0;
-            double gain = 0;
-            for (int year = each.firstYear(); year <= each.lastYear(); year++) {
-                gain = Math.max(gain, each.values().get(year) - each.valueNever());
-                use = Math.max(use, plan.price(task, year));
-            }
-            ratio[task] = gain <= 0 ? 0 : gain / Math.max(1e-12, use);
-        }
-        return IntStream.range(0, ratio.length)
-                .filter(task -> ratio[task] > 0)
-                .boxed()
-                .sorted((a, b) -> ratio[a] != ratio[b] ? Double.compare(ratio[b], ratio[a]) : Integer.compare(a, b))
-                .toList();
     }
 
     /** Serves what designs of the years serve, each connection on its way in the first year whose design has it, as far as limits allow. */
@@ -119,7 +98,7 @@ final class WishSearch {
             }
             double progress = (double) done / iterations;
             double temperature = scale * FIRST_RATIO * Math.pow(LAST_RATIO / FIRST_RATIO, progress);
-            iterate(temperature, fillers.isEmpty() ? LEFT_RATIO * (1 - progress) : 1);
+            iterate(temperature, fillers.count() == 0 ? LEFT_RATIO * (1 - progress) : 1);
         }
         return true;
     }
@@ -160,22 +139,14 @@ final class WishSearch {
 
     /** Where few tasks are worth something by themselves, they are done before the plan is looked at; of many, what is left of the limits says what they could add. */
     private double objective(double leftRatio) {
-        if (fillers.isEmpty() || fillers.size() > MOST_FILLERS) {
+        if (fillers.count() == 0 || fillers.count() > MOST_FILLERS) {
             return plan.value() + leftRatio * plan.leftPrice();
         }
         int mark = plan.state().mark();
-        fill();
+        fillers.fill();
         double value = plan.value();
         plan.state().undo(mark);
         return value;
-    }
-
-    private void fill() {
-        for (int task : fillers) {
-            if (plan.state().yearOf(task) < 0) {
-                plan.fill(task);
-            }
-        }
     }
 
     private void takeOut(int demand, List<WishPlan.@Nullable Placed> old) {
@@ -276,7 +247,7 @@ final class WishSearch {
 
     private void keepIfBest() {
         int mark = plan.state().mark();
-        fill();
+        fillers.fill();
         int missing = plan.missingMusts();
         double value = plan.value();
         if (missing < bestMissing || (missing == bestMissing && value > bestValue)) {
