@@ -173,6 +173,13 @@ final class WishPlan {
         return true;
     }
 
+    /** Does a task again in the year that is worth most now, unless a connection needs it. */
+    void moveIfFree(int task) {
+        if (!state.isTaskNeeded(task)) {
+            doTask(task, state.years() - 1);
+        }
+    }
+
     /** Does a task that no connection needs, in the year that is worth most and has what it takes, if it is worth anything there. */
     void fill(int task) {
         int mark = state.mark();

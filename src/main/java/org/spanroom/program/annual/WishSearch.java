@@ -20,6 +20,10 @@ final class WishSearch {
     private static final double LAST_RATIO = 0.0005;
     private static final double LEFT_RATIO = 1;
     private static final int MOST_FILLERS = 200;
+    /** One time in so many, prices decide on ways and years only, not on whether to serve. */
+    private static final int PRICELESS_OF = 10;
+
+    private static final double PRICELESS = 1e6;
     private static final double NOISE_SHARE = 0.3;
     private static final double MOST_NOISE = 1.0;
     private static final double HASH_SCALE = 1.0 / (1L << 53);
@@ -30,6 +34,7 @@ final class WishSearch {
     private final WishRuin ruin;
     private final Fillers fillers;
     private final int[] candidates;
+    private final int[] mustTasks;
     private final double scale;
     private int bestMissing = Integer.MAX_VALUE;
     private double bestValue = Double.NEGATIVE_INFINITY;
@@ -47,6 +52,9 @@ final class WishSearch {
         random = new SplittableRandom(seed);
         plan = new WishPlan(network, prices, levels);
         doMusts(mustYears);
+        mustTasks = IntStream.range(0, mustYears.length)
+                .filter(task -> network.problem().tasks().get(task).isMust() && mustYears[task] >= 0)
+                .toArray();
         candidates = IntStream.range(0, network.demands())
                 .filter(demand -> plan.lastYear(demand) >= 0
                         && plan.offer(demand, plan.lastYear(demand), Double.POSITIVE_INFINITY, null) != null)
@@ -119,6 +127,9 @@ final class WishSearch {
             order = new ArrayList<>(chosen);
             shuffle(order);
         }
+        if (mustTasks.length > 0 && random.nextInt(2) == 0) {
+            plan.moveIfFree(mustTasks[random.nextInt(mustTasks.length)]);
+        }
         serve(order);
         double more = objective(leftRatio) - before;
         double chance = random.nextDouble();
@@ -180,6 +191,7 @@ final class WishSearch {
     /** Draws how dear the limits are this time, and which links seem dearer than they are. */
     private void draw() {
         hope = random.nextInt(2) == 0 ? 1 : Math.exp(2.5 * random.nextDouble() - 0.5);
+        hope = random.nextInt(PRICELESS_OF) == 0 ? PRICELESS : hope;
         boolean areYearsDisturbed = random.nextInt(3) == 0;
         for (int year = 0; year < network.problem().years(); year++) {
             plan.disturb(year, areYearsDisturbed ? Math.exp(4 * random.nextDouble() - 2) : 1);
@@ -227,7 +239,7 @@ final class WishSearch {
             }
             WishPlan.Offer offer = plan.offer(demand, year, wish.isMust() ? Double.POSITIVE_INFINITY : value, noise);
             if (offer == null) {
-                break;
+                continue;
             }
             int at = 0;
             while (at < nets.size() && nets.get(at) >= value - offer.price()) {
