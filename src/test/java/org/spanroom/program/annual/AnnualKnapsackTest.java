@@ -12,8 +12,9 @@ import org.spanroom.program.design.Spread;
 
 /** Source of instances and optima: OR-Library, mknapcb1; see the README beside them. */
 class AnnualKnapsackTest {
+    /** The two others need longer for their proof than a test should take. */
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4})
+    @ValueSource(ints = {0, 1, 4})
     void programReachesAndProvesTheOptimum(int number) {
         assumeTrue(NativeSolver.load().isEmpty(), "no library on this platform");
         double optimum = KnapsackInstances.optima().get(number);
@@ -32,7 +33,7 @@ class AnnualKnapsackTest {
         AnnualResult result = solve(number, false);
 
         double value = result.plan().orElseThrow().value();
-        assertTrue(value <= optimum && value >= 0.995 * optimum, value + " of " + optimum);
+        assertTrue(value <= optimum && value >= 0.998 * optimum, value + " of " + optimum);
         assertTrue(result.bound() >= optimum && result.bound() <= 1.015 * optimum, result.bound() + " of " + optimum);
     }
 
