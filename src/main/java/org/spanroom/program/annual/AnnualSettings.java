@@ -15,7 +15,7 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
     private static final int ITERATIONS_OF_TASK = 100;
     private static final int MOST_ITERATIONS = 500_000;
 
-    /** Up to so many tasks the integer program closes the gap; beyond the second number it gained nothing in minutes. */
+    /** Up to so many tasks the integer program mostly closes the gap; up to the second number it may lower the bound a little. */
     private static final int SMALL = 200;
 
     private static final int MEDIUM = 1_000;

@@ -45,7 +45,7 @@ public final class AnnualSolver {
      *
      * @param hasLibrary whether the native library for integer programs is loaded
      * @param spread does the starts of the search, at the same time if it likes
-     * @param stop ends the work early with the best so far, once it is true
+     * @param stop ends the work early with the best so far, once it is true; an integer program that has begun runs to its limit of work
      */
     public static AnnualResult solve(
             YearProblem problem, AnnualSettings settings, boolean hasLibrary, Spread spread, BooleanSupplier stop) {
@@ -91,7 +91,7 @@ public final class AnnualSolver {
         if (!hasLibrary || settings.programTime() == 0 || stop.getAsBoolean()) {
             return new TaskProgram.Found(Optional.empty(), Double.POSITIVE_INFINITY);
         }
-        return TaskProgram.of(problem, levels, open, start, settings.seed(), settings.programTime(), stop);
+        return TaskProgram.of(problem, levels, open, start, settings.seed(), settings.programTime());
     }
 
     /** Several starts at once; the best of them, the first one of equals. */

@@ -10,14 +10,13 @@ import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 
 /**
  * The choice of years as an integer program: a yes or no of each task and year, and of each level of set-up and year.
  *
  * <p>The native library must be loaded. Uses are rounded down and values up, so that no plan is lost and the bound holds; a plan that exceeds a limit by
- * what rounding leaves has to be repaired.
+ * what rounding leaves has to be repaired. It runs to its limit of work: calls back from the library's threads have crashed the virtual machine, so
+ * nothing asks it to stop.
  */
 final class TaskProgram {
     private static final int WORKERS = 2;
@@ -52,7 +51,6 @@ final class TaskProgram {
      *
      * @param start a plan to start from: years of tasks
      * @param time limit of work, in the solver's deterministic unit
-     * @param stop asked where the solver has news
      */
     static Found of(
             YearProblem problem,
@@ -60,32 +58,20 @@ final class TaskProgram {
             YearOptions options,
             Optional<int[]> start,
             long seed,
-            double time,
-            BooleanSupplier stop) {
+            double time) {
         var program = new TaskProgram(problem, levels, options);
         program.build();
         start.ifPresent(program::hint);
-        return program.solve(seed, time, stop);
+        return program.solve(seed, time);
     }
 
-    /** Ends the search of a solver. A class of its own, since the library looks up a method that a lambda does not have. */
-    private record Stopper(CpSolver solver, BooleanSupplier stop) implements Consumer<Double> {
-        @Override
-        public void accept(Double bound) {
-            if (stop.getAsBoolean()) {
-                solver.stopSearch();
-            }
-        }
-    }
-
-    private Found solve(long seed, double time, BooleanSupplier stop) {
+    private Found solve(long seed, double time) {
         var solver = new CpSolver();
         solver.getParameters()
                 .setMaxDeterministicTime(time)
                 .setNumWorkers(WORKERS)
                 .setInterleaveSearch(true)
                 .setRandomSeed((int) (seed & 0x7fff_ffff));
-        solver.setBestBoundCallback(new Stopper(solver, stop));
         CpSolverStatus status = solver.solve(model);
         if (status == CpSolverStatus.INFEASIBLE) {
             return new Found(Optional.empty(), Double.NEGATIVE_INFINITY);

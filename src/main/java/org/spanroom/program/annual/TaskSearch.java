@@ -204,7 +204,7 @@ final class TaskSearch {
         round++;
         pooled = 0;
         isWild = random.nextInt(WILD_ONCE_IN) == 0;
-        int toRuin = 1 + random.nextInt(MOST_RUINED);
+        int toRuin = 1 + random.nextInt(Math.min(MOST_RUINED, 4 + ratios.length / 10));
         boolean isNear = random.nextInt(4) > 0;
         int tries = 0;
         while (pooled < toRuin && tries++ < 4 * toRuin) {

@@ -20,6 +20,10 @@ final class WishSearch {
     private static final double LAST_RATIO = 0.0005;
     private static final double LEFT_RATIO = 1;
     private static final int MOST_FILLERS = 200;
+    /** One time in so many, prices decide on ways and years only, not on whether to serve. */
+    private static final int PRICELESS_OF = 10;
+
+    private static final double PRICELESS = 1e6;
     private static final double NOISE_SHARE = 0.3;
     private static final double MOST_NOISE = 1.0;
     private static final double HASH_SCALE = 1.0 / (1L << 53);
@@ -28,8 +32,9 @@ final class WishSearch {
     private final SplittableRandom random;
     private final WishPlan plan;
     private final WishRuin ruin;
-    private final List<Integer> fillers;
+    private final Fillers fillers;
     private final int[] candidates;
+    private final int[] mustTasks;
     private final double scale;
     private int bestMissing = Integer.MAX_VALUE;
     private double bestValue = Double.NEGATIVE_INFINITY;
@@ -47,12 +52,15 @@ final class WishSearch {
         random = new SplittableRandom(seed);
         plan = new WishPlan(network, prices, levels);
         doMusts(mustYears);
+        mustTasks = IntStream.range(0, mustYears.length)
+                .filter(task -> network.problem().tasks().get(task).isMust() && mustYears[task] >= 0)
+                .toArray();
         candidates = IntStream.range(0, network.demands())
                 .filter(demand -> plan.lastYear(demand) >= 0
                         && plan.offer(demand, plan.lastYear(demand), Double.POSITIVE_INFINITY, null) != null)
                 .toArray();
         ruin = new WishRuin(network, plan, random, candidates);
-        fillers = fillers();
+        fillers = new Fillers(network, plan);
         scale = IntStream.of(candidates)
                 .mapToDouble(demand -> Collections.max(network.wish(demand).values()))
                 .average()
@@ -68,27 +76,6 @@ final class WishSearch {
             }
         }
         plan.state().forget();
-    }
-
-    /** Tasks that are worth something by themselves, those first that are worth most for what they take. */
-    private List<Integer> fillers() {
-        List<Task> tasks = network.problem().tasks();
-        double[] ratio = new double[tasks.size()];
-        for (int task = 0; task < ratio.length; task++) {
-            Task each = tasks.get(task);
-            double use = 0;
-            double gain = 0;
-            for (int year = each.firstYear(); year <= each.lastYear(); year++) {
-                gain = Math.max(gain, each.values().get(year) - each.valueNever());
-                use = Math.max(use, plan.price(task, year));
-            }
-            ratio[task] = gain <= 0 ? 0 : gain / Math.max(1e-12, use);
-        }
-        return IntStream.range(0, ratio.length)
-                .filter(task -> ratio[task] > 0)
-                .boxed()
-                .sorted((a, b) -> ratio[a] != ratio[b] ? Double.compare(ratio[b], ratio[a]) : Integer.compare(a, b))
-                .toList();
     }
 
     /** Serves what designs of the years serve, each connection on its way in the first year whose design has it, as far as limits allow. */
@@ -119,7 +106,7 @@ final class WishSearch {
             }
             double progress = (double) done / iterations;
             double temperature = scale * FIRST_RATIO * Math.pow(LAST_RATIO / FIRST_RATIO, progress);
-            iterate(temperature, fillers.isEmpty() ? LEFT_RATIO * (1 - progress) : 1);
+            iterate(temperature, fillers.count() == 0 ? LEFT_RATIO * (1 - progress) : 1);
         }
         return true;
     }
@@ -139,6 +126,9 @@ final class WishSearch {
             chosen.forEach(demand -> takeOut(demand, old));
             order = new ArrayList<>(chosen);
             shuffle(order);
+        }
+        if (mustTasks.length > 0 && random.nextInt(2) == 0) {
+            plan.moveIfFree(mustTasks[random.nextInt(mustTasks.length)]);
         }
         serve(order);
         double more = objective(leftRatio) - before;
@@ -160,22 +150,14 @@ final class WishSearch {
 
     /** Where few tasks are worth something by themselves, they are done before the plan is looked at; of many, what is left of the limits says what they could add. */
     private double objective(double leftRatio) {
-        if (fillers.isEmpty() || fillers.size() > MOST_FILLERS) {
+        if (fillers.count() == 0 || fillers.count() > MOST_FILLERS) {
             return plan.value() + leftRatio * plan.leftPrice();
         }
         int mark = plan.state().mark();
-        fill();
+        fillers.fill();
         double value = plan.value();
         plan.state().undo(mark);
         return value;
-    }
-
-    private void fill() {
-        for (int task : fillers) {
-            if (plan.state().yearOf(task) < 0) {
-                plan.fill(task);
-            }
-        }
     }
 
     private void takeOut(int demand, List<WishPlan.@Nullable Placed> old) {
@@ -209,6 +191,7 @@ final class WishSearch {
     /** Draws how dear the limits are this time, and which links seem dearer than they are. */
     private void draw() {
         hope = random.nextInt(2) == 0 ? 1 : Math.exp(2.5 * random.nextDouble() - 0.5);
+        hope = random.nextInt(PRICELESS_OF) == 0 ? PRICELESS : hope;
         boolean areYearsDisturbed = random.nextInt(3) == 0;
         for (int year = 0; year < network.problem().years(); year++) {
             plan.disturb(year, areYearsDisturbed ? Math.exp(4 * random.nextDouble() - 2) : 1);
@@ -256,7 +239,7 @@ final class WishSearch {
             }
             WishPlan.Offer offer = plan.offer(demand, year, wish.isMust() ? Double.POSITIVE_INFINITY : value, noise);
             if (offer == null) {
-                break;
+                continue;
             }
             int at = 0;
             while (at < nets.size() && nets.get(at) >= value - offer.price()) {
@@ -276,7 +259,7 @@ final class WishSearch {
 
     private void keepIfBest() {
         int mark = plan.state().mark();
-        fill();
+        fillers.fill();
         int missing = plan.missingMusts();
         double value = plan.value();
         if (missing < bestMissing || (missing == bestMissing && value > bestValue)) {

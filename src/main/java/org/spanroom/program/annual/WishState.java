@@ -155,7 +155,11 @@ final class WishState {
         if (isDuct(slot)) {
             return load(slot, years - 1) > 0;
         }
-        int task = taskOf(slot);
+        return isTaskNeeded(taskOf(slot));
+    }
+
+    /** Returns whether more cables lie in some bin of a task than it takes as it is. */
+    boolean isTaskNeeded(int task) {
         for (int index = 0; index < network.piecesOfTask(task).length; index++) {
             int piece = network.piecesOfTask(task)[index];
             int bin = network.binsOfTask(task)[index];

@@ -107,6 +107,5 @@ class WishLawTest {
         int missed = misses;
         assertTrue(ratio > 0.985, () -> "plans have " + ratio + " of the best");
         assertTrue(missed <= CASES / 100, () -> missed + " plans miss a must that another one has");
-        System.out.println("plans " + ratio + " missed " + missed);
     }
 }
