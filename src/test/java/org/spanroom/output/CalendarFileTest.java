@@ -49,6 +49,18 @@ class CalendarFileTest {
     }
 
     @Test
+    void spansOfAWeekAreListedByTheirPlaces() {
+        List<ProgramItem> items = List.of(
+                new AnnualSample.Item("S2", "B2").by("crew 1", 2, "2027-03-02").build(),
+                new AnnualSample.Item("S1", "B1").by("crew 1", 1, "2027-03-02").build());
+
+        VEvent work = events(AnnualSample.results(items, List.of()), "work").get(0);
+
+        assertEquals("2027-03-02 to 2027-03-03: crew 1: 2 spans, B1, B2", headline(work));
+        assertTrue(description(work).startsWith("1. S1 in B1, "), description(work));
+    }
+
+    @Test
     void permitsOfADayAreOneEvent() {
         List<VEvent> permits = events(AnnualSample.results(), "permits");
 
