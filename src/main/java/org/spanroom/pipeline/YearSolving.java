@@ -29,7 +29,7 @@ final class YearSolving implements YearSolver {
 
     @Override
     public Solved solve(YearProblem problem, Effort effort) {
-        AnnualSettings full = AnnualSettings.forTasks(problem.tasks().size()).withSeed(seed);
+        AnnualSettings full = AnnualSettings.of(problem).withSeed(seed);
         AnnualSettings settings = switch (effort) {
             case FULL -> full;
             case REPAIR -> full.withIterations(full.iterations() / REPAIR_DIVISOR).withProgramTime(0);
