@@ -76,8 +76,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(
             names = "--program",
             paramLabel = "FOLDER",
-            description = {
-                "An annual program: also show what it does with the span and why. Without --run, only that."
+            description = {"An annual program: also show what it does with the span and why. Without --run, only that."
             })
     @Nullable
     Path program;
@@ -135,8 +134,8 @@ final class ExplainCommand implements Callable<Integer> {
         List<SpanExplanation> explained = run.run(ids);
         warnOfAnotherVersion(run.version());
         UnitSystem shown = json ? UnitSystem.METRIC : run.units();
-        console.answer(text(
-                explained.stream().map(span -> tree(span, shown, planned)).toList()));
+        console.answer(
+                text(explained.stream().map(span -> tree(span, shown, planned)).toList()));
         for (int i = 0; i < explained.size(); i++) {
             int place = i;
             sheets.ifPresent(files -> files.write(place, SpanSheetSvg.draw(explained.get(place), run.units())));
@@ -160,8 +159,7 @@ final class ExplainCommand implements Callable<Integer> {
         }
     }
 
-    private static ExplanationSection tree(
-            SpanExplanation span, UnitSystem shown, Optional<RecordedProgram> planned) {
+    private static ExplanationSection tree(SpanExplanation span, UnitSystem shown, Optional<RecordedProgram> planned) {
         ExplanationSection tree = Explanation.of(span, shown);
         return planned.map(program ->
                         ExplanationProgram.with(tree, span.ranked().span().id(), program))

@@ -74,7 +74,16 @@ final class ProgramReport {
     private void years() {
         line(
                 "%n%-4s %-23s %5s %9s %9s %11s %11s %9s %9s  %s",
-                "year", "from - until", "spans", "positions", "expected", "budget", "spent", "crew hrs", "used", "positions (9 of 10 draws: 1 of 10)");
+                "year",
+                "from - until",
+                "spans",
+                "positions",
+                "expected",
+                "budget",
+                "spent",
+                "crew hrs",
+                "used",
+                "positions (9 of 10 draws: 1 of 10)");
         for (ProgramTotals totals : results.totals()) {
             if (totals.column().isEmpty() && totals.year() >= 0) {
                 year(totals);
@@ -123,8 +132,12 @@ final class ProgramReport {
         }
         Map<Integer, Double> moneyByRank = new TreeMap<>();
         Map<Integer, Integer> gainByRank = new TreeMap<>();
-        results.items().forEach(item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
-        results.reserve().forEach(item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
+        results.items()
+                .forEach(
+                        item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
+        results.reserve()
+                .forEach(
+                        item -> put(item.candidate().facts(), item.candidate().budgetMoney(), moneyByRank, gainByRank));
         double money = 0;
         int positions = 0;
         for (var entry : moneyByRank.entrySet()) {
@@ -139,7 +152,8 @@ final class ProgramReport {
         }
     }
 
-    private static void put(SpanFacts span, double money, Map<Integer, Double> moneyByRank, Map<Integer, Integer> gains) {
+    private static void put(
+            SpanFacts span, double money, Map<Integer, Double> moneyByRank, Map<Integer, Integer> gains) {
         span.rank().ifPresent(rank -> {
             moneyByRank.put(rank, money);
             gains.put(rank, span.positionsGained());
@@ -151,8 +165,11 @@ final class ProgramReport {
             return;
         }
         line("%nThe first work (all of it in program.csv):");
-        line("%-10s %-10s %-26s %6s %9s %9s  %-10s %s", "week", "crew", "span", "hours", "cost", "positions", "apply by", "why");
-        for (ProgramItem item : results.items().subList(0, Math.min(MOST_SHOWN, results.items().size()))) {
+        line(
+                "%-10s %-10s %-26s %6s %9s %9s  %-10s %s",
+                "week", "crew", "span", "hours", "cost", "positions", "apply by", "why");
+        for (ProgramItem item :
+                results.items().subList(0, Math.min(MOST_SHOWN, results.items().size()))) {
             line(
                     "%-10s %-10s %-26s %6.1f %,9.0f %9d  %-10s %s",
                     item.entry().week(),
@@ -176,9 +193,15 @@ final class ProgramReport {
         line("%n%,d of %s served:", served, Counted.of(all.size(), "connection"));
         for (ProgramConnection row : all.subList(0, Math.min(2 * MOST_SHOWN, all.size()))) {
             String name = Printable.of(
-                    row.connection().name().isEmpty() ? "line " + row.connection().line() : row.connection().name());
+                    row.connection().name().isEmpty()
+                            ? "line " + row.connection().line()
+                            : row.connection().name());
             if (row.isServed()) {
-                line("%-22s year %d, on %s", name, row.year().getAsInt() + 1, row.servedOn().map(String::valueOf).orElse(""));
+                line(
+                        "%-22s year %d, on %s",
+                        name,
+                        row.year().getAsInt() + 1,
+                        row.servedOn().map(String::valueOf).orElse(""));
             } else {
                 line(
                         "%-22s not served: %s%s",
@@ -205,7 +228,10 @@ final class ProgramReport {
                     point.positions(),
                     point.connections(),
                     point.marginalMoneyPerPosition().isPresent()
-                            ? String.format(Locale.ROOT, "%,.0f", point.marginalMoneyPerPosition().getAsDouble())
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "%,.0f",
+                                    point.marginalMoneyPerPosition().getAsDouble())
                             : "-");
         }
     }

@@ -63,7 +63,8 @@ public record ProgramConfig(
                     "firstDay must be a date in the form 2027-01-04, was '" + firstDay + "'");
         }
         if (years.isEmpty() || years.size() > MOST_YEARS) {
-            throw new IllegalArgumentException("years must have from 1 to " + MOST_YEARS + " rows, has " + years.size());
+            throw new IllegalArgumentException(
+                    "years must have from 1 to " + MOST_YEARS + " rows, has " + years.size());
         }
         if (crews.isEmpty()) {
             throw new IllegalArgumentException("crews must name at least one crew");
@@ -202,7 +203,8 @@ public record ProgramConfig(
     private static void checked(String name, String from, String until) {
         Check.notBlank("name", name);
         if (!YearlyDays.isDay(from)) {
-            throw new IllegalArgumentException("from must be a month and day such as 12-15, or a date, was '" + from + "'");
+            throw new IllegalArgumentException(
+                    "from must be a month and day such as 12-15, or a date, was '" + from + "'");
         }
         if (!YearlyDays.isDay(until) || YearlyDays.isDate(from) != YearlyDays.isDate(until)) {
             throw new IllegalArgumentException(

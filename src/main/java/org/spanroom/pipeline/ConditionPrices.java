@@ -58,8 +58,8 @@ final class ConditionPrices {
                         config.withChangeFreezes(less(config.changeFreezes(), freeze)),
                         connections));
         connections.stream()
-                .filter(connection -> connection.problem().isEmpty()
-                        && connection.neededBy().isPresent())
+                .filter(connection ->
+                        connection.problem().isEmpty() && connection.neededBy().isPresent())
                 .limit(MOST)
                 .forEach(connection ->
                         add("needed_by", connection.name(), inputs, config, withoutDay(connections, connection)));

@@ -153,7 +153,8 @@ public final class ConnectRun {
         SearchSettings settings = request.iterations().isPresent()
                 ? standard.withIterations(request.iterations().getAsInt())
                 : standard;
-        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, Spreading.over(request.threads()), stop);
+        DesignSearch.Result found =
+                new DesignSearch(plan.problem()).run(settings, Spreading.over(request.threads()), stop);
         List<String> problems = DesignChecker.problems(plan.problem(), found.design());
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the design does not hold: " + problems.get(0));

@@ -23,14 +23,17 @@ final class Musts {
     static void demandPossible(
             RecordedRun run, List<String> musts, ProgramInputs inputs, Map<String, SpanFacts> facts) {
         Set<String> candidates = new HashSet<>();
-        inputs.candidates().forEach(candidate -> candidates.add(candidate.facts().spanId()));
+        inputs.candidates()
+                .forEach(candidate -> candidates.add(candidate.facts().spanId()));
         for (String span : musts) {
             if (!candidates.contains(span)) {
                 List<String> reasons = facts.get(span).reasons();
                 throw new InputException(
                         run.file(),
                         "span " + span + " of must cannot be recovered"
-                                + (reasons.isEmpty() ? ": it is done, or has failed" : ": " + String.join(", ", reasons)),
+                                + (reasons.isEmpty()
+                                        ? ": it is done, or has failed"
+                                        : ": " + String.join(", ", reasons)),
                         "Take it from must in the config of the program.");
             }
         }

@@ -32,9 +32,7 @@ public final class ProgramAccount {
                 .number("connections", connections.size())
                 .number(
                         "connections_served",
-                        connections.stream()
-                                .filter(ProgramConnection::isServed)
-                                .count())
+                        connections.stream().filter(ProgramConnection::isServed).count())
                 .number("value_money", summary.value(), 2)
                 .number("year_plan_value_money", summary.yearValue(), 2)
                 .number("bound_money", summary.boundValue(), 2)

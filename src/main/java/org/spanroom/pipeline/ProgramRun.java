@@ -151,18 +151,20 @@ public final class ProgramRun {
         }
 
         ProgramInputs inputs(ProgramConfig config, List<Connection> table) {
-            var setting =
-                    new ProgramSetting(config, facts, recorded.network(), request.done(), request.failed());
+            var setting = new ProgramSetting(config, facts, recorded.network(), request.done(), request.failed());
             return setting.inputs(table, previous(setting.rules()));
         }
 
         /** Returns the year, in this program, in which an earlier one has each span. */
         private Map<String, Integer> previous(CalendarRules rules) {
             Map<String, Integer> years = new HashMap<>();
-            request.config().previous().map(RecordedProgram::read).ifPresent(program -> program.planned()
-                    .values()
-                    .forEach(span -> rules.findYear(span.firstDay())
-                            .ifPresent(year -> years.put(span.spanId(), year))));
+            request.config()
+                    .previous()
+                    .map(RecordedProgram::read)
+                    .ifPresent(program -> program.planned()
+                            .values()
+                            .forEach(span ->
+                                    rules.findYear(span.firstDay()).ifPresent(year -> years.put(span.spanId(), year))));
             return years;
         }
     }
@@ -227,8 +229,7 @@ public final class ProgramRun {
                     recorded.config().rates().currency(),
                     recorded.config().units(),
                     AnnualWriter.files(folder, results));
-            AnnualWriter.write(
-                    inputs.network(), results, ProgramAccount.of(summary), folder, overwrite, options);
+            AnnualWriter.write(inputs.network(), results, ProgramAccount.of(summary), folder, overwrite, options);
             return summary;
         }
 
@@ -243,7 +244,8 @@ public final class ProgramRun {
             if (!request.skipped().contains(Part.DRAWS)) {
                 progress.begin("plan with the draws", -1);
                 chosen = whatIfs.chosenRatios(inputs, model.problem(), request.draws());
-                progress.end(Counted.of(Math.min(request.draws(), inputs.network().samples()), "draw"));
+                progress.end(
+                        Counted.of(Math.min(request.draws(), inputs.network().samples()), "draw"));
             }
             List<CurvePoint> curve = List.of();
             if (!request.skipped().contains(Part.CURVE)) {

@@ -192,5 +192,4 @@ final class ProgramSetting {
         closures.sort(Comparator.comparing(Closure::from));
         return closures;
     }
-
 }

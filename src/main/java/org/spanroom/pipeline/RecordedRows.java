@@ -35,14 +35,15 @@ final class RecordedRows {
             });
             return;
         }
-        CopiedCsv.find(run, table).ifPresent(copied -> copied.rows().forEach(row -> {
-            var texts = new ArrayList<String>();
-            for (String column : columns) {
-                int place = copied.columns().indexOf(column);
-                Object value = place < 0 ? null : row.values().get(place);
-                texts.add(value == null ? "" : value.toString());
-            }
-            sink.accept(texts);
-        }));
+        CopiedCsv.find(run, table)
+                .ifPresent(copied -> copied.rows().forEach(row -> {
+                    var texts = new ArrayList<String>();
+                    for (String column : columns) {
+                        int place = copied.columns().indexOf(column);
+                        Object value = place < 0 ? null : row.values().get(place);
+                        texts.add(value == null ? "" : value.toString());
+                    }
+                    sink.accept(texts);
+                }));
     }
 }

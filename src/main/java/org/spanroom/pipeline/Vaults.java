@@ -1,6 +1,5 @@
 package org.spanroom.pipeline;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -10,11 +9,8 @@ import java.util.Optional;
 import org.spanroom.config.NearestWord;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
-import org.spanroom.input.RecordedLayer;
 import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.DuctNetwork;
-import org.spanroom.output.CopiedCsv;
-import org.spanroom.output.RecordedRun;
 import org.spanroom.output.columns.FindingColumns;
 
 /** Finds vaults by the names that people give. */

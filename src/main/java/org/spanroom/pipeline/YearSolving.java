@@ -32,12 +32,12 @@ final class YearSolving implements YearSolver {
         AnnualSettings full = AnnualSettings.of(problem).withSeed(seed);
         AnnualSettings settings = switch (effort) {
             case FULL -> full;
-            case REPAIR -> full.withIterations(full.iterations() / REPAIR_DIVISOR).withProgramTime(0);
+            case REPAIR ->
+                full.withIterations(full.iterations() / REPAIR_DIVISOR).withProgramTime(0);
             case QUICK -> full.withIterations(full.iterations() / QUICK_DIVISOR).withProgramTime(0);
         };
         AnnualResult result = AnnualSolver.solve(problem, settings, hasLibrary, spread, () -> false);
-        List<String> shortfalls =
-                result.shortages().stream().map(words::of).toList();
+        List<String> shortfalls = result.shortages().stream().map(words::of).toList();
         return new Solved(result.plan(), result.bound(), shortfalls, result.isWhole());
     }
 }

@@ -47,8 +47,7 @@ final class CalendarUses {
 
     /** Returns the cost of a span against the budget where it shares hours with the work before it. */
     static double money(Candidate candidate, double sharedHours) {
-        return candidate.budgetMoney()
-                - sharedHours * candidate.facts().siteHourMoney() * candidate.budgetRatio();
+        return candidate.budgetMoney() - sharedHours * candidate.facts().siteHourMoney() * candidate.budgetRatio();
     }
 
     double money(int year) {

@@ -74,7 +74,8 @@ final class ConnectionOutcomes {
             int piece = served.way().get(place);
             int built = served.bins().get(place) - pieces.get(piece).bins().size();
             if (built >= 0) {
-                int year = Objects.requireNonNull(planned.plan().built().get(piece)).get(built);
+                int year = Objects.requireNonNull(planned.plan().built().get(piece))
+                        .get(built);
                 day = later(day, inputs.rules().years().get(year).until());
             }
         }
@@ -113,7 +114,8 @@ final class ConnectionOutcomes {
             return "needed by " + connection.neededBy().get() + ", before the program begins on " + first;
         }
         return connection.neededBy().isPresent()
-                ? "the budgets, hours and dates until " + connection.neededBy().get() + " are worth more elsewhere, or do not suffice"
+                ? "the budgets, hours and dates until " + connection.neededBy().get()
+                        + " are worth more elsewhere, or do not suffice"
                 : "the budgets and hours are worth more elsewhere, or do not suffice";
     }
 

@@ -71,7 +71,8 @@ public final class ProgramAssembler {
     private List<ProgramItem> items() {
         Map<String, Integer> taskBySpan = new HashMap<>();
         planned.orders().forEach((task, order) -> taskBySpan.put(order.spanId(), task));
-        Map<Integer, List<Integer>> demands = works.map(ServedWorks::demandsByTask).orElse(Map.of());
+        Map<Integer, List<Integer>> demands =
+                works.map(ServedWorks::demandsByTask).orElse(Map.of());
         var items = new ArrayList<ProgramItem>();
         WorkCalendar.Entry before = null;
         for (WorkCalendar.Entry entry : inOrder(planned.calendar().entries())) {
@@ -131,7 +132,8 @@ public final class ProgramAssembler {
         planned.plan().built().forEach((piece, years) -> {
             var byYear = new TreeMap<Integer, List<Integer>>();
             for (int duct = 0; duct < years.size(); duct++) {
-                byYear.computeIfAbsent(years.get(duct), none -> new ArrayList<>()).add(duct);
+                byYear.computeIfAbsent(years.get(duct), none -> new ArrayList<>())
+                        .add(duct);
             }
             byYear.forEach((year, numbers) -> rows.add(ducts(piece, year, numbers)));
         });

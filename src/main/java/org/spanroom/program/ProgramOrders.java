@@ -39,7 +39,9 @@ final class ProgramOrders {
         LocalDate notAfter = LocalDate.MAX;
         for (int demand : demands) {
             Connection connection = inputs.connectPlan().usable().get(demand);
-            priority += connection.must() ? MUST : inputs.servedRatio() * connection.value().orElse(0);
+            priority += connection.must()
+                    ? MUST
+                    : inputs.servedRatio() * connection.value().orElse(0);
             LocalDate neededBy = connection.neededBy().orElse(LocalDate.MAX);
             notAfter = neededBy.isBefore(notAfter) ? neededBy : notAfter;
         }

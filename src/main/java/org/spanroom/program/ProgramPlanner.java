@@ -102,8 +102,7 @@ public final class ProgramPlanner {
     private Attempt attempt(YearPlan plan) {
         SortedMap<Integer, WorkOrder> orders = ProgramOrders.of(inputs, problem.connections(), plan);
         List<WorkOrder> list = List.copyOf(orders.values());
-        WorkCalendar calendar =
-                CrewScheduler.schedule(inputs.rules(), list, SchedulerSettings.forOrders(list.size()));
+        WorkCalendar calendar = CrewScheduler.schedule(inputs.rules(), list, SchedulerSettings.forOrders(list.size()));
         return new Attempt(
                 plan, orders, calendar, CalendarUses.of(inputs.candidates(), problem, plan, orders, calendar));
     }
@@ -140,7 +139,8 @@ public final class ProgramPlanner {
     private Set<Integer> aboveLimits(Attempt attempt) {
         Set<Integer> dropped = new HashSet<>();
         for (int year = 0; year < problem.years(); year++) {
-            double excess = attempt.uses().money(year) - problem.limits().get(year).get(YearProblem.MONEY);
+            double excess =
+                    attempt.uses().money(year) - problem.limits().get(year).get(YearProblem.MONEY);
             if (excess > TOLERANCE_RATIO * Math.abs(attempt.uses().money(year))) {
                 for (int task : leastFirst(attempt, year)) {
                     if (excess <= 0) {
@@ -174,7 +174,8 @@ public final class ProgramPlanner {
             double whole = problem.limits().get(year).get(YearProblem.MONEY);
             double money = before.limits().get(year).get(YearProblem.MONEY);
             double hours = before.limits().get(year).get(YearProblem.HOURS);
-            double lost = attempt.uses().money(year) - attempt.plan().uses().get(year).get(YearProblem.MONEY);
+            double lost =
+                    attempt.uses().money(year) - attempt.plan().uses().get(year).get(YearProblem.MONEY);
             if (attempt.uses().money(year) > whole) {
                 money = Math.max(0, Math.min(money, whole - lost));
             }
@@ -208,8 +209,7 @@ public final class ProgramPlanner {
     private static Task without(Task task, int year) {
         int first = year == task.firstYear() ? year + 1 : task.firstYear();
         int last = year == task.firstYear() ? task.lastYear() : year - 1;
-        return new Task(
-                task.values(), task.valueNever(), task.uses(), first, last, task.isMust(), task.setUps());
+        return new Task(task.values(), task.valueNever(), task.uses(), first, last, task.isMust(), task.setUps());
     }
 
     private YearPlan accounted(Attempt attempt) {
@@ -218,11 +218,7 @@ public final class ProgramPlanner {
             uses.add(List.of(attempt.uses().money(year), attempt.uses().hours(year)));
         }
         return new YearPlan(
-                attempt.plan().yearOf(),
-                attempt.plan().served(),
-                attempt.plan().built(),
-                value(attempt.plan()),
-                uses);
+                attempt.plan().yearOf(), attempt.plan().served(), attempt.plan().built(), value(attempt.plan()), uses);
     }
 
     /** Returns what a plan is worth by the problem. */

@@ -73,7 +73,18 @@ final class ProgramSums {
             costs = costs.plus(item.costs());
         }
         return new ProgramTotals(
-                year, column, group, items.size(), positions, expected, costs, hours, innerductKg, co2eKg, trenchM, boreM);
+                year,
+                column,
+                group,
+                items.size(),
+                positions,
+                expected,
+                costs,
+                hours,
+                innerductKg,
+                co2eKg,
+                trenchM,
+                boreM);
     }
 
     /** Returns how many positions each year adds over the draws; nothing where no draws were made. */

@@ -26,11 +26,7 @@ final class ReserveOrder {
     private final Set<String> inProgram = new HashSet<>();
     private final double highestMoney;
 
-    ReserveOrder(
-            ProgramInputs inputs,
-            YearProblem problem,
-            Map<Integer, Double> chosen,
-            List<ProgramItem> items) {
+    ReserveOrder(ProgramInputs inputs, YearProblem problem, Map<Integer, Double> chosen, List<ProgramItem> items) {
         this.inputs = inputs;
         this.problem = problem;
         this.chosen = chosen;
@@ -94,7 +90,8 @@ final class ReserveOrder {
         if (candidate.worthMoney() <= 0) {
             return candidate.facts().reasons().isEmpty()
                     ? "it adds nothing that the objective counts"
-                    : "only a connection or a must brings it in: " + String.join(";", candidate.facts().reasons());
+                    : "only a connection or a must brings it in: "
+                            + String.join(";", candidate.facts().reasons());
         }
         double money = moneyPerPosition(candidate, candidate.budgetMoney());
         if (highestMoney > 0 && money > highestMoney) {
@@ -112,10 +109,8 @@ final class ReserveOrder {
         if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
             return night ? "no crew works nights" : "no crew works days";
         }
-        LocalDate last = inputs.rules()
-                .years()
-                .get(inputs.rules().years().size() - 1)
-                .until();
+        LocalDate last =
+                inputs.rules().years().get(inputs.rules().years().size() - 1).until();
         return candidate.notBefore().isAfter(last)
                 ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
                 : "no day of the program is open for it: stop windows, zone dates, change freezes";

@@ -36,7 +36,13 @@ final class ServedWorks {
                     && ofBins.get(bin) >= 0
                     && plan.yearOf().get(ofBins.get(bin)) != YearPlan.NEVER
                     && cables(piece, bin, served.get().year())
-                            > connections.network().pieces().get(piece).bins().get(bin).now()) {
+                            > connections
+                                    .network()
+                                    .pieces()
+                                    .get(piece)
+                                    .bins()
+                                    .get(bin)
+                                    .now()) {
                 tasks.add(ofBins.get(bin));
             }
         }
@@ -94,7 +100,13 @@ final class ServedWorks {
             for (int place = 0; way.isPresent() && place < way.get().way().size(); place++) {
                 int piece = way.get().way().get(place);
                 if (way.get().bins().get(place)
-                        >= connections.get().network().pieces().get(piece).bins().size()) {
+                        >= connections
+                                .get()
+                                .network()
+                                .pieces()
+                                .get(piece)
+                                .bins()
+                                .size()) {
                     used.add(piece);
                 }
             }

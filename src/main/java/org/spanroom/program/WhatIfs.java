@@ -102,7 +102,9 @@ public final class WhatIfs {
                 amounts.connections(),
                 amounts.value(),
                 Double.isFinite(bound) ? OptionalDouble.of(bound) : OptionalDouble.empty(),
-                added > 0 ? OptionalDouble.of((amounts.money() - before.spentMoney()) / added) : OptionalDouble.empty());
+                added > 0
+                        ? OptionalDouble.of((amounts.money() - before.spentMoney()) / added)
+                        : OptionalDouble.empty());
     }
 
     /**
@@ -164,13 +166,17 @@ public final class WhatIfs {
 
     private String takes(ProgramInputs inputs, YearProblem problem, int demand, Amounts base) {
         YearSolver.Solved within = solver.solve(forced(problem, demand, false), YearSolver.Effort.QUICK);
-        if (within.plan().isPresent() && within.plan().get().served().get(demand).isPresent()) {
+        if (within.plan().isPresent()
+                && within.plan().get().served().get(demand).isPresent()) {
             double lost = base.value() - within.plan().get().value();
             return String.format(
-                    Locale.ROOT, "within the budgets; the rest of the program would be worth %,.0f less", Math.max(0, lost));
+                    Locale.ROOT,
+                    "within the budgets; the rest of the program would be worth %,.0f less",
+                    Math.max(0, lost));
         }
         YearSolver.Solved without = solver.solve(forced(problem, demand, true), YearSolver.Effort.QUICK);
-        Optional<YearPlan> alone = without.plan().filter(found -> found.served().get(demand).isPresent());
+        Optional<YearPlan> alone =
+                without.plan().filter(found -> found.served().get(demand).isPresent());
         return alone.map(found -> String.format(
                         Locale.ROOT,
                         "more than the budgets: %,.0f for it alone, in year %s",
@@ -192,11 +198,15 @@ public final class WhatIfs {
             if (number == demand) {
                 wishes.add(new Wish(wish.values(), true, wish.lastYear()));
             } else {
-                wishes.add(isAlone ? new Wish(wish.values().stream().map(value -> 0.0).toList(), false, -1) : wish);
+                wishes.add(
+                        isAlone
+                                ? new Wish(
+                                        wish.values().stream().map(value -> 0.0).toList(), false, -1)
+                                : wish);
             }
         }
-        var connections = new Connections(
-                all.network(), all.taskOfBin(), all.firstBuildYear(), all.buildUses(), wishes);
+        var connections =
+                new Connections(all.network(), all.taskOfBin(), all.firstBuildYear(), all.buildUses(), wishes);
         return new YearProblem(
                 isAlone ? unlimited(problem) : problem.limits(),
                 isAlone ? worthless(problem) : problem.tasks(),

@@ -25,15 +25,13 @@ final class WhyChosen {
             reasons.add("it is on the list of musts");
         }
         if (!needing.isEmpty()) {
-            reasons.add("needed by " + String.join(", ", needing.stream().map(Connection::name).toList()));
+            reasons.add("needed by "
+                    + String.join(", ", needing.stream().map(Connection::name).toList()));
         }
         int positions = candidate.facts().positionsGained();
         if (candidate.worthMoney() > 0 && positions > 0) {
             reasons.add(String.format(
-                    Locale.ROOT,
-                    "adds %s at %,.0f each",
-                    Counted.of(positions, "position"),
-                    budgetMoney / positions));
+                    Locale.ROOT, "adds %s at %,.0f each", Counted.of(positions, "position"), budgetMoney / positions));
         }
         shares.ifPresent(span -> reasons.add("shares a set-up with " + span));
         return String.join("; ", reasons);

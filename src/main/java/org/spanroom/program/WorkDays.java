@@ -76,7 +76,9 @@ final class WorkDays {
         LocalDate open = day;
         for (Closure closure : closures) {
             if (closure.holds(open)) {
-                open = closure.until().isEqual(LocalDate.MAX) ? LocalDate.MAX.minusDays(8) : closure.until().plusDays(1);
+                open = closure.until().isEqual(LocalDate.MAX)
+                        ? LocalDate.MAX.minusDays(8)
+                        : closure.until().plusDays(1);
             }
         }
         return open;

@@ -35,8 +35,7 @@ public final class YearModel {
         for (Candidate candidate : inputs.candidates()) {
             tasks.add(task(candidate));
         }
-        problem = new YearProblem(
-                limits(), tasks, 2 * inputs.network().vaults().size(), connections());
+        problem = new YearProblem(limits(), tasks, 2 * inputs.network().vaults().size(), connections());
     }
 
     public YearProblem problem() {
@@ -118,11 +117,12 @@ public final class YearModel {
                 ofBins.add(taskOf.getOrDefault(key(number, bin), -1));
             }
             tasks.add(ofBins);
-            LocalDate built = inputs.rules().readyOn().plusDays(section.newDuct().leadDays());
-            firstBuild.add(workDays.firstYear(built, List.of())
-                    .orElse(inputs.budgets().size()));
-            buildUses.add(List.of(
-                    inputs.budgetCost().applyAsDouble(section.newDuct().first()), 0.0));
+            LocalDate built =
+                    inputs.rules().readyOn().plusDays(section.newDuct().leadDays());
+            firstBuild.add(
+                    workDays.firstYear(built, List.of()).orElse(inputs.budgets().size()));
+            buildUses.add(
+                    List.of(inputs.budgetCost().applyAsDouble(section.newDuct().first()), 0.0));
         }
         return Optional.of(new Connections(
                 inputs.connectPlan().problem(),
@@ -141,9 +141,7 @@ public final class YearModel {
         int last = connection.neededBy().map(this::yearOf).orElse(years - 1);
         var values = new ArrayList<>(Collections.nCopies(years, 0.0));
         for (int year = 0; year <= last; year++) {
-            values.set(
-                    year,
-                    inputs.servedRatio() * connection.value().orElse(0) * inputs.laterRatio(year));
+            values.set(year, inputs.servedRatio() * connection.value().orElse(0) * inputs.laterRatio(year));
         }
         return new Wish(values, connection.must(), last);
     }

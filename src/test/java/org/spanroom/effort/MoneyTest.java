@@ -61,11 +61,13 @@ class MoneyTest {
     /** By hand from the shipped rates: 5 persons at 95, 120 for traffic control, 160 for machines, 15 % overhead; 15 % more for labor by night. */
     @Test
     void anHourOnSiteCostsTheCrewAndWhatStandsThere() {
-        assertThat(EffortCase.span().effort().siteHourMoney())
-                .isCloseTo((5 * 95 + 120 + 160) * 1.15, within(1e-9));
+        assertThat(EffortCase.span().effort().siteHourMoney()).isCloseTo((5 * 95 + 120 + 160) * 1.15, within(1e-9));
         assertThat(EffortCase.span()
                         .permits(new Permits(
-                                List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
+                                List.of(),
+                                List.of(),
+                                List.of(),
+                                Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
                         .effort()
                         .siteHourMoney())
                 .isCloseTo((5 * 95 * 1.15 + 120 + 160) * 1.15, within(1e-9));

@@ -46,8 +46,9 @@ final class AnnualCity {
     }
 
     private YearProblem problem() {
-        network.pieces().forEach(piece -> taskOfBin.add(
-                piece.bins().stream().map(bin -> task(piece, bin)).toList()));
+        network.pieces()
+                .forEach(piece -> taskOfBin.add(
+                        piece.bins().stream().map(bin -> task(piece, bin)).toList()));
         List<Integer> firstBuildYears = Collections.nCopies(taskOfBin.size(), 1);
         List<List<Double>> buildUses = network.pieces().stream()
                 .map(piece -> List.of(piece.more().firstMoney(), HOURS_OF_DUCT))
@@ -70,8 +71,8 @@ final class AnnualCity {
                 new SetUp(piece.from(), List.of(SET_UP_MONEY, SET_UP_HOURS)),
                 new SetUp(piece.to(), List.of(SET_UP_MONEY, SET_UP_HOURS)));
         double hours = LEAST_HOURS + random.nextDouble() * (MOST_HOURS - LEAST_HOURS);
-        tasks.add(new Task(
-                Collections.nCopies(years, 0.0), 0, List.of(bin.money(), hours), 0, years - 1, false, setUps));
+        tasks.add(
+                new Task(Collections.nCopies(years, 0.0), 0, List.of(bin.money(), hours), 0, years - 1, false, setUps));
         return tasks.size() - 1;
     }
 

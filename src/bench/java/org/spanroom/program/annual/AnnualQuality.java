@@ -26,8 +26,10 @@ public final class AnnualQuality {
     public static void main(String[] args) {
         boolean hasLibrary = NativeSolver.load().isEmpty();
         int sizes = Integer.parseInt(args[0]);
-        int[] chosen = sizes <= SECTIONS.length ? IntStream.of(SECTIONS).limit(sizes).toArray() : new int[] {sizes};
-        System.out.println("sections  tasks  seed  library         value         bound      gap     time s  iterations");
+        int[] chosen =
+                sizes <= SECTIONS.length ? IntStream.of(SECTIONS).limit(sizes).toArray() : new int[] {sizes};
+        System.out.println(
+                "sections  tasks  seed  library         value         bound      gap     time s  iterations");
         for (int sections : chosen) {
             for (int seed = 1; seed <= Integer.parseInt(args[1]); seed++) {
                 if (hasLibrary) {
@@ -44,8 +46,8 @@ public final class AnnualQuality {
         YearProblem problem = InventedTasks.drawn(sections, YEARS, seed);
         int tasks = problem.tasks().size();
         long start = System.nanoTime();
-        AnnualResult result = AnnualSolver.solve(
-                problem, AnnualSettings.forTasks(tasks), hasLibrary, ON_ALL_PROCESSORS, () -> false);
+        AnnualResult result =
+                AnnualSolver.solve(problem, AnnualSettings.forTasks(tasks), hasLibrary, ON_ALL_PROCESSORS, () -> false);
         double timeS = (System.nanoTime() - start) / 1e9;
         YearPlan plan = result.plan().orElseThrow(() -> new IllegalStateException(result.toString()));
         List<String> problems = YearPlanChecker.problems(problem, plan);

@@ -16,10 +16,10 @@ public final class WishQuality {
     /** Prints a table; arguments: spans, connections, cities, iterations (0 for the default), 1 for runs of ten times the iterations too. */
     public static void main(String[] args) {
         boolean hasLibrary = NativeSolver.load().isEmpty();
-        System.out.println("spans/conn.  seed   tasks   served        value        bound     gap    time s   10 x value   below");
+        System.out.println(
+                "spans/conn.  seed   tasks   served        value        bound     gap    time s   10 x value   below");
         for (int seed = 1; seed <= Integer.parseInt(args[2]); seed++) {
-            YearProblem problem =
-                    AnnualCity.drawn(Integer.parseInt(args[0]), Integer.parseInt(args[1]), YEARS, seed);
+            YearProblem problem = AnnualCity.drawn(Integer.parseInt(args[0]), Integer.parseInt(args[1]), YEARS, seed);
             var defaults = AnnualSettings.of(problem);
             int iterations = Integer.parseInt(args[3]);
             AnnualSettings settings = iterations == 0 ? defaults : defaults.withIterations(iterations);

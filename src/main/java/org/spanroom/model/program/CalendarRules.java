@@ -30,7 +30,8 @@ public record CalendarRules(
     /** Finds the number of the year that a day is in. */
     public OptionalInt findYear(LocalDate day) {
         for (int year = 0; year < years.size(); year++) {
-            if (!day.isBefore(years.get(year).from()) && !day.isAfter(years.get(year).until())) {
+            if (!day.isBefore(years.get(year).from())
+                    && !day.isAfter(years.get(year).until())) {
                 return OptionalInt.of(year);
             }
         }

@@ -43,7 +43,10 @@ public final class ExplanationProgram {
                             .because("of " + reserveOf(program).size()));
         } else {
             parts.text("in_program", "in the program", "no")
-                    .text("why_not", "because", "it is no candidate: no span of the run, excluded, on the list must_not, done, or failed");
+                    .text(
+                            "why_not",
+                            "because",
+                            "it is no candidate: no span of the run, excluded, on the list must_not, done, or failed");
         }
         return parts.section("program", "Annual program");
     }

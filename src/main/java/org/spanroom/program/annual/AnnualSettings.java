@@ -44,7 +44,8 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
         if (problem.connections().isEmpty()) {
             return forTasks(problem.tasks().size());
         }
-        int iterations = ITERATIONS_OF_CONNECTION * problem.connections().get().wishes().size();
+        int iterations =
+                ITERATIONS_OF_CONNECTION * problem.connections().get().wishes().size();
         int most = Math.max(LEAST_ITERATIONS_OF_CONNECTIONS, iterations);
         double programTime = forTasks(problem.tasks().size()).programTime;
         return new AnnualSettings(1, PRICE_STEPS_OF_CONNECTIONS, most, 2, programTime);

@@ -133,8 +133,7 @@ public final class AnnualSolver {
             }
             isWhole &= !stop.getAsBoolean();
         }
-        return new AnnualResult(
-                Optional.of(plan), Math.max(least, plan.value()), List.of(), iterations, isWhole);
+        return new AnnualResult(Optional.of(plan), Math.max(least, plan.value()), List.of(), iterations, isWhole);
     }
 
     private YearPlan plan(int[] years) {

@@ -85,8 +85,8 @@ final class MustStart {
             if (options.is(must, year)) {
                 plan.put(must, year);
                 double here = excess();
-                boolean isBetter = here < least
-                        || here == least && best >= 0 && plan.value(must, year) > plan.value(must, best);
+                boolean isBetter =
+                        here < least || here == least && best >= 0 && plan.value(must, year) > plan.value(must, best);
                 if (isBetter) {
                     least = here;
                     best = year;
@@ -101,8 +101,7 @@ final class MustStart {
         int[] best = plan.years();
         double bestExcess = excess;
         for (int i = 0; i < most && bestExcess > 0 && !stop.getAsBoolean(); i++) {
-            double temperature =
-                    FIRST_TEMPERATURE * Math.pow(LAST_TEMPERATURE / FIRST_TEMPERATURE, (double) i / most);
+            double temperature = FIRST_TEMPERATURE * Math.pow(LAST_TEMPERATURE / FIRST_TEMPERATURE, (double) i / most);
             change(random);
             double after = excess();
             if (excess - after > temperature * Math.log(random.nextDouble())) {

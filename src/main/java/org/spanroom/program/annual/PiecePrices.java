@@ -91,9 +91,7 @@ final class PiecePrices {
         }
         int piece = state.pieceOf(slot);
         if (state.isDuct(slot)) {
-            double before = state.builtIn(slot) < 0
-                    ? 0
-                    : priced.duct(piece).lossBy()[state.builtIn(slot)];
+            double before = state.builtIn(slot) < 0 ? 0 : priced.duct(piece).lossBy()[state.builtIn(slot)];
             double ratio = isFirst(slot) ? 1 : ratio(piece);
             return Math.max(0, ratio * (priced.duct(piece).lossBy()[year] - before));
         }
@@ -103,7 +101,9 @@ final class PiecePrices {
         }
         double[] lossBy = priced.task(task).lossBy();
         int now = state.yearOf(task);
-        return now >= 0 && now <= year ? Double.POSITIVE_INFINITY : Math.max(0, lossBy[year] - (now < 0 ? 0 : lossBy[now]));
+        return now >= 0 && now <= year
+                ? Double.POSITIVE_INFINITY
+                : Math.max(0, lossBy[year] - (now < 0 ? 0 : lossBy[now]));
     }
 
     private boolean isFirst(int slot) {

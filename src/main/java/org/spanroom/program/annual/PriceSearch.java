@@ -27,10 +27,12 @@ final class PriceSearch {
     private final double worthScale;
     /** Of each task, of each year, what it is worth there against never, in scaled worth. */
     private final double[] gains;
+
     private final double[] useScales;
     private final double[][] limits;
     /** Rows of limits that some plan could exceed. */
     private final boolean[][] isShort;
+
     private final double[][] limitSteps;
     private final double[] partSteps;
     private final double[] levelSteps;
@@ -268,8 +270,8 @@ final class PriceSearch {
         for (int year = 0; year < years; year++) {
             for (int resource = 0; resource < resources; resource++) {
                 double over = used[year][resource] / useScales[resource] - limits[year][resource];
-                now.prices[year][resource] = Math.max(
-                        0, now.prices[year][resource] + step * limitSteps[year][resource] * over);
+                now.prices[year][resource] =
+                        Math.max(0, now.prices[year][resource] + step * limitSteps[year][resource] * over);
             }
         }
         for (int task = 0; task < tasks; task++) {

@@ -22,7 +22,8 @@ final class PricedDesigns {
         this.years = years;
         this.designs = designs;
         used = new double[problem.years()][problem.resources()];
-        isServed = new boolean[problem.years()][problem.connections().orElseThrow().wishes().size()];
+        isServed = new boolean[problem.years()]
+                [problem.connections().orElseThrow().wishes().size()];
         isDone = new boolean[problem.tasks().size()];
         for (int task = 0; task < isDone.length; task++) {
             use(years.task(task).year(), years.taskUses(task), 1);
@@ -74,7 +75,12 @@ final class PricedDesigns {
     }
 
     private double ratio(int piece) {
-        var more = problem.connections().orElseThrow().network().pieces().get(piece).more();
+        var more = problem.connections()
+                .orElseThrow()
+                .network()
+                .pieces()
+                .get(piece)
+                .more();
         return more.firstMoney() > 0 ? more.furtherMoney() / more.firstMoney() : 0;
     }
 

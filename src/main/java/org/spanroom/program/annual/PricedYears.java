@@ -47,13 +47,13 @@ final class PricedYears {
             tasks[task] = PricedWork.of(each, taskUses[task], prices.years(), areMustsRequired && each.isMust());
         }
         ducts = IntStream.range(0, connections.firstBuildYear().size())
-                .mapToObj(piece -> PricedWork.ofDuct(
-                        connections.firstBuildYear().get(piece), ductUses(piece), prices.years()))
+                .mapToObj(piece ->
+                        PricedWork.ofDuct(connections.firstBuildYear().get(piece), ductUses(piece), prices.years()))
                 .toArray(PricedWork[]::new);
         binsOfTask = new int[count];
-        connections.taskOfBin().forEach(bins -> bins.stream()
-                .filter(task -> task >= 0)
-                .forEach(task -> binsOfTask[task]++));
+        connections
+                .taskOfBin()
+                .forEach(bins -> bins.stream().filter(task -> task >= 0).forEach(task -> binsOfTask[task]++));
     }
 
     /** Returns what the first new duct of a piece takes. */
@@ -102,7 +102,9 @@ final class PricedYears {
             List<Bin> bins = new ArrayList<>();
             for (int bin = 0; bin < piece.bins().size(); bin++) {
                 bins.add(bin(
-                        piece.bins().get(bin), connections.taskOfBin().get(number).get(bin), year));
+                        piece.bins().get(bin),
+                        connections.taskOfBin().get(number).get(bin),
+                        year));
             }
             pieces.add(new Piece(piece.from(), piece.to(), piece.lengthM(), bins, newDucts(number, piece, year)));
         }

@@ -158,6 +158,8 @@ final class ServedChecker {
         boolean isRecovered = task >= 0
                 && plan.yearOf().get(task) != YearPlan.NEVER
                 && plan.yearOf().get(task) <= year;
-        return isRecovered ? piece.bins().get(bin).after() : piece.bins().get(bin).now();
+        return isRecovered
+                ? piece.bins().get(bin).after()
+                : piece.bins().get(bin).now();
     }
 }

@@ -43,7 +43,8 @@ final class TaskFilling {
                 YearPlan.Served served = plan.served().get(demand).get();
                 int step = served.way().indexOf(piece);
                 if (step >= 0 && served.bins().get(step) == bin) {
-                    cables[served.year()] += connections.network().demands().get(demand).cables();
+                    cables[served.year()] +=
+                            connections.network().demands().get(demand).cables();
                 }
             }
         }
@@ -82,14 +83,17 @@ final class TaskFilling {
                 settings.starts(),
                 Math.min(usual.programTime(), settings.programTime()));
         AnnualResult result = AnnualSolver.solve(left, ofTasks, hasLibrary, spread, stop);
-        return result.plan().map(this::with).filter(other -> other.value() > plan.value()).orElse(plan);
+        return result.plan()
+                .map(this::with)
+                .filter(other -> other.value() > plan.value())
+                .orElse(plan);
     }
 
     private List<List<Double>> limitsLeft() {
         return IntStream.range(0, problem.years())
                 .mapToObj(year -> IntStream.range(0, problem.resources())
-                        .mapToObj(resource -> Math.max(
-                                0, problem.limits().get(year).get(resource) - built(year, resource)))
+                        .mapToObj(resource ->
+                                Math.max(0, problem.limits().get(year).get(resource) - built(year, resource)))
                         .toList())
                 .toList();
     }

@@ -48,8 +48,10 @@ final class WishNetwork {
         binsOfTask = new int[problem.tasks().size()][];
         indexTasks();
         int places = connections.network().places();
-        pieceAt = lists(places, pieces.size(), piece -> List.of(
-                pieces.get(piece).from(), pieces.get(piece).to()));
+        pieceAt = lists(
+                places,
+                pieces.size(),
+                piece -> List.of(pieces.get(piece).from(), pieces.get(piece).to()));
         isNode = new boolean[places];
         for (int place = 0; place < places; place++) {
             isNode[place] = pieceAt[place].length != 2;
@@ -61,7 +63,10 @@ final class WishNetwork {
         linkOf = new int[pieces.size()];
         Arrays.fill(linkOf, -1);
         contract();
-        linksAt = lists(places, links.size(), link -> List.of(links.get(link).from(), links.get(link).to()));
+        linksAt = lists(
+                places,
+                links.size(),
+                link -> List.of(links.get(link).from(), links.get(link).to()));
     }
 
     private interface Ends {

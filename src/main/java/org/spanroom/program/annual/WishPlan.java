@@ -89,7 +89,8 @@ final class WishPlan {
         int cables = network.demand(demand).cables();
         PricedWay.LinkPrice price = link ->
                 noise == null ? pieces.ofLink(link, cables, year) : pieces.ofLink(link, cables, year) * noise.of(link);
-        int[] links = ways.find(network.demand(demand).from(), network.demand(demand).to(), most, price);
+        int[] links =
+                ways.find(network.demand(demand).from(), network.demand(demand).to(), most, price);
         return links == null ? null : new Offer(year, links, ways.foundPrice());
     }
 

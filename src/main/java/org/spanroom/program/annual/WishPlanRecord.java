@@ -41,7 +41,8 @@ final class WishPlanRecord {
     private WishPlan.Placed placed(int demand, YearPlan.Served served) {
         int[] slots = new int[served.way().size()];
         for (int index = 0; index < slots.length; index++) {
-            slots[index] = state.slotStart(served.way().get(index)) + served.bins().get(index);
+            slots[index] =
+                    state.slotStart(served.way().get(index)) + served.bins().get(index);
             state.addLoad(slots[index], served.year(), network.demand(demand).cables());
         }
         return new WishPlan.Placed(served.year(), network.linksOf(served.way()), slots);
@@ -82,9 +83,10 @@ final class WishPlanRecord {
         for (int slot : each.slots()) {
             int piece = state.pieceOf(slot);
             way.add(piece);
-            bins.add(state.isDuct(slot)
-                    ? network.piece(piece).bins().size() + numberOf[slot]
-                    : slot - state.slotStart(piece));
+            bins.add(
+                    state.isDuct(slot)
+                            ? network.piece(piece).bins().size() + numberOf[slot]
+                            : slot - state.slotStart(piece));
         }
         return new YearPlan.Served(each.year(), way, bins);
     }

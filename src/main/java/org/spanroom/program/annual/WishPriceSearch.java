@@ -44,10 +44,19 @@ final class WishPriceSearch {
     /** What all is worth, spread over all that there is; it falls with the years, so that work is done in the year whose end needs it first. */
     private double[][] firstPrices() {
         double value = wishes.stream()
-                .mapToDouble(wish -> wish.values().stream().mapToDouble(Double::doubleValue).max().orElse(0))
+                .mapToDouble(wish -> wish.values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max()
+                        .orElse(0))
                 .sum();
         for (Task task : problem.tasks()) {
-            value += Math.max(0, task.values().stream().mapToDouble(Double::doubleValue).max().orElse(0) - task.valueNever());
+            value += Math.max(
+                    0,
+                    task.values().stream()
+                                    .mapToDouble(Double::doubleValue)
+                                    .max()
+                                    .orElse(0)
+                            - task.valueNever());
         }
         double[][] first = new double[problem.years()][problem.resources()];
         for (int resource = 0; resource < problem.resources(); resource++) {

@@ -57,7 +57,9 @@ record WishPrices(YearPrices years, double[][] worth, double[][] shares) {
         double[] worth = new double[years];
         double most = 0;
         for (int year = years - 1; year >= 0; year--) {
-            most = isRequired && year > wish.lastYear() ? 0 : Math.max(most, wish.values().get(year));
+            most = isRequired && year > wish.lastYear()
+                    ? 0
+                    : Math.max(most, wish.values().get(year));
             worth[year] = most;
         }
         return worth;

@@ -60,8 +60,7 @@ final class WishSolver {
     }
 
     private PricedDesigns designs(PricedYears years) {
-        return PricedDesigns.of(
-                problem, years, new SearchSettings(settings.seed(), ITERATIONS_OF_DESIGN, 1), spread);
+        return PricedDesigns.of(problem, years, new SearchSettings(settings.seed(), ITERATIONS_OF_DESIGN, 1), spread);
     }
 
     /** Several starts; the best of them, the first one of equals. */
@@ -96,11 +95,9 @@ final class WishSolver {
                         || network.connections().wishes().stream().anyMatch(Wish::isMust));
         var years = new PricedYears(problem, prices, hasMusts);
         PricedDesigns known = hasMusts ? designs(years) : designs;
-        List<Double> knownMoney = IntStream.range(0, problem.years())
-                .mapToObj(known::knownMoney)
-                .toList();
-        WishBound bound =
-                WishBound.of(years, problem.years(), knownMoney, -1, hasMusts, hasLibrary, spread, stop);
+        List<Double> knownMoney =
+                IntStream.range(0, problem.years()).mapToObj(known::knownMoney).toList();
+        WishBound bound = WishBound.of(years, problem.years(), knownMoney, -1, hasMusts, hasLibrary, spread, stop);
         isWhole &= bound.isWhole();
         return bound.value();
     }

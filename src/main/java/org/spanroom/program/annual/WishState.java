@@ -163,7 +163,8 @@ final class WishState {
         for (int index = 0; index < network.piecesOfTask(task).length; index++) {
             int piece = network.piecesOfTask(task)[index];
             int bin = network.binsOfTask(task)[index];
-            if (load(slotStart[piece] + bin, years - 1) > network.piece(piece).bins().get(bin).now()) {
+            if (load(slotStart[piece] + bin, years - 1)
+                    > network.piece(piece).bins().get(bin).now()) {
                 return true;
             }
         }

@@ -113,10 +113,6 @@ final class WorkingPlan {
 
     YearPlan plan() {
         return new YearPlan(
-                Arrays.stream(yearOf).boxed().toList(),
-                List.of(),
-                Map.of(),
-                calculatedValue(),
-                account.uses());
+                Arrays.stream(yearOf).boxed().toList(), List.of(), Map.of(), calculatedValue(), account.uses());
     }
 }

@@ -41,7 +41,9 @@ final class YearPrices {
         double sum = 0;
         for (int year = 0; year < prices.length; year++) {
             for (int resource = 0; resource < prices[year].length; resource++) {
-                sum += prices[year][resource] == 0 ? 0 : prices[year][resource] * limits.get(year).get(resource);
+                sum += prices[year][resource] == 0
+                        ? 0
+                        : prices[year][resource] * limits.get(year).get(resource);
             }
         }
         return sum;

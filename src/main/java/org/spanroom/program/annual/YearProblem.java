@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param places how many places there are; set-ups name them by number
  * @param connections what the tasks are to make possible; empty where only the tasks count
  */
-public record YearProblem(
-        List<List<Double>> limits, List<Task> tasks, int places, Optional<Connections> connections) {
+public record YearProblem(List<List<Double>> limits, List<Task> tasks, int places, Optional<Connections> connections) {
     public static final int MONEY = 0;
     public static final int HOURS = 1;
 

@@ -46,7 +46,10 @@ final class OrderBook {
         double leastWeight = LEAST_WEIGHT_SHARE
                 * Math.max(
                         1,
-                        orders.stream().mapToDouble(WorkOrder::priorityMoney).max().orElse(0));
+                        orders.stream()
+                                .mapToDouble(WorkOrder::priorityMoney)
+                                .max()
+                                .orElse(0));
         Map<String, Integer> vaults = new TreeMap<>();
         for (int number = 0; number < size; number++) {
             WorkOrder order = orders.get(number);

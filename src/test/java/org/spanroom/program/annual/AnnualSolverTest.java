@@ -22,7 +22,8 @@ class AnnualSolverTest {
         YearProblem strangers = problem(limits(8), task(5, 10, 0, 2), task(5, 10, 1, 2));
 
         assertEquals(List.of(0, 0), years(neighbors));
-        assertEquals(List.of(List.of(8.0)), solve(neighbors).plan().orElseThrow().uses());
+        assertEquals(
+                List.of(List.of(8.0)), solve(neighbors).plan().orElseThrow().uses());
         assertEquals(1, years(strangers).stream().filter(year -> year == 0).count());
     }
 
@@ -42,8 +43,7 @@ class AnnualSolverTest {
 
         assertTrue(result.plan().isEmpty());
         assertEquals(Double.NEGATIVE_INFINITY, result.bound());
-        assertEquals(
-                List.of(new Shortage.NoYear(0)), result.shortages(), "5 fits in neither year, 3 fits in both");
+        assertEquals(List.of(new Shortage.NoYear(0)), result.shortages(), "5 fits in neither year, 3 fits in both");
     }
 
     /** Each fits alone; together they use 6, where the two years have 5. */
@@ -51,14 +51,16 @@ class AnnualSolverTest {
     void mustsThatExceedAllYearsTogetherAreReportedWithTheSum() {
         YearProblem problem = problem(limits(3, 2), must(2, 0, 1), must(2, 0, 1), must(2, 0, 1));
 
-        assertEquals(List.of(new Shortage.MustsExceed(0, 1, 0, 6, 5)), solve(problem).shortages());
+        assertEquals(
+                List.of(new Shortage.MustsExceed(0, 1, 0, 6, 5)), solve(problem).shortages());
     }
 
     @Test
     void mustsOfOneYearAreReportedAgainstThatYear() {
         YearProblem problem = problem(limits(9, 3), must(2, 1, 1), must(2, 1, 1));
 
-        assertEquals(List.of(new Shortage.MustsExceed(1, 1, 0, 4, 3)), solve(problem).shortages());
+        assertEquals(
+                List.of(new Shortage.MustsExceed(1, 1, 0, 4, 3)), solve(problem).shortages());
     }
 
     /** Three musts of 2 in two years of 3: 6 in sum, but a year takes only one of them. */
@@ -90,7 +92,8 @@ class AnnualSolverTest {
         Task any = task(List.of(5.0, 8.0), 2, 0, 1, false);
 
         assertEquals(List.of(1, 0), years(problem(limits(2, 2), only, any)));
-        assertEquals(14, solve(problem(limits(2, 2), only, any)).plan().orElseThrow().value());
+        assertEquals(
+                14, solve(problem(limits(2, 2), only, any)).plan().orElseThrow().value());
     }
 
     /** A must is done in the year where it costs least; what is not worth doing is left, even if leaving it costs too. */
@@ -109,9 +112,12 @@ class AnnualSolverTest {
     @Test
     void problemWithoutTasksOrYearsIsSolved() {
         assertEquals(0, solve(problem(limits(3))).bound(), 1e-6);
-        assertEquals(0, solve(new YearProblem(List.of(), List.of(), 0, Optional.empty())).bound(), 1e-6);
+        assertEquals(
+                0,
+                solve(new YearProblem(List.of(), List.of(), 0, Optional.empty()))
+                        .bound(),
+                1e-6);
     }
-
 
     /** Each fault of a plan is seen. */
     @Test
@@ -120,15 +126,23 @@ class AnnualSolverTest {
         List<List<Double>> right = List.of(List.of(4.0), List.of(0.0));
 
         assertEquals(List.of(), faults(problem, List.of(NEVER, 0), 0, right));
-        assertEquals("task 1 is a must and not done", faults(problem, List.of(0, NEVER), 7, right).get(0));
-        assertEquals("task 0 is not possible in year 1", faults(problem, List.of(1, 0), 6, right).get(0));
+        assertEquals(
+                "task 1 is a must and not done",
+                faults(problem, List.of(0, NEVER), 7, right).get(0));
+        assertEquals(
+                "task 0 is not possible in year 1",
+                faults(problem, List.of(1, 0), 6, right).get(0));
         assertEquals(
                 "year 0, resource 0: 9.0 used of 8.0",
-                faults(problem, List.of(0, 0), 7, List.of(List.of(9.0), List.of(0.0))).get(0));
-        assertEquals("value 1.0, recalculated 0.0", faults(problem, List.of(NEVER, 0), 1, right).get(0));
+                faults(problem, List.of(0, 0), 7, List.of(List.of(9.0), List.of(0.0)))
+                        .get(0));
+        assertEquals(
+                "value 1.0, recalculated 0.0",
+                faults(problem, List.of(NEVER, 0), 1, right).get(0));
         assertEquals(
                 "year 0, resource 0: use 3.0, recalculated 4.0",
-                faults(problem, List.of(NEVER, 0), 0, List.of(List.of(3.0), List.of(0.0))).get(0));
+                faults(problem, List.of(NEVER, 0), 0, List.of(List.of(3.0), List.of(0.0)))
+                        .get(0));
     }
 
     private static List<String> faults(

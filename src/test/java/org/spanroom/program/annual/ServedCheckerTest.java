@@ -39,7 +39,11 @@ class ServedCheckerTest {
         return YearPlanChecker.problems(
                 PROBLEM,
                 new YearPlan(
-                        List.of(yearOfTask), List.of(served), ducts, value, List.of(List.of(uses[0]), List.of(uses[1]))));
+                        List.of(yearOfTask),
+                        List.of(served),
+                        ducts,
+                        value,
+                        List.of(List.of(uses[0]), List.of(uses[1]))));
     }
 
     private static Optional<YearPlan.Served> served(int year, int secondBin) {
@@ -65,8 +69,7 @@ class ServedCheckerTest {
                 List.of("demand 0 is served in year 1, its way is there from 2"),
                 problems(0, served(1, 0), List.of(1), 41, 5, 10));
         var halfWay = Optional.of(new YearPlan.Served(1, List.of(0), List.of(0)));
-        assertEquals(
-                List.of("demand 0 ends at place 1, not 2"), problems(0, halfWay, List.of(), 41, 5, 0));
+        assertEquals(List.of("demand 0 ends at place 1, not 2"), problems(0, halfWay, List.of(), 41, 5, 0));
     }
 
     @Test
@@ -75,8 +78,7 @@ class ServedCheckerTest {
                 List.of("piece 1: a duct built in year 0, not from 1 on"),
                 problems(0, served(1, 1), List.of(0), 41, 15, 0));
         assertEquals(
-                List.of("piece 1: 3 ducts built of at most 2"),
-                problems(0, served(1, 1), List.of(1, 1, 1), 41, 5, 18));
+                List.of("piece 1: 3 ducts built of at most 2"), problems(0, served(1, 1), List.of(1, 1, 1), 41, 5, 18));
         assertEquals(
                 List.of("year 1, resource 0: use 10.0, recalculated 14.0"),
                 problems(0, served(1, 1), List.of(1, 1), 41, 5, 10));

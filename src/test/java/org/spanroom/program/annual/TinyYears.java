@@ -94,9 +94,9 @@ final class TinyYears {
                 .mapToObj(year -> hasValue ? (double) random.nextInt(-8, 15) : 0.0)
                 .toList();
         double never = random.nextInt(8) == 0 ? -random.nextInt(5) : 0;
-        List<SetUp> setUps = List.of(
-                new SetUp(from, List.of((double) random.nextInt(2), 1.0)),
-                new SetUp(to, List.of(1.0, (double) random.nextInt(2))));
+        List<SetUp> setUps =
+                List.of(new SetUp(from, List.of((double) random.nextInt(2), 1.0)), new SetUp(to, List.of(1.0, (double)
+                        random.nextInt(2))));
         tasks.add(new Task(values, never, List.of(money, hours), first, last, random.nextInt(15) == 0, setUps));
         return new Bin(now, now + gained, money);
     }

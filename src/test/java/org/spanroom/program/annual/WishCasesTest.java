@@ -123,7 +123,10 @@ class WishCasesTest {
         YearPlan plan = checked(problem(20));
         assertEquals(1, plan.built().get(0).size());
         assertTrue(plan.built().get(0).get(0) >= 1, "new ducts can be built from the second year on");
-        assertEquals(List.of(1), plan.served().get(0).orElseThrow().bins(), "in the new duct, after the one bin that there is");
+        assertEquals(
+                List.of(1),
+                plan.served().get(0).orElseThrow().bins(),
+                "in the new duct, after the one bin that there is");
     }
 
     @Test
@@ -147,7 +150,10 @@ class WishCasesTest {
         connection(0, 2, 2, true, 0, 0, 0, 0);
         connection(0, 1, 1, false, 2, 5, 5, 5);
         AnnualResult result = solve(problem(12));
-        assertEquals(List.of(new Shortage.NotServed(0, List.of(8.0, 0.0))), result.shortages(), "20 of 12 in the first year");
+        assertEquals(
+                List.of(new Shortage.NotServed(0, List.of(8.0, 0.0))),
+                result.shortages(),
+                "20 of 12 in the first year");
         YearPlan plan = result.plan().orElseThrow();
         assertEquals(5, plan.value(), "the others are served");
         assertFalse(YearPlanChecker.problems(problem(12), plan).isEmpty());
@@ -177,10 +183,16 @@ class WishCasesTest {
         YearProblem problem = problem(10);
         YearPlan good = checked(problem);
         YearPlan.Served served = good.served().get(0).orElseThrow();
-        var early = new YearPlan(List.of(1), good.served(), good.built(), good.value(), List.of(List.of(0.0, 0.0), List.of(10.0, 1.0), List.of(0.0, 0.0)));
+        var early = new YearPlan(
+                List.of(1),
+                good.served(),
+                good.built(),
+                good.value(),
+                List.of(List.of(0.0, 0.0), List.of(10.0, 1.0), List.of(0.0, 0.0)));
         assertFalse(YearPlanChecker.problems(problem, early).isEmpty(), "served before its bin is recovered");
         var elsewhere = new YearPlan.Served(served.year(), List.of(), List.of());
-        var noWay = new YearPlan(good.yearOf(), List.of(Optional.of(elsewhere)), good.built(), good.value(), good.uses());
+        var noWay =
+                new YearPlan(good.yearOf(), List.of(Optional.of(elsewhere)), good.built(), good.value(), good.uses());
         assertFalse(YearPlanChecker.problems(problem, noWay).isEmpty(), "a way that does not reach its end");
         var rich = new YearPlan(good.yearOf(), good.served(), good.built(), good.value() + 1, good.uses());
         assertFalse(YearPlanChecker.problems(problem, rich).isEmpty(), "another value");

@@ -20,7 +20,8 @@ class WishLawTest {
     private static double bound(YearProblem problem, WishPrices prices, boolean areMustsRequired) {
         var years = new PricedYears(problem, prices, areMustsRequired);
         List<Double> unknown = Collections.nCopies(problem.years(), Double.POSITIVE_INFINITY);
-        return WishBound.of(years, problem.years(), unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
+        return WishBound.of(
+                        years, problem.years(), unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
                 .value();
     }
 
@@ -45,7 +46,9 @@ class WishLawTest {
                 .map(wish -> {
                     double[] least = WishPrices.leastWorth(wish, areMustsRequired && wish.isMust());
                     for (int year = 1; year < least.length; year++) {
-                        least[year] = random.nextBoolean() ? least[year] : Math.max(least[year], random.nextDouble() * least[year - 1]);
+                        least[year] = random.nextBoolean()
+                                ? least[year]
+                                : Math.max(least[year], random.nextDouble() * least[year - 1]);
                     }
                     return least;
                 })

@@ -192,11 +192,15 @@ final class YearEnumeration {
     private int positions(int number, int bin, int year) {
         Piece piece = connections.network().pieces().get(number);
         if (bin >= piece.bins().size()) {
-            return builtIn[number] >= 0 && builtIn[number] <= year ? piece.more().positions() : 0;
+            return builtIn[number] >= 0 && builtIn[number] <= year
+                    ? piece.more().positions()
+                    : 0;
         }
         int task = connections.taskOfBin().get(number).get(bin);
         boolean isRecovered = task >= 0 && yearOf[task] >= 0 && yearOf[task] <= year;
-        return isRecovered ? piece.bins().get(bin).after() : piece.bins().get(bin).now();
+        return isRecovered
+                ? piece.bins().get(bin).after()
+                : piece.bins().get(bin).now();
     }
 
     private void add(int[][] option, int cables, int from) {
