@@ -87,7 +87,7 @@ final class ConditionPrices {
 
     private static List<Connection> withoutDay(List<Connection> connections, Connection one) {
         return connections.stream()
-                .map(row -> row == one
+                .map(row -> row.line() == one.line()
                         ? new Connection(
                                 row.line(),
                                 row.name(),

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.program.SpanFacts;
@@ -27,7 +28,7 @@ final class Musts {
                 .forEach(candidate -> candidates.add(candidate.facts().spanId()));
         for (String span : musts) {
             if (!candidates.contains(span)) {
-                List<String> reasons = facts.get(span).reasons();
+                List<String> reasons = Objects.requireNonNull(facts.get(span)).reasons();
                 throw new InputException(
                         run.file(),
                         "span " + span + " of must cannot be recovered"

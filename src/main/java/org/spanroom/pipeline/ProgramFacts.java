@@ -123,9 +123,11 @@ final class ProgramFacts {
 
     private static SpanFacts.ZoneDays zone(String text) {
         int space = text.lastIndexOf(' ');
-        String[] days = text.substring(space + 1).split("/");
-        LocalDate from = days[0].equals(PermitColumns.OPEN_END) ? LocalDate.MIN : LocalDate.parse(days[0]);
-        LocalDate until = days[1].equals(PermitColumns.OPEN_END) ? LocalDate.MAX : LocalDate.parse(days[1]);
+        int slash = text.indexOf('/', space);
+        String first = text.substring(space + 1, slash);
+        String last = text.substring(slash + 1);
+        LocalDate from = first.equals(PermitColumns.OPEN_END) ? LocalDate.MIN : LocalDate.parse(first);
+        LocalDate until = last.equals(PermitColumns.OPEN_END) ? LocalDate.MAX : LocalDate.parse(last);
         String kind = text.substring(0, space);
         return new SpanFacts.ZoneDays(kind, new Closure(kind + " zone", from, until));
     }

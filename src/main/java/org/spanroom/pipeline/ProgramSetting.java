@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.spanroom.config.ProgramConfig;
@@ -136,7 +137,7 @@ final class ProgramSetting {
     }
 
     private Candidate candidate(int section, int bin, DuctOffer duct, boolean isMust) {
-        SpanFacts span = facts.get(duct.spanId());
+        SpanFacts span = Objects.requireNonNull(facts.get(duct.spanId()));
         DuctOffer.Recovery recovery = duct.recovery().orElseThrow();
         int leadDays = Math.max(recovery.leadDays(), config.noticeDays());
         int checkDays = span.fieldCheck().isEmpty() ? 0 : config.checkDays();

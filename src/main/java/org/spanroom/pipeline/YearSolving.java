@@ -33,8 +33,8 @@ final class YearSolving implements YearSolver {
         AnnualSettings settings = switch (effort) {
             case FULL -> full;
             case REPAIR ->
-                full.withIterations(full.iterations() / REPAIR_DIVISOR).withProgramTime(0);
-            case QUICK -> full.withIterations(full.iterations() / QUICK_DIVISOR).withProgramTime(0);
+                full.quick(REPAIR_DIVISOR);
+            case QUICK -> full.quick(QUICK_DIVISOR);
         };
         AnnualResult result = AnnualSolver.solve(problem, settings, hasLibrary, spread, () -> false);
         List<String> shortfalls = result.shortages().stream().map(words::of).toList();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -77,10 +78,11 @@ public final class ProgramPlanner {
         while (now.plan().isPresent()) {
             Attempt attempt = attempt(now.plan().get());
             Attempt fitting = trimmed(attempt);
+            boolean agrees = fitting.plan().equals(attempt.plan());
             if (best.isEmpty() || value(fitting.plan()) > value(best.get().plan())) {
                 best = Optional.of(fitting);
             }
-            if (fitting == attempt || round == MOST_ROUNDS) {
+            if (agrees || round == MOST_ROUNDS) {
                 break;
             }
             round++;
@@ -161,8 +163,9 @@ public final class ProgramPlanner {
                 tasks.add(task);
             }
         });
-        tasks.sort(Comparator.comparingDouble(task -> attempt.orders().get(task).priorityMoney()
-                / inputs.candidates().get(task).budgetMoney()));
+        tasks.sort(Comparator.comparingDouble(
+                task -> Objects.requireNonNull(attempt.orders().get(task)).priorityMoney()
+                        / inputs.candidates().get(task).budgetMoney()));
         return tasks;
     }
 

@@ -7,9 +7,11 @@ package org.spanroom.program.annual;
  * @param priceSteps most steps on the prices of the years
  * @param iterations of each start of the search
  * @param starts how many searches run on their own; the best is taken
+ * @param isBounded whether a bound is calculated where that takes work of its own: with connections
  * @param programTime work of the integer program, where the library is there, in its own deterministic unit, about a second; 0 for none
  */
-public record AnnualSettings(long seed, int priceSteps, int iterations, int starts, double programTime) {
+public record AnnualSettings(
+        long seed, int priceSteps, int iterations, int starts, boolean isBounded, double programTime) {
     private static final int MOST_PRICE_STEPS = 4_000;
     private static final int LEAST_ITERATIONS = 20_000;
     private static final int ITERATIONS_OF_TASK = 100;
@@ -36,7 +38,7 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
     public static AnnualSettings forTasks(int tasks) {
         long iterations = Math.min(MOST_ITERATIONS, LEAST_ITERATIONS + (long) ITERATIONS_OF_TASK * tasks);
         double programTime = tasks <= SMALL ? PROGRAM_TIME_OF_SMALL : tasks <= MEDIUM ? PROGRAM_TIME_OF_MEDIUM : 0;
-        return new AnnualSettings(1, MOST_PRICE_STEPS, (int) iterations, 2, programTime);
+        return new AnnualSettings(1, MOST_PRICE_STEPS, (int) iterations, 2, true, programTime);
     }
 
     /** Returns the defaults for a problem: with connections there are fewer steps and iterations, each of which looks at all of their network. */
@@ -48,21 +50,33 @@ public record AnnualSettings(long seed, int priceSteps, int iterations, int star
                 ITERATIONS_OF_CONNECTION * problem.connections().get().wishes().size();
         int most = Math.max(LEAST_ITERATIONS_OF_CONNECTIONS, iterations);
         double programTime = forTasks(problem.tasks().size()).programTime;
-        return new AnnualSettings(1, PRICE_STEPS_OF_CONNECTIONS, most, 2, programTime);
+        return new AnnualSettings(1, PRICE_STEPS_OF_CONNECTIONS, most, 2, true, programTime);
     }
 
     /** Returns these with another seed. */
     public AnnualSettings withSeed(long other) {
-        return new AnnualSettings(other, priceSteps, iterations, starts, programTime);
+        return new AnnualSettings(other, priceSteps, iterations, starts, isBounded, programTime);
     }
 
     /** Returns these with other iterations. */
     public AnnualSettings withIterations(int other) {
-        return new AnnualSettings(seed, priceSteps, other, starts, programTime);
+        return new AnnualSettings(seed, priceSteps, other, starts, isBounded, programTime);
     }
 
     /** Returns these with other work of the integer program. */
     public AnnualSettings withProgramTime(double other) {
-        return new AnnualSettings(seed, priceSteps, iterations, starts, other);
+        return new AnnualSettings(seed, priceSteps, iterations, starts, isBounded, other);
+    }
+
+    /** Returns these for a plan only: without a bound or an integer program, and with a share of the iterations. */
+    public AnnualSettings quick(int divisor) {
+        boolean isOfTasks = priceSteps == MOST_PRICE_STEPS;
+        return new AnnualSettings(
+                seed,
+                isOfTasks ? priceSteps / divisor : priceSteps,
+                Math.max(1, iterations / divisor),
+                starts,
+                false,
+                0);
     }
 }

@@ -40,7 +40,7 @@ final class MustLimits {
         for (int task = 0; task < isWithin.length; task++) {
             isWithin[task] = problem.tasks().get(task).isMust() && options.count(task) > 0;
             for (int year = 0; year < problem.years(); year++) {
-                isWithin[task] &= !options.is(task, year) || year >= firstYear && year <= lastYear;
+                isWithin[task] &= !options.is(task, year) || (year >= firstYear && year <= lastYear);
             }
         }
         for (int resource = 0; resource < problem.resources(); resource++) {

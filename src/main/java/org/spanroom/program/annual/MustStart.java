@@ -86,7 +86,7 @@ final class MustStart {
                 plan.put(must, year);
                 double here = excess();
                 boolean isBetter =
-                        here < least || here == least && best >= 0 && plan.value(must, year) > plan.value(must, best);
+                        here < least || (here == least && best >= 0 && plan.value(must, year) > plan.value(must, best));
                 if (isBetter) {
                     least = here;
                     best = year;

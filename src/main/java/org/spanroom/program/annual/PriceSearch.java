@@ -183,7 +183,7 @@ final class PriceSearch {
                 return true;
             }
             if (error <= SUFFICIENT * errorAtStart
-                    || error <= NECESSARY * errorAtStart && error > errorBefore
+                    || (error <= NECESSARY * errorAtStart && error > errorBefore)
                     || length >= LONGEST_RATIO * iterations) {
                 restart(errorAverage < errorNow ? average : now);
                 errorAtStart = error;

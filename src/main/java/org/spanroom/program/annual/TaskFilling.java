@@ -14,6 +14,9 @@ final class TaskFilling {
     /** Iterations over tasks are faster than those over connections. */
     private static final int ITERATIONS_RATIO = 5;
 
+    /** Prices of a quick plan are found with fewer steps. */
+    private static final int QUICK_DIVISOR = 8;
+
     private final YearProblem problem;
     private final Connections connections;
     private final YearPlan plan;
@@ -78,9 +81,10 @@ final class TaskFilling {
         AnnualSettings usual = AnnualSettings.forTasks(tasks.size());
         var ofTasks = new AnnualSettings(
                 settings.seed(),
-                usual.priceSteps(),
+                settings.isBounded() ? usual.priceSteps() : usual.priceSteps() / QUICK_DIVISOR,
                 Math.min(usual.iterations(), ITERATIONS_RATIO * settings.iterations()),
                 settings.starts(),
+                settings.isBounded(),
                 Math.min(usual.programTime(), settings.programTime()));
         AnnualResult result = AnnualSolver.solve(left, ofTasks, hasLibrary, spread, stop);
         return result.plan()

@@ -6,7 +6,6 @@ import java.util.Map;
 
 /** A plan under way: the year of each task, what is used and what it is worth; changes can be taken back. */
 final class WorkingPlan {
-    private final YearProblem problem;
     private final YearAccount account;
     private final int[] yearOf;
     private final double[] values;
@@ -18,7 +17,6 @@ final class WorkingPlan {
 
     /** With no task done. */
     WorkingPlan(YearProblem problem, YearAccount empty) {
-        this.problem = problem;
         account = empty;
         years = problem.years();
         yearOf = new int[problem.tasks().size()];

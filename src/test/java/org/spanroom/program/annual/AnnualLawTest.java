@@ -17,7 +17,7 @@ import org.spanroom.program.design.Spread;
 
 /** Laws of plans and bounds on thousands of problems that are small enough to try every plan. */
 class AnnualLawTest {
-    private static final AnnualSettings SETTINGS = new AnnualSettings(1, 400, 300, 2, 0.2);
+    private static final AnnualSettings SETTINGS = new AnnualSettings(1, 400, 300, 2, true, 0.2);
 
     private static final Spread ON_MANY_THREADS = new Spread() {
         @Override

@@ -155,7 +155,7 @@ class AnnualSolverTest {
     }
 
     private static AnnualResult solve(YearProblem problem) {
-        var settings = new AnnualSettings(1, 2000, 500, 1, 0);
+        var settings = new AnnualSettings(1, 2000, 500, 1, true, 0);
         AnnualResult result = AnnualSolver.solve(problem, settings, false, Spread.ON_ONE_THREAD, () -> false);
         result.plan().ifPresent(plan -> assertEquals(List.of(), YearPlanChecker.problems(problem, plan)));
         return result;

@@ -62,7 +62,7 @@ class WishCasesTest {
 
     private static AnnualResult solve(YearProblem problem) {
         return AnnualSolver.solve(
-                problem, new AnnualSettings(1, 20, 300, 1, 0), false, Spread.ON_ONE_THREAD, () -> false);
+                problem, new AnnualSettings(1, 20, 300, 1, true, 0), false, Spread.ON_ONE_THREAD, () -> false);
     }
 
     private static YearPlan checked(YearProblem problem) {
@@ -169,7 +169,7 @@ class WishCasesTest {
     @Test
     void sameResultOnManyThreads() {
         YearProblem problem = TinyYears.drawn(11);
-        var settings = new AnnualSettings(3, 10, 100, 2, 0);
+        var settings = new AnnualSettings(3, 10, 100, 2, true, 0);
         AnnualResult one = AnnualSolver.solve(problem, settings, false, Spread.ON_ONE_THREAD, () -> false);
         AnnualResult many = AnnualSolver.solve(
                 problem, settings, false, org.spanroom.program.design.ManyThreads.SPREAD, () -> false);

@@ -86,7 +86,7 @@ class WishLawTest {
             YearProblem problem = TinyYears.drawn(seed);
             YearEnumeration.Best best = YearEnumeration.of(problem);
             AnnualResult result = AnnualSolver.solve(
-                    problem, new AnnualSettings(1, 12, 200, 1, 0), false, Spread.ON_ONE_THREAD, () -> false);
+                    problem, new AnnualSettings(1, 12, 200, 1, true, 0), false, Spread.ON_ONE_THREAD, () -> false);
             if (result.plan().isEmpty()) {
                 assertEquals(Double.NEGATIVE_INFINITY, best.valueOfWhole(), "a plan does all that it must");
                 assertFalse(result.shortages().isEmpty());
