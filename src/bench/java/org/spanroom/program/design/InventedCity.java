@@ -11,7 +11,7 @@ import java.util.stream.IntStream;
  * An invented city as a design problem: streets as a grid with gaps, cut into spans at vaults; banks of 1 to 6 ducts with 0 to 3
  * positions free now and up to 9 after recovery; new ducts on the same path at a cost by length. Costs and values are invented.
  */
-final class InventedCity {
+public final class InventedCity {
     private static final int SPANS_OF_STREET = 4;
     private static final double STREETS_KEPT = 0.75;
     private static final int MOST_DUCTS = 6;
@@ -31,7 +31,7 @@ final class InventedCity {
     }
 
     /** Returns a city of about so many spans and exactly so many connections. */
-    static DesignProblem drawn(int spans, int connections, long seed) {
+    public static DesignProblem drawn(int spans, int connections, long seed) {
         return new InventedCity(seed).city(spans, connections);
     }
 

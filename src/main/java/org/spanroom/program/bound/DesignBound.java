@@ -20,6 +20,9 @@ import org.spanroom.program.design.Spread;
  * @param isWhole whether neither {@code stop} nor a limit of time ended the work; if one did, another run may find another bound
  */
 public record DesignBound(double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
+    /** Share of the way to the known cost that the first steps go. */
+    static final double FIRST_STEP = 1;
+
     /**
      * Calculates the bound.
      *
@@ -39,14 +42,9 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
         List<RootedDemand> demands = RootedDemand.of(reduced);
         List<Trunk> trunks = Absorption.of(reduced, demands, settings.endsOfTrunk());
         var network = new TrunkNetwork(reduced, demands, trunks);
-        // Neither start is always the better one, and either bound holds.
-        var fromNone = new LagrangeBound(network, spread);
-        boolean isWhole = fromNone.run(knownMoney, settings.steps(), stop);
-        var ascended = new LagrangeBound(network, spread);
-        if (ascended.start()) {
-            isWhole &= ascended.run(knownMoney, settings.steps(), stop);
-        }
-        double pricesMoney = Math.max(fromNone.bestMoney(), ascended.iterations() > 0 ? ascended.bestMoney() : 0);
+        var bound = new LagrangeBound(network, spread);
+        boolean isWhole = bound.run(knownMoney, settings.steps(), FIRST_STEP, true, stop);
+        double pricesMoney = bound.bestMoney();
         ProgramBound.Proven proven = hasLibrary && settings.isSmall(reduced) && Double.isFinite(pricesMoney)
                 ? program(reduced, demands, settings, knownMoney, spread)
                 : new ProgramBound.Proven(OptionalDouble.empty(), true);
@@ -54,7 +52,7 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
                 Math.max(pricesMoney, proven.money().orElse(0)),
                 pricesMoney,
                 proven.money(),
-                fromNone.iterations() + ascended.iterations(),
+                bound.iterations(),
                 isWhole && proven.isWhole());
     }
 
@@ -67,9 +65,8 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
             Spread spread) {
         var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
         var prices = new LagrangeBound(network, spread);
-        prices.start();
-        prices.run(knownMoney, settings.steps(), () -> false);
-        boolean[][] far = new FarSlots(network).find(prices.prices(), prices.evaluate(), knownMoney);
+        prices.run(knownMoney, settings.steps(), FIRST_STEP, true, () -> false);
+        boolean[][] far = new FarSlots(network).find(prices.prices().best(), prices.bestMoney(), knownMoney);
         return ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram())
                 .upTo(knownMoney);
     }
