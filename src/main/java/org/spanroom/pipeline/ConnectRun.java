@@ -176,11 +176,16 @@ public final class ConnectRun {
                 stop);
     }
 
+    /** So that no thread waits long for the last one. */
+    private static final int RANGES_OF_THREAD = 8;
+
     private static Spread spread(int threads) {
         return new Spread() {
             @Override
             public <W> void over(int count, Supplier<W> worker, ObjIntConsumer<W> work) {
-                new ParallelRanges(threads).run(count, () -> {
+                // Few numbers of much work: starts of a search, connections and sections of a bound.
+                int range = Math.max(1, count / (RANGES_OF_THREAD * threads));
+                new ParallelRanges(threads, range).run(count, () -> {
                     W own = worker.get();
                     return (from, to) -> {
                         for (int number = from; number < to; number++) {

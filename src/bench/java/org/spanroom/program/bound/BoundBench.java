@@ -49,7 +49,7 @@ final class BoundBench {
         if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks()
                 && NativeSolver.load().isEmpty()) {
             double before = seconds();
-            var settings = new BoundSettings(1000, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
+            var settings = new BoundSettings(1000, 0, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
             double money = DesignBound.program(reduced, demands, settings, costMoney, Spread.ON_ONE_THREAD)
                     .money()
                     .orElse(0);

@@ -12,9 +12,9 @@ import org.spanroom.program.design.Spread;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = Double.parseDouble(System.getProperty("defl", "0.85"));
-    private static final double SHRINKING = Double.parseDouble(System.getProperty("shr", "0.7"));
-    private static final int STALLS = Integer.getInteger("stalls", 12);
+    private static final double DEFLECTION = 0.85;
+    private static final double SHRINKING = 0.7;
+    private static final int STALLS = 25;
 
     /** What counts as a rise, as a share of the bound. */
     private static final double RISE_RATIO = 1e-6;
@@ -128,6 +128,9 @@ final class LagrangeBound {
             if (money > bestMoney) {
                 bestMoney = money;
                 prices.keep();
+            }
+            if (!DesignBound.isOpen(bestMoney, costMoney)) {
+                return true;
             }
             if (growing) {
                 growTables();

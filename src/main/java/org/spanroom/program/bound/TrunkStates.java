@@ -55,6 +55,11 @@ final class TrunkStates {
         return moneys[state];
     }
 
+    /** Returns the least cost above an amount; infinite where there is none. */
+    double firstMoneyAbove(double money) {
+        return Arrays.stream(moneys).filter(each -> each > money).findFirst().orElse(Double.POSITIVE_INFINITY);
+    }
+
     int count(int state, int k) {
         return counts[state * classes + k];
     }

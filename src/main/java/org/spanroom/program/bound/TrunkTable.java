@@ -59,6 +59,14 @@ final class TrunkTable {
         return states[side];
     }
 
+    /** Returns the least cost of any state that is above an amount; infinite where there is none. */
+    double firstMoneyAbove(double money) {
+        return Arrays.stream(states)
+                .mapToDouble(each -> each.firstMoneyAbove(money))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
     /** Returns whether a table could be larger in one count. */
     boolean canGrow(int k) {
         return box.most(k) < demandsOfSize[k] && (long) box.size() * 2 <= LARGEST;
