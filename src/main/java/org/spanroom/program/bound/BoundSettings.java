@@ -21,6 +21,9 @@ public record BoundSettings(
 
     private static final int MOST_CASES = 2000;
 
+    /** Fewer do not raise the bound of a network so large that it would get fewer. */
+    private static final int LEAST_CASES = 100;
+
     /** Sections times connections times cases: all cases for about 20 connections on 300 spans, a few for 50 on 1000. */
     private static final long WORK_OF_CASES = 12_000_000;
 
@@ -31,7 +34,7 @@ public record BoundSettings(
     private static final int MOST_QUICK_LINKS = 60;
 
     private static final int MOST_QUICK_NODES = 500;
-    private static final long MOST_WORK = 500_000_000;
+    private static final long MOST_WORK = 6_000_000_000L;
 
     public BoundSettings {
         if (steps < 0
@@ -55,6 +58,7 @@ public record BoundSettings(
                 Math.max(1, (long) problem.pieces().size() * problem.demands().size());
         int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_WORK / work));
         int cases = (int) Math.min(MOST_CASES, WORK_OF_CASES / work);
+        cases = cases < LEAST_CASES ? 0 : cases;
         return new BoundSettings(steps, cases, DEFAULT.endsOfTrunk, MOST_QUICK_LINKS, MOST_QUICK_NODES, 0);
     }
 

@@ -77,6 +77,7 @@ public record DesignBound(double money, double pricesMoney, OptionalDouble progr
             Spread spread) {
         var network = new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, 0));
         var prices = new LagrangeBound(network, spread);
+        prices.start();
         prices.run(knownMoney, settings.steps(), FIRST_STEP, true, () -> false);
         boolean[][] far = new FarSlots(network).find(prices.prices().best(), prices.bestMoney(), knownMoney);
         return ProgramBound.of(reduced, demands, far, settings.nodes(), settings.mostSecondsOfProgram())

@@ -96,6 +96,12 @@ final class LagrangeBound {
         return swings;
     }
 
+    /** Finds prices to start from. */
+    void start() {
+        new DualAscent(network, tables, prices, spread).run();
+        prices.keep();
+    }
+
     /**
      * Raises the bound.
      *

@@ -57,7 +57,12 @@ final class TrunkStates {
 
     /** Returns the least cost above an amount; infinite where there is none. */
     double firstMoneyAbove(double money) {
-        return Arrays.stream(moneys).filter(each -> each > money).findFirst().orElse(Double.POSITIVE_INFINITY);
+        for (double each : moneys) {
+            if (each > money) {
+                return each;
+            }
+        }
+        return Double.POSITIVE_INFINITY;
     }
 
     int count(int state, int k) {

@@ -9,6 +9,9 @@ import java.util.List;
  * <p>Not thread-safe. Reusable; results are valid until the next {@link #run}.
  */
 final class TrunkValue {
+    /** So high a price that the demand which pays it is always chosen, and so low that sums keep a millionth. */
+    private static final double ENFORCING = 1e10;
+
     private final TrunkNetwork network;
     private final SizeChoice[] choices;
     private final PriceList forward = new PriceList();
@@ -54,6 +57,19 @@ final class TrunkValue {
         }
         collect(t, table, bestSide);
         return least;
+    }
+
+    /**
+     * Returns by how much one price can rise without the value falling below 0, if it is 0 now.
+     *
+     * @param prices of each demand, of each slot; left as they are
+     */
+    double slack(int t, TrunkTable table, double[][] prices, IntList active, int slot, int demand) {
+        double price = prices[demand][slot];
+        prices[demand][slot] = price + ENFORCING;
+        double value = run(t, table, prices, active.with(demand), MoneyRange.ALL);
+        prices[demand][slot] = price;
+        return Math.max(0, value + ENFORCING);
     }
 
     /** Returns the demands of the least value: twice the demand's number, plus 1 where it passes backward. */

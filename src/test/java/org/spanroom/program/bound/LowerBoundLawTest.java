@@ -54,6 +54,8 @@ class LowerBoundLawTest {
             double least = Enumeration.least(problem);
             for (int ends = 0; ends <= 3; ends += 3) {
                 LagrangeBound bound = bound(problem, ends);
+                bound.start();
+                assertThat(bound.evaluate()).as("start, seed %d", seed).isLessThanOrEqualTo(least);
 
                 bound.run(least, 40, DesignBound.FIRST_STEP, true, () -> false);
 
