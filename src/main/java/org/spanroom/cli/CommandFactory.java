@@ -31,6 +31,9 @@ final class CommandFactory implements IFactory {
         if (type == ConnectCommand.class) {
             return type.cast(new ConnectCommand(console));
         }
+        if (type == ProgramCommand.class) {
+            return type.cast(new ProgramCommand(console));
+        }
         if (type == CorridorsCommand.class) {
             return type.cast(new CorridorsCommand(console));
         }

@@ -10,8 +10,10 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.SpanExplanation;
+import org.spanroom.output.RecordedProgram;
 import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
+import org.spanroom.output.explain.ExplanationProgram;
 import org.spanroom.output.explain.ExplanationSection;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.output.explain.SpanSheetSvg;
@@ -49,7 +51,8 @@ import picocli.CommandLine.Spec;
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
             "  spanroom explain --rank 1 --run output/demo",
-            "  spanroom explain B185-1:V4-1049:V4-1040 --run output/demo --json"
+            "  spanroom explain B185-1:V4-1049:V4-1040 --run output/demo --json",
+            "  spanroom explain B185-1:V4-1049:V4-1040 --program output/program"
         })
 final class ExplainCommand implements Callable<Integer> {
     @Parameters(
@@ -66,8 +69,18 @@ final class ExplainCommand implements Callable<Integer> {
             description = "The span with this rank; several are joined by commas: 1,2,5.")
     List<Integer> ranks = new ArrayList<>();
 
-    @Option(names = "--run", paramLabel = "FOLDER", required = true, description = "Results of the run.")
-    Path folder = Path.of("");
+    @Option(names = "--run", paramLabel = "FOLDER", description = "Results of the run.")
+    @Nullable
+    Path folder;
+
+    @Option(
+            names = "--program",
+            paramLabel = "FOLDER",
+            description = {
+                "An annual program: also show what it does with the span and why. Without --run, only that."
+            })
+    @Nullable
+    Path program;
 
     @Option(names = "--json", description = "Print JSON instead of text: an object for one span, an array for several.")
     boolean json;
@@ -107,22 +120,52 @@ final class ExplainCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (spec != null && spanIds.isEmpty() && ranks.isEmpty()) {
-            throw new ParameterException(spec.commandLine(), "no span is named; give a SPAN_ID or --rank N");
+        demandOptions();
+        Optional<RecordedProgram> planned = Optional.ofNullable(program).map(RecordedProgram::read);
+        Path named = folder;
+        if (named == null) {
+            console.answer(text(spanIds.stream()
+                    .map(span -> ExplanationProgram.of(span, planned.orElseThrow()))
+                    .toList()));
+            return ExitCode.OK;
         }
-        var run = new ExplainRun(folder, console.progress(), Optional.ofNullable(units));
+        var run = new ExplainRun(named, console.progress(), Optional.ofNullable(units));
         List<String> ids = ids(run);
-        Optional<SheetFiles> sheets = Optional.ofNullable(svg).map(named -> SheetFiles.check(named, ids, overwrite));
+        Optional<SheetFiles> sheets = Optional.ofNullable(svg).map(file -> SheetFiles.check(file, ids, overwrite));
         List<SpanExplanation> explained = run.run(ids);
         warnOfAnotherVersion(run.version());
         UnitSystem shown = json ? UnitSystem.METRIC : run.units();
-        console.answer(
-                text(explained.stream().map(span -> Explanation.of(span, shown)).toList()));
+        console.answer(text(
+                explained.stream().map(span -> tree(span, shown, planned)).toList()));
         for (int i = 0; i < explained.size(); i++) {
             int place = i;
             sheets.ifPresent(files -> files.write(place, SpanSheetSvg.draw(explained.get(place), run.units())));
         }
         return ExitCode.OK;
+    }
+
+    private void demandOptions() {
+        CommandSpec own = spec;
+        if (own == null) {
+            return;
+        }
+        if (folder == null && program == null) {
+            throw new ParameterException(own.commandLine(), "name the results of a run with --run FOLDER");
+        }
+        if (spanIds.isEmpty() && ranks.isEmpty()) {
+            throw new ParameterException(own.commandLine(), "no span is named; give a SPAN_ID or --rank N");
+        }
+        if (folder == null && (!ranks.isEmpty() || svg != null)) {
+            throw new ParameterException(own.commandLine(), "--rank and --svg need --run FOLDER");
+        }
+    }
+
+    private static ExplanationSection tree(
+            SpanExplanation span, UnitSystem shown, Optional<RecordedProgram> planned) {
+        ExplanationSection tree = Explanation.of(span, shown);
+        return planned.map(program ->
+                        ExplanationProgram.with(tree, span.ranked().span().id(), program))
+                .orElse(tree);
     }
 
     private List<String> ids(ExplainRun run) {

@@ -8,6 +8,7 @@ import org.spanroom.config.NearestWord;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.pipeline.ProgramRun;
 import org.spanroom.sample.DemoCity;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -111,6 +112,18 @@ abstract class OptionWord<T extends Enum<T>> implements ITypeConverter<T>, Itera
         @Override
         List<String> wordsOf(ConnectCommand.Served served) {
             return List.of(served.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    /** Parts of an annual program that can be left out. */
+    static final class OfParts extends OptionWord<ProgramRun.Part> {
+        OfParts() {
+            super("part of the program", "parts", ProgramRun.Part.values());
+        }
+
+        @Override
+        List<String> wordsOf(ProgramRun.Part part) {
+            return List.of(part.name().toLowerCase(Locale.ROOT));
         }
     }
 }

@@ -60,6 +60,7 @@ import picocli.CommandLine.Spec;
             PathCommand.class,
             CorridorsCommand.class,
             ConnectCommand.class,
+            ProgramCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

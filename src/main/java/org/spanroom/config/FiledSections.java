@@ -74,14 +74,16 @@ final class FiledSections {
         return "Name a readable file at " + key + " in the config" + option + ".";
     }
 
-    /** Returns the config with another value for one of its components. */
-    static RunConfig replaced(RunConfig config, String key, Object value) {
-        RecordComponent[] components = RunConfig.class.getRecordComponents();
+    /** Returns a record with another value for one of its components. */
+    static <T extends Record> T replaced(T config, String key, Object value) {
+        RecordComponent[] components = config.getClass().getRecordComponents();
         Object[] values = Arrays.stream(components)
                 .map(component ->
                         Binder.key(component.getName()).equals(key) ? value : Binder.valueOf(component, config))
                 .toArray();
-        return (RunConfig) Binder.construct(new ConfigNode.Mapping(Map.of(), 0), RunConfig.class, components, values);
+        @SuppressWarnings("unchecked")
+        Class<T> type = (Class<T>) config.getClass();
+        return type.cast(Binder.construct(new ConfigNode.Mapping(Map.of(), 0), type, components, values));
     }
 
     static RecordComponent component(String key) {

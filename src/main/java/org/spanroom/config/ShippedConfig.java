@@ -46,6 +46,17 @@ public final class ShippedConfig {
         return Binder.value(root, FiledSections.component(key).getGenericType(), StandIn.NONE_ALLOWED, key);
     }
 
+    /** Returns the config of an annual program, from a file of its own that must name every key. */
+    static ProgramConfig program() {
+        return Program.CONFIG;
+    }
+
+    /** Parsed when it is first requested. */
+    private static final class Program {
+        static final ProgramConfig CONFIG =
+                read("program.yaml", root -> Binder.bind(root, ProgramConfig.class, StandIn.NONE_ALLOWED));
+    }
+
     /** Parsed when it is first requested. */
     private static final class Whole {
         static final RunConfig CONFIG = read("spanroom.yaml", ShippedConfig::main);

@@ -115,7 +115,7 @@ public final class EffortAssessor {
         var cost = new RecoveryCost(span, account);
         cost.book(plan);
         NewBuild build = build(span, account, totals);
-        return new Effort(span, time(span, plan, account), totals.hours(), totals.cost(), cost.material(plan), build);
+        return new Effort(span, time(span, plan, account), totals.hours(), totals.cost(), cost.siteHourMoney(), cost.material(plan), build);
     }
 
     /** Returns the account of a span, line by line, in the order of the work: the same sums as in its effort. */

@@ -45,6 +45,20 @@ final class RecoveryCost {
         return paidHours * account.rate(RateKey.CREW_PERSONS, rows);
     }
 
+    /** Returns the cost of one hour on site: the whole crew, traffic control and machines, with overhead. */
+    double siteHourMoney() {
+        double crewMoney = account.rate(RateKey.CREW_PERSONS, rows)
+                * account.rate(RateKey.LABOR_MONEY_PER_HOUR, rows)
+                * premiumRatio();
+        double onSiteMoney = account.rate(RateKey.TRAFFIC_CONTROL_MONEY_PER_HOUR, rows)
+                + account.rate(RateKey.EQUIPMENT_MONEY_PER_HOUR, rows);
+        return (crewMoney + onSiteMoney) * (1 + account.rate(RateKey.OVERHEAD_RATIO, rows));
+    }
+
+    private double premiumRatio() {
+        return work.isAtNight() ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
+    }
+
     MaterialFlow material(SiteWork.Plan plan) {
         return new MaterialFlow(
                 innerductKg(),
@@ -58,8 +72,7 @@ final class RecoveryCost {
     }
 
     private double labor(SiteWork.Plan plan) {
-        double premiumRatio = work.isAtNight() ? 1 + account.rate(RateKey.NIGHT_PREMIUM_RATIO, rows) : 1;
-        return account.book(CostItem.LABOR, "", crewHours(plan), RateKey.LABOR_MONEY_PER_HOUR, rows, premiumRatio);
+        return account.book(CostItem.LABOR, "", crewHours(plan), RateKey.LABOR_MONEY_PER_HOUR, rows, premiumRatio());
     }
 
     private double permits() {

@@ -9,8 +9,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
-import java.util.function.ObjIntConsumer;
-import java.util.function.Supplier;
 import org.spanroom.input.fields.ConnectionsReader;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.program.Connection;
@@ -19,7 +17,6 @@ import org.spanroom.model.program.DuctNetwork;
 import org.spanroom.output.ConnectWriter;
 import org.spanroom.output.ProgramWriter;
 import org.spanroom.output.table.LayerOptions;
-import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.program.ConnectPlan;
 import org.spanroom.program.bound.BoundSettings;
 import org.spanroom.program.bound.DesignBound;
@@ -27,7 +24,6 @@ import org.spanroom.program.design.Design;
 import org.spanroom.program.design.DesignChecker;
 import org.spanroom.program.design.DesignSearch;
 import org.spanroom.program.design.SearchSettings;
-import org.spanroom.program.design.Spread;
 
 /** The cheapest way to serve connections together: what is recovered or built is paid once and shared. */
 public final class ConnectRun {
@@ -157,7 +153,7 @@ public final class ConnectRun {
         SearchSettings settings = request.iterations().isPresent()
                 ? standard.withIterations(request.iterations().getAsInt())
                 : standard;
-        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, spread(request.threads()), stop);
+        DesignSearch.Result found = new DesignSearch(plan.problem()).run(settings, Spreading.over(request.threads()), stop);
         List<String> problems = DesignChecker.problems(plan.problem(), found.design());
         if (!problems.isEmpty()) {
             throw new IllegalStateException("the design does not hold: " + problems.get(0));
@@ -172,29 +168,8 @@ public final class ConnectRun {
                 BoundSettings.of(plan.problem()),
                 design.totalMoney(),
                 hasLibrary,
-                spread(request.threads()),
+                Spreading.over(request.threads()),
                 stop);
-    }
-
-    /** So that no thread waits long for the last one. */
-    private static final int RANGES_OF_THREAD = 8;
-
-    private static Spread spread(int threads) {
-        return new Spread() {
-            @Override
-            public <W> void over(int count, Supplier<W> worker, ObjIntConsumer<W> work) {
-                // Few numbers of much work: starts of a search, connections and sections of a bound.
-                int range = Math.max(1, count / (RANGES_OF_THREAD * threads));
-                new ParallelRanges(threads, range).run(count, () -> {
-                    W own = worker.get();
-                    return (from, to) -> {
-                        for (int number = from; number < to; number++) {
-                            work.accept(own, number);
-                        }
-                    };
-                });
-            }
-        };
     }
 
     private static BooleanSupplier clock(OptionalDouble mostSeconds) {

@@ -45,7 +45,7 @@ final class NetworkReader {
     private final Set<String> ignoredGates;
     private final RecordedSpans spans;
     private final RecordedLines lines;
-    private final Cells cells;
+    private final SpanCells cells;
     private final Map<String, Integer> vaults = new HashMap<>();
     private final List<VaultPlace> places = new ArrayList<>();
     private final Map<SectionKey, Group> bySection = new TreeMap<>();
@@ -64,7 +64,7 @@ final class NetworkReader {
         this.ignoredGates = ignoredGates;
         this.spans = RecordedSpans.open(run);
         this.lines = RecordedLines.of(folder, spans);
-        this.cells = new Cells(spans.columns());
+        this.cells = new SpanCells(spans.columns());
     }
 
     /** What was read. */
@@ -302,28 +302,6 @@ final class NetworkReader {
             return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException notADay) {
             return Optional.empty();
-        }
-    }
-
-    /** Cells of a row by the name of their column. */
-    private static final class Cells {
-        private final Map<String, Integer> placeByName = new HashMap<>();
-
-        Cells(List<String> columns) {
-            columns.forEach(column -> placeByName.put(column, placeByName.size()));
-        }
-
-        String text(RecordedSpans.Row row, String column) {
-            return row.text(placeByName.getOrDefault(column, -1));
-        }
-
-        double number(RecordedSpans.Row row, String column) {
-            return row.number(placeByName.getOrDefault(column, -1));
-        }
-
-        double numberOr0(RecordedSpans.Row row, String column) {
-            double number = number(row, column);
-            return Double.isNaN(number) ? 0 : number;
         }
     }
 }

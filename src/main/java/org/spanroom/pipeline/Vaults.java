@@ -95,28 +95,11 @@ final class Vaults {
     /** Returns, by the name of each vault that gave way to another at its place, what the findings of the run say of it. */
     private static Map<String, String> treatedAsAnother(Path run) {
         var found = new HashMap<String, String>();
-        Path file = run.resolve(RecordedRun.GEOPACKAGE);
-        String findings = FindingColumns.TABLE.name();
-        if (Files.isRegularFile(file)) {
-            RecordedLayer.find(file, findings).ifPresent(layer -> {
-                try (layer) {
-                    layer.read(
-                            List.of(CODE, FEATURE, DETAIL), row -> put(row.text(0), row.text(1), row.text(2), found));
-                }
-            });
-            return found;
-        }
-        CopiedCsv.find(run, findings).ifPresent(table -> {
-            int code = table.columns().indexOf(CODE);
-            int feature = table.columns().indexOf(FEATURE);
-            int detail = table.columns().indexOf(DETAIL);
-            table.rows()
-                    .forEach(row -> put(
-                            String.valueOf(row.values().get(code)),
-                            String.valueOf(row.values().get(feature)),
-                            String.valueOf(row.values().get(detail)),
-                            found));
-        });
+        RecordedRows.read(
+                run,
+                FindingColumns.TABLE.name(),
+                List.of(CODE, FEATURE, DETAIL),
+                row -> put(row.get(0), row.get(1), row.get(2), found));
         return found;
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.program;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -74,6 +75,11 @@ public final class ConnectPlan {
     /** Returns all connections in the order of the table; those that cannot be used say why. */
     public List<Connection> connections() {
         return connections;
+    }
+
+    /** Returns the connections of the problem, in the order of its demands. */
+    public List<Connection> usable() {
+        return Collections.unmodifiableList(usable);
     }
 
     private Connection checked(Connection row, GapFinder gaps) {

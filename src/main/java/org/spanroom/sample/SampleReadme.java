@@ -126,6 +126,7 @@ final class SampleReadme {
                 | `hillside.gpkg` | | the Hillside district again, layers `ducts` (with heights) and `vaults`, in EPSG:32609 (meters) |
                 | `oldtown.geojson`, `oldtown_vaults.geojson` | | a separate town, with other fields, that does not record the contents of its ducts: see `src/site/markdown/little-recorded.md` |
                 | `connections.csv` | 9 | connections that are wanted, for `connect`: see `src/site/markdown/connections.md` |
+                | `program.yaml` | | the annual program that they are part of, for `program`: see `src/site/markdown/program.md` |
                 """ : all;
     }
 

@@ -58,7 +58,9 @@ class ArchitectureTest {
 
     /** The rooms of the larger packages; each uses lines below its own only, so there is no circle. */
     private static final String ROOMS = """
-            program           -> program.bound program.design
+            program           -> program.calendar program.annual program.bound program.design
+            program.calendar  ->
+            program.annual    -> program.bound program.design
             program.bound     -> program.design
             program.design    ->
             input             -> input.proposal input.shapefile input.geopackage input.geojson input.fields input.layer
@@ -179,6 +181,7 @@ class ArchitectureTest {
         onlyIn("crs select", "org.geotools..");
         onlyIn("input output crs", "java.sql..");
         onlyIn("input output", "org.apache.commons.csv..");
+        onlyIn("output", "biweekly..", "com.github.mangstadt.vinnie..");
         onlyIn("cli", "picocli..");
     }
 

@@ -58,6 +58,19 @@ class MoneyTest {
         assertThat(effort.material().lubricantLiters()).isCloseTo(3 * 182.88 * 0.02, within(1e-9));
     }
 
+    /** By hand from the shipped rates: 5 persons at 95, 120 for traffic control, 160 for machines, 15 % overhead; 15 % more for labor by night. */
+    @Test
+    void anHourOnSiteCostsTheCrewAndWhatStandsThere() {
+        assertThat(EffortCase.span().effort().siteHourMoney())
+                .isCloseTo((5 * 95 + 120 + 160) * 1.15, within(1e-9));
+        assertThat(EffortCase.span()
+                        .permits(new Permits(
+                                List.of(), List.of(), List.of(), Map.of(ZoneRule.NIGHT_ONLY, new RuledPart(0, Optional.empty()))))
+                        .effort()
+                        .siteHourMoney())
+                .isCloseTo((5 * 95 * 1.15 + 120 + 160) * 1.15, within(1e-9));
+    }
+
     /** EPA WARM v16, exhibit 5-11: 0.76 t per short ton; a short ton is 907.18474 kg. */
     @Test
     void recyclingAvoidsWhatWarmSays() {

@@ -43,6 +43,7 @@ final class DataDictionary {
             Map.entry("ratio", "-"),
             Map.entry("unit", "see the column of the unit"),
             Map.entry("points", "points of 100"),
+            Map.entry("positions", "positions"),
             Map.entry("value", "0 to 1")));
 
     private static final String OPENING = """
@@ -155,6 +156,7 @@ final class DataDictionary {
         parts.add(ofCommand(
                 ConnectColumns.SECTIONS,
                 "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
+        AnnualWriter.tables().forEach(table -> parts.add(ofCommand(table, ofProgram(table))));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);
@@ -163,6 +165,11 @@ final class DataDictionary {
     /** Returns the section of a table that is none of a run. */
     private static String ofCommand(Table<?> table, String where) {
         return section(table).replaceFirst("\n\n", "\n\n" + where + " ");
+    }
+
+    private static String ofProgram(Table<?> table) {
+        String kind = table.geometry() == GeometryKind.NONE ? "a table" : "a layer";
+        return "Of `program`, as " + kind + " of `program.gpkg` and as `" + table.name() + ".csv`.";
     }
 
     private static String groups() {
@@ -270,6 +277,9 @@ final class DataDictionary {
         }
         if (column.name().endsWith("_n_per_m")) {
             return "N/m";
+        }
+        if (column.name().endsWith("_money_per_position")) {
+            return "currency of the rates per position";
         }
         if (column.name().endsWith("_money_per_cable")) {
             return "currency of the rates per cable";

@@ -110,14 +110,16 @@ class DataDictionaryTest {
     static Stream<Arguments> tables() {
         return Stream.concat(
                 ResultTables.ALL.stream().map(entry -> Arguments.of(entry.name(), entry.table(LAYOUT))),
-                Stream.of(
-                                MoveColumns.TABLE,
-                                PathColumns.PATHS,
-                                PathColumns.SECTIONS,
-                                CorridorColumns.CORRIDORS,
-                                CorridorColumns.SECTIONS,
-                                ConnectColumns.CONNECTIONS,
-                                ConnectColumns.SECTIONS)
+                Stream.concat(
+                                Stream.of(
+                                        MoveColumns.TABLE,
+                                        PathColumns.PATHS,
+                                        PathColumns.SECTIONS,
+                                        CorridorColumns.CORRIDORS,
+                                        CorridorColumns.SECTIONS,
+                                        ConnectColumns.CONNECTIONS,
+                                        ConnectColumns.SECTIONS),
+                                AnnualWriter.tables().stream())
                         .map(table -> Arguments.of(table.name(), table)));
     }
 }

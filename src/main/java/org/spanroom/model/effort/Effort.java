@@ -8,12 +8,14 @@ import java.util.OptionalDouble;
  *
  * @param stepHours site hours by step
  * @param costMoney cost of recovery by item
+ * @param siteHourMoney cost of one hour on site: crew, traffic control and machines, with overhead; what an hour that is shared saves
  */
 public record Effort(
         EffortQuantities quantities,
         WorkTime time,
         Amounts<EffortStep> stepHours,
         Amounts<CostItem> costMoney,
+        double siteHourMoney,
         MaterialFlow material,
         NewBuild newBuild) {
 

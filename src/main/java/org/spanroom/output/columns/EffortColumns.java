@@ -48,7 +48,13 @@ final class EffortColumns {
                         "shared_t_h",
                         2,
                         "Hours on site saved if an adjacent span at vault_b is done in the same shift.",
-                        time(WorkTime::sharedAtBHours)));
+                        time(WorkTime::sharedAtBHours)),
+                Column.real(
+                        "site_hour_money",
+                        "hour_money",
+                        2,
+                        "Cost of one hour on site: crew, traffic control and machines, with overhead.",
+                        effort(Effort::siteHourMoney)));
     }
 
     private static List<Column<RankedSpan>> materials() {

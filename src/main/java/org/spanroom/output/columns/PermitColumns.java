@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.spanroom.model.network.VaultUse;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
@@ -18,6 +19,24 @@ import org.spanroom.output.table.Column;
 
 /** The columns of spans and vaults about the permit zones they lie in, and which permits follow. */
 public final class PermitColumns {
+    /** In place of a day that a zone does not have, as ISO 8601-2 writes an open interval. */
+    public static final String OPEN_END = "..";
+
+    /** The only one of its form that later commands read back. */
+    public static final Column<RankedSpan> ZONE_DATES = Column.text(
+            "zone_dates",
+            "zone_dates",
+            "Zones with a first or last day that a vault of the span is in, also those that have not "
+                    + "begun: kind, first day, last day, e.g. event 2027-05-01/2027-05-09; joined by ;. An open "
+                    + "end is ..",
+            permits(p -> Stream.concat(p.touches().stream(), p.toCome().stream())
+                    .filter(ZoneTouch::atVault)
+                    .map(ZoneTouch::zone)
+                    .filter(zone -> zone.from().isPresent() || zone.until().isPresent())
+                    .map(PermitColumns::dates)
+                    .distinct()
+                    .collect(joining(";"))));
+
     private PermitColumns() {}
 
     static List<Column<RankedSpan>> all() {
@@ -51,12 +70,19 @@ public final class PermitColumns {
                                 + "first day, joined by ;. No other column counts them.",
                         permits(p ->
                                 p.toCome().stream().map(PermitColumns::toCome).collect(joining(";")))),
+                ZONE_DATES,
                 Column.real(
                         "zone_any_m",
                         "z_any_m",
                         3,
                         "Meters of the span inside any zone; where zones overlap they count once.",
                         permits(Permits::lengthM)));
+    }
+
+    /** Returns the kind of a zone and its days. */
+    private static String dates(Zone zone) {
+        return zone.kind() + " " + zone.from().map(LocalDate::toString).orElse(OPEN_END) + "/"
+                + zone.until().map(LocalDate::toString).orElse(OPEN_END);
     }
 
     /** Returns a zone that has not begun, with its first day. */

@@ -171,7 +171,17 @@ public final class SpanColumns {
             "new_duct_money",
             "further_duct_money",
             "new_build_lead_days",
-            "embargo_until");
+            "embargo_until",
+            "nights",
+            "shared_a_hours",
+            "shared_b_hours",
+            "site_hour_money",
+            "innerduct_out_kg",
+            "trench_avoided_m",
+            "bore_avoided_m",
+            "co2e_ice_kg",
+            "circuits_at_risk",
+            "zone_dates");
 
     /** Only in the table for later commands. */
     public static final Column<RankedSpan> FEASIBLE_DRAWS = Column.text(

@@ -1,0 +1,84 @@
+package org.spanroom.output.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.spanroom.output.RecordedProgram;
+
+/** What an annual program does with a span, and why. */
+public final class ExplanationProgram {
+    /** Spans of the reserve that are named as what would take a span's place. */
+    private static final int MOST_SHOWN = 3;
+
+    private ExplanationProgram() {}
+
+    /** Returns the tree of a span of which only the program is asked. */
+    public static ExplanationSection of(String spanId, RecordedProgram program) {
+        return new ExplanationParts()
+                .text("span_id", "", spanId)
+                .add(section(spanId, program))
+                .add(new ExplanationParts()
+                        .text("caution", "caution", Explanation.CAUTION)
+                        .section("", "Limits of these figures"))
+                .section("", "Span " + spanId);
+    }
+
+    /** Returns a tree with what the program does with its span, before the limits of the figures. */
+    public static ExplanationSection with(ExplanationSection tree, String spanId, RecordedProgram program) {
+        var parts = new ArrayList<>(tree.parts());
+        parts.add(parts.size() - 1, section(spanId, program));
+        return new ExplanationSection(tree.key(), tree.title(), parts);
+    }
+
+    private static ExplanationSection section(String spanId, RecordedProgram program) {
+        var parts = new ExplanationParts();
+        RecordedProgram.Planned planned = program.planned().get(spanId);
+        RecordedProgram.Reserved reserved = program.reserved().get(spanId);
+        if (planned != null) {
+            addPlanned(parts, planned, program);
+        } else if (reserved != null) {
+            parts.text("in_program", "in the program", "no").text("why_not", "because", reserved.whyNot());
+            reserved.place()
+                    .ifPresent(place -> parts.whole("reserve_place", "place in the reserve", place)
+                            .because("of " + reserveOf(program).size()));
+        } else {
+            parts.text("in_program", "in the program", "no")
+                    .text("why_not", "because", "it is no candidate: no span of the run, excluded, on the list must_not, done, or failed");
+        }
+        return parts.section("program", "Annual program");
+    }
+
+    private static void addPlanned(ExplanationParts parts, RecordedProgram.Planned planned, RecordedProgram program) {
+        parts.text("in_program", "in the program", "yes")
+                .whole("year", "year", planned.year())
+                .text("week", "week of", planned.week().toString())
+                .text("crew", "crew", planned.crew())
+                .whole("order", "place in the crew's week", planned.place())
+                .text("first_day", "first day", planned.firstDay().toString())
+                .text("last_day", "last day", planned.lastDay().toString())
+                .text("apply_by", "apply for permits by", planned.applyBy().toString())
+                .text("why", "because", planned.why())
+                .texts("connections", "connections that need it", planned.connections())
+                .texts("same_section", "spans of its section in the program", sameSection(planned, program))
+                .texts(
+                        "would_take_its_place",
+                        "if it fails, the reserve begins with",
+                        reserveOf(program).stream().limit(MOST_SHOWN).toList());
+    }
+
+    private static List<String> sameSection(RecordedProgram.Planned planned, RecordedProgram program) {
+        return program.planned().values().stream()
+                .filter(other -> other.sectionId().equals(planned.sectionId())
+                        && !other.spanId().equals(planned.spanId()))
+                .map(other -> other.spanId() + " (" + other.week() + ")")
+                .toList();
+    }
+
+    private static List<String> reserveOf(RecordedProgram program) {
+        return program.reserved().values().stream()
+                .filter(reserved -> reserved.place().isPresent())
+                .sorted(Comparator.comparingInt(reserved -> reserved.place().getAsInt()))
+                .map(RecordedProgram.Reserved::spanId)
+                .toList();
+    }
+}

@@ -1,0 +1,123 @@
+package org.spanroom.program;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.ProgramItem;
+import org.spanroom.model.program.ReserveItem;
+import org.spanroom.program.annual.Task;
+import org.spanroom.program.annual.YearProblem;
+
+/**
+ * The candidates that are not in a program: first those that can take the place of a span that fails, those that the draws choose most often
+ * first, then those that are worth most for their money.
+ */
+final class ReserveOrder {
+    private final ProgramInputs inputs;
+    private final YearProblem problem;
+    private final Map<Integer, Double> chosen;
+    private final Set<String> inProgram = new HashSet<>();
+    private final double highestMoney;
+
+    ReserveOrder(
+            ProgramInputs inputs,
+            YearProblem problem,
+            Map<Integer, Double> chosen,
+            List<ProgramItem> items) {
+        this.inputs = inputs;
+        this.problem = problem;
+        this.chosen = chosen;
+        double highest = 0;
+        for (ProgramItem item : items) {
+            inProgram.add(item.candidate().facts().spanId());
+            if (item.connections().isEmpty() && !item.candidate().isMust()) {
+                highest = Math.max(highest, moneyPerPosition(item.candidate(), item.budgetMoney()));
+            }
+        }
+        highestMoney = highest;
+    }
+
+    List<ReserveItem> list() {
+        var able = new ArrayList<Integer>();
+        var unable = new ArrayList<Integer>();
+        for (int task = 0; task < inputs.candidates().size(); task++) {
+            Candidate candidate = inputs.candidates().get(task);
+            if (!inProgram.contains(candidate.facts().spanId())) {
+                boolean isAble = isPossible(task) && candidate.worthMoney() > 0;
+                (isAble ? able : unable).add(task);
+            }
+        }
+        able.sort(Comparator.comparingDouble((Integer task) -> -chosen.getOrDefault(task, 0.0))
+                .thenComparingDouble(task -> -worthPerMoney(inputs.candidates().get(task))));
+        var items = new ArrayList<ReserveItem>();
+        able.forEach(task -> items.add(item(items.size() + 1, task)));
+        unable.forEach(task -> items.add(item(0, task)));
+        return items;
+    }
+
+    private boolean isPossible(int task) {
+        Task of = problem.tasks().get(task);
+        return of.firstYear() <= of.lastYear();
+    }
+
+    private static double worthPerMoney(Candidate candidate) {
+        return candidate.worthMoney() / Math.max(1, candidate.budgetMoney());
+    }
+
+    private static double moneyPerPosition(Candidate candidate, double money) {
+        int positions = candidate.facts().positionsGained();
+        return positions > 0 ? money / positions : 0;
+    }
+
+    private ReserveItem item(int place, int task) {
+        Candidate candidate = inputs.candidates().get(task);
+        Double often = chosen.get(task);
+        return new ReserveItem(
+                place,
+                candidate,
+                inputs.network().sections().get(candidate.section()).id(),
+                often == null ? OptionalDouble.empty() : OptionalDouble.of(often),
+                whyNot(task, candidate));
+    }
+
+    private String whyNot(int task, Candidate candidate) {
+        if (!isPossible(task)) {
+            return impossible(candidate);
+        }
+        if (candidate.worthMoney() <= 0) {
+            return candidate.facts().reasons().isEmpty()
+                    ? "it adds nothing that the objective counts"
+                    : "only a connection or a must brings it in: " + String.join(";", candidate.facts().reasons());
+        }
+        double money = moneyPerPosition(candidate, candidate.budgetMoney());
+        if (highestMoney > 0 && money > highestMoney) {
+            return String.format(
+                    Locale.ROOT,
+                    "a position costs %,.0f; the most expensive one in the program costs %,.0f",
+                    money,
+                    highestMoney);
+        }
+        return "other work is worth more for the budgets, hours and dates of the years";
+    }
+
+    private String impossible(Candidate candidate) {
+        boolean night = candidate.facts().isNight();
+        if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
+            return night ? "no crew works nights" : "no crew works days";
+        }
+        LocalDate last = inputs.rules()
+                .years()
+                .get(inputs.rules().years().size() - 1)
+                .until();
+        return candidate.notBefore().isAfter(last)
+                ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
+                : "no day of the program is open for it: stop windows, zone dates, change freezes";
+    }
+}

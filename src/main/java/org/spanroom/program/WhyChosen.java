@@ -1,0 +1,41 @@
+package org.spanroom.program;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.spanroom.model.Counted;
+import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.Connection;
+
+/** Why a span is in a program, in words. */
+final class WhyChosen {
+    private WhyChosen() {}
+
+    /**
+     * Returns the reasons, the decisive one first.
+     *
+     * @param needing the connections that need it
+     * @param shares the span before it, whose set-up it shares
+     * @param budgetMoney its cost against the budget, what it shares deducted
+     */
+    static String words(Candidate candidate, List<Connection> needing, Optional<String> shares, double budgetMoney) {
+        var reasons = new ArrayList<String>();
+        if (candidate.isMust()) {
+            reasons.add("it is on the list of musts");
+        }
+        if (!needing.isEmpty()) {
+            reasons.add("needed by " + String.join(", ", needing.stream().map(Connection::name).toList()));
+        }
+        int positions = candidate.facts().positionsGained();
+        if (candidate.worthMoney() > 0 && positions > 0) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "adds %s at %,.0f each",
+                    Counted.of(positions, "position"),
+                    budgetMoney / positions));
+        }
+        shares.ifPresent(span -> reasons.add("shares a set-up with " + span));
+        return String.join("; ", reasons);
+    }
+}

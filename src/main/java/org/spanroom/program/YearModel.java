@@ -1,0 +1,177 @@
+package org.spanroom.program;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.spanroom.model.program.CalendarRules;
+import org.spanroom.model.program.Candidate;
+import org.spanroom.model.program.Connection;
+import org.spanroom.model.program.CrewTeam;
+import org.spanroom.model.program.DuctNetwork;
+import org.spanroom.model.program.SectionOffer;
+import org.spanroom.model.program.YearBudget;
+import org.spanroom.program.annual.Connections;
+import org.spanroom.program.annual.SetUp;
+import org.spanroom.program.annual.Task;
+import org.spanroom.program.annual.Wish;
+import org.spanroom.program.annual.YearProblem;
+
+/** The candidates and connections of a program as a year problem. Candidate {@code i} is task {@code i}. */
+public final class YearModel {
+    private final ProgramInputs inputs;
+    private final WorkDays workDays;
+    private final YearProblem problem;
+
+    /** Puts the problem together. */
+    public YearModel(ProgramInputs inputs) {
+        this.inputs = inputs;
+        this.workDays = new WorkDays(inputs.rules());
+        var tasks = new ArrayList<Task>();
+        for (Candidate candidate : inputs.candidates()) {
+            tasks.add(task(candidate));
+        }
+        problem = new YearProblem(
+                limits(), tasks, 2 * inputs.network().vaults().size(), connections());
+    }
+
+    public YearProblem problem() {
+        return problem;
+    }
+
+    private List<List<Double>> limits() {
+        return inputs.budgets().stream()
+                .map(budget -> List.of(budget.money(), budget.crewHours()))
+                .toList();
+    }
+
+    private Task task(Candidate candidate) {
+        OptionalInt first = possible(candidate)
+                ? workDays.firstYear(candidate.notBefore(), candidate.closures())
+                : OptionalInt.empty();
+        OptionalInt last = workDays.lastYear(candidate.notBefore(), candidate.closures());
+        Integer planned = inputs.previous().get(candidate.facts().spanId());
+        var values = new ArrayList<Double>();
+        for (int year = 0; year < inputs.budgets().size(); year++) {
+            boolean isChange = planned != null && planned != year;
+            values.add(candidate.worthMoney() * inputs.laterRatio(year) - (isChange ? inputs.changeMoney() : 0));
+        }
+        return new Task(
+                values,
+                planned == null ? 0 : -inputs.changeMoney(),
+                List.of(candidate.budgetMoney(), candidate.recovery().siteHours()),
+                first.orElse(0),
+                first.isPresent() ? last.orElse(-1) : -1,
+                candidate.isMust(),
+                setUps(candidate));
+    }
+
+    /** Work by night needs a crew that works nights. */
+    private boolean possible(Candidate candidate) {
+        return inputs.rules().crews().stream().anyMatch(crew -> works(crew, candidate));
+    }
+
+    private static boolean works(CrewTeam crew, Candidate candidate) {
+        return crew.works(candidate.facts().isNight());
+    }
+
+    private List<SetUp> setUps(Candidate candidate) {
+        int a = place(candidate, candidate.facts().vaultA());
+        int b = place(candidate, candidate.facts().vaultB());
+        return List.of(
+                setUp(a, candidate.facts().sharedAHours(), candidate),
+                setUp(b, candidate.facts().sharedBHours(), candidate));
+    }
+
+    private static SetUp setUp(int place, double hours, Candidate candidate) {
+        double money = hours * candidate.facts().siteHourMoney() * candidate.budgetRatio();
+        return new SetUp(place, List.of(money, hours));
+    }
+
+    /** Work by day and work by night at one vault do not share its set-up. */
+    private int place(Candidate candidate, String vault) {
+        int number = inputs.network().find(vault).orElseThrow();
+        return 2 * number + (candidate.facts().isNight() ? 1 : 0);
+    }
+
+    private Optional<Connections> connections() {
+        if (inputs.connections().isEmpty()) {
+            return Optional.empty();
+        }
+        Map<Long, Integer> taskOf = new HashMap<>();
+        for (int task = 0; task < inputs.candidates().size(); task++) {
+            Candidate candidate = inputs.candidates().get(task);
+            taskOf.put(key(candidate.section(), candidate.bin()), task);
+        }
+        DuctNetwork network = inputs.network();
+        var tasks = new ArrayList<List<Integer>>();
+        var firstBuild = new ArrayList<Integer>();
+        var buildUses = new ArrayList<List<Double>>();
+        for (int number = 0; number < network.sections().size(); number++) {
+            SectionOffer section = network.sections().get(number);
+            var ofBins = new ArrayList<Integer>();
+            for (int bin = 0; bin < section.ducts().size(); bin++) {
+                ofBins.add(taskOf.getOrDefault(key(number, bin), -1));
+            }
+            tasks.add(ofBins);
+            LocalDate built = inputs.rules().readyOn().plusDays(section.newDuct().leadDays());
+            firstBuild.add(workDays.firstYear(built, List.of())
+                    .orElse(inputs.budgets().size()));
+            buildUses.add(List.of(
+                    inputs.budgetCost().applyAsDouble(section.newDuct().first()), 0.0));
+        }
+        return Optional.of(new Connections(
+                inputs.connectPlan().problem(),
+                tasks,
+                firstBuild,
+                buildUses,
+                inputs.connectPlan().usable().stream().map(this::wish).toList()));
+    }
+
+    private static long key(int section, int bin) {
+        return (long) section << 32 | bin;
+    }
+
+    private Wish wish(Connection connection) {
+        int years = inputs.budgets().size();
+        int last = connection.neededBy().map(this::yearOf).orElse(years - 1);
+        var values = new ArrayList<>(Collections.nCopies(years, 0.0));
+        for (int year = 0; year <= last; year++) {
+            values.set(
+                    year,
+                    inputs.servedRatio() * connection.value().orElse(0) * inputs.laterRatio(year));
+        }
+        return new Wish(values, connection.must(), last);
+    }
+
+    /** Returns the year that a day is in; -1 where it is before all, the last one where it is after all. */
+    private int yearOf(LocalDate day) {
+        List<CalendarRules.ProgramYear> years = inputs.rules().years();
+        int year = -1;
+        while (year + 1 < years.size() && !day.isBefore(years.get(year + 1).from())) {
+            year++;
+        }
+        return year;
+    }
+
+    /** Returns the hours on site that all crews have, by year. */
+    public static List<Double> crewHours(CalendarRules rules) {
+        var days = new WorkDays(rules);
+        var hours = new ArrayList<Double>();
+        for (int year = 0; year < rules.years().size(); year++) {
+            hours.add(days.crewHours(year));
+        }
+        return hours;
+    }
+
+    /** Returns the budgets with every limit of money multiplied. */
+    public static List<YearBudget> scaled(List<YearBudget> budgets, double ratio) {
+        return budgets.stream()
+                .map(budget -> new YearBudget(budget.money() * ratio, budget.crewHours()))
+                .toList();
+    }
+}
