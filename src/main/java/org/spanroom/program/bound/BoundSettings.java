@@ -19,7 +19,7 @@ public record BoundSettings(
     /** Beyond these, bounds rise by less than a thousandth. */
     private static final int MOST_STEPS = 1500;
 
-    private static final int MOST_CASES = 2000;
+    private static final int MOST_CASES = 400;
 
     /** Fewer do not raise the bound of a network so large that it would get fewer. */
     private static final int LEAST_CASES = 100;
@@ -35,6 +35,7 @@ public record BoundSettings(
 
     private static final int MOST_QUICK_NODES = 500;
     private static final long MOST_WORK = 6_000_000_000L;
+    private static final long MOST_QUICK_WORK = 100_000_000L;
 
     public BoundSettings {
         if (steps < 0
@@ -60,6 +61,14 @@ public record BoundSettings(
         int cases = (int) Math.min(MOST_CASES, WORK_OF_CASES / work);
         cases = cases < LEAST_CASES ? 0 : cases;
         return new BoundSettings(steps, cases, DEFAULT.endsOfTrunk, MOST_QUICK_LINKS, MOST_QUICK_NODES, 0);
+    }
+
+    /** Returns less work for a problem: for one of many bounds. */
+    public static BoundSettings quick(DesignProblem problem) {
+        long work =
+                Math.max(1, (long) problem.pieces().size() * problem.demands().size());
+        int steps = (int) Math.max(LEAST_STEPS, Math.min(DEFAULT.steps, MOST_QUICK_WORK / work));
+        return new BoundSettings(steps, 0, DEFAULT.endsOfTrunk, MOST_QUICK_LINKS, MOST_QUICK_NODES, 0);
     }
 
     /** Returns these with other steps. */
