@@ -65,7 +65,7 @@ final class ConditionPrices {
                         add("needed_by", connection.name(), inputs, config, withoutDay(connections, connection)));
         CrewTeam first = config.crews().get(0);
         var another = new ArrayList<>(config.crews());
-        another.add(new CrewTeam("additional crew", first.shiftsPerWeek(), first.hoursPerShift(), first.shifts()));
+        another.add(new CrewTeam("additional crew", first.shiftsPerWeek(), first.shiftHours(), first.shifts()));
         add("crew", "one additional crew like " + first.name(), inputs, config.withCrews(another), connections);
         return prices;
     }

@@ -161,7 +161,7 @@ public final class ProgramPlanner {
                 tasks.add(task);
             }
         });
-        tasks.sort(Comparator.comparingDouble(task -> attempt.orders().get(task).priority()
+        tasks.sort(Comparator.comparingDouble(task -> attempt.orders().get(task).priorityMoney()
                 / inputs.candidates().get(task).budgetMoney()));
         return tasks;
     }

@@ -27,7 +27,7 @@ final class WorkDays {
         for (LocalDate day = days.from(); !day.isAfter(days.until()); day = day.plusDays(1)) {
             if (!isClosed(day, rules.stops())) {
                 for (CrewTeam crew : rules.crews()) {
-                    hours += day.getDayOfWeek().getValue() <= crew.shiftsPerWeek() ? crew.hoursPerShift() : 0;
+                    hours += day.getDayOfWeek().getValue() <= crew.shiftsPerWeek() ? crew.shiftHours() : 0;
                 }
             }
         }

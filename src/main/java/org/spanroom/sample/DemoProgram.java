@@ -15,8 +15,8 @@ final class DemoProgram {
               - {money: 400000, crew_hours: }
 
             crews:
-              - {name: north crew, shifts_per_week: 4, hours_per_shift: 7.5, shifts: days}
-              - {name: south crew, shifts_per_week: 4, hours_per_shift: 7.5, shifts: either}
+              - {name: north crew, shifts_per_week: 4, shift_hours: 7.5, shifts: days}
+              - {name: south crew, shifts_per_week: 4, shift_hours: 7.5, shifts: either}
 
             stop_windows:
               - {name: winter stop, from: 12-15, until: 01-15, zone_kinds: []}

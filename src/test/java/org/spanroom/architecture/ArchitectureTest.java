@@ -92,7 +92,7 @@ class ArchitectureTest {
 
     /** The units that a double may carry in its name; a ratio, a score and a count-like weight have a word of their own. */
     private static final String UNITS =
-            "(.*(M|Mm|Mm2|Km|Deg|Rad|N|NPerM|NPerM2|KgPerM|KgPerM3|In|In2|Kg|Mpa|MPerS2|RadPerM|M3|Hours|PerHour|Money|PerCableM|Liters|Days|Ratio|Percent|Points|InUnit|S|Si))|rad|money|[A-Z0-9_]+_(HOURS|M|MM|MM2|KM|DEG|RAD|N|N_PER_M|N_PER_M2|KG_PER_M|KG_PER_M3|IN|M_PER_S2|RATIO|POINTS)";
+            "(.*(M|Mm|Mm2|Km|Deg|Rad|N|NPerM|NPerM2|KgPerM|KgPerM3|In|In2|Kg|Mpa|MPerS2|RadPerM|M3|Positions|Hours|PerHour|Money|PerCableM|Liters|Days|Ratio|Percent|Points|InUnit|S|Si))|rad|money|[A-Z0-9_]+_(HOURS|M|MM|MM2|KM|DEG|RAD|N|N_PER_M|N_PER_M2|KG_PER_M|KG_PER_M3|IN|M_PER_S2|RATIO|POINTS)";
 
     private static JavaClasses code;
 

@@ -51,7 +51,7 @@ class ProgramConfigTest {
         ProgramConfig config = read("""
                 first_day: 2027-02-01
                 crews:
-                  - {name: A, shifts_per_week: 5, hours_per_shift: 8, shifts: nights}
+                  - {name: A, shifts_per_week: 5, shift_hours: 8, shifts: nights}
                 stop_windows:
                   - {name: fair, from: 2027-05-01, until: 2027-05-09, zone_kinds: [event]}
                 """);
@@ -89,8 +89,8 @@ class ProgramConfigTest {
                 "years: [{mony: 1}]|unknown key 'mony'",
                 "first_day: 4.1.2027|first_day must be a date in the form 2027-01-04, was '4.1.2027'",
                 "crews: []|crews must name at least one crew",
-                "crews: [{name: A, shifts_per_week: 8, hours_per_shift: 7, shifts: days}]|shifts_per_week must be from 1 to 7",
-                "crews: [{name: A, shifts_per_week: 4, hours_per_shift: 7, shifts: dawn}]|'dawn' is not a valid value for shifts",
+                "crews: [{name: A, shifts_per_week: 8, shift_hours: 7, shifts: days}]|shifts_per_week must be from 1 to 7",
+                "crews: [{name: A, shifts_per_week: 4, shift_hours: 7, shifts: dawn}]|'dawn' is not a valid value for shifts",
                 "'stop_windows: [{name: w, from: 31-12, until: 01-31}]'|from must be a month and day such as 12-15, or a date",
                 "'stop_windows: [{name: w, from: 12-15, until: 2027-01-31}]'|until must be a month and day",
                 "'stop_windows: [{name: w, from: 2027-02-01, until: 2027-01-31}]'|until must not be before from",

@@ -36,7 +36,7 @@ final class ProgramFileChecker {
             "apply_by");
 
     /** A crew that works on the first days of each week. */
-    record Crew(String name, int shiftsPerWeek, double hoursPerShift) {}
+    record Crew(String name, int shiftsPerWeek, double shiftHours) {}
 
     /** Days from one to another, both included. */
     record Days(LocalDate from, LocalDate until) {
@@ -79,7 +79,7 @@ final class ProgramFileChecker {
             List<LocalDate> shifts) {
         /** Returns the hours of its last shift that are used when it ends. */
         double endHours() {
-            return startHours + siteHours - (shifts.size() - 1) * crew.hoursPerShift;
+            return startHours + siteHours - (shifts.size() - 1) * crew.shiftHours;
         }
     }
 
@@ -190,18 +190,18 @@ final class ProgramFileChecker {
 
     /** Its hours fill its shifts up to within the last one, and run over a week's end only if a week has not as many. */
     private void checkHours(Row row) {
-        if (row.startHours < 0 || row.endHours() > row.crew.hoursPerShift + ROUNDING_HOURS) {
+        if (row.startHours < 0 || row.endHours() > row.crew.shiftHours + ROUNDING_HOURS) {
             problems.add(row.span + ": hours above those of its shifts: " + row.siteHours + " after " + row.startHours
-                    + " in " + row.shifts.size() + " shifts of " + row.crew.hoursPerShift);
+                    + " in " + row.shifts.size() + " shifts of " + row.crew.shiftHours);
         }
         if (row.startHours > 0 && row.last.isAfter(row.first)) {
             problems.add(row.span + ": begins beside other work and goes on in the next shift");
         }
         if (row.endHours() < -ROUNDING_HOURS) {
             problems.add(row.span + ": has days without work: " + row.siteHours + " hours after " + row.startHours
-                    + " in " + row.shifts.size() + " shifts of " + row.crew.hoursPerShift);
+                    + " in " + row.shifts.size() + " shifts of " + row.crew.shiftHours);
         }
-        double weekHours = row.crew.shiftsPerWeek * row.crew.hoursPerShift;
+        double weekHours = row.crew.shiftsPerWeek * row.crew.shiftHours;
         if (row.siteHours + row.sharedHours <= weekHours - ROUNDING_HOURS
                 && weeks(row).size() > 1) {
             problems.add(row.span + ": runs over the end of a week");

@@ -7,10 +7,10 @@ import org.spanroom.model.Check;
  *
  * @param name what it is called
  * @param shiftsPerWeek how many shifts it works in a week, from Monday on, each on its own day
- * @param hoursPerShift hours on site in one of them
+ * @param shiftHours hours on site in one of them
  * @param shifts which shifts it works
  */
-public record CrewTeam(String name, int shiftsPerWeek, double hoursPerShift, Shifts shifts) {
+public record CrewTeam(String name, int shiftsPerWeek, double shiftHours, Shifts shifts) {
     /** Which shifts a crew works. A crew that works either works only days or only nights within one week. */
     public enum Shifts {
         DAYS,
@@ -19,7 +19,7 @@ public record CrewTeam(String name, int shiftsPerWeek, double hoursPerShift, Shi
     }
 
     public CrewTeam {
-        Check.positive("hoursPerShift", hoursPerShift);
+        Check.positive("shiftHours", shiftHours);
         if (shiftsPerWeek < 1 || shiftsPerWeek > 7) {
             throw new IllegalArgumentException("shiftsPerWeek must be from 1 to 7, was " + shiftsPerWeek);
         }

@@ -10,7 +10,7 @@ import org.spanroom.model.Check;
  * @param spanId the span
  * @param sectionId its section: spans of one section have the same two vaults
  * @param year number of the program's year in which it is to be done, from 0
- * @param priority work with a greater one is placed first where not all has room
+ * @param priorityMoney work with a greater one is placed first where not all has room
  * @param siteHours elapsed hours of the crew on site if it is done alone
  * @param night whether it must be done by night
  * @param vaultA the vault at one end
@@ -28,7 +28,7 @@ public record WorkOrder(
         String spanId,
         String sectionId,
         int year,
-        double priority,
+        double priorityMoney,
         double siteHours,
         boolean night,
         String vaultA,

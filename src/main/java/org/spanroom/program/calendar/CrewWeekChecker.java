@@ -98,7 +98,7 @@ final class CrewWeekChecker {
             }
         }
         LocalDate first = entry.days().get(0);
-        boolean isLong = order.siteHours() > crew.shiftsPerWeek() * crew.hoursPerShift() + ROUNDING_HOURS;
+        boolean isLong = order.siteHours() > crew.shiftsPerWeek() * crew.shiftHours() + ROUNDING_HOURS;
         if (isLong) {
             LocalDate day = first.with(DayOfWeek.MONDAY);
             while (day.isBefore(first) && !isShift(day)) {
@@ -130,8 +130,8 @@ final class CrewWeekChecker {
                     entry,
                     "begins after " + entry.startHours() + " hours of the shift, of which " + before + " are used");
         }
-        if (entry.startHours() < 0 || entry.startHours() >= crew.hoursPerShift()) {
-            report(entry, "begins after " + entry.startHours() + " hours of a shift of " + crew.hoursPerShift());
+        if (entry.startHours() < 0 || entry.startHours() >= crew.shiftHours()) {
+            report(entry, "begins after " + entry.startHours() + " hours of a shift of " + crew.shiftHours());
         }
         if (entry.startHours() > ROUNDING_HOURS && entry.days().size() > 1) {
             report(entry, "begins beside other work and goes on in the next shift");
@@ -142,7 +142,7 @@ final class CrewWeekChecker {
             if (!day.equals(first) && (left <= ROUNDING_HOURS / 2 || used > 0)) {
                 report(entry, "has no work on " + day + ", or the crew has other work then");
             }
-            double here = Math.min(left, crew.hoursPerShift() - used);
+            double here = Math.min(left, crew.shiftHours() - used);
             usedHours.put(day, used + here);
             left -= here;
         }

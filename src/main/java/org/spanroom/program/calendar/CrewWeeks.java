@@ -70,13 +70,13 @@ final class CrewWeeks {
         return rules.crews().get(crew);
     }
 
-    double hoursPerShift(int crew) {
-        return crew(crew).hoursPerShift();
+    double shiftHours(int crew) {
+        return crew(crew).shiftHours();
     }
 
     /** Returns the hours of a week of a crew without stop windows. */
     double usualWeekHours(int crew) {
-        return crew(crew).shiftsPerWeek() * crew(crew).hoursPerShift();
+        return crew(crew).shiftsPerWeek() * crew(crew).shiftHours();
     }
 
     /** Returns the days of a crew's shifts in a week, in order, without those in stop windows. Not to be changed. */
@@ -86,7 +86,7 @@ final class CrewWeeks {
 
     /** Returns the hours of a crew's shifts in a week. */
     double weekHours(int crew, int week) {
-        return shifts[crew][week].length * hoursPerShift(crew);
+        return shifts[crew][week].length * shiftHours(crew);
     }
 
     CalendarRules rules() {

@@ -46,14 +46,14 @@ final class OrderBook {
         double leastWeight = LEAST_WEIGHT_SHARE
                 * Math.max(
                         1,
-                        orders.stream().mapToDouble(WorkOrder::priority).max().orElse(0));
+                        orders.stream().mapToDouble(WorkOrder::priorityMoney).max().orElse(0));
         Map<String, Integer> vaults = new TreeMap<>();
         for (int number = 0; number < size; number++) {
             WorkOrder order = orders.get(number);
             note(number, order, rules);
             vaultA[number] = vaultNumber(vaults, order.vaultA());
             vaultB[number] = vaultNumber(vaults, order.vaultB());
-            weight[number] = Math.max(0, order.priority()) + leastWeight;
+            weight[number] = Math.max(0, order.priorityMoney()) + leastWeight;
             district[number] = order.district().isEmpty() ? NONE : districts.indexOf(order.district());
         }
         neighbors = findNeighbors(vaults.size());

@@ -48,7 +48,7 @@ final class WeekTiming {
         size = count;
         inHours = carriedHours;
         shifts = weeks.shifts(crew, week);
-        shiftHours = weeks.hoursPerShift(crew);
+        shiftHours = weeks.shiftHours(crew);
         usualWeekHours = weeks.usualWeekHours(crew);
         // Waiting so that set-ups are shared can take time that the orders behind need.
         if (!placeAll(true) && (!hasWaited || !placeAll(false))) {

@@ -2,7 +2,6 @@ package org.spanroom.program.annual;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.spanroom.program.design.DesignProblem;
 import org.spanroom.program.design.Spread;
 
 /** Cases worked by hand. */
@@ -114,14 +112,6 @@ class AnnualSolverTest {
         assertEquals(0, solve(new YearProblem(List.of(), List.of(), 0, Optional.empty())).bound(), 1e-6);
     }
 
-    @Test
-    void connectionsAreRefused() {
-        var network = new DesignProblem(1, List.of(), List.of());
-        var connections = new Connections(network, List.of(), List.of(), List.of(), List.of());
-        var problem = new YearProblem(limits(1), List.of(), 0, Optional.of(connections));
-
-        assertThrows(IllegalArgumentException.class, () -> solve(problem));
-    }
 
     /** Each fault of a plan is seen. */
     @Test

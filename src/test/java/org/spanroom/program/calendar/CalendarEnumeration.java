@@ -75,7 +75,7 @@ final class CalendarEnumeration {
         double mostPriority = priority;
         double mostHours = sharedHours;
         for (int order = 0; order < orders.size(); order++) {
-            mostPriority += isPlaced[order] ? 0 : orders.get(order).priority();
+            mostPriority += isPlaced[order] ? 0 : orders.get(order).priorityMoney();
             mostHours += isPlaced[order] ? 0 : mostShared[order];
         }
         return mostPriority < bestPriority - ROUNDING
@@ -86,7 +86,7 @@ final class CalendarEnumeration {
             int crew, int number, int start, double usedHours, int before, double priority, double sharedHours) {
         WorkOrder order = orders.get(number);
         CrewTeam team = rules.crews().get(crew);
-        if (usedHours > team.hoursPerShift() - ROUNDING) {
+        if (usedHours > team.shiftHours() - ROUNDING) {
             return;
         }
         double shared = usedHours > 0 && before >= 0 ? shared(orders.get(before), order) : 0;
@@ -94,8 +94,8 @@ final class CalendarEnumeration {
         double left = order.siteHours() - shared;
         double used = usedHours;
         int end = start;
-        while (left > team.hoursPerShift() - used + ROUNDING) {
-            left -= team.hoursPerShift() - used;
+        while (left > team.shiftHours() - used + ROUNDING) {
+            left -= team.shiftHours() - used;
             used = 0;
             end++;
             if (end == shifts.size()) {
@@ -121,7 +121,7 @@ final class CalendarEnumeration {
                 .toList();
         weeks.forEach(week -> inWork.merge(week + order.district(), 1, Integer::sum));
         isPlaced[number] = true;
-        goOn(crew, end, used + left, number, priority + order.priority(), sharedHours + shared);
+        goOn(crew, end, used + left, number, priority + order.priorityMoney(), sharedHours + shared);
         isPlaced[number] = false;
         weeks.forEach(week -> inWork.merge(week + order.district(), -1, Integer::sum));
         nights.forEach(nightOfCrewWeek::remove);
@@ -142,7 +142,7 @@ final class CalendarEnumeration {
         CrewTeam team = rules.crews().get(crew);
         LocalDate first = days.get(0);
         LocalDate week = first.with(DayOfWeek.MONDAY);
-        if (order.siteHours() <= team.shiftsPerWeek() * team.hoursPerShift() + ROUNDING) {
+        if (order.siteHours() <= team.shiftsPerWeek() * team.shiftHours() + ROUNDING) {
             return days.get(days.size() - 1).with(DayOfWeek.MONDAY).equals(week);
         }
         boolean isFirstShift = start == 0 || shiftsOf.get(crew).get(start - 1).isBefore(week);

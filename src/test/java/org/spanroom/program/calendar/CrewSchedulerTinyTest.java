@@ -53,7 +53,7 @@ class CrewSchedulerTinyTest {
             WorkCalendar calendar =
                     CrewScheduler.schedule(instance.rules(), instance.orders(), new SchedulerSettings(1, 300));
             double priority = calendar.entries().stream()
-                    .mapToDouble(entry -> entry.order().priority())
+                    .mapToDouble(entry -> entry.order().priorityMoney())
                     .sum();
             double sharedHours =
                     calendar.entries().stream().mapToDouble(Entry::sharedHours).sum();
