@@ -12,12 +12,27 @@ public final class ParallelRanges {
     private static final int RANGE = 256;
 
     private final int threads;
+    private final int range;
 
+    /** For work of which each number takes little time. */
     public ParallelRanges(int threads) {
+        this(threads, RANGE);
+    }
+
+    /**
+     * For work of any length.
+     *
+     * @param range how many numbers a thread takes at a time
+     */
+    public ParallelRanges(int threads, int range) {
+        if (range < 1) {
+            throw new IllegalArgumentException("range must be >= 1, was " + range);
+        }
         if (threads < 1) {
             throw new IllegalArgumentException("threads must be >= 1, was " + threads);
         }
         this.threads = threads;
+        this.range = range;
     }
 
     /** The work for the numbers {@code from} to {@code to - 1}. */
@@ -35,12 +50,12 @@ public final class ParallelRanges {
     public void run(int count, Supplier<RangeWork> workers) {
         var next = new AtomicInteger();
         Runnable taking = () -> take(count, next, workers.get());
-        ThreadTeam.run(count <= RANGE ? 1 : threads, taking, () -> next.set(count));
+        ThreadTeam.run(count <= range ? 1 : threads, taking, () -> next.set(count));
     }
 
-    private static void take(int count, AtomicInteger next, RangeWork work) {
-        for (int from = next.getAndAdd(RANGE); from < count && from >= 0; from = next.getAndAdd(RANGE)) {
-            work.on(from, Math.min(count - from, RANGE) + from);
+    private void take(int count, AtomicInteger next, RangeWork work) {
+        for (int from = next.getAndAdd(range); from < count && from >= 0; from = next.getAndAdd(range)) {
+            work.on(from, Math.min(count - from, range) + from);
         }
     }
 }

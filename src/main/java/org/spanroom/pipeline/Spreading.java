@@ -7,6 +7,9 @@ import org.spanroom.program.design.Spread;
 
 /** Spreads the work of a search or a bound over threads. */
 final class Spreading {
+    /** So that no thread waits long for the last one. */
+    private static final int RANGES_OF_THREAD = 8;
+
     private Spreading() {}
 
     /** Returns what does numbered work on so many threads. */
@@ -14,7 +17,9 @@ final class Spreading {
         return new Spread() {
             @Override
             public <W> void over(int count, Supplier<W> worker, ObjIntConsumer<W> work) {
-                new ParallelRanges(threads).run(count, () -> {
+                // Few numbers of much work: starts of a search, connections and sections of a bound.
+                int range = Math.max(1, count / (RANGES_OF_THREAD * threads));
+                new ParallelRanges(threads, range).run(count, () -> {
                     W own = worker.get();
                     return (from, to) -> {
                         for (int number = from; number < to; number++) {

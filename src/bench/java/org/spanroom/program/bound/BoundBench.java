@@ -36,10 +36,8 @@ final class BoundBench {
                 demands.isEmpty() ? 0 : demands.get(demands.size() - 1).group() + 1,
                 costMoney);
         var bound = new LagrangeBound(new TrunkNetwork(reduced, demands, trunks), Spread.ON_ONE_THREAD);
-        bound.start();
-        System.out.printf("%.1f s: start at %.0f%n", seconds() - start, bound.evaluate());
         double[] next = {1};
-        bound.run(costMoney, Integer.getInteger("steps", 1_000_000), () -> {
+        bound.run(costMoney, Integer.getInteger("steps", 1_000_000), DesignBound.FIRST_STEP, true, () -> {
             double now = seconds() - start;
             if (now > next[0]) {
                 next[0] *= 2;
@@ -51,7 +49,7 @@ final class BoundBench {
         if (reduced.links().size() <= BoundSettings.DEFAULT.mostLinks()
                 && NativeSolver.load().isEmpty()) {
             double before = seconds();
-            var settings = new BoundSettings(1000, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
+            var settings = new BoundSettings(1000, 0, 3, 200, Long.getLong("nodes", 2000), Long.getLong("program", 0));
             double money = DesignBound.program(reduced, demands, settings, costMoney, Spread.ON_ONE_THREAD)
                     .money()
                     .orElse(0);

@@ -6,11 +6,19 @@ import java.util.stream.IntStream;
 
 /** Works on all processors. */
 public final class ManyThreads {
-    /** On the common pool. */
+    /** Enough to keep all processors busy to the end, few enough that workers cost little. */
+    private static final int PARTS = 4 * Runtime.getRuntime().availableProcessors();
+
     public static final Spread SPREAD = new Spread() {
         @Override
         public <W> void over(int count, Supplier<W> worker, ObjIntConsumer<W> work) {
-            IntStream.range(0, count).parallel().forEach(number -> work.accept(worker.get(), number));
+            int parts = Math.min(count, PARTS);
+            IntStream.range(0, parts).parallel().forEach(part -> {
+                W own = worker.get();
+                for (int number = part; number < count; number += parts) {
+                    work.accept(own, number);
+                }
+            });
         }
     };
 

@@ -45,7 +45,7 @@ public record WishBound(double value, boolean areMustsRequired, boolean isWhole)
                 value += prizes;
                 continue;
             }
-            BoundSettings settings = BoundSettings.of(design);
+            BoundSettings settings = BoundSettings.quick(design);
             DesignBound bound = DesignBound.of(
                     design,
                     steps < 0 ? settings : settings.withSteps(steps),

@@ -12,6 +12,9 @@ final class CountBox {
     private final int[] stride;
     private final int size;
 
+    /** Of each vector its counts, row by row: divisions would take most of the time of a table. */
+    private final int[] counts;
+
     CountBox(int... most) {
         this.most = most.clone();
         this.stride = new int[most.length];
@@ -21,6 +24,12 @@ final class CountBox {
             product = Math.multiplyExact(product, most[k] + 1);
         }
         this.size = product;
+        this.counts = new int[size * most.length];
+        for (int i = 0; i < size; i++) {
+            for (int k = 0; k < most.length; k++) {
+                counts[i * most.length + k] = i / stride[k] % (most[k] + 1);
+            }
+        }
     }
 
     int classes() {
@@ -41,7 +50,7 @@ final class CountBox {
 
     /** Returns the count of one size in a numbered vector. */
     int count(int index, int k) {
-        return index / stride[k] % (most[k] + 1);
+        return counts[index * most.length + k];
     }
 
     /** Returns the number of a vector in the box. */

@@ -11,12 +11,12 @@ import org.spanroom.program.design.Spread;
 final class DualAscent {
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
-    private final double[][] prices;
+    private final Prices prices;
     private final Spread spread;
     private final CheapestWay finder;
     private final double[] slacks;
 
-    DualAscent(TrunkNetwork network, TrunkTable[] tables, double[][] prices, Spread spread) {
+    DualAscent(TrunkNetwork network, TrunkTable[] tables, Prices prices, Spread spread) {
         this.network = network;
         this.tables = tables;
         this.prices = prices;
@@ -28,7 +28,7 @@ final class DualAscent {
     /** Lets each demand in turn raise its prices. */
     void run() {
         for (int d = 0; d < network.demands.size(); d++) {
-            double present = finder.run(d, prices[d], network.demands.get(d).prize());
+            double present = finder.run(d, prices.now()[d], network.demands.get(d).prize());
             double left = network.demands.get(d).prize() - present;
             if (left > 0 && !Double.isInfinite(present)) {
                 findSlacks(d);
@@ -39,9 +39,10 @@ final class DualAscent {
     }
 
     private void findSlacks(int d) {
+        IntList[] active = prices.active();
         spread.over(tables.length, () -> new TrunkValue(network), (value, t) -> {
             for (int slot = 2 * t; slot < 2 * t + 2; slot++) {
-                slacks[slot] = network.isOpen(d, slot) ? value.slack(t, tables[t], prices, d, slot) : 0;
+                slacks[slot] = network.isOpen(d, slot) ? value.slack(t, tables[t], prices.now(), active[t], slot, d) : 0;
             }
         });
     }
@@ -52,7 +53,7 @@ final class DualAscent {
             if (network.isOpen(d, slot)) {
                 double before = slot >> 1 == network.rootTrunk[d] ? 0 : finder.distance(network.tail[slot]);
                 double after = slot >> 1 == network.targetTrunk[d] ? whole : finder.distance(network.head[slot]);
-                prices[d][slot] += Math.max(0, after - before);
+                prices.now()[d][slot] += Math.max(0, after - before);
             }
         }
     }

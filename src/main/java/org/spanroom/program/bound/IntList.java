@@ -29,4 +29,21 @@ final class IntList {
     int[] toArray() {
         return Arrays.copyOf(values, size);
     }
+
+    /** Returns an ascending list with a number added in its place, or this one if it is there already. */
+    IntList with(int value) {
+        int at = Arrays.binarySearch(values, 0, size, value);
+        if (at >= 0) {
+            return this;
+        }
+        var longer = new IntList();
+        for (int i = 0; i < -at - 1; i++) {
+            longer.add(values[i]);
+        }
+        longer.add(value);
+        for (int i = -at - 1; i < size; i++) {
+            longer.add(values[i]);
+        }
+        return longer;
+    }
 }

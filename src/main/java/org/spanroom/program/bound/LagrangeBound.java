@@ -1,7 +1,6 @@
 package org.spanroom.program.bound;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.spanroom.program.design.Spread;
 
@@ -13,13 +12,12 @@ import org.spanroom.program.design.Spread;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = 0.7;
-    private static final double FIRST_STEP = 0.5;
+    private static final double DEFLECTION = 0.85;
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = 12;
+    private static final int STALLS = 25;
 
-    /** Demands times trunks: above it, the ascent takes minutes. */
-    private static final long MOST_FOR_ASCENT = 500_000;
+    /** What counts as a rise, as a share of the bound. */
+    private static final double RISE_RATIO = 1e-6;
 
     /** Share of all amounts summed that rounding can amount to: 2^-53 for each of up to eight million sums. */
     private static final double ROUNDING_RATIO = 1e-9;
@@ -27,35 +25,51 @@ final class LagrangeBound {
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
     private final Spread spread;
-    private final double[][] prices;
-    private final double[][] velocities;
+    private final MoneyRange[] ranges;
+    private final Prices prices;
     private final double[] distances;
     private final int[][] ways;
     private final double[] values;
+    private final double[] moneys;
     private final double[] priceSums;
     private final int[][] chosen;
     private final boolean[][] cut;
+    private final Swings swings;
     private double bestMoney;
     private int iterations;
 
     LagrangeBound(TrunkNetwork network, Spread spread) {
+        this(network, TrunkTable.all(network), spread, allRanges(network.trunks.size()), new Prices(network));
+    }
+
+    /**
+     * Continues from known prices.
+     *
+     * @param ranges of each trunk, what its cost is in; the bound holds for designs in which all are
+     */
+    LagrangeBound(TrunkNetwork network, TrunkTable[] tables, Spread spread, MoneyRange[] ranges, Prices prices) {
         this.network = network;
+        this.tables = tables;
         this.spread = spread;
+        this.ranges = ranges;
+        this.prices = prices;
         int demands = network.demands.size();
         int trunks = network.trunks.size();
-        tables = new TrunkTable[trunks];
-        for (int t = 0; t < trunks; t++) {
-            tables[t] = new TrunkTable(network, t);
-        }
-        prices = new double[demands][2 * trunks];
-        velocities = new double[demands][2 * trunks];
         distances = new double[demands];
         ways = new int[demands][];
         values = new double[trunks];
+        moneys = new double[trunks];
         priceSums = new double[trunks];
         chosen = new int[trunks][];
         cut = new boolean[trunks][];
+        swings = new Swings(trunks);
         Arrays.fill(ways, new int[0]);
+    }
+
+    private static MoneyRange[] allRanges(int trunks) {
+        var ranges = new MoneyRange[trunks];
+        Arrays.fill(ranges, MoneyRange.ALL);
+        return ranges;
     }
 
     double bestMoney() {
@@ -66,17 +80,26 @@ final class LagrangeBound {
         return iterations;
     }
 
-    double[][] prices() {
+    Prices prices() {
         return prices;
     }
 
-    /** Finds prices to start from, unless that would take longer than steps that reach the same; returns whether it did. */
-    boolean start() {
-        if ((long) network.demands.size() * tables.length > MOST_FOR_ASCENT) {
-            return false;
-        }
+    TrunkTable[] tables() {
+        return tables;
+    }
+
+    MoneyRange[] ranges() {
+        return ranges;
+    }
+
+    Swings swings() {
+        return swings;
+    }
+
+    /** Finds prices to start from. */
+    void start() {
         new DualAscent(network, tables, prices, spread).run();
-        return true;
+        prices.keep();
     }
 
     /**
@@ -84,11 +107,13 @@ final class LagrangeBound {
      *
      * @param costMoney cost of a known design, or infinite: steps aim at it, the bound does not depend on it
      * @param most how many steps
+     * @param firstStep share of the way to that cost that the first steps go
+     * @param growing whether tables grow where prices ask for it
      * @param stop asked before each step
      * @return whether it ended by itself
      */
-    boolean run(double costMoney, int most, BooleanSupplier stop) {
-        double step = FIRST_STEP;
+    boolean run(double costMoney, int most, double firstStep, boolean growing, BooleanSupplier stop) {
+        double step = firstStep;
         int stalls = 0;
         for (int i = 0; i < most; i++) {
             if (stop.getAsBoolean()) {
@@ -100,16 +125,25 @@ final class LagrangeBound {
                 bestMoney = money;
                 return true;
             }
-            if (money > bestMoney * (1 + 1e-6)) {
+            if (money > bestMoney * (1 + RISE_RATIO)) {
                 stalls = 0;
             } else if (++stalls >= STALLS) {
                 step *= SHRINKING;
                 stalls = 0;
             }
-            bestMoney = Math.max(bestMoney, money);
-            growTables();
+            if (money > bestMoney) {
+                bestMoney = money;
+                prices.keep();
+            }
+            if (!DesignBound.isOpen(bestMoney, costMoney)) {
+                return true;
+            }
+            if (growing) {
+                growTables();
+            }
             double aim = Double.isInfinite(costMoney) ? bestMoney * 1.1 + 1 : costMoney;
-            if (!move(step * Math.max(aim - money, 1e-4 * aim))) {
+            double length = step * Math.max(aim - money, 1e-4 * aim);
+            if (!prices.move(length, DEFLECTION, ways, chosen, spread)) {
                 return true;
             }
         }
@@ -120,16 +154,20 @@ final class LagrangeBound {
     double evaluate() {
         int demands = network.demands.size();
         int trunks = network.trunks.size();
+        double[][] now = prices.now();
         spread.over(demands, () -> new CheapestWay(network), (finder, d) -> {
-            distances[d] = finder.run(d, prices[d], network.demands.get(d).prize());
+            distances[d] = finder.run(d, now[d], network.demands.get(d).prize());
             ways[d] = finder.way();
         });
+        IntList[] active = prices.active();
         spread.over(trunks, () -> new TrunkValue(network), (value, t) -> {
-            values[t] = value.run(t, tables[t], prices);
+            values[t] = value.run(t, tables[t], now, active[t], ranges[t]);
+            moneys[t] = value.money();
             priceSums[t] = value.priceSum();
             chosen[t] = value.chosen();
             cut[t] = value.cut();
         });
+        swings.add(moneys);
         double sum = 0;
         double amount = 0;
         for (double distance : distances) {
@@ -138,66 +176,12 @@ final class LagrangeBound {
         }
         for (int t = 0; t < trunks; t++) {
             sum += values[t];
-            amount += 2 * priceSums[t];
+            amount += 2 * priceSums[t] + moneys[t];
         }
         return Double.isInfinite(sum) ? sum : sum - ROUNDING_RATIO * amount;
     }
 
     private void growTables() {
-        for (int t = 0; t < tables.length; t++) {
-            tables[t].grow(cut[t]);
-        }
-    }
-
-    /** Moves the prices; false where ways and trunks agree, so that the bound is the cost of a design. */
-    private boolean move(double length) {
-        for (int d = 0; d < velocities.length; d++) {
-            double[] velocity = velocities[d];
-            for (int s = 0; s < velocity.length; s++) {
-                velocity[s] *= DEFLECTION;
-            }
-            for (int slot : ways[d]) {
-                velocity[slot] += 1;
-            }
-        }
-        for (int t = 0; t < chosen.length; t++) {
-            for (int code : chosen[t]) {
-                velocities[code >> 1][2 * t + (code & 1)] -= 1;
-            }
-        }
-        double square = squareOfMoves();
-        if (square < 1e-12) {
-            return false;
-        }
-        double factor = length / square;
-        for (int d = 0; d < prices.length; d++) {
-            for (int s = 0; s < prices[d].length; s++) {
-                if (velocities[d][s] != 0) {
-                    prices[d][s] = Math.max(0, prices[d][s] + factor * velocities[d][s]);
-                }
-            }
-        }
-        return true;
-    }
-
-    /** A price of 0 does not fall. */
-    private double squareOfMoves() {
-        double square = 0;
-        for (int d = 0; d < prices.length; d++) {
-            for (int s = 0; s < prices[d].length; s++) {
-                double velocity = velocities[d][s];
-                if ((prices[d][s] == 0 && velocity < 0) || Math.abs(velocity) < 1e-4) {
-                    velocities[d][s] = 0;
-                } else {
-                    square += velocity * velocity;
-                }
-            }
-        }
-        return square;
-    }
-
-    /** Returns the demands of a problem in their order here. */
-    List<RootedDemand> demands() {
-        return network.demands;
+        spread.over(tables.length, () -> tables, (all, t) -> all[t].grow(cut[t]));
     }
 }

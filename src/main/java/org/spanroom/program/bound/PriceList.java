@@ -4,6 +4,9 @@ import java.util.Arrays;
 
 /** Prices of slots, highest first once sorted. Not thread-safe. Reusable. */
 final class PriceList {
+    /** Of Shell's sort (from memory). */
+    private static final int[] GAPS = {57, 23, 10, 4, 1};
+
     private double[] prices = new double[16];
     private int[] codes = new int[16];
     private double[] sums = new double[17];
@@ -41,22 +44,33 @@ final class PriceList {
 
     /** Sorts by price, highest first; of one price the lower code. */
     void sort() {
-        for (int i = 1; i < count; i++) {
-            double price = prices[i];
-            int code = codes[i];
-            int j = i;
-            while (j > 0 && (prices[j - 1] < price || (prices[j - 1] == price && codes[j - 1] > code))) {
-                prices[j] = prices[j - 1];
-                codes[j] = codes[j - 1];
-                j--;
-            }
-            prices[j] = price;
-            codes[j] = code;
+        for (int gap : GAPS) {
+            sort(gap);
         }
         sums[0] = 0;
         for (int i = 0; i < count; i++) {
             sums[i + 1] = sums[i] + prices[i];
         }
+    }
+
+    private void sort(int gap) {
+        for (int i = gap; i < count; i++) {
+            double price = prices[i];
+            int code = codes[i];
+            int j = i;
+            while (j >= gap
+                    && (prices[j - gap] < price || (prices[j - gap] == price && codes[j - gap] > code))) {
+                prices[j] = prices[j - gap];
+                codes[j] = codes[j - gap];
+                j -= gap;
+            }
+            prices[j] = price;
+            codes[j] = code;
+        }
+    }
+
+    double price(int i) {
+        return prices[i];
     }
 
     int code(int i) {

@@ -14,7 +14,7 @@ import org.spanroom.program.design.Demand;
  * @param group number of the demands of one root and one size: there is a least design in which they do not pass a link in opposite
  *     directions, since two that do can exchange the rest of their ways
  */
-record RootedDemand(int root, int target, int size, int group, double prize) {
+record RootedDemand(int root, int target, int size, int group, double prize, int number) {
     /** Gives demands their roots, the end at which more demands of the same size end, and sorts them by size and root. */
     static List<RootedDemand> of(ReducedNetwork network) {
         Map<List<Integer>, Integer> endsAt = new TreeMap<>(
@@ -29,13 +29,15 @@ record RootedDemand(int root, int target, int size, int group, double prize) {
             int high = Math.max(demand.from(), demand.to());
             boolean lowIsRoot = endsAt.getOrDefault(List.of(demand.cables(), low), 0)
                     >= endsAt.getOrDefault(List.of(demand.cables(), high), 0);
+            int number = rooted.size();
             rooted.add(new RootedDemand(
-                    lowIsRoot ? low : high, lowIsRoot ? high : low, network.sizeOf(demand), 0, demand.prize()));
+                    lowIsRoot ? low : high, lowIsRoot ? high : low, network.sizeOf(demand), 0, demand.prize(), number));
         }
         rooted.sort(Comparator.comparingInt(RootedDemand::size)
                 .thenComparingInt(RootedDemand::root)
                 .thenComparingInt(RootedDemand::target)
-                .thenComparingDouble(RootedDemand::prize));
+                .thenComparingDouble(RootedDemand::prize)
+                .thenComparingInt(RootedDemand::number));
         return numbered(rooted);
     }
 
@@ -48,7 +50,7 @@ record RootedDemand(int root, int target, int size, int group, double prize) {
                     && sorted.get(i - 1).size() == demand.size()
                     && sorted.get(i - 1).root() == demand.root();
             group += same ? 0 : 1;
-            numbered.add(new RootedDemand(demand.root, demand.target, demand.size, group, demand.prize));
+            numbered.add(new RootedDemand(demand.root, demand.target, demand.size, group, demand.prize, demand.number));
         }
         return numbered;
     }

@@ -45,6 +45,10 @@ final class SizeChoice {
 
     /** Adds the prices of a group, by direction. */
     void addGroup(PriceList forward, PriceList backward) {
+        if (forward.count() <= 1 && backward.count() <= 1) {
+            addOne(forward, backward);
+            return;
+        }
         forward.sort();
         backward.sort();
         if (forward.isAlwaysAbove(backward)) {
@@ -56,6 +60,16 @@ final class SizeChoice {
         } else {
             addCrossing(forward, backward);
             total += Math.max(forward.count(), backward.count());
+        }
+    }
+
+    /** Of single prices the higher one is always better. */
+    private void addOne(PriceList forward, PriceList backward) {
+        boolean isForward = backward.count() == 0 || (forward.count() > 0 && forward.price(0) >= backward.price(0));
+        PriceList better = isForward ? forward : backward;
+        if (better.count() > 0) {
+            free.add(better.price(0), better.code(0));
+            total++;
         }
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.program.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -20,7 +21,7 @@ final class TrunkTable {
     private final List<int[]> sides;
 
     private CountBox box;
-    private double[][] costs;
+    private TrunkStates[] states;
 
     TrunkTable(TrunkNetwork network, int t) {
         this.network = network;
@@ -35,7 +36,14 @@ final class TrunkTable {
             most[k] = Math.min(FIRST_MOST, demandsOfSize[k]);
         }
         box = new CountBox(most);
-        costs = calculate();
+        states = calculate();
+    }
+
+    /** Returns the tables of all trunks. */
+    static TrunkTable[] all(TrunkNetwork network) {
+        var tables = new TrunkTable[network.trunks.size()];
+        Arrays.setAll(tables, t -> new TrunkTable(network, t));
+        return tables;
     }
 
     List<int[]> sides() {
@@ -46,8 +54,17 @@ final class TrunkTable {
         return box;
     }
 
-    double[][] costs() {
-        return costs;
+    /** Returns what can pass at which cost where the demands that end inside leave as the numbered choice of {@link #sides} says. */
+    TrunkStates states(int side) {
+        return states[side];
+    }
+
+    /** Returns the least cost of any state that is above an amount; infinite where there is none. */
+    double firstMoneyAbove(double money) {
+        return Arrays.stream(states)
+                .mapToDouble(each -> each.firstMoneyAbove(money))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Returns whether a table could be larger in one count. */
@@ -70,7 +87,7 @@ final class TrunkTable {
             }
         }
         if (larger) {
-            costs = calculate();
+            states = calculate();
         }
     }
 
@@ -111,7 +128,7 @@ final class TrunkTable {
         return false;
     }
 
-    private double[][] calculate() {
+    private TrunkStates[] calculate() {
         int[] most = new int[box.classes()];
         for (int k = 0; k < most.length; k++) {
             most[k] = box.most(k);
@@ -125,7 +142,7 @@ final class TrunkTable {
                 addPart(tables[s], partCosts, wider, added(sides.get(s), part));
             }
         }
-        return tables;
+        return Arrays.stream(tables).map(costs -> TrunkStates.of(box, costs)).toArray(TrunkStates[]::new);
     }
 
     private int[] added(int[] side, int part) {

@@ -16,9 +16,9 @@ final class TrunkValue {
     private final SizeChoice[] choices;
     private final PriceList forward = new PriceList();
     private final PriceList backward = new PriceList();
-    private final int[] counts;
     private final int[] bestCounts;
     private double least;
+    private double leastMoney;
 
     private final IntList chosen = new IntList();
     private final boolean[] cut;
@@ -31,7 +31,6 @@ final class TrunkValue {
         for (int k = 0; k < sizes; k++) {
             choices[k] = new SizeChoice();
         }
-        counts = new int[sizes];
         bestCounts = new int[sizes];
         cut = new boolean[sizes];
     }
@@ -40,20 +39,18 @@ final class TrunkValue {
      * Finds the least value.
      *
      * @param prices of each demand, of each slot
+     * @param active demands that pay a price, ascending
+     * @param range what the cost of the trunk is taken to be in
      */
-    double run(int t, TrunkTable table, double[][] prices) {
-        gather(t, table, prices);
-        least = 0;
+    double run(int t, TrunkTable table, double[][] prices, IntList active, MoneyRange range) {
+        gather(t, table, prices, active);
+        least = range.fromMoney();
+        leastMoney = range.fromMoney();
         int bestSide = TrunkNetwork.NONE;
         Arrays.fill(bestCounts, 0);
         for (int s = 0; s < table.sides().size(); s++) {
             double before = least;
-            search(
-                    table.box(),
-                    table.costs()[s],
-                    0,
-                    0,
-                    localPrice(t, table.sides().get(s), prices));
+            search(table.states(s), localPrice(t, table.sides().get(s), prices), range);
             if (least < before) {
                 bestSide = s;
             }
@@ -67,10 +64,10 @@ final class TrunkValue {
      *
      * @param prices of each demand, of each slot; left as they are
      */
-    double slack(int t, TrunkTable table, double[][] prices, int demand, int slot) {
+    double slack(int t, TrunkTable table, double[][] prices, IntList active, int slot, int demand) {
         double price = prices[demand][slot];
         prices[demand][slot] = price + ENFORCING;
-        double value = run(t, table, prices);
+        double value = run(t, table, prices, active.with(demand), MoneyRange.ALL);
         prices[demand][slot] = price;
         return Math.max(0, value + ENFORCING);
     }
@@ -78,6 +75,11 @@ final class TrunkValue {
     /** Returns the demands of the least value: twice the demand's number, plus 1 where it passes backward. */
     int[] chosen() {
         return chosen.toArray();
+    }
+
+    /** Returns the cost of the least value. */
+    double money() {
+        return leastMoney;
     }
 
     /** Returns of each size whether more demands are chosen than the table tells the cost of. */
@@ -90,25 +92,22 @@ final class TrunkValue {
         return priceSum;
     }
 
-    private void gather(int t, TrunkTable table, double[][] prices) {
+    private void gather(int t, TrunkTable table, double[][] prices, IntList active) {
         priceSum = 0;
         for (SizeChoice choice : choices) {
             choice.clear();
         }
-        forward.clear();
-        backward.clear();
         int[] groups = network.groupOf;
-        for (int d = 0; d < groups.length; d++) {
-            double priceForward = prices[d][2 * t];
-            double priceBackward = prices[d][2 * t + 1];
-            if (priceForward > 0 || priceBackward > 0) {
-                addPrices(t, d, priceForward, priceBackward);
+        int i = 0;
+        while (i < active.size()) {
+            int first = active.get(i);
+            forward.clear();
+            backward.clear();
+            while (i < active.size() && groups[active.get(i)] == groups[first]) {
+                int d = active.get(i++);
+                addPrices(t, d, prices[d][2 * t], prices[d][2 * t + 1]);
             }
-            if ((d + 1 == groups.length || groups[d + 1] != groups[d]) && forward.count() + backward.count() > 0) {
-                choices[network.sizeOf[d]].addGroup(forward, backward);
-                forward.clear();
-                backward.clear();
-            }
+            choices[network.sizeOf[first]].addGroup(forward, backward);
         }
         for (int k = 0; k < choices.length; k++) {
             choices[k].finish(table.box().most(k));
@@ -137,26 +136,28 @@ final class TrunkValue {
         return sum;
     }
 
-    /** Tries all counts of the sizes from one on; stops where the cost alone is above all that is still to be gained. */
-    private void search(CountBox box, double[] costs, int k, int index, double gain) {
-        if (k == choices.length) {
-            if (costs[index] - gain < least) {
-                least = costs[index] - gain;
-                System.arraycopy(counts, 0, bestCounts, 0, counts.length);
-            }
-            return;
+    /** Tries all states; stops where the cost alone is above all that is to be gained. */
+    private void search(TrunkStates states, double localGain, MoneyRange range) {
+        double mostGain = localGain;
+        for (SizeChoice choice : choices) {
+            mostGain += choice.best(choice.most());
         }
-        double mostGain = gain;
-        for (int j = k; j < choices.length; j++) {
-            mostGain += choices[j].best(choices[j].most());
-        }
-        for (int count = 0; count <= choices[k].most(); count++) {
-            int next = index + count * box.stride(k);
-            if (costs[next] - mostGain >= least) {
+        for (int state = 0; state < states.size(); state++) {
+            double money = Math.max(range.fromMoney(), states.money(state));
+            if (money - mostGain >= least || money >= range.belowMoney()) {
                 break;
             }
-            counts[k] = count;
-            search(box, costs, k + 1, next, gain + choices[k].best(count));
+            double value = money - localGain;
+            for (int k = 0; k < choices.length; k++) {
+                value -= choices[k].best(Math.min(states.count(state, k), choices[k].most()));
+            }
+            if (value < least) {
+                least = value;
+                leastMoney = money;
+                for (int k = 0; k < choices.length; k++) {
+                    bestCounts[k] = Math.min(states.count(state, k), choices[k].most());
+                }
+            }
         }
     }
 

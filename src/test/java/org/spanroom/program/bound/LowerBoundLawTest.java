@@ -57,11 +57,33 @@ class LowerBoundLawTest {
                 bound.start();
                 assertThat(bound.evaluate()).as("start, seed %d", seed).isLessThanOrEqualTo(least);
 
-                bound.run(least, 40, () -> false);
+                bound.run(least, 40, DesignBound.FIRST_STEP, true, () -> false);
 
                 assertThat(bound.bestMoney()).as("seed %d, ends %d", seed, ends).isLessThanOrEqualTo(least);
             }
         }
+    }
+
+    /** Cases leave out no design. With few steps before, so that there is a gap to split. */
+    @ParameterizedTest(name = "seeds from {0}")
+    @MethodSource("blocks")
+    void noBoundByCasesIsAboveTheLeastCost(long first) {
+        int raised = 0;
+        for (long seed = first; seed < first + A_BLOCK; seed++) {
+            DesignProblem problem = SmallProblems.draw(seed);
+            double least = Enumeration.least(problem);
+            TrunkNetwork network = network(problem, seed % 2 == 0 ? 0 : 3);
+            var root = new LagrangeBound(network, Spread.ON_ONE_THREAD);
+            root.run(least, 6, DesignBound.FIRST_STEP, true, () -> false);
+
+            var branching = new Branching(network, root, seed % 3 == 0 ? Double.POSITIVE_INFINITY : least);
+            branching.run(40, Spread.ON_ONE_THREAD, () -> false);
+
+            assertThat(branching.money()).as("seed %d", seed).isLessThanOrEqualTo(least);
+            assertThat(branching.money()).as("seed %d", seed).isGreaterThanOrEqualTo(root.bestMoney());
+            raised += branching.money() > root.bestMoney() + 1e-3 * least ? 1 : 0;
+        }
+        assertThat(raised).isPositive();
     }
 
     /** Not only prices that steps lead to: the bound holds at any. */
@@ -73,7 +95,7 @@ class LowerBoundLawTest {
             var random = new Random(seed);
             LagrangeBound bound = bound(problem, 3);
             for (int draw = 0; draw < 5; draw++) {
-                for (double[] prices : bound.prices()) {
+                for (double[] prices : bound.prices().now()) {
                     for (int slot = 0; slot < prices.length; slot++) {
                         prices[slot] = random.nextInt(3) == 0 ? 0 : random.nextDouble() * 40;
                     }
@@ -145,7 +167,7 @@ class LowerBoundLawTest {
 
     private static DesignBound whole(DesignProblem problem, Spread spread) {
         return DesignBound.of(
-                problem, BoundSettings.DEFAULT.withSteps(10), Double.POSITIVE_INFINITY, false, spread, () -> false);
+                problem, BoundSettings.DEFAULT.withSteps(5).withCases(20), Double.POSITIVE_INFINITY, false, spread, () -> false);
     }
 
     /** The search of solutions and the bound calculate the cost of a piece in two ways; they must agree. */
@@ -170,9 +192,12 @@ class LowerBoundLawTest {
     }
 
     private static LagrangeBound bound(DesignProblem problem, int ends) {
+        return new LagrangeBound(network(problem, ends), Spread.ON_ONE_THREAD);
+    }
+
+    private static TrunkNetwork network(DesignProblem problem, int ends) {
         ReducedNetwork reduced = Reduction.of(problem);
         List<RootedDemand> demands = RootedDemand.of(reduced);
-        return new LagrangeBound(
-                new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, ends)), Spread.ON_ONE_THREAD);
+        return new TrunkNetwork(reduced, demands, Absorption.of(reduced, demands, ends));
     }
 }
