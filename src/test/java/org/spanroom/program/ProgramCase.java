@@ -45,6 +45,7 @@ final class ProgramCase {
     private List<CrewTeam> crews = List.of(new CrewTeam("North", 5, 8, CrewTeam.Shifts.DAYS));
     private List<Closure> stops = List.of();
     private List<Double> moneyOfYears = List.of(1e6, 1e6);
+    private double mostHours = Double.POSITIVE_INFINITY;
     private double budgetRatio = 1;
     private double laterYearRatio = 0.9;
     private double servedRatio = 1;
@@ -102,6 +103,12 @@ final class ProgramCase {
         return this;
     }
 
+    /** Limits the hours on site of each year. */
+    ProgramCase mostHours(double hours) {
+        mostHours = hours;
+        return this;
+    }
+
     /** Sets what of a cost counts against the budget. */
     ProgramCase budgetRatio(double ratio) {
         budgetRatio = ratio;
@@ -134,7 +141,7 @@ final class ProgramCase {
         List<Double> hours = YearModel.crewHours(rules);
         var budgets = new ArrayList<YearBudget>();
         for (int year = 0; year < moneyOfYears.size(); year++) {
-            budgets.add(new YearBudget(moneyOfYears.get(year), hours.get(year)));
+            budgets.add(new YearBudget(moneyOfYears.get(year), Math.min(mostHours, hours.get(year))));
         }
         return new ProgramInputs(
                 network,
