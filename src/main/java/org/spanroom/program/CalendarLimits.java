@@ -79,21 +79,23 @@ final class CalendarLimits {
             for (int resource : RESOURCES) {
                 double excess = excess(uses, year, resource);
                 if (excess > 0) {
-                    lines.add(String.format(
-                            Locale.ROOT,
-                            "the musts of year %d take %s, %s more than the limit of %s: the calendar cannot share all the "
-                                    + "set-ups that the year plan shares",
-                            year + 1,
-                            amount(resource, uses.of(year, resource)),
-                            amount(resource, excess),
-                            amount(resource, problem.limits().get(year).get(resource))));
+                    lines.add(words(uses, year, resource, excess));
                 }
             }
         }
         return lines;
     }
 
-    private static String amount(int resource, double value) {
-        return String.format(Locale.ROOT, resource == YearProblem.MONEY ? "%,.0f of money" : "%,.1f crew-hours", value);
+    private String words(CalendarUses uses, int year, int resource, double excess) {
+        return String.format(
+                Locale.ROOT,
+                resource == YearProblem.MONEY
+                        ? "the musts of year %d cost %,.0f, %,.0f more than its budget of %,.0f"
+                        : "the musts of year %d take %,.1f crew-hours, %,.1f more than the %,.1f there",
+                year + 1,
+                uses.of(year, resource),
+                excess,
+                problem.limits().get(year).get(resource))
+                + ": the calendar cannot share all the set-ups that the year plan shares";
     }
 }

@@ -1,18 +1,17 @@
 package org.spanroom.program;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.ProgramItem;
 import org.spanroom.model.program.ReserveItem;
-import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.YearProblem;
 
 /**
@@ -50,7 +49,8 @@ final class ReserveOrder {
         for (int task = 0; task < inputs.candidates().size(); task++) {
             Candidate candidate = inputs.candidates().get(task);
             if (!inProgram.contains(candidate.facts().spanId())) {
-                boolean isAble = isPossible(task) && candidate.worthMoney() > 0;
+                boolean isAble = candidate.worthMoney() > 0
+                        && WhyImpossible.words(inputs, problem, task).isEmpty();
                 (isAble ? able : unable).add(task);
             }
         }
@@ -60,11 +60,6 @@ final class ReserveOrder {
         able.forEach(task -> items.add(item(items.size() + 1, task)));
         unable.forEach(task -> items.add(item(0, task)));
         return items;
-    }
-
-    private boolean isPossible(int task) {
-        Task of = problem.tasks().get(task);
-        return of.firstYear() <= of.lastYear();
     }
 
     private static double worthPerMoney(Candidate candidate) {
@@ -88,8 +83,9 @@ final class ReserveOrder {
     }
 
     private String whyNot(int task, Candidate candidate) {
-        if (!isPossible(task)) {
-            return impossible(candidate);
+        Optional<String> impossible = WhyImpossible.words(inputs, problem, task);
+        if (impossible.isPresent()) {
+            return impossible.get();
         }
         if (candidate.worthMoney() <= 0) {
             return candidate.facts().reasons().isEmpty()
@@ -105,19 +101,5 @@ final class ReserveOrder {
                     highestMoney);
         }
         return "other work is worth more for the budgets, hours and dates of the years";
-    }
-
-    private String impossible(Candidate candidate) {
-        boolean night = candidate.facts().isNight();
-        if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
-            return night ? "no crew works nights" : "no crew works days";
-        }
-        LocalDate last = inputs.rules()
-                .years()
-                .get(inputs.rules().years().size() - 1)
-                .until();
-        return candidate.notBefore().isAfter(last)
-                ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
-                : "no day of the program is open for it: stop windows, zone dates, change freezes";
     }
 }
