@@ -83,7 +83,7 @@ final class ProgramReport {
                 "spent",
                 "crew hrs",
                 "used",
-                "positions (9 of 10 draws: 1 of 10)");
+                "draws: 9 of 10 reach, 1 of 10 reaches");
         for (ProgramTotals totals : results.totals()) {
             if (totals.column().isEmpty() && totals.year() >= 0) {
                 year(totals);
@@ -109,7 +109,7 @@ final class ProgramReport {
                 results.spreads().stream()
                         .filter(spread -> spread.year() == totals.year())
                         .map(spread -> String.format(
-                                Locale.ROOT, "%.0f : %.0f", spread.lowPositions(), spread.highPositions()))
+                                Locale.ROOT, "%.0f, %.0f", spread.lowPositions(), spread.highPositions()))
                         .collect(Collectors.joining()));
     }
 
@@ -207,7 +207,7 @@ final class ProgramReport {
                         "%-22s not served: %s%s",
                         name,
                         Printable.of(row.whyNot()),
-                        row.takes().isEmpty() ? "" : ". It would take: " + Printable.of(row.takes()));
+                        row.takes().isEmpty() ? "" : "; " + Printable.of(row.takes()));
             }
         }
         rest(all.size(), 2 * MOST_SHOWN);

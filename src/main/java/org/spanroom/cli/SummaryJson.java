@@ -14,6 +14,7 @@ import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.output.JsonObject;
+import org.spanroom.output.PlanningCaution;
 import org.spanroom.output.WrittenResults;
 import org.spanroom.pipeline.CheckRun.CheckSummary;
 import org.spanroom.pipeline.CompareRun.CompareSummary;
@@ -22,7 +23,7 @@ import org.spanroom.pipeline.RescoreRun.RescoreSummary;
 
 /** The summaries of commands for programs. Keys are part of the interface; the page json-summaries.md explains each. */
 final class SummaryJson {
-    static final String CAUTION = "Planning figures only; they do not authorize vault entry or pulling.";
+    static final String CAUTION = PlanningCaution.TEXT;
 
     private static final int LENGTH_DECIMALS = 3;
     private static final int MONEY_DECIMALS = 2;

@@ -198,9 +198,7 @@ public final class ProgramRun {
                     noLibrary.isEmpty(),
                     request.threads(),
                     new YearWords(
-                            inputs.candidates(),
-                            inputs.connectPlan().usable(),
-                            recorded.config().rates().currency()));
+                            inputs, model.problem(), recorded.config().rates().currency()));
             this.whatIfs = new WhatIfs(solver);
         }
 

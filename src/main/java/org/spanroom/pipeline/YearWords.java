@@ -3,29 +3,34 @@ package org.spanroom.pipeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.Connection;
+import org.spanroom.program.ProgramInputs;
+import org.spanroom.program.WhyImpossible;
 import org.spanroom.program.annual.Shortage;
+import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.YearProblem;
 
 /** Why musts cannot be kept, in words. */
 final class YearWords {
-    private final List<Candidate> candidates;
-    private final List<Connection> connections;
+    private final ProgramInputs inputs;
+    private final YearProblem problem;
     private final String currency;
 
-    YearWords(List<Candidate> candidates, List<Connection> connections, String currency) {
-        this.connections = connections;
-        this.candidates = candidates;
+    /**
+     * Prepares.
+     *
+     * @param problem that of the inputs
+     */
+    YearWords(ProgramInputs inputs, YearProblem problem, String currency) {
+        this.inputs = inputs;
+        this.problem = problem;
         this.currency = currency;
     }
 
     /** Returns one sentence that says by how much. */
     String of(Shortage shortage) {
         if (shortage instanceof Shortage.NoYear none) {
-            Candidate candidate = candidates.get(none.task());
-            return "span " + candidate.facts().spanId() + " of must has no possible year: it cannot begin before "
-                    + candidate.notBefore() + ", or it alone exceeds each year's budget or hours";
+            return ofSpan(none.task());
         }
         if (shortage instanceof Shortage.MustsExceed musts) {
             return String.format(
@@ -51,15 +56,44 @@ final class YearWords {
         return ofConnection(shortage);
     }
 
+    private String ofSpan(int task) {
+        String who = "span " + inputs.candidates().get(task).facts().spanId() + " of must fits no year: ";
+        return who + WhyImpossible.words(inputs, problem, task).orElseGet(() -> tooLarge(problem.tasks().get(task)));
+    }
+
+    /** Where its years have days for it, it takes more than each of them has. */
+    private String tooLarge(Task task) {
+        var parts = new ArrayList<String>();
+        for (int resource = 0; resource < problem.resources(); resource++) {
+            double most = 0;
+            for (int year = task.firstYear(); year <= task.lastYear(); year++) {
+                most = Math.max(most, problem.limits().get(year).get(resource));
+            }
+            double takes = task.uses().get(resource);
+            if (takes > most) {
+                parts.add("it alone takes " + amount(resource, takes) + ", " + amount(resource, takes - most)
+                        + " more than the " + amount(resource, most) + " there at most");
+            }
+        }
+        return parts.isEmpty()
+                ? "years with enough money have too few crew-hours for it, and the other way round"
+                : String.join("; ", parts);
+    }
+
     private String ofConnection(Shortage shortage) {
         if (shortage instanceof Shortage.NoWay none) {
-            Connection connection = connections.get(none.demand());
+            Connection connection = inputs.connectPlan().usable().get(none.demand());
             return "connection " + connection.name() + ", a must, cannot be served"
                     + connection.neededBy().map(day -> " by " + day).orElse("") + ", whatever is done";
         }
         Shortage.NotServed missed = (Shortage.NotServed) shortage;
+<<<<<<< HEAD
         return "connection " + connections.get(missed.demand()).name()
                 + ", a must, is not served: on its way of least price " + shortBy(missed.shortBy());
+=======
+        return "connection " + inputs.connectPlan().usable().get(missed.demand()).name() + ", a must, is not served: on its way of least price "
+                + shortBy(missed.shortBy());
+>>>>>>> annual-tests
     }
 
     private String shortBy(List<Double> amounts) {

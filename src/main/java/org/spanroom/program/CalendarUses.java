@@ -57,4 +57,9 @@ final class CalendarUses {
     double hours(int year) {
         return hours[year];
     }
+
+    /** Returns what a year uses of a resource of the year problem. */
+    double of(int year, int resource) {
+        return resource == YearProblem.MONEY ? money[year] : hours[year];
+    }
 }

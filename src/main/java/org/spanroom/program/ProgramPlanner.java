@@ -1,13 +1,18 @@
 package org.spanroom.program;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+<<<<<<< HEAD
 import java.util.Objects;
+=======
+import java.util.Map;
+>>>>>>> annual-tests
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import org.spanroom.model.program.Connection;
 import org.spanroom.model.program.WorkCalendar;
 import org.spanroom.model.program.WorkOrder;
 import org.spanroom.program.annual.Task;
@@ -26,16 +31,18 @@ import org.spanroom.program.calendar.SchedulerSettings;
 public final class ProgramPlanner {
     private static final int MOST_ROUNDS = 4;
     private static final int MOST_TRIMS = 20;
-    private static final double TOLERANCE_RATIO = 1e-9;
 
     private final ProgramInputs inputs;
     private final YearProblem problem;
     private final YearSolver solver;
+    private final CalendarLimits limits;
+    private final Map<Integer, String> whyUnplaced = new HashMap<>();
 
     public ProgramPlanner(ProgramInputs inputs, YearProblem problem, YearSolver solver) {
         this.inputs = inputs;
         this.problem = problem;
         this.solver = solver;
+        this.limits = new CalendarLimits(inputs, problem);
     }
 
     /**
@@ -47,7 +54,7 @@ public final class ProgramPlanner {
      * @param yearValue the value of the year plan before the calendar
      * @param boundValue what no year plan can be worth more than
      * @param rounds how often the year problem was solved again
-     * @param shortfalls which musts are not in it, a line each
+     * @param shortfalls which musts are not in it, and which limits its musts exceed, a line each
      * @param isWhole whether no limit of time ended the work
      */
     public record Planned(
@@ -64,6 +71,9 @@ public final class ProgramPlanner {
     private record Attempt(
             YearPlan plan, SortedMap<Integer, WorkOrder> orders, WorkCalendar calendar, CalendarUses uses) {}
 
+    /** What came of one solution of the year problem. */
+    private record Found(Attempt fitting, YearSolver.Solved solved) {}
+
     /** Returns the program, or why there is none. */
     public Optional<Planned> plan(List<String> whyNot) {
         YearSolver.Solved first = solver.solve(problem, YearSolver.Effort.FULL);
@@ -73,32 +83,81 @@ public final class ProgramPlanner {
         }
         YearSolver.Solved now = first;
         YearProblem tightened = problem;
-        Optional<Attempt> best = Optional.empty();
+        Optional<Found> best = Optional.empty();
         int round = 0;
         while (now.plan().isPresent()) {
             Attempt attempt = attempt(now.plan().get());
+<<<<<<< HEAD
             Attempt fitting = trimmed(attempt);
             boolean agrees = fitting.plan().equals(attempt.plan());
             if (best.isEmpty() || value(fitting.plan()) > value(best.get().plan())) {
                 best = Optional.of(fitting);
             }
             if (agrees || round == MOST_ROUNDS) {
+=======
+            var found = new Found(trimmed(attempt), now);
+            if (best.isEmpty() || isBetter(found, best.get())) {
+                best = Optional.of(found);
+            }
+            if ((found.fitting() == attempt && limits.excessRatio(attempt.uses()) == 0) || round == MOST_ROUNDS) {
+>>>>>>> annual-tests
                 break;
             }
             round++;
             tightened = tightened(tightened, attempt);
             now = solver.solve(tightened, YearSolver.Effort.REPAIR);
         }
-        Attempt found = best.orElseThrow();
+        Found found = best.orElseThrow();
         return Optional.of(new Planned(
-                accounted(found),
-                found.orders(),
-                found.calendar(),
+                accounted(found.fitting()),
+                found.fitting().orders(),
+                found.fitting().calendar(),
                 value(first.plan().get()),
                 first.boundValue(),
                 round,
-                first.shortfalls(),
+                shortfalls(found),
                 first.isWhole()));
+    }
+
+    /** What lacks fewer musts is better, then what exceeds the limits by less, then what is worth more. */
+    private boolean isBetter(Found one, Found other) {
+        int fewer = lostMusts(other).size() - lostMusts(one).size();
+        if (fewer != 0) {
+            return fewer > 0;
+        }
+        double less = limits.excessRatio(other.fitting().uses())
+                - limits.excessRatio(one.fitting().uses());
+        return less != 0 ? less > 0 : value(one.fitting().plan()) > value(other.fitting().plan());
+    }
+
+    private List<String> shortfalls(Found found) {
+        var lines = new ArrayList<>(found.solved().shortfalls());
+        lines.addAll(lostMusts(found));
+        lines.addAll(limits.words(found.fitting().uses()));
+        return lines;
+    }
+
+    /** Returns the musts of the year plan that the calendar lost, a line each. */
+    private List<String> lostMusts(Found found) {
+        YearPlan before = found.solved().plan().orElseThrow();
+        YearPlan after = found.fitting().plan();
+        var lines = new ArrayList<String>();
+        for (int task = 0; task < problem.tasks().size(); task++) {
+            if (problem.tasks().get(task).isMust() && after.yearOf().get(task) == YearPlan.NEVER) {
+                lines.add("span " + inputs.candidates().get(task).facts().spanId()
+                        + " of must has no place in the calendar: " + whyUnplaced.getOrDefault(task, "no room"));
+            }
+        }
+        for (int demand = 0; demand < before.served().size(); demand++) {
+            Connection connection = inputs.connectPlan().usable().get(demand);
+            if (connection.must()
+                    && before.served().get(demand).isPresent()
+                    && after.served().get(demand).isEmpty()) {
+                lines.add("connection " + connection.name()
+                        + ", a must, is not served: its work has no place in the calendar");
+            }
+        }
+        return lines;
     }
 
     private Attempt attempt(YearPlan plan) {
@@ -115,7 +174,7 @@ public final class ProgramPlanner {
         for (int trim = 0; trim < MOST_TRIMS; trim++) {
             Set<Integer> dropped = unplaced(fitting);
             if (dropped.isEmpty()) {
-                dropped = aboveLimits(fitting);
+                dropped = limits.tooMuch(fitting.orders(), fitting.uses());
             }
             if (dropped.isEmpty()) {
                 return fitting;
@@ -125,18 +184,23 @@ public final class ProgramPlanner {
         return fitting;
     }
 
-    private static Set<Integer> unplaced(Attempt attempt) {
-        Set<String> spans = new HashSet<>();
-        attempt.calendar().unplaced().forEach(row -> spans.add(row.order().spanId()));
+    private Set<Integer> unplaced(Attempt attempt) {
+        Map<String, String> spans = new HashMap<>();
+        attempt.calendar()
+                .unplaced()
+                .forEach(row -> spans.put(row.order().spanId(), row.why()));
         Set<Integer> tasks = new HashSet<>();
         attempt.orders().forEach((task, order) -> {
-            if (spans.contains(order.spanId())) {
+            String why = spans.get(order.spanId());
+            if (why != null) {
                 tasks.add(task);
+                whyUnplaced.put(task, why);
             }
         });
         return tasks;
     }
 
+<<<<<<< HEAD
     /** Returns the work to be dropped of years that cost more than they have: that of the least priority for its money first. */
     private Set<Integer> aboveLimits(Attempt attempt) {
         Set<Integer> dropped = new HashSet<>();
@@ -169,11 +233,14 @@ public final class ProgramPlanner {
         return tasks;
     }
 
+=======
+>>>>>>> annual-tests
     /** Returns the problem with the limits of its years lower by what the calendar could not share, and without years in which work has no place. */
     private YearProblem tightened(YearProblem before, Attempt attempt) {
         Set<Integer> unplaced = unplaced(attempt);
-        var limits = new ArrayList<List<Double>>();
+        var lower = new ArrayList<List<Double>>();
         for (int year = 0; year < problem.years(); year++) {
+<<<<<<< HEAD
             double whole = problem.limits().get(year).get(YearProblem.MONEY);
             double money = before.limits().get(year).get(YearProblem.MONEY);
             double hours = before.limits().get(year).get(YearProblem.HOURS);
@@ -182,10 +249,13 @@ public final class ProgramPlanner {
             if (attempt.uses().money(year) > whole) {
                 money = Math.max(0, Math.min(money, whole - lost));
             }
+=======
+            double hours = lower(before, attempt, year, YearProblem.HOURS);
+>>>>>>> annual-tests
             if (isShortOfHours(attempt, unplaced, year)) {
                 hours = Math.min(hours, attempt.uses().hours(year));
             }
-            limits.add(List.of(money, hours));
+            lower.add(List.of(lower(before, attempt, year, YearProblem.MONEY), hours));
         }
         var tasks = new ArrayList<>(before.tasks());
         for (int task : unplaced) {
@@ -194,7 +264,17 @@ public final class ProgramPlanner {
                 tasks.set(task, without(tasks.get(task), order.year()));
             }
         }
-        return before.withLimits(limits).withTasks(tasks);
+        return before.withLimits(lower).withTasks(tasks);
+    }
+
+    private double lower(YearProblem before, Attempt attempt, int year, int resource) {
+        double limit = before.limits().get(year).get(resource);
+        if (limits.excess(attempt.uses(), year, resource) == 0) {
+            return limit;
+        }
+        double lost = attempt.uses().of(year, resource)
+                - attempt.plan().uses().get(year).get(resource);
+        return Math.max(0, Math.min(limit, problem.limits().get(year).get(resource) - lost));
     }
 
     private boolean isShortOfHours(Attempt attempt, Set<Integer> unplaced, int year) {

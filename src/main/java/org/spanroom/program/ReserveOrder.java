@@ -1,18 +1,17 @@
 package org.spanroom.program;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.spanroom.model.program.Candidate;
 import org.spanroom.model.program.ProgramItem;
 import org.spanroom.model.program.ReserveItem;
-import org.spanroom.program.annual.Task;
 import org.spanroom.program.annual.YearProblem;
 
 /**
@@ -46,7 +45,8 @@ final class ReserveOrder {
         for (int task = 0; task < inputs.candidates().size(); task++) {
             Candidate candidate = inputs.candidates().get(task);
             if (!inProgram.contains(candidate.facts().spanId())) {
-                boolean isAble = isPossible(task) && candidate.worthMoney() > 0;
+                boolean isAble = candidate.worthMoney() > 0
+                        && WhyImpossible.words(inputs, problem, task).isEmpty();
                 (isAble ? able : unable).add(task);
             }
         }
@@ -56,11 +56,6 @@ final class ReserveOrder {
         able.forEach(task -> items.add(item(items.size() + 1, task)));
         unable.forEach(task -> items.add(item(0, task)));
         return items;
-    }
-
-    private boolean isPossible(int task) {
-        Task of = problem.tasks().get(task);
-        return of.firstYear() <= of.lastYear();
     }
 
     private static double worthPerMoney(Candidate candidate) {
@@ -84,8 +79,9 @@ final class ReserveOrder {
     }
 
     private String whyNot(int task, Candidate candidate) {
-        if (!isPossible(task)) {
-            return impossible(candidate);
+        Optional<String> impossible = WhyImpossible.words(inputs, problem, task);
+        if (impossible.isPresent()) {
+            return impossible.get();
         }
         if (candidate.worthMoney() <= 0) {
             return candidate.facts().reasons().isEmpty()
@@ -103,6 +99,7 @@ final class ReserveOrder {
         }
         return "other work is worth more for the budgets, hours and dates of the years";
     }
+<<<<<<< HEAD
 
     private String impossible(Candidate candidate) {
         boolean night = candidate.facts().isNight();
@@ -115,4 +112,6 @@ final class ReserveOrder {
                 ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
                 : "no day of the program is open for it: stop windows, zone dates, change freezes";
     }
+=======
+>>>>>>> annual-tests
 }

@@ -38,8 +38,14 @@ public final class WhatIfs {
      * @param money what it spends
      */
     public record Amounts(double value, int positions, int connections, double money) {
-        /** Returns by how much this exceeds another, as the price of a condition. */
+        /**
+         * Returns by how much this exceeds another, as the price of a condition. The plan with the condition holds without it too, so that a price
+         * is never below 0: where the search found nothing better, it is 0.
+         */
         public PriceItem over(Amounts other, String kind, String name) {
+            if (value <= other.value) {
+                return new PriceItem(kind, name, 0, 0, 0, 0);
+            }
             return new PriceItem(
                     kind,
                     name,
@@ -171,7 +177,7 @@ public final class WhatIfs {
             double lost = base.value() - within.plan().get().value();
             return String.format(
                     Locale.ROOT,
-                    "within the budgets; the rest of the program would be worth %,.0f less",
+                    "to serve it, the rest of the program would be worth %,.0f less",
                     Math.max(0, lost));
         }
         YearSolver.Solved without = solver.solve(forced(problem, demand, true), YearSolver.Effort.QUICK);
@@ -179,10 +185,10 @@ public final class WhatIfs {
                 without.plan().filter(found -> found.served().get(demand).isPresent());
         return alone.map(found -> String.format(
                         Locale.ROOT,
-                        "more than the budgets: %,.0f for it alone, in year %s",
+                        "it alone would cost %,.0f by year %s, more than the budgets give",
                         amounts(inputs, found).money(),
                         found.served().get(demand).orElseThrow().year() + 1))
-                .orElse("no work of the program can serve it by then, whatever it costs");
+                .orElse("no work can serve it by then, whatever it costs");
     }
 
     /**

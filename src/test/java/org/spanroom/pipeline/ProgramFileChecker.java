@@ -19,7 +19,7 @@ import org.apache.commons.csv.CSVRecord;
  * Verifies the calendar that the program command writes, from the text of its CSV file and the inputs alone. Finds columns by name, in any
  * order, and passes over those that it does not know. Shares nothing with the program.
  */
-final class ProgramFileChecker {
+public final class ProgramFileChecker {
     /** Hours in the file are rounded. */
     private static final double ROUNDING_HOURS = 0.02;
 
@@ -36,10 +36,14 @@ final class ProgramFileChecker {
             "apply_by");
 
     /** A crew that works on the first days of each week. */
+<<<<<<< HEAD
     record Crew(String name, int shiftsPerWeek, double shiftHours) {}
+=======
+    public record Crew(String name, int shiftsPerWeek, double hoursPerShift) {}
+>>>>>>> annual-tests
 
     /** Days from one to another, both included. */
-    record Days(LocalDate from, LocalDate until) {
+    public record Days(LocalDate from, LocalDate until) {
         boolean hold(LocalDate day) {
             return !day.isBefore(from) && !day.isAfter(until);
         }
@@ -55,7 +59,7 @@ final class ProgramFileChecker {
      * @param districts of spans
      * @param mostInWork spans in work in one week, by district
      */
-    record Inputs(
+    public record Inputs(
             LocalDate readyOn,
             List<Crew> crews,
             List<Days> stops,
@@ -91,7 +95,7 @@ final class ProgramFileChecker {
     }
 
     /** Returns what is wrong in the text of a calendar's file, a line each; empty where nothing is. */
-    static List<String> problems(String csv, Inputs inputs) {
+    public static List<String> problems(String csv, Inputs inputs) {
         var checker = new ProgramFileChecker(inputs);
         List<Row> rows = checker.rows(csv);
         rows.forEach(checker::checkDays);
