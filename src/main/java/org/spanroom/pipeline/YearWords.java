@@ -87,13 +87,8 @@ final class YearWords {
                     + connection.neededBy().map(day -> " by " + day).orElse("") + ", whatever is done";
         }
         Shortage.NotServed missed = (Shortage.NotServed) shortage;
-<<<<<<< HEAD
-        return "connection " + connections.get(missed.demand()).name()
-                + ", a must, is not served: on its way of least price " + shortBy(missed.shortBy());
-=======
         return "connection " + inputs.connectPlan().usable().get(missed.demand()).name() + ", a must, is not served: on its way of least price "
                 + shortBy(missed.shortBy());
->>>>>>> annual-tests
     }
 
     private String shortBy(List<Double> amounts) {

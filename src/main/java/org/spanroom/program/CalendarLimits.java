@@ -67,7 +67,7 @@ final class CalendarLimits {
                 tasks.add(task);
             }
         });
-        tasks.sort(Comparator.comparingDouble(task -> orders.get(task).priority()
+        tasks.sort(Comparator.comparingDouble(task -> orders.get(task).priorityMoney()
                 / Math.max(1, inputs.candidates().get(task).budgetMoney())));
         return tasks;
     }

@@ -4,11 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-<<<<<<< HEAD
-import java.util.Objects;
-=======
 import java.util.Map;
->>>>>>> annual-tests
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -87,20 +83,11 @@ public final class ProgramPlanner {
         int round = 0;
         while (now.plan().isPresent()) {
             Attempt attempt = attempt(now.plan().get());
-<<<<<<< HEAD
-            Attempt fitting = trimmed(attempt);
-            boolean agrees = fitting.plan().equals(attempt.plan());
-            if (best.isEmpty() || value(fitting.plan()) > value(best.get().plan())) {
-                best = Optional.of(fitting);
-            }
-            if (agrees || round == MOST_ROUNDS) {
-=======
             var found = new Found(trimmed(attempt), now);
             if (best.isEmpty() || isBetter(found, best.get())) {
                 best = Optional.of(found);
             }
-            if ((found.fitting() == attempt && limits.excessRatio(attempt.uses()) == 0) || round == MOST_ROUNDS) {
->>>>>>> annual-tests
+            if ((found.fitting().plan().equals(attempt.plan()) && limits.excessRatio(attempt.uses()) == 0) || round == MOST_ROUNDS) {
                 break;
             }
             round++;
@@ -200,58 +187,12 @@ public final class ProgramPlanner {
         return tasks;
     }
 
-<<<<<<< HEAD
-    /** Returns the work to be dropped of years that cost more than they have: that of the least priority for its money first. */
-    private Set<Integer> aboveLimits(Attempt attempt) {
-        Set<Integer> dropped = new HashSet<>();
-        for (int year = 0; year < problem.years(); year++) {
-            double excess =
-                    attempt.uses().money(year) - problem.limits().get(year).get(YearProblem.MONEY);
-            if (excess > TOLERANCE_RATIO * Math.abs(attempt.uses().money(year))) {
-                for (int task : leastFirst(attempt, year)) {
-                    if (excess <= 0) {
-                        break;
-                    }
-                    dropped.add(task);
-                    excess -= inputs.candidates().get(task).budgetMoney();
-                }
-            }
-        }
-        return dropped;
-    }
-
-    private List<Integer> leastFirst(Attempt attempt, int year) {
-        var tasks = new ArrayList<Integer>();
-        attempt.orders().forEach((task, order) -> {
-            if (order.year() == year && !inputs.candidates().get(task).isMust()) {
-                tasks.add(task);
-            }
-        });
-        tasks.sort(Comparator.comparingDouble(
-                task -> Objects.requireNonNull(attempt.orders().get(task)).priorityMoney()
-                        / inputs.candidates().get(task).budgetMoney()));
-        return tasks;
-    }
-
-=======
->>>>>>> annual-tests
     /** Returns the problem with the limits of its years lower by what the calendar could not share, and without years in which work has no place. */
     private YearProblem tightened(YearProblem before, Attempt attempt) {
         Set<Integer> unplaced = unplaced(attempt);
         var lower = new ArrayList<List<Double>>();
         for (int year = 0; year < problem.years(); year++) {
-<<<<<<< HEAD
-            double whole = problem.limits().get(year).get(YearProblem.MONEY);
-            double money = before.limits().get(year).get(YearProblem.MONEY);
-            double hours = before.limits().get(year).get(YearProblem.HOURS);
-            double lost =
-                    attempt.uses().money(year) - attempt.plan().uses().get(year).get(YearProblem.MONEY);
-            if (attempt.uses().money(year) > whole) {
-                money = Math.max(0, Math.min(money, whole - lost));
-            }
-=======
             double hours = lower(before, attempt, year, YearProblem.HOURS);
->>>>>>> annual-tests
             if (isShortOfHours(attempt, unplaced, year)) {
                 hours = Math.min(hours, attempt.uses().hours(year));
             }

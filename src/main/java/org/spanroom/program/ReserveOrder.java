@@ -99,19 +99,4 @@ final class ReserveOrder {
         }
         return "other work is worth more for the budgets, hours and dates of the years";
     }
-<<<<<<< HEAD
-
-    private String impossible(Candidate candidate) {
-        boolean night = candidate.facts().isNight();
-        if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
-            return night ? "no crew works nights" : "no crew works days";
-        }
-        LocalDate last =
-                inputs.rules().years().get(inputs.rules().years().size() - 1).until();
-        return candidate.notBefore().isAfter(last)
-                ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
-                : "no day of the program is open for it: stop windows, zone dates, change freezes";
-    }
-=======
->>>>>>> annual-tests
 }

@@ -36,11 +36,7 @@ public final class ProgramFileChecker {
             "apply_by");
 
     /** A crew that works on the first days of each week. */
-<<<<<<< HEAD
-    record Crew(String name, int shiftsPerWeek, double shiftHours) {}
-=======
-    public record Crew(String name, int shiftsPerWeek, double hoursPerShift) {}
->>>>>>> annual-tests
+    public record Crew(String name, int shiftsPerWeek, double shiftHours) {}
 
     /** Days from one to another, both included. */
     public record Days(LocalDate from, LocalDate until) {

@@ -165,7 +165,7 @@ class WhatIfsTest {
     @Test
     void whatItTakesIsFirstSoughtWithinTheBudgets() {
         assertThat(takes(1_000, new ArrayList<>()))
-                .isEqualTo("within the budgets; the rest of the program would be worth 100 less");
+                .isEqualTo("to serve it, the rest of the program would be worth 100 less");
     }
 
     /** Without a limit of money only this connection is asked for: all else is worth nothing, and none of it is a must. */
@@ -173,7 +173,7 @@ class WhatIfsTest {
     void thenWithoutALimitOfMoneyForItAlone() {
         var asked = new ArrayList<YearProblem>();
 
-        assertThat(takes(1e9, asked)).isEqualTo("more than the budgets: 1,234 for it alone, in year 1");
+        assertThat(takes(1e9, asked)).isEqualTo("it alone would cost 1,234 by year 1, more than the budgets give");
         YearProblem alone = asked.get(1);
         assertThat(alone.limits().get(0).get(YearProblem.MONEY)).isInfinite();
         assertThat(alone.limits().get(0).get(YearProblem.HOURS)).isFinite();
@@ -197,7 +197,7 @@ class WhatIfsTest {
                 List.of(List.of(0.0, 0.0), List.of(0.0, 0.0)));
 
         assertThat(new WhatIfs(never).takes(inputs, problem, plan, new WhatIfs.Amounts(0, 0, 0, 0)))
-                .containsEntry("c", "no work of the program can serve it by then, whatever it costs")
+                .containsEntry("c", "no work can serve it by then, whatever it costs")
                 .containsKey("other");
     }
 }
