@@ -108,8 +108,8 @@ final class ProgramReport {
                 totals.siteHours(),
                 results.spreads().stream()
                         .filter(spread -> spread.year() == totals.year())
-                        .map(spread -> String.format(
-                                Locale.ROOT, "%.0f, %.0f", spread.lowPositions(), spread.highPositions()))
+                        .map(spread ->
+                                String.format(Locale.ROOT, "%.0f, %.0f", spread.lowPositions(), spread.highPositions()))
                         .collect(Collectors.joining()));
     }
 

@@ -32,8 +32,7 @@ final class YearSolving implements YearSolver {
         AnnualSettings full = AnnualSettings.of(problem).withSeed(seed);
         AnnualSettings settings = switch (effort) {
             case FULL -> full;
-            case REPAIR ->
-                full.quick(REPAIR_DIVISOR);
+            case REPAIR -> full.quick(REPAIR_DIVISOR);
             case QUICK -> full.quick(QUICK_DIVISOR);
         };
         AnnualResult result = AnnualSolver.solve(problem, settings, hasLibrary, spread, () -> false);

@@ -58,7 +58,9 @@ final class YearWords {
 
     private String ofSpan(int task) {
         String who = "span " + inputs.candidates().get(task).facts().spanId() + " of must fits no year: ";
-        return who + WhyImpossible.words(inputs, problem, task).orElseGet(() -> tooLarge(problem.tasks().get(task)));
+        return who
+                + WhyImpossible.words(inputs, problem, task)
+                        .orElseGet(() -> tooLarge(problem.tasks().get(task)));
     }
 
     /** Where its years have days for it, it takes more than each of them has. */
@@ -87,8 +89,9 @@ final class YearWords {
                     + connection.neededBy().map(day -> " by " + day).orElse("") + ", whatever is done";
         }
         Shortage.NotServed missed = (Shortage.NotServed) shortage;
-        return "connection " + inputs.connectPlan().usable().get(missed.demand()).name() + ", a must, is not served: on its way of least price "
-                + shortBy(missed.shortBy());
+        return "connection "
+                + inputs.connectPlan().usable().get(missed.demand()).name()
+                + ", a must, is not served: on its way of least price " + shortBy(missed.shortBy());
     }
 
     private String shortBy(List<Double> amounts) {

@@ -88,14 +88,14 @@ final class CalendarLimits {
 
     private String words(CalendarUses uses, int year, int resource, double excess) {
         return String.format(
-                Locale.ROOT,
-                resource == YearProblem.MONEY
-                        ? "the musts of year %d cost %,.0f, %,.0f more than its budget of %,.0f"
-                        : "the musts of year %d take %,.1f crew-hours, %,.1f more than the %,.1f there",
-                year + 1,
-                uses.of(year, resource),
-                excess,
-                problem.limits().get(year).get(resource))
+                        Locale.ROOT,
+                        resource == YearProblem.MONEY
+                                ? "the musts of year %d cost %,.0f, %,.0f more than its budget of %,.0f"
+                                : "the musts of year %d take %,.1f crew-hours, %,.1f more than the %,.1f there",
+                        year + 1,
+                        uses.of(year, resource),
+                        excess,
+                        problem.limits().get(year).get(resource))
                 + ": the calendar cannot share all the set-ups that the year plan shares";
     }
 }

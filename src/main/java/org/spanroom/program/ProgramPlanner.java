@@ -87,7 +87,8 @@ public final class ProgramPlanner {
             if (best.isEmpty() || isBetter(found, best.get())) {
                 best = Optional.of(found);
             }
-            if ((found.fitting().plan().equals(attempt.plan()) && limits.excessRatio(attempt.uses()) == 0) || round == MOST_ROUNDS) {
+            if ((found.fitting().plan().equals(attempt.plan()) && limits.excessRatio(attempt.uses()) == 0)
+                    || round == MOST_ROUNDS) {
                 break;
             }
             round++;
@@ -114,7 +115,9 @@ public final class ProgramPlanner {
         }
         double less = limits.excessRatio(other.fitting().uses())
                 - limits.excessRatio(one.fitting().uses());
-        return less != 0 ? less > 0 : value(one.fitting().plan()) > value(other.fitting().plan());
+        return less != 0
+                ? less > 0
+                : value(one.fitting().plan()) > value(other.fitting().plan());
     }
 
     private List<String> shortfalls(Found found) {
@@ -173,9 +176,7 @@ public final class ProgramPlanner {
 
     private Set<Integer> unplaced(Attempt attempt) {
         Map<String, String> spans = new HashMap<>();
-        attempt.calendar()
-                .unplaced()
-                .forEach(row -> spans.put(row.order().spanId(), row.why()));
+        attempt.calendar().unplaced().forEach(row -> spans.put(row.order().spanId(), row.why()));
         Set<Integer> tasks = new HashSet<>();
         attempt.orders().forEach((task, order) -> {
             String why = spans.get(order.spanId());

@@ -176,9 +176,7 @@ public final class WhatIfs {
                 && within.plan().get().served().get(demand).isPresent()) {
             double lost = base.value() - within.plan().get().value();
             return String.format(
-                    Locale.ROOT,
-                    "to serve it, the rest of the program would be worth %,.0f less",
-                    Math.max(0, lost));
+                    Locale.ROOT, "to serve it, the rest of the program would be worth %,.0f less", Math.max(0, lost));
         }
         YearSolver.Solved without = solver.solve(forced(problem, demand, true), YearSolver.Effort.QUICK);
         Optional<YearPlan> alone =

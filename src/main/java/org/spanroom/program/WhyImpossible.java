@@ -23,10 +23,8 @@ public final class WhyImpossible {
         if (inputs.rules().crews().stream().noneMatch(crew -> crew.works(night))) {
             return night ? "no crew works nights" : "no crew works days";
         }
-        LocalDate last = inputs.rules()
-                .years()
-                .get(inputs.rules().years().size() - 1)
-                .until();
+        LocalDate last =
+                inputs.rules().years().get(inputs.rules().years().size() - 1).until();
         return candidate.notBefore().isAfter(last)
                 ? "it cannot begin before " + candidate.notBefore() + "; the program ends on " + last
                 : "no day of the program is open for it: stop windows, zone dates, change freezes";

@@ -101,8 +101,8 @@ class ProgramCommandTest {
     }
 
     private static CommandRun program(Path config, Path output, String... options) {
-        var args = new ArrayList<>(List.of(
-                "program", run.toString(), "--config", config.toString(), "--output", output.toString()));
+        var args = new ArrayList<>(
+                List.of("program", run.toString(), "--config", config.toString(), "--output", output.toString()));
         args.addAll(List.of(options));
         return CommandRun.of(args.toArray(String[]::new));
     }
@@ -137,8 +137,11 @@ class ProgramCommandTest {
 
     /** Returns the rows of all spans of the run, by their names. */
     private static Map<String, CSVRecord> spans() {
-        CSVFormat format =
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
         try (var in = new GZIPInputStream(Files.newInputStream(run.resolve("run_spans.csv.gz")));
                 var parser = format.parse(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)))) {
             var rows = new HashMap<String, CSVRecord>();
@@ -284,8 +287,11 @@ class ProgramCommandTest {
                 .isEqualTo("needed by 2027-01-10, before the program begins on 2027-02-01");
         assertThat(rows.get("lost").get("why_not")).startsWith("no span of the run ends at vault X9");
         for (CSVRecord row : rows.values()) {
-            assertThat(row.get("served_year").isEmpty()).isNotEqualTo(row.get("why_not").isEmpty());
-            for (String span : row.get("recover_spans").isEmpty() ? List.<String>of() : List.of(row.get("recover_spans").split(";"))) {
+            assertThat(row.get("served_year").isEmpty())
+                    .isNotEqualTo(row.get("why_not").isEmpty());
+            for (String span : row.get("recover_spans").isEmpty()
+                    ? List.<String>of()
+                    : List.of(row.get("recover_spans").split(";"))) {
                 assertThat(years).containsKey(span);
                 assertThat(years.get(span)).isLessThanOrEqualTo(whole(row, "served_year"));
             }
@@ -302,8 +308,9 @@ class ProgramCommandTest {
                 .isLessThanOrEqualTo(account.get("bound_money").asDouble() + 0.01);
         assertThat(account.get("gap_pct").asDouble()).isBetween(0.0, 100.0);
         assertThat(account.get("years")).hasSize(2);
-        account.get("years").forEach(year -> assertThat(year.get("spent_money").asDouble())
-                .isLessThanOrEqualTo(year.get("budget_money").asDouble() + 0.01));
+        account.get("years")
+                .forEach(year -> assertThat(year.get("spent_money").asDouble())
+                        .isLessThanOrEqualTo(year.get("budget_money").asDouble() + 0.01));
         account.get("files").forEach(file -> assertThat(Path.of(file.asText())).isRegularFile());
     }
 
@@ -322,7 +329,12 @@ class ProgramCommandTest {
                 .isGreaterThan(number(curve.get(0), "value_money"));
         assertThat(csv(whole.resolve("prices.csv")))
                 .extracting(row -> row.get("kind") + " " + row.get("name"))
-                .contains("must " + MUST, "must_not " + MUST_NOT, "stop_window summer", "change_freeze freeze", "needed_by north");
+                .contains(
+                        "must " + MUST,
+                        "must_not " + MUST_NOT,
+                        "stop_window summer",
+                        "change_freeze freeze",
+                        "needed_by north");
     }
 
     /** Lines end with CR LF and have at most 75 bytes, each event has a name of its own and a day, and what begins ends. */
@@ -332,7 +344,8 @@ class ProgramCommandTest {
 
         assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
         assertThat(text.split("\r\n"))
-                .allSatisfy(line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
+                .allSatisfy(line ->
+                        assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
         var open = new ArrayList<String>();
         var names = new ArrayList<String>();
         int events = 0;
@@ -370,7 +383,8 @@ class ProgramCommandTest {
 
         assertThat(states.get(1)).isEqualTo(states.get(0));
         assertThat(states.get(2)).isEqualTo(states.get(0));
-        for (String table : List.of("program.csv", "reserve.csv", "totals.csv", "curve.csv", "prices.csv", "program.ics")) {
+        for (String table :
+                List.of("program.csv", "reserve.csv", "totals.csv", "curve.csv", "prices.csv", "program.ics")) {
             assertThat(output.resolve(table)).hasSameBinaryContentAs(whole.resolve(table));
         }
     }
@@ -418,12 +432,13 @@ class ProgramCommandTest {
     /** A program that keeps to the one before: what failed goes, what has been done goes, all else keeps its year. */
     @Test
     void whatFailedGoesAndTheRestKeepsItsYear() throws IOException {
-        String config = WHOLE + "connections: table.csv\nprevious: '" + whole.toString().replace('\\', '/')
-                + "'\nchange_money: 1000000\n";
+        String config = WHOLE + "connections: table.csv\nprevious: '"
+                + whole.toString().replace('\\', '/') + "'\nchange_money: 1000000\n";
         Files.writeString(folder.resolve("table.csv"), CONNECTIONS);
         Map<String, Integer> planned = years(whole);
         String failed = csv(whole.resolve("program.csv")).stream()
-                .filter(row -> row.get("year").equals("1") && !row.get("connections").isEmpty())
+                .filter(row ->
+                        row.get("year").equals("1") && !row.get("connections").isEmpty())
                 .map(row -> row.get("span_id"))
                 .findFirst()
                 .orElseThrow();
@@ -445,18 +460,15 @@ class ProgramCommandTest {
     /** Positions of a span that is done are free: a connection of its section is served before any work, at no cost. */
     @Test
     void whatIsDoneServesConnections() throws IOException {
-        Path table =
-                Files.writeString(folder.resolve("done.csv"), "name,from,to,cables,value,needed_by,must\nc,V10,V11,9,5000,,yes\n");
+        Path table = Files.writeString(
+                folder.resolve("done.csv"), "name,from,to,cables,value,needed_by,must\nc,V10,V11,9,5000,,yes\n");
 
         CommandRun found = program(
-                CREWS + "years: [{money: 12000}]\n",
-                "--done",
-                "H10-2:V10:V11",
-                "--connections",
-                table.toString());
+                CREWS + "years: [{money: 12000}]\n", "--done", "H10-2:V10:V11", "--connections", table.toString());
 
         assertThat(found.exitCode()).as(found.err()).isZero();
-        CSVRecord row = csv(folder.resolve("out").resolve("program_connections.csv")).get(0);
+        CSVRecord row =
+                csv(folder.resolve("out").resolve("program_connections.csv")).get(0);
         assertThat(row.get("served_year")).isEqualTo("1");
         assertThat(row.get("cost_share_money")).isEqualTo("0.00");
         assertThat(row.get("recover_spans")).isEmpty();
@@ -522,13 +534,16 @@ class ProgramCommandTest {
         String shared = lines.contains("crews") ? "" : CREWS;
 
         CommandRun found = program(
-                shared + lines + (lines.contains("yeers") || lines.contains("years") ? "\n" : "\nyears: [{money: 30000}]\n"),
+                shared
+                        + lines
+                        + (lines.contains("yeers") || lines.contains("years") ? "\n" : "\nyears: [{money: 30000}]\n"),
                 options == null ? new String[0] : options.split(" "));
 
         assertThat(found.exitCode()).as(found.err()).isEqualTo(exitCode);
         assertThat(found.out()).isEmpty();
         assertThat(found.complaint()).contains(expected.split("; "));
-        assertThat(found.complaint().lines().filter(line -> line.startsWith("spanroom: "))).hasSize(1);
+        assertThat(found.complaint().lines().filter(line -> line.startsWith("spanroom: ")))
+                .hasSize(1);
         assertThat(folder.resolve("out")).doesNotExist();
     }
 
@@ -542,7 +557,8 @@ class ProgramCommandTest {
         CommandRun mine = program(config, other, "--skip", QUICK, "--overwrite");
         CommandRun inside = program(config, run.resolve("program"), "--skip", QUICK);
         CommandRun aboveConfig = program(config, folder, "--skip", QUICK, "--overwrite");
-        CommandRun noRun = CommandRun.of("program", other.toString(), "--output", folder.resolve("out").toString());
+        CommandRun noRun = CommandRun.of(
+                "program", other.toString(), "--output", folder.resolve("out").toString());
 
         assertThat(List.of(exists.exitCode(), mine.exitCode())).allMatch(code -> code == ExitCode.USAGE || code == 5);
         assertThat(exists.complaint()).contains(whole.toString(), "--overwrite");
@@ -559,7 +575,11 @@ class ProgramCommandTest {
     @Test
     void aRunWithoutDrawsHasAProgramWithoutChances() throws IOException {
         Path plain = StreetOfCases.rank(
-                runs.resolve("town").resolve("town.yaml"), folder.resolve("plain"), "--formats", "csv", "--no-uncertainty");
+                runs.resolve("town").resolve("town.yaml"),
+                folder.resolve("plain"),
+                "--formats",
+                "csv",
+                "--no-uncertainty");
         Path config = Files.writeString(folder.resolve("program.yaml"), WHOLE);
         Path output = folder.resolve("out");
 

@@ -36,12 +36,14 @@ final class ProgramTown {
             }
         }
         String zones = collection(List.of(
-                zone("Z-1", "event", "\"2027-03-01\"", "\"2027-10-31\"", 2, 3), zone("Z-2", "night", "null", "null", 2, 0)));
+                zone("Z-1", "event", "\"2027-03-01\"", "\"2027-10-31\"", 2, 3),
+                zone("Z-2", "night", "null", "null", 2, 0)));
         try {
             Files.writeString(folder.resolve("ducts.geojson"), collection(ducts));
             Files.writeString(folder.resolve("vaults.geojson"), collection(vaults));
             Files.writeString(folder.resolve("zones.geojson"), zones);
-            return Files.writeString(folder.resolve("town.yaml"), """
+            return Files.writeString(
+                    folder.resolve("town.yaml"), """
                     inputs:
                       routes:
                         file: '%1$s/ducts.geojson'
@@ -63,13 +65,12 @@ final class ProgramTown {
     private static void bank(String id, int row, String from, String to, List<String> ducts) {
         for (int number = 1; number <= 2; number++) {
             String duct = id + "-" + number;
-            String more =
-                    switch (duct) {
-                        case "H00-1" -> ", \"circuits\": 30";
-                        case "H01-1" -> ", \"embargo\": \"2027-06-30\"";
-                        case "H02-1" -> ", \"cond\": \"collapsed\"";
-                        default -> "";
-                    };
+            String more = switch (duct) {
+                case "H00-1" -> ", \"circuits\": 30";
+                case "H01-1" -> ", \"embargo\": \"2027-06-30\"";
+                case "H02-1" -> ", \"cond\": \"collapsed\"";
+                default -> "";
+            };
             ducts.add(feature(
                     "\"duct\": \"%s\", \"bank\": \"%s\", \"inner\": 3, \"cables\": %d, \"owner\": \"%s\", \"inspector\": \"%s\"%s"
                             .formatted(duct, id, number + 1, row == 0 ? "Quay" : "Hill", row == 0 ? "Ida" : "", more),

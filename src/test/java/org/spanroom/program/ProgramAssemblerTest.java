@@ -38,8 +38,9 @@ class ProgramAssemblerTest {
     private static ProgramResults results(ProgramInputs inputs, YearPlan plan, Map<Integer, Double> chosen) {
         YearProblem problem = new YearModel(inputs).problem();
         YearSolver solver = (asked, effort) -> new YearSolver.Solved(Optional.of(plan), 1e9, List.of(), true);
-        ProgramPlanner.Planned planned =
-                new ProgramPlanner(inputs, problem, solver).plan(new ArrayList<>()).orElseThrow();
+        ProgramPlanner.Planned planned = new ProgramPlanner(inputs, problem, solver)
+                .plan(new ArrayList<>())
+                .orElseThrow();
         return new ProgramAssembler(inputs, problem, planned, chosen)
                 .results(Map.of("far", "more than the budgets"), List.of(), List.of());
     }
@@ -53,7 +54,9 @@ class ProgramAssemblerTest {
 
     private static ProgramTotals totals(ProgramResults results, int year, String column, String group) {
         return results.totals().stream()
-                .filter(row -> row.year() == year && row.column().equals(column) && row.group().equals(group))
+                .filter(row -> row.year() == year
+                        && row.column().equals(column)
+                        && row.group().equals(group))
                 .findFirst()
                 .orElseThrow();
     }
@@ -94,7 +97,8 @@ class ProgramAssemblerTest {
         assertThat(totals(results, ProgramSums.ALL_YEARS, "", "").positions()).isEqualTo(9);
         assertThat(totals(results, 0, "owner", "Quay").positions()).isEqualTo(5);
         assertThat(totals(results, 1, "owner", "Hill").positions()).isEqualTo(4);
-        assertThat(totals(results, ProgramSums.ALL_YEARS, "owner", "Quay").spans()).isEqualTo(2);
+        assertThat(totals(results, ProgramSums.ALL_YEARS, "owner", "Quay").spans())
+                .isEqualTo(2);
         for (int year = ProgramSums.ALL_YEARS; year < 2; year++) {
             int number = year;
             double groups = results.totals().stream()
@@ -111,8 +115,8 @@ class ProgramAssemblerTest {
      */
     @Test
     void spreadsAreThoseOfTheDraws() {
-        List<YearSpread> spreads =
-                results(threeSpans(), plan(List.of(0, 0, 1, -1), List.of(), Map.of()), Map.of()).spreads();
+        List<YearSpread> spreads = results(threeSpans(), plan(List.of(0, 0, 1, -1), List.of(), Map.of()), Map.of())
+                .spreads();
 
         assertThat(spreads).hasSize(2);
         assertThat(spreads.get(0).lowPositions()).isCloseTo(0.6, within(1e-9));
@@ -300,8 +304,7 @@ class ProgramAssemblerTest {
         assertThat(rows.get(3).whyNot())
                 .isEqualTo("the budgets, hours and dates until 2028-12-31 are worth more elsewhere, or do not suffice");
         assertThat(rows.get(3).takes()).isEqualTo("more than the budgets");
-        assertThat(rows.get(4).whyNot())
-                .isEqualTo("needed by 2027-01-20, before the program begins on 2027-02-01");
+        assertThat(rows.get(4).whyNot()).isEqualTo("needed by 2027-01-20, before the program begins on 2027-02-01");
         assertThat(rows.get(5).whyNot()).isEqualTo("it connects vault V1 to itself");
     }
 

@@ -173,7 +173,10 @@ class ProgramPlannerTest {
         assertAgrees(inputs, planned);
         assertThat(planned.orders().keySet()).containsExactly(0, 1);
         assertThat(planned.shortfalls()).hasSize(1);
-        assertThat(planned.shortfalls().get(0)).contains("year 1").contains("50").contains("1,750");
+        assertThat(planned.shortfalls().get(0))
+                .contains("year 1")
+                .contains("50")
+                .contains("1,750");
     }
 
     /** Closed but for the last week of year 1, in which the crew has room for five spans: what has no place there moves or is left out. */
@@ -216,7 +219,8 @@ class ProgramPlannerTest {
     /** Of the work of a year that costs too much, that of the least worth for its money goes first. */
     @Test
     void trimmingLeavesOutWhatIsWorthLeast() {
-        ProgramInputs inputs = new ProgramCase(star(3)).budgets(1_850.0).crews(SHORT_SHIFTS).inputs();
+        ProgramInputs inputs =
+                new ProgramCase(star(3)).budgets(1_850.0).crews(SHORT_SHIFTS).inputs();
         YearProblem problem = new YearModel(inputs).problem();
         YearSolver all = (asked, effort) -> effort == YearSolver.Effort.FULL
                 ? new YearSolver.Solved(
@@ -238,7 +242,8 @@ class ProgramPlannerTest {
 
     @Test
     void withoutAPlanThereIsNoProgramAndTheReason() {
-        ProgramInputs inputs = new ProgramCase(star(2)).budgets(100.0).musts("s1").inputs();
+        ProgramInputs inputs =
+                new ProgramCase(star(2)).budgets(100.0).musts("s1").inputs();
         var whyNot = new ArrayList<String>();
 
         Optional<ProgramPlanner.Planned> planned =
@@ -250,7 +255,8 @@ class ProgramPlannerTest {
 
     @Test
     void theSameInputsGiveTheSameProgram() {
-        ProgramInputs inputs = new ProgramCase(star(4)).budgets(1_800.0, 1_800.0).inputs();
+        ProgramInputs inputs =
+                new ProgramCase(star(4)).budgets(1_800.0, 1_800.0).inputs();
 
         WorkCalendar first = plan(inputs, new TinySolver()).calendar();
 

@@ -32,7 +32,8 @@ final class TinySolver implements YearSolver {
         int options = problem.years() + 1;
         for (int code = 0; code < Math.pow(options, problem.tasks().size()); code++) {
             Optional<YearPlan> plan = plan(problem, code, options);
-            if (plan.isPresent() && (best.isEmpty() || plan.get().value() > best.get().value())) {
+            if (plan.isPresent()
+                    && (best.isEmpty() || plan.get().value() > best.get().value())) {
                 best = plan;
             }
         }

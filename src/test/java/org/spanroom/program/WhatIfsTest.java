@@ -72,7 +72,8 @@ class WhatIfsTest {
                         .budgets(2_000.0, Double.POSITIVE_INFINITY)
                         .inputs()))
                 .isEmpty();
-        assertThat(whatIfs.curve(new ProgramCase(apart()).budgets(2_000.0).musts("a").inputs()))
+        assertThat(whatIfs.curve(
+                        new ProgramCase(apart()).budgets(2_000.0).musts("a").inputs()))
                 .extracting(CurvePoint::budgetRatio)
                 .containsExactly(0.5, 0.75, 1.0, 1.25, 1.5, 2.0);
     }
@@ -88,7 +89,8 @@ class WhatIfsTest {
         assertThat(four).containsExactlyInAnyOrderEntriesOf(Map.of(0, 0.25, 1, 0.75, 2, 0.5));
         assertThat(new WhatIfs(new TinySolver()).chosenRatios(inputs, problem, 2))
                 .containsExactlyInAnyOrderEntriesOf(Map.of(0, 0.0, 1, 1.0, 2, 1.0));
-        assertThat(new WhatIfs(new TinySolver()).chosenRatios(inputs, problem, 0)).isEmpty();
+        assertThat(new WhatIfs(new TinySolver()).chosenRatios(inputs, problem, 0))
+                .isEmpty();
     }
 
     /** A must that fails in a draw does not keep the other work of that draw from being chosen. */
@@ -97,8 +99,8 @@ class WhatIfsTest {
         ProgramInputs inputs =
                 new ProgramCase(apart()).budgets(2_000.0).musts("c").inputs();
 
-        Map<Integer, Double> ratios = new WhatIfs(new TinySolver())
-                .chosenRatios(inputs, new YearModel(inputs).problem(), 4);
+        Map<Integer, Double> ratios =
+                new WhatIfs(new TinySolver()).chosenRatios(inputs, new YearModel(inputs).problem(), 4);
 
         assertThat(ratios).containsExactlyInAnyOrderEntriesOf(Map.of(0, 0.25, 1, 0.75, 2, 0.5));
     }
@@ -109,8 +111,9 @@ class WhatIfsTest {
         WhatIfs.Amounts with = whatIfs.amounts(
                         new ProgramCase(apart()).budgets(1_000.0).musts("a").inputs())
                 .orElseThrow();
-        WhatIfs.Amounts without =
-                whatIfs.amounts(new ProgramCase(apart()).budgets(1_000.0).inputs()).orElseThrow();
+        WhatIfs.Amounts without = whatIfs.amounts(
+                        new ProgramCase(apart()).budgets(1_000.0).inputs())
+                .orElseThrow();
 
         assertThat(without.over(with, "must", "a")).isEqualTo(new PriceItem("must", "a", 2_000, 2, 0, 0));
         assertThat(whatIfs.amounts(
@@ -130,15 +133,14 @@ class WhatIfsTest {
     private static YearSolver serving(double leastMoney, List<YearProblem> asked) {
         return (problem, effort) -> {
             asked.add(problem);
-            boolean isServed = problem.connections().orElseThrow().wishes().get(0).isMust()
-                    && problem.limits().get(0).get(YearProblem.MONEY) >= leastMoney;
+            boolean isServed =
+                    problem.connections().orElseThrow().wishes().get(0).isMust()
+                            && problem.limits().get(0).get(YearProblem.MONEY) >= leastMoney;
             YearPlan none = none(problem);
             var plan = new YearPlan(
                     none.yearOf(),
                     List.of(
-                            isServed
-                                    ? Optional.of(new YearPlan.Served(0, List.of(0), List.of(0)))
-                                    : Optional.empty(),
+                            isServed ? Optional.of(new YearPlan.Served(0, List.of(0), List.of(0))) : Optional.empty(),
                             Optional.empty()),
                     Map.of(),
                     300,
@@ -156,8 +158,8 @@ class WhatIfsTest {
                 Map.of(),
                 400,
                 List.of(List.of(0.0, 0.0), List.of(0.0, 0.0)));
-        Map<String, String> takes = new WhatIfs(serving(leastMoney, asked))
-                .takes(inputs, problem, plan, new WhatIfs.Amounts(400, 0, 0, 0));
+        Map<String, String> takes =
+                new WhatIfs(serving(leastMoney, asked)).takes(inputs, problem, plan, new WhatIfs.Amounts(400, 0, 0, 0));
         assertThat(takes).containsOnlyKeys("c");
         return takes.getOrDefault("c", "");
     }

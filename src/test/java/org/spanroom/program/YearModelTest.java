@@ -64,10 +64,10 @@ class YearModelTest {
 
     @Test
     void anEmbargoClosesTheYearsBeforeItsEnd() {
-        DuctOffer duct =
-                duct("a", 0, 2, 900, 30, Optional.of(LocalDate.of(2028, 7, 1)), OptionalLong.of(0b1111));
+        DuctOffer duct = duct("a", 0, 2, 900, 30, Optional.of(LocalDate.of(2028, 7, 1)), OptionalLong.of(0b1111));
 
-        assertThat(possible(task(new ProgramCase(one(duct)).budgets(THREE_YEARS)))).containsExactly(false, true, true);
+        assertThat(possible(task(new ProgramCase(one(duct)).budgets(THREE_YEARS))))
+                .containsExactly(false, true, true);
     }
 
     @Test
@@ -83,9 +83,8 @@ class YearModelTest {
                         .budgets(THREE_YEARS)
                         .closed("a", LocalDate.of(2029, 2, 1), LocalDate.MAX))))
                 .containsExactly(true, true, false);
-        assertThat(possible(task(new ProgramCase(network)
-                        .budgets(THREE_YEARS)
-                        .closed("a", LocalDate.MIN, LocalDate.MAX))))
+        assertThat(possible(
+                        task(new ProgramCase(network).budgets(THREE_YEARS).closed("a", LocalDate.MIN, LocalDate.MAX))))
                 .containsExactly(false, false, false);
         assertThat(possible(task(new ProgramCase(network)
                         .budgets(THREE_YEARS)
@@ -95,7 +94,12 @@ class YearModelTest {
 
     @ParameterizedTest
     @CsvSource({
-        "DAYS, false, true", "DAYS, true, false", "NIGHTS, false, false", "NIGHTS, true, true", "EITHER, false, true", "EITHER, true, true"
+        "DAYS, false, true",
+        "DAYS, true, false",
+        "NIGHTS, false, false",
+        "NIGHTS, true, true",
+        "EITHER, false, true",
+        "EITHER, true, true"
     })
     void workNeedsACrewOfItsShifts(CrewTeam.Shifts shifts, boolean isNight, boolean isPossible) {
         ProgramCase of = new ProgramCase(one(duct("a", 0, 2, 900)))
@@ -107,9 +111,8 @@ class YearModelTest {
 
     @Test
     void worthFallsByTheRatioEachYear() {
-        Task task = task(new ProgramCase(one(duct("a", 1, 4, 900)))
-                .budgets(THREE_YEARS)
-                .ratios(0.8, 1));
+        Task task = task(
+                new ProgramCase(one(duct("a", 1, 4, 900))).budgets(THREE_YEARS).ratios(0.8, 1));
 
         assertThat(task.values().get(0)).isEqualTo(3_000);
         assertThat(task.values().get(1)).isCloseTo(2_400, within(1e-9));
@@ -123,8 +126,12 @@ class YearModelTest {
     void whatIsWorthNothingByItselfHasNoValueAndAnEmbargoTakesNone() {
         DuctNetwork network = one(duct("a", 0, 2, 900));
 
-        assertThat(task(new ProgramCase(network).excluded("a", "splice_inside")).values()).containsOnly(0.0);
-        assertThat(task(new ProgramCase(network).excluded("a", "embargo")).values().get(0)).isEqualTo(2_000.0);
+        assertThat(task(new ProgramCase(network).excluded("a", "splice_inside")).values())
+                .containsOnly(0.0);
+        assertThat(task(new ProgramCase(network).excluded("a", "embargo"))
+                        .values()
+                        .get(0))
+                .isEqualTo(2_000.0);
     }
 
     @Test
@@ -160,7 +167,12 @@ class YearModelTest {
         List<SetUp> b = problem.tasks().get(1).setUps();
         List<SetUp> night = problem.tasks().get(2).setUps();
         assertThat(a.get(1).place()).isEqualTo(b.get(0).place());
-        assertThat(List.of(a.get(0).place(), a.get(1).place(), b.get(1).place(), night.get(0).place(), night.get(1).place()))
+        assertThat(List.of(
+                        a.get(0).place(),
+                        a.get(1).place(),
+                        b.get(1).place(),
+                        night.get(0).place(),
+                        night.get(1).place()))
                 .doesNotHaveDuplicates()
                 .allSatisfy(place -> assertThat(place).isBetween(0, problem.places() - 1));
         assertThat(a.get(0).uses()).containsExactly(0.5 * 100 * 1.5, 0.5);
@@ -233,7 +245,8 @@ class YearModelTest {
         assertThat(problem.limits().get(0)).containsExactly(5_000.0, fiveDays * 8.0 + threeDays * 10.0);
         assertThat(problem.limits().get(1).get(0)).isInfinite();
         assertThat(YearModel.scaled(List.of(new YearBudget(100, 7)), 1.5)).containsExactly(new YearBudget(150, 7));
-        assertThat(problem.limits().get(1).get(1)).isLessThan(problem.limits().get(0).get(1));
+        assertThat(problem.limits().get(1).get(1))
+                .isLessThan(problem.limits().get(0).get(1));
         assertThat(inputs.rules().readyOn()).isEqualTo(ON_DATE);
     }
 }

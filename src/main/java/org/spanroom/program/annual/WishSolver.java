@@ -50,9 +50,7 @@ final class WishSolver {
         WishSearch best = search(prices, designs, mustYears);
         YearPlan plan = filled(best.best());
         List<Shortage> shortages = WishShortages.of(network, prices, levels, plan);
-        double bound = settings.isBounded()
-                ? bound(prices, designs, shortages.isEmpty())
-                : Double.POSITIVE_INFINITY;
+        double bound = settings.isBounded() ? bound(prices, designs, shortages.isEmpty()) : Double.POSITIVE_INFINITY;
         return new AnnualResult(
                 Optional.of(plan),
                 Math.max(plan.value(), bound),

@@ -24,8 +24,8 @@ final class Branching {
     private final TrunkNetwork network;
     private final TrunkTable[] tables;
     private final double costMoney;
-    private final PriorityQueue<Case> open = new PriorityQueue<>(
-            Comparator.comparingDouble(Case::money).thenComparingInt(Case::number));
+    private final PriorityQueue<Case> open =
+            new PriorityQueue<>(Comparator.comparingDouble(Case::money).thenComparingInt(Case::number));
     private int made;
 
     /**

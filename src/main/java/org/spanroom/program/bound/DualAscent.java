@@ -28,7 +28,8 @@ final class DualAscent {
     /** Lets each demand in turn raise its prices. */
     void run() {
         for (int d = 0; d < network.demands.size(); d++) {
-            double present = finder.run(d, prices.now()[d], network.demands.get(d).prize());
+            double present =
+                    finder.run(d, prices.now()[d], network.demands.get(d).prize());
             double left = network.demands.get(d).prize() - present;
             if (left > 0 && !Double.isInfinite(present)) {
                 findSlacks(d);
@@ -42,7 +43,8 @@ final class DualAscent {
         IntList[] active = prices.active();
         spread.over(tables.length, () -> new TrunkValue(network), (value, t) -> {
             for (int slot = 2 * t; slot < 2 * t + 2; slot++) {
-                slacks[slot] = network.isOpen(d, slot) ? value.slack(t, tables[t], prices.now(), active[t], slot, d) : 0;
+                slacks[slot] =
+                        network.isOpen(d, slot) ? value.slack(t, tables[t], prices.now(), active[t], slot, d) : 0;
             }
         });
     }

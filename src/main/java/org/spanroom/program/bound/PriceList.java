@@ -58,8 +58,7 @@ final class PriceList {
             double price = prices[i];
             int code = codes[i];
             int j = i;
-            while (j >= gap
-                    && (prices[j - gap] < price || (prices[j - gap] == price && codes[j - gap] > code))) {
+            while (j >= gap && (prices[j - gap] < price || (prices[j - gap] == price && codes[j - gap] > code))) {
                 prices[j] = prices[j - gap];
                 codes[j] = codes[j - gap];
                 j -= gap;

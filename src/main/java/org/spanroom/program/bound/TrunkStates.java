@@ -34,8 +34,7 @@ final class TrunkStates {
                 .toArray();
         var counts = new int[found.length * box.classes()];
         Arrays.setAll(counts, at -> box.count(found[at / box.classes()], at % box.classes()));
-        return new TrunkStates(
-                Arrays.stream(found).mapToDouble(i -> costs[i]).toArray(), counts, box.classes());
+        return new TrunkStates(Arrays.stream(found).mapToDouble(i -> costs[i]).toArray(), counts, box.classes());
     }
 
     private static boolean isHighest(CountBox box, double[] costs, int index) {

@@ -167,7 +167,12 @@ class LowerBoundLawTest {
 
     private static DesignBound whole(DesignProblem problem, Spread spread) {
         return DesignBound.of(
-                problem, BoundSettings.DEFAULT.withSteps(5).withCases(20), Double.POSITIVE_INFINITY, false, spread, () -> false);
+                problem,
+                BoundSettings.DEFAULT.withSteps(5).withCases(20),
+                Double.POSITIVE_INFINITY,
+                false,
+                spread,
+                () -> false);
     }
 
     /** The search of solutions and the bound calculate the cost of a piece in two ways; they must agree. */

@@ -12,7 +12,8 @@ import org.spanroom.program.bound.DesignBound;
 
 /** Source of instances and optima: SteinLib, set B; see the README beside them. */
 class DesignBoundSteinlibTest {
-    private static final BoundSettings SETTINGS = BoundSettings.DEFAULT.withSteps(200).withCases(10);
+    private static final BoundSettings SETTINGS =
+            BoundSettings.DEFAULT.withSteps(200).withCases(10);
 
     static Stream<String> names() {
         return IntStream.rangeClosed(1, 18).mapToObj("b%02d"::formatted);
