@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import org.spanroom.model.program.WorkOrder;
@@ -67,8 +68,9 @@ final class CalendarLimits {
                 tasks.add(task);
             }
         });
-        tasks.sort(Comparator.comparingDouble(task -> orders.get(task).priorityMoney()
-                / Math.max(1, inputs.candidates().get(task).budgetMoney())));
+        tasks.sort(Comparator.comparingDouble(
+                task -> Objects.requireNonNull(orders.get(task)).priorityMoney()
+                        / Math.max(1, inputs.candidates().get(task).budgetMoney())));
         return tasks;
     }
 

@@ -22,12 +22,11 @@ public record WishBound(double value, boolean areMustsRequired, boolean isWhole)
     /**
      * Calculates the bound at given prices.
      *
-     * @param knownMoney of each year, cost of a known design of its problem, or infinite
+     * @param knownMoney of each year of the problem, cost of a known design of its problem, or infinite
      * @param steps most steps on each year's bound, or -1 for as many as its size asks for
      */
     static WishBound of(
             PricedYears years,
-            int count,
             List<Double> knownMoney,
             int steps,
             boolean areMustsRequired,
@@ -37,7 +36,7 @@ public record WishBound(double value, boolean areMustsRequired, boolean isWhole)
         double value = years.constant();
         double amount = Math.abs(value);
         boolean isWhole = true;
-        for (int year = 0; year < count && value > Double.NEGATIVE_INFINITY; year++) {
+        for (int year = 0; year < knownMoney.size() && value > Double.NEGATIVE_INFINITY; year++) {
             DesignProblem design = years.design(year);
             double prizes = years.prizes(year);
             amount += prizes;

@@ -97,7 +97,7 @@ final class WishSolver {
         PricedDesigns known = hasMusts ? designs(years) : designs;
         List<Double> knownMoney =
                 IntStream.range(0, problem.years()).mapToObj(known::knownMoney).toList();
-        WishBound bound = WishBound.of(years, problem.years(), knownMoney, -1, hasMusts, hasLibrary, spread, stop);
+        WishBound bound = WishBound.of(years, knownMoney, -1, hasMusts, hasLibrary, spread, stop);
         isWhole &= bound.isWhole();
         return bound.value();
     }

@@ -21,7 +21,7 @@ class WishLawTest {
         var years = new PricedYears(problem, prices, areMustsRequired);
         List<Double> unknown = Collections.nCopies(problem.years(), Double.POSITIVE_INFINITY);
         return WishBound.of(
-                        years, problem.years(), unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
+                        years, unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
                 .value();
     }
 
