@@ -51,8 +51,7 @@ import picocli.CommandLine.Spec;
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
             "  spanroom explain --rank 1 --run output/demo",
-            "  spanroom explain B185-1:V4-1049:V4-1040 --run output/demo --json",
-            "  spanroom explain B185-1:V4-1049:V4-1040 --program output/program"
+            "  spanroom explain B185-1:V4-1049:V4-1040 --run output/demo --json"
         })
 final class ExplainCommand implements Callable<Integer> {
     @Parameters(

@@ -1,5 +1,6 @@
 package org.spanroom.cli;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -197,11 +198,14 @@ final class ProgramReport {
                             ? "line " + row.connection().line()
                             : row.connection().name());
             if (row.isServed()) {
+                LocalDate day = row.servedOn().orElseThrow();
                 line(
-                        "%-22s year %d, on %s",
+                        day.equals(results.rules().readyOn())
+                                ? "%-22s from free positions, today"
+                                : "%-22s year %d, on %s",
                         name,
                         row.year().getAsInt() + 1,
-                        row.servedOn().map(String::valueOf).orElse(""));
+                        day);
             } else {
                 line(
                         "%-22s not served: %s%s",

@@ -70,7 +70,7 @@ public record ProgramConfig(
             throw new IllegalArgumentException("crews must name at least one crew");
         }
         if (crews.stream().map(CrewTeam::name).distinct().count() < crews.size()) {
-            throw new IllegalArgumentException("crews names two crews alike");
+            throw new IllegalArgumentException("crews gives two crews the same name");
         }
         var both = new HashSet<>(must);
         both.retainAll(mustNot);

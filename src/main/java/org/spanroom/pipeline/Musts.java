@@ -4,8 +4,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.program.Connection;
+import org.spanroom.model.program.ProgramConnection;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.program.ProgramInputs;
@@ -44,5 +47,21 @@ final class Musts {
     static InputException noPlan(RecordedRun run, List<String> whyNot) {
         String why = whyNot.isEmpty() ? "no plan keeps the musts within the limits" : String.join("; ", whyNot);
         return new InputException(run.file(), why, REMEDY);
+    }
+
+    /** Returns what keeps a connection that is a must from being served in time, if its row or its way does: the solver says the rest. */
+    static Optional<String> fault(ProgramConnection row) {
+        Connection connection = row.connection();
+        if (!connection.must()) {
+            return Optional.empty();
+        }
+        Optional<String> unusable = connection.problem().map(why -> "is not served: " + why);
+        Optional<String> late = row.servedOn()
+                .filter(day -> connection.neededBy().filter(day::isAfter).isPresent())
+                .map(day -> "is served on " + day + ", after the day by which it is needed");
+        return unusable.or(() -> late)
+                .map(why -> "connection "
+                        + (connection.name().isEmpty() ? "in line " + connection.line() : connection.name())
+                        + ", a must, " + why);
     }
 }

@@ -223,7 +223,7 @@ public final class ProgramRun {
                     planned.yearValue(),
                     planned.boundValue(),
                     planned.rounds(),
-                    notes(planned),
+                    notes(planned, results),
                     recorded.config().rates().currency(),
                     recorded.config().units(),
                     AnnualWriter.files(folder, results));
@@ -231,8 +231,9 @@ public final class ProgramRun {
             return summary;
         }
 
-        private List<String> notes(ProgramPlanner.Planned planned) {
+        private List<String> notes(ProgramPlanner.Planned planned, ProgramResults results) {
             var notes = new ArrayList<>(planned.shortfalls());
+            results.connections().forEach(row -> Musts.fault(row).ifPresent(notes::add));
             noLibrary.ifPresent(why -> notes.add(why + "; plan and bound are our own"));
             return notes;
         }

@@ -58,13 +58,13 @@ final class ConnectionOutcomes {
                 result.connection(),
                 result.steps(),
                 OptionalInt.of(served.year()),
-                Optional.of(servedOn(served, works.tasks(demand))),
+                Optional.of(servedOn(demand, served, works.tasks(demand))),
                 "",
                 "");
     }
 
     /** Returns the day on which the last of its work is done. */
-    private LocalDate servedOn(YearPlan.Served served, List<Integer> tasks) {
+    private LocalDate servedOn(int demand, YearPlan.Served served, List<Integer> tasks) {
         LocalDate day = inputs.rules().readyOn();
         for (int task : tasks) {
             day = later(day, lastDay(task));
@@ -76,7 +76,14 @@ final class ConnectionOutcomes {
             if (built >= 0) {
                 int year = Objects.requireNonNull(planned.plan().built().get(piece))
                         .get(built);
-                day = later(day, inputs.rules().years().get(year).until());
+                Connection own = inputs.connectPlan().usable().get(demand);
+                day = later(
+                        day,
+                        NewDuctDays.builtBy(
+                                inputs,
+                                year,
+                                inputs.network().sections().get(piece).newDuct(),
+                                List.of(own)));
             }
         }
         return day;

@@ -149,27 +149,28 @@ public final class ProgramAssembler {
             costs = costs.plus(
                     number == 0 ? section.newDuct().first() : section.newDuct().further());
         }
-        LocalDate last = inputs.rules().years().get(year).until();
+        List<Connection> through = through(piece, section.ducts().size(), numbers);
+        LocalDate builtBy = NewDuctDays.builtBy(inputs, year, section.newDuct(), through);
         return new ProgramDucts(
                 section,
                 year,
                 numbers.size(),
                 costs,
                 inputs.budgetCost().applyAsDouble(costs),
-                last.minusDays(section.newDuct().leadDays()),
-                through(piece, section.ducts().size(), numbers));
+                builtBy.minusDays(section.newDuct().leadDays()),
+                through.stream().map(Connection::name).toList());
     }
 
-    private List<String> through(int piece, int existing, List<Integer> numbers) {
+    private List<Connection> through(int piece, int existing, List<Integer> numbers) {
         Connections all = problem.connections().orElseThrow();
-        var names = new ArrayList<String>();
+        var connections = new ArrayList<Connection>();
         for (int demand = 0; demand < all.wishes().size(); demand++) {
             Optional<YearPlan.Served> served = planned.plan().served().get(demand);
             int place = served.map(way -> way.way().indexOf(piece)).orElse(-1);
             if (place >= 0 && numbers.contains(served.get().bins().get(place) - existing)) {
-                names.add(inputs.connectPlan().usable().get(demand).name());
+                connections.add(inputs.connectPlan().usable().get(demand));
             }
         }
-        return names;
+        return connections;
     }
 }

@@ -109,7 +109,7 @@ public final class ProgramPlanner {
 
     /** What lacks fewer musts is better, then what exceeds the limits by less, then what is worth more. */
     private boolean isBetter(Found one, Found other) {
-        int fewer = lostMusts(other).size() - lostMusts(one).size();
+        int fewer = missing(other).size() - missing(one).size();
         if (fewer != 0) {
             return fewer > 0;
         }
@@ -121,9 +121,15 @@ public final class ProgramPlanner {
     }
 
     private List<String> shortfalls(Found found) {
+        var lines = new ArrayList<>(missing(found));
+        lines.addAll(limits.words(found.fitting().uses()));
+        return lines;
+    }
+
+    /** Returns the musts that the year plan leaves out, and those that its calendar lost, a line each. */
+    private List<String> missing(Found found) {
         var lines = new ArrayList<>(found.solved().shortfalls());
         lines.addAll(lostMusts(found));
-        lines.addAll(limits.words(found.fitting().uses()));
         return lines;
     }
 

@@ -14,7 +14,7 @@ import org.spanroom.model.program.ProgramTotals;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.model.program.YearSpread;
 
-/** Totals of a program, and how sure they are. */
+/** Totals of a program, and how certain they are. */
 final class ProgramSums {
     /** In place of the number of a year: all of them. */
     static final int ALL_YEARS = -1;

@@ -40,15 +40,7 @@ class DocumentedWaysTest {
 
     @Test
     void samplesAreLinesOfTheCommands() throws IOException {
-        List<String> sample = new ArrayList<>();
-        boolean inside = false;
-        for (String line : Files.readAllLines(PAGE)) {
-            if (line.startsWith("```")) {
-                inside = !inside;
-            } else if (inside && !line.isBlank() && !line.equals("...")) {
-                sample.add(line.strip());
-            }
-        }
+        List<String> sample = DocumentedLines.of(PAGE);
 
         assertThat(sample).hasSizeGreaterThan(35);
         assertThat(printed.lines().map(String::strip)).containsAll(sample);

@@ -475,6 +475,34 @@ class ProgramCommandTest {
         assertThat(years()).doesNotContainKey("H10-2:V10:V11");
     }
 
+    /** Musts that are not served in time have a note each, whatever the reason. */
+    @Test
+    void mustConnectionsThatAreNotServedInTimeAreNoted() throws IOException {
+        Path table = Files.writeString(folder.resolve("musts.csv"), """
+                name,from,to,cables,value,needed_by,must
+                many,V00,V01,12,40000,2027-06-30,yes
+                lost,V00,X9,2,9000,,yes
+                early,V10,V11,9,90,2027-01-20,yes
+                late,V20,V21,5,90000,2027-02-02,yes
+                optional,V00,X9,2,9000,,no
+                """);
+
+        CommandRun found = program(
+                CREWS.replace("shifts: either", "shifts: days") + "years: [{money: 60000}]\n",
+                "--connections",
+                table.toString(),
+                "--json");
+
+        assertThat(found.exitCode()).as(found.err()).isZero();
+        var notes = new ArrayList<String>();
+        JSON.readTree(found.out()).get("notes").forEach(note -> notes.add(note.asText()));
+        assertThat(notes).hasSize(4);
+        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection many, a must, is not served: "));
+        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection lost, a must, is not served: "));
+        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection early, a must, cannot be served by 2027-01-20"));
+        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection late, a must, is").contains("serve"));
+    }
+
     private static String explain(String span, Path program, String... options) {
         var args = new ArrayList<>(List.of("explain", span, "--program", program.toString()));
         args.addAll(List.of(options));

@@ -1,7 +1,7 @@
 package org.spanroom.model.program;
 
 /**
- * How sure a year of the program is: over the draws of the run, in each of which some recoveries fail.
+ * How certain a year of the program is: over the draws of the run, in each of which some recoveries fail.
  *
  * @param year number of the year, from 0
  * @param lowPositions positions added that 9 of 10 draws reach

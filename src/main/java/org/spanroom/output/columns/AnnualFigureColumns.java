@@ -97,7 +97,7 @@ public final class AnnualFigureColumns {
     /**
      * The sums of a year or of a group in it.
      *
-     * @param spread how sure the positions are; empty for a group, for all years, and where nothing was simulated
+     * @param spread how certain the positions are; empty for a group, for all years, and where nothing was simulated
      */
     public record TotalsRow(ProgramTotals totals, Optional<YearSpread> spread) {
         /** Returns the sums with the spread of their year. */

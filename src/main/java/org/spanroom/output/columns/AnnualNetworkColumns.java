@@ -92,7 +92,8 @@ public final class AnnualNetworkColumns {
                 Column.text(
                         "served_on",
                         "served_on",
-                        "First day on which all of its way is there; new ducts count from the last day of their year.",
+                        "First day on which all of its way is there; new ducts are there by the day it is needed, where permits allow, "
+                                + "or else on the last day of their year.",
                         row -> row.servedOn().map(LocalDate::toString)),
                 Column.flag(
                         "on_time",

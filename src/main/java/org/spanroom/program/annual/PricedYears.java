@@ -15,7 +15,7 @@ import org.spanroom.program.design.Piece;
  *
  * <p>With the limits priced, a task that no connection needs is worth its best year or never. One that has to be done by some year loses a part of that, and this
  * loss never rises with the years, so it is a sum of parts of the years from then on: what a bin costs in the problem of a year is the part of that
- * year. Likewise what serving a connection by the end of a year is worth is a sum of parts of the years from then on, the prizes. What no year knows of the others is that what is
+ * year. Also, what serving a connection by the end of a year is worth is a sum of parts of the years from then on, the prizes. What no year knows of the others is that what is
  * done and served stays so. Hence no plan is worth more than the constant plus, of each year, the sum of prizes less the least cost of its design.
  */
 final class PricedYears {

@@ -9,7 +9,7 @@ import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import org.spanroom.program.design.Spread;
 
-/** Chooses the years of all tasks anew, with the connections of a plan as they are: a task that they need has to be done before they are served. */
+/** Chooses the years of all tasks again, with the connections of a plan as they are: a task that they need has to be done before they are served. */
 final class TaskFilling {
     /** Iterations over tasks are faster than those over connections. */
     private static final int ITERATIONS_RATIO = 5;

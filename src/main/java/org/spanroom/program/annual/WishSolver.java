@@ -81,7 +81,7 @@ final class WishSolver {
         return best;
     }
 
-    /** What no connection needs is chosen anew, with the connections as they are, where tasks are worth something by themselves. */
+    /** What no connection needs is chosen again, with the connections as they are, where tasks are worth something by themselves. */
     private YearPlan filled(YearPlan plan) {
         boolean isOfValue = problem.tasks().stream()
                 .anyMatch(task -> task.values().stream().anyMatch(value -> value != task.valueNever()));
