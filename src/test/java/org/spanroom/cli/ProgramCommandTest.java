@@ -349,7 +349,7 @@ class ProgramCommandTest {
         var open = new ArrayList<String>();
         var names = new ArrayList<String>();
         int events = 0;
-        for (String line : text.replace("\r\n ", "").split("\r\n")) {
+        for (String line : text.replace("\r\n ", "").lines().toList()) {
             assertThat(line).matches("[A-Z-]+[;:].*");
             if (line.startsWith("BEGIN:")) {
                 open.add(line.substring(6));
@@ -499,8 +499,13 @@ class ProgramCommandTest {
         assertThat(notes).hasSize(4);
         assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection many, a must, is not served: "));
         assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection lost, a must, is not served: "));
-        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection early, a must, cannot be served by 2027-01-20"));
-        assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("connection late, a must, is").contains("serve"));
+        assertThat(notes)
+                .anySatisfy(note ->
+                        assertThat(note).startsWith("connection early, a must, cannot be served by 2027-01-20"));
+        assertThat(notes)
+                .anySatisfy(note -> assertThat(note)
+                        .startsWith("connection late, a must, is")
+                        .contains("serve"));
     }
 
     private static String explain(String span, Path program, String... options) {

@@ -45,7 +45,8 @@ class ConditionPricesTest {
         YearSolver solver = (problem, effort) -> {
             assertThat(effort).isEqualTo(YearSolver.Effort.QUICK);
             solved++;
-            var plan = new YearPlan(List.of(), List.of(), Map.of(), 100.0 * solved, List.of(List.of(10.0 * solved, 0.0)));
+            var plan =
+                    new YearPlan(List.of(), List.of(), Map.of(), 100.0 * solved, List.of(List.of(10.0 * solved, 0.0)));
             return new YearSolver.Solved(Optional.of(plan), 0, List.of(), true);
         };
         var base = new WhatIfs.Amounts(50, 0, 0, 5);

@@ -107,7 +107,10 @@ class ProgramSettingTest {
                 new NewDuctOffer(0, Costs.NONE, Costs.NONE, 0),
                 Optional.empty());
         return new DuctNetwork(
-                List.of(new VaultPlace("V0", -30, 40), new VaultPlace("V1", -30, 40.001)), List.of(section), 4, ON_DATE);
+                List.of(new VaultPlace("V0", -30, 40), new VaultPlace("V1", -30, 40.001)),
+                List.of(section),
+                4,
+                ON_DATE);
     }
 
     private ProgramSetting setting(String yaml, Facts facts, Set<String> done, Set<String> failed) throws IOException {
@@ -134,7 +137,9 @@ class ProgramSettingTest {
 
     @Test
     void yearsFollowOneAnotherFromTheFirstDayOrTheDayAfterThePlan() throws IOException {
-        assertThat(inputs("years: [{money: 1}, {money: 2}]", Facts.PLAIN).rules().years())
+        assertThat(inputs("years: [{money: 1}, {money: 2}]", Facts.PLAIN)
+                        .rules()
+                        .years())
                 .containsExactly(
                         new CalendarRules.ProgramYear(LocalDate.of(2027, 1, 16), LocalDate.of(2028, 1, 15)),
                         new CalendarRules.ProgramYear(LocalDate.of(2028, 1, 16), LocalDate.of(2029, 1, 15)));
@@ -182,10 +187,11 @@ class ProgramSettingTest {
         "0, 0, 2, false, 100",
         "10, 0.5, 2, true, 367.5"
     })
-    void worthIsWhatTheObjectiveCounts(
-            double position, double saving, double length, boolean isWeighted, double worth) throws IOException {
-        String yaml = "objective: {position_money: %s, served_ratio: 1, saving_ratio: %s, length_money_per_m: %s, chance_weighted: %s}"
-                .formatted(position, saving, length, isWeighted);
+    void worthIsWhatTheObjectiveCounts(double position, double saving, double length, boolean isWeighted, double worth)
+            throws IOException {
+        String yaml =
+                "objective: {position_money: %s, served_ratio: 1, saving_ratio: %s, length_money_per_m: %s, chance_weighted: %s}"
+                        .formatted(position, saving, length, isWeighted);
 
         assertThat(candidate(yaml, Facts.PLAIN).worthMoney()).isCloseTo(worth, within(1e-9));
     }
@@ -204,8 +210,8 @@ class ProgramSettingTest {
     void excludedSpansAreCandidatesForConnectionsAndMustsOnly() throws IOException {
         var excluded = new Facts(List.of("pull_force"), 700, OptionalInt.empty(), List.of(), List.of(), "");
         var embargo = new Facts(List.of("embargo"), 700, OptionalInt.empty(), List.of(), List.of(), "");
-        var row = new Connection(
-                2, "c", "V0", "V1", 1, OptionalDouble.of(9), Optional.empty(), false, Optional.empty());
+        var row =
+                new Connection(2, "c", "V0", "V1", 1, OptionalDouble.of(9), Optional.empty(), false, Optional.empty());
 
         assertThat(names(inputs("change_money: 1", excluded))).containsExactly("b");
         assertThat(names(inputs("must: [a]", excluded))).containsExactly("a", "b");
@@ -220,21 +226,26 @@ class ProgramSettingTest {
 
     @Test
     void whatIsDoneFailedOrRefusedIsNoCandidate() throws IOException {
-        ProgramInputs done = setting("change_money: 1", Facts.PLAIN, Set.of("a"), NONE).inputs(List.of(), Map.of());
-        ProgramInputs failed = setting("change_money: 1", Facts.PLAIN, NONE, Set.of("a")).inputs(List.of(), Map.of());
+        ProgramInputs done =
+                setting("change_money: 1", Facts.PLAIN, Set.of("a"), NONE).inputs(List.of(), Map.of());
+        ProgramInputs failed =
+                setting("change_money: 1", Facts.PLAIN, NONE, Set.of("a")).inputs(List.of(), Map.of());
         ProgramInputs refused = inputs("must_not: [a]", Facts.PLAIN);
 
         assertThat(List.of(names(done), names(failed), names(refused))).containsOnly(List.of("b"));
-        assertThat(done.network().sections().get(0).ducts().get(0).positionsNow()).isEqualTo(5);
-        assertThat(failed.network().sections().get(0).ducts().get(0).positionsAfter()).isEqualTo(1);
-        assertThat(refused.network().sections().get(0).ducts().get(0).positionsAfter()).isEqualTo(1);
+        assertThat(done.network().sections().get(0).ducts().get(0).positionsNow())
+                .isEqualTo(5);
+        assertThat(failed.network().sections().get(0).ducts().get(0).positionsAfter())
+                .isEqualTo(1);
+        assertThat(refused.network().sections().get(0).ducts().get(0).positionsAfter())
+                .isEqualTo(1);
     }
 
     /** Its permits take 5 days, notice 3 or 20, a field check 40 where one is listed. */
     @ParameterizedTest
     @CsvSource({"3, '', 5, 0, 2027-01-20", "20, '', 20, 0, 2027-02-04", "20, depth, 20, 40, 2027-02-24"})
-    void workWaitsForPermitsNoticeAndChecks(
-            int notice, String check, int leadDays, int checkDays, LocalDate notBefore) throws IOException {
+    void workWaitsForPermitsNoticeAndChecks(int notice, String check, int leadDays, int checkDays, LocalDate notBefore)
+            throws IOException {
         var facts = new Facts(List.of(), 700, OptionalInt.empty(), List.of(), List.of(), check);
 
         Candidate candidate = candidate("notice_days: " + notice + "~check_days: 40", facts);
@@ -276,8 +287,8 @@ class ProgramSettingTest {
         var freeze = new Closure("freeze", LocalDate.of(2027, 3, 1), LocalDate.of(2027, 3, 5));
         var school = new Closure("school", LocalDate.of(2027, 6, 1), LocalDate.of(2027, 6, 30));
 
-        ProgramInputs busy = inputs(
-                yaml, new Facts(List.of(), 700, OptionalInt.of(24), List.of("school", "event"), days, ""));
+        ProgramInputs busy =
+                inputs(yaml, new Facts(List.of(), 700, OptionalInt.of(24), List.of("school", "event"), days, ""));
         ProgramInputs quiet =
                 inputs(yaml, new Facts(List.of(), 700, OptionalInt.of(23), List.of("rail"), List.of(), ""));
 

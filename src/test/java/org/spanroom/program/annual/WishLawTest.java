@@ -20,8 +20,7 @@ class WishLawTest {
     private static double bound(YearProblem problem, WishPrices prices, boolean areMustsRequired) {
         var years = new PricedYears(problem, prices, areMustsRequired);
         List<Double> unknown = Collections.nCopies(problem.years(), Double.POSITIVE_INFINITY);
-        return WishBound.of(
-                        years, unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
+        return WishBound.of(years, unknown, 60, areMustsRequired, false, Spread.ON_ONE_THREAD, () -> false)
                 .value();
     }
 
