@@ -52,8 +52,8 @@ class YearlyDaysTest {
         var closures = new YearlyDays("winter", "12-15", "01-15").within(FIRST, LAST);
         for (long day = 0; day <= ChronoUnit.DAYS.between(FIRST, LAST); day++) {
             LocalDate date = FIRST.plusDays(day);
-            boolean isWinter = date.getMonthValue() == 12 && date.getDayOfMonth() >= 15
-                    || date.getMonthValue() == 1 && date.getDayOfMonth() <= 15;
+            boolean isWinter = (date.getMonthValue() == 12 && date.getDayOfMonth() >= 15)
+                    || (date.getMonthValue() == 1 && date.getDayOfMonth() <= 15);
             assertThat(closures.stream().anyMatch(closure -> closure.holds(date)))
                     .as("%s", date)
                     .isEqualTo(isWinter);

@@ -53,7 +53,8 @@ final class KnapsackInstances {
     static List<Double> optima() {
         return text("mkcbres-first5.txt")
                 .lines()
-                .map(line -> Double.parseDouble(line.trim().split("\\s+")[1]))
+                .map(line ->
+                        Double.parseDouble(line.strip().substring(line.strip().lastIndexOf(' ') + 1)))
                 .toList();
     }
 
