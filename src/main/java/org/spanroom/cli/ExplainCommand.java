@@ -9,8 +9,9 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.model.program.RecordedProgram;
 import org.spanroom.model.rank.SpanExplanation;
-import org.spanroom.output.RecordedProgram;
+import org.spanroom.output.ProgramReader;
 import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.output.explain.ExplanationProgram;
@@ -119,7 +120,7 @@ final class ExplainCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         demandOptions();
-        Optional<RecordedProgram> planned = Optional.ofNullable(program).map(RecordedProgram::read);
+        Optional<RecordedProgram> planned = Optional.ofNullable(program).map(ProgramReader::read);
         Path named = folder;
         if (named == null) {
             console.answer(text(spanIds.stream()

@@ -22,8 +22,8 @@ import org.spanroom.model.program.PriceItem;
 import org.spanroom.model.program.ProgramResults;
 import org.spanroom.model.program.SpanFacts;
 import org.spanroom.output.AnnualWriter;
+import org.spanroom.output.ProgramReader;
 import org.spanroom.output.ProgramWriter;
-import org.spanroom.output.RecordedProgram;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.program.ProgramAssembler;
 import org.spanroom.program.ProgramInputs;
@@ -160,7 +160,7 @@ public final class ProgramRun {
             Map<String, Integer> years = new HashMap<>();
             request.config()
                     .previous()
-                    .map(RecordedProgram::read)
+                    .map(ProgramReader::read)
                     .ifPresent(program -> program.planned()
                             .values()
                             .forEach(span ->

@@ -182,7 +182,7 @@ class AnnualWriterTest {
                 target,
                 true,
                 OPTIONS);
-        assertEquals(0, RecordedProgram.read(target).planned().size());
+        assertEquals(0, ProgramReader.read(target).planned().size());
     }
 
     private void assertCsv(String file, String expected) throws IOException {

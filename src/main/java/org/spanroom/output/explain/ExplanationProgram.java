@@ -3,7 +3,7 @@ package org.spanroom.output.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.spanroom.output.RecordedProgram;
+import org.spanroom.model.program.RecordedProgram;
 
 /** What an annual program does with a span, and why. */
 public final class ExplanationProgram {

@@ -19,15 +19,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.finding.InputException;
 import org.spanroom.model.program.ProgramResults;
+import org.spanroom.model.program.RecordedProgram;
 import org.spanroom.output.table.LayerOptions;
 
-class RecordedProgramTest {
+class ProgramReaderTest {
     @TempDir
     Path folder;
 
     @Test
     void whatWasWrittenIsReadBack() {
-        RecordedProgram program = RecordedProgram.read(written(AnnualSample.results()));
+        RecordedProgram program = ProgramReader.read(written(AnnualSample.results()));
 
         assertEquals(
                 List.of("S1", "S2", "S3", "S4"), List.copyOf(program.planned().keySet()));
@@ -65,8 +66,7 @@ class RecordedProgramTest {
         var item = new AnnualSample.Item(span, "@B1").by(crew, 1, "2027-03-01").build();
         Path written = written(AnnualSample.results(List.of(item), List.of()));
 
-        RecordedProgram.Planned planned =
-                RecordedProgram.read(written).planned().get(span);
+        RecordedProgram.Planned planned = ProgramReader.read(written).planned().get(span);
 
         assertEquals(crew, planned.crew());
         assertEquals("@B1", planned.sectionId());
@@ -76,7 +76,7 @@ class RecordedProgramTest {
 
     @Test
     void anEmptyProgramIsReadBack() {
-        RecordedProgram program = RecordedProgram.read(written(AnnualSample.results(List.of(), List.of())));
+        RecordedProgram program = ProgramReader.read(written(AnnualSample.results(List.of(), List.of())));
 
         assertTrue(program.planned().isEmpty());
         assertFalse(program.reserved().isEmpty());
@@ -152,7 +152,7 @@ class RecordedProgramTest {
     }
 
     private static String message(Path program) {
-        return assertThrows(InputException.class, () -> RecordedProgram.read(program))
+        return assertThrows(InputException.class, () -> ProgramReader.read(program))
                 .getMessage();
     }
 }

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,65 +15,20 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.spanroom.finding.InputException;
+import org.spanroom.model.program.RecordedProgram;
 import org.spanroom.output.columns.AnnualColumns;
 import org.spanroom.output.columns.ReserveColumns;
 import org.spanroom.output.text.CsvFile;
 
-/**
- * What an earlier program says of each span, read back from its CSV files.
- *
- * @param planned spans of the program by name, in the order of its calendar
- * @param reserved the other candidates by name, in the order of its reserve
- */
-public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved> reserved) {
+/** Reads an annual program back from its CSV files. */
+public final class ProgramReader {
     private static final String NAME_A_PROGRAM = "Name the folder of a program.";
     private static final String MAKE_AGAIN = "Make the program again with this version.";
     private static final String RESERVE_FILE = ReserveColumns.RESERVE.name() + ".csv";
     private static final CSVFormat FORMAT =
             CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
 
-    public RecordedProgram {
-        planned = Collections.unmodifiableMap(new LinkedHashMap<>(planned));
-        reserved = Collections.unmodifiableMap(new LinkedHashMap<>(reserved));
-    }
-
-    /**
-     * A span of the program.
-     *
-     * @param year number of its year, from 1
-     * @param week the Monday of the week in which the work begins
-     * @param crew name of the crew
-     * @param place place in the week of this crew, from 1
-     * @param firstDay day of its first shift
-     * @param lastDay day of its last shift
-     * @param applyBy the last day to apply for its permits
-     * @param connections names of the connections that need it
-     * @param why why it is in the program
-     */
-    public record Planned(
-            String spanId,
-            String sectionId,
-            int year,
-            LocalDate week,
-            String crew,
-            int place,
-            LocalDate firstDay,
-            LocalDate lastDay,
-            LocalDate applyBy,
-            List<String> connections,
-            String why) {
-        public Planned {
-            connections = List.copyOf(connections);
-        }
-    }
-
-    /**
-     * A candidate that is not in the program.
-     *
-     * @param place its place in the order in which candidates take the place of a span that fails, from 1; empty for one that cannot
-     * @param whyNot why it is not in the program
-     */
-    public record Reserved(String spanId, String sectionId, OptionalInt place, String whyNot) {}
+    private ProgramReader() {}
 
     /**
      * Reads a program.
@@ -88,13 +42,13 @@ public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved
                     folder, "the folder holds no program (no " + AnnualWriter.MARKER + ")", NAME_A_PROGRAM);
         }
         return new RecordedProgram(
-                rows(folder.resolve(AnnualWriter.MARKER), RecordedProgram::planned),
-                rows(folder.resolve(RESERVE_FILE), RecordedProgram::reserved));
+                rows(folder.resolve(AnnualWriter.MARKER), ProgramReader::planned),
+                rows(folder.resolve(RESERVE_FILE), ProgramReader::reserved));
     }
 
-    private static Planned planned(SpanRow row) {
+    private static RecordedProgram.Planned planned(SpanRow row) {
         String connections = row.text(AnnualColumns.CONNECTIONS);
-        return new Planned(
+        return new RecordedProgram.Planned(
                 row.text(AnnualColumns.SPAN_ID),
                 row.text(AnnualColumns.SECTION),
                 row.number(AnnualColumns.YEAR),
@@ -108,8 +62,8 @@ public record RecordedProgram(Map<String, Planned> planned, Map<String, Reserved
                 row.text(AnnualColumns.WHY));
     }
 
-    private static Reserved reserved(SpanRow row) {
-        return new Reserved(
+    private static RecordedProgram.Reserved reserved(SpanRow row) {
+        return new RecordedProgram.Reserved(
                 row.text(AnnualColumns.SPAN_ID),
                 row.text(AnnualColumns.SECTION),
                 row.text(ReserveColumns.PLACE).isEmpty()
