@@ -1,7 +1,9 @@
 package org.spanroom.program.design;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * A solution of a {@link DesignProblem}.
@@ -14,7 +16,8 @@ import java.util.Map;
 public record Design(List<List<Integer>> ways, Map<Integer, Use> uses, double workMoney, double unservedMoney) {
     public Design {
         ways = ways.stream().map(List::copyOf).toList();
-        uses = Map.copyOf(uses);
+        // Sorted, so that sums over them are the same in every run.
+        uses = Collections.unmodifiableMap(new TreeMap<>(uses));
     }
 
     /**
@@ -27,7 +30,7 @@ public record Design(List<List<Integer>> ways, Map<Integer, Use> uses, double wo
      */
     public record Use(Map<Integer, Integer> binOf, List<Integer> recovered, int built, double money) {
         public Use {
-            binOf = Map.copyOf(binOf);
+            binOf = Collections.unmodifiableMap(new TreeMap<>(binOf));
             recovered = List.copyOf(recovered);
         }
     }
