@@ -88,7 +88,7 @@ class ConditionPricesTest {
                 change_freezes:
                   - {name: freeze, from: 11-20, until: 01-05, least_circuits: 24}
                 crews:
-                  - {name: A, shifts_per_week: 4, hours_per_shift: 7.5, shifts: either}
+                  - {name: A, shifts_per_week: 4, shift_hours: 7.5, shifts: either}
                 """);
         List<Connection> connections =
                 List.of(row("dated", true, true), row("free", true, false), row("unusable", false, true));

@@ -156,7 +156,7 @@ class ProgramSettingTest {
     void budgetsAreThoseOfTheConfigAndNoMoreHoursThanTheCrewsHave() throws IOException {
         ProgramInputs inputs = inputs(
                 "years: [{money: 100}, {money: , crew_hours: 40}, {money: 0, crew_hours: 99999}]~stop_windows: []~"
-                        + "crews: [{name: A, shifts_per_week: 4, hours_per_shift: 7.5, shifts: days}]",
+                        + "crews: [{name: A, shifts_per_week: 4, shift_hours: 7.5, shifts: days}]",
                 Facts.PLAIN);
 
         assertThat(inputs.budgets().get(0).money()).isEqualTo(100);
