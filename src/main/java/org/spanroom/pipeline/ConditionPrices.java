@@ -87,7 +87,7 @@ final class ConditionPrices {
 
     private static List<Connection> withoutDay(List<Connection> connections, Connection one) {
         return connections.stream()
-                .map(row -> row.line() == one.line()
+                .map(row -> row.equals(one)
                         ? new Connection(
                                 row.line(),
                                 row.name(),
