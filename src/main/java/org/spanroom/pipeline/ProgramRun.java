@@ -26,6 +26,7 @@ import org.spanroom.output.ProgramReader;
 import org.spanroom.output.ProgramWriter;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.program.ProgramAssembler;
+import org.spanroom.program.ProgramChanges;
 import org.spanroom.program.ProgramInputs;
 import org.spanroom.program.ProgramPlanner;
 import org.spanroom.program.WhatIfs;
@@ -234,6 +235,9 @@ public final class ProgramRun {
         private List<String> notes(ProgramPlanner.Planned planned, ProgramResults results) {
             var notes = new ArrayList<>(planned.shortfalls());
             results.connections().forEach(row -> Musts.fault(row).ifPresent(notes::add));
+            if (!inputs.previous().isEmpty()) {
+                notes.add(ProgramChanges.words(inputs.previous(), results.items()));
+            }
             noLibrary.ifPresent(why -> notes.add(why + "; plan and bound are our own"));
             return notes;
         }

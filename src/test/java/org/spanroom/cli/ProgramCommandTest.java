@@ -451,6 +451,10 @@ class ProgramCommandTest {
         Map<String, Integer> kept = new TreeMap<>(planned);
         kept.remove(failed);
         assertThat(years()).doesNotContainKey(failed).containsAllEntriesOf(kept);
+        assertThat(again.out())
+                .contains("of the earlier program " + kept.size()
+                        + " spans are in the same year, 0 in another year, 1 not any longer; "
+                        + (years().size() - kept.size()));
         assertThat(csv(folder.resolve("out").resolve("reserve.csv")))
                 .extracting(row -> row.get("span_id"))
                 .doesNotContain(failed);

@@ -254,7 +254,7 @@ class UsageErrorsTest {
             case "compare" -> List.of("a", "b");
             case "sample" -> option.equals("--output") ? List.of() : List.of("--output", "x");
             case "path" -> without(option, List.of("r", "--from", "1", "--to", "1", "--cables", "1"));
-            case "corridors" -> List.of("r");
+            case "corridors", "program" -> List.of("r");
             case "connect" -> without(option, List.of("r", "--connections", "1"));
             default -> List.of();
         };
