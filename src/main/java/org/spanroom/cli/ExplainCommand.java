@@ -149,7 +149,7 @@ final class ExplainCommand implements Callable<Integer> {
             return;
         }
         if (folder == null && program == null) {
-            throw new ParameterException(own.commandLine(), "name the results of a run with --run FOLDER");
+            throw new ParameterException(own.commandLine(), "option '--run FOLDER' is missing");
         }
         if (spanIds.isEmpty() && ranks.isEmpty()) {
             throw new ParameterException(own.commandLine(), "no span is named; give a SPAN_ID or --rank N");

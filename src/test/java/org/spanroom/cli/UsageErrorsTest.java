@@ -94,7 +94,7 @@ class UsageErrorsTest {
                 "compare a | RUN_B is missing",
                 "explain B1 | option '--run FOLDER' is missing",
                 "explain --run a | no span is named; give a SPAN_ID or --rank N",
-                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'sample'",
+                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'program', 'sample'",
                 "rank --qqqqqqqqq | unknown option '--qqqqqqqqq'",
                 "rank --out csv | unknown option '--out'; did you mean '--output'?",
                 "rank --formats csv,geojsn | 'geojsn' is not a format; did you mean 'geojson'?",
