@@ -88,7 +88,6 @@ public final class ProgramRun {
     public record ProgramSummary(
             Request request,
             ProgramResults results,
-            Map<String, SpanFacts> facts,
             double value,
             double yearValue,
             double boundValue,
@@ -138,7 +137,7 @@ public final class ProgramRun {
         var setting = new Settings(request, recorded, facts, connections);
         ProgramInputs inputs = setting.inputs(config);
         Musts.demandPossible(recorded.run(), config.must(), inputs, facts);
-        return new Work(request, recorded, facts, setting, inputs).run(folder, overwrite, writtenAt);
+        return new Work(request, recorded, setting, inputs).run(folder, overwrite, writtenAt);
     }
 
     /** Makes the inputs of the program, and those of what-ifs, from configs. */
@@ -174,7 +173,6 @@ public final class ProgramRun {
     private final class Work {
         private final Request request;
         private final NetworkReader.Recorded recorded;
-        private final Map<String, SpanFacts> facts;
         private final Settings settings;
         private final ProgramInputs inputs;
         private final YearModel model;
@@ -182,15 +180,9 @@ public final class ProgramRun {
         private final WhatIfs whatIfs;
         private final YearSolving solver;
 
-        Work(
-                Request request,
-                NetworkReader.Recorded recorded,
-                Map<String, SpanFacts> facts,
-                Settings settings,
-                ProgramInputs inputs) {
+        Work(Request request, NetworkReader.Recorded recorded, Settings settings, ProgramInputs inputs) {
             this.request = request;
             this.recorded = recorded;
-            this.facts = facts;
             this.settings = settings;
             this.inputs = inputs;
             this.model = new YearModel(inputs);
@@ -219,7 +211,6 @@ public final class ProgramRun {
             var summary = new ProgramSummary(
                     request,
                     results,
-                    facts,
                     planned.plan().value(),
                     planned.yearValue(),
                     planned.boundValue(),
