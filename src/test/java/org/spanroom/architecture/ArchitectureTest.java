@@ -70,12 +70,14 @@ class ArchitectureTest {
             input.proposal    -> input.fields input.layer
             input.fields      -> input.layer
             input.layer       ->
+            output.report     -> output.explain output.columns output.style output.table output.folder
             output.explain    -> output.columns output.table
-            output            -> output.text output.shapefile output.geopackage output.columns output.table output.folder
+            output            -> output.text output.shapefile output.geopackage output.columns output.style output.table output.folder
             output.text       -> output.table
             output.shapefile  -> output.table output.folder
-            output.geopackage -> output.table output.folder
+            output.geopackage -> output.style output.table output.folder
             output.columns    -> output.table
+            output.style      -> output.table
             output.table      -> output.folder
             output.folder     ->
             model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
@@ -182,6 +184,7 @@ class ArchitectureTest {
         onlyIn("input output crs", "java.sql..");
         onlyIn("input output", "org.apache.commons.csv..");
         onlyIn("output", "biweekly..", "com.github.mangstadt.vinnie..");
+        onlyIn("output", "com.github.mustachejava..");
         onlyIn("cli", "picocli..");
     }
 
