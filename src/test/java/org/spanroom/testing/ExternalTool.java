@@ -56,6 +56,11 @@ public final class ExternalTool {
         throw new TestAbortedException("no python3 on the PATH has the module " + module + "; test skipped");
     }
 
+    /** Returns where the program is. */
+    public Path path() {
+        return program;
+    }
+
     /** Runs the program, demands exit code 0, and returns what it printed. */
     public String run(Object... arguments) {
         Outcome outcome = tryToRun(arguments);

@@ -21,7 +21,7 @@ import org.spanroom.program.design.Spread;
  */
 public record DesignBound(double money, double pricesMoney, OptionalDouble programMoney, int steps, boolean isWhole) {
     /** Share of the way to the known cost that the first steps go. */
-    static final double FIRST_STEP = 1;
+    static final double FIRST_STEP = 1.5;
 
     private static final double SETTLED_RATIO = 1e-7;
 

@@ -12,9 +12,9 @@ import org.spanroom.program.design.Spread;
  * the trunk does not let it, and falls where it is the other way round. Directions are deflected, steps are Polyak's.
  */
 final class LagrangeBound {
-    private static final double DEFLECTION = 0.85;
+    private static final double DEFLECTION = 0.9;
     private static final double SHRINKING = 0.7;
-    private static final int STALLS = 25;
+    private static final int STALLS = 12;
 
     /** What counts as a rise, as a share of the bound. */
     private static final double RISE_RATIO = 1e-6;
