@@ -43,12 +43,13 @@ public final class ResultFiles implements AutoCloseable {
      * @param folder where they are made, whatever the settings say
      * @param writtenAt noted in the files as the time of the last change
      * @param spans how many spans the run has
+     * @param about what the GeoPackage says of where its contents are from, as JSON
      */
-    ResultFiles(Path folder, OutputSettings settings, Instant writtenAt, int spans) {
+    ResultFiles(Path folder, OutputSettings settings, Instant writtenAt, int spans, String about) {
         this.folder = folder;
         this.settings = settings;
         this.spans = spans;
-        this.options = new LayerOptions(settings.crs(), writtenAt);
+        this.options = new LayerOptions(settings.crs(), writtenAt).about(about);
         this.geoPackage = settings.formats().contains(OutputFormat.GEOPACKAGE)
                 ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options, spans))
                 : Optional.empty();
