@@ -1,6 +1,7 @@
 package org.spanroom.input;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -63,7 +64,7 @@ public final class RecordedLayer implements AutoCloseable {
     /** Reads all rows in the same order, without their shapes. */
     long readValues(List<String> columns, Consumer<RecordedRow> sink) {
         return source.read(
-                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty())));
+                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
     }
 
     private RecordedRow row(SourceFeature feature) {
@@ -76,10 +77,31 @@ public final class RecordedLayer implements AutoCloseable {
                         .map(found -> Line.wrap(found, shape.hasZ())),
                 ordinates
                         .filter(found -> shape.kind() == SourceGeometry.Kind.POINTS)
-                        .map(found -> new Place(found[0], found[1])));
+                        .map(found -> new Place(found[0], found[1])),
+                polygons(shape));
     }
 
-    /** The layers of a run have one part a row. */
+    /** Returns the rings of polygons; none where one of them has no place on the globe. */
+    private List<List<Line>> polygons(SourceGeometry shape) {
+        if (shape.kind() != SourceGeometry.Kind.POLYGONS || crs.isEmpty()) {
+            return List.of();
+        }
+        List<List<Line>> polygons = new ArrayList<>();
+        for (int ring = 0; ring < shape.parts().size(); ring++) {
+            double[] ordinates = shape.parts().get(ring).clone();
+            crs.get().toLonLat(ordinates, shape.hasZ() ? 3 : 2);
+            if (!Geometries.isFinite(ordinates)) {
+                return List.of();
+            }
+            if (shape.startsPolygon().get(ring)) {
+                polygons.add(new ArrayList<>());
+            }
+            polygons.get(polygons.size() - 1).add(Line.wrap(ordinates, shape.hasZ()));
+        }
+        return polygons;
+    }
+
+    /** The lines and points of a run have one part a row. */
     private Optional<double[]> lonLat(SourceGeometry shape) {
         if (shape.parts().size() != 1 || crs.isEmpty()) {
             return Optional.empty();

@@ -12,8 +12,10 @@ import org.spanroom.model.Line;
  * @param values of the fields that were requested, in their order: String, Long, Double, Boolean, or null
  * @param lonLat its line in degrees on WGS 84; empty where it has none
  * @param place its point, if it was written with one
+ * @param polygons the closed rings of its polygons in degrees on WGS 84, of each the outer one first
  */
-public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place) {
+public record RecordedRow(
+        List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place, List<List<Line>> polygons) {
     /** Returns a text; "" where the cell is empty. */
     public String text(int column) {
         Object value = values.get(column);

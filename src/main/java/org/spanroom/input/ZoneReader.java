@@ -208,7 +208,8 @@ final class ZoneReader implements FeatureReader {
         }
         String name = values.textQuietly(Term.ZONE_NAME);
         Days days = days();
-        zones.add(new Zone(zones.size(), id, kind().intern(), name, days.from(), days.until(), outlines));
+        zones.add(new Zone(
+                zones.size(), id, kind().intern(), name, days.from(), days.until(), outlines, feature.number()));
         reportDays(days);
     }
 

@@ -97,7 +97,9 @@ public final class RescoredWriter {
      */
     public static WrittenResults write(Rescored rescored, Origin origin, OutputSettings settings, OutputFolder folder) {
         int spans = rescored.kept().size();
-        try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans)) {
+        ContentsAccount contents = ContentsAccount.of(contents(rescored), rescored.typical());
+        String about = AboutFile.of(origin.run(), rescored.filter(), contents, origin.outputCrs());
+        try (var files = new ResultFiles(folder.path(), settings, origin.run().startedAt(), spans, about)) {
             var writer = new RescoredWriter(rescored, files);
             writer.writeForLater();
             ResultTables.ALL.stream()
@@ -114,7 +116,7 @@ public final class RescoredWriter {
                             files.rows(),
                             writer.totals(),
                             writer.money(),
-                            ContentsAccount.of(writer.contents(), rescored.typical()),
+                            contents,
                             origin.lengths(),
                             writer.findings,
                             origin.outputCrs(),
@@ -216,7 +218,7 @@ public final class RescoredWriter {
     }
 
     /** A run of an earlier version did not write where contents are known from; nothing is then counted. */
-    private ContentsCounts contents() {
+    private static ContentsCounts contents(Rescored rescored) {
         int place = rescored.columns().indexOf(SpanColumns.CONTENTS_SOURCE.name());
         int assumed = rescored.columns().indexOf(SpanColumns.ASSUMED.name());
         ContentsCounts counts = ContentsCounts.NONE;

@@ -15,6 +15,7 @@ import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.output.geopackage.GeoPackageWriter;
 import org.spanroom.output.shapefile.OptionalShapefile;
 import org.spanroom.output.shapefile.ShapefileFiles;
+import org.spanroom.output.style.LayerStyles;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
@@ -43,12 +44,13 @@ public final class ResultFiles implements AutoCloseable {
      * @param folder where they are made, whatever the settings say
      * @param writtenAt noted in the files as the time of the last change
      * @param spans how many spans the run has
+     * @param about what the GeoPackage says of where its contents are from, as JSON
      */
-    ResultFiles(Path folder, OutputSettings settings, Instant writtenAt, int spans) {
+    ResultFiles(Path folder, OutputSettings settings, Instant writtenAt, int spans, String about) {
         this.folder = folder;
         this.settings = settings;
         this.spans = spans;
-        this.options = new LayerOptions(settings.crs(), writtenAt);
+        this.options = new LayerOptions(settings.crs(), writtenAt).about(about);
         this.geoPackage = settings.formats().contains(OutputFormat.GEOPACKAGE)
                 ? Optional.of(new GeoPackageWriter(folder.resolve(OutputFolder.GEOPACKAGE), options, spans))
                 : Optional.empty();
@@ -73,8 +75,12 @@ public final class ResultFiles implements AutoCloseable {
     <R> TableSection<R> begin(ResultTable<?> entry, Table<R> metric) {
         Table<R> table = UsColumns.in(metric, settings.units());
         var files = new ArrayList<TableFile>();
-        for (OutputFormat format : entry.formatsAmong(settings.formats())) {
+        Set<OutputFormat> formats = entry.formatsAmong(settings.formats());
+        for (OutputFormat format : formats) {
             files.add(file(format, table, entry.source().atLeast(spans)));
+        }
+        if (StyleFiles.areBeside(formats)) {
+            LayerStyles.find(table).ifPresent(style -> StyleFiles.write(folder, table, style, formats));
         }
         var section = new TableSection<>(table, options.frame(), files, settings.threads());
         sections.add(section);

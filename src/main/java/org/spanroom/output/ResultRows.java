@@ -40,6 +40,7 @@ final class ResultRows {
     private final SpanLayout layout;
     private final SpanSection<RankedSpan> forLater;
     private final Set<SectionKey> keptSections = ConcurrentHashMap.newKeySet();
+    private final ZoneTally zones = new ZoneTally();
     private RankTotals totals = RankTotals.NONE;
 
     /** Begins every table of the list. */
@@ -90,6 +91,7 @@ final class ResultRows {
         private final List<Part<?>> parts = new ArrayList<>();
         private final Part<RankedSpan> all = forLater.newPart();
         private final SpanTally tally = new SpanTally();
+        private final ZoneTally ofZones = new ZoneTally();
         private final Predicate<RankedSpan> test = newTest();
 
         SpanChunk() {
@@ -101,6 +103,7 @@ final class ResultRows {
             for (int place = chunk * spansAtOnce; place < end; place++) {
                 RankedSpan span = results.spans().at(place);
                 tally.add(span);
+                ofZones.add(span.assessment().permits());
                 all.add(span);
                 if (test.test(span)) {
                     parts.forEach(part -> part.add(span));
@@ -113,6 +116,7 @@ final class ResultRows {
             all.append();
             parts.forEach(Part::append);
             totals = totals.plus(tally.take());
+            zones.take(ofZones);
         }
     }
 
@@ -129,7 +133,7 @@ final class ResultRows {
                     progress.accept(totals.spans() - before);
                 })
                 .run();
-        Results kept = kept();
+        Results kept = kept().withZones(zones.counted(results.zones()));
         ofRun.forEach(table -> table.accept(kept));
     }
 

@@ -10,6 +10,7 @@ import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.style.LayerStyles;
 import org.spanroom.output.table.Table;
 
 /**
@@ -108,6 +109,10 @@ public record ResultTable<R>(
         var files = new ArrayList<String>();
         for (OutputFormat format : formatsAmong(asked)) {
             files.addAll(ResultFiles.names(name, format));
+        }
+        if (StyleFiles.areBeside(formatsAmong(asked))
+                && LayerStyles.find(layout.apply(SpanLayout.PLAIN)).isPresent()) {
+            files.addAll(StyleFiles.names(name));
         }
         return files;
     }

@@ -24,6 +24,7 @@ import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.StepHoursRow;
 import org.spanroom.output.columns.SurveyColumns;
 import org.spanroom.output.columns.VaultColumns;
+import org.spanroom.output.columns.ZoneColumns;
 import org.spanroom.output.columns.ZoneMetersRow;
 
 /** The tables of results: the one list that writers, the data dictionary, the record of a run and readers of earlier runs follow. */
@@ -55,6 +56,7 @@ public final class ResultTables {
             SCORE_PARTS,
             ResultTable.ofSpans(ChoiceRow.TABLE, ChoiceRow::of).alsoIn(CSV).in(ColumnGroup.ROOM),
             ResultTable.ofSpans(PullRow.TABLE, PullRow::of).alsoIn(CSV).in(ColumnGroup.PULL),
+            ResultTable.ofRun(ZoneColumns.TABLE, Results::zones).alsoIn(GEOJSON),
             ResultTable.ofSpans(ZoneMetersRow.TABLE, ZoneMetersRow::of)
                     .alsoIn(CSV)
                     .in(ColumnGroup.PERMITS),

@@ -57,7 +57,12 @@ public final class ResultWriter {
     public static WrittenResults write(
             Results results, OutputSettings settings, OutputFolder folder, LongConsumer progress) {
         int spans = results.selection().isAll() ? results.spans().size() : 0;
-        try (var files = new ResultFiles(folder.path(), settings, results.run().startedAt(), spans)) {
+        String about = AboutFile.of(
+                results.run(),
+                results.selection().asked(),
+                results.contents(),
+                settings.crs().name());
+        try (var files = new ResultFiles(folder.path(), settings, results.run().startedAt(), spans, about)) {
             var rows = new ResultRows(results, files, settings.threads());
             rows.write(progress);
             files.finish();

@@ -4,6 +4,7 @@ import java.util.List;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.permit.ZoneUse;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankedSection;
@@ -23,6 +24,7 @@ import org.spanroom.model.survey.SurveyStop;
  * @param selection the spans whose rows are written, with the sections and the field checks of them
  * @param contents what the results rest on, so far as it concerns what lies in the ducts
  * @param survey the vaults to open first, in order
+ * @param zones in the order in which they were read
  */
 public record Results(
         Network network,
@@ -33,6 +35,7 @@ public record Results(
         List<FieldCheck> fieldChecks,
         ContentsAccount contents,
         List<SurveyStop> survey,
+        List<ZoneUse> zones,
         RunRecord run,
         List<String> kept,
         Selection selection) {
@@ -40,10 +43,11 @@ public record Results(
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);
         survey = List.copyOf(survey);
+        zones = List.copyOf(zones);
         kept = List.copyOf(kept);
     }
 
-    /** Results of which all rows are written. */
+    /** Results without zones of which all rows are written. */
     public Results(
             Network network,
             RankedSpans spans,
@@ -54,12 +58,40 @@ public record Results(
             ContentsAccount contents,
             List<SurveyStop> survey,
             RunRecord run) {
-        this(network, spans, money, sections, findings, fieldChecks, contents, survey, run, List.of(), Selection.ALL);
+        this(network, spans, money, sections, findings, fieldChecks, contents, survey, List.of(), run, List.of(), Selection.ALL);
     }
 
     /** Returns the same run with some of its sections and field checks. */
     Results withOnly(List<RankedSection> otherSections, List<FieldCheck> otherChecks) {
         return new Results(
-                network, spans, money, otherSections, findings, otherChecks, contents, survey, run, kept, selection);
+                network,
+                spans,
+                money,
+                otherSections,
+                findings,
+                otherChecks,
+                contents,
+                survey,
+                zones,
+                run,
+                kept,
+                selection);
+    }
+
+    /** Returns the same run with its zones as they are known once all spans are. */
+    Results withZones(List<ZoneUse> otherZones) {
+        return new Results(
+                network,
+                spans,
+                money,
+                sections,
+                findings,
+                fieldChecks,
+                contents,
+                survey,
+                otherZones,
+                run,
+                kept,
+                selection);
     }
 }

@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,6 +22,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
+import org.spanroom.output.AboutFile;
 import org.spanroom.output.ComparisonWriter;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
@@ -90,7 +91,9 @@ public final class CompareRun {
         long unmoved =
                 spans - moves.stream().filter(move -> move.after().isPresent()).count();
         progress.end(String.format(Locale.ROOT, "%,d spans changed, %,d unchanged", moves.size(), unmoved));
-        var options = new LayerOptions(secondRun.outputSystem(), writtenAt);
+        Map<String, Object> config = ConfigReader.asMap(ConfigReader.readRecorded(secondRun.file()));
+        var options = new LayerOptions(secondRun.outputSystem(), writtenAt)
+                .about(AboutFile.ofRuns("compare", writtenAt, config, List.of(firstRun, secondRun)));
         return new CompareSummary(
                 moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));
     }

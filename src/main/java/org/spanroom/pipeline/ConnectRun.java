@@ -125,7 +125,7 @@ public final class ConnectRun {
         DesignBound bound = bound(plan, request, found.design(), noLibrary.isEmpty(), clock(request.mostSeconds()));
         progress.end(String.format(Locale.ROOT, "%,.0f", bound.money()));
         List<ConnectionResult> results = plan.results(found.design(), found.unserved());
-        var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
+        LayerOptions options = recorded.layerOptions("connect", writtenAt);
         var summary = new ConnectSummary(
                 request,
                 recorded.network(),

@@ -95,7 +95,7 @@ public final class CorridorRun {
         var needed = new FirstNeeded(network, request.cables(), hubs);
         progress.end(needed.pairs() + (needed.pairs() == 1 ? " way" : " ways"));
         List<SectionNeed> sections = sections(network, found, corridors, needed);
-        var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
+        LayerOptions options = recorded.layerOptions("corridors", writtenAt);
         return new CorridorSummary(
                 request,
                 network,

@@ -1,6 +1,7 @@
 package org.spanroom.pipeline;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -28,10 +29,12 @@ import org.spanroom.model.program.SectionOffer;
 import org.spanroom.model.program.VaultPlace;
 import org.spanroom.model.rank.GateEffect;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.output.AboutFile;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.LayerOptions;
 
 /**
  * Puts the network of a run together from its spans: what each section offers to cables.
@@ -68,7 +71,13 @@ final class NetworkReader {
     }
 
     /** What was read. */
-    record Recorded(DuctNetwork network, RecordedRun run, RunConfig config) {}
+    record Recorded(DuctNetwork network, RecordedRun run, RunConfig config) {
+        /** Returns what layers are written with that a command makes of the run. */
+        LayerOptions layerOptions(String command, Instant writtenAt) {
+            return new LayerOptions(run.outputSystem(), writtenAt)
+                    .about(AboutFile.ofRuns(command, writtenAt, ConfigReader.asMap(config), List.of(run)));
+        }
+    }
 
     /** What is kept of a span while the others are read; money that is not recorded is NaN. */
     private record Raw(

@@ -88,7 +88,7 @@ public final class PathRun {
         if (ways.isEmpty()) {
             throw noWay(request, network, recorded.config().units(), new GapFinder(network).find(from, to));
         }
-        var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
+        LayerOptions options = recorded.layerOptions("path", writtenAt);
         List<Path> files = ProgramWriter.writePaths(network, ways, folder, overwrite, options);
         return new PathSummary(
                 request,

@@ -207,7 +207,7 @@ public final class ProgramRun {
             }
             progress.end(Counted.of(planned.calendar().entries().size(), "span"));
             ProgramResults results = results(planned);
-            var options = new LayerOptions(recorded.run().outputSystem(), writtenAt);
+            LayerOptions options = recorded.layerOptions("program", writtenAt);
             var summary = new ProgramSummary(
                     request,
                     results,

@@ -21,6 +21,7 @@ import org.spanroom.input.InputRecord;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.permit.ZoneUse;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.survey.SurveyStop;
@@ -116,6 +117,7 @@ public final class RankRun {
                 checks,
                 contents,
                 survey,
+                spans.zones(),
                 record,
                 config.inputs().routes().keep(),
                 start.selection());
@@ -149,6 +151,7 @@ public final class RankRun {
     private record Spans(
             Network network,
             PermitAssessor permits,
+            List<ZoneUse> zones,
             ReferenceSystem crs,
             InputRecord routes,
             List<RunRecord.Input> inputs) {}
@@ -166,6 +169,9 @@ public final class RankRun {
         return new Spans(
                 located(network, permits),
                 permits,
+                inputs.zones().stream()
+                        .map(zone -> ZoneUse.of(zone, config.permit(), inputs.source("zones", zone.sequence())))
+                        .toList(),
                 inputs.crs(),
                 routes(inputs),
                 inputs.records().stream().map(RankRun::recordOf).toList());

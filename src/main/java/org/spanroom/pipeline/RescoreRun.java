@@ -168,7 +168,7 @@ public final class RescoreRun {
         return row.lonLat()
                 .map(Shape::line)
                 .or(() -> row.place().map(place -> Shape.point(place.lonDeg(), place.latDeg())))
-                .orElse(Shape.EMPTY);
+                .orElseGet(() -> Shape.polygons(row.polygons()));
     }
 
     private List<RescoredSpan> read(RecordedSpans recorded, Rescoring rescoring, Path scoring) {

@@ -183,6 +183,55 @@ class ZonesTest {
                 .contains("Geometry: Line String", "Feature Count: 3");
     }
 
+    /** Z-1 and Z-2 are met by what the table of pieces says; Z-3 is over. */
+    @Test
+    void theZonesThemselvesAreALayer() throws IOException {
+        Path run = rank("run", "--zones", zones);
+
+        List<CSVRecord> rows = zoneRows(run);
+        assertThat(rows).extracting(row -> row.get("zone_id")).containsExactly("Z-1", "Z-2", "Z-3");
+        assertThat(rows.get(0).toMap())
+                .containsEntry("kind", "cut_ban")
+                .containsEntry("name", "North street")
+                .containsEntry("until", "2099-12-31")
+                .containsEntry("applies", "1")
+                .containsEntry("spans", "1")
+                .containsEntry("cut_ban", "1")
+                .containsEntry("new_build_needs", "ban_exception")
+                .containsEntry("source_row", "1");
+        assertThat(rows.get(0).get("spans_length_m"))
+                .isEqualTo(row(run.resolve("permits.csv"), "zone_id", "Z-1").get("length_m"));
+        assertThat(rows.get(1).get("spans")).isEqualTo("2");
+        assertThat(rows.get(2).toMap())
+                .containsEntry("applies", "0")
+                .containsEntry("spans", "0")
+                .containsEntry("source_row", "3");
+        assertThat(rows.get(2).get("WKT")).isEqualTo("MULTIPOLYGON (((-30.1 39.9,-29.9 39.9,-29.9 40.1,-30.1 39.9)))");
+        JsonNode record = new ObjectMapper().readTree(run.resolve("run.json").toFile());
+        assertThat(record.get("zones").asInt()).isEqualTo(3);
+    }
+
+    /** Also where the layers are in another reference system than the zones. */
+    @Test
+    void anotherScoringCopiesTheZones() throws IOException {
+        Path run = rank("run", "--zones", zones, "--output-crs", "EPSG:32626");
+        Path rescored = folder.resolve("rescored");
+        CommandRun again = CommandRun.of(
+                "rank", "--from", run.toString(), "--scoring", "config/scoring.yaml", "--output", rescored.toString());
+
+        assertThat(again.exitCode()).as(again.err()).isZero();
+        assertThat(zoneRows(rescored))
+                .extracting(CSVRecord::toMap)
+                .isEqualTo(zoneRows(run).stream().map(CSVRecord::toMap).toList());
+    }
+
+    private static List<CSVRecord> zoneRows(Path run) throws IOException {
+        Path table = run.resolveSibling(run.getFileName() + "-zones.csv");
+        ExternalTool.named("ogr2ogr")
+                .run("-f", "CSV", table, run.resolve("spanroom.gpkg"), "zones", "-lco", "GEOMETRY=AS_WKT");
+        return csv(table);
+    }
+
     /** The zones' own reference system and format make no difference beyond the rounding of a millimeter. */
     @Test
     void zonesMayComeInAnyFormatAndSystem() throws IOException {
@@ -307,6 +356,7 @@ class ZonesTest {
         Path run = rank("run");
 
         assertThat(csv(run.resolve("permits.csv"))).isEmpty();
+        assertThat(zoneRows(run)).isEmpty();
         assertThat(row(run.resolve("spans.csv"), "duct", "D-1").get("recovery_needs"))
                 .isEmpty();
     }

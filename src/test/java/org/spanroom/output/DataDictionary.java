@@ -324,6 +324,7 @@ final class DataDictionary {
             case LINE -> "line";
             case MULTILINE -> "line of one part or several";
             case POLYGON -> "polygon";
+            case MULTIPOLYGON -> "polygon of one part or several";
         };
     }
 

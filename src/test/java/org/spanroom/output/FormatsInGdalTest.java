@@ -59,13 +59,33 @@ class FormatsInGdalTest {
                             Line.ofXy(-29.8, 40.2, -29.6, 40.2, -29.6, 40.4, -29.8, 40.2))),
             Sample.EMPTY);
 
+    /** The same polygon, and a square of 0.1 by 0.1 degrees beside it. */
+    private static final List<Sample> AREAS = List.of(
+            new Sample(
+                    "of two parts",
+                    1L,
+                    1,
+                    true,
+                    Stream.concat(
+                                    RINGS.get(0).lines().stream(),
+                                    Stream.of(Line.ofXy(
+                                            -28.5, 40, -28.5, 40.1, -28.4, 40.1, -28.4, 40, -28.5, 40)))
+                            .toList()),
+            RINGS.get(0),
+            Sample.EMPTY);
+
     @TempDir
     Path folder;
 
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("formatsAndKinds")
     void everyRowComesBack(String format, Table<Sample> table) throws IOException, ParseException {
-        List<Sample> rows = table.geometry() == GeometryKind.POLYGON ? RINGS : ROWS;
+        List<Sample> rows =
+                switch (table.geometry()) {
+                    case POLYGON -> RINGS;
+                    case MULTIPOLYGON -> AREAS;
+                    default -> ROWS;
+                };
         Path file = write(format, table, rows, ReferenceSystem.crs84());
 
         List<CSVRecord> back = read(file);
@@ -134,7 +154,7 @@ class FormatsInGdalTest {
 
     static Stream<Arguments> formatsAndKinds() {
         return layerFormats()
-                .flatMap(format -> Stream.of(Sample.LINES, Sample.POINTS, Sample.MULTILINES, Sample.POLYGONS)
+                .flatMap(format -> Stream.of(Sample.LINES, Sample.POINTS, Sample.MULTILINES, Sample.POLYGONS, Sample.MULTIPOLYGONS)
                         .map(table -> Arguments.of(format, table)));
     }
 
@@ -199,14 +219,16 @@ class FormatsInGdalTest {
         Geometry read = new WKTReader().read(wkt);
         assertThat(read.getNumPoints()).isEqualTo(expected.size());
         assertThat(read.isValid()).isTrue();
-        var ordered = wkt.startsWith("POLYGON") ? null : read.getCoordinates();
+        var ordered = wkt.contains("POLYGON") ? null : read.getCoordinates();
         for (int vertex = 0; ordered != null && vertex < expected.size(); vertex++) {
             assertThat(ordered[vertex].x).isCloseTo(expected.x(vertex), within(2e-9));
             assertThat(ordered[vertex].y).isCloseTo(expected.y(vertex), within(2e-9));
         }
         if (ordered == null) {
-            // Outer square of one degree less a triangle of 0.2 by 0.2 degrees.
-            assertThat(read.getArea()).isCloseTo(1 - 0.02, within(1e-9));
+            // Outer square of one degree less a triangle of 0.2 by 0.2 degrees; a further square is 0.1 by 0.1.
+            double further = 0.01 * (expected.polygons() - 1);
+            assertThat(read.getNumGeometries()).isEqualTo(expected.polygons());
+            assertThat(read.getArea()).isCloseTo(1 - 0.02 + further, within(1e-9));
         }
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.output;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -33,6 +34,14 @@ public record Sample(String label, Long count, double lengthM, Boolean flooded, 
     public static final Table<Sample> POLYGONS = Table.layer(
             "outlines", "Polygons of the test.", GeometryKind.POLYGON, row -> Shape.polygon(row.lines()), COLUMNS);
 
+    /** Each ring is a polygon, but for the second, which is a hole of the first. */
+    public static final Table<Sample> MULTIPOLYGONS = Table.layer(
+            "areas",
+            "Polygons of several parts of the test.",
+            GeometryKind.MULTIPOLYGON,
+            row -> Shape.polygons(polygons(row.lines())),
+            COLUMNS);
+
     public static final Table<Sample> POINTS = Table.layer(
             "places",
             "Points of the test.",
@@ -41,6 +50,16 @@ public record Sample(String label, Long count, double lengthM, Boolean flooded, 
                     ? Shape.EMPTY
                     : Shape.point(row.lines().get(0).x(0), row.lines().get(0).y(0)),
             COLUMNS);
+
+    private static List<List<Line>> polygons(List<Line> rings) {
+        int holes = Math.min(2, rings.size());
+        List<List<Line>> polygons = new ArrayList<>();
+        if (!rings.isEmpty()) {
+            polygons.add(rings.subList(0, holes));
+        }
+        rings.subList(holes, rings.size()).forEach(ring -> polygons.add(List.of(ring)));
+        return polygons;
+    }
 
     public static Sample of(String label, double... xy) {
         return new Sample(label, (long) label.length(), 12.3456, true, List.of(Line.ofXy(xy)));

@@ -15,6 +15,7 @@ import org.spanroom.model.Line;
  * @param from first day on which its rule applies; empty where it has always applied
  * @param until last day on which its rule applies; empty where it applies for good
  * @param outlines its polygons
+ * @param sourceRow number of the feature in its layer, from 1; 0 where it is of none
  */
 public record Zone(
         int sequence,
@@ -23,7 +24,8 @@ public record Zone(
         String name,
         Optional<LocalDate> from,
         Optional<LocalDate> until,
-        List<Outline> outlines) {
+        List<Outline> outlines,
+        long sourceRow) {
     /**
      * One polygon, longitude and latitude in degrees on WGS 84.
      *
@@ -40,6 +42,18 @@ public record Zone(
         Check.notBlank("id", id);
         Check.notBlank("kind", kind);
         outlines = List.copyOf(outlines);
+    }
+
+    /** A zone that is no feature of a layer. */
+    public Zone(
+            int sequence,
+            String id,
+            String kind,
+            String name,
+            Optional<LocalDate> from,
+            Optional<LocalDate> until,
+            List<Outline> outlines) {
+        this(sequence, id, kind, name, from, until, outlines, 0);
     }
 
     /** A zone without a first day. */

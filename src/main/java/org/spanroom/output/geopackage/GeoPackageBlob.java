@@ -33,6 +33,7 @@ final class GeoPackageBlob {
             case LINE -> 9 + vertices;
             case MULTILINE -> 9 + 9 * shape.parts() + vertices;
             case POLYGON -> 9 + 4 * shape.parts() + vertices;
+            case MULTIPOLYGON -> 9 + 9 * shape.polygons() + 4 * shape.parts() + vertices;
         };
     }
 
@@ -49,12 +50,12 @@ final class GeoPackageBlob {
                     line(blob, shape, part, ordinates);
                 }
             }
-            case POLYGON -> {
+            case POLYGON -> polygon(blob, shape.oriented(true), 0, ordinates);
+            case MULTIPOLYGON -> {
                 Shape turned = shape.oriented(true);
-                type(blob, 3, ordinates).putInt(turned.parts());
-                for (int part = 0; part < turned.parts(); part++) {
-                    blob.putInt(turned.partEnd(part) - turned.partStart(part));
-                    vertices(blob, turned, part, ordinates);
+                type(blob, 6, ordinates).putInt(turned.polygons());
+                for (int polygon = 0; polygon < turned.polygons(); polygon++) {
+                    polygon(blob, turned, polygon, ordinates);
                 }
             }
             default -> throw new IllegalStateException(kind.toString());
@@ -64,6 +65,15 @@ final class GeoPackageBlob {
     private static void line(ByteBuffer blob, Shape shape, int part, int ordinates) {
         type(blob, 2, ordinates).putInt(shape.partEnd(part) - shape.partStart(part));
         vertices(blob, shape, part, ordinates);
+    }
+
+    private static void polygon(ByteBuffer blob, Shape shape, int polygon, int ordinates) {
+        int end = shape.ringsEnd(polygon);
+        type(blob, 3, ordinates).putInt(end - shape.firstRing(polygon));
+        for (int ring = shape.firstRing(polygon); ring < end; ring++) {
+            blob.putInt(shape.partEnd(ring) - shape.partStart(ring));
+            vertices(blob, shape, ring, ordinates);
+        }
     }
 
     private static ByteBuffer type(ByteBuffer blob, int code, int ordinates) {

@@ -63,6 +63,10 @@ final class GeoPackageLayer implements TableFile {
                         : List.of());
     }
 
+    Table<?> table() {
+        return table;
+    }
+
     @Override
     public RowBatch newBatch() {
         return new Records();

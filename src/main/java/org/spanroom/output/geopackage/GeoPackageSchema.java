@@ -96,6 +96,12 @@ final class GeoPackageSchema {
         return TIMESTAMP.format(time);
     }
 
+    /** Returns the statement that registers a table of one of the standard's extensions that readers and writers need. */
+    static String extension(String table, String extension) {
+        return "INSERT INTO gpkg_extensions VALUES ('" + table + "', NULL, 'gpkg_" + extension
+                + "', 'http://www.geopackage.org/spec130/#extension_" + extension + "', 'read-write')";
+    }
+
     private static void system(PreparedStatement insert, String name, int id, String organization, String definition)
             throws SQLException {
         insert.setString(1, name);

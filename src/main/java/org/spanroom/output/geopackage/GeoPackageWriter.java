@@ -6,8 +6,12 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.style.LayerStyle;
+import org.spanroom.output.style.LayerStyles;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.OneFileWriter;
 import org.spanroom.output.table.OutputCrs;
@@ -20,6 +24,7 @@ import org.sqlite.SQLiteJDBCLoader;
 
 /**
  * Writes layers and tables into one GeoPackage, OGC 12-128r18 (version 1.3), with a spatial index for each layer.
+ * Where the options say what the file is about, it also has the names and meanings of all columns, that record, and styles.
  *
  * <p>SQLite itself creates the tables and writes what the standard wants to know of them; rows and indexes go into the file
  * past it, as finished pages. There is no journal: what is left after a failure is worthless, and its owner must delete it.
@@ -95,7 +100,21 @@ public final class GeoPackageWriter implements AutoCloseable {
             for (GeoPackageLayer layer : layers) {
                 layer.register(connection, options.writtenAt());
             }
+            if (options.about().isPresent()) {
+                explain(connection, options.about().get());
+            }
         });
+    }
+
+    /** Adds what makes a desktop GIS show the file well, and what it is from. */
+    private void explain(Connection connection, String about) throws SQLException {
+        List<? extends Table<?>> tables =
+                layers.stream().map(GeoPackageLayer::table).toList();
+        SortedMap<String, LayerStyle> styles = new TreeMap<>();
+        tables.forEach(table -> LayerStyles.find(table).ifPresent(style -> styles.put(table.name(), style)));
+        SchemaExtension.write(connection, tables);
+        MetadataExtension.write(connection, about, options.writtenAt());
+        StyleTable.write(connection, styles, options.writtenAt());
     }
 
     private void withSqlite(Work work) {

@@ -33,6 +33,7 @@ final class ShpFiles implements TableFile {
     private final ByteSink shp;
     private final ByteSink shx;
     private final GeometryKind kind;
+    private final boolean isPolygons;
     private final boolean hasZ;
     private final long mostBytes;
     private final Extent extent = new Extent();
@@ -42,6 +43,7 @@ final class ShpFiles implements TableFile {
         this.shpFile = shpFile;
         this.shxFile = shxFile;
         this.kind = table.geometry();
+        this.isPolygons = kind == GeometryKind.POLYGON || kind == GeometryKind.MULTIPOLYGON;
         this.hasZ = table.hasZ();
         this.mostBytes = mostBytes;
         this.shp = new ByteSink(shpFile);
@@ -84,7 +86,7 @@ final class ShpFiles implements TableFile {
             case NONE -> 0;
             case POINT -> 1;
             case LINE, MULTILINE -> 3;
-            case POLYGON -> 5;
+            case POLYGON, MULTIPOLYGON -> 5;
         };
         return hasZ && plane != 0 ? plane + 10 : plane;
     }
@@ -149,7 +151,7 @@ final class ShpFiles implements TableFile {
                     block.littleDouble(NO_MEASURE);
                 }
             } else {
-                parts(kind == GeometryKind.POLYGON ? shape.oriented(false) : shape, box);
+                parts(isPolygons ? shape.oriented(false) : shape, box);
             }
         }
 

@@ -9,5 +9,7 @@ public enum GeometryKind {
     /** Each shape is one line or several. */
     MULTILINE,
     /** Each shape is one polygon: its outer ring, then its holes. */
-    POLYGON
+    POLYGON,
+    /** Each shape is one polygon or several. */
+    MULTIPOLYGON
 }

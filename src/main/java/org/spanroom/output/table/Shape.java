@@ -4,7 +4,7 @@ import java.util.List;
 import org.spanroom.model.Line;
 
 /**
- * The geometry of one row, immutable: a point, lines, or the rings of one polygon.
+ * The geometry of one row, immutable: a point, lines, or the rings of one polygon or several.
  *
  * <p>Ordinates are degrees on WGS 84, longitude first, and meters for the third one; writers turn them into the layer's own
  * reference system. They lie packed in one array, since millions of shapes pass through.
@@ -13,14 +13,23 @@ public final class Shape {
     /** The shape of a row that has none. */
     public static final Shape EMPTY = new Shape(new double[0], 2, new int[0]);
 
+    /** Where all rings are those of one polygon. */
+    private static final int[] ONE_POLYGON = {0};
+
     private final double[] ordinates;
     private final int dimension;
     private final int[] partEnds;
+    private final int[] outerRings;
 
     Shape(double[] ordinates, int dimension, int[] partEnds) {
+        this(ordinates, dimension, partEnds, ONE_POLYGON);
+    }
+
+    private Shape(double[] ordinates, int dimension, int[] partEnds, int[] outerRings) {
         this.ordinates = ordinates;
         this.dimension = dimension;
         this.partEnds = partEnds;
+        this.outerRings = outerRings;
     }
 
     public static Shape point(double lonDeg, double latDeg) {
@@ -61,6 +70,16 @@ public final class Shape {
         return lines(rings);
     }
 
+    /** Returns the polygons whose closed rings are given, of each the outer one first. */
+    public static Shape polygons(List<List<Line>> polygons) {
+        Shape rings = lines(polygons.stream().flatMap(List::stream).toList());
+        int[] outer = new int[polygons.size()];
+        for (int polygon = 1; polygon < outer.length; polygon++) {
+            outer[polygon] = outer[polygon - 1] + polygons.get(polygon - 1).size();
+        }
+        return polygons.isEmpty() ? EMPTY : new Shape(rings.ordinates, rings.dimension, rings.partEnds, outer);
+    }
+
     public boolean isEmpty() {
         return ordinates.length == 0;
     }
@@ -89,6 +108,21 @@ public final class Shape {
         return partEnds[part];
     }
 
+    /** Returns how many polygons the rings are of. */
+    public int polygons() {
+        return outerRings.length;
+    }
+
+    /** Returns the outer ring of a polygon, as a part. */
+    public int firstRing(int polygon) {
+        return outerRings[polygon];
+    }
+
+    /** Returns the part after the last ring of a polygon. */
+    public int ringsEnd(int polygon) {
+        return polygon + 1 < outerRings.length ? outerRings[polygon + 1] : partEnds.length;
+    }
+
     public double x(int vertex) {
         return ordinates[vertex * dimension];
     }
@@ -108,16 +142,18 @@ public final class Shape {
 
     /** Returns the same parts with other ordinates, which the caller must not keep. */
     Shape withOrdinates(double[] others) {
-        return new Shape(others, dimension, partEnds);
+        return new Shape(others, dimension, partEnds, outerRings);
     }
 
-    /** Returns this polygon with its outer ring turning as wanted and its holes the other way. */
+    /** Returns these polygons with their outer rings turning as wanted and their holes the other way. */
     public Shape oriented(boolean outerCounterClockwise) {
         double[] turned = ordinates.clone();
-        for (int part = 0; part < partEnds.length; part++) {
-            boolean wantsCounterClockwise = outerCounterClockwise == (part == 0);
-            if (doubleArea(part) > 0 != wantsCounterClockwise) {
-                reverse(turned, partStart(part), partEnds[part]);
+        for (int polygon = 0; polygon < outerRings.length; polygon++) {
+            for (int part = firstRing(polygon); part < ringsEnd(polygon); part++) {
+                boolean wantsCounterClockwise = outerCounterClockwise == (part == firstRing(polygon));
+                if (doubleArea(part) > 0 != wantsCounterClockwise) {
+                    reverse(turned, partStart(part), partEnds[part]);
+                }
             }
         }
         return withOrdinates(turned);

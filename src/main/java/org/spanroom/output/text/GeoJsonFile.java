@@ -110,6 +110,7 @@ public final class GeoJsonFile implements TableFile {
                     position(shape, 0);
                 }
                 case LINE, MULTILINE -> lines(shape);
+                case MULTIPOLYGON -> polygons(shape.oriented(true));
                 default -> {
                     block.text("{\"type\":\"Polygon\",\"coordinates\":");
                     parts(shape.oriented(true));
@@ -128,9 +129,23 @@ public final class GeoJsonFile implements TableFile {
             }
         }
 
+        /** Also one polygon is several, so that readers find one kind of geometry in the file. */
+        private void polygons(Shape shape) {
+            block.text("{\"type\":\"MultiPolygon\",\"coordinates\":");
+            for (int polygon = 0; polygon < shape.polygons(); polygon++) {
+                block.octet(polygon == 0 ? '[' : ',');
+                parts(shape, shape.firstRing(polygon), shape.ringsEnd(polygon));
+            }
+            block.octet(']');
+        }
+
         private void parts(Shape shape) {
-            for (int part = 0; part < shape.parts(); part++) {
-                block.octet(part == 0 ? '[' : ',');
+            parts(shape, 0, shape.parts());
+        }
+
+        private void parts(Shape shape, int from, int to) {
+            for (int part = from; part < to; part++) {
+                block.octet(part == from ? '[' : ',');
                 positions(shape, part);
             }
             block.octet(']');
