@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.output.folder.OutputException;
+import org.spanroom.output.table.Extent;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.OneFileWriter;
 import org.spanroom.output.table.OutputCrs;
@@ -84,6 +85,13 @@ public final class GeoPackageWriter implements AutoCloseable {
     /** Returns how many shapes have no place in the reference system of the layers; their rows have no geometry. */
     public long shapesWithoutPlace() {
         return layers.stream().mapToLong(GeoPackageLayer::shapesWithoutPlace).sum();
+    }
+
+    /** Returns the bounds of all layers together, in their reference system. */
+    public Extent extent() {
+        var all = new Extent();
+        layers.forEach(layer -> all.add(layer.extent()));
+        return all;
     }
 
     @Override

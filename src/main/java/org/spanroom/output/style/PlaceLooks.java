@@ -13,6 +13,7 @@ import org.spanroom.output.table.GeometryKind;
 final class PlaceLooks {
     private static final int CITY = 40_000;
     private static final int DISTRICT = 15_000;
+    private static final int QUARTER = 8000;
     private static final int STREET = 4000;
     private static final int CLOSE = 1500;
     private static final String OUTLINE_HEX = "#ffffff";
@@ -30,8 +31,8 @@ final class PlaceLooks {
                                 "Vault",
                                 new Condition.Always(),
                                 0,
-                                new Marker(Form.SQUARE, OUTLINE_HEX, vault.lightHex(), 1.6, 0.35))
-                        .at(ScaleRange.upTo(DISTRICT))),
+                                new Marker(Form.SQUARE, OUTLINE_HEX, vault.lightHex(), 1.5, 0.3))
+                        .at(ScaleRange.upTo(QUARTER))),
                 List.of(label("vault_id", ScaleRange.upTo(CLOSE), 7, 2)));
     }
 
@@ -66,7 +67,7 @@ final class PlaceLooks {
             rules.add(StyleRule.of(
                             zone.label(),
                             kind(zone),
-                            zones.size() - 1 - rules.size(),
+                            rules.size(),
                             Stroke.of(zone.lightHex(), 2.2 - 0.25 * rules.size()))
                     .at(ScaleRange.upTo(DISTRICT)));
         }

@@ -60,8 +60,8 @@ final class RankLooks {
     static MapStyle sections(GeometryKind geometry) {
         List<LabelRule> labels = List.of(
                 label("best_rank", 0, 0, ScaleRange.ALL, 9, 10, Optional.empty()),
-                label("best_rank", 1, 1, ScaleRange.upTo(DISTRICT), 8, 7, Optional.empty()),
-                label("best_rank", 2, 2, ScaleRange.upTo(QUARTER), 7.5, 4, Optional.empty()));
+                label("best_rank", 1, 1, ScaleRange.upTo(QUARTER), 8, 7, Optional.empty()),
+                label("best_rank", 2, 2, ScaleRange.upTo(STREET), 7.5, 4, Optional.empty()));
         return new MapStyle(
                 "Sections by their best span", geometry, classes("best_rank", Optional.empty()), labels);
     }
