@@ -105,7 +105,7 @@ final class QmlLabels {
         xml.leaf(
                 "placement",
                 "placement",
-                line ? "2" : "0",
+                line ? label.side().isPresent() ? "2" : "4" : "0",
                 "placementFlags",
                 ON_LINE,
                 "dist",
@@ -130,7 +130,7 @@ final class QmlLabels {
                     "max(abs(" + place + ") * " + QgisWords.number(side.stepMm()) + " - "
                             + QgisWords.number(HALF_TEXT_MM) + ", 0)");
             found.put(
-                    "LinePlacementOptions",
+                    "LinePlacementFlags",
                     "CASE WHEN " + place + " = 0 THEN 'OL' WHEN " + place + " < 0 THEN 'AL,LO' ELSE 'BL,LO' END");
         });
         return found;

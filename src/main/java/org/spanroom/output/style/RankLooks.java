@@ -20,7 +20,6 @@ final class RankLooks {
     private static final int DISTRICT = 15_000;
     private static final int QUARTER = 8000;
     private static final double STEP_MM = 1.3;
-    private static final String LIGHT_HEX = "#ffffff";
     private static final String DARK_HEX = "#22262b";
 
     private RankLooks() {}
@@ -38,7 +37,7 @@ final class RankLooks {
                     Condition.equal("contents_source", "assumed"),
                     level,
                     ScaleRange.upTo(DISTRICT),
-                    List.of(Stroke.of(LIGHT_HEX, 0.35).dashed(0.5, 0.9).beside(side))));
+                    List.of(Stroke.of(DARK_HEX, 0.3).dashed(0.3, 1.3).beside(side))));
         }
         if (columns.contains("pull_outcome")) {
             var mark = new Marker(Form.CROSS, DARK_HEX, DARK_HEX, 1.5, 0.25);
