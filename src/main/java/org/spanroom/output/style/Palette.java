@@ -70,7 +70,7 @@ public final class Palette {
 
     private static final List<PaletteClass> CORRIDORS = List.of(
             new PaletteClass("corridor", "Corridor", "#1a3493", "#ffc654", 1.4),
-            new PaletteClass("island", "Single section", "#029dc6", "#41871a", 1.0));
+            new PaletteClass("island", "Single section", "#4f9a3a", "#41871a", 1.0));
 
     /** Kinds of zones that share a class of the legend, since they delay work in the same way. */
     private static final Map<String, List<String>> KINDS = Map.of(

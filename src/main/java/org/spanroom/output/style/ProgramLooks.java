@@ -23,9 +23,7 @@ final class ProgramLooks {
                 "Program by year",
                 geometry,
                 years(false),
-                List.of(
-                        label("year", ScaleRange.between(STREET, DISTRICT), 8, 5),
-                        label("week", ScaleRange.upTo(STREET), 8, 5)));
+                List.of(label("week", ScaleRange.upTo(STREET), 8, 5)));
     }
 
     /** Returns the look of sections in which the program builds, by year. */
