@@ -48,6 +48,7 @@ public final class AnnualWriter {
     public static List<Path> files(Path folder, ProgramResults results) {
         var files = new ArrayList<Path>();
         files.add(folder.resolve(GEOPACKAGE));
+        files.add(folder.resolve(ProjectFile.name(GEOPACKAGE)));
         TABLES.stream()
                 .filter(table -> isWritten(table, results))
                 .forEach(table -> files.add(folder.resolve(table.name() + ".csv")));

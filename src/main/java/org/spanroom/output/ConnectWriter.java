@@ -24,6 +24,7 @@ public final class ConnectWriter {
     public static List<Path> files(Path folder) {
         return List.of(
                 folder.resolve(GEOPACKAGE),
+                folder.resolve(ProjectFile.name(GEOPACKAGE)),
                 folder.resolve(MARKER),
                 folder.resolve(ConnectColumns.SECTIONS.name() + ".csv"),
                 folder.resolve(JSON));

@@ -13,6 +13,7 @@ import org.spanroom.output.columns.PathColumns;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.output.geopackage.GeoPackageWriter;
+import org.spanroom.output.table.Extent;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.text.CsvWriter;
@@ -91,12 +92,16 @@ public final class ProgramWriter {
         try (var output =
                 OutputFolder.create(folder, overwrite, tables.get(0).table().name() + ".csv")) {
             var files = new ArrayList<Path>();
+            Extent extent;
             try (var file = new GeoPackageWriter(output.path().resolve(geoPackage), options)) {
                 for (Rows<?> rows : tables) {
                     writeLayer(file, rows);
                 }
+                extent = file.extent();
             }
+            writeProject(output.path().resolve(geoPackage), tables, extent, options);
             files.add(folder.resolve(geoPackage));
+            files.add(folder.resolve(ProjectFile.name(geoPackage)));
             for (Rows<?> rows : tables) {
                 String name = rows.table().name() + ".csv";
                 writeCsv(output.path().resolve(name), rows);
@@ -114,6 +119,12 @@ public final class ProgramWriter {
             output.commit();
             return files;
         }
+    }
+
+    private static void writeProject(Path geoPackage, List<Rows<?>> tables, Extent extent, LayerOptions options) {
+        List<Table<?>> layers = new ArrayList<>();
+        tables.forEach(rows -> layers.add(rows.table()));
+        ProjectFile.write(geoPackage, layers, extent, options);
     }
 
     private static <R> void writeLayer(GeoPackageWriter file, Rows<R> rows) {

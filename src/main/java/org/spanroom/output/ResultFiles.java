@@ -35,6 +35,7 @@ public final class ResultFiles implements AutoCloseable {
     private final List<AutoCloseable> layers = new ArrayList<>();
     private final List<AutoCloseable> others = new ArrayList<>();
     private final List<TableSection<?>> sections = new ArrayList<>();
+    private final List<Table<?>> inGeoPackage = new ArrayList<>();
     private final int spans;
     private boolean finished;
 
@@ -108,7 +109,10 @@ public final class ResultFiles implements AutoCloseable {
     private TableFile file(OutputFormat format, Table<?> table, int expectedRows) {
         Path path = folder.resolve(names(table.name(), format).get(0));
         return switch (format) {
-            case GEOPACKAGE -> added(geoPackage.orElseThrow().begin(table), layers);
+            case GEOPACKAGE -> {
+                inGeoPackage.add(table);
+                yield added(geoPackage.orElseThrow().begin(table), layers);
+            }
             case CSV -> added(new CsvFile(path, table), others);
             case GEOJSON -> added(new GeoJsonFile(path, table), others);
             case SHAPEFILE -> {
@@ -137,6 +141,8 @@ public final class ResultFiles implements AutoCloseable {
                             // nothing is left to be done in order
                         })
                 .run();
+        geoPackage.ifPresent(written -> ProjectFile.write(
+                folder.resolve(OutputFolder.GEOPACKAGE), inGeoPackage, written.extent(), options));
     }
 
     /** Closes the files of a run that failed; what is in them is worthless. */

@@ -59,8 +59,11 @@ final class MemoryNeed {
     }
 
     private static long leastBytes(List<Route> routes, Network network, boolean simulated) {
-        long spanBytes =
-                SPAN_BYTES + SpanFigures.SPAN_BYTES + SectionGroups.SPAN_BYTES + (simulated ? SIMULATED_BYTES : 0);
+        long spanBytes = SPAN_BYTES
+                + SpanFigures.SPAN_BYTES
+                + SectionGroups.SPAN_BYTES
+                + BankPlaces.SPAN_BYTES
+                + (simulated ? SIMULATED_BYTES : 0);
         return ALWAYS_BYTES
                 + ROUTE_BYTES * routes.size()
                 + VERTEX_BYTES * heldVertices(routes)

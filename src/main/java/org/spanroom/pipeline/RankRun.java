@@ -110,7 +110,7 @@ public final class RankRun {
                 survey.size()));
         var results = new Results(
                 network,
-                ranked,
+                sections.besideEachOther(ranked),
                 ranked.money(),
                 sections,
                 found,

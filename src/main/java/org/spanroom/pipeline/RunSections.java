@@ -8,6 +8,7 @@ import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
+import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.rank.SectionGroups;
 import org.spanroom.rank.Standings;
@@ -46,6 +47,17 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
     /** Returns the place in the ranking of the best span of a section. */
     int best(int section) {
         return groups.first(section);
+    }
+
+    /** Returns the same spans, each with its place beside the other ducts of its section. */
+    RankedSpans besideEachOther(RankedSpans ranked) {
+        return BankPlaces.of(groups, place -> spans.duct(order[place]).id(), place -> isForth(order[place]))
+                .among(ranked);
+    }
+
+    /** Two spans of a section are drawn the same way where this is the same of both. */
+    private boolean isForth(int number) {
+        return spans.fromVault(number) <= spans.toVault(number);
     }
 
     @Override

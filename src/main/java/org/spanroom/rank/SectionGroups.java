@@ -84,6 +84,11 @@ public final class SectionGroups {
         return members[begins[section]];
     }
 
+    /** Returns how many spans a section has. */
+    public int count(int section) {
+        return begins[section + 1] - begins[section];
+    }
+
     /** Returns the places in the ranking of a section's spans, in their order. */
     public int[] members(int section) {
         return Arrays.copyOfRange(members, begins[section], begins[section + 1]);

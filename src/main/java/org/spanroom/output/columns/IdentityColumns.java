@@ -16,6 +16,12 @@ final class IdentityColumns {
         return List.of(
                 SpanColumns.DUCT,
                 SpanColumns.BANK,
+                Column.integer(
+                        "bank_place",
+                        "bank_place",
+                        "Place beside the other ducts of its section by the names of the ducts, for drawing them side by "
+                                + "side: 0 in the middle, positive to the right of the line as drawn. No surveyed position.",
+                        RankedSpan::bankPlace),
                 Column.text(
                         "routes",
                         "routes",

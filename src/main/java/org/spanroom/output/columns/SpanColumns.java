@@ -110,6 +110,7 @@ public final class SpanColumns {
             "cautions",
             "duct",
             "duct_bank",
+            "bank_place",
             "routes",
             "vault_a",
             "vault_b",

@@ -72,6 +72,11 @@ final class GeoPackageLayer implements TableFile {
         return new Records();
     }
 
+    /** Returns the bounds of the shapes written so far. */
+    Extent extent() {
+        return extent;
+    }
+
     /** Returns how many shapes have no place in the frame; their rows have no geometry. */
     long shapesWithoutPlace() {
         return shapesWithoutPlace;

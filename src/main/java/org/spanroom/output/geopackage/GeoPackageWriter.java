@@ -12,6 +12,7 @@ import org.spanroom.crs.PrivateDirectory;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.style.LayerStyle;
 import org.spanroom.output.style.LayerStyles;
+import org.spanroom.output.table.Extent;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.OneFileWriter;
 import org.spanroom.output.table.OutputCrs;
@@ -89,6 +90,13 @@ public final class GeoPackageWriter implements AutoCloseable {
     /** Returns how many shapes have no place in the reference system of the layers; their rows have no geometry. */
     public long shapesWithoutPlace() {
         return layers.stream().mapToLong(GeoPackageLayer::shapesWithoutPlace).sum();
+    }
+
+    /** Returns the bounds of all layers together, in their reference system. */
+    public Extent extent() {
+        var all = new Extent();
+        layers.forEach(layer -> all.add(layer.extent()));
+        return all;
     }
 
     @Override

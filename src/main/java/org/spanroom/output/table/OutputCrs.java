@@ -50,6 +50,11 @@ public final class OutputCrs {
         return epsgCode.isPresent() ? "EPSG" : "NONE";
     }
 
+    /** Returns whether its coordinates are degrees. */
+    public boolean isGeographic() {
+        return system.isGeographic();
+    }
+
     public String wkt() {
         return system.wkt();
     }
