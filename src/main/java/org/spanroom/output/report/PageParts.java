@@ -1,0 +1,61 @@
+package org.spanroom.output.report;
+
+import java.io.FileNotFoundException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** The template, styles and scripts that the program brings along. */
+final class PageParts {
+    private static final String LEAFLET = "/META-INF/resources/webjars/leaflet/1.9.4/dist/leaflet";
+    private static final String ECHARTS = "/META-INF/resources/webjars/echarts/5.5.0/echarts.min.js";
+
+    /** Our scripts in the order in which they are joined: one that is used comes before its users. */
+    private static final List<String> OWN_SCRIPTS = List.of("page.js");
+
+    /** What a style may not have: an address would be a request, whatever the policy then says to it. */
+    private static final Pattern ADDRESS = Pattern.compile("[\\w-]+\\s*:[^;{}]*url\\((?!['\"]?data:)[^)]*\\)[^;{}]*;?");
+
+    private static final Pattern SOURCE_MAP = Pattern.compile("(?m)^//# sourceMappingURL=.*$");
+
+    private PageParts() {}
+
+    static String template() {
+        return text("page.mustache");
+    }
+
+    static String styles() {
+        return ADDRESS.matcher(text(LEAFLET + ".css")).replaceAll("") + "\n" + text("page.css");
+    }
+
+    /** Returns the scripts in the order in which they run; the last is ours. */
+    static List<String> scripts() {
+        var own = new StringBuilder();
+        OWN_SCRIPTS.forEach(name -> own.append(text(name)).append('\n'));
+        return List.of(
+                script(text(LEAFLET + ".js")), script(text(ECHARTS)), script(own.toString()));
+    }
+
+    /** Returns a script as it may stand in a page: without the name of a file that nothing can fetch. */
+    private static String script(String text) {
+        String script = SOURCE_MAP.matcher(text).replaceAll("");
+        if (script.toLowerCase(java.util.Locale.ROOT).contains("</script") || script.contains("<!--")) {
+            throw new IllegalStateException("a script would end its element");
+        }
+        return script;
+    }
+
+    private static String text(String name) {
+        try (InputStream in = PageParts.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new FileNotFoundException(name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
