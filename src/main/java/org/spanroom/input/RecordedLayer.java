@@ -63,7 +63,7 @@ public final class RecordedLayer implements AutoCloseable {
     /** Reads all rows in the same order, without their shapes. */
     long readValues(List<String> columns, Consumer<RecordedRow> sink) {
         return source.read(
-                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty())));
+                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
     }
 
     private RecordedRow row(SourceFeature feature) {
@@ -76,7 +76,25 @@ public final class RecordedLayer implements AutoCloseable {
                         .map(found -> Line.wrap(found, shape.hasZ())),
                 ordinates
                         .filter(found -> shape.kind() == SourceGeometry.Kind.POINTS)
-                        .map(found -> new Place(found[0], found[1])));
+                        .map(found -> new Place(found[0], found[1])),
+                rings(shape));
+    }
+
+    private List<Line> rings(SourceGeometry shape) {
+        if (shape.kind() != SourceGeometry.Kind.POLYGONS || crs.isEmpty()) {
+            return List.of();
+        }
+        return shape.parts().stream()
+                .map(ring -> lonLat(crs.get(), ring, shape.hasZ()))
+                .filter(Geometries::isFinite)
+                .map(ring -> Line.wrap(ring, shape.hasZ()))
+                .toList();
+    }
+
+    private static double[] lonLat(ReferenceSystem system, double[] part, boolean hasZ) {
+        double[] ordinates = part.clone();
+        system.toLonLat(ordinates, hasZ ? 3 : 2);
+        return ordinates;
     }
 
     /** The layers of a run have one part a row. */
@@ -84,8 +102,7 @@ public final class RecordedLayer implements AutoCloseable {
         if (shape.parts().size() != 1 || crs.isEmpty()) {
             return Optional.empty();
         }
-        double[] ordinates = shape.parts().get(0).clone();
-        crs.get().toLonLat(ordinates, shape.hasZ() ? 3 : 2);
+        double[] ordinates = lonLat(crs.get(), shape.parts().get(0), shape.hasZ());
         return Geometries.isFinite(ordinates) ? Optional.of(ordinates) : Optional.empty();
     }
 

@@ -12,8 +12,14 @@ import org.spanroom.model.Line;
  * @param values of the fields that were requested, in their order: String, Long, Double, Boolean, or null
  * @param lonLat its line in degrees on WGS 84; empty where it has none
  * @param place its point, if it was written with one
+ * @param rings the rings of its polygons; none where it has no polygon
  */
-public record RecordedRow(List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place) {
+public record RecordedRow(
+        List<@Nullable Object> values, Optional<Line> lonLat, Optional<Place> place, List<Line> rings) {
+    public RecordedRow {
+        rings = List.copyOf(rings);
+    }
+
     /** Returns a text; "" where the cell is empty. */
     public String text(int column) {
         Object value = values.get(column);

@@ -53,7 +53,8 @@ final class PageParts {
             if (in == null) {
                 throw new FileNotFoundException(name);
             }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            // A browser turns line ends into these before it hashes a script.
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8).replace("\r\n", "\n");
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -23,7 +23,7 @@ public record ReportCharts(
         List<Reason> exclusions,
         List<Share> uncertainty,
         List<Spread> moneyRanges,
-        Optional<ScoreBands> bands) {
+        Optional<ReportBands> bands) {
     public ReportCharts {
         groups = List.copyOf(groups);
         points = List.copyOf(points);

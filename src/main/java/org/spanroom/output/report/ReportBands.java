@@ -11,8 +11,8 @@ import java.util.List;
  * @param shareRatio in what share of the draws a span must be better to be in a better band
  * @param bands the best first
  */
-public record ScoreBands(int draws, double shareRatio, List<Band> bands) {
-    public ScoreBands {
+public record ReportBands(int draws, double shareRatio, List<Band> bands) {
+    public ReportBands {
         bands = List.copyOf(bands);
     }
 
