@@ -20,6 +20,9 @@ import org.spanroom.output.table.UsColumns;
 
 /** Tables of a run, read back for the page. One that the run did not write has neither columns nor rows. */
 final class ReportTables {
+    /** A GeoPackage's own. */
+    private static final String ROW_NUMBER = "fid";
+
     private static final CopiedTable NONE = new CopiedTable(List.of(), List.of());
 
     private final Path run;
@@ -70,6 +73,9 @@ final class ReportTables {
         for (int place = 0; place < copied.columns().size(); place++) {
             String column = copied.columns().get(place);
             int here = place;
+            if (column.equals(ROW_NUMBER)) {
+                continue;
+            }
             columns.add(Optional.ofNullable(known.get(column))
                     .<Column<?>>map(found -> found)
                     .orElseGet(() -> guessed(column, here, copied))
