@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
@@ -39,7 +40,7 @@ public record Chunk(String id, String base64) {
     private static final class Packer extends GZIPOutputStream {
         private static final int BUFFER_BYTES = 1 << 16;
 
-        Packer(java.io.OutputStream out) throws IOException {
+        Packer(OutputStream out) throws IOException {
             super(out, BUFFER_BYTES);
             def.setLevel(Deflater.BEST_COMPRESSION);
         }

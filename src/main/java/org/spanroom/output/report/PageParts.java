@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** The template, styles and scripts that the program brings along. */
@@ -13,8 +14,8 @@ final class PageParts {
     private static final String LEAFLET = "/META-INF/resources/webjars/leaflet/1.9.4/dist/leaflet";
     private static final String ECHARTS = "/META-INF/resources/webjars/echarts/5.5.0/echarts.min.js";
 
-    /** Our scripts in the order in which they are joined: one that is used comes before its users. */
-    private static final List<String> OWN_SCRIPTS = List.of("page.js");
+    /** Names our scripts in the order in which they are joined, a line each: one that is used comes before its users. */
+    private static final String OWN_SCRIPTS = "scripts.txt";
 
     /** What a style may not have: an address would be a request, whatever the policy then says to it. */
     private static final Pattern ADDRESS = Pattern.compile("[\\w-]+\\s*:[^;{}]*url\\((?!['\"]?data:)[^)]*\\)[^;{}]*;?");
@@ -34,7 +35,10 @@ final class PageParts {
     /** Returns the scripts in the order in which they run; the last is ours. */
     static List<String> scripts() {
         var own = new StringBuilder();
-        OWN_SCRIPTS.forEach(name -> own.append(text(name)).append('\n'));
+        text(OWN_SCRIPTS)
+                .lines()
+                .filter(name -> !name.isBlank())
+                .forEach(name -> own.append(text(name.strip())).append('\n'));
         return List.of(
                 script(text(LEAFLET + ".js")), script(text(ECHARTS)), script(own.toString()));
     }
@@ -42,7 +46,7 @@ final class PageParts {
     /** Returns a script as it may stand in a page: without the name of a file that nothing can fetch. */
     private static String script(String text) {
         String script = SOURCE_MAP.matcher(text).replaceAll("");
-        if (script.toLowerCase(java.util.Locale.ROOT).contains("</script") || script.contains("<!--")) {
+        if (script.toLowerCase(Locale.ROOT).contains("</script") || script.contains("<!--")) {
             throw new IllegalStateException("a script would end its element");
         }
         return script;

@@ -24,6 +24,9 @@ public record ReportCharts(
         List<Share> uncertainty,
         List<Spread> moneyRanges,
         Optional<ReportBands> bands) {
+    private static final int MOST_BUDGETS = 200;
+    private static final double CENTS = 100;
+
     public ReportCharts {
         groups = List.copyOf(groups);
         points = List.copyOf(points);
@@ -92,7 +95,7 @@ public record ReportCharts(
             json.writeString(group.name());
             json.writeNumber(group.positions());
             json.writeNumber(group.spans());
-            PayloadColumn.writeNumber(json, group.recoveryMoney());
+            PayloadColumn.writeNumber(json, cents(group.recoveryMoney()));
             json.writeEndArray();
         }
         json.writeEndArray();
@@ -111,6 +114,19 @@ public record ReportCharts(
         }
         json.writeEndArray();
         RowLists.writeRows(json, "hull", Frontier.hull(points));
+        json.writeArrayFieldStart("cumulative");
+        for (Frontier.Bought bought : Frontier.cumulative(points, MOST_BUDGETS)) {
+            json.writeStartArray();
+            PayloadColumn.writeNumber(json, cents(bought.money()));
+            PayloadColumn.writeNumber(json, bought.positions());
+            json.writeNumber(bought.spans());
+            json.writeEndArray();
+        }
+        json.writeEndArray();
         json.writeEndObject();
+    }
+
+    private static double cents(double money) {
+        return Math.round(money * CENTS) / CENTS;
     }
 }
