@@ -61,6 +61,7 @@ import picocli.CommandLine.Spec;
             CorridorsCommand.class,
             ConnectCommand.class,
             ProgramCommand.class,
+            ReportCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

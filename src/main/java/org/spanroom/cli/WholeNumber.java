@@ -5,17 +5,23 @@ import picocli.CommandLine.TypeConversionException;
 
 /** Reads a whole number within a range; anything else is a wrong option, not a failure of the program. */
 class WholeNumber implements ITypeConverter<Integer> {
+    private final int least;
     private final int most;
 
     private WholeNumber(int most) {
+        this(1, most);
+    }
+
+    private WholeNumber(int least, int most) {
+        this.least = least;
         this.most = most;
     }
 
     @Override
     public Integer convert(String text) {
-        int number = text.matches("\\d{1,9}") ? Integer.parseInt(text) : 0;
-        if (number < 1 || number > most) {
-            throw new TypeConversionException("'" + text + "' is not a whole number from 1 to " + most);
+        int number = text.matches("\\d{1,9}") ? Integer.parseInt(text) : -1;
+        if (number < least || number > most) {
+            throw new TypeConversionException("'" + text + "' is not a whole number from " + least + " to " + most);
         }
         return number;
     }
@@ -31,6 +37,13 @@ class WholeNumber implements ITypeConverter<Integer> {
     static final class OfSpans extends WholeNumber {
         OfSpans() {
             super(100_000_000);
+        }
+    }
+
+    /** Of how many spans a page has details. */
+    static final class OfDetails extends WholeNumber {
+        OfDetails() {
+            super(0, 100_000);
         }
     }
 

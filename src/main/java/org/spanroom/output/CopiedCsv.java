@@ -17,6 +17,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.Shape;
+import org.spanroom.output.table.Table;
 import org.spanroom.output.text.CsvFile;
 
 /** A table of an earlier run that wrote no GeoPackage, read back from its CSV file: without shapes, which no CSV file has. */
@@ -33,6 +34,29 @@ public final class CopiedCsv {
      * @throws InputException if the file is damaged
      */
     public static Optional<CopiedTable> find(Path run, String name) {
+        Map<String, Column.Type> byName = new HashMap<>();
+        ResultTables.ALL.stream()
+                .filter(entry -> entry.name().equals(name))
+                .flatMap(entry -> entry.table(SpanLayout.PLAIN).columns().stream())
+                .forEach(column -> byName.put(column.name(), column.type()));
+        return find(run, name, byName);
+    }
+
+    /**
+     * Reads a table that is none of a run's results.
+     *
+     * @param folder where its file is
+     * @param table its columns as they are written
+     * @return empty where there is no such file
+     * @throws InputException if the file is damaged
+     */
+    public static Optional<CopiedTable> find(Path folder, Table<?> table) {
+        Map<String, Column.Type> byName = new HashMap<>();
+        table.columns().forEach(column -> byName.put(column.name(), column.type()));
+        return find(folder, table.name(), byName);
+    }
+
+    private static Optional<CopiedTable> find(Path run, String name, Map<String, Column.Type> byName) {
         Path file = run.resolve(name + ".csv");
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
@@ -40,7 +64,9 @@ public final class CopiedCsv {
         try (CSVParser parser = FORMAT.parse(Files.newBufferedReader(file))) {
             var records = parser.iterator();
             List<String> columns = records.next().toList();
-            Column.Type[] types = types(name, columns);
+            Column.Type[] types = columns.stream()
+                    .map(column -> byName.getOrDefault(column, Column.Type.TEXT))
+                    .toArray(Column.Type[]::new);
             var rows = new ArrayList<CopiedTable.Row>();
             while (records.hasNext()) {
                 rows.add(new CopiedTable.Row(values(records.next(), types), Shape.EMPTY));
@@ -49,17 +75,6 @@ public final class CopiedCsv {
         } catch (IOException | UncheckedIOException | IllegalArgumentException | IndexOutOfBoundsException failure) {
             throw new InputException(file, "it cannot be read back", "Make the run again.", failure);
         }
-    }
-
-    private static Column.Type[] types(String name, List<String> columns) {
-        Map<String, Column.Type> byName = new HashMap<>();
-        ResultTables.ALL.stream()
-                .filter(entry -> entry.name().equals(name))
-                .flatMap(entry -> entry.table(SpanLayout.PLAIN).columns().stream())
-                .forEach(column -> byName.put(column.name(), column.type()));
-        return columns.stream()
-                .map(column -> byName.getOrDefault(column, Column.Type.TEXT))
-                .toArray(Column.Type[]::new);
     }
 
     private static List<@Nullable Object> values(CSVRecord row, Column.Type[] types) {

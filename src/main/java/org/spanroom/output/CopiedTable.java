@@ -38,7 +38,7 @@ public record CopiedTable(List<String> columns, List<Row> rows) {
     }
 
     /** Returns the table that the rows are written as: with those of its columns that the earlier run wrote. */
-    Table<Row> as(Table<?> table) {
+    public Table<Row> as(Table<?> table) {
         var kept = new ArrayList<Column<Row>>();
         for (Column<?> column : table.columns()) {
             int place = place(column);

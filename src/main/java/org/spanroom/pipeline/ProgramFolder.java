@@ -34,7 +34,7 @@ final class ProgramFolder {
     }
 
     /** Returns a path with links followed as far as it exists. */
-    private static Path whole(Path path) {
+    static Path whole(Path path) {
         Path absolute = path.toAbsolutePath().normalize();
         try {
             for (Path above = absolute; above != null; above = above.getParent()) {

@@ -16,8 +16,6 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
 import org.spanroom.finding.InputException;
-import org.spanroom.input.RecordedLayer;
-import org.spanroom.input.RecordedRow;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.rank.CriterionInfo;
@@ -25,8 +23,6 @@ import org.spanroom.model.rank.RankedSection;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RescoredSpan;
 import org.spanroom.model.rank.ScoringSettings;
-import org.spanroom.output.CopiedCsv;
-import org.spanroom.output.CopiedTable;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
@@ -39,7 +35,6 @@ import org.spanroom.output.WrittenResults;
 import org.spanroom.output.columns.SpanColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.columns.StandingColumns;
-import org.spanroom.output.table.Shape;
 import org.spanroom.output.table.Table;
 import org.spanroom.rank.Rescoring;
 
@@ -127,7 +122,7 @@ public final class RescoreRun {
                 recorded.columns(),
                 spans,
                 RescoredSections.find(recorded.columns(), spans, keptIds),
-                this::copied,
+                name -> RecordedTables.find(from, name),
                 config.rates().currency(),
                 fields,
                 selection.asked(),
@@ -147,28 +142,6 @@ public final class RescoreRun {
 
     private boolean hasGeoPackage() {
         return Files.isRegularFile(from.resolve(RecordedRun.GEOPACKAGE));
-    }
-
-    private Optional<CopiedTable> copied(String table) {
-        Path file = from.resolve(RecordedRun.GEOPACKAGE);
-        if (!hasGeoPackage()) {
-            return CopiedCsv.find(from, table);
-        }
-        try (var layer = RecordedLayer.find(file, table).orElse(null)) {
-            if (layer == null) {
-                return Optional.empty();
-            }
-            var rows = new ArrayList<CopiedTable.Row>();
-            layer.read(layer.columns(), row -> rows.add(new CopiedTable.Row(row.values(), shape(row))));
-            return Optional.of(new CopiedTable(layer.columns(), rows));
-        }
-    }
-
-    private static Shape shape(RecordedRow row) {
-        return row.lonLat()
-                .map(Shape::line)
-                .or(() -> row.place().map(place -> Shape.point(place.lonDeg(), place.latDeg())))
-                .orElseGet(() -> Shape.polygons(row.polygons()));
     }
 
     private List<RescoredSpan> read(RecordedSpans recorded, Rescoring rescoring, Path scoring) {

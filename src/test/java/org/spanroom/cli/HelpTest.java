@@ -55,7 +55,7 @@ class HelpTest {
     @Test
     void examplesRunOnTheDemoCity() {
         var examples = new ArrayList<String>();
-        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "sample")
+        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sample")
                 .forEach(name -> examples.addAll(examples(name)));
 
         for (String example : examples) {
@@ -107,6 +107,7 @@ class HelpTest {
                 "path",
                 "corridors",
                 "connect",
+                "report",
                 "sample",
                 "completion");
     }

@@ -127,6 +127,7 @@ class SummaryJsonTest {
                         "--iterations",
                         "9"),
                 keys);
+        collect(json("report", at("run"), "--output", at("page.html"), "--details", "5"), keys);
         String page = Files.readString(PAGE);
 
         assertThat(keys).hasSizeGreaterThan(40).allSatisfy(key -> {

@@ -1,6 +1,7 @@
 package org.spanroom.output.folder;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -10,6 +11,11 @@ import java.nio.file.StandardOpenOption;
 /** A text file of the user's choice, in UTF-8, that comes into being whole or not at all. */
 public final class TextFile {
     private TextFile() {}
+
+    /** What writes the text, part by part. */
+    public interface Source {
+        void write(Writer out) throws IOException;
+    }
 
     /**
      * Checks that the file may be written; worth doing before long work.
@@ -27,13 +33,20 @@ public final class TextFile {
 
     /** Writes the file, first under another name beside it, never through a link that somebody may have laid there. */
     public static void write(Path file, String text, boolean overwrite) {
+        write(file, out -> out.write(text), overwrite);
+    }
+
+    /** Writes the file as above, its text part by part. */
+    public static void write(Path file, Source source, boolean overwrite) {
         check(file, overwrite);
         Path whole = file.toAbsolutePath();
         Path part = whole.resolveSibling("." + whole.getFileName() + ".writing");
         try {
             try {
                 Files.deleteIfExists(part);
-                Files.writeString(part, text, StandardOpenOption.CREATE_NEW);
+                try (Writer out = Files.newBufferedWriter(part, StandardOpenOption.CREATE_NEW)) {
+                    source.write(out);
+                }
                 Files.move(part, whole, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(part);

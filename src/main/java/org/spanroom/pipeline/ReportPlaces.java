@@ -1,0 +1,108 @@
+package org.spanroom.pipeline;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.model.Line;
+import org.spanroom.model.network.SectionKey;
+import org.spanroom.output.CopiedTable;
+import org.spanroom.output.columns.SectionColumns;
+import org.spanroom.output.report.ReportSections;
+import org.spanroom.output.report.ReportSpans;
+
+/** Where the spans of the page belong: their sections, and their places beside the other spans of a section. */
+final class ReportPlaces {
+    private final ReportSpansReader.Read spans;
+    private final int[] section;
+    private final int[] bankPlace;
+    private final int[] pack;
+    private final int[] band;
+    private final int[] year;
+
+    ReportPlaces(ReportSpansReader.Read spans) {
+        this.spans = spans;
+        int rows = spans.table().rows();
+        section = filled(rows);
+        bankPlace = new int[rows];
+        pack = filled(rows);
+        band = filled(rows);
+        year = filled(rows);
+    }
+
+    private static int[] filled(int rows) {
+        int[] none = new int[rows];
+        Arrays.fill(none, -1);
+        return none;
+    }
+
+    /** Puts the spans into their sections; a section of which the page shows no span is left out. */
+    ReportSections sections(ReportTables tables) {
+        CopiedTable copied = tables.copied(SectionColumns.NAME, Long.MAX_VALUE);
+        int id = copied.columns().indexOf("section_id");
+        Map<String, List<Integer>> bySection = ReportSpansReader.rowsBySection(spans.sections());
+        var rows = new ArrayList<CopiedTable.Row>();
+        var members = new ArrayList<List<Integer>>();
+        var lines = new ArrayList<Optional<Line>>();
+        for (CopiedTable.Row row : copied.rows()) {
+            List<Integer> its = bySection.get(String.valueOf(row.values().get(id)));
+            if (its != null) {
+                its.forEach(span -> section[span] = rows.size());
+                lines.add(spans.lonLat().get(its.get(0)));
+                members.add(its);
+                rows.add(row);
+            }
+        }
+        bySection.values().forEach(this::placeBeside);
+        return new ReportSections(tables.table(SectionColumns.NAME, copied, rows), lines, members);
+    }
+
+    /** Neighbors are in the order of their names, the middle one at 0; a line that is drawn the other way has its left on the other side. */
+    private void placeBeside(List<Integer> members) {
+        int id = spans.table().place("span_id");
+        int vaultA = spans.table().place("vault_a");
+        List<Integer> ordered = members.stream()
+                .sorted(Comparator.comparing((Integer row) -> spans.table().text(row, id)))
+                .toList();
+        for (int i = 0; i < ordered.size(); i++) {
+            int row = ordered.get(i);
+            SectionKey key = spans.sections().get(row);
+            int place = i - (ordered.size() - 1) / 2;
+            boolean turned = !spans.table().text(row, vaultA).equals(key.vaultId());
+            bankPlace[row] = turned ? -place : place;
+        }
+    }
+
+    void putPack(int row, int number) {
+        pack[row] = number;
+    }
+
+    void putBand(int row, int number) {
+        band[row] = number;
+    }
+
+    void putYear(int row, int number) {
+        year[row] = number;
+    }
+
+    ReportSpans spans() {
+        var places = new ArrayList<ReportSpans.Place>();
+        for (int row = 0; row < section.length; row++) {
+            places.add(new ReportSpans.Place(section[row], pack[row], band[row], bankPlace[row], year[row]));
+        }
+        return new ReportSpans(spans.table(), spans.lonLat(), places);
+    }
+
+    /** Returns the rows of sections by their names. */
+    static Map<String, Integer> rowBySection(ReportSections sections) {
+        Map<String, Integer> rows = new HashMap<>();
+        int id = sections.table().place("section_id");
+        for (int row = 0; row < sections.table().rows(); row++) {
+            rows.put(sections.table().text(row, id), row);
+        }
+        return rows;
+    }
+}

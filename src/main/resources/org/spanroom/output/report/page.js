@@ -1,0 +1,2 @@
+"use strict";
+document.body.dataset.ready = "true";
