@@ -47,10 +47,10 @@
     return S.number(value, Math.min(rough, 2));
   };
 
-  /** The label with its unit, once. */
+  /** The label as a heading, with its unit. */
   S.heading = (column) => {
-    const unit = column.unit || '';
-    return unit && !column.label.endsWith(')') ? column.label + ' (' + unit + ')' : column.label;
+    const label = column.label.charAt(0).toUpperCase() + column.label.slice(1).replace(/ (a|b)$/, (end) => end.toUpperCase());
+    return column.unit ? label + ' (' + column.unit + ')' : label;
   };
 
   /** A value of a span with its unit, for cards. */
