@@ -8,11 +8,7 @@
   S.isDark = () => (chosen === null ? dark.matches : chosen === 'dark');
 
   function show() {
-    if (chosen) {
-      document.documentElement.dataset.theme = chosen;
-    } else {
-      delete document.documentElement.dataset.theme;
-    }
+    document.documentElement.dataset.theme = S.isDark() ? 'dark' : 'light';
     S.forgetColors();
     const button = S.byId('theme');
     button.textContent = S.isDark() ? 'Light page' : 'Dark page';
