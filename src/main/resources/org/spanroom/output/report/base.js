@@ -75,7 +75,7 @@ window.Spanroom = {};
 
   /** An amount in the run's currency, without cents: all of them are estimates. */
   S.money = (value) => (value === null || value === undefined || Number.isNaN(value)
-    ? '' : S.number(Math.round(value), 0) + ' ' + S.currency);
+    ? '' : S.currency + ' ' + S.number(Math.round(value), 0));
 
   /** Says something to a screen reader. */
   S.announce = (text) => {

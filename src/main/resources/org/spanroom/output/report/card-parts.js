@@ -10,16 +10,22 @@
 
   function range(row, stem) {
     const [low, high] = [value(row, stem + '_low_money'), value(row, stem + '_high_money')];
-    return low === null || high === null ? '' : S.money(low).replace(' ' + S.currency, '') + ' to ' + S.money(high);
+    return low === null || high === null ? '' : S.number(low) + ' to ' + S.number(high);
   }
+
+  /** The likely amount, or that at the rates as they are where the run did not vary them. */
+  const likely = (row, stem) => {
+    const amount = value(row, stem + '_likely_money');
+    return amount === null ? value(row, stem + '_money') : amount;
+  };
 
   /** The figures that one asks for first. */
   S.keyFigures = (row) => S.el('dl', { class: 'figures' },
     figure('Positions', value(row, 'positions_now') === null ? '' : value(row, 'positions_now') + ' → ' + value(row, 'positions_after'),
       value(row, 'positions_gained') === null ? '' : value(row, 'positions_gained') + ' gained'),
-    figure('Recovery cost', S.money(value(row, 'recovery_money')), range(row, 'recovery')),
-    figure('New build instead', S.money(value(row, 'build_money')), range(row, 'build')),
-    figure('Saving', S.money(value(row, 'saving_money')), range(row, 'saving')),
+    figure('Recovery cost, likely', S.money(likely(row, 'recovery')), range(row, 'recovery')),
+    figure('New build instead', S.money(likely(row, 'build')), range(row, 'build')),
+    figure('Saving', S.money(likely(row, 'saving')), range(row, 'saving')),
     figure('Length', S.spanText(row, 'length_m')),
     figure('Bends', S.spanText(row, 'bend_total_deg')),
     figure('Pull limit used', S.spanText(row, 'pull_utilization_pct'), S.wordsOf('pull_outcome', value(row, 'pull_outcome')).join('; ')),
@@ -42,7 +48,7 @@
       const quantity = S.spans.has(column) ? S.spanText(row, column) : '';
       const unit = quantity && !S.spans.column(column).unit ? ' ' + criterion.unit : '';
       return shares[place] > 0 ? S.el('tr', {},
-        S.el('th', { scope: 'row' }, criterion.label), S.el('td', {}, quantity + unit),
+        S.el('th', { scope: 'row' }, S.criterionLabel(criterion)), S.el('td', {}, quantity + unit),
         S.el('td', { class: 'number' }, S.number(100 * shares[place], 0) + ' %'),
         S.el('td', { class: 'number' }, Number.isNaN(ratio) ? 'unknown' : S.number(100 * ratio * shares[place], 1)),
         S.el('td', { class: 'bar-cell' }, bar(shares[place] / largest, (Number.isNaN(ratio) ? 0 : ratio) * shares[place] / largest, 'accent'))) : null;

@@ -24,14 +24,13 @@
       height: 300,
       option: () => ({
         ...S.chartBase(),
-        grid: { left: 70, right: 16, top: 34, bottom: 40 },
-        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year), axisLabel: { color: S.color('ink') } },
+        grid: { left: 70, right: 16, top: 34, bottom: 48 },
+        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n' + S.number(row.positions) + ' positions'), axisLabel: { color: S.color('ink'), lineHeight: 16 } },
         yAxis: { ...S.axis('Cost (' + S.currency + ')'), nameLocation: 'end', nameGap: 14, type: 'value', axisLabel: { color: S.color('muted'), formatter: S.short } },
         tooltip: { ...S.tip(), trigger: 'item' },
         series: [
           { name: 'likely cost', type: 'bar', barMaxWidth: 70, data: rows.map((row, place) => ({ value: row.cost_likely_money, itemStyle: { color: S.color(S.yearColor(place)) } })),
-            tooltip: { formatter: (item) => item.name + '\n' + S.money(item.value) + ' likely\n' + S.number(rows[item.dataIndex].positions) + ' positions' },
-            label: { show: true, position: 'insideBottom', color: S.color('ink'), backgroundColor: S.color('panel'), padding: [3, 6], borderRadius: 3, distance: 8, formatter: (item) => S.number(rows[item.dataIndex].positions) + ' positions' } },
+            tooltip: { formatter: (item) => item.name + '\n' + S.money(item.value) + ' likely\n' + S.number(rows[item.dataIndex].positions) + ' positions' },},
           { type: 'custom', silent: true, renderItem: whisker, data: rows.map((row, place) => [place, row.cost_low_money, row.cost_high_money]), encode: { x: 0, y: [1, 2] }, z: 5 },
         ],
       }),

@@ -42,7 +42,7 @@
     const last = edge[edge.length - 1];
     return S.figure({
       title: 'Cost and positions of each span',
-      says: edge.length + ' spans are efficient: no mix of others gives as many positions for less. They go from '
+      says: edge.length + ' spans are efficient: no mix of other spans gives more positions for the money. They go from '
         + S.number(edge[0][1]) + ' positions for ' + S.money(edge[0][0]) + ' to ' + S.number(last[1]) + ' for ' + S.money(last[0]) + '.',
       height: 340,
       option: () => ({

@@ -49,7 +49,7 @@
 
   /** The label as a heading, with its unit. */
   S.heading = (column) => {
-    const label = column.label.charAt(0).toUpperCase() + column.label.slice(1).replace(/ (a|b)$/, (end) => end.toUpperCase());
+    const label = S.columnLabel(column);
     return column.unit ? label + ' (' + column.unit + ')' : label;
   };
 
@@ -62,7 +62,7 @@
     }
     const unit = column.unit || '';
     const text = S.cell(column, value);
-    return !unit || column.type === 'text' ? text : text + (unit === '%' || unit === '°' ? '' : ' ') + unit;
+    return !unit || column.type === 'text' ? text : text + (unit === '°' ? '' : ' ') + unit;
   };
 
   /**

@@ -92,7 +92,7 @@
       S.spans.value(line.row, 'span_id'),
       rank ? 'Rank ' + S.number(rank) + ', ' + S.number(S.live.points[line.row], 1) + ' points'
         : 'Not ranked: ' + S.word('exclusion', S.spans.value(line.row, 'exclusion') || ''),
-      rank ? '+' + S.spans.value(line.row, 'positions_gained') + ' positions, ' + S.money(S.spans.value(line.row, 'recovery_money')) : '',
+      rank ? '+' + S.spans.value(line.row, 'positions_gained') + ' positions, ' + S.money(S.spans.value(line.row, 'recovery_likely_money') || S.spans.value(line.row, 'recovery_money')) : '',
       years ? 'In the program: year ' + years : '',
       beside > 1 ? 'Best of ' + beside + ' spans side by side' : '',
     ].filter(Boolean);

@@ -3,7 +3,7 @@
   'use strict';
 
   const ROWS = 30;
-  const KEYS = ['rank', 'span_id', 'score_points', 'length_m', 'positions_now', 'positions_gained', 'recovery_money', 'saving_money',
+  const KEYS = ['rank', 'span_id', 'score_points', 'length_m', 'positions_now', 'positions_gained', 'recovery_likely_money', 'saving_likely_money',
     'feasible_chance_pct', 'owner'];
 
   function table() {

@@ -16,12 +16,14 @@
     S.drawRows(true);
   };
 
-  /** Rank and id first, whatever the order of the payload; a metric column whose twin in US units is shown is left to the chooser. */
+  /** Rank and id first, then figures, then texts, which are wide; a metric column whose twin in US units is shown is left to the chooser. */
   function firstColumns() {
     const shown = S.spans.columns.filter((column) => column.shown && S.unitKey(column.key) === column.key)
       .map((column) => column.key);
     const lead = ['rank', 'span_id', 'score_points'].filter((key) => S.spans.has(key));
-    return [...lead, ...shown.filter((key) => !lead.includes(key))];
+    const isText = (key) => S.spans.column(key).type === 'text';
+    const others = shown.filter((key) => !lead.includes(key));
+    return [...lead, ...others.filter((key) => !isText(key)), ...others.filter(isText)];
   }
 
   /** Goes to a cell; row -1 is the head. */
@@ -43,7 +45,7 @@
       S.setSort(sort.isDescending ? null : { key, isDescending: true });
     }
     const now = S.live.sort;
-    S.announce(now ? 'Sorted by ' + column.label + (now.isDescending ? ', largest first' : ', smallest first')
+    S.announce(now ? 'Sorted by ' + S.columnLabel(column) + (now.isDescending ? ', largest first' : ', smallest first')
       : 'In the order of the ranking');
   }
 

@@ -13,7 +13,7 @@
       on: { input: S.oncePerFrame(change) },
     });
     sliders[place] = { input, share: S.el('output', { id: id + '-share', for: id, class: 'share' }), run: criterion.weight };
-    return S.el('div', { class: 'slider' }, S.el('label', { for: id }, criterion.label), input, sliders[place].share);
+    return S.el('div', { class: 'slider' }, S.el('label', { for: id }, S.criterionLabel(criterion)), input, sliders[place].share);
   }
 
   /** The run's own weight is kept to the last digit, where a slider would round it to its steps. */
