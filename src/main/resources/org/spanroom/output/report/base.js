@@ -106,5 +106,8 @@ window.Spanroom = {};
     setTimeout(() => URL.revokeObjectURL(address), 1000);
   };
 
+  /** The size of small text in pixels, for drawings, which do not inherit it. */
+  S.textPixels = () => 0.75 * parseFloat(getComputedStyle(document.documentElement).fontSize);
+
   S.prefersLessMotion = () => window.matchMedia('(prefers-reduced-motion: reduce)').matches;
 })(window.Spanroom);

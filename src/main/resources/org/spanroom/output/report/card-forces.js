@@ -13,7 +13,7 @@
   function option(pull, ends) {
     const limit = (value, name, color) => ({
       silent: true, symbol: 'none', lineStyle: { color: S.color(color), type: 'dashed', width: 1.5 },
-      label: { formatter: name + ' ' + S.number(value), position: 'insideStartTop', color: S.color('ink'), fontSize: 11 },
+      label: { formatter: name + ' ' + S.number(value), position: 'insideStartTop', ...S.chartText('ink') },
       data: [{ yAxis: value }],
     });
     const line = (name, values, allowed, color) => ({
@@ -24,10 +24,10 @@
     return {
       ...S.chartBase(),
       grid: { left: 58, right: 18, top: 34, bottom: 52 },
-      legend: { top: 0, textStyle: { color: S.color('ink') }, itemHeight: 8 },
+      legend: { top: 0, textStyle: S.chartText('ink'), itemHeight: 8 },
       xAxis: { ...S.axis('Distance from A, ' + ends[0] + ' (' + S.data.lengthUnit + '); B is ' + ends[1]),
-        type: 'value', max: Math.max(...pull.at), axisLabel: { color: S.color('muted'), formatter: (value) => S.number(value), hideOverlap: true } },
-      yAxis: { ...S.axis('Force (' + S.data.forceUnit + ')'), nameLocation: 'end', nameGap: 12, nameTextStyle: { color: S.color('muted'), align: 'left' }, type: 'value', max: Math.ceil(top * 1.12 / 100) * 100 },
+        type: 'value', max: Math.max(...pull.at), axisLabel: { ...S.chartText('muted'), formatter: (value) => S.number(value), hideOverlap: true } },
+      yAxis: { ...S.axis('Force (' + S.data.forceUnit + ')'), nameLocation: 'end', nameGap: 12, nameTextStyle: { ...S.chartText('muted'), align: 'left' }, type: 'value', max: Math.ceil(top * 1.12 / 100) * 100 },
       tooltip: { ...S.tip(), trigger: 'axis', formatter: (items) => S.number(items[0].value[0], 1) + ' ' + S.data.lengthUnit + ' from A\n'
         + items.map((item) => item.seriesName + ': ' + S.number(item.value[1]) + ' ' + S.data.forceUnit).join('\n') },
       series: [line('Pull on the innerduct', pull.pull, pull.allowed_pull, 'series-1'),

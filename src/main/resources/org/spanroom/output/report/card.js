@@ -161,8 +161,8 @@
     S.byId('card-map').addEventListener('click', () => {
       if (card().matches(':modal')) {
         close();
-        S.byId('map').scrollIntoView();
       }
+      S.byId('map').scrollIntoView({ block: 'nearest' });
       S.goToSpan(Number(card().dataset.row));
     });
     card().addEventListener('cancel', (event) => {

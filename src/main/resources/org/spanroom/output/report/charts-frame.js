@@ -6,20 +6,20 @@
 
   S.chartBase = () => ({
     animation: false,
-    textStyle: { fontFamily: 'system-ui, sans-serif', fontSize: 12 },
+    textStyle: { fontFamily: 'system-ui, sans-serif', fontSize: S.textPixels() },
     color: ['series-1', 'series-2', 'series-3', 'series-4'].map(S.color),
   });
 
   S.axis = (name) => ({
-    name, nameLocation: 'middle', nameGap: 30, nameTextStyle: { color: S.color('muted') },
-    axisLine: { lineStyle: { color: S.color('rule-strong') } }, axisLabel: { color: S.color('muted') },
+    name, nameLocation: 'middle', nameGap: 30, nameTextStyle: S.chartText('muted'),
+    axisLine: { lineStyle: { color: S.color('rule-strong') } }, axisLabel: S.chartText('muted'),
     splitLine: { lineStyle: { color: S.color('rule') } },
   });
 
   /** Tips are drawn, not made of HTML, so that no name in them can be markup. */
   S.tip = () => ({
     renderMode: 'richText', confine: true, backgroundColor: S.color('panel'), borderColor: S.color('rule-strong'),
-    textStyle: { color: S.color('ink'), fontSize: 12 },
+    textStyle: S.chartText('ink'),
   });
 
   /** Draws into an element, and again whenever the page turns dark or light or the element changes its size. */
@@ -71,7 +71,7 @@
    */
   S.figure = (chart) => {
     const canvas = S.el('div', {
-      class: 'chart', role: 'img', 'aria-label': chart.title + '. ' + chart.says, style: { height: (chart.height || 280) + 'px' },
+      class: 'chart', role: 'img', 'aria-label': chart.title + '. ' + chart.says, style: { height: (chart.height || 280) / 16 + 'rem' },
     });
     waiting.set(canvas, () => {
       const made = S.drawChart(canvas, chart.option);
@@ -98,11 +98,11 @@
   S.barsOption = ({ rows, unit, color, decimals = 0, labelWidth = 170 }) => ({
     ...S.chartBase(),
     grid: { left: 8, right: 56, top: 6, bottom: 30, containLabel: true },
-    xAxis: { ...S.axis(unit), nameGap: 26, type: 'value', axisLabel: { color: S.color('muted'), formatter: S.short } },
+    xAxis: { ...S.axis(unit), nameGap: 26, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
     yAxis: { ...S.axis(''), type: 'category', inverse: true, data: rows.map((row) => row[0]), axisTick: { show: false },
-      axisLabel: { color: S.color('ink'), width: labelWidth, overflow: 'break', lineHeight: 14, interval: 0 } },
+      axisLabel: { ...S.chartText('ink'), width: labelWidth, overflow: 'break', lineHeight: 1.2 * S.textPixels(), interval: 0 } },
     tooltip: { ...S.tip(), trigger: 'item', formatter: (item) => item.name + '\n' + S.number(item.value, decimals) + ' ' + unit },
     series: [{ type: 'bar', data: rows.map((row) => row[1]), color: S.color(color), barMaxWidth: 22,
-      label: { show: true, position: 'right', color: S.color('ink'), formatter: (item) => S.number(item.value, decimals) } }],
+      label: { show: true, position: 'right', ...S.chartText('ink'), formatter: (item) => S.number(item.value, decimals) } }],
   });
 })(window.Spanroom);

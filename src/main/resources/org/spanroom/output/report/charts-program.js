@@ -25,8 +25,8 @@
       option: () => ({
         ...S.chartBase(),
         grid: { left: 70, right: 16, top: 34, bottom: 48 },
-        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n' + S.number(row.positions) + ' positions'), axisLabel: { color: S.color('ink'), lineHeight: 16 } },
-        yAxis: { ...S.axis('Cost (' + S.currency + ')'), nameLocation: 'end', nameGap: 14, type: 'value', axisLabel: { color: S.color('muted'), formatter: S.short } },
+        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n' + S.number(row.positions) + ' positions'), axisLabel: { ...S.chartText('ink'), lineHeight: 16 } },
+        yAxis: { ...S.axis('Cost (' + S.currency + ')'), nameLocation: 'end', nameGap: 14, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
         tooltip: { ...S.tip(), trigger: 'item' },
         series: [
           { name: 'likely cost', type: 'bar', barMaxWidth: 70, data: rows.map((row, place) => ({ value: row.cost_likely_money, itemStyle: { color: S.color(S.yearColor(place)) } })),
@@ -55,13 +55,13 @@
       option: () => ({
         ...S.chartBase(),
         grid: { left: 56, right: 24, top: 34, bottom: 48 },
-        xAxis: { ...S.axis('Budget of all years (' + S.currency + ')'), type: 'value', axisLabel: { color: S.color('muted'), formatter: S.short } },
-        yAxis: { ...S.axis('Positions gained'), nameLocation: 'end', nameGap: 14, nameTextStyle: { color: S.color('muted'), align: 'left' }, type: 'value' },
+        xAxis: { ...S.axis('Budget of all years (' + S.currency + ')'), type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
+        yAxis: { ...S.axis('Positions gained'), nameLocation: 'end', nameGap: 14, nameTextStyle: { ...S.chartText('muted'), align: 'left' }, type: 'value' },
         tooltip: { ...S.tip(), trigger: 'item', formatter: ({ dataIndex }) => S.number(rows[dataIndex].budget_pct) + ' % of the budget, ' + S.money(rows[dataIndex].budget_money)
           + '\n' + S.number(rows[dataIndex].positions) + ' positions, ' + S.number(rows[dataIndex].connections) + ' connections' },
         series: [{ type: 'line', symbolSize: (value) => (value[2] === 100 ? 13 : 8), color: S.color('series-1'), lineStyle: { width: 2.5 },
           data: rows.map((row) => [row.budget_money, row.positions, row.budget_pct]),
-          label: { show: true, position: 'top', color: S.color('ink'), formatter: ({ value }) => (value[2] === 100 ? 'this program' : '') } }],
+          label: { show: true, position: 'top', ...S.chartText('ink'), formatter: ({ value }) => (value[2] === 100 ? 'this program' : '') } }],
       }),
       heads: ['Budget, %', 'Budget, ' + S.currency, 'Spent, ' + S.currency, 'Positions', 'Connections', 'Next position, ' + S.currency],
       rows: rows.map((row) => [S.number(row.budget_pct) + ' %', row.budget_money, row.spent_money, row.positions, row.connections, row.marginal_money_per_position]),

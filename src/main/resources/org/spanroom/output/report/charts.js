@@ -48,8 +48,8 @@
       option: () => ({
         ...S.chartBase(),
         grid: { left: 52, right: 24, top: 34, bottom: 50 },
-        legend: { top: 0, textStyle: { color: S.color('ink') } },
-        xAxis: { ...S.axis('Likely recovery cost (' + S.currency + ')'), type: 'value', scale: true, axisLabel: { color: S.color('muted'), formatter: S.short } },
+        legend: { top: 0, textStyle: S.chartText('ink') },
+        xAxis: { ...S.axis('Likely recovery cost (' + S.currency + ')'), type: 'value', scale: true, axisLabel: { ...S.chartText('muted'), formatter: S.short } },
         yAxis: { ...S.axis('Positions gained'), type: 'value', nameGap: 34 },
         tooltip: { ...S.tip(), trigger: 'item', formatter: ({ value }) => id(value) + '\n' + S.number(value[1]) + ' positions for ' + S.money(value[0]) },
         series: [
@@ -99,7 +99,7 @@
       return null;
     }
     const side = (place, name, color) => ({ name, type: 'bar', stack: 'range', barMaxWidth: 22, color: S.color(color), data: ranges.map((range) => range[place]),
-      label: { show: true, position: place === 1 ? 'left' : 'right', color: S.color('ink'), formatter: (item) => (item.value > 0 ? '+' : '') + S.number(item.value) + ' %' } });
+      label: { show: true, position: place === 1 ? 'left' : 'right', ...S.chartText('ink'), formatter: (item) => (item.value > 0 ? '+' : '') + S.number(item.value) + ' %' } });
     return S.figure({
       title: 'How far the sums may be off',
       says: ranges.map(([what, low, high]) => what + ' ' + S.number(low) + ' % to +' + S.number(high) + ' %').join('; ') + ', seen from the likely value.',
@@ -107,9 +107,9 @@
       option: () => ({
         ...S.chartBase(),
         grid: { left: 8, right: 50, top: 30, bottom: 34, containLabel: true },
-        legend: { top: 0, textStyle: { color: S.color('ink') } },
+        legend: { top: 0, textStyle: S.chartText('ink') },
         xAxis: { ...S.axis('% of the likely value'), nameGap: 26, type: 'value', min: (range) => range.min * 1.35 },
-        yAxis: { ...S.axis(''), type: 'category', inverse: true, data: ranges.map((range) => range[0]), axisLabel: { color: S.color('ink') } },
+        yAxis: { ...S.axis(''), type: 'category', inverse: true, data: ranges.map((range) => range[0]), axisLabel: S.chartText('ink') },
         tooltip: { ...S.tip(), trigger: 'item', formatter: (item) => item.name + ', ' + item.seriesName + ': ' + S.number(item.value, 1) + ' %' },
         series: [side(1, 'low', 'series-1'), side(2, 'high', 'series-2')],
       }),

@@ -48,6 +48,9 @@
     return colors.get(name);
   };
 
+  /** How charts write a text. */
+  S.chartText = (name) => ({ color: S.color(name), fontSize: S.textPixels() });
+
   /** To be called when the page turns dark or light. */
   S.forgetColors = () => colors.clear();
 

@@ -54,7 +54,7 @@
         S.byId('legend').querySelector('input[value="' + value + '"]').focus();
       } },
     }), label);
-    return S.el('fieldset', {}, S.el('legend', {}, 'Color lines by'), choice('rank', 'Rank'), choice('year', 'Program year'),
+    return S.el('fieldset', { class: 'color-by' }, S.el('legend', {}, 'Color lines by'), choice('rank', 'Rank'), choice('year', 'Program year'),
       S.layers.colorBy === 'year' ? S.el('ul', { class: 'legend-keys' }, S.data.program.years.map((year, place) => S.el('li', {},
         S.swatch(S.yearColor(place)), 'Year ' + year)), S.el('li', {}, S.swatch('map-faint'), 'Not in the program')) : null);
   }
@@ -65,8 +65,8 @@
     const boxes = () => [...legend.querySelectorAll('input')];
     const focused = boxes().indexOf(document.activeElement);
     S.put(legend,
-      S.el('fieldset', {}, S.el('legend', {}, S.hasOtherWeights() ? 'Spans by rank, other weights' : 'Spans by rank'), classLines()),
       colorChoice(),
+      S.el('fieldset', {}, S.el('legend', {}, S.hasOtherWeights() ? 'Spans by rank, other weights' : 'Spans by rank'), classLines()),
       S.el('fieldset', {}, S.el('legend', {}, 'Layers'),
         layerLine('streets', 'Streets', 'mark-street', S.shapes.streets.length),
         layerLine('zones', 'Permit zones', 'mark-zone', S.shapes.zones.length), zoneKinds(),

@@ -154,7 +154,7 @@
   /** Draws all lines and remembers them, for what is under the pointer. */
   S.drawLines = (view) => {
     const all = lines(view);
-    const thin = view.zoom < 14 ? 0.75 : S.showsSpans(view) ? 1 : 1;
+    const thin = (view.zoom < 14 ? 0.75 : 1) * Math.max(1, S.textPixels() / 12);
     for (let from = 0; from < all.length;) {
       const { style } = all[from];
       let to = from;

@@ -57,7 +57,7 @@
       return;
     }
     const taken = [];
-    view.context.font = '12px system-ui, sans-serif';
+    view.context.font = S.textPixels() + 'px system-ui, sans-serif';
     view.context.textAlign = 'center';
     view.context.textBaseline = 'middle';
     view.context.fillStyle = S.color('map-text');
@@ -90,7 +90,7 @@
       context.stroke();
       context.setLineDash([]);
     });
-    context.font = '600 12px system-ui, sans-serif';
+    context.font = '600 ' + S.textPixels() + 'px system-ui, sans-serif';
     context.textAlign = 'center';
     const taken = [];
     S.shapes.zones.filter((zone) => S.inView(view, zone.box)).forEach((zone) => {
@@ -155,7 +155,7 @@
   /** The year of a section as a number, since colors of years alone are not for everyone. */
   function drawYears(view) {
     const { context } = view;
-    context.font = '600 11px system-ui, sans-serif';
+    context.font = '600 ' + 0.9 * S.textPixels() + 'px system-ui, sans-serif';
     context.textAlign = 'center';
     context.textBaseline = 'middle';
     S.shapes.sections.forEach((line, section) => {

@@ -10,6 +10,7 @@
   let map = null;
   let ground = null;
   let above = null;
+  let isMoved = false;
 
   function readShapes() {
     const { data } = S;
@@ -150,6 +151,7 @@
   S.goToSpan = (row) => {
     const line = S.shapes.spans[row];
     if (line) {
+      isMoved = true;
       map.flyToBounds(boundsOf(line.box), { maxZoom: 17.5, padding: [60, 60], animate: !S.prefersLessMotion(), duration: 0.6 });
     }
   };
@@ -158,6 +160,7 @@
     const { selected, selectOptions } = S.live;
     const line = selected === null ? null : S.shapes.spans[selected];
     if (line && selectOptions.from !== 'map' && !map.getBounds().pad(-0.1).intersects(boundsOf(line.box))) {
+      isMoved = true;
       map.panTo(boundsOf(line.box).getCenter(), { animate: !S.prefersLessMotion() });
     }
     above.paint();
@@ -188,8 +191,19 @@
     ground = new S.CanvasLayer(paintGround).addTo(map);
     above = new S.CanvasLayer(S.drawChosen).addTo(map);
     listen();
-    S.byId('map-whole').addEventListener('click', S.showWholeMap);
-    new ResizeObserver(S.oncePerFrame(() => map.invalidateSize({ animate: false }))).observe(S.byId('map-view'));
+    S.byId('map-whole').addEventListener('click', () => {
+      isMoved = false;
+      S.showWholeMap();
+    });
+    // Until someone moves the map it shows the whole area, whatever its size becomes.
+    map.getContainer().addEventListener('pointerdown', () => { isMoved = true; });
+    map.getContainer().addEventListener('keydown', () => { isMoved = true; });
+    new ResizeObserver(S.oncePerFrame(() => {
+      map.invalidateSize({ animate: false });
+      if (!isMoved) {
+        S.showWholeMap();
+      }
+    })).observe(S.byId('map-view'));
     const repaint = S.oncePerFrame(S.repaintMap);
     S.on('rows', repaint);
     S.on('layers', repaint);

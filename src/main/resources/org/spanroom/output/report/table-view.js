@@ -12,10 +12,15 @@
 
   function widthOf(column) {
     if (column.key === 'span_id') {
-      return 13.5;
+      return 12.5;
+    }
+    if (column.key === 'rank') {
+      return 6;
     }
     if (column.type !== 'text') {
-      return Math.max(5.6, Math.min(8, 0.55 * Math.max(...S.heading(column).split(' ').map((word) => word.length)) + 2));
+      const heading = S.heading(column);
+      const letters = Math.max(heading.length / 2, ...heading.split(' ').map((word) => word.length));
+      return Math.max(4.8, Math.min(9, 0.5 * letters + 1.4));
     }
     return /exclusion|cautions|reasons|needs|zone_kinds|owner|routes/.test(column.key) ? 15 : 9;
   }
@@ -25,12 +30,13 @@
     const { columns } = S.grid;
     const widths = columns.map((column) => widthOf(column) + 'rem');
     scroller().style.setProperty('--columns', widths.join(' '));
+    scroller().style.setProperty('--first', widths[0]);
     scroller().setAttribute('aria-colcount', columns.length);
     const sort = S.live.sort;
     const cells = columns.map((column, place) => {
       const isSorted = sort && sort.key === column.key;
       return S.el('div', {
-        role: 'columnheader', class: 'cell head-cell ' + column.type, 'data-column': place, 'aria-colindex': place + 1,
+        role: 'columnheader', class: 'cell head-cell ' + column.type + (column.key === 'rank' ? ' rank-cell' : ''), 'data-column': place, 'aria-colindex': place + 1,
         'aria-sort': isSorted ? (sort.isDescending ? 'descending' : 'ascending') : 'none', title: column.meaning,
         tabindex: S.grid.row === -1 && S.grid.column === place ? 0 : -1,
       }, S.el('span', {}, S.heading(column)),
@@ -148,9 +154,15 @@
         box.scrollTop = top + ROW_HEIGHT - room;
       }
     }
-    const cell = head().firstElementChild.children[S.grid.column];
-    if (cell.offsetLeft < box.scrollLeft || S.grid.column === 0) {
-      box.scrollLeft = S.grid.column === 0 ? 0 : cell.offsetLeft;
+    const cells = head().firstElementChild.children;
+    const cell = cells[S.grid.column];
+    // The first two columns stay where they are and cover what scrolls below them.
+    const covered = getComputedStyle(cells[0]).position === 'sticky' && cells[1] ? cells[0].offsetWidth + cells[1].offsetWidth : 0;
+    if (S.grid.column < 2 && covered) {
+      return;
+    }
+    if (cell.offsetLeft < box.scrollLeft + covered) {
+      box.scrollLeft = cell.offsetLeft - covered;
     } else if (cell.offsetLeft + cell.offsetWidth > box.scrollLeft + box.clientWidth) {
       box.scrollLeft = cell.offsetLeft + cell.offsetWidth - box.clientWidth;
     }
