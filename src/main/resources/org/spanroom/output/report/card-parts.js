@@ -56,7 +56,7 @@
     return [S.el('p', {}, S.number(S.live.points[row], 2) + ' of 100 points' + (S.hasOtherWeights()
       ? ' with the weights of What if; the run gave ' + S.number(value(row, 'score_points'), 2) : '') + '.'),
     S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Score parts' },
-      S.el('table', { class: 'plain' }, S.el('thead', {}, S.el('tr', {}, ['Criterion', 'Quantity', 'Weight', 'Points', ''].map((head) => S.el('th', { scope: 'col' }, head)))),
+      S.el('table', { class: 'plain' }, S.el('thead', {}, S.el('tr', {}, ['Criterion', 'Quantity', 'Weight', 'Points'].map((head) => S.el('th', { scope: 'col' }, head)), S.el('td'))),
         S.el('tbody', {}, lines)))];
   };
 

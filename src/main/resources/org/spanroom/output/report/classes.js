@@ -36,6 +36,13 @@
 
   S.zoneColor = (kind) => ZONES[kind] || 'zone-other';
 
+  /** Kinds of zones that delay work in the same way share a color. */
+  S.zoneClasses = {
+    'zone-cut': 'Street cut ban', 'zone-night': 'Night work only', 'zone-review': 'Environment or heritage',
+    'zone-crossing': 'Rail or water', 'zone-people': 'School or event', 'zone-works': 'Works of others',
+    'zone-other': 'Other or unknown kind',
+  };
+
   S.yearColor = (place) => 'year-' + Math.min(place + 1, 6);
 
   const colors = new Map();

@@ -41,8 +41,8 @@
 
   function columnTest(key, text) {
     const column = S.spans.column(key);
-    const byNumber = column.type === 'integer' || column.type === 'real' ? S.numberFilter(text) : null;
-    if (byNumber) {
+    if (column.type === 'integer' || column.type === 'real') {
+      const byNumber = S.numberFilter(text) || (() => true);
       return (row) => byNumber(S.currentValue(row, key));
     }
     const wanted = text.trim().toLowerCase();

@@ -30,9 +30,9 @@
   }
 
   function zoneKinds() {
-    const kinds = [...new Set(S.shapes.zones.map((zone) => zone.kind))].sort();
-    return S.layers.zones ? S.el('ul', { class: 'legend-keys' }, kinds.map((kind) => S.el('li', {},
-      S.swatch(S.zoneColor(kind)), kind.replaceAll('_', ' ')))) : null;
+    const present = new Set(S.shapes.zones.map((zone) => zone.color));
+    return S.layers.zones ? S.el('ul', { class: 'legend-keys' }, Object.entries(S.zoneClasses).filter(([color]) => present.has(color))
+      .map(([color, label]) => S.el('li', {}, S.swatch(color), label))) : null;
   }
 
   function severities() {

@@ -93,7 +93,9 @@
     context.font = '600 ' + S.textPixels() + 'px system-ui, sans-serif';
     context.textAlign = 'center';
     const taken = [];
-    S.shapes.zones.filter((zone) => S.inView(view, zone.box)).forEach((zone) => {
+    // A name that is wider than its zone would seem to belong to the neighbors too.
+    const hasRoom = (zone) => (zone.box[2] - zone.box[0]) * view.scale > context.measureText(zone.label).width * 0.8;
+    S.shapes.zones.filter((zone) => S.inView(view, zone.box) && hasRoom(zone)).forEach((zone) => {
       context.fillStyle = S.color('map-text');
       const [x, y] = [(zone.box[0] + zone.box[2]) / 2, (zone.box[1] + zone.box[3]) / 2];
       placeName(view, taken, zone.label, x * view.scale - view.x, y * view.scale - view.y, 0);
@@ -182,7 +184,7 @@
     if (S.layers.vaults && view.zoom >= VAULTS_FROM_ZOOM) {
       drawn.push(...drawMarks(view, 'vault', S.shapes.vaults, view.zoom >= 17 ? 4.5 : 3));
     }
-    if (S.layers.colorBy === 'year' && view.zoom >= 13.5) {
+    if (S.layers.colorBy === 'year' && view.zoom >= 14.25) {
       drawYears(view);
     }
     if (S.layers.findings) {

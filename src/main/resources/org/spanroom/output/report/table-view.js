@@ -12,7 +12,7 @@
 
   function widthOf(column) {
     if (column.key === 'span_id') {
-      return 12.5;
+      return 14;
     }
     if (column.key === 'rank') {
       return 6;
@@ -43,21 +43,34 @@
       isSorted ? S.el('span', { class: 'sort-mark', 'aria-hidden': 'true' }, sort.isDescending ? '▼' : '▲') : null);
     });
     const line = S.el('div', { role: 'row', class: 'line', 'aria-rowindex': 1, 'data-index': -1 }, cells);
+    const hadFocus = document.activeElement.matches('.head-cell');
     const filters = S.byId('grid-filters');
-    S.put(head(), line, filters && filters.dataset.columns === keys() ? filters : S.filterLine());
+    if (filters && filters.dataset.columns === keys()) {
+      // Someone may be typing into the filters, so they stay where they are.
+      head().firstElementChild.replaceWith(line);
+    } else {
+      S.put(head(), line, filterLine());
+    }
+    if (hadFocus) {
+      S.focusCell();
+    }
   };
 
   const keys = () => S.grid.columns.map((column) => column.key).join();
 
-  /** The line of filters is kept while its columns stay, so that typing into it is not interrupted. */
-  S.filterLine = () => S.el('div', {
+  const filterLine = () => S.el('div', {
     role: 'row', class: 'line', id: 'grid-filters', 'data-columns': keys(), 'aria-rowindex': 2, hidden: !S.grid.hasFilters,
   }, S.grid.columns.map((column, place) => {
     const isNumber = column.type === 'integer' || column.type === 'real';
     return S.el('div', { role: 'gridcell', class: 'cell filter-cell', 'aria-colindex': place + 1 }, S.el('input', {
       type: 'text', value: S.live.filters.get(column.key) || '', placeholder: isNumber ? '>5 or 3..7' : 'contains',
       'aria-label': 'Filter ' + S.heading(column) + (isNumber ? ', for example >5 or 3..7' : ', contains'),
-      on: { input: (event) => S.setFilter(column.key, event.target.value) },
+      on: { input: (event) => {
+        const text = event.target.value;
+        const isUnread = isNumber && text.trim() !== '' && !S.numberFilter(text);
+        event.target.setAttribute('aria-invalid', String(isUnread));
+        S.setFilter(column.key, isUnread ? '' : text);
+      } },
     }));
   }));
 
