@@ -108,7 +108,7 @@
         ...S.chartBase(),
         grid: { left: 8, right: 50, top: 30, bottom: 34, containLabel: true },
         legend: { top: 0, textStyle: S.chartText('ink') },
-        xAxis: { ...S.axis('% of the likely value'), nameGap: 26, type: 'value', min: (range) => range.min * 1.35 },
+        xAxis: { ...S.axis('% of the likely value'), nameGap: 26, type: 'value', min: ({ min }) => 10 * Math.floor(min * 0.135), max: ({ max }) => 10 * Math.ceil(max * 0.125) },
         yAxis: { ...S.axis(''), type: 'category', inverse: true, data: ranges.map((range) => range[0]), axisLabel: S.chartText('ink') },
         tooltip: { ...S.tip(), trigger: 'item', formatter: (item) => item.name + ', ' + item.seriesName + ': ' + S.number(item.value, 1) + ' %' },
         series: [side(1, 'low', 'series-1'), side(2, 'high', 'series-2')],

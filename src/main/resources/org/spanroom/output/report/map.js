@@ -47,7 +47,8 @@
     }).filter((zone) => zone.box);
   }
 
-  function paintGround(view) {
+  /** Draws all but what is chosen. */
+  S.paintMap = (view) => {
     const streets = S.layers.streets ? S.drawStreets(view) : [];
     if (S.layers.zones) {
       S.drawZones(view);
@@ -58,7 +59,7 @@
     S.drawLines(view);
     S.drawStreetNames(view, streets);
     S.drawMarks(view);
-  }
+  };
 
   /** What is nearest to a place of the map: a mark before a line. */
   function under(containerPoint) {
@@ -186,9 +187,10 @@
       L.tileLayer(tiles, { maxZoom: 21, maxNativeZoom: 19, className: 'tiles' }).addTo(map);
       S.byId('map-credit').textContent = attribution || '';
     }
+    S.leafletMap = map;
     map.setView([0, 0], 3);
     S.showWholeMap();
-    ground = new S.CanvasLayer(paintGround).addTo(map);
+    ground = new S.CanvasLayer(S.paintMap).addTo(map);
     above = new S.CanvasLayer(S.drawChosen).addTo(map);
     listen();
     S.byId('map-whole').addEventListener('click', () => {

@@ -3,6 +3,10 @@
   'use strict';
 
   const ROWS = 30;
+
+  /** As wide as the text on the narrower of the usual sheets, at 96 pixels to the inch. */
+  const MAP_PIXELS = [703, 440];
+
   const KEYS = ['rank', 'span_id', 'score_points', 'length_m', 'positions_now', 'positions_gained', 'recovery_likely_money', 'saving_likely_money',
     'feasible_chance_pct', 'owner'];
 
@@ -21,14 +25,17 @@
 
   S.startPrint = () => {
     window.addEventListener('beforeprint', () => {
-      document.body.classList.add('printing');
+      // Drawings have a size in pixels, so the page takes the width of paper before they are drawn for it.
+      document.documentElement.classList.add('printing');
       S.put(S.byId('print-table'), table());
       S.drawAllCharts();
       S.whileLight(true);
+      S.put(S.byId('map-paper'), S.paperMap(...MAP_PIXELS));
     });
     window.addEventListener('afterprint', () => {
-      document.body.classList.remove('printing');
+      document.documentElement.classList.remove('printing');
       S.put(S.byId('print-table'));
+      S.put(S.byId('map-paper'));
       S.whileLight(false);
     });
     S.byId('print').addEventListener('click', () => window.print());
