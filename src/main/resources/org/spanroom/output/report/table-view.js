@@ -15,7 +15,7 @@
       return 14;
     }
     if (column.key === 'rank') {
-      return 6;
+      return S.hasOtherWeights() ? 8.5 : 6.5;
     }
     if (column.type !== 'text') {
       const heading = S.heading(column);
