@@ -24,7 +24,7 @@
     return {
       ...S.chartBase(),
       grid: { left: 58, right: 18, top: 34, bottom: 52 },
-      legend: { top: 0, textStyle: S.chartText('ink'), itemHeight: 8 },
+      legend: { top: 0, right: 0, textStyle: S.chartText('ink'), itemHeight: 8 },
       xAxis: { ...S.axis('Distance from A, ' + ends[0] + ' (' + S.data.lengthUnit + '); B is ' + ends[1]),
         type: 'value', max: Math.max(...pull.at), axisLabel: { ...S.chartText('muted'), formatter: (value) => S.number(value), hideOverlap: true } },
       yAxis: { ...S.axis('Force (' + S.data.forceUnit + ')'), nameLocation: 'end', nameGap: 12, nameTextStyle: { ...S.chartText('muted'), align: 'left' }, type: 'value', max: Math.ceil(top * 1.12 / 100) * 100 },

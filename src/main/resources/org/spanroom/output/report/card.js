@@ -92,6 +92,8 @@
       detail ? null : withoutDetail(row),
       part('Where the points come from', S.scorePart(row), true),
       part('How sure', S.surePart(row), true),
+      part('In the program', S.programPart(row), true),
+      part('Beside it in the bank', S.besidePart(row)),
       part('Bends', fromTree(detail, /^bends/i)),
       part('Assumptions', assumptions(row)),
       part('Permits', fromTree(detail, /^permits/i) || permitsFromColumns(row)),

@@ -20,12 +20,12 @@
     };
     return S.figure({
       title: 'Program by year',
-      says: S.number(positions) + ' positions in ' + rows.length + ' years. Bars are the likely cost; the line on each goes from low to high.',
+      says: S.number(positions) + ' positions in ' + rows.length + ' years. Bars are the likely cost, with a line from low to high; below each, the positions gained.',
       height: 300,
       option: () => ({
         ...S.chartBase(),
         grid: { left: 70, right: 16, top: 34, bottom: 48 },
-        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n' + S.number(row.positions) + ' positions'), axisLabel: { ...S.chartText('ink'), lineHeight: 16 } },
+        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n+' + S.number(row.positions)), axisLabel: { ...S.chartText('ink'), lineHeight: 1.3 * S.textPixels(), interval: 0 } },
         yAxis: { ...S.axis('Cost (' + S.currency + ')'), nameLocation: 'end', nameGap: 14, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
         tooltip: { ...S.tip(), trigger: 'item' },
         series: [
@@ -68,5 +68,28 @@
     });
   }
 
-  S.programCharts = () => (S.data.program ? [byYear(S.data.program), budgets(S.data.program)] : []);
+  /** Which wanted connections are served, when, and why others are not. */
+  function connections(program) {
+    const table = new S.Table(program.connections);
+    if (!table.rows) {
+      return null;
+    }
+    const rows = Array.from({ length: table.rows }, (_, row) => table.row(row));
+    const served = rows.filter((row) => row.served_year !== null);
+    const late = served.filter((row) => row.on_time === false).length;
+    const line = (row) => S.el('tr', {}, S.el('th', { scope: 'row' }, row.name), S.el('td', {}, row.vault_from + ' to ' + row.vault_to),
+      S.el('td', { class: 'number' }, S.number(row.cables)), S.el('td', {}, row.needed_by || ''),
+      S.el('td', {}, row.served_year === null ? 'not served' + (row.why_not ? ': ' + row.why_not : '')
+        : 'year ' + row.served_year + (row.on_time === false ? ', late' : '')));
+    return S.el('div', { class: 'panel chart-panel' }, S.el('h3', {}, 'Connections'),
+      S.el('p', { class: 'says' }, S.number(served.length) + ' of ' + S.number(rows.length) + ' wanted connections are served'
+        + (late ? ', ' + S.number(late) + ' of them late' : '') + '.'),
+      S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Connections' },
+        S.el('table', { class: 'plain' },
+          S.el('thead', {}, S.el('tr', {}, ['Connection', 'Vaults', 'Cables', 'Needed by', 'Served'].map((head) => S.el('th', { scope: 'col' }, head)))),
+          S.el('tbody', {}, rows.map(line)))));
+  }
+
+  S.programCharts = () => (S.data.program
+    ? [byYear(S.data.program), budgets(S.data.program), connections(S.data.program)] : []);
 })(window.Spanroom);

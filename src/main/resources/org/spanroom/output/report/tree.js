@@ -73,6 +73,10 @@
         });
       }
     });
+    // A table of which no row is left says nothing.
+    root.querySelectorAll('.scroll-x').forEach((table) => {
+      table.hidden = table.querySelector('tbody tr:not([hidden])') === null;
+    });
     count.textContent = query === '' ? '' : found === 1 ? '1 line' : S.number(found) + ' lines';
   }
 
