@@ -32,6 +32,7 @@ interface DetailSource {
      * Finds the details of spans.
      *
      * @param spanIds the best first; row numbers of the page are their places
+     * @param units that people are shown
      */
-    Details of(Path run, List<String> spanIds, Progress progress, Optional<UnitSystem> units);
+    Details of(Path run, List<String> spanIds, Progress progress, UnitSystem units);
 }

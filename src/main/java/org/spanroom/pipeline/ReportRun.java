@@ -160,7 +160,7 @@ public final class ReportRun {
         for (int row = 0; row < shown; row++) {
             best.add(spans.table().text(row, id));
         }
-        DetailSource.Details found = detailSource.of(folder, best, progress, Optional.of(units));
+        DetailSource.Details found = detailSource.of(folder, best, progress, units);
         notes.addAll(found.notes());
         return found;
     }

@@ -13,8 +13,7 @@ final class ReportSources {
 
     private ReportSources() {}
 
-    static DetailSource.Details details(
-            Path run, List<String> spanIds, Progress progress, Optional<UnitSystem> units) {
+    static DetailSource.Details details(Path run, List<String> spanIds, Progress progress, UnitSystem units) {
         return DetailSource.Details.NONE;
     }
 
