@@ -80,7 +80,9 @@
     if (chance === null && low === null) {
       return S.el('p', {}, 'The run did not simulate this span, so there is no range to show.');
     }
-    return [S.el('ul', {},
+    return [
+    S.hasOtherWeights() ? S.el('p', { class: 'note' }, 'Calculated with the weights of the run, not with those of What if.') : null,
+    S.el('ul', {},
       chance === null ? null : S.el('li', {}, 'In ' + S.number(chance, 1) + ' % of the draws of what is assumed or uncertain the span can be recovered and gains room.'),
       top === null ? null : S.el('li', {}, 'In ' + S.number(top, 1) + ' % of the draws it is among the best.'),
       band ? S.el('li', {}, 'Band ' + band + ': the draws do not clearly separate it from other spans of that band.') : null),
@@ -123,7 +125,7 @@
     return S.el('figure', {}, picture, S.el('figcaption', {}, drawing.label));
   }));
 
-  /** Every column of the span, for whoever misses one above. */
+  /** Every column of the span, since the parts above show only some. */
   S.allColumns = (row) => S.el('dl', { class: 'pairs' }, S.spans.columns.map((column) => {
     const text = S.cell(column, S.currentValue(row, column.key));
     return text === '' ? null : S.el('div', {}, S.el('dt', { title: column.meaning }, S.heading(column)), S.el('dd', {}, text));

@@ -33,20 +33,23 @@
     }
     if (!drawn.has(element)) {
       const chart = echarts.init(element, null, { renderer: 'svg' });
-      const watcher = new ResizeObserver(S.oncePerFrame(() => element.isConnected && chart.resize()));
+      const watcher = new ResizeObserver(S.oncePerFrame(() => element.isConnected && resize(element)));
       watcher.observe(element);
       drawn.set(element, { chart, watcher });
     }
     const known = drawn.get(element);
     known.option = option;
-    known.chart.setOption(option(), true);
+    known.chart.setOption(option(element.clientWidth), true);
     return known.chart;
   };
 
-  S.redrawCharts = () => drawn.forEach((known) => {
-    known.chart.resize();
-    known.chart.setOption(known.option(), true);
-  });
+  function resize(element) {
+    const { chart, option } = drawn.get(element);
+    chart.resize();
+    chart.setOption(option(element.clientWidth), true);
+  }
+
+  S.redrawCharts = () => [...drawn.keys()].forEach(resize);
 
   const waiting = new Map();
   const inView = new IntersectionObserver((entries) => entries.filter((entry) => entry.isIntersecting)
@@ -61,13 +64,13 @@
     }
   }
 
-  /** Draws what nobody has scrolled to yet, for printing. */
+  /** Draws what has not been in view yet, for printing. */
   S.drawAllCharts = () => [...waiting.keys()].forEach(drawNow);
 
   /**
    * A chart with its words.
    *
-   * @param {{title: string, says: string, height?: number, option: function, heads: string[], rows: Array[], onClick?: function, note?: string}} chart
+   * @param {{title: string, says: string, height?: number, option: function, heads: string[], rows: Array[], onClick?: function, note?: string, isWide?: boolean}} chart
    */
   S.figure = (chart) => {
     const canvas = S.el('div', {
@@ -80,7 +83,7 @@
       }
     });
     inView.observe(canvas);
-    return S.el('figure', { class: 'panel chart-panel' }, S.el('h3', {}, chart.title), S.el('p', { class: 'says' }, chart.says), canvas,
+    return S.el('figure', { class: 'panel chart-panel' + (chart.isWide ? ' wide' : '') }, S.el('h3', {}, chart.title), S.el('p', { class: 'says' }, chart.says), canvas,
       chart.note ? S.el('p', { class: 'note' }, chart.note) : null, figures(chart));
   };
 
@@ -95,7 +98,7 @@
   }
 
   /** Horizontal bars, the first row at the top, with their values at the ends. */
-  S.barsOption = ({ rows, unit, color, decimals = 0, labelWidth = 170 }) => ({
+  S.barsOption = ({ rows, unit, color, decimals = 0, labelWidth = 12 * S.textPixels() }) => ({
     ...S.chartBase(),
     grid: { left: 8, right: 56, top: 6, bottom: 30, containLabel: true },
     xAxis: { ...S.axis(unit), nameGap: 26, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },

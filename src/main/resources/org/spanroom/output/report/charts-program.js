@@ -15,8 +15,11 @@
     const whisker = (params, api) => {
       const at = (place) => api.coord([api.value(0), api.value(place)]);
       const [low, high] = [at(1), at(2)];
-      const line = (x1, y1, x2, y2) => ({ type: 'line', shape: { x1, y1, x2, y2 }, style: { stroke: S.color('ink'), lineWidth: 2 } });
-      return { type: 'group', children: [line(low[0], low[1], high[0], high[1]), line(low[0] - 9, low[1], low[0] + 9, low[1]), line(high[0] - 9, high[1], high[0] + 9, high[1])] };
+      const line = (x1, y1, x2, y2) => [['panel', 5], ['ink', 2]].map(([color, lineWidth], z2) => (
+        { type: 'line', z2, shape: { x1, y1, x2, y2 }, style: { stroke: S.color(color), lineWidth } }));
+      return { type: 'group', children: [
+        line(low[0], low[1], high[0], high[1]), line(low[0] - 9, low[1], low[0] + 9, low[1]), line(high[0] - 9, high[1], high[0] + 9, high[1]),
+      ].flat() };
     };
     return S.figure({
       title: 'Program by year',
@@ -48,7 +51,7 @@
     const now = rows.find((row) => row.budget_pct === 100) || rows[rows.length - 1];
     return S.figure({
       title: 'What other budgets buy',
-      says: 'The budget of ' + S.money(now.budget_money) + ' buys ' + S.number(now.positions) + ' positions'
+      says: 'Plans by year, before weeks and crews: the budget of ' + S.money(now.budget_money) + ' buys ' + S.number(now.positions) + ' positions'
         + (now.connections ? ' and ' + S.number(now.connections) + ' connections' : '')
         + (now.marginal_money_per_position ? '; the next position costs ' + S.money(now.marginal_money_per_position) : '') + '.',
       height: 300,
@@ -81,7 +84,7 @@
       S.el('td', { class: 'number' }, S.number(row.cables)), S.el('td', {}, row.needed_by || ''),
       S.el('td', {}, row.served_year === null ? 'not served' + (row.why_not ? ': ' + row.why_not : '')
         : 'year ' + row.served_year + (row.on_time === false ? ', late' : '')));
-    return S.el('div', { class: 'panel chart-panel' }, S.el('h3', {}, 'Connections'),
+    return S.el('div', { class: 'panel chart-panel wide' }, S.el('h3', {}, 'Connections'),
       S.el('p', { class: 'says' }, S.number(served.length) + ' of ' + S.number(rows.length) + ' wanted connections are served'
         + (late ? ', ' + S.number(late) + ' of them late' : '') + '.'),
       S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Connections' },

@@ -72,8 +72,9 @@
     return S.figure({
       title: 'Why spans are not ranked',
       says: S.number(all) + ' of ' + S.number(S.data.counts.spans) + ' spans are not ranked. The most frequent reason: ' + rows[0][0] + ' (' + S.number(rows[0][1]) + ').',
-      height: 60 + 30 * rows.length,
-      option: () => S.barsOption({ rows, unit: 'spans', color: 'series-3', labelWidth: 210 }),
+      height: 60 + 33 * rows.length,
+      isWide: true,
+      option: (width) => S.barsOption({ rows, unit: 'spans', color: 'series-3', labelWidth: Math.min(0.45 * width, 36 * S.textPixels()) }),
       heads: ['Reason', 'Spans'], rows,
       onClick: (item) => filterBy('exclusion', item.name),
       note: 'Each span counts once, by its most basic reason. Choose a bar to see its spans in the table.',
@@ -102,7 +103,7 @@
       label: { show: true, position: place === 1 ? 'left' : 'right', ...S.chartText('ink'), formatter: (item) => (item.value > 0 ? '+' : '') + S.number(item.value) + ' %' } });
     return S.figure({
       title: 'How far the sums may be off',
-      says: ranges.map(([what, low, high]) => what + ' ' + S.number(low) + ' % to +' + S.number(high) + ' %').join('; ') + ', seen from the likely value.',
+      says: 'Seen from the likely value: ' + ranges.map(([what, low, high]) => what + ' ' + S.number(low) + ' % to +' + S.number(high) + ' %').join('; ') + '.',
       height: 80 + 44 * ranges.length,
       option: () => ({
         ...S.chartBase(),
@@ -125,7 +126,8 @@
     return S.figure({
       title: 'Bands of the top',
       says: 'The draws do not clearly separate the ' + S.number(rows[0][1]) + ' spans of band 1; choose among them by what else speaks for them.',
-      height: 60 + 34 * rows.length,
+      height: 60 + 26 * rows.length,
+      isWide: true,
       option: () => S.barsOption({ rows, unit: 'spans', color: 'series-2', labelWidth: 80 }),
       heads: ['Band', 'Spans', 'Its best span'],
       rows: found.rows.map(([band, spans, row]) => ['Band ' + band, spans, row === null || row < 0 ? '' : S.spans.value(row, 'span_id')]),
@@ -135,8 +137,8 @@
 
   S.startCharts = () => {
     const { charts } = S.data;
-    S.put(S.byId('chart-list'), S.programCharts(), byDistrict(charts), frontier(charts), bands(charts), uncertainty(charts), moneyRanges(charts),
-      exclusions(charts));
+    S.put(S.byId('chart-list'), S.programCharts(), byDistrict(charts), frontier(charts), uncertainty(charts), moneyRanges(charts),
+      bands(charts), exclusions(charts));
     S.on('theme', S.redrawCharts);
   };
 })(window.Spanroom);

@@ -128,7 +128,7 @@
         S.select(line.row, { from: 'map' });
       }
     });
-    // The wheel scrolls the page until one works with the map, so that nobody is caught on the way down.
+    // The wheel scrolls the page until one works with the map, so that it does not catch readers on their way down.
     map.on('focus click', () => map.scrollWheelZoom.enable());
     map.on('blur', () => map.scrollWheelZoom.disable());
     map.getContainer().addEventListener('mouseleave', () => map.scrollWheelZoom.disable());

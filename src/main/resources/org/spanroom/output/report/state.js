@@ -116,7 +116,7 @@
     }
   };
 
-  /** For tests and for whoever looks at the page from outside: nothing can be changed through it. */
+  /** For tests and for others who look at the page from outside: nothing can be changed through it. */
   S.state = Object.freeze({
     get rowsShown() { return [...state.rows]; },
     get ranks() { return Array.from(state.ranks); },
