@@ -62,6 +62,17 @@
     );
   }
 
+  function pointsSentence(row) {
+    const points = S.live.points[row];
+    if (Number.isNaN(points)) {
+      return 'The score is not known, since a quantity that it judges is not.';
+    }
+    const before = S.hasOtherWeights()
+      ? ' with the weights of What if; the run gave ' + S.number(value(row, 'score_points'), 2)
+      : '';
+    return S.number(points, 2) + ' of 100 points' + before + '.';
+  }
+
   /** Where the points come from, at the weights of now. */
   S.scorePart = (row) => {
     const shares = S.weightShares(S.live.weights);
@@ -88,16 +99,7 @@
         : null;
     });
     return [
-      S.el(
-        'p',
-        {},
-        S.number(S.live.points[row], 2) +
-          ' of 100 points' +
-          (S.hasOtherWeights()
-            ? ' with the weights of What if; the run gave ' + S.number(value(row, 'score_points'), 2)
-            : '') +
-          '.',
-      ),
+      S.el('p', {}, pointsSentence(row)),
       S.el(
         'div',
         { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Score parts' },

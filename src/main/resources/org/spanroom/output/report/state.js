@@ -47,7 +47,7 @@
   function takeRun() {
     const rows = S.spans.rows;
     state.ranks = state.runRanks;
-    state.points = Float64Array.from({ length: rows }, (_, row) => S.spans.value(row, 'score_points'));
+    state.points = Float64Array.from({ length: rows }, (_, row) => S.spans.value(row, 'score_points') ?? NaN);
     state.order = Array.from({ length: rows }, (_, row) => row)
       .filter((row) => state.ranks[row] > 0)
       .sort((a, b) => state.ranks[a] - state.ranks[b]);

@@ -102,6 +102,10 @@
     const before = new Set(top(S.live.runRanks, TOP));
     const now = top(S.live.ranks, TOP);
     const changed = now.filter((row) => !before.has(row)).length;
+    if (!now.length) {
+      S.put(S.byId('whatif-result'), S.el('p', {}, 'No span is ranked, so there is no order to change.'));
+      return;
+    }
     S.put(
       S.byId('whatif-result'),
       S.el(
