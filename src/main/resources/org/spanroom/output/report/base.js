@@ -57,9 +57,13 @@ window.Spanroom = {};
     }
     // A formatter is slow to make, and a table has thousands of cells.
     if (!NUMBERS.has(decimals)) {
-      NUMBERS.set(decimals, new Intl.NumberFormat('en-US', {
-        minimumFractionDigits: decimals, maximumFractionDigits: decimals,
-      }));
+      NUMBERS.set(
+        decimals,
+        new Intl.NumberFormat('en-US', {
+          minimumFractionDigits: decimals,
+          maximumFractionDigits: decimals,
+        }),
+      );
     }
     return NUMBERS.get(decimals).format(value);
   };
@@ -74,8 +78,10 @@ window.Spanroom = {};
   };
 
   /** An amount in the run's currency, without cents: all of them are estimates. */
-  S.money = (value) => (value === null || value === undefined || Number.isNaN(value)
-    ? '' : S.currency + ' ' + S.number(Math.round(value), 0));
+  S.money = (value) =>
+    value === null || value === undefined || Number.isNaN(value)
+      ? ''
+      : S.currency + ' ' + S.number(Math.round(value), 0);
 
   /** Says something to a screen reader. */
   S.announce = (text) => {

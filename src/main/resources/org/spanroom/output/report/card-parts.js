@@ -5,7 +5,14 @@
   const value = (row, key) => S.spans.value(row, key);
 
   function figure(label, text, note) {
-    return text ? S.el('div', { class: 'figure' }, S.el('dt', {}, label), S.el('dd', {}, text, note ? S.el('small', {}, note) : null)) : null;
+    return text
+      ? S.el(
+          'div',
+          { class: 'figure' },
+          S.el('dt', {}, label),
+          S.el('dd', {}, text, note ? S.el('small', {}, note) : null),
+        )
+      : null;
   }
 
   function range(row, stem) {
@@ -20,22 +27,50 @@
   };
 
   /** The figures that one asks for first. */
-  S.keyFigures = (row) => S.el('dl', { class: 'figures' },
-    figure('Positions', value(row, 'positions_now') === null ? '' : value(row, 'positions_now') + ' → ' + value(row, 'positions_after'),
-      value(row, 'positions_gained') === null ? '' : value(row, 'positions_gained') + ' gained'),
-    figure('Recovery cost, likely', S.money(likely(row, 'recovery')), range(row, 'recovery')),
-    figure('New build instead', S.money(likely(row, 'build')), range(row, 'build')),
-    figure('Saving', S.money(likely(row, 'saving')), range(row, 'saving')),
-    figure('Length', S.spanText(row, 'length_m')),
-    figure('Bends', S.spanText(row, 'bend_total_deg')),
-    figure('Pull limit used', S.spanText(row, 'pull_utilization_pct'), S.wordsOf('pull_outcome', value(row, 'pull_outcome')).join('; ')),
-    figure('Work on site', S.spanText(row, 'site_hours')),
-    figure('Chance that it works', S.spanText(row, 'feasible_chance_pct')));
+  S.keyFigures = (row) =>
+    S.el(
+      'dl',
+      { class: 'figures' },
+      figure(
+        'Positions',
+        value(row, 'positions_now') === null ? '' : value(row, 'positions_now') + ' → ' + value(row, 'positions_after'),
+        value(row, 'positions_gained') === null ? '' : value(row, 'positions_gained') + ' gained',
+      ),
+      figure('Recovery cost, likely', S.money(likely(row, 'recovery')), range(row, 'recovery')),
+      figure('New build instead', S.money(likely(row, 'build')), range(row, 'build')),
+      figure('Saving', S.money(likely(row, 'saving')), range(row, 'saving')),
+      figure('Length', S.spanText(row, 'length_m')),
+      figure('Bends', S.spanText(row, 'bend_total_deg')),
+      figure(
+        'Pull limit used',
+        S.spanText(row, 'pull_utilization_pct'),
+        S.wordsOf('pull_outcome', value(row, 'pull_outcome')).join('; '),
+      ),
+      figure('Work on site', S.spanText(row, 'site_hours')),
+      figure('Chance that it works', S.spanText(row, 'feasible_chance_pct')),
+    );
 
   function bar(share, filled, color) {
-    return S.el('span', { class: 'bar', 'aria-hidden': 'true' },
+    return S.el(
+      'span',
+      { class: 'bar', 'aria-hidden': 'true' },
       S.el('span', { class: 'bar-room', style: { width: 100 * share + '%' } }),
-      S.el('span', { class: 'bar-fill', style: { width: 100 * filled + '%', 'background-color': 'var(--' + color + ')' } }));
+      S.el('span', {
+        class: 'bar-fill',
+        style: { width: 100 * filled + '%', 'background-color': 'var(--' + color + ')' },
+      }),
+    );
+  }
+
+  function pointsSentence(row) {
+    const points = S.live.points[row];
+    if (Number.isNaN(points)) {
+      return 'The score is not known, since a quantity that it judges is not.';
+    }
+    const before = S.hasOtherWeights()
+      ? ' with the weights of What if; the run gave ' + S.number(value(row, 'score_points'), 2)
+      : '';
+    return S.number(points, 2) + ' of 100 points' + before + '.';
   }
 
   /** Where the points come from, at the weights of now. */
@@ -47,85 +82,112 @@
       const column = S.quantityColumn(criterion);
       const quantity = S.spans.has(column) ? S.spanText(row, column) : '';
       const unit = quantity && !S.spans.column(column).unit ? ' ' + criterion.unit : '';
-      return shares[place] > 0 ? S.el('tr', {},
-        S.el('th', { scope: 'row' }, S.criterionLabel(criterion)), S.el('td', {}, quantity + unit),
-        S.el('td', { class: 'number' }, S.number(100 * shares[place], 0) + ' %'),
-        S.el('td', { class: 'number' }, Number.isNaN(ratio) ? 'unknown' : S.number(100 * ratio * shares[place], 1)),
-        S.el('td', { class: 'bar-cell' }, bar(shares[place] / largest, (Number.isNaN(ratio) ? 0 : ratio) * shares[place] / largest, 'accent'))) : null;
+      return shares[place] > 0
+        ? S.el(
+            'tr',
+            {},
+            S.el('th', { scope: 'row' }, S.criterionLabel(criterion)),
+            S.el('td', {}, quantity + unit),
+            S.el('td', { class: 'number' }, S.number(100 * shares[place], 0) + ' %'),
+            S.el('td', { class: 'number' }, Number.isNaN(ratio) ? 'unknown' : S.number(100 * ratio * shares[place], 1)),
+            S.el(
+              'td',
+              { class: 'bar-cell' },
+              bar(shares[place] / largest, ((Number.isNaN(ratio) ? 0 : ratio) * shares[place]) / largest, 'accent'),
+            ),
+          )
+        : null;
     });
-    return [S.el('p', {}, S.number(S.live.points[row], 2) + ' of 100 points' + (S.hasOtherWeights()
-      ? ' with the weights of What if; the run gave ' + S.number(value(row, 'score_points'), 2) : '') + '.'),
-    S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Score parts' },
-      S.el('table', { class: 'plain' }, S.el('thead', {}, S.el('tr', {}, ['Criterion', 'Quantity', 'Weight', 'Points'].map((head) => S.el('th', { scope: 'col' }, head)), S.el('td'))),
-        S.el('tbody', {}, lines)))];
-  };
-
-  function rangeBar(label, low, middle, high, least, most, write) {
-    const at = (number) => Math.max(0, Math.min(100, 100 * (number - least) / ((most - least) || 1))) + '%';
-    const span = 100 * (high - low) / ((most - least) || 1) + '%';
-    return S.el('div', { class: 'range' }, S.el('span', { class: 'range-label' }, label),
-      S.el('span', { class: 'range-track', 'aria-hidden': 'true' },
-        S.el('span', { class: 'range-part', style: { left: at(low), width: span } }),
-        S.el('span', { class: 'range-point', style: { left: at(middle) } })),
-      S.el('span', { class: 'range-text' }, write(low) + ' to ' + write(high)));
-  }
-
-  /** How sure all this is. */
-  S.surePart = (row) => {
-    const band = S.spans.raw.band && S.spans.raw.band[row];
-    const chance = value(row, 'feasible_chance_pct');
-    const top = value(row, 'top_chance_pct');
-    const [low, high] = [value(row, 'score_low_points'), value(row, 'score_high_points')];
-    const [moneyLow, money, moneyHigh] = ['low', 'likely', 'high'].map((name) => value(row, 'recovery_' + name + '_money'));
-    if (chance === null && low === null) {
-      return S.el('p', {}, 'The run did not simulate this span, so there is no range to show.');
-    }
-    return [S.el('ul', {},
-      chance === null ? null : S.el('li', {}, 'In ' + S.number(chance, 1) + ' % of the draws of what is assumed or uncertain the span can be recovered and gains room.'),
-      top === null ? null : S.el('li', {}, 'In ' + S.number(top, 1) + ' % of the draws it is among the best.'),
-      band ? S.el('li', {}, 'Band ' + band + ': the draws do not clearly separate it from other spans of that band.') : null),
-    low === null ? null : rangeBar('Score, low to high', low, value(row, 'score_points'), high, 0, 100, (number) => S.number(number, 1)),
-    moneyLow === null ? null : rangeBar('Cost, low to high', moneyLow, money, moneyHigh, 0, moneyHigh * 1.1, (number) => S.number(number)),
+    return [
+      S.el('p', {}, pointsSentence(row)),
+      S.el(
+        'div',
+        { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Score parts' },
+        S.el(
+          'table',
+          { class: 'plain' },
+          S.el(
+            'thead',
+            {},
+            S.el(
+              'tr',
+              {},
+              ['Criterion', 'Quantity', 'Weight', 'Points'].map((head) => S.el('th', { scope: 'col' }, head)),
+              S.el('td'),
+            ),
+          ),
+          S.el('tbody', {}, lines),
+        ),
+      ),
     ];
   };
 
   /** The account, line by line. */
-  S.moneyPart = (lines) => S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Money line by line' },
-    S.el('table', { class: 'plain' },
-      S.el('thead', {}, S.el('tr', {}, ['What', 'Vault', 'Quantity', 'Rate', S.currency, 'Source of the rate'].map((head) => S.el('th', { scope: 'col' }, head)))),
-      S.el('tbody', {}, lines.map(([part, place, quantity, rate, amount, source]) => S.el('tr', {},
-        S.el('th', { scope: 'row' }, part), S.el('td', {}, place), S.el('td', {}, quantity), S.el('td', {}, rate),
-        S.el('td', { class: 'number' }, S.number(amount, 2)), S.el('td', {}, source)))),
-      S.el('tfoot', {}, S.el('tr', {}, S.el('th', { scope: 'row', colspan: 4 }, 'Total'),
-        S.el('td', { class: 'number' }, S.number(lines.reduce((sum, line) => sum + line[4], 0), 2)), S.el('td')))));
+  S.moneyPart = (lines) =>
+    S.el(
+      'div',
+      { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Money line by line' },
+      S.el(
+        'table',
+        { class: 'plain' },
+        S.el(
+          'thead',
+          {},
+          S.el(
+            'tr',
+            {},
+            ['What', 'Vault', 'Quantity', 'Rate', S.currency, 'Source of the rate'].map((head) =>
+              S.el('th', { scope: 'col' }, head),
+            ),
+          ),
+        ),
+        S.el(
+          'tbody',
+          {},
+          lines.map(([part, place, quantity, rate, amount, source]) =>
+            S.el(
+              'tr',
+              {},
+              S.el('th', { scope: 'row' }, part),
+              S.el('td', {}, place),
+              S.el('td', {}, quantity),
+              S.el('td', {}, rate),
+              S.el('td', { class: 'number' }, S.number(amount, 2)),
+              S.el('td', {}, source),
+            ),
+          ),
+        ),
+        S.el(
+          'tfoot',
+          {},
+          S.el(
+            'tr',
+            {},
+            S.el('th', { scope: 'row', colspan: 4 }, 'Total'),
+            S.el(
+              'td',
+              { class: 'number' },
+              S.number(
+                lines.reduce((sum, line) => sum + line[4], 0),
+                2,
+              ),
+            ),
+            S.el('td'),
+          ),
+        ),
+      ),
+    );
 
-  /** The cross-sections; each is a document of its own, read as XML and stripped of all that could act. */
-  S.drawingsPart = (drawings) => S.el('div', { class: 'drawings' }, drawings.map((drawing, place) => {
-    const parsed = new DOMParser().parseFromString(drawing.svg, 'image/svg+xml').documentElement;
-    if (parsed.nodeName !== 'svg') {
-      return null;
-    }
-    const picture = document.importNode(parsed, true);
-    picture.querySelectorAll('script, foreignObject').forEach((node) => node.remove());
-    for (const node of [picture, ...picture.querySelectorAll('*')]) {
-      for (const attribute of [...node.attributes]) {
-        if (/^on/i.test(attribute.name)) {
-          node.removeAttribute(attribute.name);
-        } else if (attribute.name === 'id') {
-          node.id = 'drawing-' + place + '-' + node.id;
-        } else if (attribute.value.includes('url(#')) {
-          attribute.value = attribute.value.replaceAll('url(#', 'url(#drawing-' + place + '-');
-        }
-      }
-    }
-    picture.setAttribute('role', 'img');
-    picture.setAttribute('aria-label', 'Cross-section: ' + drawing.label);
-    return S.el('figure', {}, picture, S.el('figcaption', {}, drawing.label));
-  }));
-
-  /** Every column of the span, for whoever misses one above. */
-  S.allColumns = (row) => S.el('dl', { class: 'pairs' }, S.spans.columns.map((column) => {
-    const text = S.cell(column, S.currentValue(row, column.key));
-    return text === '' ? null : S.el('div', {}, S.el('dt', { title: column.meaning }, S.heading(column)), S.el('dd', {}, text));
-  }));
+  /** Every column of the span, since the parts above show only some. */
+  S.allColumns = (row) =>
+    S.el(
+      'dl',
+      { class: 'pairs' },
+      S.spans.columns.map((column) => {
+        const text = S.cell(column, S.currentValue(row, column.key));
+        return text === ''
+          ? null
+          : S.el('div', {}, S.el('dt', { title: column.meaning }, S.heading(column)), S.el('dd', {}, text));
+      }),
+    );
 })(window.Spanroom);

@@ -21,7 +21,9 @@
   }
 
   function part(title, content, isOpen) {
-    return content ? S.el('details', { class: 'card-part', open: isOpen }, S.el('summary', {}, S.el('h3', {}, title)), content) : null;
+    return content
+      ? S.el('details', { class: 'card-part', open: isOpen }, S.el('summary', {}, S.el('h3', {}, title)), content)
+      : null;
   }
 
   function standing(row) {
@@ -33,38 +35,73 @@
       return S.el('p', { class: 'standing' }, mark, 'Not ranked: ' + reasons.join('; '));
     }
     const was = S.live.runRanks[row];
-    return S.el('p', { class: 'standing' }, mark, S.el('strong', {}, 'Rank ' + S.number(rank)),
+    return S.el(
+      'p',
+      { class: 'standing' },
+      mark,
+      S.el('strong', {}, 'Rank ' + S.number(rank)),
       ' of ' + S.number(S.data.counts.ranked) + ', ' + S.number(S.live.points[row], 1) + ' points',
-      S.hasOtherWeights() ? S.el('span', { class: 'weights-mark' }, 'other weights; rank ' + S.number(was) + ' in the run') : null);
+      S.hasOtherWeights()
+        ? S.el('span', { class: 'weights-mark' }, 'other weights; rank ' + S.number(was) + ' in the run')
+        : null,
+    );
   }
 
   function whereOf(row) {
-    const pieces = ['vault ' + S.spans.value(row, 'vault_a') + ' (A) to ' + S.spans.value(row, 'vault_b') + ' (B)',
-      S.spans.value(row, 'duct') && 'duct ' + S.spans.value(row, 'duct'), S.spans.value(row, 'owner')];
+    const pieces = [
+      'vault ' + S.spans.value(row, 'vault_a') + ' (A) to ' + S.spans.value(row, 'vault_b') + ' (B)',
+      S.spans.value(row, 'duct') && 'duct ' + S.spans.value(row, 'duct'),
+      S.spans.value(row, 'owner'),
+    ];
     const year = S.spans.raw.year && S.spans.raw.year[row];
-    return S.el('p', { class: 'where' }, pieces.filter(Boolean).join(' · ') + (year ? ' · in the program: year ' + year : ''));
+    return S.el(
+      'p',
+      { class: 'where' },
+      pieces.filter(Boolean).join(' · ') + (year ? ' · in the program: year ' + year : ''),
+    );
   }
 
   function cautions(row) {
     const texts = S.wordsOf('cautions', S.spans.value(row, 'cautions'));
-    return texts.length ? S.el('div', { class: 'caution-box' }, S.el('h3', {}, 'Cautions'), S.el('ul', {}, texts.map((text) => S.el('li', {}, text)))) : null;
+    return texts.length
+      ? S.el(
+          'div',
+          { class: 'caution-box' },
+          S.el('h3', {}, 'Cautions'),
+          S.el(
+            'ul',
+            {},
+            texts.map((text) => S.el('li', {}, text)),
+          ),
+        )
+      : null;
   }
 
   function permitsFromColumns(row) {
     const needs = S.wordsOf('recovery_needs', S.spans.value(row, 'recovery_needs'));
     const kinds = S.wordsOf('zone_kinds', S.spans.value(row, 'zone_kinds'));
     const days = S.spans.value(row, 'recovery_lead_days');
-    return S.el('ul', {}, needs.map((need) => S.el('li', {}, need)),
+    return S.el(
+      'ul',
+      {},
+      needs.map((need) => S.el('li', {}, need)),
       kinds.length ? S.el('li', {}, 'Zones touched: ' + kinds.join(', ')) : null,
       days ? S.el('li', {}, 'Apply at least ' + S.number(days) + ' days before') : null,
-      !needs.length && !kinds.length ? S.el('li', {}, 'None known.') : null);
+      !needs.length && !kinds.length ? S.el('li', {}, 'None known.') : null,
+    );
   }
 
   function assumptions(row) {
     const assumed = S.wordsOf('assumed', S.spans.value(row, 'assumed'));
     const source = S.spans.value(row, 'contents_source');
-    return S.el('ul', {}, source ? S.el('li', {}, 'Contents of the duct: ' + source.replaceAll('_', ' ')) : null,
-      assumed.length ? S.el('li', {}, 'Assumed: ' + assumed.join(', ')) : S.el('li', {}, 'No size or count of this span is recorded as assumed.'));
+    return S.el(
+      'ul',
+      {},
+      source ? S.el('li', {}, 'Contents of the duct: ' + source.replaceAll('_', ' ')) : null,
+      assumed.length
+        ? S.el('li', {}, 'Assumed: ' + assumed.join(', '))
+        : S.el('li', {}, 'No size or count of this span is recorded as assumed.'),
+    );
   }
 
   function fromTree(detail, begin) {
@@ -74,8 +111,16 @@
 
   function withoutDetail(row) {
     const id = S.spans.value(row, 'span_id');
-    return S.el('div', { class: 'card-part note-box' }, S.el('p', {}, 'This page has the cross-section, forces, account and calculation of the first spans only. For this one run:'),
-      S.el('pre', { tabindex: 0 }, 'spanroom explain ' + quoted(id) + ' --run ' + quoted(document.body.dataset.run)));
+    return S.el(
+      'div',
+      { class: 'card-part note-box' },
+      S.el(
+        'p',
+        {},
+        'This page has the cross-section, forces, account and calculation of the first spans only. For this one run:',
+      ),
+      S.el('pre', { tabindex: 0 }, 'spanroom explain ' + quoted(id) + ' --run ' + quoted(document.body.dataset.run)),
+    );
   }
 
   /** A name with spaces or signs of a shell goes between quotation marks. */
@@ -85,9 +130,15 @@
 
   function fill(row, detail) {
     const forces = detail && S.forcesPart(detail.pulls, row);
-    S.put(S.byId('card-body'),
-      standing(row), whereOf(row), S.keyFigures(row), cautions(row),
-      detail && detail.drawings.length ? part('Cross-section now and after', S.drawingsPart(detail.drawings), true) : null,
+    S.put(
+      S.byId('card-body'),
+      standing(row),
+      whereOf(row),
+      S.keyFigures(row),
+      cautions(row),
+      detail && detail.drawings.length
+        ? part('Cross-section now and after', S.drawingsPart(detail.drawings), true)
+        : null,
       forces ? part('Forces along the span', forces.nodes, true) : null,
       detail ? null : withoutDetail(row),
       part('Where the points come from', S.scorePart(row), true),
@@ -99,7 +150,8 @@
       part('Permits', fromTree(detail, /^permits/i) || permitsFromColumns(row)),
       detail && detail.money.length ? part('Money line by line', S.moneyPart(detail.money)) : null,
       detail ? part('The whole calculation', S.treeView(detail.tree)) : null,
-      part('All columns', S.allColumns(row)));
+      part('All columns', S.allColumns(row)),
+    );
     if (forces) {
       forces.start();
     }
@@ -181,8 +233,10 @@
         S.select(S.live.selected, { from: 'ranks' });
       }
     });
-    document.querySelectorAll('[data-open-row]').forEach((button) => button.addEventListener('click', () => {
-      S.select(Number(button.dataset.openRow), { from: 'summary' });
-    }));
+    document.querySelectorAll('[data-open-row]').forEach((button) =>
+      button.addEventListener('click', () => {
+        S.select(Number(button.dataset.openRow), { from: 'summary' });
+      }),
+    );
   };
 })(window.Spanroom);

@@ -11,14 +11,21 @@
   });
 
   S.axis = (name) => ({
-    name, nameLocation: 'middle', nameGap: 30, nameTextStyle: S.chartText('muted'),
-    axisLine: { lineStyle: { color: S.color('rule-strong') } }, axisLabel: S.chartText('muted'),
+    name,
+    nameLocation: 'middle',
+    nameGap: 30,
+    nameTextStyle: S.chartText('muted'),
+    axisLine: { lineStyle: { color: S.color('rule-strong') } },
+    axisLabel: S.chartText('muted'),
     splitLine: { lineStyle: { color: S.color('rule') } },
   });
 
   /** Tips are drawn, not made of HTML, so that no name in them can be markup. */
   S.tip = () => ({
-    renderMode: 'richText', confine: true, backgroundColor: S.color('panel'), borderColor: S.color('rule-strong'),
+    renderMode: 'richText',
+    confine: true,
+    backgroundColor: S.color('panel'),
+    borderColor: S.color('rule-strong'),
     textStyle: S.chartText('ink'),
   });
 
@@ -33,24 +40,29 @@
     }
     if (!drawn.has(element)) {
       const chart = echarts.init(element, null, { renderer: 'svg' });
-      const watcher = new ResizeObserver(S.oncePerFrame(() => element.isConnected && chart.resize()));
+      const watcher = new ResizeObserver(S.oncePerFrame(() => element.isConnected && resize(element)));
       watcher.observe(element);
       drawn.set(element, { chart, watcher });
     }
     const known = drawn.get(element);
     known.option = option;
-    known.chart.setOption(option(), true);
+    known.chart.setOption(option(element.clientWidth), true);
     return known.chart;
   };
 
-  S.redrawCharts = () => drawn.forEach((known) => {
-    known.chart.resize();
-    known.chart.setOption(known.option(), true);
-  });
+  function resize(element) {
+    const { chart, option } = drawn.get(element);
+    chart.resize();
+    chart.setOption(option(element.clientWidth), true);
+  }
+
+  S.redrawCharts = () => [...drawn.keys()].forEach(resize);
 
   const waiting = new Map();
-  const inView = new IntersectionObserver((entries) => entries.filter((entry) => entry.isIntersecting)
-    .forEach((entry) => drawNow(entry.target)), { rootMargin: '200px' });
+  const inView = new IntersectionObserver(
+    (entries) => entries.filter((entry) => entry.isIntersecting).forEach((entry) => drawNow(entry.target)),
+    { rootMargin: '200px' },
+  );
 
   function drawNow(element) {
     inView.unobserve(element);
@@ -61,17 +73,20 @@
     }
   }
 
-  /** Draws what nobody has scrolled to yet, for printing. */
+  /** Draws what has not been in view yet, for printing. */
   S.drawAllCharts = () => [...waiting.keys()].forEach(drawNow);
 
   /**
    * A chart with its words.
    *
-   * @param {{title: string, says: string, height?: number, option: function, heads: string[], rows: Array[], onClick?: function, note?: string}} chart
+   * @param {{title: string, says: string, height?: number, option: function, heads: string[], rows: Array[], onClick?: function, note?: string, isWide?: boolean}} chart
    */
   S.figure = (chart) => {
     const canvas = S.el('div', {
-      class: 'chart', role: 'img', 'aria-label': chart.title + '. ' + chart.says, style: { height: (chart.height || 280) / 16 + 'rem' },
+      class: 'chart',
+      role: 'img',
+      'aria-label': chart.title + '. ' + chart.says,
+      style: { height: (chart.height || 280) / 16 + 'rem' },
     });
     waiting.set(canvas, () => {
       const made = S.drawChart(canvas, chart.option);
@@ -80,29 +95,90 @@
       }
     });
     inView.observe(canvas);
-    return S.el('figure', { class: 'panel chart-panel' }, S.el('h3', {}, chart.title), S.el('p', { class: 'says' }, chart.says), canvas,
-      chart.note ? S.el('p', { class: 'note' }, chart.note) : null, figures(chart));
+    return S.el(
+      'figure',
+      { class: 'panel chart-panel' + (chart.isWide ? ' wide' : '') },
+      S.el('h3', {}, chart.title),
+      S.el('p', { class: 'says' }, chart.says),
+      canvas,
+      chart.note ? S.el('p', { class: 'note' }, chart.note) : null,
+      figures(chart),
+    );
   };
 
   function figures({ title, heads, rows }) {
-    const cell = (value, place) => S.el(place ? 'td' : 'th', place ? { class: typeof value === 'number' ? 'number' : '' } : { scope: 'row' },
-      typeof value === 'number' ? S.number(value, Number.isInteger(value) || Math.abs(value) >= 1000 ? 0 : 1) : value);
-    return S.el('details', { class: 'figures-table' }, S.el('summary', {}, 'Figures of this chart'),
-      S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Figures: ' + title },
-        S.el('table', { class: 'plain' },
-          S.el('thead', {}, S.el('tr', {}, heads.map((head) => S.el('th', { scope: 'col' }, head)))),
-          S.el('tbody', {}, rows.map((row) => S.el('tr', {}, row.map(cell)))))));
+    const cell = (value, place) =>
+      S.el(
+        place ? 'td' : 'th',
+        place ? { class: typeof value === 'number' ? 'number' : '' } : { scope: 'row' },
+        typeof value === 'number' ? S.number(value, Number.isInteger(value) || Math.abs(value) >= 1000 ? 0 : 1) : value,
+      );
+    return S.el(
+      'details',
+      { class: 'figures-table' },
+      S.el('summary', {}, 'Figures of this chart'),
+      S.el(
+        'div',
+        { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Figures: ' + title },
+        S.el(
+          'table',
+          { class: 'plain' },
+          S.el(
+            'thead',
+            {},
+            S.el(
+              'tr',
+              {},
+              heads.map((head) => S.el('th', { scope: 'col' }, head)),
+            ),
+          ),
+          S.el(
+            'tbody',
+            {},
+            rows.map((row) => S.el('tr', {}, row.map(cell))),
+          ),
+        ),
+      ),
+    );
   }
 
   /** Horizontal bars, the first row at the top, with their values at the ends. */
-  S.barsOption = ({ rows, unit, color, decimals = 0, labelWidth = 170 }) => ({
+  S.barsOption = ({ rows, unit, color, decimals = 0, labelWidth = 12 * S.textPixels() }) => ({
     ...S.chartBase(),
     grid: { left: 8, right: 56, top: 6, bottom: 30, containLabel: true },
     xAxis: { ...S.axis(unit), nameGap: 26, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
-    yAxis: { ...S.axis(''), type: 'category', inverse: true, data: rows.map((row) => row[0]), axisTick: { show: false },
-      axisLabel: { ...S.chartText('ink'), width: labelWidth, overflow: 'break', lineHeight: 1.2 * S.textPixels(), interval: 0 } },
-    tooltip: { ...S.tip(), trigger: 'item', formatter: (item) => item.name + '\n' + S.number(item.value, decimals) + ' ' + unit },
-    series: [{ type: 'bar', data: rows.map((row) => row[1]), color: S.color(color), barMaxWidth: 22,
-      label: { show: true, position: 'right', ...S.chartText('ink'), formatter: (item) => S.number(item.value, decimals) } }],
+    yAxis: {
+      ...S.axis(''),
+      type: 'category',
+      inverse: true,
+      data: rows.map((row) => row[0]),
+      axisTick: { show: false },
+      axisLabel: {
+        ...S.chartText('ink'),
+        width: labelWidth,
+        overflow: 'break',
+        lineHeight: 1.2 * S.textPixels(),
+        interval: 0,
+      },
+    },
+    tooltip: {
+      ...S.tip(),
+      trigger: 'item',
+      formatter: (item) => item.name + '\n' + S.number(item.value, decimals) + ' ' + unit,
+    },
+    series: [
+      {
+        type: 'bar',
+        data: rows.map((row) => row[1]),
+        color: S.color(color),
+        barMaxWidth: 22,
+        label: {
+          show: true,
+          position: 'right',
+          ...S.chartText('ink'),
+          formatter: (item) => S.number(item.value, decimals),
+        },
+      },
+    ],
   });
 })(window.Spanroom);

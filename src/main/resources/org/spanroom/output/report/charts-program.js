@@ -3,7 +3,9 @@
   'use strict';
 
   function years(totals) {
-    return Array.from({ length: totals.rows }, (_, row) => totals.row(row)).filter((row) => row.year !== null && !row.column);
+    return Array.from({ length: totals.rows }, (_, row) => totals.row(row)).filter(
+      (row) => row.year !== null && !row.column,
+    );
   }
 
   function byYear(program) {
@@ -15,27 +17,97 @@
     const whisker = (params, api) => {
       const at = (place) => api.coord([api.value(0), api.value(place)]);
       const [low, high] = [at(1), at(2)];
-      const line = (x1, y1, x2, y2) => ({ type: 'line', shape: { x1, y1, x2, y2 }, style: { stroke: S.color('ink'), lineWidth: 2 } });
-      return { type: 'group', children: [line(low[0], low[1], high[0], high[1]), line(low[0] - 9, low[1], low[0] + 9, low[1]), line(high[0] - 9, high[1], high[0] + 9, high[1])] };
+      const line = (x1, y1, x2, y2) =>
+        [
+          ['panel', 5],
+          ['ink', 2],
+        ].map(([color, lineWidth], z2) => ({
+          type: 'line',
+          z2,
+          shape: { x1, y1, x2, y2 },
+          style: { stroke: S.color(color), lineWidth },
+        }));
+      return {
+        type: 'group',
+        children: [
+          line(low[0], low[1], high[0], high[1]),
+          line(low[0] - 9, low[1], low[0] + 9, low[1]),
+          line(high[0] - 9, high[1], high[0] + 9, high[1]),
+        ].flat(),
+      };
     };
     return S.figure({
       title: 'Program by year',
-      says: S.number(positions) + ' positions in ' + rows.length + ' years. Bars are the likely cost, with a line from low to high; below each, the positions gained.',
+      says:
+        S.number(positions) +
+        ' positions in ' +
+        rows.length +
+        ' years. Bars are the likely cost, with a line from low to high; below each, the positions gained.',
       height: 300,
       option: () => ({
         ...S.chartBase(),
         grid: { left: 70, right: 16, top: 34, bottom: 48 },
-        xAxis: { ...S.axis(''), type: 'category', data: rows.map((row) => 'Year ' + row.year + '\n+' + S.number(row.positions)), axisLabel: { ...S.chartText('ink'), lineHeight: 1.3 * S.textPixels(), interval: 0 } },
-        yAxis: { ...S.axis('Cost (' + S.currency + ')'), nameLocation: 'end', nameGap: 14, type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
+        xAxis: {
+          ...S.axis(''),
+          type: 'category',
+          data: rows.map((row) => 'Year ' + row.year + '\n+' + S.number(row.positions)),
+          axisLabel: { ...S.chartText('ink'), lineHeight: 1.3 * S.textPixels(), interval: 0 },
+        },
+        yAxis: {
+          ...S.axis('Cost (' + S.currency + ')'),
+          nameLocation: 'end',
+          nameGap: 14,
+          type: 'value',
+          axisLabel: { ...S.chartText('muted'), formatter: S.short },
+        },
         tooltip: { ...S.tip(), trigger: 'item' },
         series: [
-          { name: 'likely cost', type: 'bar', barMaxWidth: 70, data: rows.map((row, place) => ({ value: row.cost_likely_money, itemStyle: { color: S.color(S.yearColor(place)) } })),
-            tooltip: { formatter: (item) => item.name + '\n' + S.money(item.value) + ' likely\n' + S.number(rows[item.dataIndex].positions) + ' positions' },},
-          { type: 'custom', silent: true, renderItem: whisker, data: rows.map((row, place) => [place, row.cost_low_money, row.cost_high_money]), encode: { x: 0, y: [1, 2] }, z: 5 },
+          {
+            name: 'likely cost',
+            type: 'bar',
+            barMaxWidth: 70,
+            data: rows.map((row, place) => ({
+              value: row.cost_likely_money,
+              itemStyle: { color: S.color(S.yearColor(place)) },
+            })),
+            tooltip: {
+              formatter: (item) =>
+                item.name +
+                '\n' +
+                S.money(item.value) +
+                ' likely\n' +
+                S.number(rows[item.dataIndex].positions) +
+                ' positions',
+            },
+          },
+          {
+            type: 'custom',
+            silent: true,
+            renderItem: whisker,
+            data: rows.map((row, place) => [place, row.cost_low_money, row.cost_high_money]),
+            encode: { x: 0, y: [1, 2] },
+            z: 5,
+          },
         ],
       }),
-      heads: ['Year', 'Spans', 'Positions', 'Low, ' + S.currency, 'Likely, ' + S.currency, 'High, ' + S.currency, 'Hours on site'],
-      rows: rows.map((row) => ['Year ' + row.year, row.spans, row.positions, row.cost_low_money, row.cost_likely_money, row.cost_high_money, row.site_hours]),
+      heads: [
+        'Year',
+        'Spans',
+        'Positions',
+        'Low, ' + S.currency,
+        'Likely, ' + S.currency,
+        'High, ' + S.currency,
+        'Hours on site',
+      ],
+      rows: rows.map((row) => [
+        'Year ' + row.year,
+        row.spans,
+        row.positions,
+        row.cost_low_money,
+        row.cost_likely_money,
+        row.cost_high_money,
+        row.site_hours,
+      ]),
     });
   }
 
@@ -48,48 +120,81 @@
     const now = rows.find((row) => row.budget_pct === 100) || rows[rows.length - 1];
     return S.figure({
       title: 'What other budgets buy',
-      says: 'The budget of ' + S.money(now.budget_money) + ' buys ' + S.number(now.positions) + ' positions'
-        + (now.connections ? ' and ' + S.number(now.connections) + ' connections' : '')
-        + (now.marginal_money_per_position ? '; the next position costs ' + S.money(now.marginal_money_per_position) : '') + '.',
+      says:
+        'Plans by year, before weeks and crews: the budget of ' +
+        S.money(now.budget_money) +
+        ' buys ' +
+        S.number(now.positions) +
+        ' positions' +
+        (now.connections ? ' and ' + S.number(now.connections) + ' connections' : '') +
+        (now.marginal_money_per_position
+          ? '; the next position costs ' + S.money(now.marginal_money_per_position)
+          : '') +
+        '.',
       height: 300,
       option: () => ({
         ...S.chartBase(),
         grid: { left: 56, right: 24, top: 34, bottom: 48 },
-        xAxis: { ...S.axis('Budget of all years (' + S.currency + ')'), type: 'value', axisLabel: { ...S.chartText('muted'), formatter: S.short } },
-        yAxis: { ...S.axis('Positions gained'), nameLocation: 'end', nameGap: 14, nameTextStyle: { ...S.chartText('muted'), align: 'left' }, type: 'value' },
-        tooltip: { ...S.tip(), trigger: 'item', formatter: ({ dataIndex }) => S.number(rows[dataIndex].budget_pct) + ' % of the budget, ' + S.money(rows[dataIndex].budget_money)
-          + '\n' + S.number(rows[dataIndex].positions) + ' positions, ' + S.number(rows[dataIndex].connections) + ' connections' },
-        series: [{ type: 'line', symbolSize: (value) => (value[2] === 100 ? 13 : 8), color: S.color('series-1'), lineStyle: { width: 2.5 },
-          data: rows.map((row) => [row.budget_money, row.positions, row.budget_pct]),
-          label: { show: true, position: 'top', ...S.chartText('ink'), formatter: ({ value }) => (value[2] === 100 ? 'this program' : '') } }],
+        xAxis: {
+          ...S.axis('Budget of all years (' + S.currency + ')'),
+          type: 'value',
+          axisLabel: { ...S.chartText('muted'), formatter: S.short },
+        },
+        yAxis: {
+          ...S.axis('Positions gained'),
+          nameLocation: 'end',
+          nameGap: 14,
+          nameTextStyle: { ...S.chartText('muted'), align: 'left' },
+          type: 'value',
+        },
+        tooltip: {
+          ...S.tip(),
+          trigger: 'item',
+          formatter: ({ dataIndex }) =>
+            S.number(rows[dataIndex].budget_pct) +
+            ' % of the budget, ' +
+            S.money(rows[dataIndex].budget_money) +
+            '\n' +
+            S.number(rows[dataIndex].positions) +
+            ' positions, ' +
+            S.number(rows[dataIndex].connections) +
+            ' connections',
+        },
+        series: [
+          {
+            type: 'line',
+            symbolSize: (value) => (value[2] === 100 ? 13 : 8),
+            color: S.color('series-1'),
+            lineStyle: { width: 2.5 },
+            data: rows.map((row) => [row.budget_money, row.positions, row.budget_pct]),
+            label: {
+              show: true,
+              position: 'top',
+              ...S.chartText('ink'),
+              formatter: ({ value }) => (value[2] === 100 ? 'this program' : ''),
+            },
+          },
+        ],
       }),
-      heads: ['Budget, %', 'Budget, ' + S.currency, 'Spent, ' + S.currency, 'Positions', 'Connections', 'Next position, ' + S.currency],
-      rows: rows.map((row) => [S.number(row.budget_pct) + ' %', row.budget_money, row.spent_money, row.positions, row.connections, row.marginal_money_per_position]),
+      heads: [
+        'Budget, %',
+        'Budget, ' + S.currency,
+        'Spent, ' + S.currency,
+        'Positions',
+        'Connections',
+        'Next position, ' + S.currency,
+      ],
+      rows: rows.map((row) => [
+        S.number(row.budget_pct) + ' %',
+        row.budget_money,
+        row.spent_money,
+        row.positions,
+        row.connections,
+        row.marginal_money_per_position,
+      ]),
     });
   }
 
-  /** Which wanted connections are served, when, and why others are not. */
-  function connections(program) {
-    const table = new S.Table(program.connections);
-    if (!table.rows) {
-      return null;
-    }
-    const rows = Array.from({ length: table.rows }, (_, row) => table.row(row));
-    const served = rows.filter((row) => row.served_year !== null);
-    const late = served.filter((row) => row.on_time === false).length;
-    const line = (row) => S.el('tr', {}, S.el('th', { scope: 'row' }, row.name), S.el('td', {}, row.vault_from + ' to ' + row.vault_to),
-      S.el('td', { class: 'number' }, S.number(row.cables)), S.el('td', {}, row.needed_by || ''),
-      S.el('td', {}, row.served_year === null ? 'not served' + (row.why_not ? ': ' + row.why_not : '')
-        : 'year ' + row.served_year + (row.on_time === false ? ', late' : '')));
-    return S.el('div', { class: 'panel chart-panel' }, S.el('h3', {}, 'Connections'),
-      S.el('p', { class: 'says' }, S.number(served.length) + ' of ' + S.number(rows.length) + ' wanted connections are served'
-        + (late ? ', ' + S.number(late) + ' of them late' : '') + '.'),
-      S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': 'Connections' },
-        S.el('table', { class: 'plain' },
-          S.el('thead', {}, S.el('tr', {}, ['Connection', 'Vaults', 'Cables', 'Needed by', 'Served'].map((head) => S.el('th', { scope: 'col' }, head)))),
-          S.el('tbody', {}, rows.map(line)))));
-  }
-
-  S.programCharts = () => (S.data.program
-    ? [byYear(S.data.program), budgets(S.data.program), connections(S.data.program)] : []);
+  S.programCharts = () =>
+    S.data.program ? [byYear(S.data.program), budgets(S.data.program), S.connectionsPanel(S.data.program)] : [];
 })(window.Spanroom);

@@ -2,7 +2,7 @@
 (function (S) {
   'use strict';
 
-  const share = (part, all) => S.number(100 * part / all) + ' %';
+  const share = (part, all) => S.number((100 * part) / all) + ' %';
 
   function byDistrict({ by_district: groups }) {
     const { rows } = groups;
@@ -14,10 +14,19 @@
     const field = groups.field.replace(/^src_/, '').replaceAll('_', ' ');
     return S.figure({
       title: 'Positions gained by ' + field,
-      says: rows[0][0] + ' gains most: ' + S.number(rows[0][1]) + ' of ' + S.number(all) + ' positions (' + share(rows[0][1], all) + ').',
+      says:
+        rows[0][0] +
+        ' gains most: ' +
+        S.number(rows[0][1]) +
+        ' of ' +
+        S.number(all) +
+        ' positions (' +
+        share(rows[0][1], all) +
+        ').',
       height: 70 + 34 * shown.length,
       option: () => S.barsOption({ rows: shown, unit: 'positions', color: 'series-1' }),
-      heads: [field, 'Positions', 'Spans', 'Recovery, ' + S.currency], rows,
+      heads: [field, 'Positions', 'Spans', 'Recovery, ' + S.currency],
+      rows,
       onClick: (item) => groups.field && S.spans.has(groups.field) && filterBy(groups.field, item.name),
     });
   }
@@ -42,22 +51,56 @@
     const last = edge[edge.length - 1];
     return S.figure({
       title: 'Cost and positions of each span',
-      says: edge.length + ' spans are efficient: no mix of other spans gives more positions for the money. They go from '
-        + S.number(edge[0][1]) + ' positions for ' + S.money(edge[0][0]) + ' to ' + S.number(last[1]) + ' for ' + S.money(last[0]) + '.',
+      says:
+        edge.length +
+        ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
+        S.number(edge[0][1]) +
+        ' positions for ' +
+        S.money(edge[0][0]) +
+        ' to ' +
+        S.number(last[1]) +
+        ' for ' +
+        S.money(last[0]) +
+        '.',
       height: 340,
       option: () => ({
         ...S.chartBase(),
         grid: { left: 52, right: 24, top: 34, bottom: 50 },
         legend: { top: 0, textStyle: S.chartText('ink') },
-        xAxis: { ...S.axis('Likely recovery cost (' + S.currency + ')'), type: 'value', scale: true, axisLabel: { ...S.chartText('muted'), formatter: S.short } },
+        xAxis: {
+          ...S.axis('Likely recovery cost (' + S.currency + ')'),
+          type: 'value',
+          scale: true,
+          axisLabel: { ...S.chartText('muted'), formatter: S.short },
+        },
         yAxis: { ...S.axis('Positions gained'), type: 'value', nameGap: 34 },
-        tooltip: { ...S.tip(), trigger: 'item', formatter: ({ value }) => id(value) + '\n' + S.number(value[1]) + ' positions for ' + S.money(value[0]) },
+        tooltip: {
+          ...S.tip(),
+          trigger: 'item',
+          formatter: ({ value }) => id(value) + '\n' + S.number(value[1]) + ' positions for ' + S.money(value[0]),
+        },
         series: [
-          { name: 'Spans', type: 'scatter', symbolSize: 6, data: points, itemStyle: { opacity: 0.4 }, color: S.color('series-1'), large: points.length > 5000 },
-          { name: 'Efficient', type: 'line', data: edge, symbolSize: 9, color: S.color('series-2'), lineStyle: { width: 2 } },
+          {
+            name: 'Spans',
+            type: 'scatter',
+            symbolSize: 6,
+            data: points,
+            itemStyle: { opacity: 0.4 },
+            color: S.color('series-1'),
+            large: points.length > 5000,
+          },
+          {
+            name: 'Efficient',
+            type: 'line',
+            data: edge,
+            symbolSize: 9,
+            color: S.color('series-2'),
+            lineStyle: { width: 2 },
+          },
         ],
       }),
-      heads: ['Efficient span', 'Likely cost, ' + S.currency, 'Positions'], rows: edge.map((point) => [id(point), point[0], point[1]]),
+      heads: ['Efficient span', 'Likely cost, ' + S.currency, 'Positions'],
+      rows: edge.map((point) => [id(point), point[0], point[1]]),
       onClick: ({ value }) => S.select(value[2], { from: 'chart' }),
       note: 'Choose a point to open its span.',
     });
@@ -71,72 +114,41 @@
     const all = rows.reduce((sum, row) => sum + row[1], 0);
     return S.figure({
       title: 'Why spans are not ranked',
-      says: S.number(all) + ' of ' + S.number(S.data.counts.spans) + ' spans are not ranked. The most frequent reason: ' + rows[0][0] + ' (' + S.number(rows[0][1]) + ').',
-      height: 60 + 30 * rows.length,
-      option: () => S.barsOption({ rows, unit: 'spans', color: 'series-3', labelWidth: 210 }),
-      heads: ['Reason', 'Spans'], rows,
+      says:
+        S.number(all) +
+        ' of ' +
+        S.number(S.data.counts.spans) +
+        ' spans are not ranked. The most frequent reason: ' +
+        rows[0][0] +
+        ' (' +
+        S.number(rows[0][1]) +
+        ').',
+      height: 60 + 33 * rows.length,
+      isWide: true,
+      option: (width) =>
+        S.barsOption({
+          rows,
+          unit: 'spans',
+          color: 'series-3',
+          labelWidth: Math.min(0.45 * width, 36 * S.textPixels()),
+        }),
+      heads: ['Reason', 'Spans'],
+      rows,
       onClick: (item) => filterBy('exclusion', item.name),
       note: 'Each span counts once, by its most basic reason. Choose a bar to see its spans in the table.',
     });
   }
 
-  function uncertainty({ uncertainty: shares }) {
-    if (!shares.length) {
-      return null;
-    }
-    const rows = shares.map(([what, part]) => [what.replaceAll('_', ' '), part]);
-    return S.figure({
-      title: 'What the uncertainty of the top comes from',
-      says: 'Most would change if one knew: ' + rows[0][0] + ' (' + S.number(rows[0][1]) + ' % of what field checks are expected to change).',
-      height: 60 + 40 * rows.length,
-      option: () => S.barsOption({ rows, unit: '% of the expected change', color: 'series-4', decimals: 0, labelWidth: 120 }),
-      heads: ['What is not known', 'Share, %'], rows,
-    });
-  }
-
-  function moneyRanges({ money_ranges: ranges }) {
-    if (!ranges || !ranges.length) {
-      return null;
-    }
-    const side = (place, name, color) => ({ name, type: 'bar', stack: 'range', barMaxWidth: 22, color: S.color(color), data: ranges.map((range) => range[place]),
-      label: { show: true, position: place === 1 ? 'left' : 'right', ...S.chartText('ink'), formatter: (item) => (item.value > 0 ? '+' : '') + S.number(item.value) + ' %' } });
-    return S.figure({
-      title: 'How far the sums may be off',
-      says: ranges.map(([what, low, high]) => what + ' ' + S.number(low) + ' % to +' + S.number(high) + ' %').join('; ') + ', seen from the likely value.',
-      height: 80 + 44 * ranges.length,
-      option: () => ({
-        ...S.chartBase(),
-        grid: { left: 8, right: 50, top: 30, bottom: 34, containLabel: true },
-        legend: { top: 0, textStyle: S.chartText('ink') },
-        xAxis: { ...S.axis('% of the likely value'), nameGap: 26, type: 'value', min: ({ min }) => 10 * Math.floor(min * 0.135), max: ({ max }) => 10 * Math.ceil(max * 0.125) },
-        yAxis: { ...S.axis(''), type: 'category', inverse: true, data: ranges.map((range) => range[0]), axisLabel: S.chartText('ink') },
-        tooltip: { ...S.tip(), trigger: 'item', formatter: (item) => item.name + ', ' + item.seriesName + ': ' + S.number(item.value, 1) + ' %' },
-        series: [side(1, 'low', 'series-1'), side(2, 'high', 'series-2')],
-      }),
-      heads: ['Sum', 'Low, %', 'High, %'], rows: ranges,
-    });
-  }
-
-  function bands({ bands: found }) {
-    if (!found || !found.rows.length) {
-      return null;
-    }
-    const rows = found.rows.map(([band, spans]) => ['Band ' + band, spans]);
-    return S.figure({
-      title: 'Bands of the top',
-      says: 'The draws do not clearly separate the ' + S.number(rows[0][1]) + ' spans of band 1; choose among them by what else speaks for them.',
-      height: 60 + 34 * rows.length,
-      option: () => S.barsOption({ rows, unit: 'spans', color: 'series-2', labelWidth: 80 }),
-      heads: ['Band', 'Spans', 'Its best span'],
-      rows: found.rows.map(([band, spans, row]) => ['Band ' + band, spans, row === null || row < 0 ? '' : S.spans.value(row, 'span_id')]),
-      note: 'From ' + S.number(found.draws) + ' draws.',
-    });
-  }
-
   S.startCharts = () => {
     const { charts } = S.data;
-    S.put(S.byId('chart-list'), S.programCharts(), byDistrict(charts), frontier(charts), bands(charts), uncertainty(charts), moneyRanges(charts),
-      exclusions(charts));
+    S.put(
+      S.byId('chart-list'),
+      S.programCharts(),
+      byDistrict(charts),
+      frontier(charts),
+      S.sureCharts(charts),
+      exclusions(charts),
+    );
     S.on('theme', S.redrawCharts);
   };
 })(window.Spanroom);

@@ -29,8 +29,14 @@
   };
 
   const ZONES = {
-    cut_ban: 'zone-cut', night_only: 'zone-night', environmental: 'zone-review', heritage: 'zone-review',
-    rail: 'zone-crossing', water: 'zone-crossing', school: 'zone-people', event: 'zone-people',
+    cut_ban: 'zone-cut',
+    night_only: 'zone-night',
+    environmental: 'zone-review',
+    heritage: 'zone-review',
+    rail: 'zone-crossing',
+    water: 'zone-crossing',
+    school: 'zone-people',
+    event: 'zone-people',
     street_works: 'zone-works',
   };
 
@@ -38,8 +44,12 @@
 
   /** Kinds of zones that delay work in the same way share a color. */
   S.zoneClasses = {
-    'zone-cut': 'Street cut ban', 'zone-night': 'Night work only', 'zone-review': 'Environment or heritage',
-    'zone-crossing': 'Rail or water', 'zone-people': 'School or event', 'zone-works': 'Works of others',
+    'zone-cut': 'Street cut ban',
+    'zone-night': 'Night work only',
+    'zone-review': 'Environment or heritage',
+    'zone-crossing': 'Rail or water',
+    'zone-people': 'School or event',
+    'zone-works': 'Works of others',
     'zone-other': 'Other or unknown kind',
   };
 
@@ -50,7 +60,12 @@
   /** A color of the style by the name of its property. */
   S.color = (name) => {
     if (!colors.has(name)) {
-      colors.set(name, getComputedStyle(document.documentElement).getPropertyValue('--' + name).trim() || '#888888');
+      colors.set(
+        name,
+        getComputedStyle(document.documentElement)
+          .getPropertyValue('--' + name)
+          .trim() || '#888888',
+      );
     }
     return colors.get(name);
   };
@@ -62,7 +77,10 @@
   S.forgetColors = () => colors.clear();
 
   /** A mark of a class, with its word beside it where color alone does not say enough. */
-  S.swatch = (property) => S.el('span', {
-    class: 'swatch', 'aria-hidden': 'true', style: { 'background-color': 'var(--' + property + ')' },
-  });
+  S.swatch = (property) =>
+    S.el('span', {
+      class: 'swatch',
+      'aria-hidden': 'true',
+      style: { 'background-color': 'var(--' + property + ')' },
+    });
 })(window.Spanroom);

@@ -4,18 +4,29 @@
 
   /** Columns that hold keys, and the list of words that explains them. */
   const WORDS = {
-    exclusion: 'exclusion', reasons: 'exclusion', cautions: 'caution', pull_outcome: 'pull_outcome',
+    exclusion: 'exclusion',
+    reasons: 'exclusion',
+    cautions: 'caution',
+    pull_outcome: 'pull_outcome',
     binding_rule: 'binding_rule',
   };
 
   /** Columns that hold keys that read as words once their underlines are spaces. */
-  const KEYS = /^(zone_kinds|recovery_needs|permits|contents_source|pull_tightest_limit|assumed|severity|condition|unknown)$/;
+  const KEYS =
+    /^(zone_kinds|recovery_needs|permits|contents_source|pull_tightest_limit|assumed|severity|condition|unknown)$/;
 
   /** Which column shows the quantity that a criterion judges. */
   const QUANTITIES = {
-    room_gained: 'positions_gained', shortage: 'positions_now', ease_pull: 'pull_utilization_pct',
-    ease_bends: 'bend_total_deg', ease_water: 'ease_water_places', ease_access: 'ease_access_drawbacks',
-    saving: 'saving_ratio', permits_avoided: 'permits_avoided_count', knowledge: 'knowledge_pct', length: 'length_m',
+    room_gained: 'positions_gained',
+    shortage: 'positions_now',
+    ease_pull: 'pull_utilization_pct',
+    ease_bends: 'bend_total_deg',
+    ease_water: 'ease_water_places',
+    ease_access: 'ease_access_drawbacks',
+    saving: 'saving_ratio',
+    permits_avoided: 'permits_avoided_count',
+    knowledge: 'knowledge_pct',
+    length: 'length_m',
   };
 
   S.quantityColumn = (criterion) => criterion.column || QUANTITIES[criterion.key];
@@ -27,7 +38,13 @@
   };
 
   /** All words of a cell that holds several keys. */
-  S.wordsOf = (columnKey, cell) => (cell ? cell.split(';').filter(Boolean).map((key) => S.word(columnKey, key)) : []);
+  S.wordsOf = (columnKey, cell) =>
+    cell
+      ? cell
+          .split(';')
+          .filter(Boolean)
+          .map((key) => S.word(columnKey, key))
+      : [];
 
   /** A cell as people read it. */
   S.cell = (column, value) => {

@@ -24,10 +24,14 @@
   S.csvOf = (columns, rows) => {
     const lines = [columns.map((column) => S.csvCell(S.heading(column), 'text')).join(',')];
     for (const row of rows) {
-      lines.push(columns.map((column) => {
-        const value = S.currentValue(row, column.key);
-        return S.csvCell(column.type === 'text' && value !== null ? S.cell(column, value) : value, column.type);
-      }).join(','));
+      lines.push(
+        columns
+          .map((column) => {
+            const value = S.currentValue(row, column.key);
+            return S.csvCell(column.type === 'text' && value !== null ? S.cell(column, value) : value, column.type);
+          })
+          .join(','),
+      );
     }
     return lines.join('\r\n') + '\r\n';
   };

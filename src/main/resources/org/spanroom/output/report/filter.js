@@ -18,8 +18,11 @@
     if (compared) {
       const limit = number(compared[2]);
       const tests = {
-        '>': (value) => value > limit, '<': (value) => value < limit, '>=': (value) => value >= limit,
-        '<=': (value) => value <= limit, '=': (value) => value === limit,
+        '>': (value) => value > limit,
+        '<': (value) => value < limit,
+        '>=': (value) => value >= limit,
+        '<=': (value) => value <= limit,
+        '=': (value) => value === limit,
       };
       return Number.isNaN(limit) ? null : (value) => value !== null && tests[compared[1]](value);
     }
@@ -64,8 +67,12 @@
       const keys = ['span_id', 'duct', 'duct_bank', 'vault_a', 'vault_b', 'owner', 'exclusion']
         .concat(S.spans.columns.map((column) => column.key).filter((key) => key.startsWith('src_')))
         .filter((key) => S.spans.has(key));
-      searched = Array.from({ length: S.spans.rows }, (_, row) => keys
-        .map((key) => S.cell(S.spans.column(key), S.spans.value(row, key))).join('\n').toLowerCase());
+      searched = Array.from({ length: S.spans.rows }, (_, row) =>
+        keys
+          .map((key) => S.cell(S.spans.column(key), S.spans.value(row, key)))
+          .join('\n')
+          .toLowerCase(),
+      );
     }
     return searched;
   }

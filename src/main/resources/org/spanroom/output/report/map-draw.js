@@ -50,13 +50,20 @@
       context.lineJoin = 'round';
       context.lineCap = 'round';
       this.painter({
-        context, zoom, scale, x: corner.x, y: corner.y, width: size.x, height: size.y,
+        context,
+        zoom,
+        scale,
+        x: corner.x,
+        y: corner.y,
+        width: size.x,
+        height: size.y,
         box: [corner.x / scale, corner.y / scale, (corner.x + size.x) / scale, (corner.y + size.y) / scale],
       });
     },
   });
 
-  S.inView = (view, box) => box && box[0] <= view.box[2] && box[2] >= view.box[0] && box[1] <= view.box[3] && box[3] >= view.box[1];
+  S.inView = (view, box) =>
+    box && box[0] <= view.box[2] && box[2] >= view.box[0] && box[1] <= view.box[3] && box[3] >= view.box[1];
 
   /** The pixels of a line. */
   S.pixels = (view, line) => {
@@ -93,26 +100,32 @@
   };
 
   /** The best span of each section among those shown; -1 where none is. */
-  S.bestShown = () => S.data.sections.spans.map((rows) => {
-    let best = -1;
-    for (const row of rows) {
-      if (S.live.isShown[row] && (best < 0 || (S.live.ranks[row] || Infinity) < (S.live.ranks[best] || Infinity))) {
-        best = row;
+  S.bestShown = () =>
+    S.data.sections.spans.map((rows) => {
+      let best = -1;
+      for (const row of rows) {
+        if (S.live.isShown[row] && (best < 0 || (S.live.ranks[row] || Infinity) < (S.live.ranks[best] || Infinity))) {
+          best = row;
+        }
       }
-    }
-    return best;
-  });
+      return best;
+    });
 
   const yearOf = (row) => (S.spans.raw.year && S.spans.raw.year[row]) || null;
 
   /** The first year in which one of a section's shown spans is recovered. */
-  S.yearOfSection = (section) => S.data.sections.spans[section].filter((row) => S.live.isShown[row]).map(yearOf)
-    .filter(Boolean).sort((a, b) => a - b)[0] || null;
+  S.yearOfSection = (section) =>
+    S.data.sections.spans[section]
+      .filter((row) => S.live.isShown[row])
+      .map(yearOf)
+      .filter(Boolean)
+      .sort((a, b) => a - b)[0] || null;
 
   /** What class a line is drawn with: {color, width, order}. */
   function styleOf(row, year) {
     if (S.layers.colorBy === 'year') {
-      return year ? { color: S.yearColor(S.data.program.years.indexOf(year)), width: 4.5, order: 100 - year }
+      return year
+        ? { color: S.yearColor(S.data.program.years.indexOf(year)), width: 4.5, order: 100 - year }
         : { color: 'map-faint', width: 1.3, order: -1 };
     }
     const place = S.classOf(S.live.ranks[row]);
@@ -178,9 +191,13 @@
 
   /** Draws the span of the card, and the one under the pointer, above all else. */
   S.drawChosen = (view) => {
-    for (const [row, color] of [[S.live.hover, 'map-hover'], [S.live.selected, 'map-selected']]) {
+    for (const [row, color] of [
+      [S.live.hover, 'map-hover'],
+      [S.live.selected, 'map-selected'],
+    ]) {
       const section = row === null ? null : S.spans.raw.section[row];
-      const line = row === null ? null : S.showsSpans(view) || section === null ? S.shapes.spans[row] : S.shapes.sections[section];
+      const line =
+        row === null ? null : S.showsSpans(view) || section === null ? S.shapes.spans[row] : S.shapes.sections[section];
       if (line) {
         const at = S.showsSpans(view) ? S.spanPixels(view, row) : S.pixels(view, line);
         const known = S.rankClasses[S.classOf(S.live.ranks[row])];

@@ -95,11 +95,13 @@
     const taken = [];
     // A name that is wider than its zone would seem to belong to the neighbors too.
     const hasRoom = (zone) => (zone.box[2] - zone.box[0]) * view.scale > context.measureText(zone.label).width * 0.8;
-    S.shapes.zones.filter((zone) => S.inView(view, zone.box) && hasRoom(zone)).forEach((zone) => {
-      context.fillStyle = S.color('map-text');
-      const [x, y] = [(zone.box[0] + zone.box[2]) / 2, (zone.box[1] + zone.box[3]) / 2];
-      placeName(view, taken, zone.label, x * view.scale - view.x, y * view.scale - view.y, 0);
-    });
+    S.shapes.zones
+      .filter((zone) => S.inView(view, zone.box) && hasRoom(zone))
+      .forEach((zone) => {
+        context.fillStyle = S.color('map-text');
+        const [x, y] = [(zone.box[0] + zone.box[2]) / 2, (zone.box[1] + zone.box[3]) / 2];
+        placeName(view, taken, zone.label, x * view.scale - view.x, y * view.scale - view.y, 0);
+      });
   };
 
   S.drawCorridors = (view) => {

@@ -5,47 +5,20 @@
   const NEAR_PIXELS = 9;
 
   /** What is drawn; the legend changes it. */
-  S.layers = { streets: true, zones: false, corridors: false, vaults: true, findings: false, checks: false, colorBy: 'rank' };
+  S.layers = {
+    streets: true,
+    zones: false,
+    corridors: false,
+    vaults: true,
+    findings: false,
+    checks: false,
+    colorBy: 'rank',
+  };
 
   let map = null;
   let ground = null;
   let above = null;
   let isMoved = false;
-
-  function readShapes() {
-    const { data } = S;
-    const shapes = { drawn: null, marks: [] };
-    shapes.spans = data.spans.lines.map(S.worldLine);
-    shapes.sections = data.sections.lines.map(S.worldLine);
-    shapes.streets = data.streets ? data.streets.lines.flatMap((lines, street) => lines.map((line) => ({
-      name: data.streets.names[street], line: S.worldLine(line),
-    }))).filter((street) => street.line) : [];
-    shapes.corridorSections = new Set((data.corridors && data.corridors.sections || []).flat());
-    shapes.zones = zones(new S.Table(data.zones), data.zones.polygons);
-    shapes.vaults = points(data.vaults, 'points', () => 'vault', (row) => [row.vault_id, row.kind]);
-    shapes.findings = points(data.findings, 'points', (row) => 'severity-' + row.severity,
-      (row) => [row.meaning, [row.source, row.feature].filter(Boolean).join(', '), row.detail]);
-    shapes.checks = points(data.field_checks, 'points', () => 'check', (row) => ['Field check: ' + row.span_id, row.look_at]);
-    S.shapes = shapes;
-  }
-
-  function points(raw, name, color, lines) {
-    const table = new S.Table(raw);
-    return raw[name].map((point, row) => {
-      const values = point && table.row(row);
-      return point && { at: S.worldPoint(point), color: color(values), lines: lines(values).filter(Boolean) };
-    }).filter(Boolean);
-  }
-
-  function zones(table, polygons) {
-    return polygons.map((rings, row) => {
-      const kind = table.value(row, 'kind') || table.value(row, 'zone_kind') || 'other';
-      const lines = (rings || []).map(S.worldLine).filter(Boolean);
-      const name = table.value(row, 'name') || table.value(row, 'title') || '';
-      return { rings: lines, box: S.joinBoxes(lines.map((line) => line.box)), color: S.zoneColor(kind),
-        kind, label: kind.replaceAll('_', ' ') + (name ? ': ' + name : '') };
-    }).filter((zone) => zone.box);
-  }
 
   /** Draws all but what is chosen. */
   S.paintMap = (view) => {
@@ -92,9 +65,15 @@
     const years = S.spans.raw.year && S.spans.raw.year[line.row];
     return [
       S.spans.value(line.row, 'span_id'),
-      rank ? 'Rank ' + S.number(rank) + ', ' + S.number(S.live.points[line.row], 1) + ' points'
+      rank
+        ? 'Rank ' + S.number(rank) + ', ' + S.number(S.live.points[line.row], 1) + ' points'
         : 'Not ranked: ' + S.word('exclusion', S.spans.value(line.row, 'exclusion') || ''),
-      rank ? '+' + S.spans.value(line.row, 'positions_gained') + ' positions, ' + S.money(S.spans.value(line.row, 'recovery_likely_money') || S.spans.value(line.row, 'recovery_money')) : '',
+      rank
+        ? '+' +
+          S.spans.value(line.row, 'positions_gained') +
+          ' positions, ' +
+          S.money(S.spans.value(line.row, 'recovery_likely_money') || S.spans.value(line.row, 'recovery_money'))
+        : '',
       years ? 'In the program: year ' + years : '',
       beside > 1 ? 'Best of ' + beside + ' spans side by side' : '',
     ].filter(Boolean);
@@ -104,10 +83,14 @@
     const tip = S.byId('map-tip');
     tip.hidden = !(found.mark || found.line);
     if (!tip.hidden) {
-      S.put(tip, textsOf(found).map((text) => S.el('div', {}, text)));
+      S.put(
+        tip,
+        textsOf(found).map((text) => S.el('div', {}, text)),
+      );
       const room = map.getSize();
       tip.style.left = Math.max(8, Math.min(point.x + 14, room.x - tip.offsetWidth - 8)) + 'px';
-      tip.style.top = Math.max(8, point.y + 18 + tip.offsetHeight > room.y ? point.y - tip.offsetHeight - 12 : point.y + 18) + 'px';
+      tip.style.top =
+        Math.max(8, point.y + 18 + tip.offsetHeight > room.y ? point.y - tip.offsetHeight - 12 : point.y + 18) + 'px';
     }
   }
 
@@ -128,7 +111,7 @@
         S.select(line.row, { from: 'map' });
       }
     });
-    // The wheel scrolls the page until one works with the map, so that nobody is caught on the way down.
+    // The wheel scrolls the page until one works with the map, so that it does not catch readers on their way down.
     map.on('focus click', () => map.scrollWheelZoom.enable());
     map.on('blur', () => map.scrollWheelZoom.disable());
     map.getContainer().addEventListener('mouseleave', () => map.scrollWheelZoom.disable());
@@ -137,7 +120,12 @@
   const boundsOf = (box) => L.latLngBounds(S.toLatLng([box[0], box[3]]), S.toLatLng([box[2], box[1]]));
 
   function wholeBox() {
-    return S.joinBoxes(S.shapes.spans.concat(S.shapes.sections).filter(Boolean).map((line) => line.box));
+    return S.joinBoxes(
+      S.shapes.spans
+        .concat(S.shapes.sections)
+        .filter(Boolean)
+        .map((line) => line.box),
+    );
   }
 
   /** Shows all that is ranked, or whatever there is. */
@@ -153,7 +141,12 @@
     const line = S.shapes.spans[row];
     if (line) {
       isMoved = true;
-      map.flyToBounds(boundsOf(line.box), { maxZoom: 17.5, padding: [60, 60], animate: !S.prefersLessMotion(), duration: 0.6 });
+      map.flyToBounds(boundsOf(line.box), {
+        maxZoom: 17.5,
+        padding: [60, 60],
+        animate: !S.prefersLessMotion(),
+        duration: 0.6,
+      });
     }
   };
 
@@ -174,11 +167,19 @@
   };
 
   S.startMap = () => {
-    readShapes();
+    S.readShapes();
     S.shapes.best = S.bestShown();
     map = L.map('map-view', {
-      attributionControl: false, scrollWheelZoom: false, zoomSnap: 0.25, wheelPxPerZoomLevel: 90, minZoom: 3, maxZoom: 21,
-      zoomAnimation: !S.prefersLessMotion(), fadeAnimation: false, inertia: !S.prefersLessMotion(), zoomControl: false,
+      attributionControl: false,
+      scrollWheelZoom: false,
+      zoomSnap: 0.25,
+      wheelPxPerZoomLevel: 90,
+      minZoom: 3,
+      maxZoom: 21,
+      zoomAnimation: !S.prefersLessMotion(),
+      fadeAnimation: false,
+      inertia: !S.prefersLessMotion(),
+      zoomControl: false,
     });
     L.control.zoom({ zoomInTitle: 'Zoom in', zoomOutTitle: 'Zoom out' }).addTo(map);
     L.control.scale({ position: 'bottomleft', maxWidth: 140 }).addTo(map);
@@ -198,19 +199,28 @@
       S.showWholeMap();
     });
     // Until someone moves the map it shows the whole area, whatever its size becomes.
-    map.getContainer().addEventListener('pointerdown', () => { isMoved = true; });
-    map.getContainer().addEventListener('keydown', () => { isMoved = true; });
-    new ResizeObserver(S.oncePerFrame(() => {
-      map.invalidateSize({ animate: false });
-      if (!isMoved) {
-        S.showWholeMap();
-      }
-    })).observe(S.byId('map-view'));
+    map.getContainer().addEventListener('pointerdown', () => {
+      isMoved = true;
+    });
+    map.getContainer().addEventListener('keydown', () => {
+      isMoved = true;
+    });
+    new ResizeObserver(
+      S.oncePerFrame(() => {
+        map.invalidateSize({ animate: false });
+        if (!isMoved) {
+          S.showWholeMap();
+        }
+      }),
+    ).observe(S.byId('map-view'));
     const repaint = S.oncePerFrame(S.repaintMap);
     S.on('rows', repaint);
     S.on('layers', repaint);
     S.on('theme', S.repaintMap);
-    S.on('hover', S.oncePerFrame(() => above.paint()));
+    S.on(
+      'hover',
+      S.oncePerFrame(() => above.paint()),
+    );
     S.on('selected', follow);
   };
 })(window.Spanroom);

@@ -35,7 +35,9 @@
     }
 
     rect(x, y, width, height) {
-      this.path.push('M' + round(x) + ' ' + round(y) + 'h' + round(width) + 'v' + round(height) + 'h' + round(-width) + 'Z');
+      this.path.push(
+        'M' + round(x) + ' ' + round(y) + 'h' + round(width) + 'v' + round(height) + 'h' + round(-width) + 'Z',
+      );
     }
 
     /** A whole circle, the only arc that the map has. */
@@ -45,8 +47,13 @@
     }
 
     stroke() {
-      this.add({ fill: 'none', stroke: this.strokeStyle, 'stroke-width': this.lineWidth, 'stroke-dasharray': this.dash.join(' ') || null,
-        'stroke-opacity': this.globalAlpha });
+      this.add({
+        fill: 'none',
+        stroke: this.strokeStyle,
+        'stroke-width': this.lineWidth,
+        'stroke-dasharray': this.dash.join(' ') || null,
+        'stroke-opacity': this.globalAlpha,
+      });
     }
 
     fill(rule) {
@@ -55,7 +62,9 @@
 
     add(look) {
       if (this.path.length) {
-        this.root.append(S.svg('path', { d: this.path.join(''), 'stroke-linejoin': 'round', 'stroke-linecap': 'round', ...look }));
+        this.root.append(
+          S.svg('path', { d: this.path.join(''), 'stroke-linejoin': 'round', 'stroke-linecap': 'round', ...look }),
+        );
       }
     }
 
@@ -76,7 +85,7 @@
     }
 
     rotate(rad) {
-      this.transforms.push('rotate(' + round(rad * 180 / Math.PI) + ')');
+      this.transforms.push('rotate(' + round((rad * 180) / Math.PI) + ')');
     }
 
     measureText(text) {
@@ -93,10 +102,21 @@
     }
 
     text(text, x, y, look) {
-      this.root.append(S.svg('text', {
-        x: round(x), y: round(y), transform: this.transforms.join(' ') || null, 'text-anchor': 'middle',
-        'dominant-baseline': 'central', style: { font: this.font }, ...look,
-      }, text));
+      this.root.append(
+        S.svg(
+          'text',
+          {
+            x: round(x),
+            y: round(y),
+            transform: this.transforms.join(' ') || null,
+            'text-anchor': 'middle',
+            'dominant-baseline': 'central',
+            style: { font: this.font },
+            ...look,
+          },
+          text,
+        ),
+      );
     }
   };
 })(window.Spanroom);

@@ -9,10 +9,10 @@
   }
 
   function drawScale({ context, scale, height }) {
-    const metersPerPixel = 40075016.686 * Math.cos(S.leafletMap.getCenter().lat * Math.PI / 180) / (256 * scale);
+    const metersPerPixel = (40075016.686 * Math.cos((S.leafletMap.getCenter().lat * Math.PI) / 180)) / (256 * scale);
     const perUnit = S.data.lengthUnit === 'ft' ? 0.3048 : 1;
-    const length = roundLength(150 * metersPerPixel / perUnit);
-    const pixels = length * perUnit / metersPerPixel;
+    const length = roundLength((150 * metersPerPixel) / perUnit);
+    const pixels = (length * perUnit) / metersPerPixel;
     context.beginPath();
     context.moveTo(12, height - 18);
     context.lineTo(12, height - 12);
@@ -35,8 +35,16 @@
     const center = map.project(map.getCenter(), 0);
     const [x, y] = [center.x * scale - width / 2, center.y * scale - height / 2];
     const context = new S.PaperContext(width, height);
-    const view = { context, zoom: Math.log2(scale), scale, x, y, width, height,
-      box: [x / scale, y / scale, (x + width) / scale, (y + height) / scale] };
+    const view = {
+      context,
+      zoom: Math.log2(scale),
+      scale,
+      x,
+      y,
+      width,
+      height,
+      box: [x / scale, y / scale, (x + width) / scale, (y + height) / scale],
+    };
     S.paintMap(view);
     S.drawChosen(view);
     drawScale(view);

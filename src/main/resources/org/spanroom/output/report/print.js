@@ -7,19 +7,67 @@
   /** As wide as the text on the narrower of the usual sheets, at 96 pixels to the inch. */
   const MAP_PIXELS = [703, 440];
 
-  const KEYS = ['rank', 'span_id', 'score_points', 'length_m', 'positions_now', 'positions_gained', 'recovery_likely_money', 'saving_likely_money',
-    'feasible_chance_pct', 'owner'];
+  const KEYS = [
+    'rank',
+    'span_id',
+    'score_points',
+    'length_m',
+    'positions_now',
+    'positions_gained',
+    'recovery_likely_money',
+    'saving_likely_money',
+    'feasible_chance_pct',
+    'owner',
+  ];
 
   function table() {
-    const columns = KEYS.map(S.unitKey).filter((key) => S.spans.has(key)).map((key) => S.spans.column(key));
+    const columns = KEYS.map(S.unitKey)
+      .filter((key) => S.spans.has(key))
+      .map((key) => S.spans.column(key));
     const rows = S.live.rows.slice(0, ROWS);
     return [
-      S.el('p', {}, 'The first ' + rows.length + ' of ' + S.number(S.live.rows.length) + ' spans shown'
-        + (S.hasOtherWeights() ? ', ranked with other weights than the run.' : '.')),
-      S.el('table', { class: 'plain' },
-        S.el('thead', {}, S.el('tr', {}, columns.map((column) => S.el('th', { scope: 'col' }, S.heading(column))))),
-        S.el('tbody', {}, rows.map((row) => S.el('tr', {}, columns.map((column) => S.el('td', {
-          class: column.type === 'text' ? '' : 'number' }, S.cell(column, S.currentValue(row, column.key)))))))),
+      S.el(
+        'p',
+        {},
+        'The first ' +
+          rows.length +
+          ' of ' +
+          S.number(S.live.rows.length) +
+          ' spans shown' +
+          (S.hasOtherWeights() ? ', ranked with other weights than the run.' : '.'),
+      ),
+      S.el(
+        'table',
+        { class: 'plain' },
+        S.el(
+          'thead',
+          {},
+          S.el(
+            'tr',
+            {},
+            columns.map((column) => S.el('th', { scope: 'col' }, S.heading(column))),
+          ),
+        ),
+        S.el(
+          'tbody',
+          {},
+          rows.map((row) =>
+            S.el(
+              'tr',
+              {},
+              columns.map((column) =>
+                S.el(
+                  'td',
+                  {
+                    class: column.type === 'text' ? '' : 'number',
+                  },
+                  S.cell(column, S.currentValue(row, column.key)),
+                ),
+              ),
+            ),
+          ),
+        ),
+      ),
     ];
   }
 

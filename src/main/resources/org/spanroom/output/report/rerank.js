@@ -13,7 +13,7 @@
     for (const value of values) {
       const add = value - lost;
       const total = high + add;
-      lost = (total - high) - add;
+      lost = total - high - add;
       high = total;
       simple += value;
     }
@@ -68,8 +68,11 @@
 
   /** Returns a scoring for the program, with these weights and the run's curves. */
   S.scoringYaml = (criteria, weights) => {
-    const lines = ['# Weights tried in the report of a run; the curves are those of the run. What is not here has the shipped values:',
-      '# add gates and others of your own scoring, if you have changed them.', 'criteria:'];
+    const lines = [
+      '# Weights tried in the report of a run; the curves are those of the run. What is not here has the shipped values:',
+      '# add gates and others of your own scoring, if you have changed them.',
+      'criteria:',
+    ];
     criteria.forEach((criterion, place) => {
       const curve = criterion.curve.map(([x, y]) => x + ': ' + y).join(', ');
       lines.push('  ' + criterion.key + ': {weight_ratio: ' + weights[place] + ', curve: {' + curve + '}}');

@@ -8,9 +8,9 @@
   const WORLD = 256;
 
   function toWorld(lonMicro, latMicro) {
-    const latRad = latMicro * 1e-6 * Math.PI / 180;
+    const latRad = (latMicro * 1e-6 * Math.PI) / 180;
     return [
-      WORLD * (lonMicro * 1e-6 / 360 + 0.5),
+      WORLD * ((lonMicro * 1e-6) / 360 + 0.5),
       WORLD * (0.5 - Math.log(Math.tan(Math.PI / 4 + latRad / 2)) / (2 * Math.PI)),
     ];
   }
@@ -41,13 +41,20 @@
   /** A point as x and y; null for a row without one. */
   S.worldPoint = (packed) => (packed ? toWorld(packed[0], packed[1]) : null);
 
-  S.joinBoxes = (boxes) => boxes.filter(Boolean).reduce((all, box) => (all ? [
-    Math.min(all[0], box[0]), Math.min(all[1], box[1]), Math.max(all[2], box[2]), Math.max(all[3], box[3]),
-  ] : box), null);
+  S.joinBoxes = (boxes) =>
+    boxes
+      .filter(Boolean)
+      .reduce(
+        (all, box) =>
+          all
+            ? [Math.min(all[0], box[0]), Math.min(all[1], box[1]), Math.max(all[2], box[2]), Math.max(all[3], box[3])]
+            : box,
+        null,
+      );
 
   /** A corner of the world in degrees, for the map's own functions. */
   S.toLatLng = ([x, y]) => [
-    (2 * Math.atan(Math.exp(Math.PI * (1 - 2 * y / WORLD))) - Math.PI / 2) * 180 / Math.PI,
+    ((2 * Math.atan(Math.exp(Math.PI * (1 - (2 * y) / WORLD))) - Math.PI / 2) * 180) / Math.PI,
     360 * (x / WORLD - 0.5),
   ];
 
@@ -69,8 +76,8 @@
       const dx = at[after] - at[before];
       const dy = at[after + 1] - at[before + 1];
       const size = Math.hypot(dx, dy) || 1;
-      moved[i] = at[i] - dy / size * pixels;
-      moved[i + 1] = at[i + 1] + dx / size * pixels;
+      moved[i] = at[i] - (dy / size) * pixels;
+      moved[i + 1] = at[i + 1] + (dx / size) * pixels;
     }
     return moved;
   };

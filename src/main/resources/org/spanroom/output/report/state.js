@@ -8,8 +8,20 @@
 
   const listeners = new Map();
   const state = {
-    weights: [], runWeights: [], points: null, ranks: null, order: [], runRanks: null, rows: [], isShown: null,
-    filters: new Map(), search: '', sort: null, hiddenClasses: new Set(), selected: null, hover: null,
+    weights: [],
+    runWeights: [],
+    points: null,
+    ranks: null,
+    order: [],
+    runRanks: null,
+    rows: [],
+    isShown: null,
+    filters: new Map(),
+    search: '',
+    sort: null,
+    hiddenClasses: new Set(),
+    selected: null,
+    hover: null,
   };
 
   S.on = (topic, listener) => {
@@ -35,8 +47,9 @@
   function takeRun() {
     const rows = S.spans.rows;
     state.ranks = state.runRanks;
-    state.points = Float64Array.from({ length: rows }, (_, row) => S.spans.value(row, 'score_points'));
-    state.order = Array.from({ length: rows }, (_, row) => row).filter((row) => state.ranks[row] > 0)
+    state.points = Float64Array.from({ length: rows }, (_, row) => S.spans.value(row, 'score_points') ?? NaN);
+    state.order = Array.from({ length: rows }, (_, row) => row)
+      .filter((row) => state.ranks[row] > 0)
       .sort((a, b) => state.ranks[a] - state.ranks[b]);
   }
 
@@ -49,7 +62,11 @@
       takeRun();
     } else {
       state.points = S.pointsByWeights(state.values, weights, S.spans.rows);
-      const found = S.rankBy(state.points, (row) => state.runRanks[row] > 0, (row) => S.spans.value(row, 'span_id'));
+      const found = S.rankBy(
+        state.points,
+        (row) => state.runRanks[row] > 0,
+        (row) => S.spans.value(row, 'span_id'),
+      );
       state.order = found.order;
       state.ranks = found.ranks;
     }
@@ -116,13 +133,25 @@
     }
   };
 
-  /** For tests and for whoever looks at the page from outside: nothing can be changed through it. */
+  /** For tests and for others who look at the page from outside: nothing can be changed through it. */
   S.state = Object.freeze({
-    get rowsShown() { return [...state.rows]; },
-    get ranks() { return Array.from(state.ranks); },
-    get points() { return Array.from(state.points); },
-    get weights() { return [...state.weights]; },
-    get selected() { return state.selected; },
-    get hasOtherWeights() { return S.hasOtherWeights(); },
+    get rowsShown() {
+      return [...state.rows];
+    },
+    get ranks() {
+      return Array.from(state.ranks);
+    },
+    get points() {
+      return Array.from(state.points);
+    },
+    get weights() {
+      return [...state.weights];
+    },
+    get selected() {
+      return state.selected;
+    },
+    get hasOtherWeights() {
+      return S.hasOtherWeights();
+    },
   });
 })(window.Spanroom);

@@ -5,16 +5,27 @@
   function chooser() {
     const list = S.byId('column-list');
     const shown = new Set(S.grid.columns.map((column) => column.key));
-    S.put(list, S.spans.columns.map((column) => S.el('label', { title: column.meaning }, S.el('input', {
-      type: 'checkbox', checked: shown.has(column.key),
-      on: {
-        change: (event) => {
-          const now = S.grid.columns.map((other) => other.key);
-          S.setColumns(event.target.checked ? [...now, column.key] : now.filter((key) => key !== column.key));
-          count();
-        },
-      },
-    }), S.heading(column))));
+    S.put(
+      list,
+      S.spans.columns.map((column) =>
+        S.el(
+          'label',
+          { title: column.meaning },
+          S.el('input', {
+            type: 'checkbox',
+            checked: shown.has(column.key),
+            on: {
+              change: (event) => {
+                const now = S.grid.columns.map((other) => other.key);
+                S.setColumns(event.target.checked ? [...now, column.key] : now.filter((key) => key !== column.key));
+                count();
+              },
+            },
+          }),
+          S.heading(column),
+        ),
+      ),
+    );
   }
 
   function isFiltered() {
@@ -25,8 +36,10 @@
     const all = S.spans.rows;
     const shown = S.live.rows.length;
     const inRun = S.data.counts.spans;
-    S.byId('table-count').textContent = (shown === all ? S.number(all) : S.number(shown) + ' of ' + S.number(all)) + ' spans'
-      + (inRun > all ? ' (the run has ' + S.number(inRun) + ')' : '');
+    S.byId('table-count').textContent =
+      (shown === all ? S.number(all) : S.number(shown) + ' of ' + S.number(all)) +
+      ' spans' +
+      (inRun > all ? ' (the run has ' + S.number(inRun) + ')' : '');
     S.byId('clear-filters').hidden = !isFiltered();
     S.byId('grid-empty').hidden = shown > 0;
   }
@@ -77,9 +90,11 @@
     });
     S.on('cleared', () => {
       search.value = '';
-      S.byId('grid-filters').querySelectorAll('input').forEach((input) => {
-        input.value = '';
-      });
+      S.byId('grid-filters')
+        .querySelectorAll('input')
+        .forEach((input) => {
+          input.value = '';
+        });
     });
     const menu = S.byId('column-menu');
     closing(menu);

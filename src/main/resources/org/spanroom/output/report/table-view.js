@@ -35,12 +35,20 @@
     const sort = S.live.sort;
     const cells = columns.map((column, place) => {
       const isSorted = sort && sort.key === column.key;
-      return S.el('div', {
-        role: 'columnheader', class: 'cell head-cell ' + column.type + (column.key === 'rank' ? ' rank-cell' : ''), 'data-column': place, 'aria-colindex': place + 1,
-        'aria-sort': isSorted ? (sort.isDescending ? 'descending' : 'ascending') : 'none', title: column.meaning,
-        tabindex: S.grid.row === -1 && S.grid.column === place ? 0 : -1,
-      }, S.el('span', {}, S.heading(column)),
-      isSorted ? S.el('span', { class: 'sort-mark', 'aria-hidden': 'true' }, sort.isDescending ? '▼' : '▲') : null);
+      return S.el(
+        'div',
+        {
+          role: 'columnheader',
+          class: 'cell head-cell ' + column.type + (column.key === 'rank' ? ' rank-cell' : ''),
+          'data-column': place,
+          'aria-colindex': place + 1,
+          'aria-sort': isSorted ? (sort.isDescending ? 'descending' : 'ascending') : 'none',
+          title: column.meaning,
+          tabindex: S.grid.row === -1 && S.grid.column === place ? 0 : -1,
+        },
+        S.el('span', {}, S.heading(column)),
+        isSorted ? S.el('span', { class: 'sort-mark', 'aria-hidden': 'true' }, sort.isDescending ? '▼' : '▲') : null,
+      );
     });
     const line = S.el('div', { role: 'row', class: 'line', 'aria-rowindex': 1, 'data-index': -1 }, cells);
     const hadFocus = document.activeElement.matches('.head-cell');
@@ -58,21 +66,39 @@
 
   const keys = () => S.grid.columns.map((column) => column.key).join();
 
-  const filterLine = () => S.el('div', {
-    role: 'row', class: 'line', id: 'grid-filters', 'data-columns': keys(), 'aria-rowindex': 2, hidden: !S.grid.hasFilters,
-  }, S.grid.columns.map((column, place) => {
-    const isNumber = column.type === 'integer' || column.type === 'real';
-    return S.el('div', { role: 'gridcell', class: 'cell filter-cell', 'aria-colindex': place + 1 }, S.el('input', {
-      type: 'text', value: S.live.filters.get(column.key) || '', placeholder: isNumber ? '>5 or 3..7' : 'contains',
-      'aria-label': 'Filter ' + S.heading(column) + (isNumber ? ', for example >5 or 3..7' : ', contains'),
-      on: { input: (event) => {
-        const text = event.target.value;
-        const isUnread = isNumber && text.trim() !== '' && !S.numberFilter(text);
-        event.target.setAttribute('aria-invalid', String(isUnread));
-        S.setFilter(column.key, isUnread ? '' : text);
-      } },
-    }));
-  }));
+  const filterLine = () =>
+    S.el(
+      'div',
+      {
+        role: 'row',
+        class: 'line',
+        id: 'grid-filters',
+        'data-columns': keys(),
+        'aria-rowindex': 2,
+        hidden: !S.grid.hasFilters,
+      },
+      S.grid.columns.map((column, place) => {
+        const isNumber = column.type === 'integer' || column.type === 'real';
+        return S.el(
+          'div',
+          { role: 'gridcell', class: 'cell filter-cell', 'aria-colindex': place + 1 },
+          S.el('input', {
+            type: 'text',
+            value: S.live.filters.get(column.key) || '',
+            placeholder: isNumber ? '>5 or 3..7' : 'contains',
+            'aria-label': 'Filter ' + S.heading(column) + (isNumber ? ', for example >5 or 3..7' : ', contains'),
+            on: {
+              input: (event) => {
+                const text = event.target.value;
+                const isUnread = isNumber && text.trim() !== '' && !S.numberFilter(text);
+                event.target.setAttribute('aria-invalid', String(isUnread));
+                S.setFilter(column.key, isUnread ? '' : text);
+              },
+            },
+          }),
+        );
+      }),
+    );
 
   function cellContent(column, row) {
     if (column.key !== 'rank') {
@@ -80,23 +106,47 @@
     }
     const rank = S.live.ranks[row];
     const was = S.live.runRanks[row];
-    return [S.swatch(S.rankClasses[S.classOf(rank)].key), rank ? S.number(rank) : '–',
+    return [
+      S.swatch(S.rankClasses[S.classOf(rank)].key),
+      rank ? S.number(rank) : '–',
       S.hasOtherWeights() && rank && rank !== was
-        ? S.el('span', { class: 'moved', title: 'Rank in the run: ' + was }, (rank < was ? '▲' : '▼') + S.number(Math.abs(was - rank)))
-        : null];
+        ? S.el(
+            'span',
+            { class: 'moved', title: 'Rank in the run: ' + was },
+            (rank < was ? '▲' : '▼') + S.number(Math.abs(was - rank)),
+          )
+        : null,
+    ];
   }
 
   function makeRow(index) {
     const row = S.live.rows[index];
     const isSelected = row === S.live.selected;
-    return S.el('div', {
-      role: 'row', class: 'line body-line' + (isSelected ? ' selected' : '') + (row === S.live.hover ? ' hover' : ''),
-      'aria-rowindex': index + 3, 'aria-selected': isSelected, 'data-index': index, 'data-row': row,
-      style: { transform: 'translateY(' + index * ROW_HEIGHT + 'px)' },
-    }, S.grid.columns.map((column, place) => S.el('div', {
-      role: 'gridcell', class: 'cell ' + column.type + (column.key === 'rank' ? ' rank-cell' : ''), 'data-column': place,
-      'aria-colindex': place + 1, tabindex: index === S.grid.row && place === S.grid.column ? 0 : -1,
-    }, cellContent(column, row))));
+    return S.el(
+      'div',
+      {
+        role: 'row',
+        class: 'line body-line' + (isSelected ? ' selected' : '') + (row === S.live.hover ? ' hover' : ''),
+        'aria-rowindex': index + 3,
+        'aria-selected': isSelected,
+        'data-index': index,
+        'data-row': row,
+        style: { transform: 'translateY(' + index * ROW_HEIGHT + 'px)' },
+      },
+      S.grid.columns.map((column, place) =>
+        S.el(
+          'div',
+          {
+            role: 'gridcell',
+            class: 'cell ' + column.type + (column.key === 'rank' ? ' rank-cell' : ''),
+            'data-column': place,
+            'aria-colindex': place + 1,
+            tabindex: index === S.grid.row && place === S.grid.column ? 0 : -1,
+          },
+          cellContent(column, row),
+        ),
+      ),
+    );
   }
 
   S.rowsInView = () => Math.max(1, Math.floor((scroller().clientHeight - head().offsetHeight) / ROW_HEIGHT));
@@ -147,7 +197,9 @@
 
   /** Gives the focus to the cell where one is, which alone is a stop of the tab key. */
   S.focusCell = () => {
-    scroller().querySelectorAll('[data-column][tabindex="0"]').forEach((cell) => cell.setAttribute('tabindex', '-1'));
+    scroller()
+      .querySelectorAll('[data-column][tabindex="0"]')
+      .forEach((cell) => cell.setAttribute('tabindex', '-1'));
     const cell = cellAt();
     if (cell) {
       cell.setAttribute('tabindex', '0');
@@ -170,7 +222,8 @@
     const cells = head().firstElementChild.children;
     const cell = cells[S.grid.column];
     // The first two columns stay where they are and cover what scrolls below them.
-    const covered = getComputedStyle(cells[0]).position === 'sticky' && cells[1] ? cells[0].offsetWidth + cells[1].offsetWidth : 0;
+    const covered =
+      getComputedStyle(cells[0]).position === 'sticky' && cells[1] ? cells[0].offsetWidth + cells[1].offsetWidth : 0;
     if (S.grid.column < 2 && covered) {
       return;
     }

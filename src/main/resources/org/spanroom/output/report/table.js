@@ -18,7 +18,8 @@
 
   /** Rank and id first, then figures, then texts, which are wide; a metric column whose twin in US units is shown is left to the chooser. */
   function firstColumns() {
-    const shown = S.spans.columns.filter((column) => column.shown && S.unitKey(column.key) === column.key)
+    const shown = S.spans.columns
+      .filter((column) => column.shown && S.unitKey(column.key) === column.key)
       .map((column) => column.key);
     const lead = ['rank', 'span_id', 'score_points'].filter((key) => S.spans.has(key));
     const isText = (key) => S.spans.column(key).type === 'text';
@@ -45,8 +46,11 @@
       S.setSort(sort.isDescending ? null : { key, isDescending: true });
     }
     const now = S.live.sort;
-    S.announce(now ? 'Sorted by ' + S.columnLabel(column) + (now.isDescending ? ', largest first' : ', smallest first')
-      : 'In the order of the ranking');
+    S.announce(
+      now
+        ? 'Sorted by ' + S.columnLabel(column) + (now.isDescending ? ', largest first' : ', smallest first')
+        : 'In the order of the ranking',
+    );
   }
 
   function act() {
@@ -64,10 +68,14 @@
     const page = S.rowsInView();
     const last = S.live.rows.length - 1;
     const moves = {
-      ArrowDown: [grid.row + 1, grid.column], ArrowUp: [grid.row - 1, grid.column],
-      ArrowRight: [grid.row, grid.column + 1], ArrowLeft: [grid.row, grid.column - 1],
-      PageDown: [grid.row + page, grid.column], PageUp: [Math.max(0, grid.row - page), grid.column],
-      Home: [event.ctrlKey ? 0 : grid.row, 0], End: [event.ctrlKey ? last : grid.row, grid.columns.length - 1],
+      ArrowDown: [grid.row + 1, grid.column],
+      ArrowUp: [grid.row - 1, grid.column],
+      ArrowRight: [grid.row, grid.column + 1],
+      ArrowLeft: [grid.row, grid.column - 1],
+      PageDown: [grid.row + page, grid.column],
+      PageUp: [Math.max(0, grid.row - page), grid.column],
+      Home: [event.ctrlKey ? 0 : grid.row, 0],
+      End: [event.ctrlKey ? last : grid.row, grid.columns.length - 1],
     };
     if (moves[event.key]) {
       event.preventDefault();
@@ -111,7 +119,11 @@
       S.hoverOver(place && place[0] >= 0 ? S.live.rows[place[0]] : null);
     });
     element.addEventListener('mouseleave', () => S.hoverOver(null));
-    element.addEventListener('scroll', S.oncePerFrame(() => S.drawRows(false)), { passive: true });
+    element.addEventListener(
+      'scroll',
+      S.oncePerFrame(() => S.drawRows(false)),
+      { passive: true },
+    );
     new ResizeObserver(S.oncePerFrame(() => S.drawRows(false))).observe(element);
     S.startTableTools();
     S.setColumns(firstColumns());

@@ -5,11 +5,35 @@
   const text = (cell) => (cell === null || cell === undefined ? '' : String(cell));
 
   function tablePart([, title, heads, rows]) {
-    return S.el('div', { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': title || 'Table' },
-      S.el('table', { class: 'plain' },
+    return S.el(
+      'div',
+      { class: 'scroll-x', tabindex: 0, role: 'region', 'aria-label': title || 'Table' },
+      S.el(
+        'table',
+        { class: 'plain' },
         title ? S.el('caption', {}, title) : null,
-        S.el('thead', {}, S.el('tr', {}, heads.map((head) => S.el('th', { scope: 'col' }, text(head))))),
-        S.el('tbody', {}, rows.map((row) => S.el('tr', { class: 'tree-leaf' }, row.map((cell) => S.el('td', {}, text(cell))))))));
+        S.el(
+          'thead',
+          {},
+          S.el(
+            'tr',
+            {},
+            heads.map((head) => S.el('th', { scope: 'col' }, text(head))),
+          ),
+        ),
+        S.el(
+          'tbody',
+          {},
+          rows.map((row) =>
+            S.el(
+              'tr',
+              { class: 'tree-leaf' },
+              row.map((cell) => S.el('td', {}, text(cell))),
+            ),
+          ),
+        ),
+      ),
+    );
   }
 
   /** The parts of a section; items that follow each other are one list. */
@@ -25,15 +49,20 @@
         list.append(S.el('div', { class: 'tree-leaf' }, S.el('dt', {}, text(part[1])), S.el('dd', {}, text(part[2]))));
       } else {
         list = null;
-        nodes.push(part[0] === 's' ? S.treeSection(part, depth + 1) : part[0] === 't' ? tablePart(part)
-          : S.el('p', { class: 'tree-leaf' }, text(part[1])));
+        nodes.push(
+          part[0] === 's'
+            ? S.treeSection(part, depth + 1)
+            : part[0] === 't'
+              ? tablePart(part)
+              : S.el('p', { class: 'tree-leaf' }, text(part[1])),
+        );
       }
     }
     return nodes;
   };
 
-  S.treeSection = ([, title, parts], depth = 0) => S.el('details', { class: 'tree-section' },
-    S.el('summary', {}, text(title)), S.treeParts(parts, depth));
+  S.treeSection = ([, title, parts], depth = 0) =>
+    S.el('details', { class: 'tree-section' }, S.el('summary', {}, text(title)), S.treeParts(parts, depth));
 
   /** The first section whose title begins like this; null where the tree has none. */
   S.findSection = (tree, begin) => {
@@ -85,9 +114,21 @@
     const root = S.el('div', { class: 'tree' }, S.treeParts(tree[2]));
     const count = S.el('span', { class: 'count', role: 'status' });
     return [
-      S.el('div', { class: 'tree-search' }, S.el('label', {}, 'Find in the calculation ', S.el('input', {
-        type: 'search', on: { input: (event) => search(root, event.target.value, count) },
-      })), count), root,
+      S.el(
+        'div',
+        { class: 'tree-search' },
+        S.el(
+          'label',
+          {},
+          'Find in the calculation ',
+          S.el('input', {
+            type: 'search',
+            on: { input: (event) => search(root, event.target.value, count) },
+          }),
+        ),
+        count,
+      ),
+      root,
     ];
   };
 })(window.Spanroom);
