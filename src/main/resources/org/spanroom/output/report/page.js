@@ -1,2 +1,0 @@
-"use strict";
-document.body.dataset.ready = "true";
