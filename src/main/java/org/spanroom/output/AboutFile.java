@@ -9,8 +9,8 @@ import java.util.stream.Stream;
 import org.spanroom.model.rank.ContentsAccount;
 
 /**
- * What a file of results says of itself, for whoever has it without its folder: which program and command made it, when, from which inputs,
- * and what to mind.
+ * What a file of results says of itself, since it may be passed on without its folder: which program and command made it, when, from which
+ * inputs, and which cautions apply.
  */
 public final class AboutFile {
     private static final String RATES = "rates";

@@ -181,7 +181,8 @@ class RescoreTest {
                         "spans.geojson",
                         "step_hours.csv",
                         "vault_survey.csv",
-                        "zone_meters.csv");
+                        "zone_meters.csv",
+                        "zones.geojson");
         assertThat(csv.resolve("pulls.csv"))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
         assertThat(record(csv).at("/config/output/formats")).hasSize(2);

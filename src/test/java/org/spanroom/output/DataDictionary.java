@@ -65,7 +65,8 @@ final class DataDictionary {
     private static final String FOR_ALL = """
             ## Rules for all tables
 
-            - The GeoPackage is of version 1.3, with a spatial index for each layer. GeoJSON is RFC 7946, one feature per line. A Shapefile has
+            - The GeoPackage is of version 1.3, with a spatial index for each layer. Its table `gpkg_data_columns` has the meanings below and a
+              name in words for each column, `gpkg_metadata` what the file is made from, and `layer_styles` how layers look. GeoJSON is RFC 7946, one feature per line. A Shapefile has
               the short names below. CSV is without geometry.
             - Columns marked **core** are in every run. The others of `spans` are written with their group.
             - Every format has the same values, rounded to the decimals given below (half away from zero).
@@ -74,7 +75,7 @@ final class DataDictionary {
             - Coordinates: GeoJSON is always longitude, latitude on WGS 84 with up to 9 decimals; GeoPackage and Shapefile are in the
               output reference system, rounded to 1e-9 degrees or 1e-4 of its unit of length. All are about 0.1 mm or finer.
               Elevations, where the input has them, are in meters with 4 decimals; in the Shapefile a line without elevations has 0 where
-              other lines have them.
+              other lines have them. If no route of the run has elevations, no layer has.
             - Control characters other than tab and line breaks, unpaired surrogates and noncharacters become U+FFFD.
             - CSV: RFC 4180, so lines end with CR LF; UTF-8 without a byte-order mark; flags are `true` and `false`; the decimal mark is a
               point. A text that a spreadsheet would run as a formula (it begins with `=`, `+`, `-`, `@`, tab or a line break, and
