@@ -52,7 +52,7 @@ public final class Palette {
     private static final List<PaletteClass> ACTIONS = List.of(
             new PaletteClass("build", "New duct", "#7c1975", "#d7eaa8", 1.2),
             new PaletteClass("recover", "Recovered duct", "#cd4e04", "#e6a505", 1.0),
-            new PaletteClass("free", "Free positions of today", "#12afd1", "#0080aa", 0.7));
+            new PaletteClass("free", "Free positions of today", "#12afd1", "#0080aa", 0.5));
 
     private static final List<PaletteClass> FIELD_CHECKS = List.of(
             new PaletteClass("contents", "Count the contents", "#073d91", "#ffe4c2", 0.3),
