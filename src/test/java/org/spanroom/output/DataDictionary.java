@@ -236,6 +236,10 @@ final class DataDictionary {
             }
         }
         line(text, List.of(RecordedSpans.FILE), "every span, compressed, for later commands");
+        line(
+                text,
+                List.of(ProjectFile.name(OutputFolder.GEOPACKAGE)),
+                "a project for QGIS that opens the layers of the GeoPackage with their styles");
         line(text, List.of(RunJson.FILE), "the run: what went in, and counts of what came out");
         line(
                 text,

@@ -330,7 +330,9 @@ class ResultWriterTest {
 
     private static List<String> filesOf(Set<OutputFormat> formats) {
         return Stream.concat(
-                        Stream.of("run.json", "run_spans.csv.gz"),
+                        Stream.concat(
+                                Stream.of("run.json", "run_spans.csv.gz"),
+                                Stream.of("spanroom.qgz").filter(any -> formats.contains(OutputFormat.GEOPACKAGE))),
                         ResultTables.ALL.stream().flatMap(entry -> entry.files(formats).stream()))
                 .distinct()
                 .sorted()

@@ -52,6 +52,7 @@ public final class LayerStyles {
                     case "field_checks" -> PlaceLooks.fieldChecks();
                     case "vault_survey" -> PlaceLooks.vaultSurvey();
                     case "zones" -> PlaceLooks.zones();
+                    case "moves" -> RankLooks.moves(geometry);
                     case "program" -> ProgramLooks.program(geometry);
                     case "program_vaults" -> ProgramLooks.programVaults();
                     case "new_ducts" -> ProgramLooks.newDucts(geometry);

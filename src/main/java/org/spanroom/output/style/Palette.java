@@ -52,7 +52,7 @@ public final class Palette {
     private static final List<PaletteClass> ACTIONS = List.of(
             new PaletteClass("build", "New duct", "#7c1975", "#d7eaa8", 1.2),
             new PaletteClass("recover", "Recovered duct", "#cd4e04", "#e6a505", 1.0),
-            new PaletteClass("free", "Free positions of today", "#12afd1", "#0080aa", 0.7));
+            new PaletteClass("free", "Free positions of today", "#12afd1", "#0080aa", 0.5));
 
     private static final List<PaletteClass> FIELD_CHECKS = List.of(
             new PaletteClass("contents", "Count the contents", "#073d91", "#ffe4c2", 0.3),
@@ -71,6 +71,12 @@ public final class Palette {
     private static final List<PaletteClass> CORRIDORS = List.of(
             new PaletteClass("corridor", "Corridor", "#1a3493", "#ffc654", 1.4),
             new PaletteClass("island", "Single section", "#4f9a3a", "#41871a", 1.0));
+
+    private static final List<PaletteClass> MOVES = List.of(
+            new PaletteClass("admitted", "Newly ranked", "#1a3493", "#ffedb2", 0.9),
+            new PaletteClass("up", "Better rank", "#086558", "#ffc654", 0.7),
+            new PaletteClass("down", "Same or worse rank", "#c54e32", "#33c5af", 0.5),
+            new PaletteClass("dropped", "No longer ranked", "#e3a12a", "#ff5773", 0.7));
 
     /** Kinds of zones that share a class of the legend, since they delay work in the same way. */
     private static final Map<String, List<String>> KINDS = Map.of(
@@ -147,9 +153,14 @@ public final class Palette {
         return CORRIDORS;
     }
 
+    /** Returns the classes of how spans moved between two runs. */
+    public static List<PaletteClass> moves() {
+        return MOVES;
+    }
+
     /** Returns every legend by its name, for what shows or checks them all. */
     public static SortedMap<String, List<PaletteClass>> legends() {
-        return new TreeMap<>(Map.of(
+        var legends = new TreeMap<>(Map.of(
                 "rank", RANKS,
                 "year", YEARS,
                 "severity", SEVERITIES,
@@ -159,5 +170,7 @@ public final class Palette {
                 "vault", VAULTS,
                 "connection", CONNECTIONS,
                 "corridor", CORRIDORS));
+        legends.put("move", MOVES);
+        return legends;
     }
 }

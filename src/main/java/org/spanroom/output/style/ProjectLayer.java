@@ -24,6 +24,7 @@ record ProjectLayer(String table, boolean shown, ScaleRange scales) {
             always("program", true),
             always("new_ducts", true),
             always("reserve", false),
+            always("moves", true),
             always("connections", false),
             always("connection_sections", true),
             always("path_sections", true),

@@ -65,6 +65,26 @@ final class RankLooks {
                 "Sections by their best span", geometry, classes("best_rank", Optional.empty()), labels);
     }
 
+    /** Returns the look of spans whose rank changed from one run to another. */
+    static MapStyle moves(GeometryKind geometry) {
+        List<PaletteClass> moves = Palette.moves();
+        Condition before = Condition.above("rank_before", 0);
+        Condition after = Condition.above("rank_after", 0);
+        return new MapStyle(
+                "Spans by how their rank changed",
+                geometry,
+                List.of(
+                        move(moves.get(0), 3, Condition.both(new Condition.Empty("rank_before"), after)),
+                        move(moves.get(1), 1, Condition.above("rank_gain", 0)),
+                        move(moves.get(2), 0, Condition.atMost("rank_gain", 0)),
+                        move(moves.get(3), 2, Condition.both(before, new Condition.Empty("rank_after")))),
+                List.of(new LabelRule("rank_after", after, ScaleRange.upTo(CLOSE), 8, false, 5, Optional.empty())));
+    }
+
+    private static StyleRule move(PaletteClass move, int level, Condition condition) {
+        return StyleRule.of(move.label(), condition, level, Stroke.of(move.lightHex(), move.widthMm()));
+    }
+
     private static List<StyleRule> classes(String column, Optional<Side> side) {
         List<PaletteClass> ranks = Palette.rankClasses();
         var rules = new ArrayList<StyleRule>();

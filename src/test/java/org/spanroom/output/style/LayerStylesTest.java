@@ -29,6 +29,7 @@ import org.spanroom.output.columns.AnnualNetworkColumns;
 import org.spanroom.output.columns.AnnualVaultColumns;
 import org.spanroom.output.columns.ConnectColumns;
 import org.spanroom.output.columns.CorridorColumns;
+import org.spanroom.output.columns.MoveColumns;
 import org.spanroom.output.columns.PathColumns;
 import org.spanroom.output.columns.SpanLayout;
 import org.spanroom.output.table.Column;
@@ -51,6 +52,7 @@ class LayerStylesTest {
                 AnnualVaultColumns.VAULTS,
                 AnnualNetworkColumns.NEW_DUCTS,
                 AnnualNetworkColumns.CONNECTIONS,
+                MoveColumns.TABLE,
                 CorridorColumns.CORRIDORS,
                 CorridorColumns.SECTIONS,
                 ConnectColumns.CONNECTIONS,
