@@ -64,7 +64,9 @@ public final class RecordedLayer implements AutoCloseable {
     /** Reads all rows in the same order, without their shapes. */
     long readValues(List<String> columns, Consumer<RecordedRow> sink) {
         return source.read(
-                columns, feature -> sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
+                columns,
+                feature -> sink.accept(
+                        new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
     }
 
     private RecordedRow row(SourceFeature feature) {

@@ -1,10 +1,12 @@
 package org.spanroom.pipeline;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.output.report.Chunk;
+import org.spanroom.output.report.ReportBands;
 
 /** Where a page has the details of spans from. */
 interface DetailSource {
@@ -26,7 +28,19 @@ interface DetailSource {
      *
      * @param bandOfSpan the band of each ranked span asked for, from 1, in their order
      */
-    record Bands(List<Integer> bandOfSpan, int draws, double shareRatio) {}
+    record Bands(List<Integer> bandOfSpan, int draws, double shareRatio) {
+        /** Returns the bands with how many spans each has; the spans are the first rows of the page. */
+        ReportBands table() {
+            var bands = new ArrayList<ReportBands.Band>();
+            for (int row = 0; row < bandOfSpan.size(); row++) {
+                int number = bandOfSpan.get(row);
+                boolean begins = bands.isEmpty() || bands.get(bands.size() - 1).number() != number;
+                var band = begins ? new ReportBands.Band(number, 0, row) : bands.remove(bands.size() - 1);
+                bands.add(new ReportBands.Band(number, band.spans() + 1, band.bestRow()));
+            }
+            return new ReportBands(draws, shareRatio, bands);
+        }
+    }
 
     /**
      * Finds the details of spans.

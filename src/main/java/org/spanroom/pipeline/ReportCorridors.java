@@ -20,7 +20,8 @@ import org.spanroom.program.Corridors;
 record ReportCorridors(PayloadTable<CorridorRow> table, List<List<Integer>> sections) {
     private static final int CABLES = 1;
 
-    static ReportCorridors of(DuctNetwork network, Map<String, Integer> rowBySection, String currency, UnitSystem units) {
+    static ReportCorridors of(
+            DuctNetwork network, Map<String, Integer> rowBySection, String currency, UnitSystem units) {
         var rows = new ArrayList<CorridorRow>();
         var sections = new ArrayList<List<Integer>>();
         for (Corridor corridor : new Corridors(network, CABLES).ranked()) {

@@ -99,7 +99,8 @@ final class ReportFirst {
             case "ease_pull" -> "pull uses " + ReportWords.percent(quantity) + " of the tightest limit";
             case "ease_bends" -> "bends of " + Counted.fixed(quantity, 0) + "\u00b0 in all";
             case "ease_water" -> whole == 0 ? "no water recorded" : Counted.of(whole, "wet place");
-            case "ease_access" -> whole == 0 ? "vaults easy to work at" : Counted.of(whole, "drawback") + " at the vaults";
+            case "ease_access" ->
+                whole == 0 ? "vaults easy to work at" : Counted.of(whole, "drawback") + " at the vaults";
             case "saving" -> "saves " + Counted.fixed(quantity, 1) + " for each 1 spent";
             case "permits_avoided" -> Counted.of(whole, "permit") + " avoided";
             case "knowledge" -> ReportWords.percent(quantity) + " of what matters is recorded";

@@ -11,6 +11,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.columns.SectionColumns;
+import org.spanroom.output.report.ReportProgram;
 import org.spanroom.output.report.ReportSections;
 import org.spanroom.output.report.ReportSpans;
 
@@ -76,16 +77,27 @@ final class ReportPlaces {
         }
     }
 
-    void putPack(int row, int number) {
-        pack[row] = number;
+    /** Puts the spans that have details into their packs and bands; they are the first rows. */
+    void put(DetailSource.Details details) {
+        for (int row = 0; row < details.spans(); row++) {
+            pack[row] = row / ReportSources.PACK;
+        }
+        details.bands().ifPresent(bands -> {
+            for (int row = 0; row < bands.bandOfSpan().size(); row++) {
+                band[row] = bands.bandOfSpan().get(row);
+            }
+        });
     }
 
-    void putBand(int row, int number) {
-        band[row] = number;
-    }
-
-    void putYear(int row, int number) {
-        year[row] = number;
+    /** Puts the spans of a program into their years. */
+    void put(ReportProgram program) {
+        int column = program.items().place("year");
+        for (int item = 0; item < program.items().rows(); item++) {
+            int row = program.itemRows().get(item);
+            if (row >= 0) {
+                year[row] = (int) program.items().number(item, column);
+            }
+        }
     }
 
     ReportSpans spans() {

@@ -19,7 +19,6 @@ import org.spanroom.output.folder.TextFile;
 import org.spanroom.output.report.Chunk;
 import org.spanroom.output.report.PageTexts;
 import org.spanroom.output.report.PayloadTable;
-import org.spanroom.output.report.ReportBands;
 import org.spanroom.output.report.ReportCharts;
 import org.spanroom.output.report.ReportCore;
 import org.spanroom.output.report.ReportLayer;
@@ -130,11 +129,12 @@ public final class ReportRun {
                 .map(file -> streetSource.of(file, request.streetName()))
                 .orElse(List.of());
         DetailSource.Details details = details(spans);
+        var layers = new ReportTables(folder, currency(), units);
         var places = new ReportPlaces(spans);
-        ReportSections sections = places.sections(new ReportTables(folder, currency(), units));
-        ReportLayer checks = layers().layer("field_checks", ReportLayer.Kind.POINTS, Long.MAX_VALUE);
-        put(details, places, spans);
-        program.ifPresent(planned -> putYears(planned, places));
+        ReportSections sections = places.sections(layers);
+        ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS, Long.MAX_VALUE);
+        places.put(details);
+        program.ifPresent(places::put);
         var uncertain = new ReportUncertain(checks.table(), account.money());
         ReportCore core = core(spans, places, sections, checks, streets, program, charts(spans, uncertain, details));
         PageTexts texts = texts(account, spans, sections, uncertain, program);
@@ -143,10 +143,6 @@ public final class ReportRun {
 
     private String currency() {
         return config.rates().currency();
-    }
-
-    private ReportTables layers() {
-        return new ReportTables(folder, currency(), units);
     }
 
     private DetailSource.Details details(ReportSpansReader.Read spans) {
@@ -165,27 +161,6 @@ public final class ReportRun {
         return found;
     }
 
-    private static void put(DetailSource.Details details, ReportPlaces places, ReportSpansReader.Read spans) {
-        for (int row = 0; row < details.spans(); row++) {
-            places.putPack(row, row / ReportSources.PACK);
-        }
-        details.bands().ifPresent(bands -> {
-            for (int row = 0; row < bands.bandOfSpan().size(); row++) {
-                places.putBand(row, bands.bandOfSpan().get(row));
-            }
-        });
-    }
-
-    private static void putYears(ReportProgram program, ReportPlaces places) {
-        int year = program.items().place("year");
-        for (int item = 0; item < program.items().rows(); item++) {
-            int row = program.itemRows().get(item);
-            if (row >= 0) {
-                places.putYear(row, (int) program.items().number(item, year));
-            }
-        }
-    }
-
     private ReportCharts charts(
             ReportSpansReader.Read spans, ReportUncertain uncertain, DetailSource.Details details) {
         var words = new ReportKeys(config);
@@ -196,18 +171,7 @@ public final class ReportRun {
                 spans.totals().exclusions(words::reason),
                 uncertain.shares(),
                 uncertain.spreads(),
-                details.bands().map(ReportRun::bands));
-    }
-
-    private static ReportBands bands(DetailSource.Bands found) {
-        var bands = new ArrayList<ReportBands.Band>();
-        for (int row = 0; row < found.bandOfSpan().size(); row++) {
-            int number = found.bandOfSpan().get(row);
-            boolean begins = bands.isEmpty() || bands.get(bands.size() - 1).number() != number;
-            ReportBands.Band last = begins ? new ReportBands.Band(number, 0, row) : bands.remove(bands.size() - 1);
-            bands.add(new ReportBands.Band(number, last.spans() + 1, last.bestRow()));
-        }
-        return new ReportBands(found.draws(), found.shareRatio(), bands);
+                details.bands().map(DetailSource.Bands::table));
     }
 
     private ReportCore core(
@@ -225,7 +189,7 @@ public final class ReportRun {
                 currency(),
                 units);
         progress.end(Counted.of(corridors.table().rows(), "corridor"));
-        ReportLayer findings = layers().layer("findings", ReportLayer.Kind.POINTS, MOST_FINDINGS);
+        var layers = new ReportTables(folder, currency(), units);
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("spans", spans.totals().spans());
         counts.put("ranked", spans.totals().ranked());
@@ -237,10 +201,10 @@ public final class ReportRun {
                 counts,
                 places.spans(),
                 sections,
-                layers().layer("vaults", ReportLayer.Kind.POINTS, Long.MAX_VALUE),
-                findings,
+                layers.layer("vaults", ReportLayer.Kind.POINTS, Long.MAX_VALUE),
+                layers.layer("findings", ReportLayer.Kind.POINTS, MOST_FINDINGS),
                 checks,
-                layers().layer("zones", ReportLayer.Kind.POLYGONS, Long.MAX_VALUE),
+                layers.layer("zones", ReportLayer.Kind.POLYGONS, Long.MAX_VALUE),
                 corridors.table(),
                 corridors.sections(),
                 streets,

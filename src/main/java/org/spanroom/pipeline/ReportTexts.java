@@ -135,7 +135,8 @@ final class ReportTexts {
         return illustrative == 0
                 ? Optional.empty()
                 : Optional.of(illustrative + " of " + all
-                        + " rates are illustrative: put in your own prices and hours before you budget with these figures.");
+                        + " rates are illustrative: put in your own prices and hours before you budget with these"
+                        + " figures.");
     }
 
     static boolean isIllustrative(Rate rate) {

@@ -72,7 +72,8 @@ final class ReportUncertain {
         for (ReportCharts.Spread spread : spreads()) {
             sentences.add(String.format(
                     Locale.ROOT,
-                    "The sum of %s lies between %.0f %% below and %.0f %% above its likely value in most draws of the rates.",
+                    "The sum of %s lies between %.0f %% below and %.0f %% above its likely value in most draws of"
+                            + " the rates.",
                     spread.what(),
                     Math.abs(spread.lowPercent()),
                     spread.highPercent()));
