@@ -104,13 +104,20 @@ final class Svg {
     }
 
     private static String attributes(Pen pen) {
+        return "stroke=\"" + pen.color() + "\" " + widthAndDash(pen);
+    }
+
+    private static String widthAndDash(Pen pen) {
         String dashes = pen.dash().isEmpty() ? "" : " stroke-dasharray=\"" + pen.dash() + "\"";
-        return "stroke=\"" + pen.color() + "\" stroke-width=\"" + number(pen.widthPx(), 2) + "\"" + dashes;
+        return "stroke-width=\"" + number(pen.widthPx(), 2) + "\"" + dashes;
     }
 
     /** Returns the attributes of a line after a blank; none where the drawing has them for all elements. */
     private String drawn(Pen pen) {
-        return pen.equals(shared.pen()) && !shared.isNothing() ? "" : " " + attributes(pen);
+        if (shared.isNothing() || !pen.color().equals(shared.pen().color())) {
+            return " " + attributes(pen);
+        }
+        return pen.equals(shared.pen()) ? "" : " " + widthAndDash(pen);
     }
 
     /** Returns how wide words are likely to be drawn: an estimate, since fonts differ; full-width characters count double. */
