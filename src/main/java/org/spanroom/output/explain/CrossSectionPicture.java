@@ -11,7 +11,7 @@ public final class CrossSectionPicture {
 
     private CrossSectionPicture() {}
 
-    /** Returns the drawing as SVG text of one or two kilobytes, without a size of its own. */
+    /** Returns the drawing as SVG text, a hundred bytes for each circle or two, without a size of its own. */
     public static String draw(String title, Packing packing) {
         double halfPx = CrossSectionPanel.halfPx() + MARGIN_PX;
         var svg = new Svg(2 * halfPx, title, new Svg.Shared(CrossSectionPanel.OUTLINE, LABEL_PX, 0));
