@@ -8,18 +8,34 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.spanroom.config.ShippedConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.effort.EffortPart;
+import org.spanroom.model.permit.Permits;
+import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.SpanExplanationSample;
 import org.spanroom.output.report.SpanDetail.Drawing;
 import org.spanroom.output.report.SpanDetail.MoneyLine;
 
 class SpanDetailsTest {
-    private final SpanExplanation explained = SpanExplanationSample.workedExample();
+    private final SpanExplanation explained = withLines(SpanExplanationSample.workedExample());
+
+    private static SpanExplanation withLines(SpanExplanation plain) {
+        var assessor = new EffortAssessor(
+                ShippedConfig.get().rates(),
+                ShippedConfig.get().vaultKinds(),
+                ShippedConfig.get().room().demandPositions());
+        Assessment assessed = plain.assessment();
+        List<EffortLine> lines = assessor.lines(
+                assessor.quantities(assessed.span(), assessed.room(), assessed.pull(), Permits.NONE));
+        return new SpanExplanation(
+                plain.ranked(), plain.recorded(), plain.pulling(), plain.traces(), lines, "crowns", List.of());
+    }
 
     @Test
     void drawingsBeginWithNowAndTheProposalAndAreOfAllowedChoicesOnly() {
@@ -78,7 +94,7 @@ class SpanDetailsTest {
 
         assertTrue(line(metric, "sleeves").quantity().endsWith(" m"));
         assertTrue(line(us, "sleeves").quantity().endsWith(" ft"));
-        assertTrue(line(us, "sleeves").rate().endsWith("/ft"));
+        assertTrue(line(us, "sleeves").rate().endsWith(" crowns/ft"));
         assertTrue(line(us, "labor").rate().endsWith("/h"));
         assertTrue(line(us, "seals").rate().endsWith(" each"));
         assertTrue(line(us, "overhead").rate().endsWith(" %"));
