@@ -1,21 +1,14 @@
 package org.spanroom.pipeline;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.spanroom.config.ConfigReader;
-import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
-import org.spanroom.input.InputData;
-import org.spanroom.input.layer.FileDigest;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.RecordedRun;
-import org.spanroom.output.RunRecord;
 import org.spanroom.output.table.Text;
 
 /**
@@ -24,8 +17,6 @@ import org.spanroom.output.table.Text;
  * ({@link SpanExplainer}), and that span alone is assessed.
  */
 public final class ExplainRun {
-    private static final String REMEDY = "Bring back what the run read, or make the run again and explain that one.";
-
     private final Path folder;
     private final Progress progress;
     private final RecordedRun recorded;
@@ -61,12 +52,7 @@ public final class ExplainRun {
 
     /** Returns the units that people are shown: those asked for, else those of the run. */
     public UnitSystem units() {
-        return recordedConfig().units();
-    }
-
-    private RunConfig recordedConfig() {
-        RunConfig config = ConfigReader.readRecorded(recorded.file());
-        return asked.map(config::withUnits).orElse(config);
+        return RecordedInputs.config(recorded, asked).units();
     }
 
     /**
@@ -85,13 +71,8 @@ public final class ExplainRun {
      * @throws InputException if an input of the run is missing or has changed, or no span has one of the ids
      */
     public List<SpanExplanation> run(List<String> spanIds) {
-        RunConfig asRecorded = recordedConfig();
-        var files = new RecordedFiles(folder, asRecorded.output());
-        RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
-        recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(files.find(part))));
-        InputData inputs = new RankRun(config, progress).read();
-        demandSameFiles(inputs, files);
-        var explainer = new SpanExplainer(config, inputs, progress);
+        RecordedInputs read = RecordedInputs.read(folder, recorded, progress, asked);
+        var explainer = new SpanExplainer(read.config(), read.inputs(), progress);
         List<SpanExplainer.Found> found =
                 spanIds.stream().map(id -> explainer.find(id, folder)).toList();
         List<RecordedStanding> standings = RecordedStandings.find(
@@ -101,36 +82,5 @@ public final class ExplainRun {
         return IntStream.range(0, found.size())
                 .mapToObj(place -> explainer.explain(found.get(place), standings.get(place)))
                 .toList();
-    }
-
-    private void demandUnchanged(RunRecord.Part part) {
-        Path file = Path.of(part.file());
-        if (!Files.isRegularFile(file)) {
-            throw new InputException(
-                    file,
-                    "the run in " + folder + " read this file, and it is not there",
-                    "Start from the folder that the run was started in, or bring the file back.");
-        }
-        if (!FileDigest.of(file).sha256Hex().equals(part.sha256())) {
-            throw new InputException(
-                    file, "it has changed since the run in " + folder + " (its SHA-256 is another)", REMEDY);
-        }
-    }
-
-    /** A file that has come in beside the recorded ones, such as a Shapefile's code page, would be read too. */
-    private void demandSameFiles(InputData inputs, RecordedFiles files) {
-        List<RunRecord.Input> now =
-                inputs.records().stream().map(RankRun::recordOf).toList();
-        for (int i = 0; i < now.size(); i++) {
-            Stream<RunRecord.Part> recordedParts =
-                    i < recorded.inputs().size() ? recorded.inputs().get(i).files().stream() : Stream.empty();
-            List<RunRecord.Part> before = recordedParts.map(files::find).toList();
-            for (RunRecord.Part part : now.get(i).files()) {
-                if (!before.contains(part)) {
-                    throw new InputException(
-                            Path.of(part.file()), "the run in " + folder + " did not read this file as it is", REMEDY);
-                }
-            }
-        }
     }
 }

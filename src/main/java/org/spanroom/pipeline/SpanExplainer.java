@@ -9,19 +9,12 @@ import org.spanroom.config.NearestWord;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
-import org.spanroom.model.effort.EffortLine;
-import org.spanroom.model.effort.Rates;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.network.SpanName;
-import org.spanroom.model.pull.PullTrace;
-import org.spanroom.model.rank.Assessment;
-import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
 import org.spanroom.output.table.Text;
-import org.spanroom.permit.PermitAssessor;
-import org.spanroom.rank.Ranking;
 
 /** Finds a span among inputs that were read, and calculates that span alone. */
 final class SpanExplainer {
@@ -105,47 +98,10 @@ final class SpanExplainer {
 
     /** Returns everything about a span. */
     SpanExplanation explain(Found found, RecordedStanding recorded) {
-        var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
-        var assessor = new SpanAssessor(config, permits, found.spans().size());
-        Assessment assessed = assessor.assess(found.number(), found.spans().get(found.number()));
-        Ranking ranking = RankRun.ranking(config);
-        return new SpanExplanation(
-                withMoney(ranking.among(found.spans()).ranked(recorded.rank(), assessed), assessor.rates())
-                        .withScenarios(new ScenarioRun(config, assessor).gains(assessed)),
-                recorded,
-                config.pull(),
-                traces(assessed),
-                effortLines(assessed),
-                config.rates().currency(),
-                ranking.gates(assessed, found.spans()));
+        return calculator(found.spans()).explain(0, found.number(), recorded);
     }
 
-    /** Returns a span with the ranges of its money, the very ones of the results. */
-    private RankedSpan withMoney(RankedSpan span, Rates rates) {
-        if (span.verdict().isExcluded()) {
-            return span;
-        }
-        var money = new MoneyRun(config, rates, 1);
-        money.add(0, span.assessment(), money.begin());
-        return span.withMoney(money.of(0));
-    }
-
-    List<EffortLine> effortLines(Assessment assessed) {
-        return assessed.effort()
-                .map(effort -> SpanAssessor.effortAssessor(config).lines(effort.quantities()))
-                .orElse(List.of());
-    }
-
-    List<PullTrace> traces(Assessment assessed) {
-        var assessor = SpanAssessor.pulls(config);
-        int out = assessed.pull().pulls().size();
-        return IntStream.rangeClosed(1, out)
-                .mapToObj(turn -> assessor.trace(
-                        assessed.span(),
-                        assessed.bends(),
-                        out,
-                        turn,
-                        config.pull().judgedBy()))
-                .toList();
+    private SpanCalculator calculator(SpanList spans) {
+        return new SpanCalculator(config, inputs.zones(), spans, 1);
     }
 }

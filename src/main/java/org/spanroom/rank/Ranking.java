@@ -103,13 +103,9 @@ public final class Ranking {
         return List.copyOf(ranked);
     }
 
-    /**
-     * Returns what every gate says of one span, with its evidence.
-     *
-     * @param all the spans of the run, among which an empty duct may be beside it
-     */
-    public List<GateAnswer> gates(Assessment assessment, SpanList all) {
-        return gates.answers(assessment, EmptyDucts.of(all));
+    /** Returns what every gate says of one span, with its evidence. */
+    List<GateAnswer> gates(Assessment assessment, EmptyDucts emptyDucts) {
+        return gates.answers(assessment, emptyDucts);
     }
 
     /** Returns the score of one span, which depends only on that span. */

@@ -1,7 +1,9 @@
 package org.spanroom.rank;
 
+import java.util.List;
 import java.util.OptionalInt;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.Verdict;
 
@@ -38,6 +40,11 @@ public final class RunRanking {
     /** Returns what gates and cautions say of a span, which need not be as the run has it. */
     public Verdict verdict(Assessment assessment) {
         return ranking.verdict(assessment, emptyDucts);
+    }
+
+    /** Returns what every gate says of one span, with its evidence. */
+    public List<GateAnswer> gates(Assessment assessment) {
+        return ranking.gates(assessment, emptyDucts);
     }
 
     /**

@@ -38,6 +38,7 @@ final class CityBuilder {
             // What one district could not hold, the next ones make up for.
             long upTo = Math.min(spans, (long) number * layout.spansPerDistrict());
             int here = new DistrictBuilder(district, plan, city, (int) upTo - laid).build(links);
+            new StreetNamer(district).record(plan.streets(), links, this.sink);
             new ZonePlanner(district, plan, this.sink).plan();
             laid += here;
             built.add(new Built(number, district.kind(), here));

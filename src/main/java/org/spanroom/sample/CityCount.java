@@ -21,6 +21,7 @@ final class CityCount implements CitySink {
     private long vaults;
     private long rows;
     private long zones;
+    private long streets;
     private int banks;
 
     CityCount(CitySink sink) {
@@ -49,6 +50,12 @@ final class CityCount implements CitySink {
     public void zone(ZoneFeature zone) {
         zones++;
         sink.zone(zone);
+    }
+
+    @Override
+    public void street(StreetFeature street) {
+        streets++;
+        sink.street(street);
     }
 
     @Override
@@ -139,6 +146,10 @@ final class CityCount implements CitySink {
 
     long zones() {
         return zones;
+    }
+
+    long streets() {
+        return streets;
     }
 
     long rows() {

@@ -10,5 +10,7 @@ interface CitySink {
 
     void zone(ZoneFeature zone);
 
+    void street(StreetFeature street);
+
     void fault(KnownFault fault);
 }

@@ -72,6 +72,17 @@ final class CityTables {
                         Column.text("starts", "starts", "first day of the restriction", ZoneFeature::starts)));
     }
 
+    static Table<StreetFeature> streets() {
+        return Table.layer(
+                "streets",
+                "center lines of streets",
+                GeometryKind.LINE,
+                StreetFeature::shape,
+                List.of(
+                        Column.text("name", "name", "name of the street", StreetFeature::name),
+                        Column.text("rank", "rank", "main, side or link", StreetFeature::rank)));
+    }
+
     static Table<ListedItem> contents() {
         return Table.plain(
                 "contents",

@@ -20,6 +20,9 @@ public final class DemoCity {
     /** Seed of the city in the project's folder {@code sample-gis}. */
     public static final long DEMO_SEED = 8;
 
+    /** The layer of streets, which is written beside routes of every format. */
+    static final String STREETS = "streets.geojson";
+
     private static final String CONFIG = "spanroom.yaml";
     private static final int HARBOUR = 2;
     private static final int HILLSIDE = 4;

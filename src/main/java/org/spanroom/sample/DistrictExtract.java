@@ -39,6 +39,11 @@ final class DistrictExtract implements CitySink {
     }
 
     @Override
+    public void street(StreetFeature street) {
+        next.street(street);
+    }
+
+    @Override
     public void fault(KnownFault fault) {
         next.fault(fault);
     }

@@ -100,6 +100,11 @@ final class OldTown implements CitySink, AutoCloseable {
     }
 
     @Override
+    public void street(StreetFeature street) {
+        // Nor streets.
+    }
+
+    @Override
     public void fault(KnownFault fault) {
         // Its faults are for its owner to find.
     }

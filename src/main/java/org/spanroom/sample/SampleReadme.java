@@ -107,6 +107,7 @@ final class SampleReadme {
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be restrained there), `slack_ft` (cable slack stored in it, in feet); the same system |
                 | `contents.csv` | %d | innerducts, cables and sleeves of ducts with mixed contents, one per row; inches, and pounds per 1000 ft, or a catalog row; for a sleeve its `cells` and the number of `reserved` cells |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
+                | `%s` | %d | center lines of streets, a backdrop for the report: `name`, `rank`; longitude and latitude on WGS 84 |
                 | `known-faults.csv` | %d | the faults that were added |
                 | `spanroom.yaml` | | the config for these files: `rank --config` and this file |
                 """.formatted(
@@ -120,6 +121,8 @@ final class SampleReadme {
                         withDistricts || format != DemoCity.Format.GEOJSON
                                 ? "EPSG:2226, US survey feet"
                                 : "longitude and latitude on WGS 84",
+                        DemoCity.STREETS,
+                        count.streets(),
                         total(count.faults().values().stream()));
         return withDistricts ? all + """
                 | `harbour.shp`, `harbour_vaults.shp` | | the Harbour district again, in EPSG:2226 (US survey feet), without the links to others |

@@ -101,6 +101,7 @@ class SpanExplainerTest {
         private final Network network;
         private final AssessedSpans ranked;
         private final SpanExplainer explainer;
+        private final SpanCalculator calculator;
 
         City(RunConfig config) {
             this(config, UnaryOperator.identity());
@@ -113,6 +114,7 @@ class SpanExplainerTest {
             network = run.cut(inputs);
             ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)));
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
+            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1);
         }
 
         int size() {
@@ -131,10 +133,10 @@ class SpanExplainerTest {
                     row,
                     standing,
                     config.pull(),
-                    explainer.traces(row.assessment()),
-                    explainer.effortLines(row.assessment()),
+                    calculator.traces(row.assessment()),
+                    calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config).gates(row.assessment(), network.spans()));
+                    RankRun.ranking(config).among(network.spans()).gates(row.assessment()));
 
             assertThat(json(alone)).isEqualTo(json(whole));
         }

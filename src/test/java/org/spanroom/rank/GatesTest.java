@@ -213,10 +213,10 @@ class GatesTest {
         Assessment assessed = one.assessed();
         SpanList spans = SpanList.of(List.of(assessed.span()));
 
-        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).gates(assessed, spans))
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).among(spans).gates(assessed))
                 .extracting(GateAnswer::evidence)
                 .contains("embargo until 2027-03-31");
-        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).gates(assessed, spans))
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).among(spans).gates(assessed))
                 .extracting(GateAnswer::evidence)
                 .contains("embargo until 2027-03-31, expired");
     }
@@ -330,8 +330,9 @@ class GatesTest {
         var ranking = new Ranking(SHIPPED, ShippedConfig.get().room());
         Assessment assessed = one.assessed();
 
-        List<GateAnswer> answers = ranking.gates(
-                assessed, SpanList.of(List.of(assessed.span(), empty.assessed().span())));
+        List<GateAnswer> answers = ranking.among(
+                        SpanList.of(List.of(assessed.span(), empty.assessed().span())))
+                .gates(assessed);
 
         assertThat(answers).extracting(answer -> answer.gate().key()).isEqualTo(Ranking.gateKeys());
         assertThat(answers).allSatisfy(answer -> assertThat(answer.evidence()).isNotBlank());
@@ -441,7 +442,9 @@ class GatesTest {
     private static String evidence(Gate gate, Assessment one) {
         SpanList spans = SpanList.of(List.of(one.span()));
         return new Ranking(SHIPPED, ShippedConfig.get().room())
-                .gates(one, spans).stream()
+                .among(spans)
+                .gates(one)
+                .stream()
                         .filter(answer -> answer.gate().equals(gate.exclusion()))
                         .findFirst()
                         .orElseThrow()

@@ -213,8 +213,11 @@ record CityOnDisk(
     }
 
     private static Coordinate meters(JsonNode position) {
-        return new Coordinate(
-                (position.get(0).asDouble() - LON) * M_PER_LON_DEG,
-                (position.get(1).asDouble() - LAT) * M_PER_LAT_DEG);
+        return meters(position.get(0).asDouble(), position.get(1).asDouble());
+    }
+
+    /** Returns a place in meters about the middle of the city. */
+    static Coordinate meters(double lonDeg, double latDeg) {
+        return new Coordinate((lonDeg - LON) * M_PER_LON_DEG, (latDeg - LAT) * M_PER_LAT_DEG);
     }
 }

@@ -14,10 +14,12 @@ import java.util.EnumMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
@@ -27,8 +29,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.spanroom.model.network.Street;
+import org.spanroom.pipeline.StreetReader;
 import org.spanroom.sample.CityOnDisk.Route;
 import org.spanroom.sample.CityOnDisk.Vault;
 import org.spanroom.testing.ExternalTool;
@@ -36,6 +43,7 @@ import org.spanroom.testing.ExternalTool;
 /** Checks the committed demo city against its generator and what its README says of it. */
 class SampleGisTest {
     private static final Path COMMITTED = Path.of("sample-gis");
+    private static final double BESIDE_M = 1;
 
     private static CityOnDisk city;
     private static String catalog = "";
@@ -107,9 +115,34 @@ class SampleGisTest {
         assertThat(readme).contains("| `vaults.geojson` | " + city.vaultCount() + " |");
         assertThat(readme).contains("| `contents.csv` | " + city.contents().size() + " |");
         assertThat(readme).contains("| `zones.gpkg` | " + city.zones().size() + " |");
+        assertThat(readme).contains("| `streets.geojson` | " + streets().size() + " |");
         assertThat(readme).contains("| `known-faults.csv` | " + city.faults().size() + " |");
         assertThat(readme).contains("| ducts in all | " + ducts() + " |");
         assertThat(readme).containsPattern("\\| sections in all \\| [1-9]");
+    }
+
+    private static List<Street> streets() {
+        return StreetReader.read(COMMITTED.resolve("streets.geojson"), Optional.empty());
+    }
+
+    @Test
+    void streetsAreFewBytesAndLieWhereTheDuctsDo() throws IOException {
+        assertThat(Files.size(COMMITTED.resolve("streets.geojson"))).isLessThan(150_000);
+        var factory = new GeometryFactory();
+        Geometry axes = factory.createMultiLineString(streets().stream()
+                .flatMap(street -> street.lonLat().stream())
+                .map(line -> factory.createLineString(IntStream.range(0, line.size())
+                        .mapToObj(vertex -> CityOnDisk.meters(line.x(vertex), line.y(vertex)))
+                        .toArray(Coordinate[]::new)))
+                .toArray(LineString[]::new));
+        var near = new IndexedFacetDistance(axes);
+        List<Route> drawn = city.routes().stream()
+                .filter(route -> !route.parts().isEmpty())
+                .toList();
+        long beside = drawn.stream()
+                .filter(route -> near.isWithinDistance(factory.createPoint(route.first()), BESIDE_M))
+                .count();
+        assertThat(beside).isGreaterThan(drawn.size() * 99L / 100);
     }
 
     @ParameterizedTest

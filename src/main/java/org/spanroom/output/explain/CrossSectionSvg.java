@@ -1,19 +1,14 @@
 package org.spanroom.output.explain;
 
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.spanroom.model.Counted;
 import org.spanroom.model.UnitSystem;
-import org.spanroom.model.bore.Arrangement;
 import org.spanroom.model.bore.CrossSection;
 import org.spanroom.model.bore.Packing;
 import org.spanroom.model.bore.PackingOutcome;
-import org.spanroom.model.bore.PlacedCircle;
-import org.spanroom.model.bore.PlacedCircle.Kind;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.bore.Room;
-import org.spanroom.model.network.BoreShape;
 
 /**
  * A duct's cross-section before and after, side by side and to scale: the very arrangement that the count of new cables
@@ -22,26 +17,11 @@ import org.spanroom.model.network.BoreShape;
 public final class CrossSectionSvg {
     private static final double WIDTH_PX = 940;
     static final double HEIGHT_PX = 560;
-    private static final double BORE_PX = 360;
     private static final double MIDDLE_Y_PX = 275;
     private static final double BEFORE_X_PX = 240;
     private static final double AFTER_X_PX = 700;
 
-    private static final Svg.Pen BORE = new Svg.Pen("#202020", 5, "");
-    private static final Svg.Pen OUTLINE = new Svg.Pen("#202020", 1.2, "");
-    private static final Svg.Pen FABRIC = new Svg.Pen("#202020", 1, "4 2");
-    private static final Svg.Pen DEAD = new Svg.Pen("#202020", 1.2, "2 2");
-
-    private static final String INNERDUCT_WALL = "#e0a458";
-    private static final String CABLE = "#33475b";
-    private static final String DEAD_CABLE = "#c9c9c9";
-    private static final String NEW_CABLE = "#9fd3c7";
-    private static final String BAND = "#4d8c7f";
-
-    /** Width of the band of fabric between two cells, over that of the narrower one. */
-    private static final double BAND_RATIO = 0.5;
-
-    private static final String EMPTY = "#ffffff";
+    private static final int LABEL_PX = 12;
 
     private final Room room;
     private final CrossSection section;
@@ -90,92 +70,15 @@ public final class CrossSectionSvg {
 
     private void panel(double xPx, String name, Packing packing) {
         svg.label(xPx, 72, "middle", 15, name);
-        Optional<Arrangement> arrangement = packing.arrangement();
-        if (arrangement.isEmpty()) {
-            svg.label(xPx, MIDDLE_Y_PX, "middle", 13, "No arrangement: the contents do not fit.");
-            return;
-        }
-        Arrangement drawn = arrangement.get();
-        double pxPerMm = BORE_PX / drawn.boreMm();
-        bore(xPx, drawn.shape());
-        joints(drawn, xPx, pxPerMm);
-        for (PlacedCircle circle : drawn.circles()) {
-            circle(circle, xPx + circle.xMm() * pxPerMm, MIDDLE_Y_PX - circle.yMm() * pxPerMm, pxPerMm);
-        }
-        scaleBar(xPx, pxPerMm);
-    }
-
-    /** The fabric between neighboring cells of a sleeve: a band from middle to middle, below the cells. */
-    private void joints(Arrangement drawn, double xPx, double pxPerMm) {
-        for (Arrangement.Joint joint : drawn.joints()) {
-            PlacedCircle one = drawn.circles().get(joint.one());
-            PlacedCircle other = drawn.circles().get(joint.other());
-            double wideMm = BAND_RATIO * Math.min(one.outsideDiameterMm(), other.outsideDiameterMm());
-            svg.stroke(
-                    xPx + one.xMm() * pxPerMm,
-                    MIDDLE_Y_PX - one.yMm() * pxPerMm,
-                    xPx + other.xMm() * pxPerMm,
-                    MIDDLE_Y_PX - other.yMm() * pxPerMm,
-                    new Svg.Pen(BAND, wideMm * pxPerMm, ""));
-        }
-    }
-
-    private void bore(double xPx, BoreShape shape) {
-        double halfPx = BORE_PX / 2 + BORE.widthPx() / 2;
-        if (shape == BoreShape.SQUARE) {
-            double[] corner = {xPx - halfPx, MIDDLE_Y_PX - halfPx};
-            svg.path(
-                    List.of(
-                            corner,
-                            new double[] {xPx + halfPx, MIDDLE_Y_PX - halfPx},
-                            new double[] {xPx + halfPx, MIDDLE_Y_PX + halfPx},
-                            new double[] {xPx - halfPx, MIDDLE_Y_PX + halfPx},
-                            corner),
-                    BORE);
-        } else {
-            svg.circle(xPx, MIDDLE_Y_PX, halfPx, EMPTY, BORE);
-        }
-    }
-
-    private void circle(PlacedCircle circle, double xPx, double yPx, double pxPerMm) {
-        double outsidePx = circle.outsideDiameterMm() / 2 * pxPerMm;
-        double insidePx = circle.insideDiameterMm() / 2 * pxPerMm;
-        if (circle.kind() == Kind.INNERDUCT) {
-            svg.circle(xPx, yPx, outsidePx, INNERDUCT_WALL, OUTLINE);
-            svg.circle(xPx, yPx, insidePx, EMPTY, OUTLINE);
-            return;
-        }
-        double cablePx = insidePx > 0 ? insidePx : outsidePx;
-        if (insidePx > 0) {
-            svg.circle(xPx, yPx, outsidePx, EMPTY, FABRIC);
-        }
-        svg.circle(xPx, yPx, cablePx, fill(circle.kind()), circle.kind() == Kind.DEAD_CABLE ? DEAD : OUTLINE);
-        if (circle.kind() == Kind.NEW_CABLE && cablePx > 8) {
-            svg.label(xPx, yPx + 4, "middle", 12, Integer.toString(circle.sleeve()));
-        } else if (circle.kind() == Kind.RESERVED && cablePx > 8) {
-            svg.label(xPx, yPx + 4, "middle", 12, "R");
-        } else if (circle.kind() == Kind.DEAD_CABLE) {
-            double armPx = cablePx * 0.5;
-            svg.stroke(xPx - armPx, yPx - armPx, xPx + armPx, yPx + armPx, OUTLINE);
-            svg.stroke(xPx - armPx, yPx + armPx, xPx + armPx, yPx - armPx, OUTLINE);
-        }
-    }
-
-    private static String fill(Kind kind) {
-        return switch (kind) {
-            case INNERDUCT -> INNERDUCT_WALL;
-            case CABLE -> CABLE;
-            case DEAD_CABLE -> DEAD_CABLE;
-            case NEW_CABLE -> NEW_CABLE;
-            case RESERVED -> EMPTY;
-        };
+        var panel = new CrossSectionPanel(svg, xPx, MIDDLE_Y_PX, LABEL_PX);
+        panel.draw(packing).ifPresent(drawn -> scaleBar(xPx, CrossSectionPanel.BORE_PX / drawn.boreMm()));
     }
 
     private void scaleBar(double xPx, double pxPerMm) {
         double pxPerUnit = pxPerMm / units.value(1, "mm");
-        double bar = Chart.roundBelow(0.3 * BORE_PX / pxPerUnit);
+        double bar = Chart.roundBelow(0.3 * CrossSectionPanel.BORE_PX / pxPerUnit);
         double yPx = 92;
-        double leftPx = xPx + BORE_PX / 2 - bar * pxPerUnit;
+        double leftPx = xPx + CrossSectionPanel.BORE_PX / 2 - bar * pxPerUnit;
         svg.stroke(leftPx, yPx, leftPx + bar * pxPerUnit, yPx, new Svg.Pen("#404040", 3, ""));
         svg.label(leftPx - 6, yPx + 4, "end", 11, Chart.plain(bar) + " " + units.unit("mm"));
     }
@@ -220,15 +123,15 @@ public final class CrossSectionSvg {
 
     private void legend() {
         double yPx = 540;
-        svg.circle(40, yPx, 8, INNERDUCT_WALL, OUTLINE);
-        svg.circle(40, yPx, 5.5, EMPTY, OUTLINE);
+        svg.circle(40, yPx, 8, CrossSectionPanel.INNERDUCT_WALL, CrossSectionPanel.OUTLINE);
+        svg.circle(40, yPx, 5.5, CrossSectionPanel.EMPTY, CrossSectionPanel.OUTLINE);
         svg.label(54, yPx + 4, "start", 11, "rigid innerduct");
-        svg.circle(180, yPx, 8, CABLE, OUTLINE);
+        svg.circle(180, yPx, 8, CrossSectionPanel.CABLE, CrossSectionPanel.OUTLINE);
         svg.label(194, yPx + 4, "start", 11, "cable in place");
-        svg.circle(320, yPx, 8, DEAD_CABLE, DEAD);
+        svg.circle(320, yPx, 8, CrossSectionPanel.DEAD_CABLE, CrossSectionPanel.DEAD);
         svg.label(334, yPx + 4, "start", 11, "dead cable");
-        svg.circle(440, yPx, 9.5, EMPTY, FABRIC);
-        svg.circle(440, yPx, 8, NEW_CABLE, OUTLINE);
+        svg.circle(440, yPx, 9.5, CrossSectionPanel.EMPTY, CrossSectionPanel.FABRIC);
+        svg.circle(440, yPx, 8, CrossSectionPanel.NEW_CABLE, CrossSectionPanel.OUTLINE);
         svg.label(454, yPx + 4, "start", 11, "position for a new cable, number of its sleeve; band: fabric");
         svg.label(800, yPx + 4, "start", 11, "R: reserved cell");
     }

@@ -1,8 +1,10 @@
 package org.spanroom.output.explain;
 
 import java.util.List;
-import java.util.stream.Stream;
-import org.spanroom.output.explain.ExplanationValue.Sentences;
+import org.spanroom.output.explain.ExplanationReading.Item;
+import org.spanroom.output.explain.ExplanationReading.Section;
+import org.spanroom.output.explain.ExplanationReading.Sentence;
+import org.spanroom.output.explain.ExplanationReading.Table;
 
 /** Renders an explanation as text for a terminal, at most {@value TextPage#WIDTH} columns wide. */
 public final class ExplanationText {
@@ -16,84 +18,51 @@ public final class ExplanationText {
     /** Returns the text of an explanation, its sections one below another. */
     public static String write(ExplanationSection explanation) {
         var text = new ExplanationText();
-        text.section(explanation, 0);
+        text.section(ExplanationReading.of(explanation), 0);
         return text.page.text();
     }
 
     /** The sections of the whole start at the same indent as its title; those within them are indented, step by step. */
-    private void section(ExplanationSection section, int depth) {
+    private void section(Section section, int depth) {
         int indent = STEP * Math.max(0, depth - 1);
         if (depth == 1 || depth == 2) {
             page.gap();
         }
         page.line("%s%s", " ".repeat(indent), section.title());
         var place = new Place(depth, indent + STEP, labelWidth(section.parts()));
-        shown(section.parts()).forEach(part -> part(part, place));
+        section.parts().forEach(part -> part(part, place));
     }
 
     /** Where the parts of a section are. */
     private record Place(int depth, int indent, int labelWidth) {}
 
-    private static Stream<ExplanationPart> shown(List<ExplanationPart> parts) {
-        return parts.stream().filter(ExplanationPart::isShown);
-    }
-
-    private static int labelWidth(List<ExplanationPart> parts) {
-        int widest = shown(parts)
-                .mapToInt(part -> label(part).length())
+    private static int labelWidth(List<ExplanationReading> parts) {
+        int widest = parts.stream()
+                .mapToInt(part -> part instanceof Item item ? item.label().length() : 0)
                 .filter(length -> length <= WIDEST_LABEL)
                 .max()
                 .orElse(0);
         return widest + STEP;
     }
 
-    /** Returns the label of a part; empty for one without a label. */
-    private static String label(ExplanationPart part) {
-        if (part instanceof ExplanationItem item) {
-            return item.label();
-        } else if (part instanceof ExplanationLine line) {
-            return line.label();
-        }
-        return part instanceof ExplanationTable table && !ExplanationTextTable.fits(table) ? table.label() : "";
-    }
-
-    private void part(ExplanationPart part, Place place) {
-        if (part instanceof ExplanationItem item) {
-            item(item, place);
-        } else if (part instanceof ExplanationLine line) {
-            labeled(line.label(), ExplanationWords.inline(line.parts()), place);
-        } else if (part instanceof ExplanationTable table) {
-            table(table, place);
-        } else if (part instanceof ExplanationSection section) {
+    private void part(ExplanationReading part, Place place) {
+        if (part instanceof Item item) {
+            labeled(item, place);
+        } else if (part instanceof Sentence sentence) {
+            page.hanging(place.indent() + STEP, "%s- %s", " ".repeat(place.indent()), sentence.text());
+        } else if (part instanceof Table table) {
+            ExplanationTextTable.write(table, place.indent(), page);
+        } else if (part instanceof Section section) {
             section(section, place.depth() + 1);
-        } else if (part instanceof ExplanationSections several) {
-            several.sections().forEach(section -> section(section, place.depth() + 1));
         }
     }
 
-    private void item(ExplanationItem item, Place place) {
-        if (item.value() instanceof Sentences list) {
-            String pad = " ".repeat(place.indent());
-            list.sentences().forEach(sentence -> page.hanging(place.indent() + STEP, "%s- %s", pad, sentence));
-        } else {
-            labeled(item.label(), ExplanationWords.of(item), place);
-        }
-    }
-
-    private void labeled(String label, String words, Place place) {
+    private void labeled(Item item, Place place) {
         page.hanging(
                 place.indent() + place.labelWidth(),
                 "%s%-" + place.labelWidth() + "s%s",
                 " ".repeat(place.indent()),
-                label,
-                words);
-    }
-
-    private void table(ExplanationTable table, Place place) {
-        if (ExplanationTextTable.fits(table)) {
-            ExplanationTextTable.write(table, place.indent(), page);
-        } else {
-            table.rows().forEach(row -> labeled(table.label(), ExplanationWords.inline(row), place));
-        }
+                item.label(),
+                item.words());
     }
 }

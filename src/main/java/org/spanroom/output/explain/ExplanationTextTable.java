@@ -1,16 +1,12 @@
 package org.spanroom.output.explain;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.spanroom.output.explain.ExplanationValue.Figure;
-import org.spanroom.output.explain.ExplanationValue.Flag;
+import org.spanroom.output.explain.ExplanationReading.Alignment;
 
-/** Renders a table of an explanation as columns of text: numbers to the right, with the same decimals, and words to the left. */
+/** Lays out a table of an explanation as columns of text: numbers to the right, with the same decimals, and words to the left. */
 final class ExplanationTextTable {
     private static final int GAP = 2;
     private static final int WIDEST = 40;
@@ -20,60 +16,19 @@ final class ExplanationTextTable {
     private final String pad;
     private final TextPage page;
 
-    private ExplanationTextTable(List<List<ExplanationItem>> rows, int indent, TextPage page) {
-        this.columns = IntStream.range(0, rows.get(0).size())
-                .mapToObj(place ->
-                        Column.of(rows.stream().map(row -> row.get(place)).toList()))
-                .toList();
+    private ExplanationTextTable(List<Column> columns, int indent, TextPage page) {
+        this.columns = columns;
         this.pad = " ".repeat(indent);
         this.page = page;
     }
 
-    /** Returns whether all rows are made of single facts, so that they go into columns. */
-    static boolean fits(ExplanationTable table) {
-        return table.rows().stream().flatMap(List::stream).noneMatch(ExplanationTable.class::isInstance);
-    }
-
-    static void write(ExplanationTable table, int indent, TextPage page) {
-        List<List<ExplanationItem>> rows =
-                table.rows().stream().map(row -> cells(row).toList()).toList();
-        if (table.grouped()) {
-            groups(rows).forEach((heading, group) -> write(heading, group, indent, page));
-        } else {
-            write(table.label(), rows, indent, page);
-        }
-    }
-
-    private static void write(String heading, List<List<ExplanationItem>> rows, int indent, TextPage page) {
-        int step = heading.isEmpty() ? 0 : GAP;
+    static void write(ExplanationReading.Table table, int indent, TextPage page) {
+        int step = table.title().isEmpty() ? 0 : GAP;
         if (step > 0) {
-            page.line("%s%s", " ".repeat(indent), heading);
+            page.line("%s%s", " ".repeat(indent), table.title());
         }
-        new ExplanationTextTable(rows, indent + step, page).write(rows.size());
-    }
-
-    /** Returns the rows by the words of their first cell, and without that. */
-    private static Map<String, List<List<ExplanationItem>>> groups(List<List<ExplanationItem>> rows) {
-        Map<String, List<List<ExplanationItem>>> groups = new LinkedHashMap<>();
-        for (List<ExplanationItem> row : rows) {
-            groups.computeIfAbsent(ExplanationWords.of(row.get(0)), heading -> new ArrayList<>())
-                    .add(row.subList(1, row.size()));
-        }
-        return groups;
-    }
-
-    private static Stream<ExplanationItem> cells(List<ExplanationPart> row) {
-        return row.stream()
-                .flatMap(
-                        part -> part instanceof ExplanationLine line ? within(line) : Stream.of((ExplanationItem) part))
-                .filter(cell -> !cell.label().isEmpty());
-    }
-
-    /** Returns the facts of a line, each with the line's label before its own. */
-    private static Stream<ExplanationItem> within(ExplanationLine line) {
-        return cells(line.parts())
-                .map(cell -> new ExplanationItem(
-                        cell.key(), line.label() + " " + cell.label(), cell.value(), cell.evidence()));
+        List<Column> columns = table.columns().stream().map(Column::of).toList();
+        new ExplanationTextTable(columns, indent + step, page).write(table.rows());
     }
 
     private void write(int rows) {
@@ -106,45 +61,26 @@ final class ExplanationTextTable {
     /**
      * One column.
      *
-     * @param header the lines of its label, and below these the unit of its numbers unless they differ in it and each cell has its own
+     * @param header the lines of its label, and below these the unit
      * @param right whether it is aligned right, as numbers are
      */
     private record Column(List<String> header, List<String> cells, int width, boolean right) {
-        static Column of(List<ExplanationItem> items) {
-            List<Figure> numbers = items.stream()
-                    .filter(item -> item.value() instanceof Figure)
-                    .map(item -> (Figure) item.value())
-                    .toList();
-            List<String> units = numbers.stream().map(Figure::unit).distinct().toList();
-            String unit = units.size() == 1 ? units.get(0) : "";
-            List<String> cells = units.size() == 1 ? alike(items, numbers) : words(items);
-            String label = items.get(0).label();
-            int width = Stream.of(cells.stream(), Stream.of(label.split(" ", -1)), Stream.of(unit))
+        static Column of(ExplanationReading.Column column) {
+            List<String> cells =
+                    column.alignment() == Alignment.POINTS ? pointsBelowOneAnother(column.cells()) : column.cells();
+            int width = Stream.of(cells.stream(), Stream.of(column.label().split(" ", -1)), Stream.of(column.unit()))
                     .flatMap(texts -> texts)
                     .mapToInt(String::length)
                     .max()
                     .orElse(0);
-            return new Column(header(label, unit, width), cells, Math.min(WIDEST, width), !numbers.isEmpty());
+            return new Column(
+                    header(column.label(), column.unit(), width),
+                    cells,
+                    Math.min(WIDEST, width),
+                    column.alignment() != Alignment.LEFT);
         }
 
-        private static List<String> words(List<ExplanationItem> items) {
-            return items.stream()
-                    .map(item -> item.value() instanceof Flag flag && !flag.value() ? "" : ExplanationWords.of(item))
-                    .toList();
-        }
-
-        /** Returns numbers of one unit with the same decimals, or, where they are exact, with their points one below another. */
-        private static List<String> alike(List<ExplanationItem> items, List<Figure> numbers) {
-            boolean exact = numbers.stream().anyMatch(Figure::isExact);
-            int decimals =
-                    numbers.stream().mapToInt(ExplanationWords::decimals).min().orElse(0);
-            List<String> figures = items.stream()
-                    .map(item -> !(item.value() instanceof Figure number)
-                            ? ""
-                            : exact
-                                    ? ExplanationWords.figures(number)
-                                    : ExplanationWords.fixed(number.value(), decimals))
-                    .toList();
+        private static List<String> pointsBelowOneAnother(List<String> figures) {
             int most = figures.stream().mapToInt(Column::fraction).max().orElse(0);
             return figures.stream()
                     .map(text -> text + " ".repeat(most - fraction(text)))

@@ -1,11 +1,9 @@
 package org.spanroom.output.explain;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.SpanEnd;
-import org.spanroom.model.pull.LimitKind;
 import org.spanroom.model.pull.LimitUse;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Exclusion;
@@ -131,11 +129,11 @@ public final class SpanSheetSvg {
                         + "lines: bends.");
         legend(560, OUT_AT_A, "out at A, cable held at B");
         legend(770, OUT_AT_B, "out at B, cable held at A");
-        diagram(PULL, trace, "Tension of the innerduct, " + units.unit("N"), false);
+        diagram(PULL, trace, "Tension of the innerduct, " + units.unit("N"), PullProfile.INNERDUCT);
         if (trace.pull().innerduct().isEmpty()) {
             svg.label(HOLD.leftPx(), HOLD.topPx(), "start", 12, "This innerduct has no cable.");
         } else {
-            diagram(HOLD, trace, "Tension of its cable, " + units.unit("N"), true);
+            diagram(HOLD, trace, "Tension of its cable, " + units.unit("N"), PullProfile.CABLE);
         }
         svg.label((PULL.leftPx() + RIGHT_PX) / 2, HOLD.bottomPx() + 32, "middle", 12, lengths() + " from A");
     }
@@ -145,17 +143,19 @@ public final class SpanSheetSvg {
         svg.label(xPx + 40, 383, "start", 12, words);
     }
 
-    private void diagram(Box frame, PullTrace trace, String name, boolean ofCable) {
-        Optional<LimitUse> use = findLimit(trace, ofCable);
-        var profiles = List.of(shown(profile(trace.fromA(), ofCable)), shown(profile(trace.fromB(), ofCable)));
-        double steady = use.map(limit -> steadyN(limit, trace, ofCable)).orElse(Double.POSITIVE_INFINITY);
+    private void diagram(Box frame, PullTrace trace, String name, PullProfile profile) {
+        Optional<LimitUse> use = profile.findLimit(trace.fromA());
+        var profiles = List.of(shown(profile.points(trace.fromA())), shown(profile.points(trace.fromB())));
+        double steady = use.map(limit -> profile.steadyN(
+                        limit, trace.fromA(), explained.pulling().breakawayRatio()))
+                .orElse(Double.POSITIVE_INFINITY);
         var content = new Chart.Content(
                 name, profiles, List.of(OUT_AT_A, OUT_AT_B), bendPlaces(trace), units.value(steady, "N"));
         var chart = new Chart(svg, frame, units.value(explained.span().lengthM(), "m"));
         chart.draw(content);
         use.ifPresentOrElse(
                 limit -> chart.limitNote(note(limit, steady, content.showsLimit())),
-                () -> chart.limitNote(ofCable ? "no live cable, so no limit applies" : ""));
+                () -> chart.limitNote(profile == PullProfile.CABLE ? "no live cable, so no limit applies" : ""));
     }
 
     private String note(LimitUse limit, double steadyN, boolean isShown) {
@@ -167,40 +167,10 @@ public final class SpanSheetSvg {
         return isShown ? "dotted line: " + words : words + " (above the chart)";
     }
 
-    /** Finds the limit of a diagram: the lower one of innerduct and machine, or that of a live cable. */
-    private static Optional<LimitUse> findLimit(PullTrace trace, boolean ofCable) {
-        return trace.fromA().limits().stream()
-                .filter(use -> ofCable
-                        ? use.kind() == LimitKind.CABLE_HOLD
-                        : use.kind() == LimitKind.INNERDUCT_STRENGTH || use.kind() == LimitKind.MACHINE_PULL)
-                .max((one, other) -> Double.compare(other.allowedSi(), one.allowedSi()));
-    }
-
-    /** Returns the steady force that uses the limit up, of all cables together where it is a cable's. */
-    private double steadyN(LimitUse limit, PullTrace trace, boolean ofCable) {
-        double most = profile(trace.fromA(), ofCable).stream()
-                .mapToDouble(point -> point[1])
-                .max()
-                .orElse(0);
-        return limit.foundSi() > 0 && most > 0
-                ? limit.allowedSi() * most / limit.foundSi()
-                : limit.allowedSi() / explained.pulling().breakawayRatio();
-    }
-
-    private static List<double[]> profile(PullTrace.Way way, boolean ofCable) {
-        var points = new ArrayList<double[]>();
-        for (PullTrace.Section section : way.sections()) {
-            for (PullTrace.Point point : List.of(section.near(), section.far())) {
-                points.add(new double[] {point.atM(), ofCable ? point.cableN() : point.innerductN()});
-            }
-        }
-        return points;
-    }
-
     /** Returns points of distance and force in the units that are shown. */
-    private List<double[]> shown(List<double[]> profile) {
+    private List<double[]> shown(List<PullProfile.Point> profile) {
         return profile.stream()
-                .map(point -> new double[] {units.value(point[0], "m"), units.value(point[1], "N")})
+                .map(point -> new double[] {units.value(point.atM(), "m"), units.value(point.forceN(), "N")})
                 .toList();
     }
 

@@ -14,8 +14,10 @@ final class Svg {
     private static final double USUAL_RATIO = 0.61;
 
     private final StringBuilder text = new StringBuilder();
+    private final Shared shared;
 
     Svg(double widthPx, double heightPx, String title) {
+        shared = Shared.NOTHING;
         line(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %s %s\" "
                         + "font-family=\"sans-serif\" font-size=\"12\" stroke-linejoin=\"round\">",
@@ -24,14 +26,41 @@ final class Svg {
         line("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>", widthPx, heightPx);
     }
 
+    /** Begins a square drawing of few bytes: whole pixels, and what most elements share is said once. It takes the size of its place. */
+    Svg(double sizePx, String title, Shared shared) {
+        this.shared = shared;
+        line(
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" font-family=\"sans-serif\" "
+                        + "text-anchor=\"middle\" font-size=\"" + shared.sizePx() + "\" " + attributes(shared.pen())
+                        + ">",
+                sizePx, sizePx);
+        text.append("<title>").append(escaped(title)).append("</title>\n");
+        line("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\" stroke=\"none\"/>", sizePx, sizePx);
+    }
+
+    /**
+     * What the root of a drawing says for all elements, which then leave it out.
+     *
+     * @param pen the lines of most elements
+     * @param sizePx the size of most labels, which are centered
+     * @param decimals of all places
+     */
+    record Shared(Pen pen, int sizePx, int decimals) {
+        static final Shared NOTHING = new Shared(Pen.NONE, 0, 2);
+
+        boolean isNothing() {
+            return equals(NOTHING);
+        }
+    }
+
     void stroke(double x1, double y1, double x2, double y2, Pen pen) {
-        line("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" " + pen.attributes() + "/>", x1, y1, x2, y2);
+        line("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"" + drawn(pen) + "/>", x1, y1, x2, y2);
     }
 
     /** Draws a line through points of x and y. */
     void path(List<double[]> points, Pen pen) {
-        text.append("<polyline fill=\"none\" points=\"").append(listed(points)).append("\" ");
-        text.append(pen.attributes()).append("/>\n");
+        text.append("<polyline fill=\"none\" points=\"").append(listed(points)).append('"');
+        text.append(drawn(pen)).append("/>\n");
     }
 
     /** Fills the area within points of x and y. */
@@ -41,12 +70,14 @@ final class Svg {
     }
 
     void circle(double x, double y, double radiusPx, String fill, Pen pen) {
-        line("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"" + fill + "\" " + pen.attributes() + "/>", x, y, radiusPx);
+        line("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"" + fill + "\"" + drawn(pen) + "/>", x, y, radiusPx);
     }
 
     /** Writes a line of text that begins, is centered, or ends at the point: anchor start, middle or end. */
     void label(double x, double y, String anchor, int sizePx, String words) {
-        line("<text x=\"%s\" y=\"%s\" text-anchor=\"" + anchor + "\" font-size=\"" + sizePx + "\">", x, y);
+        boolean isShared = anchor.equals("middle") && sizePx == shared.sizePx();
+        String placed = isShared ? "" : " text-anchor=\"" + anchor + "\" font-size=\"" + sizePx + "\"";
+        line("<text x=\"%s\" y=\"%s\"" + placed + (shared.isNothing() ? "" : " stroke=\"none\"") + ">", x, y);
         text.setLength(text.length() - 1);
         text.append(escaped(words)).append("</text>\n");
     }
@@ -70,11 +101,23 @@ final class Svg {
         static final Pen NONE = new Pen("none", 0, "");
         static final Pen THIN = new Pen("#c8c8c8", 0.7, "");
         static final Pen AXIS = new Pen("#404040", 1, "");
+    }
 
-        String attributes() {
-            String dashes = dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"";
-            return "stroke=\"" + color + "\" stroke-width=\"" + number(widthPx) + "\"" + dashes;
+    private static String attributes(Pen pen) {
+        return "stroke=\"" + pen.color() + "\" " + widthAndDash(pen);
+    }
+
+    private static String widthAndDash(Pen pen) {
+        String dashes = pen.dash().isEmpty() ? "" : " stroke-dasharray=\"" + pen.dash() + "\"";
+        return "stroke-width=\"" + number(pen.widthPx(), 2) + "\"" + dashes;
+    }
+
+    /** Returns the attributes of a line after a blank; none where the drawing has them for all elements. */
+    private String drawn(Pen pen) {
+        if (shared.isNothing() || !pen.color().equals(shared.pen().color())) {
+            return " " + attributes(pen);
         }
+        return pen.equals(shared.pen()) ? "" : " " + widthAndDash(pen);
     }
 
     /** Returns how wide words are likely to be drawn: an estimate, since fonts differ; full-width characters count double. */
@@ -128,7 +171,7 @@ final class Svg {
         return xml && type != Character.CONTROL && type != Character.FORMAT;
     }
 
-    private static String listed(List<double[]> points) {
+    private String listed(List<double[]> points) {
         var list = new StringBuilder();
         for (double[] point : points) {
             list.append(list.isEmpty() ? "" : " ")
@@ -147,8 +190,12 @@ final class Svg {
         text.append(String.format(Locale.ROOT, format, words)).append('\n');
     }
 
-    private static String number(double value) {
-        String fixed = String.format(Locale.ROOT, "%.2f", value);
+    private String number(double value) {
+        return number(value, shared.decimals());
+    }
+
+    private static String number(double value, int decimals) {
+        String fixed = String.format(Locale.ROOT, "%." + decimals + "f", value);
         String plain = fixed.endsWith(".00") ? fixed.substring(0, fixed.length() - 3) : fixed;
         return plain.equals("-0") ? "0" : plain;
     }

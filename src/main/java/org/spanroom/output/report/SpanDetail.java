@@ -33,7 +33,7 @@ public record SpanDetail(
     public record Drawing(String label, String svg) {}
 
     /**
-     * Both forces along the span while one innerduct is pulled out.
+     * Both steady forces along the span as the pull of one innerduct begins.
      *
      * @param innerduct its name
      * @param pullingVault the vault that it comes out at
@@ -41,8 +41,8 @@ public record SpanDetail(
      * @param atM distances from vault A, in the order of the pull
      * @param pullN tension of the innerduct there
      * @param holdN tension of the cables there
-     * @param allowedPullN the least limit on the pull, of innerduct and machine
-     * @param allowedHoldN the limit on the hold force of the cables
+     * @param allowedPullN the steady tension that uses up the least limit on the pull, of innerduct and machine: limits hold at breakaway too
+     * @param allowedHoldN the steady tension of all cables together that uses up the limit on the live one; NaN where none is live
      */
     public record PullCurve(
             String innerduct,
