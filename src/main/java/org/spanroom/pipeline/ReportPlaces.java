@@ -2,13 +2,11 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.Line;
-import org.spanroom.model.network.SectionKey;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.columns.SectionColumns;
 import org.spanroom.output.report.ReportProgram;
@@ -19,7 +17,6 @@ import org.spanroom.output.report.ReportSpans;
 final class ReportPlaces {
     private final ReportSpansReader.Read spans;
     private final int[] section;
-    private final int[] bankPlace;
     private final int[] pack;
     private final int[] band;
     private final int[] year;
@@ -28,7 +25,6 @@ final class ReportPlaces {
         this.spans = spans;
         int rows = spans.table().rows();
         section = filled(rows);
-        bankPlace = new int[rows];
         pack = filled(rows);
         band = filled(rows);
         year = filled(rows);
@@ -57,24 +53,7 @@ final class ReportPlaces {
                 rows.add(row);
             }
         }
-        bySection.values().forEach(this::placeBeside);
         return new ReportSections(tables.table(SectionColumns.NAME, copied, rows), lines, members);
-    }
-
-    /** Neighbors are in the order of their names, the middle one at 0; a line that is drawn the other way has its left on the other side. */
-    private void placeBeside(List<Integer> members) {
-        int id = spans.table().place("span_id");
-        int vaultA = spans.table().place("vault_a");
-        List<Integer> ordered = members.stream()
-                .sorted(Comparator.comparing((Integer row) -> spans.table().text(row, id)))
-                .toList();
-        for (int i = 0; i < ordered.size(); i++) {
-            int row = ordered.get(i);
-            SectionKey key = spans.sections().get(row);
-            int place = i - (ordered.size() - 1) / 2;
-            boolean turned = !spans.table().text(row, vaultA).equals(key.vaultId());
-            bankPlace[row] = turned ? -place : place;
-        }
     }
 
     /** Puts the spans that have details into their packs and bands; they are the first rows. */
@@ -103,7 +82,7 @@ final class ReportPlaces {
     ReportSpans spans() {
         var places = new ArrayList<ReportSpans.Place>();
         for (int row = 0; row < section.length; row++) {
-            places.add(new ReportSpans.Place(section[row], pack[row], band[row], bankPlace[row], year[row]));
+            places.add(new ReportSpans.Place(section[row], pack[row], band[row], year[row]));
         }
         return new ReportSpans(spans.table(), spans.lonLat(), places);
     }

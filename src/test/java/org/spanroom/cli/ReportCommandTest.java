@@ -161,6 +161,8 @@ class ReportCommandTest {
         JsonNode sections = core.get("sections");
         List<CSVRecord> rows = csv(run.resolve("sections.csv"));
         JsonNode spans = core.get("spans");
+        List<JsonNode> places = ReportData.column(spans, "bank_place");
+        List<JsonNode> starts = ReportData.column(spans, "vault_a");
 
         assertEquals(rows.size(), sections.get("rows").asInt());
         for (int section = 0; section < rows.size(); section++) {
@@ -169,10 +171,9 @@ class ReportCommandTest {
             var sides = new TreeMap<Integer, Integer>();
             for (JsonNode row : members) {
                 assertEquals(section, spans.get("section").get(row.asInt()).asInt());
-                int place = spans.get("bank_place").get(row.asInt()).asInt();
-                boolean turned = !ReportData.column(spans, "vault_a")
-                        .get(row.asInt())
-                        .equals(ReportData.column(spans, "vault_a").get(members.get(0).asInt()));
+                int place = places.get(row.asInt()).asInt();
+                boolean turned =
+                        !starts.get(row.asInt()).equals(starts.get(members.get(0).asInt()));
                 sides.merge(turned ? -place : place, 1, Integer::sum);
             }
             assertEquals(members.size(), sides.size(), rows.get(section).get("section_id"));

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.spanroom.testing.Browser;
 
 /** Names that would break out of a page, formulas, marks that turn text around and very long texts: a page shows them and does nothing else. */
 class ReportHostileTest {
@@ -65,6 +66,24 @@ class ReportHostileTest {
             assertTrue(kept.contains(text), "kept " + text);
         }
         assertEquals("src_street", data.core().at("/charts/by_district/field").asText());
+        demandHarmless(page, folder);
+    }
+
+    /** In a browser nothing of them runs, loads or becomes an element; the table shows them as they are. */
+    private static void demandHarmless(Path page, Path folder) {
+        try (Browser browser = Browser.start(1440, 900, folder)) {
+            browser.open(page);
+            browser.run("Spanroom.select(0, {from: 'summary'})");
+            browser.waitUntil("return document.getElementById('card').open");
+
+            assertEquals(List.of(), browser.problems());
+            assertEquals(List.of(), browser.requests(page));
+            assertEquals(0L, browser.run("return document.querySelectorAll('img, [onload], [onerror]').length"));
+            assertEquals(
+                    3L, browser.run("return document.querySelectorAll('script:not([type=\"text/plain\"])').length"));
+            String shown = (String) browser.run("return document.getElementById('grid-body').textContent");
+            assertTrue(shown.contains("<img src=x onerror=alert(1)>"), shown);
+        }
     }
 
     private static List<String> texts(List<JsonNode> cells) {

@@ -20,10 +20,9 @@ public record ReportSpans(PayloadTable<?> table, List<Optional<Line>> lonLat, Li
      * @param section row of its section
      * @param pack number of the pack that has its details
      * @param band its score band, from 1
-     * @param bankPlace place beside the other spans of its section, 0 for the middle; positive to the left of its own line
      * @param year of the program, from 1
      */
-    public record Place(int section, int pack, int band, int bankPlace, int year) {}
+    public record Place(int section, int pack, int band, int year) {}
 
     public ReportSpans {
         lonLat = List.copyOf(lonLat);
@@ -48,11 +47,6 @@ public record ReportSpans(PayloadTable<?> table, List<Optional<Line>> lonLat, Li
         RowLists.writeRows(json, "section", places.stream().map(Place::section).toList());
         RowLists.writeRows(json, "detail", places.stream().map(Place::pack).toList());
         RowLists.writeRows(json, "band", places.stream().map(Place::band).toList());
-        json.writeArrayFieldStart("bank_place");
-        for (Place place : places) {
-            json.writeNumber(place.bankPlace());
-        }
-        json.writeEndArray();
         RowLists.writeRows(json, "year", places.stream().map(Place::year).toList());
         json.writeEndObject();
     }

@@ -84,15 +84,8 @@
 
   S.showsSpans = (view) => view.zoom >= SPANS_FROM_ZOOM;
 
-  /**
-   * How far a span is drawn beside the middle of its bank. Two spans of a bank may be drawn in opposite directions, so the side is that
-   * seen from the vault whose id is smaller.
-   */
-  function aside(view, row) {
-    const place = S.spans.raw.bank_place ? S.spans.raw.bank_place[row] || 0 : 0;
-    const isForth = S.spans.value(row, 'vault_a') <= S.spans.value(row, 'vault_b');
-    return place * (view.zoom >= 18 ? 7 : 5) * (isForth ? 1 : -1);
-  }
+  /** How far a span is drawn to the right of its line, in pixels. */
+  const aside = (view, row) => (S.spans.value(row, 'bank_place') || 0) * (view.zoom >= 18 ? 7 : 5);
 
   S.spanPixels = (view, row) => {
     const line = S.shapes.spans[row];
