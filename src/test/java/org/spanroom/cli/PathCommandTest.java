@@ -185,7 +185,7 @@ class PathCommandTest {
         assertThat(way.get("length_m").asDouble()).isBetween(840.0, 870.0);
         assertThat(way.get("feasible_chance_pct").isNull()).isEqualTo(run.equals("unsimulated"));
         assertThat(way.get("cost_low_money").asDouble()).isPositive();
-        assertThat(json.get("files")).hasSize(3);
+        assertThat(json.get("files")).hasSize(4);
         assertThat(steps())
                 .hasSize(10)
                 .allSatisfy(row -> assertThat(row.get("way")).isEqualTo("1"));

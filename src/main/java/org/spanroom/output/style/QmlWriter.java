@@ -32,7 +32,7 @@ final class QmlWriter {
         });
     }
 
-    /** Writes how a layer is drawn and labeled, as a style and a project have it alike. */
+    /** Writes how a layer is drawn and labeled, for a style and for a project. */
     void look(MapStyle style) {
         List<StyleRule> rules = style.rules();
         xml.open("renderer-v2", "type", "RuleRenderer", "symbollevels", "1", "forceraster", "0", "enableorderby", "0");
