@@ -58,7 +58,7 @@ final class ReportPlaces {
             }
         }
         bySection.values().forEach(this::placeBeside);
-        return new ReportSections(tables.table(SectionColumns.NAME, copied, rows), lines, members);
+        return new ReportSections(tables.table(SectionColumns.NAME, copied, rows), lines, members, copied.rows().size());
     }
 
     /** Neighbors are in the order of their names, the middle one at 0; a line that is drawn the other way has its left on the other side. */
