@@ -15,7 +15,6 @@ import org.spanroom.output.folder.OutputFolder;
 import org.spanroom.output.geopackage.GeoPackageWriter;
 import org.spanroom.output.shapefile.OptionalShapefile;
 import org.spanroom.output.shapefile.ShapefileFiles;
-import org.spanroom.output.style.LayerStyles;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.Table;
 import org.spanroom.output.table.TableFile;
@@ -81,7 +80,7 @@ public final class ResultFiles implements AutoCloseable {
             files.add(file(format, table, entry.source().atLeast(spans)));
         }
         if (StyleFiles.areBeside(formats)) {
-            LayerStyles.find(table).ifPresent(style -> StyleFiles.write(folder, table, style, formats));
+            StyleFiles.write(folder, table, formats);
         }
         var section = new TableSection<>(table, options.frame(), files, settings.threads());
         sections.add(section);

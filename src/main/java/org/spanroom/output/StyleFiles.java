@@ -3,16 +3,13 @@ package org.spanroom.output;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.output.folder.OutputException;
 import org.spanroom.output.style.LayerStyle;
-import org.spanroom.output.table.Column;
+import org.spanroom.output.style.LayerStyles;
 import org.spanroom.output.table.Table;
 
 /**
@@ -22,9 +19,6 @@ import org.spanroom.output.table.Table;
 final class StyleFiles {
     private static final String SLD = ".sld";
     private static final String QML = ".qml";
-
-    /** Words that may be names of columns; parts of longer words are none. */
-    private static final Pattern WORD = Pattern.compile("(?<![\\w.-])[a-z][a-z0-9_]*(?![\\w-])");
 
     private StyleFiles() {}
 
@@ -38,26 +32,18 @@ final class StyleFiles {
     }
 
     /**
-     * Writes the style of a layer.
+     * Writes the style of a layer, if it has one.
      *
      * @param formats of the layer's files. One style serves them all: it has the columns' short names only where all that it is for is a
      *     Shapefile
      */
-    static void write(Path folder, Table<?> table, LayerStyle style, Set<OutputFormat> formats) {
+    static void write(Path folder, Table<?> table, Set<OutputFormat> formats) {
         boolean isShort = !formats.contains(OutputFormat.GEOJSON);
-        put(folder.resolve(table.name() + SLD), isShort ? withShortNames(style.sld(), table) : style.sld());
-        put(folder.resolve(table.name() + QML), isShort ? withShortNames(style.qml(), table) : style.qml());
-    }
-
-    /** Returns a style for a Shapefile of the table, whose columns have other names. */
-    static String withShortNames(String style, Table<?> table) {
-        Map<String, String> shortNames = new HashMap<>();
-        for (Column<?> column : table.columns()) {
-            shortNames.put(column.name(), column.shortName());
-        }
-        return WORD.matcher(style)
-                .replaceAll(word ->
-                        Matcher.quoteReplacement(shortNames.getOrDefault(word.group(), word.group())));
+        Optional<LayerStyle> style = isShort ? LayerStyles.findForShortNames(table) : LayerStyles.find(table);
+        style.ifPresent(found -> {
+            put(folder.resolve(table.name() + SLD), found.sld());
+            put(folder.resolve(table.name() + QML), found.qml());
+        });
     }
 
     private static void put(Path file, String text) {

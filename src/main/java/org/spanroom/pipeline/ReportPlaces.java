@@ -53,7 +53,8 @@ final class ReportPlaces {
                 rows.add(row);
             }
         }
-        return new ReportSections(tables.table(SectionColumns.NAME, copied, rows), lines, members);
+        return new ReportSections(
+                tables.table(SectionColumns.NAME, copied, rows), lines, members, copied.rows().size());
     }
 
     /** Puts the spans that have details into their packs and bands; they are the first rows. */

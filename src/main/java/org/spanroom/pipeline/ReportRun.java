@@ -193,7 +193,7 @@ public final class ReportRun {
         Map<String, Long> counts = new LinkedHashMap<>();
         counts.put("spans", spans.totals().spans());
         counts.put("ranked", spans.totals().ranked());
-        counts.put("sections", (long) sections.table().rows());
+        counts.put("sections", sections.all());
         counts.put("shownSpans", (long) spans.table().rows());
         return new ReportCore(
                 currency(),
