@@ -40,7 +40,8 @@ final class ReportDetailsTiming {
         long raw = 0;
         long packed = 0;
         for (int from = 0; from < found.details().size(); from += PACK) {
-            byte[] json = json(found.details().subList(from, Math.min(from + PACK, found.details().size())));
+            byte[] json = json(found.details()
+                    .subList(from, Math.min(from + PACK, found.details().size())));
             var zipped = new ByteArrayOutputStream();
             try (var zip = new GZIPOutputStream(zipped)) {
                 zip.write(json);
@@ -51,7 +52,9 @@ final class ReportDetailsTiming {
         System.out.printf("JSON %.2f MB, in packs of %d zipped %.2f MB%n", raw / 1e6, PACK, packed / 1e6);
         System.out.printf(
                 "drawings: %d, largest %d bytes, all %.2f MB%n",
-                found.details().stream().mapToInt(detail -> detail.drawings().size()).sum(),
+                found.details().stream()
+                        .mapToInt(detail -> detail.drawings().size())
+                        .sum(),
                 found.details().stream()
                         .flatMap(detail -> detail.drawings().stream())
                         .mapToInt(drawing -> drawing.svg().length())

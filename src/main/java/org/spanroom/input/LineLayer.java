@@ -78,7 +78,8 @@ public final class LineLayer {
         if (geometry.kind() != SourceGeometry.Kind.LINES) {
             throw new InputException(
                     file,
-                    "feature " + feature.number() + " is of type " + feature.geometryType() + ", but lines are expected",
+                    "feature " + feature.number() + " is of type " + feature.geometryType()
+                            + ", but lines are expected",
                     "Name a layer of center lines, or convert it to one.");
         }
         Object value = feature.values().isEmpty() ? null : feature.values().get(0);
@@ -96,8 +97,8 @@ public final class LineLayer {
             lonLat[2 * i] = places[dimension * i];
             lonLat[2 * i + 1] = places[dimension * i + 1];
             // also false for what is not a number
-            boolean isOnGlobe = Math.abs(lonLat[2 * i]) <= MOST_LONGITUDE_DEG
-                    && Math.abs(lonLat[2 * i + 1]) <= MOST_LATITUDE_DEG;
+            boolean isOnGlobe =
+                    Math.abs(lonLat[2 * i]) <= MOST_LONGITUDE_DEG && Math.abs(lonLat[2 * i + 1]) <= MOST_LATITUDE_DEG;
             if (!isOnGlobe) {
                 return Optional.empty();
             }
@@ -109,8 +110,7 @@ public final class LineLayer {
     private static ReferenceSystem crs(LayerHeader header) {
         String remedy = "Export it again with its reference system.";
         String definition = header.crsDefinition()
-                .orElseThrow(
-                        () -> new InputException(header.file(), "it does not state its reference system", remedy));
+                .orElseThrow(() -> new InputException(header.file(), "it does not state its reference system", remedy));
         try {
             return ReferenceSystem.parse(definition);
         } catch (IllegalArgumentException e) {

@@ -65,8 +65,8 @@ public final class RecordedLayer implements AutoCloseable {
     long readValues(List<String> columns, Consumer<RecordedRow> sink) {
         return source.read(
                 columns,
-                feature -> sink.accept(
-                        new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
+                feature ->
+                        sink.accept(new RecordedRow(feature.values(), Optional.empty(), Optional.empty(), List.of())));
     }
 
     private RecordedRow row(SourceFeature feature) {

@@ -73,9 +73,8 @@ public final class AboutFile {
     private static List<String> cautions(Map<String, ?> config) {
         var cautions = new ArrayList<>(List.of(PlanningCaution.TEXT));
         List<String> sources = sources(config.get(RATES)).toList();
-        long illustrative = sources.stream()
-                .filter(source -> source.contains(ILLUSTRATIVE))
-                .count();
+        long illustrative =
+                sources.stream().filter(source -> source.contains(ILLUSTRATIVE)).count();
         if (illustrative > 0) {
             cautions.add(String.format(
                     Locale.ROOT,
@@ -90,9 +89,7 @@ public final class AboutFile {
     private static Stream<String> sources(Object part) {
         if (part instanceof Map<?, ?> map) {
             Object own = map.get(SOURCE);
-            return own == null
-                    ? map.values().stream().flatMap(AboutFile::sources)
-                    : Stream.of(String.valueOf(own));
+            return own == null ? map.values().stream().flatMap(AboutFile::sources) : Stream.of(String.valueOf(own));
         }
         return part instanceof List<?> list ? list.stream().flatMap(AboutFile::sources) : Stream.of();
     }

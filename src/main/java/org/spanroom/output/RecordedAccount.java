@@ -80,7 +80,8 @@ public record RecordedAccount(
             var filter = new TreeMap<String, String>();
             root.path(RunJson.FILTER)
                     .properties()
-                    .forEach(asked -> filter.put(asked.getKey(), asked.getValue().asText()));
+                    .forEach(
+                            asked -> filter.put(asked.getKey(), asked.getValue().asText()));
             return new RecordedAccount(
                     root.path("started_at").asText(),
                     root.path("spans_ranked").asLong(),

@@ -140,8 +140,8 @@ public final class ResultFiles implements AutoCloseable {
                             // nothing is left to be done in order
                         })
                 .run();
-        geoPackage.ifPresent(written -> ProjectFile.write(
-                folder.resolve(OutputFolder.GEOPACKAGE), inGeoPackage, written.extent(), options));
+        geoPackage.ifPresent(written ->
+                ProjectFile.write(folder.resolve(OutputFolder.GEOPACKAGE), inGeoPackage, written.extent(), options));
     }
 
     /** Closes the files of a run that failed; what is in them is worthless. */

@@ -58,7 +58,19 @@ public record Results(
             ContentsAccount contents,
             List<SurveyStop> survey,
             RunRecord run) {
-        this(network, spans, money, sections, findings, fieldChecks, contents, survey, List.of(), run, List.of(), Selection.ALL);
+        this(
+                network,
+                spans,
+                money,
+                sections,
+                findings,
+                fieldChecks,
+                contents,
+                survey,
+                List.of(),
+                run,
+                List.of(),
+                Selection.ALL);
     }
 
     /** Returns the same run with some of its sections and field checks. */

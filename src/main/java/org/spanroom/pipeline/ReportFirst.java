@@ -34,8 +34,9 @@ final class ReportFirst {
         var first = new ArrayList<First>();
         int name = sections.table().place("section_id");
         for (int section = 0; section < sections.table().rows() && first.size() < SECTIONS; section++) {
-            List<Integer> ranked =
-                    sections.spans().get(section).stream().filter(this::isRanked).toList();
+            List<Integer> ranked = sections.spans().get(section).stream()
+                    .filter(this::isRanked)
+                    .toList();
             if (!ranked.isEmpty()) {
                 first.add(first(first.size() + 1, sections.table().text(section, name), ranked));
             }
@@ -65,8 +66,7 @@ final class ReportFirst {
     private String cost(List<Integer> rows) {
         double low = sum(rows, "recovery_low_money");
         return low > 0
-                ? words.money(
-                        new MoneyRange(low, sum(rows, "recovery_likely_money"), sum(rows, "recovery_high_money")))
+                ? words.money(new MoneyRange(low, sum(rows, "recovery_likely_money"), sum(rows, "recovery_high_money")))
                 : words.money(sum(rows, "recovery_money"));
     }
 

@@ -54,7 +54,10 @@ final class ReportPlaces {
             }
         }
         return new ReportSections(
-                tables.table(SectionColumns.NAME, copied, rows), lines, members, copied.rows().size());
+                tables.table(SectionColumns.NAME, copied, rows),
+                lines,
+                members,
+                copied.rows().size());
     }
 
     /** Puts the spans that have details into their packs and bands; they are the first rows. */

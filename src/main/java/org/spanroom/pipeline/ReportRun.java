@@ -146,7 +146,8 @@ public final class ReportRun {
     }
 
     private DetailSource.Details details(ReportSpansReader.Read spans) {
-        int most = Math.min(request.details(), (int) Math.min(Integer.MAX_VALUE, spans.totals().ranked()));
+        int most = Math.min(request.details(), (int)
+                Math.min(Integer.MAX_VALUE, spans.totals().ranked()));
         int shown = Math.min(most, spans.table().rows());
         if (shown == 0) {
             return DetailSource.Details.NONE;
@@ -161,8 +162,7 @@ public final class ReportRun {
         return found;
     }
 
-    private ReportCharts charts(
-            ReportSpansReader.Read spans, ReportUncertain uncertain, DetailSource.Details details) {
+    private ReportCharts charts(ReportSpansReader.Read spans, ReportUncertain uncertain, DetailSource.Details details) {
         var words = new ReportKeys(config);
         return new ReportCharts(
                 spans.totals().groupColumn(),
@@ -184,10 +184,7 @@ public final class ReportRun {
             ReportCharts charts) {
         progress.begin("find corridors", -1);
         ReportCorridors corridors = ReportCorridors.of(
-                NetworkReader.read(folder, Set.of()).network(),
-                ReportPlaces.rowBySection(sections),
-                currency(),
-                units);
+                NetworkReader.read(folder, Set.of()).network(), ReportPlaces.rowBySection(sections), currency(), units);
         progress.end(Counted.of(corridors.table().rows(), "corridor"));
         var layers = new ReportTables(folder, currency(), units);
         Map<String, Long> counts = new LinkedHashMap<>();
@@ -263,11 +260,6 @@ public final class ReportRun {
         long bytes = ReportPlace.size(request.output());
         progress.end(Counted.fixed(bytes / 1e6, 1) + " MB");
         return new ReportSummary(
-                request.output(),
-                spans.totals().spans(),
-                spans.table().rows(),
-                details.spans(),
-                bytes,
-                notes);
+                request.output(), spans.totals().spans(), spans.table().rows(), details.spans(), bytes, notes);
     }
 }

@@ -27,15 +27,13 @@ final class ReportSources {
             List<SpanDetail> pack = all.subList(from, Math.min(from + PACK, all.size()));
             List<Integer> rows =
                     IntStream.range(from, from + pack.size()).boxed().toList();
-            chunks.add(Chunk.of(
-                    "data-details-" + chunks.size(), json -> DetailJson.write(pack, rows, units, json)));
+            chunks.add(Chunk.of("data-details-" + chunks.size(), json -> DetailJson.write(pack, rows, units, json)));
         }
         return new DetailSource.Details(
                 all.size(),
                 chunks,
                 found.bands()
-                        .map(bands ->
-                                new DetailSource.Bands(bands.bandOfSpan(), bands.samples(), bands.shareRatio())),
+                        .map(bands -> new DetailSource.Bands(bands.bandOfSpan(), bands.samples(), bands.shareRatio())),
                 found.notes());
     }
 

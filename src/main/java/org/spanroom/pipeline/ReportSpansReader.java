@@ -171,7 +171,8 @@ final class ReportSpansReader {
     static Map<String, List<Integer>> rowsBySection(List<SectionKey> sections) {
         var rows = new HashMap<String, List<Integer>>();
         for (int row = 0; row < sections.size(); row++) {
-            rows.computeIfAbsent(sections.get(row).id(), none -> new ArrayList<>()).add(row);
+            rows.computeIfAbsent(sections.get(row).id(), none -> new ArrayList<>())
+                    .add(row);
         }
         return rows;
     }

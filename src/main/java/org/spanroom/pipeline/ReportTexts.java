@@ -46,16 +46,16 @@ final class ReportTexts {
                 "cable positions gained",
                 Counted.fixed(totals.positionsGained(), 0),
                 "if every candidate were recovered"));
-        figures.add(figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         figures.add(
-                figure("new build for the same", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+                figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
+        figures.add(figure(
+                "new build for the same", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return figures;
     }
 
     private Figure figure(String label, double atValuesMoney, Optional<MoneyRange> range) {
-        return range.map(found -> new Figure(
-                        label, words.money(found.likelyMoney()), "likely; " + words.spread(found)))
+        return range.map(found -> new Figure(label, words.money(found.likelyMoney()), "likely; " + words.spread(found)))
                 .orElse(new Figure(label, words.money(atValuesMoney), "with all rates at their values"));
     }
 
@@ -116,12 +116,11 @@ final class ReportTexts {
                 "A vault may be a permit-required confined space. The safety officer decides; local codes, the owner's"
                         + " rules and licensed practice govern."));
         account.rescoredFrom()
-                .ifPresent(from -> cautions.add(new Caution(
-                        "rescored", "Ranks are by another scoring of an earlier run, " + from + ".")));
+                .ifPresent(from -> cautions.add(
+                        new Caution("rescored", "Ranks are by another scoring of an earlier run, " + from + ".")));
         if (!account.filter().isEmpty()) {
             cautions.add(new Caution(
-                    "filter",
-                    "The run wrote layers of some spans only; this page has the spans of the whole run."));
+                    "filter", "The run wrote layers of some spans only; this page has the spans of the whole run."));
         }
         notes.forEach(note -> cautions.add(new Caution("note", note)));
         return cautions;

@@ -43,8 +43,8 @@ final class ReportValues {
     private static ScoringSettings evenly(ScoringSettings settings, List<String> without) {
         var even = new TreeMap<String, ScoringSettings.Criterion>();
         settings.criteria()
-                .forEach((key, criterion) -> even.put(
-                        key, new ScoringSettings.Criterion(without.contains(key) ? 0 : 1, criterion.curve())));
+                .forEach((key, criterion) ->
+                        even.put(key, new ScoringSettings.Criterion(without.contains(key) ? 0 : 1, criterion.curve())));
         return new ScoringSettings(
                 even,
                 settings.gates(),

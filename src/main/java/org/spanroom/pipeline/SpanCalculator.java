@@ -98,7 +98,8 @@ final class SpanCalculator {
     }
 
     private double[] scores(Assessment assessed, MoneyDraws drawn) {
-        return outlooks.map(all -> all.simulation().scores(all.of(assessed, drawn)).bySample())
+        return outlooks.map(
+                        all -> all.simulation().scores(all.of(assessed, drawn)).bySample())
                 .orElse(new double[0]);
     }
 
@@ -112,7 +113,11 @@ final class SpanCalculator {
         int out = assessed.pull().pulls().size();
         return IntStream.rangeClosed(1, out)
                 .mapToObj(turn -> pulls.trace(
-                        assessed.span(), assessed.bends(), out, turn, config.pull().judgedBy()))
+                        assessed.span(),
+                        assessed.bends(),
+                        out,
+                        turn,
+                        config.pull().judgedBy()))
                 .toList();
     }
 }

@@ -44,9 +44,8 @@ public final class StreetReader {
     public static List<Street> read(Path file, Optional<String> nameField) {
         List<LineLayer.Named> lines = LineLayer.read(
                 file,
-                fields -> nameField.isPresent()
-                        ? Optional.of(given(file, fields, nameField.get()))
-                        : findUsual(fields));
+                fields ->
+                        nameField.isPresent() ? Optional.of(given(file, fields, nameField.get())) : findUsual(fields));
         var byName = new TreeMap<String, List<Line>>(
                 Comparator.comparing(String::isEmpty).thenComparing(Comparator.naturalOrder()));
         for (LineLayer.Named line : lines) {

@@ -67,9 +67,8 @@ public final class ScoreBands {
 
     private static void demandSamples(double[] scores, int samples) {
         if (scores.length != samples || samples == 0) {
-            throw new IllegalArgumentException(
-                    "every span must have the same number of samples, at least 1; were " + samples + " and "
-                            + scores.length);
+            throw new IllegalArgumentException("every span must have the same number of samples, at least 1; were "
+                    + samples + " and " + scores.length);
         }
     }
 }

@@ -122,7 +122,9 @@ final class StreetNamer {
 
     private static DrawnLine middle(Leg leg) {
         return leg.course().hasCorners()
-                ? DrawnLine.of(new double[] {leg.from().x(), leg.from().y(), leg.to().x(), leg.to().y()})
+                ? DrawnLine.of(new double[] {
+                    leg.from().x(), leg.from().y(), leg.to().x(), leg.to().y()
+                })
                 : leg.trace();
     }
 }

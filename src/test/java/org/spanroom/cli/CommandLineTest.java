@@ -21,7 +21,8 @@ class CommandLineTest {
     Path folder;
 
     @ParameterizedTest(name = "spanroom {0} --help")
-    @ValueSource(strings = {"", "rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sample"})
+    @ValueSource(
+            strings = {"", "rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sample"})
     void helpFitsAnOldTerminalAndListsExitCodes(String command) {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 

@@ -44,12 +44,12 @@ class GeoPackagesInGdalTest {
 
     @Test
     void norInARunUnderAnotherScoring() {
-        Path rescored = made(
-                "rank-from", "spanroom.gpkg", "--from", run.toString(), "--scoring", "config/scoring.yaml");
+        Path rescored =
+                made("rank-from", "spanroom.gpkg", "--from", run.toString(), "--scoring", "config/scoring.yaml");
 
         GeoPackageValidator.demandNothingFound(rescored);
-        GeoPackageValidator.demandNothingFound(
-                made("compare", "moves.gpkg", run.toString(), rescored.getParent().toString()));
+        GeoPackageValidator.demandNothingFound(made(
+                "compare", "moves.gpkg", run.toString(), rescored.getParent().toString()));
     }
 
     @Test
@@ -58,17 +58,11 @@ class GeoPackagesInGdalTest {
                 folder.resolve("connections.csv"),
                 "name,from,to,cables,value,needed_by,must\na,V00,V23,2,1000000,,yes\n");
 
-        GeoPackageValidator.demandNothingFound(made(
-                "path", "path.gpkg", run.toString(), "--from", "V00", "--to", "V13", "--cables", "1"));
+        GeoPackageValidator.demandNothingFound(
+                made("path", "path.gpkg", run.toString(), "--from", "V00", "--to", "V13", "--cables", "1"));
         GeoPackageValidator.demandNothingFound(made("corridors", "corridors.gpkg", run.toString()));
         GeoPackageValidator.demandNothingFound(made(
-                "connect",
-                "connect.gpkg",
-                run.toString(),
-                "--connections",
-                table.toString(),
-                "--iterations",
-                "100"));
+                "connect", "connect.gpkg", run.toString(), "--connections", table.toString(), "--iterations", "100"));
         GeoPackageValidator.demandNothingFound(
                 made("program", "program.gpkg", run.toString(), "--skip", "curve,prices,draws"));
     }
@@ -78,7 +72,9 @@ class GeoPackagesInGdalTest {
     void withoutHeightsAllLayersAreFlat() {
         String layers = ExternalTool.named("ogrinfo").run("-so", "-al", run.resolve("spanroom.gpkg"));
 
-        assertThat(layers).contains("Geometry: Line String", "Geometry: Multi Polygon").doesNotContain("Geometry: 3D");
+        assertThat(layers)
+                .contains("Geometry: Line String", "Geometry: Multi Polygon")
+                .doesNotContain("Geometry: 3D");
     }
 
     @Test

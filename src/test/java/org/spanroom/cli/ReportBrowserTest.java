@@ -113,7 +113,10 @@ class ReportBrowserTest {
             CSVRecord span = spans.get(index);
             assertEquals(span.get("span_id"), shown.get("Span"));
             assertEquals(span.get("rank"), shown.get("Rank"));
-            assertEquals(Double.parseDouble(span.get("score_points")), Double.parseDouble(shown.get("Score (points)")), 0.005);
+            assertEquals(
+                    Double.parseDouble(span.get("score_points")),
+                    Double.parseDouble(shown.get("Score (points)")),
+                    0.005);
             assertEquals(Double.parseDouble(span.get("length_m")), Double.parseDouble(shown.get("Length (m)")), 0.005);
             assertEquals(span.get("positions_gained"), shown.get("Positions gained"));
         }
@@ -131,13 +134,14 @@ class ReportBrowserTest {
         assertTrue(card.contains(best.get("span_id")), card);
         assertTrue(card.contains(best.get("positions_gained")), card);
         assertTrue(card.contains("innerduct strength"), "the calculation tree has the limits");
-        browser.run("document.getElementById('card-body').querySelectorAll('.chart').forEach(chart => chart.scrollIntoView())");
-        browser.waitUntil("return document.querySelectorAll('#card-body .chart svg, #card-body .chart canvas').length > 0");
+        browser.run(
+                "document.getElementById('card-body').querySelectorAll('.chart').forEach(chart => chart.scrollIntoView())");
+        browser.waitUntil(
+                "return document.querySelectorAll('#card-body .chart svg, #card-body .chart canvas').length > 0");
 
         new Actions(browser.driver()).sendKeys(Keys.ESCAPE).perform();
         browser.waitUntil("return !document.getElementById('card').open");
-        assertEquals(
-                true, browser.run("return document.getElementById('grid').contains(document.activeElement)"));
+        assertEquals(true, browser.run("return document.getElementById('grid').contains(document.activeElement)"));
     }
 
     /** The page's own arithmetic against the program's, over all spans of the city. */
@@ -202,7 +206,8 @@ class ReportBrowserTest {
     private static Path waitForFile() throws IOException {
         for (int attempt = 0; attempt < 100; attempt++) {
             try (Stream<Path> files = Files.list(folder)) {
-                var found = files.filter(file -> file.toString().endsWith(".csv")).findFirst();
+                var found =
+                        files.filter(file -> file.toString().endsWith(".csv")).findFirst();
                 if (found.isPresent()) {
                     return found.get();
                 }
@@ -239,7 +244,8 @@ class ReportBrowserTest {
         browser.waitUntil("return document.getElementById('card').open");
 
         assertEquals(
-                spans.get(0).get("span_id"), browser.run("return Spanroom.spans.value(Spanroom.live.selected, 'span_id')"));
+                spans.get(0).get("span_id"),
+                browser.run("return Spanroom.spans.value(Spanroom.live.selected, 'span_id')"));
         assertTrue(element("#card-title").getText().contains(spans.get(0).get("span_id")));
         element("#card-close").click();
         browser.waitUntil("return !document.getElementById('card').open");

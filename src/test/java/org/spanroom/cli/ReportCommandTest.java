@@ -77,7 +77,10 @@ class ReportCommandTest {
         int compared = 0;
         for (String column : rows.get(0).getParser().getHeaderNames()) {
             List<JsonNode> cells = ReportData.column(spans, column);
-            String type = spans.get("columns").get(ReportData.keys(spans).indexOf(column)).get("type").asText();
+            String type = spans.get("columns")
+                    .get(ReportData.keys(spans).indexOf(column))
+                    .get("type")
+                    .asText();
             for (int row = 0; row < rows.size(); row++) {
                 assertEquals(value(rows.get(row).get(column), type), value(cells.get(row), type), column + " " + row);
                 compared++;
@@ -111,13 +114,14 @@ class ReportCommandTest {
     @Test
     void linesComeBackWithinATenthOfAMeter() throws IOException {
         Map<String, double[]> ends = new HashMap<>();
-        for (JsonNode feature : new ObjectMapper()
-                .readTree(Files.readString(geoJson()))
-                .get("features")) {
+        for (JsonNode feature :
+                new ObjectMapper().readTree(Files.readString(geoJson())).get("features")) {
             JsonNode line = feature.at("/geometry/coordinates");
             JsonNode last = line.get(line.size() - 1);
             ends.put(feature.at("/properties/span_id").asText(), new double[] {
-                line.get(0).get(0).asDouble(), line.get(0).get(1).asDouble(), last.get(0).asDouble(),
+                line.get(0).get(0).asDouble(),
+                line.get(0).get(1).asDouble(),
+                last.get(0).asDouble(),
                 last.get(1).asDouble()
             });
         }
@@ -172,8 +176,8 @@ class ReportCommandTest {
             for (JsonNode row : members) {
                 assertEquals(section, spans.get("section").get(row.asInt()).asInt());
                 int place = places.get(row.asInt()).asInt();
-                boolean turned =
-                        !starts.get(row.asInt()).equals(starts.get(members.get(0).asInt()));
+                boolean turned = !starts.get(row.asInt())
+                        .equals(starts.get(members.get(0).asInt()));
                 sides.merge(turned ? -place : place, 1, Integer::sum);
             }
             assertEquals(members.size(), sides.size(), rows.get(section).get("section_id"));
@@ -202,8 +206,9 @@ class ReportCommandTest {
                     "--output",
                     again.toString());
             assertEquals(ExitCode.OK, ranked.exitCode(), ranked.err());
-            JsonNode weights =
-                    new ObjectMapper().readTree(Files.readString(again.resolve("run.json"))).at("/config/scoring/criteria");
+            JsonNode weights = new ObjectMapper()
+                    .readTree(Files.readString(again.resolve("run.json")))
+                    .at("/config/scoring/criteria");
 
             List<String> expected = csv(again.resolve("spans.csv")).stream()
                     .filter(row -> !row.get("rank").isEmpty())
@@ -260,10 +265,12 @@ class ReportCommandTest {
         }
         var excluded = new TreeMap<String, Long>();
         core.at("/charts/exclusions")
-                .forEach(reason -> excluded.put(reason.get(0).asText(), reason.get(1).asLong()));
+                .forEach(reason ->
+                        excluded.put(reason.get(0).asText(), reason.get(1).asLong()));
         var expected = new TreeMap<String, Long>();
-        record.get("spans_excluded").properties().forEach(entry -> expected.put(
-                entry.getKey(), entry.getValue().asLong()));
+        record.get("spans_excluded")
+                .properties()
+                .forEach(entry -> expected.put(entry.getKey(), entry.getValue().asLong()));
         double likely = csv(run.resolve("spans.csv")).stream()
                 .filter(row -> !row.get("rank").isEmpty())
                 .count();
@@ -290,7 +297,8 @@ class ReportCommandTest {
         Matcher script = Pattern.compile("(?s)<script>(.*?)</script>").matcher(html);
         int scripts = 0;
         while (script.find()) {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(script.group(1).getBytes(StandardCharsets.UTF_8));
+            byte[] hash =
+                    MessageDigest.getInstance("SHA-256").digest(script.group(1).getBytes(StandardCharsets.UTF_8));
             String source = "'sha256-" + Base64.getEncoder().encodeToString(hash) + "'";
             assertTrue(policy.group(1).contains(source), "script " + scripts);
             scripts++;
@@ -300,9 +308,13 @@ class ReportCommandTest {
         assertTrue(policy.group(1).startsWith("default-src 'none'; script-src 'sha256-"));
         assertTrue(policy.group(1).endsWith("img-src data: blob:; base-uri 'none'; form-action 'none'"));
         String texts = new ReportData(page).texts();
-        assertFalse(Pattern.compile("(?i)(src|href)=\"(?!#|data:)").matcher(texts).find(), "a reference to elsewhere");
         assertFalse(
-                Pattern.compile("(?i)url\\((?!['\"]?data:)").matcher(styles(html)).find(), "an address in a style");
+                Pattern.compile("(?i)(src|href)=\"(?!#|data:)").matcher(texts).find(), "a reference to elsewhere");
+        assertFalse(
+                Pattern.compile("(?i)url\\((?!['\"]?data:)")
+                        .matcher(styles(html))
+                        .find(),
+                "an address in a style");
     }
 
     private static String styles(String html) {
@@ -338,7 +350,8 @@ class ReportCommandTest {
 
     @Test
     void aTileServerIsAllowedOnlyWhereTheUserNamesIt() throws IOException {
-        CommandRun made = report("tiles.html", "--tiles", "https://tiles.example.org:8443/{z}/{x}/{y}.png", "--details", "0");
+        CommandRun made =
+                report("tiles.html", "--tiles", "https://tiles.example.org:8443/{z}/{x}/{y}.png", "--details", "0");
         assertEquals(ExitCode.OK, made.exitCode(), made.err());
         String html = new ReportData(folder.resolve("tiles.html")).html();
 
@@ -369,7 +382,8 @@ class ReportCommandTest {
     @Test
     void whatIsNoRunOrNoProgramOfItIsRefused() throws IOException {
         CommandRun noRun = CommandRun.of("report", folder.resolve("nothing").toString());
-        CommandRun noProgram = report("p.html", "--program", folder.resolve("nothing").toString());
+        CommandRun noProgram =
+                report("p.html", "--program", folder.resolve("nothing").toString());
         Path other = Files.createDirectories(folder.resolve("program"));
         for (String table : List.of("totals", "curve", "program_connections")) {
             Files.writeString(other.resolve(table + ".csv"), "year\n");
@@ -395,8 +409,8 @@ class ReportCommandTest {
     void aRunInCsvOnlyHasAPageToo() throws IOException {
         Path csv = DemoRun.csv(Files.createDirectories(folder.resolve("csv-only")));
         Path made = folder.resolve("csv.html");
-        CommandRun report = CommandRun.of(
-                "report", csv.toString(), "--units", "us", "--details", "0", "--output", made.toString());
+        CommandRun report =
+                CommandRun.of("report", csv.toString(), "--units", "us", "--details", "0", "--output", made.toString());
         assertEquals(ExitCode.OK, report.exitCode(), report.err());
         JsonNode other = new ReportData(made).core();
 

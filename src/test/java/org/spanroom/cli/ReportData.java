@@ -71,8 +71,8 @@ final class ReportData {
             values.forEach(cells::add);
         } else {
             values.get("codes")
-                    .forEach(code -> cells.add(
-                            code.isNull() ? code : values.get("dict").get(code.asInt())));
+                    .forEach(code ->
+                            cells.add(code.isNull() ? code : values.get("dict").get(code.asInt())));
         }
         return cells;
     }

@@ -45,8 +45,7 @@ class ReportHostileTest {
                 folder.resolve("<b>run<").toString());
         assertEquals(ExitCode.OK, ranked.exitCode(), ranked.err());
         Path page = folder.resolve("page.html");
-        CommandRun made = CommandRun.of(
-                "report", folder.resolve("<b>run<").toString(), "--output", page.toString());
+        CommandRun made = CommandRun.of("report", folder.resolve("<b>run<").toString(), "--output", page.toString());
         assertEquals(ExitCode.OK, made.exitCode(), made.err());
         var data = new ReportData(page);
 
@@ -96,9 +95,10 @@ class ReportHostileTest {
         for (int i = 0; i < TEXTS.size(); i++) {
             String text = JSON.writeValueAsString(TEXTS.get(i));
             double lat = 40 + 0.002 * i;
-            ducts.add(("{\"type\":\"Feature\",\"properties\":{\"duct\":%s,\"bank\":%s,\"owner\":%s,\"street\":%s,\"n\":3,\"live\":\"live\",\"consent\":\"yes\",\"loose\":\"yes\"},"
-                            + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[-30,%s],[-29.999,%s]]}}")
-                    .formatted(text, text, text, text, lat, lat));
+            ducts.add(
+                    ("{\"type\":\"Feature\",\"properties\":{\"duct\":%s,\"bank\":%s,\"owner\":%s,\"street\":%s,\"n\":3,\"live\":\"live\",\"consent\":\"yes\",\"loose\":\"yes\"},"
+                                    + "\"geometry\":{\"type\":\"LineString\",\"coordinates\":[[-30,%s],[-29.999,%s]]}}")
+                            .formatted(text, text, text, text, lat, lat));
             for (String lon : List.of("-30", "-29.999")) {
                 String vault = JSON.writeValueAsString(TEXTS.get(i) + (lon.equals("-30") ? "/w" : "/e"));
                 vaults.add(

@@ -26,7 +26,6 @@ import org.spanroom.model.Line;
 import org.spanroom.output.geopackage.GeoPackageWriter;
 import org.spanroom.output.shapefile.ShapefileWriter;
 import org.spanroom.output.table.Decimals;
-import org.spanroom.output.table.GeometryKind;
 import org.spanroom.output.table.LayerOptions;
 import org.spanroom.output.table.RowWriter;
 import org.spanroom.output.table.Shape;
@@ -68,8 +67,7 @@ class FormatsInGdalTest {
                     true,
                     Stream.concat(
                                     RINGS.get(0).lines().stream(),
-                                    Stream.of(Line.ofXy(
-                                            -28.5, 40, -28.5, 40.1, -28.4, 40.1, -28.4, 40, -28.5, 40)))
+                                    Stream.of(Line.ofXy(-28.5, 40, -28.5, 40.1, -28.4, 40.1, -28.4, 40, -28.5, 40)))
                             .toList()),
             RINGS.get(0),
             Sample.EMPTY);
@@ -80,12 +78,11 @@ class FormatsInGdalTest {
     @ParameterizedTest(name = "{0} {1}")
     @MethodSource("formatsAndKinds")
     void everyRowComesBack(String format, Table<Sample> table) throws IOException, ParseException {
-        List<Sample> rows =
-                switch (table.geometry()) {
-                    case POLYGON -> RINGS;
-                    case MULTIPOLYGON -> AREAS;
-                    default -> ROWS;
-                };
+        List<Sample> rows = switch (table.geometry()) {
+            case POLYGON -> RINGS;
+            case MULTIPOLYGON -> AREAS;
+            default -> ROWS;
+        };
         Path file = write(format, table, rows, ReferenceSystem.crs84());
 
         List<CSVRecord> back = read(file);
@@ -154,7 +151,8 @@ class FormatsInGdalTest {
 
     static Stream<Arguments> formatsAndKinds() {
         return layerFormats()
-                .flatMap(format -> Stream.of(Sample.LINES, Sample.POINTS, Sample.MULTILINES, Sample.POLYGONS, Sample.MULTIPOLYGONS)
+                .flatMap(format -> Stream.of(
+                                Sample.LINES, Sample.POINTS, Sample.MULTILINES, Sample.POLYGONS, Sample.MULTIPOLYGONS)
                         .map(table -> Arguments.of(format, table)));
     }
 

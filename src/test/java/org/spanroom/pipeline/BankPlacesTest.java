@@ -35,8 +35,7 @@ class BankPlacesTest {
 
     @Test
     void ductsOfDifferentSectionsAreNotBesideEachOther() {
-        SectionGroups groups =
-                SectionGroups.of(2, 2, place -> SectionKey.of("", "D" + place, "V1", "V2"));
+        SectionGroups groups = SectionGroups.of(2, 2, place -> SectionKey.of("", "D" + place, "V1", "V2"));
 
         BankPlaces places = BankPlaces.of(groups, place -> "D" + place, place -> true);
 

@@ -115,7 +115,9 @@ class ReportDetailsTest {
         City city = new City();
         int ranked = city.ranked.countRanked();
         int samples = city.config.uncertainty().samples();
-        var tops = new TopScores(samples, Math.min(city.ranked.size() + 1, city.config.uncertainty().topCount()));
+        var tops = new TopScores(
+                samples,
+                Math.min(city.ranked.size() + 1, city.config.uncertainty().topCount()));
         List<double[]> scores = new ArrayList<>();
         for (int place = 0; place < ranked; place++) {
             scores.add(city.calculate(place).scoresBySample());
@@ -129,7 +131,8 @@ class ReportDetailsTest {
         }
         assertTrue(between > 5, between + " spans are at the top in some samples only");
         assertEquals(
-                ScoreBands.of(scores.subList(0, TOP)), of(ids, Optional.empty()).bands().orElseThrow());
+                ScoreBands.of(scores.subList(0, TOP)),
+                of(ids, Optional.empty()).bands().orElseThrow());
     }
 
     @Test
@@ -146,10 +149,16 @@ class ReportDetailsTest {
                 assertEquals(List.of(), found.details());
                 assertEquals(Optional.empty(), found.bands());
                 assertEquals(1, found.notes().size());
-                assertTrue(found.notes().get(0).contains("contents.csv"), found.notes().get(0));
+                assertTrue(
+                        found.notes().get(0).contains("contents.csv"),
+                        found.notes().get(0));
             }
-            assertTrue(changed.notes().get(0).contains("it has changed"), changed.notes().get(0));
-            assertTrue(missing.notes().get(0).contains("bring the file back"), missing.notes().get(0));
+            assertTrue(
+                    changed.notes().get(0).contains("it has changed"),
+                    changed.notes().get(0));
+            assertTrue(
+                    missing.notes().get(0).contains("bring the file back"),
+                    missing.notes().get(0));
         } finally {
             Files.write(contents, before);
         }
@@ -162,8 +171,7 @@ class ReportDetailsTest {
     private static String json(List<SpanDetail> details) throws IOException {
         var text = new StringWriter();
         try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
-            DetailJson.write(
-                    details, IntStream.range(0, details.size()).boxed().toList(), UnitSystem.US, generator);
+            DetailJson.write(details, IntStream.range(0, details.size()).boxed().toList(), UnitSystem.US, generator);
         }
         return text.toString();
     }

@@ -33,8 +33,8 @@ class ReportRunTest {
                     Optional.of(new DetailSource.Bands(List.of(1, 1, 2), 64, 1.0 / 3)),
                     List.of());
         };
-        DetailSource none = (of, ids, progress, units) -> new DetailSource.Details(
-                0, List.of(), Optional.empty(), List.of("contents.csv <is missing>"));
+        DetailSource none = (of, ids, progress, units) ->
+                new DetailSource.Details(0, List.of(), Optional.empty(), List.of("contents.csv <is missing>"));
         var street = new Street("Harbor \"Street\"", List.of(Line.ofXy(-122.4, 37.7, -122.39, 37.7)));
 
         ReportRun.ReportSummary with =

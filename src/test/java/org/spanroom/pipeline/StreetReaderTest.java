@@ -46,7 +46,9 @@ class StreetReaderTest {
         List<Street> streets = StreetReader.read(geoJson("name"), Optional.empty());
 
         assertEquals(List.of("Kelp Street", "Tern Lane", ""), names(streets));
-        assertEquals(List.of(AXES.get(0).lonLat(), AXES.get(3).lonLat()), streets.get(1).lonLat());
+        assertEquals(
+                List.of(AXES.get(0).lonLat(), AXES.get(3).lonLat()),
+                streets.get(1).lonLat());
         assertEquals(List.of(AXES.get(1).lonLat()), streets.get(2).lonLat());
     }
 
@@ -86,7 +88,8 @@ class StreetReaderTest {
         Path file = geoJson("called");
         Files.writeString(file, Files.readString(file).replace("\"called\"", "\"" + field + "\""));
 
-        assertEquals("Kelp Street", StreetReader.read(file, Optional.empty()).get(0).name());
+        assertEquals(
+                "Kelp Street", StreetReader.read(file, Optional.empty()).get(0).name());
     }
 
     @Test
@@ -94,9 +97,10 @@ class StreetReaderTest {
         Path file = geoJson("called");
 
         assertEquals(List.of(""), names(StreetReader.read(file, Optional.empty())));
-        assertEquals("Kelp Street", StreetReader.read(file, Optional.of("CALLED")).get(0).name());
-        InputException wrong =
-                assertThrows(InputException.class, () -> StreetReader.read(file, Optional.of("caled")));
+        assertEquals(
+                "Kelp Street",
+                StreetReader.read(file, Optional.of("CALLED")).get(0).name());
+        InputException wrong = assertThrows(InputException.class, () -> StreetReader.read(file, Optional.of("caled")));
         assertTrue(wrong.getMessage().contains("no field 'caled'"), wrong.getMessage());
         assertTrue(wrong.getMessage().contains("The nearest are: called"), wrong.getMessage());
     }
@@ -104,9 +108,7 @@ class StreetReaderTest {
     @Test
     void otherGeometriesRefuseTheFile() throws IOException {
         Path file = folder.resolve("areas.geojson");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 {"type":"FeatureCollection","features":[{"type":"Feature","properties":{"name":"Market"},"geometry":
                 {"type":"Polygon","coordinates":[[[-127.5,38.9],[-127.4,38.9],[-127.4,39],[-127.5,38.9]]]}}]}
                 """);

@@ -213,10 +213,14 @@ class GatesTest {
         Assessment assessed = one.assessed();
         SpanList spans = SpanList.of(List.of(assessed.span()));
 
-        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31)).among(spans).gates(assessed))
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 3, 31))
+                        .among(spans)
+                        .gates(assessed))
                 .extracting(GateAnswer::evidence)
                 .contains("embargo until 2027-03-31");
-        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1)).among(spans).gates(assessed))
+        assertThat(new Ranking(SHIPPED, room, LocalDate.of(2027, 4, 1))
+                        .among(spans)
+                        .gates(assessed))
                 .extracting(GateAnswer::evidence)
                 .contains("embargo until 2027-03-31, expired");
     }
@@ -442,9 +446,7 @@ class GatesTest {
     private static String evidence(Gate gate, Assessment one) {
         SpanList spans = SpanList.of(List.of(one.span()));
         return new Ranking(SHIPPED, ShippedConfig.get().room())
-                .among(spans)
-                .gates(one)
-                .stream()
+                .among(spans).gates(one).stream()
                         .filter(answer -> answer.gate().equals(gate.exclusion()))
                         .findFirst()
                         .orElseThrow()

@@ -12,8 +12,10 @@ class ScoreBandsTest {
     @Test
     void aSpanThatBeatsTheFirstInAThirdOfTheDrawsIsInItsBand() {
         // against the first: the second wins 1 of 3, the third none, so that it begins a band
-        List<double[]> scores = List.of(
-                new double[] {80, 80, 80}, new double[] {70, 70, 90}, new double[] {60, 60, 60}, new double[] {50, 50, 61});
+        List<double[]> scores =
+                List.of(new double[] {80, 80, 80}, new double[] {70, 70, 90}, new double[] {60, 60, 60}, new double[] {
+                    50, 50, 61
+                });
 
         assertEquals(List.of(1, 1, 2, 2), ScoreBands.of(scores).bandOfSpan());
     }
@@ -21,7 +23,8 @@ class ScoreBandsTest {
     @Test
     void itIsTheFirstOfTheBandThatCountsNotTheSpanAbove() {
         // the third beats the second in 1 of 3 draws, but the first in none
-        List<double[]> scores = List.of(new double[] {80, 80, 80}, new double[] {70, 70, 90}, new double[] {60, 75, 60});
+        List<double[]> scores =
+                List.of(new double[] {80, 80, 80}, new double[] {70, 70, 90}, new double[] {60, 75, 60});
 
         assertEquals(List.of(1, 1, 2), ScoreBands.of(scores).bandOfSpan());
     }
@@ -34,7 +37,8 @@ class ScoreBandsTest {
 
         assertEquals(2 / 6.0, ScoreBands.beatShareRatio(twice, first));
         assertEquals(1.5 / 6, ScoreBands.beatShareRatio(once, first));
-        assertEquals(List.of(1, 1, 2), ScoreBands.of(List.of(first, twice, once)).bandOfSpan());
+        assertEquals(
+                List.of(1, 1, 2), ScoreBands.of(List.of(first, twice, once)).bandOfSpan());
     }
 
     @Test
@@ -90,7 +94,9 @@ class ScoreBandsTest {
         for (int span = 0; span < spans; span++) {
             double middle = 40 - 2 * span;
             // whole numbers, so that there are ties
-            scores.add(random.ints(samples, -6, 7).mapToDouble(off -> Math.max(0, middle + off)).toArray());
+            scores.add(random.ints(samples, -6, 7)
+                    .mapToDouble(off -> Math.max(0, middle + off))
+                    .toArray());
         }
         return scores;
     }

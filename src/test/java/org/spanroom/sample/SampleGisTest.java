@@ -136,9 +136,8 @@ class SampleGisTest {
                         .toArray(Coordinate[]::new)))
                 .toArray(LineString[]::new));
         var near = new IndexedFacetDistance(axes);
-        List<Route> drawn = city.routes().stream()
-                .filter(route -> !route.parts().isEmpty())
-                .toList();
+        List<Route> drawn =
+                city.routes().stream().filter(route -> !route.parts().isEmpty()).toList();
         long beside = drawn.stream()
                 .filter(route -> near.isWithinDistance(factory.createPoint(route.first()), BESIDE_M))
                 .count();

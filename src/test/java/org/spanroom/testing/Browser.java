@@ -51,8 +51,7 @@ public final class Browser implements AutoCloseable {
                 "--hide-scrollbars",
                 "--force-prefers-reduced-motion",
                 "--window-size=" + widthPx + "," + heightPx);
-        options.setExperimentalOption(
-                "prefs", Map.of("download.default_directory", downloads.toString()));
+        options.setExperimentalOption("prefs", Map.of("download.default_directory", downloads.toString()));
         var logging = new LoggingPreferences();
         logging.enable(LogType.BROWSER, Level.ALL);
         logging.enable(LogType.PERFORMANCE, Level.ALL);
@@ -103,9 +102,8 @@ public final class Browser implements AutoCloseable {
                 .map(LogEntry::getMessage)
                 .filter(message -> message.contains("\"Network.requestWillBeSent\""))
                 .map(message -> message.replaceAll("(?s).*?\"documentURL\":\"[^\"]*\".*?\"url\":\"([^\"]*)\".*", "$1"))
-                .filter(url -> !url.equals(page.toUri().toString())
-                        && !url.startsWith("data:")
-                        && !url.startsWith("blob:"))
+                .filter(url ->
+                        !url.equals(page.toUri().toString()) && !url.startsWith("data:") && !url.startsWith("blob:"))
                 .toList();
     }
 

@@ -12,8 +12,7 @@ public final class GeoPackageValidator {
 
     /** Demands that it finds nothing in a file, with its further checks, and with warnings as errors. */
     public static void demandNothingFound(Path file) {
-        String found =
-                ExternalTool.pythonWith(MODULE).run("-m", MODULE, "--extra", "--warning-as-error", "-k", file);
+        String found = ExternalTool.pythonWith(MODULE).run("-m", MODULE, "--extra", "--warning-as-error", "-k", file);
         assertThat(found.strip()).as(file.toString()).isEmpty();
     }
 }

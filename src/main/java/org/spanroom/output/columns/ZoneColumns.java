@@ -123,13 +123,9 @@ public final class ZoneColumns {
 
     private static List<Column<ZoneUse>> source() {
         return List.of(
-                Column.text(
-                        "source", "source", "File, or file and layer, that the zone came from.", ZoneUse::source),
+                Column.text("source", "source", "File, or file and layer, that the zone came from.", ZoneUse::source),
                 Column.integer(
-                        "source_row",
-                        "source_row",
-                        "Number of its feature there, from 1.",
-                        zone(Zone::sourceRow)));
+                        "source_row", "source_row", "Number of its feature there, from 1.", zone(Zone::sourceRow)));
     }
 
     private static Function<ZoneUse, Object> zone(Function<Zone, Object> cell) {

@@ -111,13 +111,12 @@ final class ExplanationReader {
     /** Returns numbers of one unit: with the same decimals, unless they are exact. */
     private static List<String> alike(List<ExplanationItem> items, List<Figure> numbers) {
         boolean exact = numbers.stream().anyMatch(Figure::isExact);
-        int decimals = numbers.stream().mapToInt(ExplanationWords::decimals).min().orElse(0);
+        int decimals =
+                numbers.stream().mapToInt(ExplanationWords::decimals).min().orElse(0);
         return items.stream()
                 .map(item -> !(item.value() instanceof Figure number)
                         ? ""
-                        : exact
-                                ? ExplanationWords.figures(number)
-                                : ExplanationWords.fixed(number.value(), decimals))
+                        : exact ? ExplanationWords.figures(number) : ExplanationWords.fixed(number.value(), decimals))
                 .toList();
     }
 }

@@ -33,7 +33,8 @@ final class Svg {
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" font-family=\"sans-serif\" "
                         + "text-anchor=\"middle\" font-size=\"" + shared.sizePx() + "\" " + attributes(shared.pen())
                         + ">",
-                sizePx, sizePx);
+                sizePx,
+                sizePx);
         text.append("<title>").append(escaped(title)).append("</title>\n");
         line("<rect width=\"%s\" height=\"%s\" fill=\"#ffffff\" stroke=\"none\"/>", sizePx, sizePx);
     }

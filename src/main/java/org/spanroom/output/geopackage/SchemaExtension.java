@@ -78,8 +78,7 @@ final class SchemaExtension {
         }
     }
 
-    private static void add(PreparedStatement insert, String column, String alias, String meaning)
-            throws SQLException {
+    private static void add(PreparedStatement insert, String column, String alias, String meaning) throws SQLException {
         insert.setString(2, column);
         insert.setString(3, alias);
         insert.setString(4, alias.substring(0, 1).toUpperCase(Locale.ROOT) + alias.substring(1));

@@ -28,7 +28,8 @@ public record Chunk(String id, String base64) {
     /** Packs a value; the same value always gives the same letters. */
     public static Chunk of(String id, Content content) {
         var bytes = new ByteArrayOutputStream();
-        try (JsonGenerator json = JSON.createGenerator(new Packer(Base64.getEncoder().wrap(bytes)))) {
+        try (JsonGenerator json =
+                JSON.createGenerator(new Packer(Base64.getEncoder().wrap(bytes)))) {
             content.write(json);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);

@@ -35,7 +35,8 @@ public final class Frontier {
         List<Integer> byMoney = IntStream.range(0, points.size())
                 .boxed()
                 .filter(place -> points.get(place).positions() > 0)
-                .sorted(Comparator.comparingDouble((Integer place) -> points.get(place).money())
+                .sorted(Comparator.comparingDouble(
+                                (Integer place) -> points.get(place).money())
                         .thenComparingDouble(place -> -points.get(place).positions())
                         .thenComparing(Comparator.naturalOrder()))
                 .toList();
@@ -73,7 +74,8 @@ public final class Frontier {
         List<Point> best = IntStream.range(0, points.size())
                 .boxed()
                 .filter(place -> points.get(place).positions() > 0)
-                .sorted(Comparator.comparingDouble((Integer place) -> -points.get(place).ratio())
+                .sorted(Comparator.comparingDouble(
+                                (Integer place) -> -points.get(place).ratio())
                         .thenComparing(Comparator.naturalOrder()))
                 .map(points::get)
                 .toList();
@@ -98,7 +100,8 @@ public final class Frontier {
         Point last = points.get(corners.get(corners.size() - 1));
         boolean first = corners.size() == 1;
         double money = first ? 0 : points.get(corners.get(corners.size() - 2)).money();
-        double positions = first ? 0 : points.get(corners.get(corners.size() - 2)).positions();
+        double positions =
+                first ? 0 : points.get(corners.get(corners.size() - 2)).positions();
         return (last.positions() - positions) * (next.money() - money)
                 > (next.positions() - positions) * (last.money() - money);
     }

@@ -39,8 +39,7 @@ final class PageParts {
                 .lines()
                 .filter(name -> !name.isBlank())
                 .forEach(name -> own.append(text(name.strip())).append('\n'));
-        return List.of(
-                script(text(LEAFLET + ".js")), script(text(ECHARTS)), script(own.toString()));
+        return List.of(script(text(LEAFLET + ".js")), script(text(ECHARTS)), script(own.toString()));
     }
 
     /** Returns a script as it may stand in a page: without the name of a file that nothing can fetch. */

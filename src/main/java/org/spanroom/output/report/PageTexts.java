@@ -70,8 +70,7 @@ public record PageTexts(
     }
 
     /** One year of it. */
-    public record Year(
-            String year, String spans, String positions, String connections, String cost, String hours) {}
+    public record Year(String year, String spans, String positions, String connections, String cost, String hours) {}
 
     /** One line of the record of the run. */
     public record Entry(String label, String text) {}

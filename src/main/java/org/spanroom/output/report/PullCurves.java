@@ -60,8 +60,7 @@ final class PullCurves {
 
     private static double allowedN(PullProfile profile, PullTrace.Way way, SpanExplanation explained) {
         return profile.findLimit(way)
-                .map(limit ->
-                        profile.steadyN(limit, way, explained.pulling().breakawayRatio()))
+                .map(limit -> profile.steadyN(limit, way, explained.pulling().breakawayRatio()))
                 .orElse(Double.NaN);
     }
 }

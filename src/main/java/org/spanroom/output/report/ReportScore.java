@@ -61,7 +61,8 @@ public record ReportScore(List<Criterion> criteria) {
 
     /** Every bit of a value counts: the order of equal scores is that of ids, here and in the page. */
     private static String base64(double[] valueRatios) {
-        ByteBuffer bytes = ByteBuffer.allocate(valueRatios.length * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer bytes =
+                ByteBuffer.allocate(valueRatios.length * Double.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         for (double ratio : valueRatios) {
             bytes.putDouble(ratio);
         }

@@ -14,8 +14,7 @@ import org.spanroom.model.Line;
  * @param spans rows of the spans of each, the best first
  * @param all how many sections the run has
  */
-public record ReportSections(
-        PayloadTable<?> table, List<Optional<Line>> lonLat, List<List<Integer>> spans, long all) {
+public record ReportSections(PayloadTable<?> table, List<Optional<Line>> lonLat, List<List<Integer>> spans, long all) {
     public ReportSections {
         lonLat = List.copyOf(lonLat);
         spans = spans.stream().map(List::copyOf).toList();

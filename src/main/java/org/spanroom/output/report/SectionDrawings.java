@@ -26,7 +26,8 @@ final class SectionDrawings {
         Optional<PullChoice> proposed = room.proposal();
         proposed.ifPresent(choice -> drawings.add(drawing(label(choice) + " (proposed)", choice.after())));
         section.choices().stream()
-                .filter(choice -> choice.allowed() && proposed.filter(choice::equals).isEmpty())
+                .filter(choice ->
+                        choice.allowed() && proposed.filter(choice::equals).isEmpty())
                 .filter(choice -> choice.isRecovery() || choice.newCables() > 0)
                 .forEach(choice -> drawings.add(drawing(label(choice), choice.after())));
         return drawings;

@@ -13,11 +13,7 @@ import org.spanroom.output.explain.ExplanationSection;
  * @param money the account line by line
  */
 public record SpanDetail(
-        String spanId,
-        ExplanationSection tree,
-        List<Drawing> drawings,
-        List<PullCurve> pulls,
-        List<MoneyLine> money) {
+        String spanId, ExplanationSection tree, List<Drawing> drawings, List<PullCurve> pulls, List<MoneyLine> money) {
     public SpanDetail {
         drawings = List.copyOf(drawings);
         pulls = List.copyOf(pulls);

@@ -28,8 +28,8 @@ public final class LayerStyles {
 
     private static Optional<LayerStyle> style(Table<?> table, UnaryOperator<String> names) {
         return look(table)
-                .map(look -> new LayerStyle(
-                        SldWriter.document(table.name(), look, names), QmlWriter.document(look, names)));
+                .map(look ->
+                        new LayerStyle(SldWriter.document(table.name(), look, names), QmlWriter.document(look, names)));
     }
 
     /** Finds how a layer looks, in no language yet. */
@@ -42,9 +42,10 @@ public final class LayerStyles {
         return Optional.ofNullable(
                 switch (table.name()) {
                     case "spans" -> RankLooks.spans(geometry, columns);
-                    case "sections" -> columns.contains("best_rank")
-                            ? RankLooks.sections(geometry)
-                            : ProgramLooks.actions("Sections by what serves a cable", geometry);
+                    case "sections" ->
+                        columns.contains("best_rank")
+                                ? RankLooks.sections(geometry)
+                                : ProgramLooks.actions("Sections by what serves a cable", geometry);
                     case "vaults" -> PlaceLooks.vaults();
                     case "bends" -> PlaceLooks.bends();
                     case "permits" -> PlaceLooks.permits(geometry);

@@ -42,7 +42,10 @@ final class PlaceLooks {
                 "Vaults to open first",
                 GeometryKind.POINT,
                 List.of(StyleRule.of(
-                        first.label(), new Condition.Always(), 0, new Marker(Form.STAR, first.lightHex(), OUTLINE_HEX, 4, 0.3))),
+                        first.label(),
+                        new Condition.Always(),
+                        0,
+                        new Marker(Form.STAR, first.lightHex(), OUTLINE_HEX, 4, 0.3))),
                 List.of(label("visit", ScaleRange.upTo(CITY), 8.5, 8)));
     }
 
@@ -128,11 +131,13 @@ final class PlaceLooks {
                         new Marker(Form.SQUARE, check.lightHex(), OUTLINE_HEX, 3, 0.35)))
                 .toList();
         return new MapStyle(
-                "What to measure first", GeometryKind.POINT, rules, List.of(label("rank", ScaleRange.upTo(DISTRICT), 8, 8)));
+                "What to measure first",
+                GeometryKind.POINT,
+                rules,
+                List.of(label("rank", ScaleRange.upTo(DISTRICT), 8, 8)));
     }
 
     private static LabelRule label(String column, ScaleRange scales, double sizePt, int priority) {
-        return new LabelRule(
-                column, new Condition.Always(), scales, sizePt, false, priority, Optional.empty());
+        return new LabelRule(column, new Condition.Always(), scales, sizePt, false, priority, Optional.empty());
     }
 }

@@ -20,10 +20,7 @@ final class ProgramLooks {
     /** Returns the look of spans of the program, by year. */
     static MapStyle program(GeometryKind geometry) {
         return new MapStyle(
-                "Program by year",
-                geometry,
-                years(false),
-                List.of(label("week", ScaleRange.upTo(STREET), 8, 5)));
+                "Program by year", geometry, years(false), List.of(label("week", ScaleRange.upTo(STREET), 8, 5)));
     }
 
     /** Returns the look of sections in which the program builds, by year. */
@@ -68,7 +65,10 @@ final class ProgramLooks {
                 "Reserve",
                 geometry,
                 List.of(StyleRule.of(
-                        "In reserve", new Condition.Always(), 0, Stroke.of(next.lightHex(), 0.7).dashed(0.8, 0.8))),
+                        "In reserve",
+                        new Condition.Always(),
+                        0,
+                        Stroke.of(next.lightHex(), 0.7).dashed(0.8, 0.8))),
                 List.of(label("place", ScaleRange.upTo(DISTRICT), 8, 5)));
     }
 
@@ -115,7 +115,8 @@ final class ProgramLooks {
 
     static MapStyle connections(GeometryKind geometry) {
         List<StyleRule> rules = List.of(
-                served(Palette.connections().get(1), true), served(Palette.connections().get(0), false));
+                served(Palette.connections().get(1), true),
+                served(Palette.connections().get(0), false));
         return new MapStyle("Connections", geometry, rules, List.of(label("name", ScaleRange.upTo(CITY), 8, 7)));
     }
 
@@ -126,7 +127,6 @@ final class ProgramLooks {
     }
 
     private static LabelRule label(String column, ScaleRange scales, double sizePt, int priority) {
-        return new LabelRule(
-                column, new Condition.Always(), scales, sizePt, true, priority, Optional.empty());
+        return new LabelRule(column, new Condition.Always(), scales, sizePt, true, priority, Optional.empty());
     }
 }

@@ -46,8 +46,8 @@ final class QgisWords {
 
     /** Returns by how many millimeters a line is moved aside. */
     static String offset(Symbol.Side side, UnaryOperator<String> names) {
-        return "CASE WHEN @map_scale <= " + side.scales().farthest() + " THEN coalesce("
-                + column(side.column(), names) + ", 0) * " + number(side.stepMm()) + " ELSE 0 END";
+        return "CASE WHEN @map_scale <= " + side.scales().farthest() + " THEN coalesce(" + column(side.column(), names)
+                + ", 0) * " + number(side.stepMm()) + " ELSE 0 END";
     }
 
     /** Returns a color as red, green, blue and opacity. */

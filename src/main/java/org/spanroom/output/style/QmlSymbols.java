@@ -27,12 +27,11 @@ final class QmlSymbols {
      * @param number by which the rule knows it
      */
     void symbol(int number, StyleRule rule, GeometryKind geometry) {
-        String type =
-                switch (geometry) {
-                    case POINT -> "marker";
-                    case LINE, MULTILINE -> "line";
-                    default -> "fill";
-                };
+        String type = switch (geometry) {
+            case POINT -> "marker";
+            case LINE, MULTILINE -> "line";
+            default -> "fill";
+        };
         open(Integer.toString(number), type);
         for (int place = 0; place < rule.symbols().size(); place++) {
             layer(rule.symbols().get(place), rule.level(), "@" + number + "@" + place);
@@ -50,7 +49,12 @@ final class QmlSymbols {
         } else if (symbol instanceof Symbol.Marker marker) {
             layer("SimpleMarker", level, marker(marker), Map.of(), Optional.empty());
         } else if (symbol instanceof Symbol.MiddleMark mark) {
-            layer("MarkerLine", level, middle(), offset(mark.side()), Optional.of(new Inner(inner, "marker", mark.marker())));
+            layer(
+                    "MarkerLine",
+                    level,
+                    middle(),
+                    offset(mark.side()),
+                    Optional.of(new Inner(inner, "marker", mark.marker())));
         } else if (symbol instanceof Symbol.Hatch hatch) {
             var lines = Symbol.Stroke.of(hatch.hex(), hatch.widthMm() / 2);
             layer("LinePatternFill", level, pattern(hatch), Map.of(), Optional.of(new Inner(inner, "line", lines)));

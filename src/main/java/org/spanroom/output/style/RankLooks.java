@@ -61,8 +61,7 @@ final class RankLooks {
                 label("best_rank", 0, 0, ScaleRange.ALL, 9, 10, Optional.empty()),
                 label("best_rank", 1, 1, ScaleRange.upTo(QUARTER), 8, 7, Optional.empty()),
                 label("best_rank", 2, 2, ScaleRange.upTo(STREET), 7.5, 4, Optional.empty()));
-        return new MapStyle(
-                "Sections by their best span", geometry, classes("best_rank", Optional.empty()), labels);
+        return new MapStyle("Sections by their best span", geometry, classes("best_rank", Optional.empty()), labels);
     }
 
     /** Returns the look of spans whose rank changed from one run to another. */

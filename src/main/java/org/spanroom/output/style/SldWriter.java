@@ -94,8 +94,7 @@ final class SldWriter {
             xml.text("ogc:Literal", compare.value().toString());
             xml.close();
         } else if (condition instanceof Condition.Empty empty) {
-            xml.element(
-                    "ogc:PropertyIsNull", () -> xml.text("ogc:PropertyName", names.apply(empty.column())));
+            xml.element("ogc:PropertyIsNull", () -> xml.text("ogc:PropertyName", names.apply(empty.column())));
         } else if (condition instanceof Condition.And and) {
             all("ogc:And", and.parts());
         } else if (condition instanceof Condition.Or or) {
@@ -116,8 +115,7 @@ final class SldWriter {
         if (symbol instanceof Symbol.Stroke stroke) {
             xml.element("LineSymbolizer", () -> xml.element("Stroke", () -> stroke(stroke)));
         } else if (symbol instanceof Symbol.MiddleMark mark) {
-            xml.element(
-                    "PointSymbolizer", () -> xml.element("Graphic", () -> graphic(mark.marker())));
+            xml.element("PointSymbolizer", () -> xml.element("Graphic", () -> graphic(mark.marker())));
         } else if (symbol instanceof Symbol.Marker marker) {
             xml.element("PointSymbolizer", () -> xml.element("Graphic", () -> graphic(marker)));
         } else if (symbol instanceof Symbol.Hatch hatch) {
@@ -136,8 +134,7 @@ final class SldWriter {
         parameter("stroke-width", pixels(stroke.widthMm()));
         parameter("stroke-linejoin", "round");
         stroke.dash()
-                .ifPresent(dash ->
-                        parameter("stroke-dasharray", pixels(dash.dashMm()) + " " + pixels(dash.gapMm())));
+                .ifPresent(dash -> parameter("stroke-dasharray", pixels(dash.dashMm()) + " " + pixels(dash.gapMm())));
     }
 
     private void graphic(Symbol.Marker marker) {
@@ -175,16 +172,17 @@ final class SldWriter {
     private void placement(MapStyle style) {
         switch (style.geometry()) {
             case LINE, MULTILINE -> xml.element("LinePlacement", () -> xml.text("PerpendicularOffset", "0"));
-            default -> xml.element("PointPlacement", () -> {
-                xml.element("AnchorPoint", () -> {
-                    xml.text("AnchorPointX", "0");
-                    xml.text("AnchorPointY", "0.5");
+            default ->
+                xml.element("PointPlacement", () -> {
+                    xml.element("AnchorPoint", () -> {
+                        xml.text("AnchorPointX", "0");
+                        xml.text("AnchorPointY", "0.5");
+                    });
+                    xml.element("Displacement", () -> {
+                        xml.text("DisplacementX", "6");
+                        xml.text("DisplacementY", "0");
+                    });
                 });
-                xml.element("Displacement", () -> {
-                    xml.text("DisplacementX", "6");
-                    xml.text("DisplacementY", "0");
-                });
-            });
         }
     }
 

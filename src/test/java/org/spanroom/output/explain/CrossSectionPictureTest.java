@@ -28,9 +28,7 @@ class CrossSectionPictureTest {
         Document drawing = parse(CrossSectionPicture.draw("now", packing(List.of(INNERDUCT, CABLE_IN_IT))));
 
         // the bore of 100 mm is 360 pixels wide about (188, 188), inside a line of 5
-        assertEquals(
-                List.of("188 188 183", "188 296 72", "188 296 61", "188 332 25"),
-                circles(drawing));
+        assertEquals(List.of("188 188 183", "188 296 72", "188 296 61", "188 332 25"), circles(drawing));
         assertEquals("0 0 376 376", drawing.getDocumentElement().getAttribute("viewBox"));
     }
 
@@ -54,7 +52,8 @@ class CrossSectionPictureTest {
             cells.add(new PlacedCircle(Kind.NEW_CABLE, i % 3 * 17 - 17, i / 3 * 17 - 17, 16, 15, -1, 1 + i / 3));
         }
 
-        int bytes = CrossSectionPicture.draw("3 of 3 out, 9 positions (proposed)", packing(cells)).length();
+        int bytes = CrossSectionPicture.draw("3 of 3 out, 9 positions (proposed)", packing(cells))
+                .length();
 
         assertTrue(bytes < 2600, bytes + " bytes");
     }
@@ -74,8 +73,7 @@ class CrossSectionPictureTest {
     }
 
     private static Packing packing(List<PlacedCircle> circles) {
-        return new Packing(
-                PackingOutcome.FITS, 1, "", 0, Optional.of(new Arrangement(BoreShape.ROUND, 100, circles)));
+        return new Packing(PackingOutcome.FITS, 1, "", 0, Optional.of(new Arrangement(BoreShape.ROUND, 100, circles)));
     }
 
     private static Document parse(String drawing) throws Exception {

@@ -40,11 +40,10 @@ class SelfExplainingGeoPackageTest {
         }
         assertThat(query(file, "SELECT count(*) FROM gpkg_data_columns WHERE coalesce(name, title, description) = ''"))
                 .containsExactly("0");
-        assertThat(
-                        query(
-                                file,
-                                "SELECT name || '|' || title || '|' || description FROM gpkg_data_columns"
-                                        + " WHERE table_name = 'routes' AND column_name = 'length_m'"))
+        assertThat(query(
+                        file,
+                        "SELECT name || '|' || title || '|' || description FROM gpkg_data_columns"
+                                + " WHERE table_name = 'routes' AND column_name = 'length_m'"))
                 .containsExactly("length, m|Length, m|How long.");
     }
 
@@ -52,11 +51,10 @@ class SelfExplainingGeoPackageTest {
     void bothExtensionsAreRegisteredForTheirTables() throws SQLException {
         Path file = write("registered", LayerOptions.lonLat(Sample.WRITTEN).about(ABOUT));
 
-        assertThat(
-                        query(
-                                file,
-                                "SELECT table_name || ' ' || extension_name || ' ' || scope FROM gpkg_extensions"
-                                        + " WHERE column_name IS NULL"))
+        assertThat(query(
+                        file,
+                        "SELECT table_name || ' ' || extension_name || ' ' || scope FROM gpkg_extensions"
+                                + " WHERE column_name IS NULL"))
                 .containsExactly(
                         "gpkg_data_columns gpkg_schema read-write",
                         "gpkg_data_column_constraints gpkg_schema read-write",
@@ -79,11 +77,10 @@ class SelfExplainingGeoPackageTest {
     void aFileThatIsToLookLikeAnOwnersSaysNothing() throws SQLException {
         Path file = write("bare", LayerOptions.lonLat(Sample.WRITTEN));
 
-        assertThat(
-                        query(
-                                file,
-                                "SELECT name FROM sqlite_master WHERE name LIKE 'gpkg_data%' OR name LIKE 'gpkg_meta%'"
-                                        + " OR name = 'layer_styles'"))
+        assertThat(query(
+                        file,
+                        "SELECT name FROM sqlite_master WHERE name LIKE 'gpkg_data%' OR name LIKE 'gpkg_meta%'"
+                                + " OR name = 'layer_styles'"))
                 .isEmpty();
     }
 
@@ -104,12 +101,11 @@ class SelfExplainingGeoPackageTest {
             StyleTable.write(connection, styles, Sample.WRITTEN);
         }
 
-        assertThat(
-                        query(
-                                file,
-                                "SELECT styleQML || styleSLD || styleName || update_time FROM layer_styles WHERE f_table_catalog = ''"
-                                        + " AND f_table_schema = '' AND f_table_name = 'routes'"
-                                        + " AND f_geometry_column = 'geom' AND useAsDefault"))
+        assertThat(query(
+                        file,
+                        "SELECT styleQML || styleSLD || styleName || update_time FROM layer_styles WHERE f_table_catalog = ''"
+                                + " AND f_table_schema = '' AND f_table_name = 'routes'"
+                                + " AND f_geometry_column = 'geom' AND useAsDefault"))
                 .containsExactly("<qml/><sld/>default2026-05-04T03:02:01.987Z");
         assertThat(query(file, "SELECT data_type FROM gpkg_contents WHERE table_name = 'layer_styles'"))
                 .containsExactly("attributes");
@@ -120,8 +116,8 @@ class SelfExplainingGeoPackageTest {
     void theStandardsValidatorFindsNothing() {
         GeoPackageValidator.demandNothingFound(
                 write("degrees", LayerOptions.lonLat(Sample.WRITTEN).about(ABOUT)));
-        GeoPackageValidator.demandNothingFound(write(
-                "meters", new LayerOptions(ReferenceSystem.parse("EPSG:32626"), Sample.WRITTEN).about(ABOUT)));
+        GeoPackageValidator.demandNothingFound(
+                write("meters", new LayerOptions(ReferenceSystem.parse("EPSG:32626"), Sample.WRITTEN).about(ABOUT)));
     }
 
     /** Lines of which some have heights, points, polygons of several parts, and a table. */

@@ -41,7 +41,10 @@ class DetailJsonTest {
     }
 
     private static List<String> sorted(String words) {
-        return Stream.of(words.split("\\s+")).filter(word -> !word.isEmpty()).sorted().toList();
+        return Stream.of(words.split("\\s+"))
+                .filter(word -> !word.isEmpty())
+                .sorted()
+                .toList();
     }
 
     /** The first of an array says what it is and is no word. */
@@ -104,13 +107,15 @@ class DetailJsonTest {
     /** A limit is used as far at the pulling end as the force there uses the steady tension that is shown as allowed. */
     @Test
     void allowedTensionsAreThoseThatUseUpALimit() {
-        List<SpanDetail.PullCurve> curves = SpanDetails.of(explained, UnitSystem.METRIC).pulls();
+        List<SpanDetail.PullCurve> curves =
+                SpanDetails.of(explained, UnitSystem.METRIC).pulls();
         PullTrace trace = explained.traces().get(0);
 
         for (int i = 0; i < 2; i++) {
             PullTrace.Way way = i == 0 ? trace.fromA() : trace.fromB();
             SpanDetail.PullCurve curve = curves.get(i);
-            double most = curve.pullN().stream().mapToDouble(force -> force).max().orElseThrow();
+            double most =
+                    curve.pullN().stream().mapToDouble(force -> force).max().orElseThrow();
             double used = way.limits().stream()
                     .filter(limit -> limit.kind().name().equals("INNERDUCT_STRENGTH")
                             || limit.kind().name().equals("MACHINE_PULL"))
@@ -124,7 +129,14 @@ class DetailJsonTest {
     @Test
     void numbersWithoutAValueAreNull() throws IOException {
         var curve = new SpanDetail.PullCurve(
-                "I\u202e1", "V1", true, List.of(0.0, 10.0), List.of(0.0, 444.82216), List.of(5.0, 0.0), 1000, Double.NaN);
+                "I\u202e1",
+                "V1",
+                true,
+                List.of(0.0, 10.0),
+                List.of(0.0, 444.82216),
+                List.of(5.0, 0.0),
+                1000,
+                Double.NaN);
         var detail = new SpanDetail("S", Explanation.of(explained), List.of(), List.of(curve), List.of());
 
         JsonNode pull = json(List.of(detail), List.of(7), UnitSystem.US).get(0);
@@ -141,8 +153,7 @@ class DetailJsonTest {
     void aRowIsNeededForEachDetail() {
         SpanDetail detail = SpanDetails.of(explained, UnitSystem.METRIC);
 
-        assertThrows(
-                IllegalArgumentException.class, () -> json(List.of(detail), List.of(), UnitSystem.METRIC));
+        assertThrows(IllegalArgumentException.class, () -> json(List.of(detail), List.of(), UnitSystem.METRIC));
     }
 
     private JsonNode json(UnitSystem units) throws IOException {

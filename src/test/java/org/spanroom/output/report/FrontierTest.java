@@ -24,10 +24,15 @@ class FrontierTest {
                 new Frontier.Point(40, 13.5, 5),
                 new Frontier.Point(5, 0, 6));
 
-        // From the origin the second has 0.6 for 1; 13 is on no line above; then (60 - 20) gains 4, more than (30 - 20) gains 1 at 0.1.
-        assertEquals(List.of(1, 2, 3), Frontier.hull(List.of(
-                new Frontier.Point(10, 5, 0), new Frontier.Point(20, 12, 1), new Frontier.Point(30, 14, 2),
-                new Frontier.Point(60, 16, 3))));
+        // From the origin the second has 0.6 for 1; 13 is on no line above; then (60 - 20) gains 4, more than (30 - 20)
+        // gains 1 at 0.1.
+        assertEquals(
+                List.of(1, 2, 3),
+                Frontier.hull(List.of(
+                        new Frontier.Point(10, 5, 0),
+                        new Frontier.Point(20, 12, 1),
+                        new Frontier.Point(30, 14, 2),
+                        new Frontier.Point(60, 16, 3))));
         assertEquals(List.of(1, 3), Frontier.hull(points));
         assertEquals(List.of(), Frontier.hull(List.of(new Frontier.Point(5, 0, 0))));
     }
@@ -57,7 +62,8 @@ class FrontierTest {
                 corners.add(i);
             }
         }
-        corners.sort((one, other) -> Double.compare(points.get(one).money(), points.get(other).money()));
+        corners.sort((one, other) ->
+                Double.compare(points.get(one).money(), points.get(other).money()));
 
         assertEquals(corners, Frontier.hull(points));
     }
@@ -86,7 +92,8 @@ class FrontierTest {
             for (Frontier.Point right : others) {
                 if (left.money() < tried.money() && right.money() > tried.money()) {
                     double share = (tried.money() - left.money()) / (right.money() - left.money());
-                    if (left.positions() + share * (right.positions() - left.positions()) >= tried.positions() - 1e-12) {
+                    if (left.positions() + share * (right.positions() - left.positions())
+                            >= tried.positions() - 1e-12) {
                         return false;
                     }
                 }
@@ -120,6 +127,7 @@ class FrontierTest {
         assertTrue(Frontier.cumulative(points, 3).size() <= 3);
         assertEquals(
                 bought.get(bought.size() - 1),
-                Frontier.cumulative(points, 2).get(Frontier.cumulative(points, 2).size() - 1));
+                Frontier.cumulative(points, 2)
+                        .get(Frontier.cumulative(points, 2).size() - 1));
     }
 }

@@ -31,8 +31,8 @@ class SpanDetailsTest {
                 ShippedConfig.get().vaultKinds(),
                 ShippedConfig.get().room().demandPositions());
         Assessment assessed = plain.assessment();
-        List<EffortLine> lines = assessor.lines(
-                assessor.quantities(assessed.span(), assessed.room(), assessed.pull(), Permits.NONE));
+        List<EffortLine> lines =
+                assessor.lines(assessor.quantities(assessed.span(), assessed.room(), assessed.pull(), Permits.NONE));
         return new SpanExplanation(
                 plain.ranked(), plain.recorded(), plain.pulling(), plain.traces(), lines, "crowns", List.of());
     }
@@ -44,13 +44,18 @@ class SpanDetailsTest {
 
         assertEquals("now", drawings.get(0).label());
         PullChoice proposed = room.proposal().orElseThrow();
-        assertTrue(drawings.get(1).label().startsWith(proposed.words()), drawings.get(1).label());
-        assertTrue(drawings.get(1).label().endsWith("(proposed)"), drawings.get(1).label());
+        assertTrue(
+                drawings.get(1).label().startsWith(proposed.words()),
+                drawings.get(1).label());
+        assertTrue(
+                drawings.get(1).label().endsWith("(proposed)"), drawings.get(1).label());
         long changing = room.choices().stream()
                 .filter(choice -> choice.allowed() && (choice.isRecovery() || choice.newCables() > 0))
                 .count();
         assertEquals(1 + changing, drawings.size());
-        assertEquals(drawings.size(), drawings.stream().map(Drawing::label).distinct().count());
+        assertEquals(
+                drawings.size(),
+                drawings.stream().map(Drawing::label).distinct().count());
     }
 
     @Test
@@ -103,6 +108,9 @@ class SpanDetailsTest {
     }
 
     private static MoneyLine line(List<MoneyLine> lines, String part) {
-        return lines.stream().filter(line -> line.part().equals(part)).findFirst().orElseThrow();
+        return lines.stream()
+                .filter(line -> line.part().equals(part))
+                .findFirst()
+                .orElseThrow();
     }
 }

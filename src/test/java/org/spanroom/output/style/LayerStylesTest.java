@@ -82,15 +82,14 @@ class LayerStylesTest {
     @Test
     void everyLayerHasAStyleAndNoOtherTable() {
         all().forEach(table -> assertEquals(
-                table.geometry() != GeometryKind.NONE,
-                LayerStyles.find(table).isPresent(),
-                table.name()));
+                table.geometry() != GeometryKind.NONE, LayerStyles.find(table).isPresent(), table.name()));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("layers")
     void descriptorsFollowTheSchema(String name, Table<?> table) throws Exception {
-        schema().newValidator().validate(new StreamSource(new StringReader(style(table).sld())));
+        schema().newValidator()
+                .validate(new StreamSource(new StringReader(style(table).sld())));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -106,7 +105,9 @@ class LayerStylesTest {
     void namesForShapefilesAreTheShortOnes(String name, Table<?> table) throws Exception {
         LayerStyle style = LayerStyles.findForShortNames(table).orElseThrow();
 
-        assertTrue(names(table, Column::shortName).containsAll(namesIn(style)), () -> namesIn(style).toString());
+        assertTrue(
+                names(table, Column::shortName).containsAll(namesIn(style)),
+                () -> namesIn(style).toString());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -114,8 +115,12 @@ class LayerStylesTest {
     void everyRuleHasItsSymbol(String name, Table<?> table) throws Exception {
         Document style = parsed(style(table).qml());
 
-        List<String> asked = attributes(style, "rule", "symbol").filter(text -> !text.isEmpty()).toList();
-        List<String> there = attributes(style, "symbol", "name").filter(text -> !text.startsWith("@")).toList();
+        List<String> asked = attributes(style, "rule", "symbol")
+                .filter(text -> !text.isEmpty())
+                .toList();
+        List<String> there = attributes(style, "symbol", "name")
+                .filter(text -> !text.startsWith("@"))
+                .toList();
         assertFalse(asked.isEmpty());
         assertEquals(asked, there);
     }
@@ -138,7 +143,9 @@ class LayerStylesTest {
 
     @Test
     void theSectionsOfCorridorsHaveAStyleOfTheirOwn() {
-        Table<?> ofRun = all().filter(table -> table.name().equals("sections")).findFirst().orElseThrow();
+        Table<?> ofRun = all().filter(table -> table.name().equals("sections"))
+                .findFirst()
+                .orElseThrow();
 
         assertEquals(ofRun.name(), CorridorColumns.SECTIONS.name());
         assertNotEquals(style(ofRun), style(CorridorColumns.SECTIONS));
@@ -172,7 +179,9 @@ class LayerStylesTest {
         assertEquals(
                 List.of("\"kind\" = 'O''Hara <&> \"x\"'"),
                 attributes(qml, "rule", "filter").toList());
-        assertEquals("O'Hara <&> \"x\"", sld.getElementsByTagName("ogc:Literal").item(0).getTextContent());
+        assertEquals(
+                "O'Hara <&> \"x\"",
+                sld.getElementsByTagName("ogc:Literal").item(0).getTextContent());
     }
 
     private static LayerStyle style(Table<?> table) {

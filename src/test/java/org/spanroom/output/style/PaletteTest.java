@@ -60,16 +60,18 @@ class PaletteTest {
 
     static Stream<Arguments> legends() {
         return Palette.legends().entrySet().stream()
-                .flatMap(legend ->
-                        Stream.of(Background.values()).map(page -> Arguments.of(legend.getKey(), page, legend.getValue())));
+                .flatMap(legend -> Stream.of(Background.values())
+                        .map(page -> Arguments.of(legend.getKey(), page, legend.getValue())));
     }
 
     @ParameterizedTest(name = "{0} on {1}")
     @MethodSource("legends")
     void everyTwoClassesDifferInEveryVision(String name, Background page, List<PaletteClass> classes) {
         assertAll(Stream.of(Vision.values())
-                .flatMap(vision -> IntStream.range(0, classes.size()).boxed().flatMap(i -> IntStream.range(0, i)
-                        .mapToObj(j -> () -> assertDiffer(classes.get(i), classes.get(j), page, vision)))));
+                .flatMap(vision -> IntStream.range(0, classes.size())
+                        .boxed()
+                        .flatMap(i -> IntStream.range(0, i)
+                                .mapToObj(j -> () -> assertDiffer(classes.get(i), classes.get(j), page, vision)))));
     }
 
     private static void assertDiffer(PaletteClass one, PaletteClass other, Background page, Vision vision) {
@@ -85,10 +87,11 @@ class PaletteTest {
     void lightnessKeepsTheOrder(String name, Background page, List<PaletteClass> classes) {
         double sign = page == Background.LIGHT ? 1 : -1;
         for (int i = 1; i < classes.size(); i++) {
-            double before = ColorMath.seen(classes.get(i - 1).hex(page), Vision.NORMAL).light();
-            double after = ColorMath.seen(classes.get(i).hex(page), Vision.NORMAL).light();
-            assertTrue(
-                    sign * (after - before) >= LEAST_STEP, classes.get(i).key() + ": " + before + " then " + after);
+            double before =
+                    ColorMath.seen(classes.get(i - 1).hex(page), Vision.NORMAL).light();
+            double after =
+                    ColorMath.seen(classes.get(i).hex(page), Vision.NORMAL).light();
+            assertTrue(sign * (after - before) >= LEAST_STEP, classes.get(i).key() + ": " + before + " then " + after);
         }
     }
 
@@ -96,7 +99,8 @@ class PaletteTest {
     @MethodSource("legends")
     void keysAreUnique(String name, Background page, List<PaletteClass> classes) {
         assertEquals(
-                classes.size(), classes.stream().map(PaletteClass::key).distinct().count());
+                classes.size(),
+                classes.stream().map(PaletteClass::key).distinct().count());
         classes.forEach(one -> assertTrue(one.hex(page).matches("#[0-9a-f]{6}"), one.hex(page)));
     }
 

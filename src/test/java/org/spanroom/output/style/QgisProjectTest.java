@@ -76,7 +76,8 @@ class QgisProjectTest {
     void theMapShowsTheExtent() throws IOException {
         String text = text(project(ofRun()));
 
-        assertTrue(text.replaceAll("\\s+", "").contains("<xmin>-1.5</xmin><ymin>2.0</ymin><xmax>3.0</xmax><ymax>4.25</ymax>"));
+        assertTrue(text.replaceAll("\\s+", "")
+                .contains("<xmin>-1.5</xmin><ymin>2.0</ymin><xmax>3.0</xmax><ymax>4.25</ymax>"));
         assertTrue(text.contains("<authid>EPSG:4326</authid>"));
     }
 
