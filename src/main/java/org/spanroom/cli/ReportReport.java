@@ -21,7 +21,7 @@ final class ReportReport {
                         summary.file(),
                         summary.bytes() / BYTES_PER_MB,
                         Counted.of(summary.shownSpans(), "span"),
-                        Counted.fixed(summary.detailedSpans(), 0)));
+                        Counted.whole(summary.detailedSpans())));
         summary.notes().forEach(note -> line(text, "Note: " + note));
         line(text, "Open it in a browser; it asks no server for anything unless --tiles named one.");
         line(text, SummaryJson.CAUTION);

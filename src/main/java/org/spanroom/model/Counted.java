@@ -28,6 +28,11 @@ public final class Counted {
         return String.format(Locale.ROOT, "%,." + decimals + "f", rounded(value, decimals));
     }
 
+    /** Returns a whole number with commas between thousands. */
+    public static String whole(long value) {
+        return String.format(Locale.ROOT, "%,d", value);
+    }
+
     /** Returns a change with its sign, {@code +0.25} or {@code -0.25}; one that rounds to 0 has none: {@code 0.00}. */
     public static String signed(double value, int decimals) {
         BigDecimal rounded = rounded(value, decimals);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.model.rank.ContentsAccount;
 
 /**
@@ -86,7 +87,7 @@ public final class AboutFile {
     }
 
     /** Returns the sources of all rates, at whatever depth they stand. */
-    private static Stream<String> sources(Object part) {
+    private static Stream<String> sources(@Nullable Object part) {
         if (part instanceof Map<?, ?> map) {
             Object own = map.get(SOURCE);
             return own == null ? map.values().stream().flatMap(AboutFile::sources) : Stream.of(String.valueOf(own));

@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -38,7 +39,7 @@ final class ReportKeys {
     }
 
     /** Returns the words of all keys that occur, by column. */
-    SortedMap<String, SortedMap<String, String>> words(SortedMap<String, TreeSet<String>> keys) {
+    SortedMap<String, SortedMap<String, String>> words(SortedMap<String, SortedSet<String>> keys) {
         var words = new TreeMap<String, SortedMap<String, String>>();
         for (String column : new String[] {"exclusion", "caution", "pull_outcome", "binding_rule"}) {
             var byKey = new TreeMap<String, String>();

@@ -72,7 +72,7 @@ final class ReportProgramTexts {
                 whole(row, "year"),
                 whole(row, "spans"),
                 whole(row, "positions"),
-                Counted.fixed(served(year), 0),
+                Counted.whole(served(year)),
                 words.money(range(row)),
                 Counted.fixed(number(row, "site_hours"), 0));
     }

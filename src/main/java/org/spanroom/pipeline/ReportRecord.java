@@ -71,9 +71,9 @@ final class ReportRecord {
                         name(input.file()),
                         input.layer(),
                         input.crs(),
-                        Counted.fixed(input.featuresRead(), 0),
-                        Counted.fixed(input.featuresUsed(), 0),
-                        Counted.fixed(input.featuresRejected(), 0),
+                        Counted.whole(input.featuresRead()),
+                        Counted.whole(input.featuresUsed()),
+                        Counted.whole(input.featuresRejected()),
                         input.sha256()))
                 .toList();
     }
@@ -121,7 +121,7 @@ final class ReportRecord {
                 .map(missing -> new Assumption(
                         missing.term().replace('_', ' '),
                         missing.standsIn().isEmpty() ? "nothing" : missing.standsIn(),
-                        Counted.fixed(missing.without(), 0) + " of " + Counted.fixed(missing.of(), 0) + " "
+                        Counted.whole(missing.without()) + " of " + Counted.whole(missing.of()) + " "
                                 + missing.counted()))
                 .toList();
     }
@@ -135,7 +135,7 @@ final class ReportRecord {
                 problems.add(new Problem(
                         code.meaning(),
                         code.severity().name().toLowerCase(Locale.ROOT),
-                        Counted.fixed(count, 0),
+                        Counted.whole(count),
                         todo(code)));
             }
         }

@@ -121,7 +121,7 @@ public final class ReportRun {
         boolean showsAll = spans.table().rows() == spans.totals().spans();
         if (!showsAll) {
             notes.add("This page shows the best " + Counted.of(spans.table().rows(), "span") + " of "
-                    + Counted.fixed(spans.totals().spans(), 0) + "; sums and charts are of all.");
+                    + Counted.whole(spans.totals().spans()) + "; sums and charts are of all.");
         }
         Optional<ReportProgram> program = request.program()
                 .map(named -> new ReportProgramReader(named, spans, showsAll, currency(), units).read());

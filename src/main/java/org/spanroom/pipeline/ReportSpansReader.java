@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -62,7 +63,7 @@ final class ReportSpansReader {
     private final List<Optional<Line>> lonLat = new ArrayList<>();
     private final List<SectionKey> sections = new ArrayList<>();
     private final Map<String, Integer> rowById = new HashMap<>();
-    private final SortedMap<String, TreeSet<String>> keys = new TreeMap<>();
+    private final SortedMap<String, SortedSet<String>> keys = new TreeMap<>();
 
     private ReportSpansReader(RecordedRun run, RunConfig config, UnitSystem units) {
         Path folder = run.file().resolveSibling("");
@@ -93,7 +94,7 @@ final class ReportSpansReader {
             Map<String, Integer> rowById,
             ReportTotals totals,
             ReportValues values,
-            SortedMap<String, TreeSet<String>> keys) {}
+            SortedMap<String, SortedSet<String>> keys) {}
 
     /** Reads all spans of a run. */
     static Read read(RecordedRun run, RunConfig config, UnitSystem units) {

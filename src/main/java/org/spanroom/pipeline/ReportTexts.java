@@ -40,11 +40,11 @@ final class ReportTexts {
         var figures = new ArrayList<Figure>();
         figures.add(new Figure(
                 "candidates",
-                Counted.fixed(totals.ranked(), 0),
+                Counted.whole(totals.ranked()),
                 "of " + Counted.of(totals.spans(), "span") + " of duct between two vaults"));
         figures.add(new Figure(
                 "cable positions gained",
-                Counted.fixed(totals.positionsGained(), 0),
+                Counted.whole(totals.positionsGained()),
                 "if every candidate were recovered"));
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));

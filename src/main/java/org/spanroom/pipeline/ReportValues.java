@@ -3,6 +3,7 @@ package org.spanroom.pipeline;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.rank.CriterionInfo;
@@ -91,8 +92,13 @@ final class ReportValues {
         return parts;
     }
 
+    /** A config names every criterion. */
+    private ScoringSettings.Criterion setting(CriterionInfo criterion) {
+        return Objects.requireNonNull(settings.criteria().get(criterion.key()));
+    }
+
     private double weightRatio(int place) {
-        return settings.criteria().get(criteria.get(place).key()).weightRatio();
+        return setting(criteria.get(place)).weightRatio();
     }
 
     /** Returns what the page ranks again with. */
@@ -104,7 +110,7 @@ final class ReportValues {
                     info.key(),
                     info.unit(),
                     weightRatio(place),
-                    settings.criteria().get(info.key()).curve(),
+                    setting(info).curve(),
                     Arrays.copyOf(valueRatios[place], rows)));
         }
         return new ReportScore(all);

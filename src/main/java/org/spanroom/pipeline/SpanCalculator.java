@@ -60,6 +60,7 @@ final class SpanCalculator {
      *
      * @param scoresBySample its scores in the simulation of the run; empty if the span is not ranked, or nothing was simulated
      */
+    @SuppressWarnings("ArrayRecordComponent") // Samples of many spans; never changed or compared.
     record Calculated(SpanExplanation explanation, double[] scoresBySample) {}
 
     /** Returns everything about a span, its simulated scores left out. */

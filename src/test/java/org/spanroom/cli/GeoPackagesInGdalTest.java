@@ -29,7 +29,7 @@ class GeoPackagesInGdalTest {
     private static Path made(String command, String geoPackage, String... arguments) {
         Path results = folder.resolve(command);
         var args = new ArrayList<>(List.of(arguments));
-        args.add(0, command.split("-")[0]);
+        args.add(0, command.split("-", -1)[0]);
         args.addAll(List.of("--output", results.toString()));
         CommandRun made = CommandRun.of(args.toArray(String[]::new));
         assertThat(made.exitCode()).as(made.err()).isZero();

@@ -276,7 +276,7 @@ class ReportCommandTest {
                 .count();
 
         assertEquals("owner", core.at("/charts/by_district/field").asText());
-        assertEquals(record.get("spans_ranked").asLong(), spans);
+        assertEquals(record.get("spans_ranked").asDouble(), spans);
         assertEquals(likely, spans);
         assertTrue(money > record.at("/money_ranked/recovery_money").asDouble());
         assertEquals(expected, excluded);

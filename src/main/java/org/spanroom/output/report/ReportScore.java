@@ -28,6 +28,7 @@ public record ReportScore(List<Criterion> criteria) {
      * @param curve quantity to value
      * @param valueRatios how good each span's quantity is, 0 to 1; not a number where it is unknown
      */
+    @SuppressWarnings("ArrayRecordComponent") // A hundred thousand numbers; never changed or compared.
     public record Criterion(
             String key, String unit, double weightRatio, SortedMap<Double, Double> curve, double[] valueRatios) {}
 

@@ -8,6 +8,7 @@ import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -154,7 +155,8 @@ public final class QgisProject {
     }
 
     private MapStyle look(ProjectLayer layer) {
-        return LayerStyles.look(tables.get(layer.table())).orElseThrow();
+        return LayerStyles.look(Objects.requireNonNull(tables.get(layer.table())))
+                .orElseThrow();
     }
 
     private String source(ProjectLayer layer) {

@@ -48,6 +48,14 @@ final class QmlLabels {
 
     private void settings(LabelRule label, GeometryKind geometry) {
         xml.open("settings", "calloutType", "simple");
+        text(label);
+        placement(label, geometry);
+        rendering();
+        new QmlOptions(xml).expressions("dd_properties", sides(label));
+        xml.close();
+    }
+
+    private void text(LabelRule label) {
         xml.open(
                 "text-style",
                 "fieldName",
@@ -79,7 +87,9 @@ final class QmlLabels {
                 "bufferJoinStyle",
                 "128");
         xml.close();
-        placement(label, geometry);
+    }
+
+    private void rendering() {
         xml.leaf(
                 "rendering",
                 "drawLabels",
@@ -96,8 +106,6 @@ final class QmlLabels {
                 "0",
                 "scaleVisibility",
                 "0");
-        new QmlOptions(xml).expressions("dd_properties", sides(label));
-        xml.close();
     }
 
     private void placement(LabelRule label, GeometryKind geometry) {

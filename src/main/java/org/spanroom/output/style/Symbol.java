@@ -24,6 +24,7 @@ sealed interface Symbol {
         }
     }
 
+    /** A pattern of dashes and the gaps between them. */
     record Dash(double dashMm, double gapMm) {}
 
     /**

@@ -19,7 +19,8 @@ final class ColorMath {
     /** A color in L*a*b*. */
     record Lab(double light, double a, double b) {}
 
-    /** Ways of seeing. */
+    /** Ways of seeing; of each the matrix by which it turns linear colors, row by row, which nothing changes. */
+    @SuppressWarnings("ImmutableEnumChecker")
     enum Vision {
         NORMAL(List.of(1.0, 0.0, 0.0, 0.0, 1.0, 0.0, 0.0, 0.0, 1.0)),
         PROTANOPIA(
