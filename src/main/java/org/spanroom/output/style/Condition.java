@@ -13,6 +13,9 @@ sealed interface Condition {
     /** Rows whose cell is empty. */
     record Empty(String column) implements Condition {}
 
+    /** Rows whose cell, a list of words, has a word. */
+    record Mentions(String column, String word) implements Condition {}
+
     /** Rows for which all parts hold. */
     record And(List<Condition> parts) implements Condition {
         public And {

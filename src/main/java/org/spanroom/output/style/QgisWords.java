@@ -22,6 +22,9 @@ final class QgisWords {
         if (condition instanceof Condition.Empty empty) {
             return column(empty.column(), names) + " IS NULL";
         }
+        if (condition instanceof Condition.Mentions mentions) {
+            return column(mentions.column(), names) + " LIKE " + literal("%" + mentions.word() + "%");
+        }
         if (condition instanceof Condition.And and) {
             return joined(and.parts(), " AND ", names);
         }

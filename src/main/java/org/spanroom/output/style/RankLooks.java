@@ -31,10 +31,10 @@ final class RankLooks {
                 : Optional.empty();
         var rules = new ArrayList<>(classes("rank", side));
         int level = rules.size();
-        if (columns.contains("contents_source")) {
+        if (columns.contains("cautions")) {
             rules.add(new StyleRule(
                     "Contents assumed",
-                    Condition.equal("contents_source", "assumed"),
+                    new Condition.Mentions("cautions", "contents_assumed"),
                     level,
                     ScaleRange.upTo(DISTRICT),
                     List.of(Stroke.of(DARK_HEX, 0.3).dashed(0.3, 1.3).beside(side))));

@@ -95,6 +95,11 @@ final class SldWriter {
             xml.close();
         } else if (condition instanceof Condition.Empty empty) {
             xml.element("ogc:PropertyIsNull", () -> xml.text("ogc:PropertyName", names.apply(empty.column())));
+        } else if (condition instanceof Condition.Mentions mentions) {
+            xml.open("ogc:PropertyIsLike", "wildCard", "*", "singleChar", "?", "escape", "!");
+            xml.text("ogc:PropertyName", names.apply(mentions.column()));
+            xml.text("ogc:Literal", "*" + mentions.word() + "*");
+            xml.close();
         } else if (condition instanceof Condition.And and) {
             all("ogc:And", and.parts());
         } else if (condition instanceof Condition.Or or) {

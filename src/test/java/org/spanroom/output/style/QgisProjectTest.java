@@ -33,7 +33,7 @@ class QgisProjectTest {
                 .toList();
 
         assertEquals(
-                List.of("vault_survey", "field_checks", "findings", "bends", "vaults", "spans", "sections", "permits")
+                List.of("vault_survey", "field_checks", "findings", "bends", "vaults", "spans", "sections", "permits", "zones")
                         .stream()
                         .map(name -> "./spanroom.gpkg|layername=" + name)
                         .toList(),
