@@ -81,6 +81,8 @@ class PlainWordsTest {
                         Stream.of(Path.of("README.md"), Path.of("DEVELOPERS.md"), Path.of("sample-gis/README.md")),
                         below(Path.of("config"), ".yaml"),
                         below(Path.of("src/bench"), ".sh"),
+                        below(Path.of("src/main/resources"), ".mustache"),
+                        below(Path.of("src/main/resources"), ".js"),
                         below(Path.of("src/site/markdown"), ".md").filter(file -> !file.endsWith("data-dictionary.md")))
                 .flatMap(files -> files);
     }

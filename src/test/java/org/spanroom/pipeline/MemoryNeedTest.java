@@ -82,7 +82,7 @@ class MemoryNeedTest {
         assertThatThrownBy(() -> MemoryNeed.demand(List.of(), of(2_623_807), false, 256 * MEBIBYTE))
                 .isInstanceOf(NotEnoughMemoryException.class)
                 .hasMessageContaining("2,623,807 spans need at least 628 MiB, but the Java heap limit is 256 MiB")
-                .hasMessageContaining("java -Xmx1251m");
+                .hasMessageContaining("java -Xmx1256m");
     }
 
     /** Of a simulation each span keeps a mask of eight bytes, four numbers of four, and nine of money. */
