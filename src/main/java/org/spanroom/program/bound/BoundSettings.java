@@ -34,7 +34,7 @@ public record BoundSettings(
     private static final int MOST_QUICK_LINKS = 60;
 
     private static final int MOST_QUICK_NODES = 500;
-    private static final long MOST_WORK = 9_000_000_000L;
+    private static final long MOST_WORK = 6_000_000_000L;
     private static final long MOST_QUICK_WORK = 100_000_000L;
 
     public BoundSettings {
