@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.spanroom.model.Line;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.columns.SectionColumns;
@@ -81,6 +82,11 @@ final class ReportPlaces {
                 year[row] = (int) program.items().number(item, column);
             }
         }
+    }
+
+    /** Returns the year of the program in which a span is recovered, from 1. */
+    OptionalInt findYear(int row) {
+        return year[row] < 0 ? OptionalInt.empty() : OptionalInt.of(year[row]);
     }
 
     ReportSpans spans() {

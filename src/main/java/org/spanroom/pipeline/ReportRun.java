@@ -14,11 +14,9 @@ import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.Street;
 import org.spanroom.output.RecordedAccount;
 import org.spanroom.output.RecordedRun;
-import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.folder.TextFile;
 import org.spanroom.output.report.Chunk;
 import org.spanroom.output.report.PageTexts;
-import org.spanroom.output.report.PayloadTable;
 import org.spanroom.output.report.ReportCharts;
 import org.spanroom.output.report.ReportCore;
 import org.spanroom.output.report.ReportLayer;
@@ -135,9 +133,9 @@ public final class ReportRun {
         ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS, Long.MAX_VALUE);
         places.put(details);
         program.ifPresent(places::put);
-        var uncertain = new ReportUncertain(checks.table(), account.money());
+        var uncertain = new ReportUncertain(checks.table(), account.money(), config.uncertainty());
         ReportCore core = core(spans, places, sections, checks, streets, program, charts(spans, uncertain, details));
-        PageTexts texts = texts(account, spans, sections, uncertain, program);
+        PageTexts texts = texts(account, spans, sections, uncertain, program, places);
         return write(texts, core, details, spans);
     }
 
@@ -192,6 +190,7 @@ public final class ReportRun {
         counts.put("ranked", spans.totals().ranked());
         counts.put("sections", sections.all());
         counts.put("shownSpans", (long) spans.table().rows());
+        counts.put("top", (long) config.uncertainty().topCount());
         return new ReportCore(
                 currency(),
                 units,
@@ -216,23 +215,26 @@ public final class ReportRun {
             ReportSpansReader.Read spans,
             ReportSections sections,
             ReportUncertain uncertain,
-            Optional<ReportProgram> program) {
+            Optional<ReportProgram> program,
+            ReportPlaces places) {
         var words = new ReportWords(currency());
         var summary = new ReportTexts(account, spans.totals(), config, units);
         var record = new ReportRecord(run, account, config, units);
         Optional<ReportProgramTexts> planned = program.map(found -> new ReportProgramTexts(found, words));
         List<PageTexts.Figure> headline = new ArrayList<>(summary.headline());
         planned.ifPresent(found -> headline.add(found.figure()));
-        PayloadTable<RecordedSpans.Row> table = spans.table();
+        var first = new ReportFirst(spans, units, words, config.uncertainty(), program.map(found -> places));
+        List<PageTexts.First> sectionsFirst = first.of(sections);
         return new PageTexts(
                 "Room to recover in " + name(),
-                name(),
+                folderWords(),
                 record.madeAt(),
                 run.version(),
                 headline,
                 summary.statements(),
                 summary.cautions(notes),
-                new ReportFirst(table, spans.values(), units, words).of(sections),
+                sectionsFirst,
+                first.note(sectionsFirst),
                 uncertain.sentences(),
                 planned.map(ReportProgramTexts::program),
                 record.entries(),
@@ -243,7 +245,12 @@ public final class ReportRun {
                 ReportRecord.safety());
     }
 
-    /** A page is passed on: it names the folder, not where it lies. */
+    /** The folder as the user named it, for the command that explains a span; of an absolute path, which says where it lies, the name. */
+    private String folderWords() {
+        return folder.isAbsolute() || folder.toString().isEmpty() ? name() : folder.toString();
+    }
+
+    /** A page is passed on: its title names the folder, not where it lies. */
     private String name() {
         Path name = folder.toAbsolutePath().normalize().getFileName();
         return name == null ? "this run" : name.toString();
