@@ -39,7 +39,7 @@ final class ReportPlaces {
 
     /** Puts the spans into their sections; a section of which the page shows no span is left out. */
     ReportSections sections(ReportTables tables) {
-        CopiedTable copied = tables.copied(SectionColumns.NAME, Long.MAX_VALUE);
+        CopiedTable copied = tables.copied(SectionColumns.NAME);
         int id = copied.columns().indexOf("section_id");
         Map<String, List<Integer>> bySection = ReportSpansReader.rowsBySection(spans.sections());
         var rows = new ArrayList<CopiedTable.Row>();

@@ -27,8 +27,15 @@ final class ReportRecord {
     private final RecordedAccount account;
     private final RunConfig config;
     private final UnitSystem units;
+    private final String folder;
 
-    ReportRecord(RecordedRun run, RecordedAccount account, RunConfig config, UnitSystem units) {
+    /**
+     * Prepares the record.
+     *
+     * @param folder the results, as the page names them
+     */
+    ReportRecord(RecordedRun run, RecordedAccount account, RunConfig config, UnitSystem units, String folder) {
+        this.folder = folder;
         this.units = units;
         this.run = run;
         this.account = account;
@@ -44,6 +51,7 @@ final class ReportRecord {
     List<Entry> entries() {
         var entries = new ArrayList<Entry>();
         entries.add(new Entry("run", madeAt()));
+        entries.add(new Entry("results", folder));
         entries.add(new Entry("version", run.version()));
         entries.add(new Entry("reference system of the layers", run.outputCrs()));
         entries.add(new Entry(

@@ -27,9 +27,6 @@ import org.spanroom.output.report.TileSource;
 
 /** One page about a run, for people without the program: a summary, a map, tables, charts, and the calculation of the best spans. */
 public final class ReportRun {
-    /** Of so many findings the page has a row each; counts are of all. */
-    private static final int MOST_FINDINGS = 20_000;
-
     private final Path folder;
     private final Progress progress;
     private final DetailSource detailSource;
@@ -38,6 +35,7 @@ public final class ReportRun {
     private final RunConfig config;
     private final UnitSystem units;
     private final Request request;
+    private final ReportLimits limits;
     private final List<String> notes = new ArrayList<>();
 
     /**
@@ -47,11 +45,18 @@ public final class ReportRun {
      * @throws org.spanroom.finding.InputException if it holds no run that can be read
      */
     public ReportRun(Path folder, Progress progress, Request request) {
-        this(folder, progress, request, ReportSources::details, ReportSources::streets);
+        this(folder, progress, request, ReportSources::details, ReportSources::streets, ReportLimits.SHIPPED);
     }
 
-    /** Prepares a page whose details and streets come from elsewhere. */
-    ReportRun(Path folder, Progress progress, Request request, DetailSource details, StreetSource streets) {
+    /** Prepares a page whose details and streets come from elsewhere, and which shows other numbers of rows. */
+    ReportRun(
+            Path folder,
+            Progress progress,
+            Request request,
+            DetailSource details,
+            StreetSource streets,
+            ReportLimits limits) {
+        this.limits = limits;
         this.folder = folder;
         this.progress = progress;
         this.request = request;
@@ -114,12 +119,19 @@ public final class ReportRun {
     public ReportSummary run() {
         progress.begin("read the run", -1);
         RecordedAccount account = RecordedAccount.read(run);
-        ReportSpansReader.Read spans = ReportSpansReader.read(run, config, units);
+        ReportSpansReader.Read spans = ReportSpansReader.read(run, config, units, limits);
         progress.end(Counted.of(spans.totals().spans(), "span"));
         boolean showsAll = spans.table().rows() == spans.totals().spans();
         if (!showsAll) {
             notes.add("This page shows the best " + Counted.of(spans.table().rows(), "span") + " of "
                     + Counted.whole(spans.totals().spans()) + "; sums and charts are of all.");
+        }
+        long findings = account.findings().values().stream()
+                .mapToLong(Long::longValue)
+                .sum();
+        if (findings > limits.findings()) {
+            notes.add("The map shows " + Counted.whole(limits.findings()) + " of " + Counted.whole(findings)
+                    + " findings: those to fix before the others. Their table counts all.");
         }
         Optional<ReportProgram> program = request.program()
                 .map(named -> new ReportProgramReader(named, spans, showsAll, currency(), units).read());
@@ -130,7 +142,7 @@ public final class ReportRun {
         var layers = new ReportTables(folder, currency(), units);
         var places = new ReportPlaces(spans);
         ReportSections sections = places.sections(layers);
-        ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS, Long.MAX_VALUE);
+        ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS);
         places.put(details);
         program.ifPresent(places::put);
         var uncertain = new ReportUncertain(checks.table(), account.money(), config.uncertainty());
@@ -197,10 +209,10 @@ public final class ReportRun {
                 counts,
                 places.spans(),
                 sections,
-                layers.layer("vaults", ReportLayer.Kind.POINTS, Long.MAX_VALUE),
-                layers.layer("findings", ReportLayer.Kind.POINTS, MOST_FINDINGS),
+                layers.layer("vaults", ReportLayer.Kind.POINTS),
+                layers.findings(limits.findings()),
                 checks,
-                layers.layer("zones", ReportLayer.Kind.POLYGONS, Long.MAX_VALUE),
+                layers.layer("zones", ReportLayer.Kind.POLYGONS),
                 corridors.table(),
                 corridors.sections(),
                 streets,
@@ -219,7 +231,7 @@ public final class ReportRun {
             ReportPlaces places) {
         var words = new ReportWords(currency());
         var summary = new ReportTexts(account, spans.totals(), config, units);
-        var record = new ReportRecord(run, account, config, units);
+        var record = new ReportRecord(run, account, config, units, folderWords());
         Optional<ReportProgramTexts> planned = program.map(found -> new ReportProgramTexts(found, words));
         List<PageTexts.Figure> headline = new ArrayList<>(summary.headline());
         planned.ifPresent(found -> headline.add(found.figure()));

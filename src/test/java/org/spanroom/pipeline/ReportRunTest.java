@@ -38,9 +38,9 @@ class ReportRunTest {
         var street = new Street("Harbor \"Street\"", List.of(Line.ofXy(-122.4, 37.7, -122.39, 37.7)));
 
         ReportRun.ReportSummary with =
-                new ReportRun(run, Progress.SILENT, request("with.html"), some, (file, name) -> List.of(street)).run();
+                new ReportRun(run, Progress.SILENT, request("with.html"), some, (file, name) -> List.of(street), ReportLimits.SHIPPED).run();
         ReportRun.ReportSummary without =
-                new ReportRun(run, Progress.SILENT, request("without.html"), none, (file, name) -> List.of()).run();
+                new ReportRun(run, Progress.SILENT, request("without.html"), none, (file, name) -> List.of(), ReportLimits.SHIPPED).run();
 
         assertEquals(3, asked.size());
         assertEquals("B185-1:V4-1049:V4-1040", asked.get(0));

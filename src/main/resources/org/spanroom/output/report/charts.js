@@ -52,16 +52,22 @@
     return S.figure({
       title: 'Cost and positions of each span',
       says:
-        edge.length +
-        ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
-        S.number(edge[0][1]) +
-        ' positions for ' +
-        S.money(edge[0][0]) +
-        ' to ' +
-        S.number(last[1]) +
-        ' for ' +
-        S.money(last[0]) +
-        '.',
+        edge.length === 1
+          ? 'One span is efficient: no mix of other spans gives more positions for the money. It gains ' +
+            S.number(last[1]) +
+            ' positions for ' +
+            S.money(last[0]) +
+            '.'
+          : S.number(edge.length) +
+            ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
+            S.number(edge[0][1]) +
+            ' positions for ' +
+            S.money(edge[0][0]) +
+            ' to ' +
+            S.number(last[1]) +
+            ' for ' +
+            S.money(last[0]) +
+            '.',
       height: 340,
       option: () => ({
         ...S.chartBase(),
