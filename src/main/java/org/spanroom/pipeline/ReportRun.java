@@ -124,7 +124,7 @@ public final class ReportRun {
         boolean showsAll = spans.table().rows() == spans.totals().spans();
         if (!showsAll) {
             notes.add("This page shows the best " + Counted.of(spans.table().rows(), "span") + " of "
-                    + Counted.whole(spans.totals().spans()) + "; sums and charts are of all.");
+                    + Counted.whole(spans.totals().spans()) + "; sums and counts are of all, points of cost against positions of those shown.");
         }
         long findings = account.findings().values().stream()
                 .mapToLong(Long::longValue)

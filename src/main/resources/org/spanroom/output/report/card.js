@@ -32,7 +32,7 @@
     const reasons = S.wordsOf('reasons', S.spans.value(row, 'reasons') || exclusion);
     const mark = S.swatch(S.rankClasses[S.classOf(rank)].key);
     if (!rank) {
-      return S.el('p', { class: 'standing' }, mark, 'Not ranked: ' + reasons.join('; '));
+      return S.el('p', { class: 'standing' }, mark, 'Excluded: ' + reasons.join('; '));
     }
     const was = S.live.runRanks[row];
     return S.el(

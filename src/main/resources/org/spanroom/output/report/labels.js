@@ -5,8 +5,8 @@
   const COLUMNS = {
     span_id: 'Span',
     score_points: 'Score',
-    exclusion: 'Why not ranked',
-    reasons: 'All reasons why not ranked',
+    exclusion: 'Why excluded',
+    reasons: 'All reasons why excluded',
     duct_bank: 'Bank',
     routes: 'Lines drawn',
     vault_a: 'Vault A',
