@@ -55,6 +55,10 @@ final class ReportFirst {
         }
         String order = "In the order of the ranking, each by its best span. The cost adds up the ranked spans of the section"
                 + " one by one; one visit for all of them shares set-ups and costs less.";
+        if (settings.simulated()) {
+            order += " How sure: of " + Counted.of(settings.samples(), "simulated draw") + " of what is uncertain, in which share"
+                    + " the best span can be recovered, and in which it is among the best " + settings.topCount() + ".";
+        }
         if (planned.isEmpty()) {
             return order;
         }
@@ -132,15 +136,18 @@ final class ReportFirst {
         if (Double.isNaN(feasible)) {
             return "not simulated";
         }
-        String works = "best span feasible in " + ReportWords.percent(feasible) + " of " + settings.samples()
-                + " simulated draws";
+        String works = "feasible in " + ReportWords.percent(feasible);
         return Double.isNaN(top)
                 ? works
-                : works + ", among the top " + settings.topCount() + " in " + ReportWords.percent(top);
+                : works + " of draws, in the top " + settings.topCount() + " in " + ReportWords.percent(top);
     }
 
     /** What gives the best span most of its points. */
     private String why(int row) {
+        return ReportWords.sentence(reasons(row));
+    }
+
+    private String reasons(int row) {
         return values.parts(row).stream()
                 .filter(part -> part.valueRatio() > 0)
                 .sorted(Comparator.comparingDouble((ReportValues.Part part) -> -part.valueRatio() * part.weightRatio()))

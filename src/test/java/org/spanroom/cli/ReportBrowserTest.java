@@ -220,7 +220,7 @@ class ReportBrowserTest {
                 ",", (long) spans.size());
 
         expected.forEach((filter, rows) -> {
-            type(gained, "=-1");
+            type(gained, "=-99");
             browser.waitUntil("return Spanroom.live.rows.length === 0");
             type(gained, filter);
             browser.waitUntil("return Spanroom.live.rows.length === " + rows);
