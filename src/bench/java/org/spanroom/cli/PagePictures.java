@@ -60,9 +60,9 @@ public final class PagePictures {
         take(begin + "card");
     }
 
-    /** The summary with map and table below it, and the card of the best span, each as it first shows in a window. */
+    /** The summary, and the card of the best span beside the map, each as a window shows it. */
     private void takeDocumented() throws InterruptedException {
-        open(new Size(1440, 1750));
+        open(new Size(1440, 1080));
         take("report-page");
         open(new Size(1440, 900));
         browser.run("document.getElementById('map').scrollIntoView()");
