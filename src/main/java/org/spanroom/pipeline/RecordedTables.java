@@ -2,9 +2,10 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.spanroom.input.RecordedLayer;
 import org.spanroom.input.RecordedRow;
 import org.spanroom.output.CopiedCsv;
@@ -22,30 +23,33 @@ final class RecordedTables {
      * @throws org.spanroom.finding.InputException if the file cannot be read back
      */
     static Optional<CopiedTable> find(Path run, String table) {
-        return find(run, table, Long.MAX_VALUE);
+        return find(run, table, Integer.MAX_VALUE, columns -> row -> true);
     }
 
-    /** Reads the first rows of a table, if the run wrote it. */
-    static Optional<CopiedTable> find(Path run, String table, long mostRows) {
+    /**
+     * Reads a limited number of rows of a table, if the run wrote it.
+     *
+     * @param mostRows how many
+     * @param preferred says of a table's columns which rows are taken before the others
+     */
+    static Optional<CopiedTable> find(
+            Path run, String table, int mostRows, Function<List<String>, Predicate<CopiedTable.Row>> preferred) {
         Path file = run.resolve(RecordedRun.GEOPACKAGE);
         if (!Files.isRegularFile(file)) {
-            return CopiedCsv.find(run, table)
-                    .map(copied -> new CopiedTable(
-                            copied.columns(),
-                            copied.rows().stream().limit(mostRows).toList()));
+            return CopiedCsv.find(run, table).map(copied -> {
+                var rows = new PreferredRows(mostRows, preferred.apply(copied.columns()));
+                copied.rows().forEach(rows::add);
+                return new CopiedTable(copied.columns(), rows.rows());
+            });
         }
         try (var layer = RecordedLayer.find(file, table).orElse(null)) {
             if (layer == null) {
                 return Optional.empty();
             }
-            var rows = new ArrayList<CopiedTable.Row>();
             List<String> columns = layer.columns();
-            layer.read(columns, row -> {
-                if (rows.size() < mostRows) {
-                    rows.add(new CopiedTable.Row(row.values(), shape(row)));
-                }
-            });
-            return Optional.of(new CopiedTable(columns, rows));
+            var rows = new PreferredRows(mostRows, preferred.apply(columns));
+            layer.read(columns, row -> rows.add(new CopiedTable.Row(row.values(), shape(row))));
+            return Optional.of(new CopiedTable(columns, rows.rows()));
         }
     }
 

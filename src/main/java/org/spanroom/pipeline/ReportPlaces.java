@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.spanroom.model.Line;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.columns.SectionColumns;
@@ -38,7 +39,7 @@ final class ReportPlaces {
 
     /** Puts the spans into their sections; a section of which the page shows no span is left out. */
     ReportSections sections(ReportTables tables) {
-        CopiedTable copied = tables.copied(SectionColumns.NAME, Long.MAX_VALUE);
+        CopiedTable copied = tables.copied(SectionColumns.NAME);
         int id = copied.columns().indexOf("section_id");
         Map<String, List<Integer>> bySection = ReportSpansReader.rowsBySection(spans.sections());
         var rows = new ArrayList<CopiedTable.Row>();
@@ -81,6 +82,11 @@ final class ReportPlaces {
                 year[row] = (int) program.items().number(item, column);
             }
         }
+    }
+
+    /** Returns the year of the program in which a span is recovered, from 1. */
+    OptionalInt findYear(int row) {
+        return year[row] < 0 ? OptionalInt.empty() : OptionalInt.of(year[row]);
     }
 
     ReportSpans spans() {

@@ -37,7 +37,29 @@ final class ReportProgramTexts {
                 : "The program recovers " + Counted.of(items.rows(), "span") + " in "
                         + Counted.of(program.years().size(), "year") + " and adds "
                         + Counted.of(Math.round(gained), "cable position") + ".";
-        return new Program(statement, years);
+        return new Program(statement + connectionsWords(), years);
+    }
+
+    private String connectionsWords() {
+        PayloadTable<?> connections = program.connections();
+        long free = 0;
+        long served = 0;
+        for (int row = 0; row < connections.rows(); row++) {
+            boolean isServed = !Double.isNaN(connections.number(row, connections.place("served_year")));
+            served += isServed ? 1 : 0;
+            free += isServed && isFree(row) ? 1 : 0;
+        }
+        return connections.rows() == 0
+                ? ""
+                : " It serves " + served + " of " + Counted.of(connections.rows(), "wanted connection") + ": " + free
+                        + " from positions that are free today, " + (served - free) + " by its work.";
+    }
+
+    /** Whether a connection runs through free positions alone, which takes no work. */
+    private boolean isFree(int row) {
+        PayloadTable<?> connections = program.connections();
+        return connections.text(row, connections.place("recover_spans")).isEmpty()
+                && !(connections.number(row, connections.place("cost_share_money")) > 0);
     }
 
     /** Returns the big figure of the first year. */
@@ -49,8 +71,8 @@ final class ReportProgramTexts {
         int first = rows.get(0);
         return new Figure(
                 "in year " + whole(first, "year") + " of the program",
-                whole(first, "spans") + " spans",
-                "+" + whole(first, "positions") + " positions for " + words.money(range(first)));
+                Counted.of(Math.round(number(first, "spans")), "span"),
+                Counted.of(Math.round(number(first, "positions")), "position") + " gained for " + words.money(range(first)));
     }
 
     /** The rows of all spans of a year, without those of groups and of all years. */
@@ -77,12 +99,13 @@ final class ReportProgramTexts {
                 Counted.fixed(number(row, "site_hours"), 0));
     }
 
+    /** How many connections the work of a year makes possible. */
     private long served(double year) {
         PayloadTable<?> connections = program.connections();
         int column = connections.place("served_year");
         long served = 0;
         for (int row = 0; row < connections.rows(); row++) {
-            served += connections.number(row, column) == year ? 1 : 0;
+            served += connections.number(row, column) == year && !isFree(row) ? 1 : 0;
         }
         return served;
     }

@@ -27,8 +27,15 @@ final class ReportRecord {
     private final RecordedAccount account;
     private final RunConfig config;
     private final UnitSystem units;
+    private final String folder;
 
-    ReportRecord(RecordedRun run, RecordedAccount account, RunConfig config, UnitSystem units) {
+    /**
+     * Prepares the record.
+     *
+     * @param folder the results, as the page names them
+     */
+    ReportRecord(RecordedRun run, RecordedAccount account, RunConfig config, UnitSystem units, String folder) {
+        this.folder = folder;
         this.units = units;
         this.run = run;
         this.account = account;
@@ -44,13 +51,14 @@ final class ReportRecord {
     List<Entry> entries() {
         var entries = new ArrayList<Entry>();
         entries.add(new Entry("run", madeAt()));
+        entries.add(new Entry("results", folder));
         entries.add(new Entry("version", run.version()));
         entries.add(new Entry("reference system of the layers", run.outputCrs()));
         entries.add(new Entry(
                 "lengths",
                 units.words(run.lengths().routesM(), 0, "m") + " of routes; "
                         + units.words(run.lengths().spansM(), 0, "m") + " in spans, "
-                        + units.words(run.lengths().remaindersM(), 0, "m") + " in none"));
+                        + units.words(run.lengths().remaindersM(), 0, "m") + " not assigned to a span"));
         entries.add(new Entry(
                 "simulation",
                 config.uncertainty().simulated()
@@ -119,8 +127,8 @@ final class ReportRecord {
     List<Assumption> assumptions() {
         return account.contents().missing().stream()
                 .map(missing -> new Assumption(
-                        missing.term().replace('_', ' '),
-                        missing.standsIn().isEmpty() ? "nothing" : missing.standsIn(),
+                        missing.term().replace('_', ' ').replace(" sdr", " SDR"),
+                        missing.standsIn().isEmpty() ? "no value stands in" : missing.standsIn(),
                         Counted.whole(missing.without()) + " of " + Counted.whole(missing.of()) + " "
                                 + missing.counted()))
                 .toList();
@@ -160,7 +168,7 @@ final class ReportRecord {
         return switch (code.severity()) {
             case REJECTED -> "Not in the results: fix the data and run again.";
             case SUSPECT -> "In the results, but doubtful: check the record.";
-            case NOTE -> "Nothing to fix.";
+            case NOTE -> "Nothing to fix; listed for the record.";
         };
     }
 

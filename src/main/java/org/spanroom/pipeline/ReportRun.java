@@ -14,11 +14,9 @@ import org.spanroom.model.UnitSystem;
 import org.spanroom.model.network.Street;
 import org.spanroom.output.RecordedAccount;
 import org.spanroom.output.RecordedRun;
-import org.spanroom.output.RecordedSpans;
 import org.spanroom.output.folder.TextFile;
 import org.spanroom.output.report.Chunk;
 import org.spanroom.output.report.PageTexts;
-import org.spanroom.output.report.PayloadTable;
 import org.spanroom.output.report.ReportCharts;
 import org.spanroom.output.report.ReportCore;
 import org.spanroom.output.report.ReportLayer;
@@ -29,9 +27,6 @@ import org.spanroom.output.report.TileSource;
 
 /** One page about a run, for people without the program: a summary, a map, tables, charts, and the calculation of the best spans. */
 public final class ReportRun {
-    /** Of so many findings the page has a row each; counts are of all. */
-    private static final int MOST_FINDINGS = 20_000;
-
     private final Path folder;
     private final Progress progress;
     private final DetailSource detailSource;
@@ -40,6 +35,7 @@ public final class ReportRun {
     private final RunConfig config;
     private final UnitSystem units;
     private final Request request;
+    private final ReportLimits limits;
     private final List<String> notes = new ArrayList<>();
 
     /**
@@ -49,11 +45,18 @@ public final class ReportRun {
      * @throws org.spanroom.finding.InputException if it holds no run that can be read
      */
     public ReportRun(Path folder, Progress progress, Request request) {
-        this(folder, progress, request, ReportSources::details, ReportSources::streets);
+        this(folder, progress, request, ReportSources::details, ReportSources::streets, ReportLimits.SHIPPED);
     }
 
-    /** Prepares a page whose details and streets come from elsewhere. */
-    ReportRun(Path folder, Progress progress, Request request, DetailSource details, StreetSource streets) {
+    /** Prepares a page whose details and streets come from elsewhere, and which shows other numbers of rows. */
+    ReportRun(
+            Path folder,
+            Progress progress,
+            Request request,
+            DetailSource details,
+            StreetSource streets,
+            ReportLimits limits) {
+        this.limits = limits;
         this.folder = folder;
         this.progress = progress;
         this.request = request;
@@ -116,12 +119,19 @@ public final class ReportRun {
     public ReportSummary run() {
         progress.begin("read the run", -1);
         RecordedAccount account = RecordedAccount.read(run);
-        ReportSpansReader.Read spans = ReportSpansReader.read(run, config, units);
+        ReportSpansReader.Read spans = ReportSpansReader.read(run, config, units, limits);
         progress.end(Counted.of(spans.totals().spans(), "span"));
         boolean showsAll = spans.table().rows() == spans.totals().spans();
         if (!showsAll) {
             notes.add("This page shows the best " + Counted.of(spans.table().rows(), "span") + " of "
-                    + Counted.whole(spans.totals().spans()) + "; sums and charts are of all.");
+                    + Counted.whole(spans.totals().spans()) + "; sums and counts are of all, points of cost against positions of those shown.");
+        }
+        long findings = account.findings().values().stream()
+                .mapToLong(Long::longValue)
+                .sum();
+        if (findings > limits.findings()) {
+            notes.add("The map shows " + Counted.whole(limits.findings()) + " of " + Counted.whole(findings)
+                    + " findings: those to fix before the others. Their table counts all.");
         }
         Optional<ReportProgram> program = request.program()
                 .map(named -> new ReportProgramReader(named, spans, showsAll, currency(), units).read());
@@ -132,12 +142,12 @@ public final class ReportRun {
         var layers = new ReportTables(folder, currency(), units);
         var places = new ReportPlaces(spans);
         ReportSections sections = places.sections(layers);
-        ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS, Long.MAX_VALUE);
+        ReportLayer checks = layers.layer("field_checks", ReportLayer.Kind.POINTS);
         places.put(details);
         program.ifPresent(places::put);
-        var uncertain = new ReportUncertain(checks.table(), account.money());
+        var uncertain = new ReportUncertain(checks.table(), account.money(), config.uncertainty());
         ReportCore core = core(spans, places, sections, checks, streets, program, charts(spans, uncertain, details));
-        PageTexts texts = texts(account, spans, sections, uncertain, program);
+        PageTexts texts = texts(account, spans, sections, uncertain, program, places);
         return write(texts, core, details, spans);
     }
 
@@ -192,16 +202,17 @@ public final class ReportRun {
         counts.put("ranked", spans.totals().ranked());
         counts.put("sections", sections.all());
         counts.put("shownSpans", (long) spans.table().rows());
+        counts.put("top", (long) config.uncertainty().topCount());
         return new ReportCore(
                 currency(),
                 units,
                 counts,
                 places.spans(),
                 sections,
-                layers.layer("vaults", ReportLayer.Kind.POINTS, Long.MAX_VALUE),
-                layers.layer("findings", ReportLayer.Kind.POINTS, MOST_FINDINGS),
+                layers.layer("vaults", ReportLayer.Kind.POINTS),
+                layers.findings(limits.findings()),
                 checks,
-                layers.layer("zones", ReportLayer.Kind.POLYGONS, Long.MAX_VALUE),
+                layers.layer("zones", ReportLayer.Kind.POLYGONS),
                 corridors.table(),
                 corridors.sections(),
                 streets,
@@ -216,23 +227,26 @@ public final class ReportRun {
             ReportSpansReader.Read spans,
             ReportSections sections,
             ReportUncertain uncertain,
-            Optional<ReportProgram> program) {
+            Optional<ReportProgram> program,
+            ReportPlaces places) {
         var words = new ReportWords(currency());
         var summary = new ReportTexts(account, spans.totals(), config, units);
-        var record = new ReportRecord(run, account, config, units);
+        var record = new ReportRecord(run, account, config, units, folderWords());
         Optional<ReportProgramTexts> planned = program.map(found -> new ReportProgramTexts(found, words));
         List<PageTexts.Figure> headline = new ArrayList<>(summary.headline());
         planned.ifPresent(found -> headline.add(found.figure()));
-        PayloadTable<RecordedSpans.Row> table = spans.table();
+        var first = new ReportFirst(spans, units, words, config.uncertainty(), program.map(found -> places));
+        List<PageTexts.First> sectionsFirst = first.of(sections);
         return new PageTexts(
                 "Room to recover in " + name(),
-                name(),
+                folderWords(),
                 record.madeAt(),
                 run.version(),
                 headline,
                 summary.statements(),
                 summary.cautions(notes),
-                new ReportFirst(table, spans.values(), units, words).of(sections),
+                sectionsFirst,
+                first.note(sectionsFirst),
                 uncertain.sentences(),
                 planned.map(ReportProgramTexts::program),
                 record.entries(),
@@ -243,7 +257,12 @@ public final class ReportRun {
                 ReportRecord.safety());
     }
 
-    /** A page is passed on: it names the folder, not where it lies. */
+    /** The folder as the user named it, for the command that explains a span; of an absolute path, which says where it lies, the name. */
+    private String folderWords() {
+        return folder.isAbsolute() || folder.toString().isEmpty() ? name() : folder.toString();
+    }
+
+    /** A page is passed on: its title names the folder, not where it lies. */
     private String name() {
         Path name = folder.toAbsolutePath().normalize().getFileName();
         return name == null ? "this run" : name.toString();

@@ -32,12 +32,6 @@ import org.spanroom.rank.Ranking;
 
 /** Reads the spans of a run for the page: the rows that it shows, and sums over all. */
 final class ReportSpansReader {
-    /** Up to so many spans the page shows them all. */
-    static final int MOST_SPANS = 100_000;
-
-    /** Of more spans it shows so many, the best. */
-    static final int BEST_SPANS = 20_000;
-
     private static final Set<String> SHOWN = Set.of(
             "rank",
             "span_id",
@@ -65,13 +59,13 @@ final class ReportSpansReader {
     private final Map<String, Integer> rowById = new HashMap<>();
     private final SortedMap<String, SortedSet<String>> keys = new TreeMap<>();
 
-    private ReportSpansReader(RecordedRun run, RunConfig config, UnitSystem units) {
+    private ReportSpansReader(RecordedRun run, RunConfig config, UnitSystem units, ReportLimits limits) {
         Path folder = run.file().resolveSibling("");
         this.spans = RecordedSpans.open(run);
         this.lines = RecordedLines.of(folder, spans);
         this.cells = new SpanCells(spans.columns());
         this.values = new ReportValues(config, spans.columns());
-        this.shown = run.spans() > MOST_SPANS ? BEST_SPANS : run.spans();
+        this.shown = limits.shown(run.spans());
         List<String> fields = keptColumns();
         this.totals = new ReportTotals(cells, fields.isEmpty() ? "owner" : fields.get(0));
         Table<RecordedSpans.Row> typed = UsColumns.in(table(config), units);
@@ -97,8 +91,8 @@ final class ReportSpansReader {
             SortedMap<String, SortedSet<String>> keys) {}
 
     /** Reads all spans of a run. */
-    static Read read(RecordedRun run, RunConfig config, UnitSystem units) {
-        return new ReportSpansReader(run, config, units).read();
+    static Read read(RecordedRun run, RunConfig config, UnitSystem units, ReportLimits limits) {
+        return new ReportSpansReader(run, config, units, limits).read();
     }
 
     private Read read() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.output.CopiedTable;
 import org.spanroom.output.ResultTables;
@@ -35,9 +36,9 @@ final class ReportTables {
         this.units = units;
     }
 
-    /** Returns the first rows of a table as the run wrote it. */
-    CopiedTable copied(String name, long mostRows) {
-        return RecordedTables.find(run, name, mostRows).orElse(NONE);
+    /** Returns a table as the run wrote it. */
+    CopiedTable copied(String name) {
+        return RecordedTables.find(run, name).orElse(NONE);
     }
 
     /** Returns a table of rows that were read. */
@@ -45,9 +46,26 @@ final class ReportTables {
         return PayloadTable.of(UsColumns.in(typed(name, copied), units), currency, rows);
     }
 
-    /** Returns the first rows of a table as a layer; shapes that the run did not write are found in columns, where these have them. */
-    ReportLayer layer(String name, ReportLayer.Kind kind, long mostRows) {
-        CopiedTable copied = copied(name, mostRows);
+    /** Returns so many findings as a layer, those that are more than a note before the others. */
+    ReportLayer findings(int mostRows) {
+        return layer(
+                "findings",
+                ReportLayer.Kind.POINTS,
+                RecordedTables.find(run, "findings", mostRows, ReportTables::isGrave).orElse(NONE));
+    }
+
+    private static Predicate<CopiedTable.Row> isGrave(List<String> columns) {
+        int severity = columns.indexOf("severity");
+        return row -> severity >= 0 && !"note".equals(row.values().get(severity));
+    }
+
+    /** Returns a table as a layer. */
+    ReportLayer layer(String name, ReportLayer.Kind kind) {
+        return layer(name, kind, copied(name));
+    }
+
+    /** Shapes that the run did not write are found in columns, where these have them. */
+    private ReportLayer layer(String name, ReportLayer.Kind kind, CopiedTable copied) {
         int lon = copied.columns().indexOf("lon_deg");
         int lat = copied.columns().indexOf("lat_deg");
         List<Shape> shapes = copied.rows().stream()

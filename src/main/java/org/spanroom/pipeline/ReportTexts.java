@@ -41,7 +41,7 @@ final class ReportTexts {
         figures.add(new Figure(
                 "candidates",
                 Counted.whole(totals.ranked()),
-                "of " + Counted.of(totals.spans(), "span") + " of duct between two vaults"));
+                "of " + Counted.of(totals.spans(), "span") + "; a span is one duct between two vaults"));
         figures.add(new Figure(
                 "cable positions gained",
                 Counted.whole(totals.positionsGained()),
@@ -49,7 +49,7 @@ final class ReportTexts {
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
         figures.add(figure(
-                "new build for the same", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+                "new duct instead", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return figures;
     }
@@ -63,6 +63,8 @@ final class ReportTexts {
     List<String> statements() {
         var statements = new ArrayList<String>();
         statements.add(ReportWords.sentence(account.contents().statement()));
+        statements.add("A candidate is a span that no rule of the run excludes; the table below has the reasons for each of"
+                + " the others.");
         if (totals.ranked() == 0) {
             statements.add("No span can be recovered as the data is; the table says why, span by span.");
             return statements;
@@ -72,7 +74,12 @@ final class ReportTexts {
                 + Counted.of(totals.positionsGained(), "additional cable") + ", over " + length + " of duct.");
         MoneyTotals money = account.money();
         statements.add("Recovery would likely cost " + likely(money.recoveryMoney(), MoneyRanges::recovery)
-                + "; new duct on the same paths " + likely(money.newBuildMoney(), MoneyRanges::newBuild) + ".");
+                + "; new duct on the same paths " + likely(money.newBuildMoney(), MoneyRanges::newBuild) + "; the saving is "
+                + likely(money.savingMoney(), MoneyRanges::saving) + ".");
+        if (money.ranges().isPresent()) {
+            statements.add("Each likely amount is the median of its own draws, so the three do not subtract exactly; each"
+                    + " range holds " + ReportWords.rangeShare(config.uncertainty()) + " of the draws of the rates.");
+        }
         if (totals.doubtful() > 0) {
             statements.add(Counted.of(totals.doubtful(), "candidate") + " "
                     + Counted.form(totals.doubtful(), "passes", "pass")
@@ -98,7 +105,7 @@ final class ReportTexts {
                     "contents",
                     "The contents of " + Counted.of(assumed, "candidate") + " are assumed, not recorded: what "
                             + Counted.form(assumed, "it gains", "they gain")
-                            + " is an assumption until somebody opens a vault."));
+                            + " stays an assumption until somebody opens a vault."));
         }
         rates().ifPresent(text -> cautions.add(new Caution("rates", text)));
         if (config.inputs().zones().file().isEmpty()) {
@@ -110,7 +117,7 @@ final class ReportTexts {
         cautions.add(new Caution(
                 "accuracy",
                 PlanningCaution.TEXT
-                        + " A single span's cost or force may be off by a factor of two; sums over many are surer."));
+                        + " A single span's cost or force may be off by a factor of two; sums over many spans are more certain."));
         cautions.add(new Caution(
                 "safety",
                 "A vault may be a permit-required confined space. The safety officer decides; local codes, the owner's"

@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.TreeMap;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.output.report.PayloadTable;
 import org.spanroom.output.report.ReportCharts;
 
@@ -21,9 +23,11 @@ final class ReportUncertain {
 
     private final PayloadTable<?> checks;
     private final MoneyTotals money;
+    private final UncertaintySettings settings;
 
-    ReportUncertain(PayloadTable<?> checks, MoneyTotals money) {
+    ReportUncertain(PayloadTable<?> checks, MoneyTotals money, UncertaintySettings settings) {
         this.checks = checks;
+        this.settings = settings;
         this.money = money;
     }
 
@@ -72,23 +76,38 @@ final class ReportUncertain {
         for (ReportCharts.Spread spread : spreads()) {
             sentences.add(String.format(
                     Locale.ROOT,
-                    "The sum of %s lies between %.0f %% below and %.0f %% above its likely value in most draws of"
-                            + " the rates.",
+                    "The sum of %s over all candidates lies between %.0f %% below and %.0f %% above its likely value"
+                            + " in %s of the draws of the rates.",
                     spread.what(),
                     Math.abs(spread.lowPercent()),
-                    spread.highPercent()));
+                    spread.highPercent(),
+                    ReportWords.rangeShare(settings)));
         }
         List<ReportCharts.Share> shares = shares();
         if (!shares.isEmpty()) {
-            sentences.add("For the order at the top, " + shares.get(0).what() + " is the largest unknown: "
-                    + ReportWords.percent(shares.get(0).sharePercent())
-                    + " of what the listed field checks may change.");
+            sentences.add("Which spans belong at the top depends most on " + words(shares.get(0).what())
+                    + ": it has " + ReportWords.percent(shares.get(0).sharePercent())
+                    + " of the change that all listed field checks are expected to make.");
         }
-        for (int row = 0; row < Math.min(CHECKS, checks.rows()); row++) {
-            sentences.add("Measure first at vault " + text(row, "vault") + ", duct " + text(row, "duct") + ": "
-                    + ReportWords.sentence(text(row, "look_at")));
-        }
+        firstChecks().forEach((what, where) -> sentences.add(
+                "Measure first at " + String.join(", ", where) + ": " + what));
         return sentences;
+    }
+
+    /** Returns where to go first by what to do there: crews that do the same at several vaults read it once. */
+    private Map<String, List<String>> firstChecks() {
+        Map<String, List<String>> places = new LinkedHashMap<>();
+        for (int row = 0; row < Math.min(CHECKS, checks.rows()); row++) {
+            String what = text(row, "look_at");
+            String sentence = what.isEmpty() ? "" : what.substring(0, 1).toLowerCase(Locale.ROOT) + what.substring(1);
+            places.computeIfAbsent(sentence, none -> new ArrayList<>())
+                    .add("vault " + text(row, "vault") + " (duct " + text(row, "duct") + ")");
+        }
+        return places;
+    }
+
+    private static String words(String unknown) {
+        return unknown.replace('_', ' ');
     }
 
     private String text(int row, String column) {

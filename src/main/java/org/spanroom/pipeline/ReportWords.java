@@ -5,10 +5,12 @@ import java.math.MathContext;
 import java.util.Locale;
 import org.spanroom.model.Counted;
 import org.spanroom.model.effort.MoneyRange;
+import org.spanroom.model.rank.UncertaintySettings;
 
 /** Amounts in sentences: rounded to three digits, since no more of a planning figure means anything. */
 final class ReportWords {
     private static final MathContext THREE_DIGITS = new MathContext(3);
+    private static final int MILLION_DIGITS = 6;
     private static final double MILLION = 1e6;
 
     private final String currency;
@@ -40,7 +42,13 @@ final class ReportWords {
         if (rounded.abs().doubleValue() < MILLION) {
             return String.format(Locale.ROOT, "%,d", rounded.longValue());
         }
-        return rounded.divide(BigDecimal.valueOf(MILLION)).stripTrailingZeros().toPlainString() + " million";
+        // Amounts beside one another keep the same digits: 53.0 beside 15.6.
+        return rounded.movePointLeft(MILLION_DIGITS).toPlainString() + " million";
+    }
+
+    /** Returns which share of the draws a range of money holds: {@code 80 %}. */
+    static String rangeShare(UncertaintySettings settings) {
+        return percent(100 * (settings.moneyHighRatio() - settings.moneyLowRatio()));
     }
 
     /** Returns a chance without decimals: {@code 98 %}. */

@@ -203,6 +203,80 @@ class ReportBrowserTest {
         assertTrue(rows.get(0).toMap().containsValue(wanted), rows.toString());
     }
 
+    /** What is typed on the way to a filter filters nothing. */
+    @Test
+    void numbersAreFilteredByLimitsAndRangesOnceTheyAreFinished() {
+        element("#show-filters").click();
+        WebElement gained = browser.driver()
+                .findElements(By.cssSelector("#grid-head input"))
+                .get(headings().indexOf("Positions gained"));
+        Map<String, Long> expected = Map.of(
+                ">", (long) spans.size(),
+                ">9", gaining(10, Integer.MAX_VALUE),
+                "9", gaining(9, 9),
+                "9..", (long) spans.size(),
+                "9..12", gaining(9, 12),
+                "9 to 12", gaining(9, 12),
+                ",", (long) spans.size());
+
+        expected.forEach((filter, rows) -> {
+            type(gained, "=-99");
+            browser.waitUntil("return Spanroom.live.rows.length === 0");
+            type(gained, filter);
+            browser.waitUntil("return Spanroom.live.rows.length === " + rows);
+        });
+        assertTrue(gaining(9, 12) > 100, "spans in the range");
+    }
+
+    private static void type(WebElement field, String text) {
+        browser.run(
+                "arguments[0].value = arguments[1]; arguments[0].dispatchEvent(new Event('input', {bubbles: true}))",
+                field,
+                text);
+    }
+
+    private static List<String> headings() {
+        return browser.driver().findElements(By.cssSelector("#grid-head [role=columnheader]")).stream()
+                .map(heading -> heading.getDomProperty("textContent"))
+                .toList();
+    }
+
+    private static long gaining(int least, int most) {
+        return spans.stream()
+                .map(span -> span.get("positions_gained"))
+                .filter(gained -> !gained.isEmpty())
+                .mapToInt(Integer::parseInt)
+                .filter(gained -> gained >= least && gained <= most)
+                .count();
+    }
+
+    /** Recovery and new build are alternatives: the account has a sum of each and the difference, not one sum of both. */
+    @Test
+    void theAccountOfACardEndsInTheFiguresOfTheRun() {
+        CSVRecord best = spans.get(0);
+        browser.run("Spanroom.select(0, {from: 'summary'})");
+        browser.waitUntil("return document.querySelectorAll('#card-body tfoot tr').length > 0");
+        List<Double> sums = browser.driver().findElements(By.cssSelector("#card-body tfoot td.number")).stream()
+                .map(cell -> Double.parseDouble(cell.getDomProperty("textContent").replace(",", "")))
+                .toList();
+
+        assertEquals(3, sums.size());
+        assertEquals(Double.parseDouble(best.get("recovery_money")), sums.get(0), 0.02);
+        assertEquals(Double.parseDouble(best.get("build_money")), sums.get(1), 0.02);
+        assertEquals(Double.parseDouble(best.get("saving_money")), sums.get(2), 0.02);
+    }
+
+    /** The last spans have no calculation in the page; its card says which command prints it. */
+    @Test
+    void aCardWithoutDetailsSaysHowToGetThem() {
+        browser.run("Spanroom.select(1000, {from: 'summary'})");
+        browser.waitUntil("return document.querySelectorAll('#card-body pre').length > 0");
+
+        assertEquals(
+                "spanroom explain " + spans.get(1000).get("span_id") + " --run demo",
+                element("#card-body pre").getText());
+    }
+
     private static Path waitForFile() throws IOException {
         for (int attempt = 0; attempt < 100; attempt++) {
             try (Stream<Path> files = Files.list(folder)) {
@@ -258,6 +332,7 @@ class ReportBrowserTest {
         browser.open(page);
         long wide = (Long) browser.run("return document.scrollingElement.scrollWidth");
         long window = (Long) browser.run("return window.innerWidth");
+        assertEquals(widthPx, window);
         assertTrue(wide <= window, wide + " in a window of " + window);
     }
 

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
-import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
@@ -68,9 +67,11 @@ public final class Browser implements AutoCloseable {
         waitUntil("return document.body.dataset.ready === 'true'");
     }
 
-    /** Makes the window's inside this large. */
+    /** Makes the page's view this large in CSS pixels, also narrower than a window may be. */
     public void resize(int widthPx, int heightPx) {
-        driver.manage().window().setSize(new Dimension(widthPx, heightPx));
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", widthPx, "height", heightPx, "deviceScaleFactor", 1, "mobile", false));
     }
 
     /** Waits until a script returns true. */

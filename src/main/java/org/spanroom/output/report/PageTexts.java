@@ -6,11 +6,12 @@ import java.util.Optional;
 /**
  * The texts of the page that its template has places for. All of them are plain text; the template escapes them.
  *
- * @param runFolder the results that the page is made of
+ * @param runFolder the results that the page is made of, as the user named them
  * @param madeAt when the run was started
  * @param version of the program that made the run
  * @param statements sentences to be read aloud
  * @param first what to do first
+ * @param firstNote what their order and their cost are
  * @param uncertain what is most uncertain, and what to measure first
  * @param program the annual program, where one is given
  */
@@ -23,6 +24,7 @@ public record PageTexts(
         List<String> statements,
         List<Caution> cautions,
         List<First> first,
+        String firstNote,
         List<String> uncertain,
         Optional<Program> program,
         List<Entry> record,
@@ -57,10 +59,19 @@ public record PageTexts(
      * @param where its vaults
      * @param why what speaks for it
      * @param sure how sure that is
+     * @param program how many of its spans the annual program takes; empty without one
      * @param row row of its best span
      */
     public record First(
-            int order, String section, String spans, String where, String why, String cost, String sure, int row) {}
+            int order,
+            String section,
+            String spans,
+            String where,
+            String why,
+            String cost,
+            String sure,
+            String program,
+            int row) {}
 
     /** The annual program. */
     public record Program(String statement, List<Year> years) {

@@ -60,6 +60,7 @@ public final class ReportPage {
         model.put("statements", texts.statements());
         model.put("cautions", texts.cautions());
         model.put("first", texts.first());
+        model.put("firstNote", texts.firstNote());
         model.put("uncertain", texts.uncertain());
         model.put("program", new ArrayList<>(texts.program().stream().toList()));
         model.put("record", texts.record());

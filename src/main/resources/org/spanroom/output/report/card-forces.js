@@ -82,7 +82,7 @@
     const words = S.el('p', { role: 'status' });
     const show = (pull) => {
       const texts = [
-        'Pull: at most ' + used(most(pull.pull), pull.allowed_pull),
+        'Steady pull: at most ' + used(most(pull.pull), pull.allowed_pull),
         'hold: at most ' + used(most(pull.hold), pull.allowed_hold),
       ];
       words.textContent = texts.join('; ') + '.';
@@ -119,7 +119,8 @@
         S.el(
           'p',
           { class: 'note' },
-          'Both forces are uncertain by a factor of two: they rank and warn, they do not authorize a pull.',
+          'Forces of a steady pull. A limit that has to hold at breakaway is drawn divided by the breakaway factor, so the share used is that of the calculation. ' +
+            'Both forces are uncertain by a factor of two: they rank and warn, they do not authorize a pull.',
         ),
       ],
       start: () => show(pulls[best]),

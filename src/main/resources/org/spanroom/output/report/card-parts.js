@@ -122,6 +122,30 @@
     ];
   };
 
+  const NEW_BUILD = 'new build: ';
+
+  /** Recovery and new build are alternatives: a sum of both would mean nothing. */
+  function totals(lines) {
+    const sum = (isNewBuild) =>
+      lines
+        .filter(([part]) => part.startsWith(NEW_BUILD) === isNewBuild)
+        .reduce((total, line) => total + line[4], 0);
+    const [recovery, newBuild] = [sum(false), sum(true)];
+    return [
+      ['Recovery, at the rates', recovery],
+      ['New build, at the rates', newBuild],
+      ['Saving, at the rates', newBuild - recovery],
+    ].map(([label, amount]) =>
+      S.el(
+        'tr',
+        {},
+        S.el('th', { scope: 'row', colspan: 4 }, label),
+        S.el('td', { class: 'number' }, S.number(amount, 2)),
+        S.el('td'),
+      ),
+    );
+  }
+
   /** The account, line by line. */
   S.moneyPart = (lines) =>
     S.el(
@@ -157,24 +181,7 @@
             ),
           ),
         ),
-        S.el(
-          'tfoot',
-          {},
-          S.el(
-            'tr',
-            {},
-            S.el('th', { scope: 'row', colspan: 4 }, 'Total'),
-            S.el(
-              'td',
-              { class: 'number' },
-              S.number(
-                lines.reduce((sum, line) => sum + line[4], 0),
-                2,
-              ),
-            ),
-            S.el('td'),
-          ),
-        ),
+        S.el('tfoot', {}, totals(lines)),
       ),
     );
 

@@ -114,7 +114,7 @@
                       ', +' +
                       S.spans.value(other, 'positions_gained') +
                       ' positions'
-                  : S.word('exclusion', S.spans.value(other, 'exclusion') || 'not ranked'),
+                  : S.word('exclusion', S.spans.value(other, 'exclusion') || 'excluded'),
               ),
             ),
           ),

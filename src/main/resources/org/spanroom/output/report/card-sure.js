@@ -49,7 +49,7 @@
                 S.number(chance, 1) +
                 ' % of the draws of what is assumed or uncertain the span can be recovered and gains room.',
             ),
-        top === null ? null : S.el('li', {}, 'In ' + S.number(top, 1) + ' % of the draws it is among the best.'),
+        top === null ? null : S.el('li', {}, 'In ' + S.number(top, 1) + ' % of the draws it is among the top ' + S.number(S.data.counts.top) + '.'),
         band
           ? S.el('li', {}, 'Band ' + band + ': the draws do not clearly separate it from other spans of that band.')
           : null,

@@ -32,7 +32,7 @@
     const reasons = S.wordsOf('reasons', S.spans.value(row, 'reasons') || exclusion);
     const mark = S.swatch(S.rankClasses[S.classOf(rank)].key);
     if (!rank) {
-      return S.el('p', { class: 'standing' }, mark, 'Not ranked: ' + reasons.join('; '));
+      return S.el('p', { class: 'standing' }, mark, 'Excluded: ' + reasons.join('; '));
     }
     const was = S.live.runRanks[row];
     return S.el(
@@ -117,9 +117,10 @@
       S.el(
         'p',
         {},
-        'This page has the cross-section, forces, account and calculation of the first spans only. For this one run:',
+        'This page has cross-sections, forces, the account and the whole calculation of the best spans only; what it has of this one is below. Where the program and the files of the run are, this command prints the rest:',
       ),
       S.el('pre', { tabindex: 0 }, 'spanroom explain ' + quoted(id) + ' --run ' + quoted(document.body.dataset.run)),
+      S.el('p', {}, 'A page made with a larger number after --details has more of these cards.'),
     );
   }
 

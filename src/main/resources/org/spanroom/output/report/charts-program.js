@@ -121,7 +121,7 @@
     return S.figure({
       title: 'What other budgets buy',
       says:
-        'Plans by year, before weeks and crews: the budget of ' +
+        'Plans by year, before work is put into weeks of crews, which takes some of it out again: the budget of ' +
         S.money(now.budget_money) +
         ' buys ' +
         S.number(now.positions) +
@@ -171,7 +171,7 @@
               show: true,
               position: 'top',
               ...S.chartText('ink'),
-              formatter: ({ value }) => (value[2] === 100 ? 'this program' : ''),
+              formatter: ({ value }) => (value[2] === 100 ? 'this budget' : ''),
             },
           },
         ],

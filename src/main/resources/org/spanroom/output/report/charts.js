@@ -42,6 +42,12 @@
     S.announce('The table shows ' + S.live.rows.length + ' spans');
   }
 
+  /** Above its limit a page has a point for each span that it shows, not for each of the run. */
+  function onlyShown() {
+    const { ranked, shownSpans, spans } = S.data.counts;
+    return shownSpans < spans ? 'Of the ' + S.number(Math.min(ranked, shownSpans)) + ' ranked spans that this page shows. ' : '';
+  }
+
   function frontier({ frontier: { points, hull } }) {
     if (!points.length) {
       return null;
@@ -52,16 +58,22 @@
     return S.figure({
       title: 'Cost and positions of each span',
       says:
-        edge.length +
-        ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
-        S.number(edge[0][1]) +
-        ' positions for ' +
-        S.money(edge[0][0]) +
-        ' to ' +
-        S.number(last[1]) +
-        ' for ' +
-        S.money(last[0]) +
-        '.',
+        edge.length === 1
+          ? 'One span is efficient: no mix of other spans gives more positions for the money. It gains ' +
+            S.number(last[1]) +
+            ' positions for ' +
+            S.money(last[0]) +
+            '.'
+          : S.number(edge.length) +
+            ' spans are efficient: no mix of other spans gives more positions for the money. They go from ' +
+            S.number(edge[0][1]) +
+            ' positions for ' +
+            S.money(edge[0][0]) +
+            ' to ' +
+            S.number(last[1]) +
+            ' for ' +
+            S.money(last[0]) +
+            '.',
       height: 340,
       option: () => ({
         ...S.chartBase(),
@@ -102,7 +114,7 @@
       heads: ['Efficient span', 'Likely cost, ' + S.currency, 'Positions'],
       rows: edge.map((point) => [id(point), point[0], point[1]]),
       onClick: ({ value }) => S.select(value[2], { from: 'chart' }),
-      note: 'Choose a point to open its span.',
+      note: onlyShown() + 'Choose a point to open its span.',
     });
   }
 
@@ -113,12 +125,12 @@
     const rows = reasons.map(([, spans, text]) => [text, spans]);
     const all = rows.reduce((sum, row) => sum + row[1], 0);
     return S.figure({
-      title: 'Why spans are not ranked',
+      title: 'Why spans are excluded',
       says:
         S.number(all) +
         ' of ' +
         S.number(S.data.counts.spans) +
-        ' spans are not ranked. The most frequent reason: ' +
+        ' spans are excluded. The most frequent reason: ' +
         rows[0][0] +
         ' (' +
         S.number(rows[0][1]) +

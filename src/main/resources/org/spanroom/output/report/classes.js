@@ -12,9 +12,9 @@
     { key: 'rank-1', label: 'Rank 1 to 10', width: 5 },
     { key: 'rank-2', label: 'Rank 11 to 50', width: 4.2 },
     { key: 'rank-3', label: 'Rank 51 to 200', width: 3.4 },
-    { key: 'rank-4', label: 'Rank 201 to 1,000', width: 2.7 },
-    { key: 'rank-5', label: 'Rank after 1,000', width: 2.2 },
-    { key: 'rank-none', label: 'Not ranked', width: 1.4 },
+    { key: 'rank-4', label: 'Rank 201 to 1000', width: 2.7 },
+    { key: 'rank-5', label: 'Rank after 1000', width: 2.2 },
+    { key: 'rank-none', label: 'Excluded', width: 1.4 },
   ];
 
   S.NOT_RANKED = S.rankClasses.length - 1;
@@ -53,7 +53,17 @@
     'zone-other': 'Other or unknown kind',
   };
 
-  S.yearColor = (place) => 'year-' + Math.min(place + 1, 6);
+  /** What is wrong with the data, the gravest first. */
+  S.severityClasses = {
+    'severity-rejected': 'Rejected: not in the results',
+    'severity-suspect': 'Suspect: missing or contradictory',
+    'severity-note': 'Note: nothing to fix',
+  };
+
+  /** Years of the program; all from the sixth share a color. */
+  S.yearClasses = ['Year 1', 'Year 2', 'Year 3', 'Year 4', 'Year 5', 'Year 6 or later'];
+
+  S.yearColor = (place) => 'year-' + Math.min(place + 1, S.yearClasses.length);
 
   const colors = new Map();
 

@@ -10,6 +10,7 @@
     }
     const rows = Array.from({ length: table.rows }, (_, row) => table.row(row));
     const served = rows.filter((row) => row.served_year !== null);
+    const isFree = (row) => !row.recover_spans && !(row.cost_share_money > 0);
     const late = served.filter((row) => row.on_time === false).length;
     const line = (row) =>
       S.el(
@@ -24,7 +25,8 @@
           {},
           row.served_year === null
             ? 'not served' + (row.why_not ? ': ' + row.why_not : '')
-            : 'year ' + row.served_year + (row.on_time === false ? ', late' : ''),
+            : (isFree(row) ? 'from positions that are free today' : 'year ' + row.served_year + ', on ' + row.served_on) +
+              (row.on_time === false ? ', late' : ''),
         ),
       );
     return S.el(
@@ -37,8 +39,10 @@
         S.number(served.length) +
           ' of ' +
           S.number(rows.length) +
-          ' wanted connections are served' +
-          (late ? ', ' + S.number(late) + ' of them late' : '') +
+          ' wanted connections are served, ' +
+          S.number(served.filter(isFree).length) +
+          ' of them from positions that are free today' +
+          (late ? '; ' + S.number(late) + ' late' : '') +
           '.',
       ),
       S.el(

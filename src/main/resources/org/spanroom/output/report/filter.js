@@ -5,15 +5,22 @@
   const COMPARED = /^(>=|<=|>|<|=)\s*(-?[\d.,]+)$/;
   const RANGE = /^(-?[\d.,]+)\s*(?:\.\.|to)\s*(-?[\d.,]+)$/i;
 
-  const number = (text) => Number(text.replaceAll(',', ''));
+  const number = (text) => (/\d/.test(text) ? Number(text.replaceAll(',', '')) : NaN);
 
   /**
-   * Reads a filter of a column with numbers: `>5`, `<=5`, `5`, `3..7`.
+   * Reads a filter of a column with numbers: `>5`, `<=5`, `5`, `3..7`, `3 to 7`.
    *
-   * @returns {?function(?number): boolean} null for a text that is none
+   * @returns {?function(?number): boolean} null for a text that is none, also for one that is not finished, as `>`: it filters nothing
    */
   S.numberFilter = (text) => {
     const filter = text.trim();
+    const range = RANGE.exec(filter);
+    if (range) {
+      const [low, high] = [number(range[1]), number(range[2])];
+      return Number.isNaN(low) || Number.isNaN(high)
+        ? null
+        : (value) => value !== null && value >= low && value <= high;
+    }
     const compared = COMPARED.exec(filter) || (/^-?[\d.,]+$/.test(filter) ? [filter, '=', filter] : null);
     if (compared) {
       const limit = number(compared[2]);
@@ -25,11 +32,6 @@
         '=': (value) => value === limit,
       };
       return Number.isNaN(limit) ? null : (value) => value !== null && tests[compared[1]](value);
-    }
-    const range = RANGE.exec(filter);
-    if (range) {
-      const [low, high] = [number(range[1]), number(range[2])];
-      return (value) => value !== null && value >= low && value <= high;
     }
     return null;
   };

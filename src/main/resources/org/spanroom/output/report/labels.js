@@ -5,8 +5,8 @@
   const COLUMNS = {
     span_id: 'Span',
     score_points: 'Score',
-    exclusion: 'Why not ranked',
-    reasons: 'All reasons why not ranked',
+    exclusion: 'Why excluded',
+    reasons: 'All reasons why excluded',
     duct_bank: 'Bank',
     routes: 'Lines drawn',
     vault_a: 'Vault A',
@@ -56,6 +56,17 @@
     innerduct_out_kg: 'Innerduct that comes out',
     co2e_ice_kg: 'CO2e avoided',
     drawn_length_m: 'Length as drawn',
+    positions_gained_few: 'Positions gained, few in the duct',
+    positions_gained_many: 'Positions gained, many in the duct',
+    spare: 'Spare duct',
+    shared_a_hours: 'Time shared with a neighbor at A',
+    shared_b_hours: 'Time shared with a neighbor at B',
+    site_hour_money: 'Cost of an hour on site',
+    nights: 'Night shifts',
+    bore_avoided_m: 'Boring avoided',
+    new_duct_positions: 'Positions of new duct',
+    new_duct_money: 'First new duct',
+    further_duct_money: 'Each additional new duct',
   };
 
   const CRITERIA = {

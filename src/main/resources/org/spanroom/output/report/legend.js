@@ -70,16 +70,11 @@
   }
 
   function severities() {
-    const names = {
-      rejected: 'Rejected: not in the results',
-      suspect: 'Suspect: to fix',
-      note: 'Note: nothing to fix',
-    };
     return S.layers.findings
       ? S.el(
           'ul',
           { class: 'legend-keys' },
-          Object.entries(names).map(([key, label]) => S.el('li', {}, S.swatch('severity-' + key), label)),
+          Object.entries(S.severityClasses).map(([color, label]) => S.el('li', {}, S.swatch(color), label)),
         )
       : null;
   }
@@ -120,7 +115,9 @@
         ? S.el(
             'ul',
             { class: 'legend-keys' },
-            S.data.program.years.map((year, place) => S.el('li', {}, S.swatch(S.yearColor(place)), 'Year ' + year)),
+            S.yearClasses
+              .slice(0, S.data.program.years.length)
+              .map((label, place) => S.el('li', {}, S.swatch(S.yearColor(place)), label)),
             S.el('li', {}, S.swatch('map-faint'), 'Not in the program'),
           )
         : null,

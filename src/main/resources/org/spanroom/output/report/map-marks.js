@@ -147,7 +147,7 @@
         OUTLINES[kind](context, x, y, size);
         context.fillStyle = S.color(mark.color);
         context.strokeStyle = S.color('map-ground');
-        context.lineWidth = 1.5;
+        context.lineWidth = size > 3 ? 1.5 : 0.5;
         context.fill();
         context.stroke();
         drawn.push({ x, y, lines: mark.lines });
@@ -190,7 +190,8 @@
       drawYears(view);
     }
     if (S.layers.findings) {
-      drawn.push(...drawMarks(view, 'finding', S.shapes.findings, 5));
+      // From far they would cover the map that they belong to.
+      drawn.push(...drawMarks(view, 'finding', S.shapes.findings, view.zoom >= 15 ? 5 : view.zoom >= 13 ? 3.5 : 2));
     }
     if (S.layers.checks) {
       drawn.push(...drawMarks(view, 'check', S.shapes.checks, 5.5));

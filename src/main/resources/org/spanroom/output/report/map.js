@@ -67,7 +67,7 @@
       S.spans.value(line.row, 'span_id'),
       rank
         ? 'Rank ' + S.number(rank) + ', ' + S.number(S.live.points[line.row], 1) + ' points'
-        : 'Not ranked: ' + S.word('exclusion', S.spans.value(line.row, 'exclusion') || ''),
+        : 'Excluded: ' + S.word('exclusion', S.spans.value(line.row, 'exclusion') || ''),
       rank
         ? '+' +
           S.spans.value(line.row, 'positions_gained') +

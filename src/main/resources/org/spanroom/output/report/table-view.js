@@ -12,10 +12,11 @@
 
   function widthOf(column) {
     if (column.key === 'span_id') {
-      return 14;
+      return S.data.counts.spans > 9999 ? 16 : 14;
     }
     if (column.key === 'rank') {
-      return S.hasOtherWeights() ? 8.5 : 6.5;
+      const isLong = S.data.counts.ranked > 9999;
+      return S.hasOtherWeights() ? (isLong ? 10.5 : 8.5) : isLong ? 6.5 : 5.2;
     }
     if (column.type !== 'text') {
       const heading = S.heading(column);
