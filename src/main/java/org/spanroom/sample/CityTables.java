@@ -65,7 +65,12 @@ final class CityTables {
 
     private static List<Column<VaultFeature>> crewColumns() {
         return List.of(
-                Column.real("depth_ft", "depth_ft", 1, "depth from the cover to the floor, in feet", crew(CrewFacts::depthFt)),
+                Column.real(
+                        "depth_ft",
+                        "depth_ft",
+                        1,
+                        "depth from the cover to the floor, in feet",
+                        crew(CrewFacts::depthFt)),
                 Column.real("in_len_ft", "in_len_ft", 1, "inside length in feet", crew(CrewFacts::lengthFt)),
                 Column.real("in_wid_ft", "in_wid_ft", 1, "inside width in feet", crew(CrewFacts::widthFt)),
                 Column.real("in_high_ft", "in_high_ft", 1, "inside height in feet", crew(CrewFacts::heightFt)),
