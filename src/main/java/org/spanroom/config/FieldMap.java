@@ -20,7 +20,15 @@ public record FieldMap(Map<Term, FieldSource> byTerm) {
             Term.VAULT_WATER,
             Term.VAULT_SURFACE,
             Term.CABLE_HOLD,
-            Term.CABLE_SLACK);
+            Term.CABLE_SLACK,
+            Term.VAULT_DEPTH,
+            Term.VAULT_LENGTH,
+            Term.VAULT_WIDTH,
+            Term.VAULT_HEIGHT,
+            Term.COVER_SIZE,
+            Term.GAS_FOUND,
+            Term.JOINT_POWER,
+            Term.VAULT_INSPECTED);
 
     /** The terms that a layer of permit zones is read for. */
     public static final Set<Term> ZONE_TERMS =

@@ -117,10 +117,9 @@ final class SiteWork {
         if (!vault.entered()) {
             return 0;
         }
-        double changesM3 = volumeM3(vault) * account.rate(RateKey.PURGE_AIR_CHANGES, vault.rows());
-        double changesHours = changesM3 / account.rate(RateKey.BLOWER_M3_PER_HOUR, vault.rows());
-        return changesHours > account.rate(RateKey.PURGE_LEAST_HOURS, vault.rows())
-                ? at(end, EffortStep.VENTILATING, shifts * changesM3, RateKey.BLOWER_M3_PER_HOUR)
+        Purge purge = Purge.of(volumeM3(vault), account, vault.rows());
+        return purge.takesLonger()
+                ? at(end, EffortStep.VENTILATING, shifts * purge.airM3(), RateKey.BLOWER_M3_PER_HOUR)
                 : at(end, EffortStep.VENTILATING, shifts, RateKey.PURGE_LEAST_HOURS);
     }
 

@@ -16,8 +16,11 @@ import org.spanroom.input.layer.Rejections;
 import org.spanroom.input.layer.SourceFeature;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
+import org.spanroom.model.network.InsideSize;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultFacts;
 import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.network.VolumeBasis;
 
 /**
  * Makes vaults of the features of a layer of points or outlines.
@@ -26,6 +29,7 @@ import org.spanroom.model.network.VaultSite;
  * number behind it.
  */
 final class VaultReader implements FeatureReader {
+    private final RunConfig config;
     private final ReferenceSystem crs;
     private final CappedLog log;
     private final FeatureValues values;
@@ -37,6 +41,7 @@ final class VaultReader implements FeatureReader {
     private long used;
 
     VaultReader(RunConfig config, ReferenceSystem crs, LayerFields fields, CappedLog log, Collected<Vault> vaults) {
+        this.config = config;
         this.crs = crs;
         this.log = log;
         this.values = new FeatureValues(config, fields, log);
@@ -122,14 +127,67 @@ final class VaultReader implements FeatureReader {
         OptionalDouble recordedM = recorded(values.number(Term.VAULT_ELEVATION));
         OptionalDouble elevationM = recordedM.isPresent() ? recordedM : z;
         String kind = values.textOrAssumed(Term.VAULT_KIND);
-        VaultSite site = site();
+        InsideSize inside = inside();
+        VolumeOf volume = volume(inside);
+        VaultSite site = site(volume);
+        VaultFacts facts = facts(inside, volume.basis());
         vaults.add(new Vault(
-                vaults.size(), id, lonDeg, latDeg, rings, elevationM, kind.intern(), site, values.rejectedValues()));
+                vaults.size(),
+                id,
+                lonDeg,
+                latDeg,
+                rings,
+                elevationM,
+                kind.intern(),
+                site,
+                facts,
+                values.rejectedValues()));
     }
 
-    private VaultSite site() {
+    /** A volume and where it comes from. */
+    private record VolumeOf(OptionalDouble volumeM3, VolumeBasis basis) {}
+
+    /** Returns the recorded volume, else that of the inside, else the assumed one. */
+    private VolumeOf volume(InsideSize inside) {
+        OptionalDouble measuredM3 = inside.findVolumeM3();
+        boolean measured =
+                measuredM3.isPresent() && config.plausible().contains(Term.VAULT_VOLUME, measuredM3.getAsDouble());
+        // A volume that the inside gives is not missed.
+        boolean asked = !measured || !values.textQuietly(Term.VAULT_VOLUME).isEmpty();
+        OptionalDouble recordedM3 = asked ? recorded(values.number(Term.VAULT_VOLUME)) : OptionalDouble.empty();
+        if (recordedM3.isPresent()) {
+            return new VolumeOf(recordedM3, VolumeBasis.RECORDED);
+        }
+        if (measured) {
+            return new VolumeOf(measuredM3, VolumeBasis.INSIDE_SIZE);
+        }
+        OptionalDouble assumedM3 = recorded(values.assumedNumber(Term.VAULT_VOLUME));
+        return new VolumeOf(assumedM3, assumedM3.isPresent() ? VolumeBasis.ASSUMED : VolumeBasis.UNKNOWN);
+    }
+
+    private InsideSize inside() {
+        return new InsideSize(shared(Term.VAULT_LENGTH), shared(Term.VAULT_WIDTH), shared(Term.VAULT_HEIGHT));
+    }
+
+    private VaultFacts facts(InsideSize inside, VolumeBasis basis) {
+        return interner.one(new VaultFacts(
+                basis,
+                shared(Term.VAULT_DEPTH),
+                interner.one(inside),
+                shared(Term.COVER_SIZE),
+                values.answer(Term.GAS_FOUND),
+                values.answer(Term.JOINT_POWER),
+                values.dateQuietly(Term.VAULT_INSPECTED).map(interner::one)));
+    }
+
+    /** Returns a recorded number; vaults are built in few sizes, so that many share one object. */
+    private OptionalDouble shared(Term term) {
+        return interner.one(recorded(values.number(term)));
+    }
+
+    private VaultSite site(VolumeOf volume) {
         var site = new VaultSite(
-                recorded(values.numberOrAssumed(Term.VAULT_VOLUME)),
+                volume.volumeM3(),
                 values.answer(Term.VAULT_WATER),
                 values.textOrAssumed(Term.VAULT_SURFACE).intern(),
                 values.answer(Term.CABLE_HOLD),

@@ -49,6 +49,21 @@ public enum Term {
     CABLE_HOLD(Kind.FLAG),
     /** Length of cable stored at a vault that can be drawn out of it. */
     CABLE_SLACK(Kind.LENGTH),
+    /** From the cover of a vault down to its floor. */
+    VAULT_DEPTH(Kind.LENGTH),
+    /** Inside of a vault. */
+    VAULT_LENGTH(Kind.LENGTH),
+    VAULT_WIDTH(Kind.LENGTH),
+    /** From the floor of a vault to its ceiling. */
+    VAULT_HEIGHT(Kind.LENGTH),
+    /** Least width of the opening under a vault's cover. */
+    COVER_SIZE(Kind.DIAMETER),
+    /** Whether gas was ever found in a vault. */
+    GAS_FOUND(Kind.FLAG),
+    /** Whether power cables share a vault. */
+    JOINT_POWER(Kind.FLAG),
+    /** The day of a vault's last inspection, e.g. 2027-03-31. */
+    VAULT_INSPECTED(Kind.TEXT),
     /** A row of the catalog's outer ducts: its name, or type and trade size. */
     DUCT_SIZE(Kind.TEXT),
     /** A row of the catalog's innerducts. */

@@ -61,11 +61,13 @@ public final class AnnualWriter {
      * Writes all of it.
      *
      * @param network the sections and vaults that the program works on
+     * @param vaultFacts what the run wrote of vaults for the crews, by vault and column
      * @throws OutputException if the folder exists and may not be replaced, or cannot be written
      */
     public static void write(
             DuctNetwork network,
             ProgramResults results,
+            Map<String, Map<String, Object>> vaultFacts,
             JsonObject account,
             Path folder,
             boolean overwrite,
@@ -75,14 +77,15 @@ public final class AnnualWriter {
         texts.put(
                 CALENDAR,
                 CalendarFile.text(AnnualEvents.of(results), results.rules().readyOn()));
-        ProgramWriter.write(GEOPACKAGE, tables(network, results), texts, folder, overwrite, options);
+        ProgramWriter.write(GEOPACKAGE, tables(network, results, vaultFacts), texts, folder, overwrite, options);
     }
 
     private static boolean isWritten(Table<?> table, ProgramResults results) {
         return !table.equals(AnnualFigureColumns.PRICES) || !results.prices().isEmpty();
     }
 
-    private static List<ProgramWriter.Rows<?>> tables(DuctNetwork network, ProgramResults results) {
+    private static List<ProgramWriter.Rows<?>> tables(
+            DuctNetwork network, ProgramResults results, Map<String, Map<String, Object>> vaultFacts) {
         List<ReserveColumns.Row> reserve = results.reserve().stream()
                 .map(item -> new ReserveColumns.Row(item, network.samples()))
                 .toList();
@@ -91,7 +94,7 @@ public final class AnnualWriter {
                 .toList();
         List<ProgramWriter.Rows<?>> all = List.of(
                 new ProgramWriter.Rows<>(AnnualColumns.PROGRAM, results.items()),
-                new ProgramWriter.Rows<>(AnnualVaultColumns.VAULTS, VaultWork.all(results.items(), network)),
+                new ProgramWriter.Rows<>(AnnualVaultColumns.VAULTS, VaultWork.all(results.items(), network, vaultFacts)),
                 new ProgramWriter.Rows<>(AnnualNetworkColumns.NEW_DUCTS, results.ducts()),
                 new ProgramWriter.Rows<>(AnnualNetworkColumns.CONNECTIONS, results.connections()),
                 new ProgramWriter.Rows<>(ReserveColumns.RESERVE, reserve),

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.spanroom.config.ProgramConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.ConnectionsReader;
@@ -219,8 +221,22 @@ public final class ProgramRun {
                     recorded.config().rates().currency(),
                     recorded.config().units(),
                     AnnualWriter.files(folder, results));
-            AnnualWriter.write(inputs.network(), results, ProgramAccount.of(summary), folder, overwrite, options);
+            AnnualWriter.write(
+                    inputs.network(),
+                    results,
+                    VaultFactReader.read(run, vaults(results)),
+                    ProgramAccount.of(summary),
+                    folder,
+                    overwrite,
+                    options);
             return summary;
+        }
+
+        private static Set<String> vaults(ProgramResults results) {
+            return results.items().stream()
+                    .map(item -> item.candidate().facts())
+                    .flatMap(facts -> Stream.of(facts.vaultA(), facts.vaultB()))
+                    .collect(Collectors.toSet());
         }
 
         private List<String> notes(ProgramPlanner.Planned planned, ProgramResults results) {

@@ -13,14 +13,17 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.OutputConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.effort.VaultAssessor;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
 import org.spanroom.input.InputRecord;
+import org.spanroom.input.layer.Interner;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Network;
+import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneUse;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
@@ -213,10 +216,16 @@ public final class RankRun {
         return ranked;
     }
 
-    /** Returns the network with the zones that its vaults lie in. */
-    private static Network located(Network network, PermitAssessor permits) {
+    /** Returns the network with the zones that its vaults lie in, and what crews prepare for there. */
+    private Network located(Network network, PermitAssessor permits) {
+        var assessor = new VaultAssessor(config.rates(), config.vaultKinds());
+        // Most vaults need the same.
+        var interner = new Interner();
         return network.withVaults(network.vaults().stream()
-                .map(use -> use.withZones(permits.zonesAt(use.vault())))
+                .map(use -> {
+                    List<Zone> zones = permits.zonesAt(use.vault());
+                    return use.with(zones, interner.one(assessor.assess(use.vault(), zones)));
+                })
                 .toList());
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
@@ -25,37 +26,62 @@ final class CityTables {
                 "places where ducts are accessible",
                 GeometryKind.POINT,
                 VaultFeature::shape,
-                List.of(
-                        Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
-                        Column.text(
-                                "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                        Column.real(
-                                "elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
-                        Column.text(
-                                "volume",
-                                "volume",
-                                "air volume, in m3 or with its unit",
-                                vault -> vault.fittings().volume()),
-                        Column.text(
-                                "water",
-                                "water",
-                                "whether it has standing water",
-                                vault -> vault.fittings().water()),
-                        Column.text(
-                                "surface",
-                                "surface",
-                                "surface around the cover",
-                                vault -> vault.fittings().surface()),
-                        Column.text(
-                                "hold",
-                                "hold",
-                                "whether a live cable can be restrained there",
-                                vault -> vault.fittings().hold()),
-                        Column.integer(
-                                "slack_ft",
-                                "slack_ft",
-                                "cable slack stored in it, in feet",
-                                vault -> vault.fittings().slackFt())));
+                Stream.of(vaultColumns(), crewColumns()).flatMap(List::stream).toList());
+    }
+
+    private static List<Column<VaultFeature>> vaultColumns() {
+        return List.of(
+                Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
+                Column.text(
+                        "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
+                Column.real(
+                        "elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
+                Column.text(
+                        "volume",
+                        "volume",
+                        "air volume, in m3 or with its unit",
+                        vault -> vault.fittings().volume()),
+                Column.text(
+                        "water",
+                        "water",
+                        "whether it has standing water",
+                        vault -> vault.fittings().water()),
+                Column.text(
+                        "surface",
+                        "surface",
+                        "surface around the cover",
+                        vault -> vault.fittings().surface()),
+                Column.text(
+                        "hold",
+                        "hold",
+                        "whether a live cable can be restrained there",
+                        vault -> vault.fittings().hold()),
+                Column.integer(
+                        "slack_ft",
+                        "slack_ft",
+                        "cable slack stored in it, in feet",
+                        vault -> vault.fittings().slackFt()));
+    }
+
+    private static List<Column<VaultFeature>> crewColumns() {
+        return List.of(
+                Column.real(
+                        "depth_ft",
+                        "depth_ft",
+                        1,
+                        "depth from the cover to the floor, in feet",
+                        crew(CrewFacts::depthFt)),
+                Column.real("in_len_ft", "in_len_ft", 1, "inside length in feet", crew(CrewFacts::lengthFt)),
+                Column.real("in_wid_ft", "in_wid_ft", 1, "inside width in feet", crew(CrewFacts::widthFt)),
+                Column.real("in_high_ft", "in_high_ft", 1, "inside height in feet", crew(CrewFacts::heightFt)),
+                Column.integer("lid_in", "lid_in", "opening under the cover, in inches", crew(CrewFacts::coverIn)),
+                Column.text("gas", "gas", "whether gas was found in it", crew(CrewFacts::gas)),
+                Column.text("power", "power", "whether power cables share it", crew(CrewFacts::power)),
+                Column.text("inspected", "inspected", "day of its last inspection", crew(CrewFacts::inspected)));
+    }
+
+    private static <T> Function<VaultFeature, T> crew(Function<CrewFacts, T> cell) {
+        return vault -> cell.apply(vault.fittings().crew());
     }
 
     static Table<ZoneFeature> zones() {

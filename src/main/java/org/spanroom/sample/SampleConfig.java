@@ -56,6 +56,14 @@ final class SampleConfig {
                   vault_surface: surface
                   cable_hold: hold
                   cable_slack: {field: slack_ft, unit: ft}
+                  vault_depth: {field: depth_ft, unit: ft}
+                  vault_length: {field: in_len_ft, unit: ft}
+                  vault_width: {field: in_wid_ft, unit: ft}
+                  vault_height: {field: in_high_ft, unit: ft}
+                  cover_size: {field: lid_in, unit: in}
+                  gas_found: gas
+                  joint_power: power
+                  vault_inspected: inspected
               contents:
                 file: contents.csv
                 diameter_unit: in

@@ -104,7 +104,7 @@ final class SampleReadme {
                 | file | rows | what |
                 |---|---:|---|
                 | `%s` | %d | lines, one or two per duct; %s |
-                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be restrained there), `slack_ft` (cable slack stored in it, in feet); the same system |
+                | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be restrained there), `slack_ft` (cable slack stored in it, in feet); of inspected vaults also `depth_ft`, `in_len_ft`, `in_wid_ft`, `in_high_ft` (inside, in feet), `lid_in` (opening under the cover, in inches), `gas` (whether gas was found), `power` (whether power cables share it), `inspected` (day); the same system |
                 | `contents.csv` | %d | innerducts, cables and sleeves of ducts with mixed contents, one per row; inches, and pounds per 1000 ft, or a catalog row; for a sleeve its `cells` and the number of `reserved` cells |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
                 | `%s` | %d | center lines of streets, a backdrop for the report: `name`, `rank`; longitude and latitude on WGS 84 |

@@ -22,7 +22,7 @@ record VaultFeature(
         double y,
         boolean drawn) {
     /** What is recorded of a vault's inside and its cover, each as written or empty. */
-    record Fittings(String volume, String water, String surface, String hold, OptionalInt slackFt) {}
+    record Fittings(String volume, String water, String surface, String hold, OptionalInt slackFt, CrewFacts crew) {}
 
     VaultFeature movedBy(double dx, double dy) {
         return new VaultFeature(district, link, id, kind, elevationM, fittings, x + dx, y + dy, drawn);

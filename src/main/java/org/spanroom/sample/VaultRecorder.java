@@ -19,6 +19,7 @@ final class VaultRecorder {
     private static final List<String> KINDS = List.of("maintenance hole", "handhole", "vault", "pull box");
 
     private static final int INSIDE_PURPOSE = 9;
+    private static final int CREW_PURPOSE = 15;
     private static final double FT3_PER_M3 = 35.3146667;
 
     /** Volumes by kind, from the least to the most; plausible, no source. */
@@ -43,6 +44,7 @@ final class VaultRecorder {
     private final DistrictBuilder.City city;
     private final Chance chance;
     private final Chance inside;
+    private final Chance crew;
     private final List<Leg> laid = new ArrayList<>();
     private final TreeMap<Integer, Node> used = new TreeMap<>(Comparator.naturalOrder());
     private final Set<Integer> wet = new HashSet<>();
@@ -53,6 +55,7 @@ final class VaultRecorder {
         this.city = city;
         this.chance = district.chance(PURPOSE);
         this.inside = district.chance(INSIDE_PURPOSE);
+        this.crew = district.chance(CREW_PURPOSE);
     }
 
     /** Takes the vaults of a bank into use. */
@@ -118,12 +121,14 @@ final class VaultRecorder {
             case 2 -> tenths(volumeM3);
             default -> "";
         };
+        CrewFacts facts = CrewFacts.draw(crew, kind, volumeM3);
         return new VaultFeature.Fittings(
                 volume,
                 WATER.get(inside.pickWeighted(wet.contains(node) ? IN_WET_BANK : ELSEWHERE)),
                 SURFACES.get(inside.pickWeighted(onMainStreet.contains(node) ? MAIN_SURFACES : SIDE_SURFACES)),
                 List.of("yes", "Y", "no", "").get(inside.pickWeighted(76, 14, 4, 6)),
-                slackFt(kind));
+                slackFt(kind),
+                volume.isEmpty() ? facts.withoutInside() : facts);
     }
 
     private OptionalInt slackFt(int kind) {

@@ -205,6 +205,25 @@ class ProgramCommandTest {
         assertThat(csv(whole.resolve("program.csv"))).isNotEmpty();
     }
 
+    /** V01, V11 and V21 had gas; the surface of none is recorded. */
+    @Test
+    void vaultsStandOnceWithTheFactsOfTheRun() {
+        List<CSVRecord> rows = csv(whole.resolve("program_vaults.csv"));
+
+        assertThat(rows).isNotEmpty().extracting(row -> row.get("vault")).doesNotHaveDuplicates();
+        for (CSVRecord row : rows) {
+            boolean gas = row.get("vault").endsWith("1");
+            int place = row.get("vault").charAt(1) - '0' + row.get("vault").charAt(2) - '0';
+            assertThat(row.get("depth_m")).isEqualTo("2.40");
+            assertThat(row.get("gas_found")).isEqualTo(Boolean.toString(gas));
+            assertThat(row.get("inspected_on")).isEqualTo("2025-0" + (1 + place) + "-17");
+            assertThat(row.get("forced_air")).isEqualTo(gas ? "true" : "");
+            assertThat(row.get("forced_air_why")).isEqualTo(gas ? "gas_found" : "surface_not_recorded");
+            assertThat(row.get("air_retest_hours")).isEqualTo("8.0");
+            assertThat(row.get("purge_minutes")).isEmpty();
+        }
+    }
+
     @Test
     void theCalendarHoldsByItsFileAlone() throws IOException {
         assertThat(ProgramFileChecker.problems(Files.readString(whole.resolve("program.csv")), limits()))

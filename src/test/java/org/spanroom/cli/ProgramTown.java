@@ -26,7 +26,9 @@ final class ProgramTown {
         var vaults = new ArrayList<String>();
         for (int row = 0; row < ROWS; row++) {
             for (int column = 0; column < COLUMNS; column++) {
-                vaults.add(feature("\"vault\": \"V" + row + column + "\"", "Point", place(row, column)));
+                String noted = ", \"depth\": 2.4, \"gas\": \"%s\", \"seen\": \"2025-0%d-17\""
+                        .formatted(column == 1 ? "yes" : "no", 1 + row + column);
+                vaults.add(feature("\"vault\": \"V" + row + column + "\"" + noted, "Point", place(row, column)));
                 if (column + 1 < COLUMNS) {
                     bank("H" + row + column, row, place(row, column), place(row, column + 1), ducts);
                 }
@@ -50,7 +52,7 @@ final class ProgramTown {
                         fields: {duct: duct, duct_bank: bank, innerduct_count: inner, cable_count: cables, owner: owner,
                           condition: cond, circuits_at_risk: circuits, embargo_until: embargo}
                         keep: [inspector]
-                      vaults: {file: '%1$s/vaults.geojson', fields: {vault: vault}}
+                      vaults: {file: '%1$s/vaults.geojson', fields: {vault: vault, vault_depth: depth, gas_found: gas, vault_inspected: seen}}
                       zones:
                         file: '%1$s/zones.geojson'
                         fields: {zone: zone, zone_kind: kind, zone_from: starts, zone_until: last}

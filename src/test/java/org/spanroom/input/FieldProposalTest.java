@@ -106,6 +106,57 @@ class FieldProposalTest {
         assertThat(single(name, value).term()).isEmpty();
     }
 
+    private static FieldProposal.Field ofVault(String name, String values) {
+        var layer = new FakeLayer("OGC:CRS84", name);
+        double place = 0;
+        for (String value : values.split("\\|", -1)) {
+            layer.point(place++, 0, value);
+        }
+        var proposer = new FieldProposer(ShippedConfig.get());
+        proposer.readVaults(layer, LayerConfig.NONE);
+        return proposer.proposals().get(0).fields().get(0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "depth_ft, 8|9.5|7|8|10|8, VAULT_DEPTH, FT",
+        "MH_DEPTH_FT, 8|9.5|7|8|10|8, VAULT_DEPTH, FT",
+        "inside_length_ft, 10|12|8|10|9|10, VAULT_LENGTH, FT",
+        "VaultWidthFt, 6|6|5|6|8|6, VAULT_WIDTH, FT",
+        "LID_SIZE_IN, 24|30|27|30|32|24, COVER_SIZE, IN",
+        "gas_found, yes|no|no|yes|no|no, GAS_FOUND,",
+        "joint_power, Y|N|N|N|Y|N, JOINT_POWER,",
+        "inspection_date, 2024-05-02|2023-01-09|2025-08-30|2024-05-03|2022-02-02|2021-12-01, VAULT_INSPECTED,",
+    })
+    void factsForTheCrewAreProposed(String name, String values, Term term, Unit unit) {
+        FieldProposal.Field field = ofVault(name, values);
+
+        assertThat(field.term()).contains(term);
+        assertThat(field.unit()).isEqualTo(Optional.ofNullable(unit));
+        assertThat(field.isSure()).isTrue();
+    }
+
+    /** What other layers of vaults have: other depths, dates in other forms, who supplies gas, where power comes from. */
+    @ParameterizedTest
+    @CsvSource({
+        "depth, 8|9.5|7|8|10|8",
+        "INV_DEPTH, 2.1|2.2|2.3|2.4|2.5|2.6",
+        "gas, Midgas|Midgas|Northgas|Midgas|Northgas|Midgas",
+        "power, 110|220|110|220|110|220",
+        "inspection, good|poor|good|good|fair|poor",
+        "inspection_date, 915148800000|915148800000|915148800001|915148800002|915148800003|915148800004",
+        "inspection_year, 2019|2020|2021|2022|2023|2024",
+        "lid_type, round|square|round|round|square|round",
+        "last_edited_date, 2024-05-02|2023-01-09|2025-08-30|2024-05-03|2022-02-02|2021-12-01",
+        "pipe_length, 10|12|8|10|9|10",
+        "street_width, 10|12|8|10|9|10",
+    })
+    void decoysOfVaultsAreNeverProposedWithoutTheMark(String name, String values) {
+        FieldProposal.Field field = ofVault(name, values);
+
+        assertThat(field.term().isPresent() && field.isSure()).as("%s", field.term()).isFalse();
+    }
+
     /** Fields that city layers have beside those we ask for; their values are as theirs are. */
     @ParameterizedTest
     @CsvSource({

@@ -15,6 +15,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.config.FieldMap;
 import org.spanroom.model.Term;
 import org.spanroom.model.Unit;
 
@@ -75,6 +76,9 @@ final class NamedLayers {
                 "VAULT=manhole id|facility id|mh number|asset id",
                 "VAULT_ELEVATION=rim elevation|ground elev|rim elev",
                 "VAULT_KIND=manhole type|vault kind",
+                "GAS_FOUND=gas found|gas history",
+                "JOINT_POWER=joint power|power",
+                "VAULT_INSPECTED=last inspection date|inspection date",
                 "DECOYS=from inv|to invert|host material|outside diameter|last inspection year|street name|slope"),
         FRENCH(
                 "ROUTE=id troncon|numero conduite|id canalisation",
@@ -186,7 +190,7 @@ final class NamedLayers {
                 return;
             }
             Term term = Term.valueOf(key);
-            boolean ofVault = term.name().startsWith("VAULT") && term != Term.VAULT_A && term != Term.VAULT_B;
+            boolean ofVault = FieldMap.VAULT_TERMS.contains(term);
             String name = names.get(random.nextInt(names.size()));
             String written = unlike(style, name, ofVault ? vaultUsed : used);
             (ofVault ? vaultMeaning : meaning).put(written, term);
@@ -273,6 +277,8 @@ final class NamedLayers {
         return switch (term) {
             case VAULT -> n -> "K" + (100 + n);
             case VAULT_ELEVATION -> n -> 210 + random.nextInt(3000) / 100.0;
+            case GAS_FOUND, JOINT_POWER -> n -> List.of("yes", "no", "N").get(random.nextInt(3));
+            case VAULT_INSPECTED -> n -> "20%02d-0%d-1%d".formatted(18 + n % 8, 1 + n % 9, n % 10);
             default -> n -> List.of("manhole", "handhole").get(random.nextInt(2));
         };
     }

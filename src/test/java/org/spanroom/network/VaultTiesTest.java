@@ -47,6 +47,7 @@ class VaultTiesTest {
                     vault.elevationM(),
                     vault.kind(),
                     vault.site(),
+                    vault.facts(),
                     vault.rejected()));
         }
         return numbered;

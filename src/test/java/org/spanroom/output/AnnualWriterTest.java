@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -27,6 +28,14 @@ import org.spanroom.testing.ExternalTool;
 
 class AnnualWriterTest {
     private static final LayerOptions OPTIONS = LayerOptions.lonLat(Instant.parse("2027-01-15T08:00:00Z"));
+
+    private static final Map<String, Map<String, Object>> VAULT_FACTS = Map.of(
+            "V1",
+            Map.of("kind", "vault", "volume_m3", 13.6, "gas_found", true, "forced_air", true, "forced_air_why", "gas_found"),
+            "V3",
+            Map.of("water", false, "purge_minutes", 10.0),
+            "elsewhere",
+            Map.of("kind", "handhole"));
 
     @TempDir
     Path folder;
@@ -56,11 +65,19 @@ class AnnualWriterTest {
     @Test
     void vaultsStandOnceWithAllTheirWork() throws IOException {
         assertCsv("program_vaults.csv", """
-                vault,visits,spans,first_day,last_day,weeks,crews,years
-                V1,2,2,2027-03-01,2028-03-06,2027-03-01;2028-03-06,crew 1,1;2
-                V2,2,3,2027-03-01,2028-03-06,2027-03-01;2028-03-06,crew 1,1;2
-                V3,3,2,2027-03-01,2027-03-15,2027-03-01;2027-03-08;2027-03-15,crew 1;crew 2,1
-                V4,2,1,2027-03-12,2027-03-15,2027-03-08;2027-03-15,crew 2,1
+                vault,visits,spans,first_day,last_day,weeks,crews,years,\
+                kind,volume_m3,volume_from,depth_m,inside_length_m,inside_width_m,inside_height_m,cover_size_mm,\
+                water,surface,cable_hold,cable_slack_m,gas_found,joint_power,inspected_on,\
+                purge_minutes,air_tests,air_retest_hours,forced_air,forced_air_why,\
+                discharge_permit,lane_closure,confined_space_entry
+                V1,2,2,2027-03-01,2028-03-06,2027-03-01;2028-03-06,crew 1,1;2,\
+                vault,13.60,,,,,,,,,,,true,,,,,,true,gas_found,,,
+                V2,2,3,2027-03-01,2028-03-06,2027-03-01;2028-03-06,crew 1,1;2,\
+                ,,,,,,,,,,,,,,,,,,,,,,
+                V3,3,2,2027-03-01,2027-03-15,2027-03-01;2027-03-08;2027-03-15,crew 1;crew 2,1,\
+                ,,,,,,,,false,,,,,,,10.0,,,,,,,
+                V4,2,1,2027-03-12,2027-03-15,2027-03-08;2027-03-15,crew 2,1,\
+                ,,,,,,,,,,,,,,,,,,,,,,
                 """);
     }
 
@@ -178,6 +195,7 @@ class AnnualWriterTest {
         AnnualWriter.write(
                 AnnualSample.network(),
                 AnnualSample.results(List.of(), List.of()),
+                Map.of(),
                 new JsonObject(),
                 target,
                 true,
@@ -196,7 +214,7 @@ class AnnualWriterTest {
     private Path write(String name, ProgramResults results) {
         Path target = folder.resolve(name);
         JsonObject account = new JsonObject().number("spans", results.items().size());
-        AnnualWriter.write(AnnualSample.network(), results, account, target, false, OPTIONS);
+        AnnualWriter.write(AnnualSample.network(), results, VAULT_FACTS, account, target, false, OPTIONS);
         return target;
     }
 

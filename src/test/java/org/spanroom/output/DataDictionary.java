@@ -37,6 +37,7 @@ final class DataDictionary {
             Map.entry("n", "N"),
             Map.entry("deg", "degrees"),
             Map.entry("hours", "h"),
+            Map.entry("minutes", "min"),
             Map.entry("days", "days"),
             Map.entry("money", "currency of the rates"),
             Map.entry("pct", "%"),

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -144,6 +145,7 @@ class ProgramReaderTest {
         AnnualWriter.write(
                 AnnualSample.network(),
                 results,
+                Map.of(),
                 new JsonObject(),
                 target,
                 false,

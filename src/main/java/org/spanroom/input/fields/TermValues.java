@@ -35,6 +35,16 @@ abstract class TermValues {
     private static final Set<Term> EXCEPTIONS_ONLY =
             Collections.unmodifiableSet(EnumSet.of(Term.POSITIONS_RESERVED, Term.BESIDE_ALLOWED));
 
+    /** Terms of a vault that no rank needs: an empty value is unknown, and not worth a finding for each vault. */
+    private static final Set<Term> FOR_CREWS = Collections.unmodifiableSet(EnumSet.of(
+            Term.VAULT_DEPTH,
+            Term.VAULT_LENGTH,
+            Term.VAULT_WIDTH,
+            Term.VAULT_HEIGHT,
+            Term.COVER_SIZE,
+            Term.GAS_FOUND,
+            Term.JOINT_POWER));
+
     private final AssumedValues defaults;
     private final PlausibleRanges plausible;
     private final WordMeanings words;
@@ -211,7 +221,8 @@ abstract class TermValues {
         return offers.take(term, offer);
     }
 
-    final double assumedNumber(Term term) {
+    /** Returns the assumed number, or {@link #NONE}. */
+    public final double assumedNumber(Term term) {
         return assumedNumberBelow(Double.POSITIVE_INFINITY, term);
     }
 
@@ -282,7 +293,8 @@ abstract class TermValues {
     }
 
     private void missing(Term term, LayerFields.Column column) {
-        if (!EXCEPTIONS_ONLY.contains(term) && offers.findNamed(term).isEmpty()) {
+        boolean needed = !EXCEPTIONS_ONLY.contains(term) && !FOR_CREWS.contains(term);
+        if (needed && offers.findNamed(term).isEmpty()) {
             add(
                     FindingCode.MISSING_VALUE,
                     column.field(),

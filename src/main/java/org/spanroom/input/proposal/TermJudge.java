@@ -181,7 +181,7 @@ final class TermJudge {
                 Doubt.when(
                         field.textShare(text -> text.matches(".*\\p{L}.*|.*[\"\u2033].*")) < MOST_SHARE,
                         "a catalog row is named by its size with a unit");
-            case EMBARGO_UNTIL, ZONE_FROM, ZONE_UNTIL ->
+            case EMBARGO_UNTIL, ZONE_FROM, ZONE_UNTIL, VAULT_INSPECTED ->
                 Doubt.when(
                         field.textShare(text -> text.matches("\\d{4}-\\d{2}-\\d{2}.*")) < MOST_SHARE,
                         "its dates are not in the form 2027-03-31");

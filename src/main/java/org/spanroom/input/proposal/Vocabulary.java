@@ -97,6 +97,10 @@ final class Vocabulary {
             slack: slack
             coil: coil
             trade: trade nominal
+            gas: gas
+            found: found
+            history: history hist
+            power: power electric electrical
             catalog: catalog catalogue
             zone: zone area
             permit: permit

@@ -27,6 +27,8 @@ public enum RateKey {
     PURGE_LEAST_HOURS,
     /** What a blower moves through its hose. */
     BLOWER_M3_PER_HOUR(Sense.DIVIDES),
+    /** Longest time between two tests of the air in an open vault. */
+    AIR_RETEST_HOURS(Sense.LESS_COSTS_MORE),
     /** One test of the air. */
     AIR_TEST_HOURS,
     /** Put rod or camera in, read what it met. */

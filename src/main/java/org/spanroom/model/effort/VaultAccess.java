@@ -1,6 +1,7 @@
 package org.spanroom.model.effort;
 
 import java.util.Map;
+import org.spanroom.model.Answer;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultKind;
 
@@ -23,9 +24,25 @@ public final class VaultAccess {
         return VaultKind.of(kinds, vault.kind()).entered();
     }
 
+    /** Returns whether crews enter a vault, by its recorded kind; a kind that is not listed is entered. */
+    public Answer entered(Vault vault) {
+        if (vault.kind().isBlank()) {
+            return Answer.UNKNOWN;
+        }
+        return isEntered(vault) ? Answer.YES : Answer.NO;
+    }
+
+    /** Returns whether a cover is in the roadway, by the recorded word for its surface. */
+    public Answer inRoadway(Vault vault) {
+        String word = vault.site().surface();
+        if (!surfaces.knowsSurface(word)) {
+            return Answer.UNKNOWN;
+        }
+        return surfaces.surfaceOf(word) == Surface.ROADWAY ? Answer.YES : Answer.NO;
+    }
+
     /** Returns whether a cover is in the roadway; one whose surface is not recorded, or a word that means none, is treated as in it. */
     public boolean isInRoadway(Vault vault) {
-        String word = vault.site().surface();
-        return !surfaces.knowsSurface(word) || surfaces.surfaceOf(word) == Surface.ROADWAY;
+        return inRoadway(vault) != Answer.NO;
     }
 }

@@ -16,6 +16,7 @@ import org.spanroom.model.Term;
  * @param footprint the outer rings of the drawn outline, closed, longitude and latitude in degrees; empty for a point
  * @param kind the recorded kind, or empty
  * @param site what the records say of the work there
+ * @param facts what they say of it for the crew only
  * @param rejected values that were recorded and could not be used
  */
 public record Vault(
@@ -27,6 +28,7 @@ public record Vault(
         OptionalDouble elevationM,
         String kind,
         VaultSite site,
+        VaultFacts facts,
         List<RejectedValue> rejected) {
     public Vault {
         Check.notBlank("id", id);
@@ -43,7 +45,7 @@ public record Vault(
                 .findFirst();
     }
 
-    /** A vault all of whose recorded values could be used. */
+    /** A vault of which nothing is recorded for the crew only, all of whose recorded values could be used. */
     public Vault(
             int sequence,
             String id,
@@ -53,7 +55,7 @@ public record Vault(
             OptionalDouble elevationM,
             String kind,
             VaultSite site) {
-        this(sequence, id, lonDeg, latDeg, footprint, elevationM, kind, site, List.of());
+        this(sequence, id, lonDeg, latDeg, footprint, elevationM, kind, site, VaultFacts.UNKNOWN, List.of());
     }
 
     /** A vault of whose site nothing is recorded. */

@@ -1,6 +1,8 @@
 package org.spanroom.output.columns;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.spanroom.output.table.Column;
 import org.spanroom.output.table.GeometryKind;
@@ -15,7 +17,12 @@ public final class AnnualVaultColumns {
             "One row for each vault at which the program has work, in the order in which the work comes to them.",
             GeometryKind.POINT,
             AnnualVaultColumns::point,
-            List.of(
+            columns());
+
+    private AnnualVaultColumns() {}
+
+    private static List<Column<VaultWork>> columns() {
+        var columns = new ArrayList<Column<VaultWork>>(List.of(
                     Column.text("vault", "vault", "Name of the vault.", VaultWork::vaultId),
                     Column.integer(
                             "visits",
@@ -41,8 +48,11 @@ public final class AnnualVaultColumns {
                             "Years of the program with work at it, from 1, joined by ;.",
                             row -> joined(
                                     row.years().stream().map(year -> year + 1).toList()))));
-
-    private AnnualVaultColumns() {}
+        VaultFactColumns.all()
+                .forEach(column -> columns.add(
+                        column.with(row -> Optional.ofNullable(row.facts().get(column.name())))));
+        return columns;
+    }
 
     private static Shape point(VaultWork row) {
         return row.place()

@@ -10,6 +10,9 @@ import org.spanroom.output.table.Table;
 
 /** The columns of the vaults. */
 public final class VaultColumns {
+    /** Name of the column with the owner's name. */
+    public static final String VAULT_ID = "vault_id";
+
     public static final Table<VaultUse> TABLE = Table.layer(
             "vaults",
             "One row for each vault that is used, in the order of reading; a footprint is shown by a point inside it.",
@@ -22,15 +25,10 @@ public final class VaultColumns {
     private static List<Column<VaultUse>> columns() {
         var columns = new ArrayList<>(List.<Column<VaultUse>>of(
                 Column.text(
-                        "vault_id",
+                        VAULT_ID,
                         "vault_id",
                         "The owner's name of the vault.",
                         row -> row.vault().id()),
-                Column.text(
-                        "kind",
-                        "kind",
-                        "The recorded kind of vault.",
-                        row -> row.vault().kind()),
                 Column.real(
                         "elevation_m",
                         "elev_m",
@@ -48,6 +46,7 @@ public final class VaultColumns {
                         "merged",
                         "Other vaults at the same location that are treated as this one, joined by ;.",
                         row -> String.join(";", row.mergedIds()))));
+        columns.addAll(1, VaultFactColumns.all());
         columns.addAll(PermitColumns.ofVaults());
         return columns;
     }

@@ -21,15 +21,22 @@ import org.spanroom.model.program.VaultPlace;
  *
  * @param vaultId name of the vault
  * @param place where it is; empty where the network does not know it
+ * @param facts what the run wrote of it for the crew, by column: text, number or Boolean, without what is unknown
  * @param items spans that end at it, in the order of the calendar; at least one
  */
-public record VaultWork(String vaultId, Optional<VaultPlace> place, List<ProgramItem> items) {
+public record VaultWork(String vaultId, Optional<VaultPlace> place, Map<String, Object> facts, List<ProgramItem> items) {
     public VaultWork {
+        facts = Map.copyOf(facts);
         items = List.copyOf(items);
     }
 
-    /** Returns all vaults with work, in the order in which the items come to them. */
-    public static List<VaultWork> all(List<ProgramItem> items, DuctNetwork network) {
+    /**
+     * Returns all vaults with work, in the order in which the items come to them.
+     *
+     * @param vaultFacts what the run wrote of vaults for the crews, by vault and column
+     */
+    public static List<VaultWork> all(
+            List<ProgramItem> items, DuctNetwork network, Map<String, Map<String, Object>> vaultFacts) {
         Map<String, List<ProgramItem>> byVault = new LinkedHashMap<>();
         for (ProgramItem item : items) {
             SpanFacts facts = item.candidate().facts();
@@ -39,7 +46,7 @@ public record VaultWork(String vaultId, Optional<VaultPlace> place, List<Program
                             .add(item));
         }
         var all = new ArrayList<VaultWork>();
-        byVault.forEach((vault, work) -> all.add(new VaultWork(vault, place(vault, network), work)));
+        byVault.forEach((vault, work) -> all.add(new VaultWork(vault, place(vault, network), vaultFacts.getOrDefault(vault, Map.of()), work)));
         return all;
     }
 

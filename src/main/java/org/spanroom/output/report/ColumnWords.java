@@ -66,6 +66,7 @@ final class ColumnWords {
         units.put("deg", "\u00b0");
         units.put("points", "points");
         units.put("hours", "h");
+        units.put("minutes", "min");
         units.put("days", "days");
         return units;
     }
