@@ -62,7 +62,8 @@ public final class VaultAssessor {
                     inRoadway);
         }
         RateRows rows = rows(vault.kind(), zones);
-        List<AirSupplyReason> reasons = airSupplyReasons(inRoadway, vault.facts().gasFound());
+        List<AirSupplyReason> reasons =
+                airSupplyReasons(inRoadway, vault.facts().gasFound());
         return new VaultNeeds(
                 entered,
                 purgeMinutes(vault, rows),

@@ -94,7 +94,8 @@ public final class AnnualWriter {
                 .toList();
         List<ProgramWriter.Rows<?>> all = List.of(
                 new ProgramWriter.Rows<>(AnnualColumns.PROGRAM, results.items()),
-                new ProgramWriter.Rows<>(AnnualVaultColumns.VAULTS, VaultWork.all(results.items(), network, vaultFacts)),
+                new ProgramWriter.Rows<>(
+                        AnnualVaultColumns.VAULTS, VaultWork.all(results.items(), network, vaultFacts)),
                 new ProgramWriter.Rows<>(AnnualNetworkColumns.NEW_DUCTS, results.ducts()),
                 new ProgramWriter.Rows<>(AnnualNetworkColumns.CONNECTIONS, results.connections()),
                 new ProgramWriter.Rows<>(ReserveColumns.RESERVE, reserve),

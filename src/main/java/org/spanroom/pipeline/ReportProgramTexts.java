@@ -72,7 +72,8 @@ final class ReportProgramTexts {
         return new Figure(
                 "in year " + whole(first, "year") + " of the program",
                 Counted.of(Math.round(number(first, "spans")), "span"),
-                Counted.of(Math.round(number(first, "positions")), "position") + " gained for " + words.money(range(first)));
+                Counted.of(Math.round(number(first, "positions")), "position") + " gained for "
+                        + words.money(range(first)));
     }
 
     /** The rows of all spans of a year, without those of groups and of all years. */

@@ -124,11 +124,11 @@ public final class ReportRun {
         boolean showsAll = spans.table().rows() == spans.totals().spans();
         if (!showsAll) {
             notes.add("This page shows the best " + Counted.of(spans.table().rows(), "span") + " of "
-                    + Counted.whole(spans.totals().spans()) + "; sums and counts are of all, points of cost against positions of those shown.");
+                    + Counted.whole(spans.totals().spans())
+                    + "; sums and counts are of all, points of cost against positions of those shown.");
         }
-        long findings = account.findings().values().stream()
-                .mapToLong(Long::longValue)
-                .sum();
+        long findings =
+                account.findings().values().stream().mapToLong(Long::longValue).sum();
         if (findings > limits.findings()) {
             notes.add("The map shows " + Counted.whole(limits.findings()) + " of " + Counted.whole(findings)
                     + " findings: those to fix before the others. Their table counts all.");

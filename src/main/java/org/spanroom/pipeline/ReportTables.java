@@ -51,7 +51,8 @@ final class ReportTables {
         return layer(
                 "findings",
                 ReportLayer.Kind.POINTS,
-                RecordedTables.find(run, "findings", mostRows, ReportTables::isGrave).orElse(NONE));
+                RecordedTables.find(run, "findings", mostRows, ReportTables::isGrave)
+                        .orElse(NONE));
     }
 
     private static Predicate<CopiedTable.Row> isGrave(List<String> columns) {

@@ -48,8 +48,8 @@ final class ReportTexts {
                 "if every candidate were recovered"));
         figures.add(
                 figure("recovery cost", money.recoveryMoney(), money.ranges().map(MoneyRanges::recovery)));
-        figures.add(figure(
-                "new duct instead", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
+        figures.add(
+                figure("new duct instead", money.newBuildMoney(), money.ranges().map(MoneyRanges::newBuild)));
         figures.add(figure("saving", money.savingMoney(), money.ranges().map(MoneyRanges::saving)));
         return figures;
     }
@@ -63,8 +63,9 @@ final class ReportTexts {
     List<String> statements() {
         var statements = new ArrayList<String>();
         statements.add(ReportWords.sentence(account.contents().statement()));
-        statements.add("A candidate is a span that no rule of the run excludes; the table below has the reasons for each of"
-                + " the others.");
+        statements.add(
+                "A candidate is a span that no rule of the run excludes; the table below has the reasons for each of"
+                        + " the others.");
         if (totals.ranked() == 0) {
             statements.add("No span can be recovered as the data is; the table says why, span by span.");
             return statements;
@@ -74,11 +75,14 @@ final class ReportTexts {
                 + Counted.of(totals.positionsGained(), "additional cable") + ", over " + length + " of duct.");
         MoneyTotals money = account.money();
         statements.add("Recovery would likely cost " + likely(money.recoveryMoney(), MoneyRanges::recovery)
-                + "; new duct on the same paths " + likely(money.newBuildMoney(), MoneyRanges::newBuild) + "; the saving is "
+                + "; new duct on the same paths " + likely(money.newBuildMoney(), MoneyRanges::newBuild)
+                + "; the saving is "
                 + likely(money.savingMoney(), MoneyRanges::saving) + ".");
         if (money.ranges().isPresent()) {
-            statements.add("Each likely amount is the median of its own draws, so the three do not subtract exactly; each"
-                    + " range holds " + ReportWords.rangeShare(config.uncertainty()) + " of the draws of the rates.");
+            statements.add(
+                    "Each likely amount is the median of its own draws, so the three do not subtract exactly; each"
+                            + " range holds " + ReportWords.rangeShare(config.uncertainty())
+                            + " of the draws of the rates.");
         }
         if (totals.doubtful() > 0) {
             statements.add(Counted.of(totals.doubtful(), "candidate") + " "
@@ -114,10 +118,11 @@ final class ReportTexts {
                     "No permit zones were given: permits for zones, bans on cutting and work at night are missing from"
                             + " times and costs."));
         }
-        cautions.add(new Caution(
-                "accuracy",
-                PlanningCaution.TEXT
-                        + " A single span's cost or force may be off by a factor of two; sums over many spans are more certain."));
+        cautions.add(
+                new Caution(
+                        "accuracy",
+                        PlanningCaution.TEXT
+                                + " A single span's cost or force may be off by a factor of two; sums over many spans are more certain."));
         cautions.add(new Caution(
                 "safety",
                 "A vault may be a permit-required confined space. The safety officer decides; local codes, the owner's"

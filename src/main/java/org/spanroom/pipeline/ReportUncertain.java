@@ -85,12 +85,13 @@ final class ReportUncertain {
         }
         List<ReportCharts.Share> shares = shares();
         if (!shares.isEmpty()) {
-            sentences.add("Which spans belong at the top depends most on " + words(shares.get(0).what())
+            sentences.add("Which spans belong at the top depends most on "
+                    + words(shares.get(0).what())
                     + ": it has " + ReportWords.percent(shares.get(0).sharePercent())
                     + " of the change that all listed field checks are expected to make.");
         }
-        firstChecks().forEach((what, where) -> sentences.add(
-                "Measure first at " + String.join(", ", where) + ": " + what));
+        firstChecks()
+                .forEach((what, where) -> sentences.add("Measure first at " + String.join(", ", where) + ": " + what));
         return sentences;
     }
 

@@ -32,10 +32,8 @@ final class CityTables {
     private static List<Column<VaultFeature>> vaultColumns() {
         return List.of(
                 Column.text("vault_id", "vault_id", "name of the vault", VaultFeature::id),
-                Column.text(
-                        "kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
-                Column.real(
-                        "elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
+                Column.text("kind", "kind", "maintenance hole, handhole, vault or pull box", VaultFeature::kind),
+                Column.real("elev_m", "elev_m", 2, "elevation of the cover in meters", VaultFeature::elevationM),
                 Column.text(
                         "volume",
                         "volume",

@@ -257,7 +257,8 @@ class ReportBrowserTest {
         browser.run("Spanroom.select(0, {from: 'summary'})");
         browser.waitUntil("return document.querySelectorAll('#card-body tfoot tr').length > 0");
         List<Double> sums = browser.driver().findElements(By.cssSelector("#card-body tfoot td.number")).stream()
-                .map(cell -> Double.parseDouble(cell.getDomProperty("textContent").replace(",", "")))
+                .map(cell ->
+                        Double.parseDouble(cell.getDomProperty("textContent").replace(",", "")))
                 .toList();
 
         assertEquals(3, sums.size());

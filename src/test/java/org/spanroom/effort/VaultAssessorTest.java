@@ -48,8 +48,7 @@ class VaultAssessorTest {
                 gasFound,
                 Answer.UNKNOWN,
                 Optional.empty());
-        return new Vault(
-                0, "V", -30, 40, List.of(), OptionalDouble.empty(), kind, site, facts, List.of());
+        return new Vault(0, "V", -30, 40, List.of(), OptionalDouble.empty(), kind, site, facts, List.of());
     }
 
     private static Vault ofVolume(String kind, double volumeM3) {
@@ -72,10 +71,7 @@ class VaultAssessorTest {
     void purgingTakesSevenChangesAndNoLessThanTheMinimum(
             double volumeFt3, double blowerFt3PerMin, double leastMin, double expectedMin) {
         VaultAssessor assessor = assessor(Map.of(
-                RateKey.BLOWER_M3_PER_HOUR,
-                blowerFt3PerMin * 60 * FT3_M3,
-                RateKey.PURGE_LEAST_HOURS,
-                leastMin / 60));
+                RateKey.BLOWER_M3_PER_HOUR, blowerFt3PerMin * 60 * FT3_M3, RateKey.PURGE_LEAST_HOURS, leastMin / 60));
 
         VaultNeeds needs = assessor.assess(ofVolume("vault", volumeFt3 * FT3_M3), List.of());
 
@@ -87,8 +83,9 @@ class VaultAssessorTest {
     void noVaultThatIsEnteredIsPurgedForLessThanTenMinutes() {
         for (double volumeM3 : new double[] {0.1, 4, 13.6, 30, 200}) {
             for (String kind : List.of("", "vault", "maintenance hole")) {
-                double minutes =
-                        SHIPPED.assess(ofVolume(kind, volumeM3), List.of()).purgeMinutes().orElseThrow();
+                double minutes = SHIPPED.assess(ofVolume(kind, volumeM3), List.of())
+                        .purgeMinutes()
+                        .orElseThrow();
                 assertTrue(minutes >= 10, kind + " of " + volumeM3 + " m3: " + minutes);
             }
         }
@@ -163,7 +160,8 @@ class VaultAssessorTest {
 
         assertEquals(List.of(AirTest.BEFORE_ENTRY, AirTest.EACH_DUCT_MOUTH, AirTest.CONTINUOUSLY), needs.airTests());
         assertEquals(8, needs.airRetestHours().orElseThrow());
-        assertEquals(List.of(), SHIPPED.assess(ofVolume("pull box", 1), List.of()).airTests());
+        assertEquals(
+                List.of(), SHIPPED.assess(ofVolume("pull box", 1), List.of()).airTests());
         assertEquals(
                 2,
                 assessor(Map.of(RateKey.AIR_RETEST_HOURS, 2.0))

@@ -154,7 +154,9 @@ class FieldProposalTest {
     void decoysOfVaultsAreNeverProposedWithoutTheMark(String name, String values) {
         FieldProposal.Field field = ofVault(name, values);
 
-        assertThat(field.term().isPresent() && field.isSure()).as("%s", field.term()).isFalse();
+        assertThat(field.term().isPresent() && field.isSure())
+                .as("%s", field.term())
+                .isFalse();
     }
 
     /** Fields that city layers have beside those we ask for; their values are as theirs are. */

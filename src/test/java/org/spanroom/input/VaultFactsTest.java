@@ -54,15 +54,20 @@ class VaultFactsTest {
                       joint_power: POWER
                       vault_inspected: SEEN
                 %2$s
-                """.formatted(file.toString().replace('\\', '/'), assumed, lines.toString().replace('\\', '/')));
+                """.formatted(
+                file.toString().replace('\\', '/'), assumed, lines.toString().replace('\\', '/')));
         var routes = new FakeLayer("OGC:CRS84", "D").line(new double[] {-140, 20, -140, 20.1}, "D1");
-        return new InputReader(ConfigReader.read(yaml), findings, (path, name, log) -> path.endsWith("routes.geojson") ? routes : layer)
+        return new InputReader(
+                        ConfigReader.read(yaml),
+                        findings,
+                        (path, name, log) -> path.endsWith("routes.geojson") ? routes : layer)
                 .read()
                 .vaults();
     }
 
     private Vault one(@Nullable Object... values) throws IOException {
-        return read("", new FakeLayer("OGC:CRS84", FIELDS).point(-140, 20, values)).get(0);
+        return read("", new FakeLayer("OGC:CRS84", FIELDS).point(-140, 20, values))
+                .get(0);
     }
 
     private List<String> fields(FindingCode code) {
@@ -136,7 +141,9 @@ class VaultFactsTest {
         assertEquals(Answer.UNKNOWN, facts.gasFound());
         assertEquals(Answer.UNKNOWN, facts.jointPower());
         assertEquals(Optional.empty(), facts.inspectedOn());
-        assertEquals(List.of("D", "LID"), fields(FindingCode.IMPLAUSIBLE_VALUE).stream().sorted().toList());
+        assertEquals(
+                List.of("D", "LID"),
+                fields(FindingCode.IMPLAUSIBLE_VALUE).stream().sorted().toList());
         assertEquals(
                 List.of("GAS", "L", "POWER", "SEEN"),
                 fields(FindingCode.UNUSABLE_VALUE).stream().sorted().toList());
@@ -154,6 +161,8 @@ class VaultFactsTest {
 
         assertEquals(VaultFacts.UNKNOWN, vaults.get(0).facts());
         assertSame(vaults.get(0).facts(), vaults.get(1).facts());
-        assertEquals(List.of("VOL"), fields(FindingCode.MISSING_VALUE).stream().distinct().toList());
+        assertEquals(
+                List.of("VOL"),
+                fields(FindingCode.MISSING_VALUE).stream().distinct().toList());
     }
 }

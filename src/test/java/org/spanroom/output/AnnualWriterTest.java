@@ -31,7 +31,17 @@ class AnnualWriterTest {
 
     private static final Map<String, Map<String, Object>> VAULT_FACTS = Map.of(
             "V1",
-            Map.of("kind", "vault", "volume_m3", 13.6, "gas_found", true, "forced_air", true, "forced_air_why", "gas_found"),
+            Map.of(
+                    "kind",
+                    "vault",
+                    "volume_m3",
+                    13.6,
+                    "gas_found",
+                    true,
+                    "forced_air",
+                    true,
+                    "forced_air_why",
+                    "gas_found"),
             "V3",
             Map.of("water", false, "purge_minutes", 10.0),
             "elsewhere",

@@ -30,7 +30,9 @@ record ReportPageData(String html, JsonNode core) {
                 JsonNode values = core.get(table).get("values").get(place);
                 return values.isArray()
                         ? values.get(row).asText()
-                        : values.get("dict").get(values.get("codes").get(row).asInt()).asText();
+                        : values.get("dict")
+                                .get(values.get("codes").get(row).asInt())
+                                .asText();
             }
         }
         throw new IllegalArgumentException("no column " + column);

@@ -38,10 +38,22 @@ class ReportRunTest {
                 new DetailSource.Details(0, List.of(), Optional.empty(), List.of("contents.csv <is missing>"));
         var street = new Street("Harbor \"Street\"", List.of(Line.ofXy(-122.4, 37.7, -122.39, 37.7)));
 
-        ReportRun.ReportSummary with =
-                new ReportRun(run, Progress.SILENT, request("with.html"), some, (file, name) -> List.of(street), ReportLimits.SHIPPED).run();
-        ReportRun.ReportSummary without =
-                new ReportRun(run, Progress.SILENT, request("without.html"), none, (file, name) -> List.of(), ReportLimits.SHIPPED).run();
+        ReportRun.ReportSummary with = new ReportRun(
+                        run,
+                        Progress.SILENT,
+                        request("with.html"),
+                        some,
+                        (file, name) -> List.of(street),
+                        ReportLimits.SHIPPED)
+                .run();
+        ReportRun.ReportSummary without = new ReportRun(
+                        run,
+                        Progress.SILENT,
+                        request("without.html"),
+                        none,
+                        (file, name) -> List.of(),
+                        ReportLimits.SHIPPED)
+                .run();
 
         assertEquals(3, asked.size());
         assertEquals("B185-1:V4-1049:V4-1040", asked.get(0));
@@ -83,8 +95,10 @@ class ReportRunTest {
             assertTrue(!page.cell("findings", "severity", row).equals("note"), "a note before what is to fix");
         }
         assertTrue(page.html().contains("This page shows the best 40 spans of 2,466; sums and counts are of all"));
-        assertTrue(page.html()
-                .contains("The map shows 100 of 1,019 findings: those to fix before the others. Their table counts all."));
+        assertTrue(
+                page.html()
+                        .contains(
+                                "The map shows 100 of 1,019 findings: those to fix before the others. Their table counts all."));
         assertEquals(2, made.notes().size(), made.notes().toString());
     }
 

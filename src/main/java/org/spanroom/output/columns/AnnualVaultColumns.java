@@ -23,31 +23,30 @@ public final class AnnualVaultColumns {
 
     private static List<Column<VaultWork>> columns() {
         var columns = new ArrayList<Column<VaultWork>>(List.of(
-                    Column.text("vault", "vault", "Name of the vault.", VaultWork::vaultId),
-                    Column.integer(
-                            "visits",
-                            "visits",
-                            "In how many weeks crews work at it; each crew counts by itself.",
-                            VaultWork::visits),
-                    Column.integer(
-                            "spans",
-                            "spans",
-                            "How many spans that end at it are recovered.",
-                            row -> row.items().size()),
-                    Column.text("first_day", "first_day", "Day of the first shift at it.", VaultWork::firstDay),
-                    Column.text("last_day", "last_day", "Day of the last shift at it.", VaultWork::lastDay),
-                    Column.text(
-                            "weeks",
-                            "weeks",
-                            "Mondays of the weeks with work at it, as year-month-day, joined by ;.",
-                            row -> joined(row.weeks())),
-                    Column.text("crews", "crews", "Crews that work at it, joined by ;.", row -> joined(row.crews())),
-                    Column.text(
-                            "years",
-                            "years",
-                            "Years of the program with work at it, from 1, joined by ;.",
-                            row -> joined(
-                                    row.years().stream().map(year -> year + 1).toList()))));
+                Column.text("vault", "vault", "Name of the vault.", VaultWork::vaultId),
+                Column.integer(
+                        "visits",
+                        "visits",
+                        "In how many weeks crews work at it; each crew counts by itself.",
+                        VaultWork::visits),
+                Column.integer(
+                        "spans",
+                        "spans",
+                        "How many spans that end at it are recovered.",
+                        row -> row.items().size()),
+                Column.text("first_day", "first_day", "Day of the first shift at it.", VaultWork::firstDay),
+                Column.text("last_day", "last_day", "Day of the last shift at it.", VaultWork::lastDay),
+                Column.text(
+                        "weeks",
+                        "weeks",
+                        "Mondays of the weeks with work at it, as year-month-day, joined by ;.",
+                        row -> joined(row.weeks())),
+                Column.text("crews", "crews", "Crews that work at it, joined by ;.", row -> joined(row.crews())),
+                Column.text(
+                        "years",
+                        "years",
+                        "Years of the program with work at it, from 1, joined by ;.",
+                        row -> joined(row.years().stream().map(year -> year + 1).toList()))));
         VaultFactColumns.all()
                 .forEach(column -> columns.add(
                         column.with(row -> Optional.ofNullable(row.facts().get(column.name())))));

@@ -54,7 +54,11 @@ public final class VaultFactColumns {
                     facts(VaultFacts::coverSizeMm)));
 
     private static final List<Column<VaultUse>> SITE = List.of(
-            flag("water", "water", "Whether standing water is recorded, or assumed by the config.", site(VaultSite::water)),
+            flag(
+                    "water",
+                    "water",
+                    "Whether standing water is recorded, or assumed by the config.",
+                    site(VaultSite::water)),
             Column.text(
                     "surface",
                     "surface",
@@ -71,7 +75,11 @@ public final class VaultFactColumns {
                     2,
                     "Recorded slack of each live cable stored there.",
                     site(VaultSite::cableSlackM)),
-            flag("gas_found", "gas_found", "Whether gas was found in it before, by the records.", facts(VaultFacts::gasFound)),
+            flag(
+                    "gas_found",
+                    "gas_found",
+                    "Whether gas was found in it before, by the records.",
+                    facts(VaultFacts::gasFound)),
             flag(
                     "joint_power",
                     "joint_powr",
@@ -94,12 +102,11 @@ public final class VaultFactColumns {
             Column.text(
                     "air_tests",
                     "air_tests",
-                    "When the air is tested, joined by ;: " + words(Stream.of(AirTest.values()).map(AirTest::key))
+                    "When the air is tested, joined by ;: "
+                            + words(Stream.of(AirTest.values()).map(AirTest::key))
                             + ". " + AirTest.AFTER_PUMPING.key()
                             + " also where nothing is recorded about water. Empty where crews do not enter.",
-                    needs(needs -> needs.airTests().stream()
-                            .map(AirTest::key)
-                            .collect(Collectors.joining(";")))),
+                    needs(needs -> needs.airTests().stream().map(AirTest::key).collect(Collectors.joining(";")))),
             Column.real(
                     "air_retest_hours",
                     "retest_h",

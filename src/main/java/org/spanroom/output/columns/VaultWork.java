@@ -24,7 +24,8 @@ import org.spanroom.model.program.VaultPlace;
  * @param facts what the run wrote of it for the crew, by column: text, number or Boolean, without what is unknown
  * @param items spans that end at it, in the order of the calendar; at least one
  */
-public record VaultWork(String vaultId, Optional<VaultPlace> place, Map<String, Object> facts, List<ProgramItem> items) {
+public record VaultWork(
+        String vaultId, Optional<VaultPlace> place, Map<String, Object> facts, List<ProgramItem> items) {
     public VaultWork {
         facts = Map.copyOf(facts);
         items = List.copyOf(items);
@@ -46,7 +47,8 @@ public record VaultWork(String vaultId, Optional<VaultPlace> place, Map<String, 
                             .add(item));
         }
         var all = new ArrayList<VaultWork>();
-        byVault.forEach((vault, work) -> all.add(new VaultWork(vault, place(vault, network), vaultFacts.getOrDefault(vault, Map.of()), work)));
+        byVault.forEach((vault, work) ->
+                all.add(new VaultWork(vault, place(vault, network), vaultFacts.getOrDefault(vault, Map.of()), work)));
         return all;
     }
 

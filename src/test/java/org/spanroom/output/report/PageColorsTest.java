@@ -23,8 +23,8 @@ import org.spanroom.output.style.PaletteClass;
 
 /** The page's styles and scripts repeat the program's palette: a map in a browser has the colors, classes and words of the layers. */
 class PageColorsTest {
-    private static final List<String> ZONES =
-            List.of("zone-cut", "zone-night", "zone-review", "zone-crossing", "zone-people", "zone-works", "zone-other");
+    private static final List<String> ZONES = List.of(
+            "zone-cut", "zone-night", "zone-review", "zone-crossing", "zone-people", "zone-works", "zone-other");
     private static final List<String> SEVERITIES = List.of("severity-rejected", "severity-suspect", "severity-note");
 
     private static String resource(String name) throws IOException {
@@ -72,7 +72,9 @@ class PageColorsTest {
     }
 
     private static List<String> numbered(String begin, int count) {
-        return IntStream.rangeClosed(1, count).mapToObj(number -> begin + number).toList();
+        return IntStream.rangeClosed(1, count)
+                .mapToObj(number -> begin + number)
+                .toList();
     }
 
     @Test
@@ -91,7 +93,8 @@ class PageColorsTest {
 
         assertEquals(labels(Palette.rankClasses()), all("label: '([^']*)'", script));
         assertEquals(labels(Palette.years()), all("'([^']*)'", part(script, "S.yearClasses = [", "]")));
-        assertEquals(labels(Palette.severities()), all("'[^']*': '([^']*)'", part(script, "S.severityClasses = {", "}")));
+        assertEquals(
+                labels(Palette.severities()), all("'[^']*': '([^']*)'", part(script, "S.severityClasses = {", "}")));
         assertEquals(SEVERITIES, all("'([^']*)': '[^']*'", part(script, "S.severityClasses = {", "}")));
         assertEquals(labels(Palette.zones()), all("'[^']*': '([^']*)'", part(script, "S.zoneClasses = {", "}")));
         assertEquals(ZONES, all("'([^']*)': '[^']*'", part(script, "S.zoneClasses = {", "}")));

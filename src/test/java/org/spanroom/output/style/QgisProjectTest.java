@@ -33,7 +33,16 @@ class QgisProjectTest {
                 .toList();
 
         assertEquals(
-                List.of("vault_survey", "field_checks", "findings", "bends", "vaults", "spans", "sections", "permits", "zones")
+                List.of(
+                                "vault_survey",
+                                "field_checks",
+                                "findings",
+                                "bends",
+                                "vaults",
+                                "spans",
+                                "sections",
+                                "permits",
+                                "zones")
                         .stream()
                         .map(name -> "./spanroom.gpkg|layername=" + name)
                         .toList(),
