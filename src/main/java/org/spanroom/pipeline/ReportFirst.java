@@ -56,7 +56,7 @@ final class ReportFirst {
         String order = "In the order of the ranking, each by its best span. The cost adds up the ranked spans of the section"
                 + " one by one; one visit for all of them shares set-ups and costs less.";
         if (settings.simulated()) {
-            order += " How sure: of " + Counted.of(settings.samples(), "simulated draw") + " of what is uncertain, in which share"
+            order += " How certain: of " + Counted.of(settings.samples(), "simulated draw") + " of what is uncertain, in which share"
                     + " the best span can be recovered, and in which it is among the best " + settings.topCount() + ".";
         }
         if (planned.isEmpty()) {

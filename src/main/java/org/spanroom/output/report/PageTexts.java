@@ -58,7 +58,7 @@ public record PageTexts(
      *
      * @param where its vaults
      * @param why what speaks for it
-     * @param sure how sure that is
+     * @param sure how certain that is
      * @param program how many of its spans the annual program takes; empty without one
      * @param row row of its best span
      */
@@ -104,7 +104,7 @@ public record PageTexts(
      */
     public record RateLine(String name, String value, String unit, String source, String illustrative) {}
 
-    /** A value that stands in for one that is not recorded. */
+    /** A value that is used where none is recorded. */
     public record Assumption(String term, String value, String counted) {}
 
     /** Findings of one kind. */

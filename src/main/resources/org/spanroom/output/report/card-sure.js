@@ -1,4 +1,4 @@
-/** How sure the figures of a span are. */
+/** How certain the figures of a span are. */
 (function (S) {
   'use strict';
 
@@ -21,7 +21,7 @@
     );
   }
 
-  /** How sure all this is. */
+  /** How certain all this is. */
   S.surePart = (row) => {
     const band = S.spans.raw.band && S.spans.raw.band[row];
     const chance = value(row, 'feasible_chance_pct');

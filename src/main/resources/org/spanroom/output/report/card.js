@@ -143,7 +143,7 @@
       forces ? part('Forces along the span', forces.nodes, true) : null,
       detail ? null : withoutDetail(row),
       part('Where the points come from', S.scorePart(row), true),
-      part('How sure', S.surePart(row), true),
+      part('How certain', S.surePart(row), true),
       part('In the program', S.programPart(row), true),
       part('Beside it in the bank', S.besidePart(row)),
       part('Bends', fromTree(detail, /^bends/i)),

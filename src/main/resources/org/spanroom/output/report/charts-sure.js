@@ -1,4 +1,4 @@
-/** Charts of how sure the results are, and of what that depends on. */
+/** Charts of how certain the results are, and of what that depends on. */
 (function (S) {
   'use strict';
 

@@ -1,4 +1,4 @@
-/** Charts of the run: who gains, what it costs, why spans are out, how sure the ranking is. */
+/** Charts of the run: who gains, what it costs, why spans are out, how certain the ranking is. */
 (function (S) {
   'use strict';
 
