@@ -128,7 +128,7 @@ final class ReportRecord {
         return account.contents().missing().stream()
                 .map(missing -> new Assumption(
                         missing.term().replace('_', ' ').replace(" sdr", " SDR"),
-                        missing.standsIn().isEmpty() ? "no value stands in" : missing.standsIn(),
+                        missing.standsIn().isEmpty() ? "no value is used" : missing.standsIn(),
                         Counted.whole(missing.without()) + " of " + Counted.whole(missing.of()) + " "
                                 + missing.counted()))
                 .toList();

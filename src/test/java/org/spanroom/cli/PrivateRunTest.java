@@ -125,6 +125,10 @@ class PrivateRunTest {
                 "/dev/",
                 city.toString(),
                 folder.toString(),
+                // The run names the demo's config, which names its zones.
+                "sample-gis/spanroom.yaml",
+                "sample-gis/zones.gpkg",
+                Path.of("sample-gis/zones.gpkg").toAbsolutePath().toString(),
                 "config/"));
         return roots.stream().anyMatch(file::startsWith);
     }

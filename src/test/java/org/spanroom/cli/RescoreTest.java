@@ -171,18 +171,26 @@ class RescoreTest {
                         "findings.csv",
                         "permits.csv",
                         "permits.geojson",
+                        "permits.qml",
+                        "permits.sld",
                         "pulls.csv",
                         "run.json",
                         "run_spans.csv.gz",
                         "score_parts.csv",
                         "sections.csv",
                         "sections.geojson",
+                        "sections.qml",
+                        "sections.sld",
                         "spans.csv",
                         "spans.geojson",
+                        "spans.qml",
+                        "spans.sld",
                         "step_hours.csv",
                         "vault_survey.csv",
                         "zone_meters.csv",
-                        "zones.geojson");
+                        "zones.geojson",
+                        "zones.qml",
+                        "zones.sld");
         assertThat(csv.resolve("pulls.csv"))
                 .hasSameBinaryContentAs(runs.resolve("whole").resolve("pulls.csv"));
         assertThat(record(csv).at("/config/output/formats")).hasSize(2);

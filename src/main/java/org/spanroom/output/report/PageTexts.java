@@ -104,7 +104,7 @@ public record PageTexts(
      */
     public record RateLine(String name, String value, String unit, String source, String illustrative) {}
 
-    /** A value that replaces one that is not recorded. */
+    /** A value that is used where none is recorded. */
     public record Assumption(String term, String value, String counted) {}
 
     /** Findings of one kind. */
