@@ -53,17 +53,21 @@ final class ReportFirst {
         if (first.isEmpty()) {
             return "";
         }
-        String order = "In the order of the ranking, each by its best span. The cost adds up the ranked spans of the section"
-                + " one by one; one visit for all of them shares set-ups and costs less.";
+        String order =
+                "In the order of the ranking, each by its best span. The cost adds up the ranked spans of the section"
+                        + " one by one; one visit for all of them shares set-ups and costs less.";
         if (settings.simulated()) {
-            order += " How certain: of " + Counted.of(settings.samples(), "simulated draw") + " of what is uncertain, in which share"
+            order += " How certain: of " + Counted.of(settings.samples(), "simulated draw")
+                    + " of what is uncertain, in which share"
                     + " the best span can be recovered, and in which it is among the best " + settings.topCount() + ".";
         }
         if (planned.isEmpty()) {
             return order;
         }
-        long chosen = first.stream().filter(section -> isInProgram(section.program())).count();
-        return order + " The ranking judges each span by itself. The program below chooses what fits the budgets, crews and"
+        long chosen =
+                first.stream().filter(section -> isInProgram(section.program())).count();
+        return order
+                + " The ranking judges each span by itself. The program below chooses what fits the budgets, crews and"
                 + " wanted connections, and takes " + (chosen == 0 ? "none" : Counted.whole(chosen)) + " of these "
                 + Counted.whole(first.size()) + " sections, in whole or in part.";
     }
