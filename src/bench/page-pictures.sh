@@ -29,6 +29,6 @@ from PIL import Image
 work, images = sys.argv[1:]
 for name in ("report-page", "report-card"):
     picture = Image.open(work + "/" + name + ".png").convert("RGB")
-    picture.quantize(64, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(images + "/" + name + ".png", optimize=True)
+    picture.quantize(256, method=Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE).save(images + "/" + name + ".png", optimize=True)
 END
 ls -l "$images"/report-*.png
