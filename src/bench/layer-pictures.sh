@@ -39,6 +39,6 @@ for source, name in {
     "program-pictures/project-city": "program",
 }.items():
     picture = Image.open(work + "/" + source + ".png").convert("RGB")
-    picture.quantize(128, method=Image.Quantize.MAXCOVERAGE, dither=Image.Dither.NONE).save(images + "/" + name + ".png", optimize=True)
+    picture.quantize(256, method=Image.Quantize.FASTOCTREE, dither=Image.Dither.NONE).save(images + "/" + name + ".png", optimize=True)
 END
 ls -l "$images"
