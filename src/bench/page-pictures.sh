@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Pictures of the page that report makes of the demo, with its annual program and streets: every part at three sizes, light and dark, into
-# target/pictures, and the two that the documentation shows, with few colors, into src/site/resources/images.
+# target/pictures, and the two that the documentation shows, with few colors, into src/site/resources/images. First it prints how large the
+# page is and how soon a browser has it ready.
 #
 #   src/bench/page-pictures.sh
 #

@@ -4,18 +4,21 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.openqa.selenium.By;
 import org.spanroom.testing.Browser;
 
 /**
- * Pictures of a page that {@code report} made: every part of it at three sizes, light and dark, and the two pictures of the
- * documentation.
+ * How large a page that {@code report} made is and how soon it is ready, and pictures of it: every part at three sizes, light and dark, and
+ * the two pictures of the documentation.
  */
 public final class PagePictures {
     private static final List<String> PARTS =
             List.of("summary", "map", "table", "whatif", "charts", "findings", "rates", "record", "safety");
     private static final List<Size> SIZES = List.of(new Size(390, 844), new Size(1440, 900), new Size(3840, 2160));
     private static final long DRAWN_WITHIN_MS = 900;
+    private static final double BYTES_PER_MB = 1e6;
+    private static final int TIMES = 5;
 
     private final Browser browser;
     private final Path page;
@@ -35,6 +38,7 @@ public final class PagePictures {
         Path folder = Files.createDirectories(Path.of(args[1]));
         try (Browser browser = Browser.start(1440, 900, folder)) {
             var pictures = new PagePictures(browser, Path.of(args[0]).toAbsolutePath(), folder);
+            pictures.printFigures();
             for (Size size : SIZES) {
                 pictures.takeParts(size, false);
                 pictures.takeParts(size, true);
@@ -43,6 +47,16 @@ public final class PagePictures {
             for (String problem : browser.problems()) {
                 System.out.println("message: " + problem);
             }
+        }
+    }
+
+    /** How large the page is, and how long after its start the browser shows everything, five times. */
+    private void printFigures() throws IOException {
+        System.out.printf(Locale.ROOT, "%s: %.1f MB%n", page.getFileName(), Files.size(page) / BYTES_PER_MB);
+        for (int time = 0; time < TIMES; time++) {
+            browser.open(page);
+            var readyMs = (Number) browser.run("return performance.getEntriesByName('ready')[0].startTime");
+            System.out.printf(Locale.ROOT, "ready after %.2f s%n", readyMs.doubleValue() / 1000);
         }
     }
 

@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
             "Make one HTML file about a run: what there is to gain and what it costs, what",
             "to do first and why, what is uncertain; a map, the table of the spans, the",
             "calculation of the best, charts, and what other weights would change.",
-            "The file needs no network and no program; nothing leaves the reader's machine.",
+            "The file needs a browser, no network and no other program.",
             ""
         },
         exitCodeListHeading = SpanroomCommand.EXIT_HEADING,
@@ -69,7 +69,7 @@ final class ReportCommand implements Callable<Integer> {
             paramLabel = "URL",
             description = {
                 "Map tiles to draw below, as an address with {z}, {x} and {y}. The page then asks that"
-                        + " server for pictures when somebody opens it; without this option it asks for nothing."
+                        + " server for pictures when a reader opens it; without this option it loads nothing."
             })
     @Nullable
     String tiles;

@@ -23,7 +23,7 @@ final class ReportReport {
                         Counted.of(summary.shownSpans(), "span"),
                         Counted.whole(summary.detailedSpans())));
         summary.notes().forEach(note -> line(text, "Note: " + note));
-        line(text, "Open it in a browser; it asks no server for anything unless --tiles named one.");
+        line(text, "Open it in a browser. It loads nothing from a network, except map tiles where --tiles is given.");
         line(text, SummaryJson.CAUTION);
         return text.toString();
     }

@@ -109,7 +109,7 @@ final class ReportTexts {
                     "contents",
                     "The contents of " + Counted.of(assumed, "candidate") + " are assumed, not recorded: what "
                             + Counted.form(assumed, "it gains", "they gain")
-                            + " stays an assumption until somebody opens a vault."));
+                            + " stays an assumption until a crew opens a vault."));
         }
         rates().ifPresent(text -> cautions.add(new Caution("rates", text)));
         if (config.inputs().zones().file().isEmpty()) {

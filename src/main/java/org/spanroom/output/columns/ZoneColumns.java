@@ -67,7 +67,7 @@ public final class ZoneColumns {
                 Column.text(
                         "until",
                         "until",
-                        "Last day on which its rule applies; empty where it applies for good.",
+                        "Last day on which its rule applies; empty where it has no end.",
                         zone(zone -> zone.until().map(LocalDate::toString))),
                 Column.flag(
                         "applies",
@@ -88,7 +88,7 @@ public final class ZoneColumns {
                         "spans_length_m",
                         "spans_m",
                         3,
-                        "Meters of these spans inside the zone, of all together.",
+                        "Total length of these spans inside the zone.",
                         ZoneUse::lengthM));
     }
 

@@ -16,6 +16,7 @@
     S.startCharts();
     S.startWhatIf();
     S.startPrint();
+    performance.mark('ready');
     document.body.dataset.ready = 'true';
   }
 
