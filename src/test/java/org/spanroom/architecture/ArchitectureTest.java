@@ -87,6 +87,7 @@ class ArchitectureTest {
             model.effort      -> model.network model.permit model
             model.bore        -> model.network model
             model.network     -> model.permit model
+            model.fieldwork   -> model
             model.permit      -> model
             model.bend        -> model
             model             ->
