@@ -15,10 +15,11 @@ import java.util.stream.Collectors;
  * the latest day counts, of one day the one that was entered last.
  */
 public final class FieldBook {
-    public static final FieldBook EMPTY = new FieldBook(List.of());
-
     private static final Comparator<FieldEntry> IN_TIME =
             Comparator.comparing(FieldEntry::day).thenComparingInt(FieldEntry::number);
+
+    /** Nothing is reported. Below the order, which it needs. */
+    public static final FieldBook EMPTY = new FieldBook(List.of());
 
     private final List<FieldEntry> all;
     private final Map<String, List<FieldEntry>> bySpan;
