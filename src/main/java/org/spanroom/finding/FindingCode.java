@@ -36,6 +36,7 @@ public enum FindingCode {
     VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults are so close along a line that only the nearer one cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route passes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
+    VAULT_TOO_WIDE(Severity.REJECTED, "a vault's outline extends over more than 1,000 m and was skipped"),
     // Permit zones
     ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
     ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone extends over more than ten degrees and was skipped"),

@@ -202,7 +202,7 @@ final class HardJson {
                                                         "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[1,2],[1,2],[1,2]]]}"),
                                                 feature(
                                                         2,
-                                                        "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4],[1,2],[3,4],[1,2]]]}"))))
+                                                        "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[1.003,2.004],[1,2],[1.003,2.004],[1,2]]]}"))))
                         .reads(2, 0, "vault_footprint_invalid: its first vertex was used as a point"),
                 vaults(
                                 "rings of too few vertices",
