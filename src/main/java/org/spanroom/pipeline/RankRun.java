@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -75,6 +76,7 @@ public final class RankRun {
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
+        ProgramFolder.demandOutside(config.output().resultsFolder(), filesRead());
         Selection selection = choice.of(SpanColumns.all(layout(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
@@ -84,6 +86,17 @@ public final class RankRun {
     /** What a run begins with. */
     private record RunStart(
             String version, Instant startedAt, boolean overwrite, Selection selection, OutputFolder folder) {}
+
+    private List<Path> filesRead() {
+        var files = new ArrayList<Path>();
+        // Each file passes through once, and stays as it is.
+        config.inputs().withFiles(file -> {
+            files.add(file);
+            return file;
+        });
+        choice.within().ifPresent(files::add);
+        return files;
+    }
 
     /** Returns what is known of the tables before anything is read. */
     private static SpanLayout layout(RunConfig config) {
