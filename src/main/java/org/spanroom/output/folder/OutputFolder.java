@@ -14,6 +14,8 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -29,6 +31,9 @@ import org.jspecify.annotations.Nullable;
 public final class OutputFolder implements AutoCloseable {
     /** Name of the GeoPackage in a folder of results. */
     public static final String GEOPACKAGE = "spanroom.gpkg";
+
+    /** Where this program put results last, for who is asked when it is stopped. */
+    private static final AtomicReference<@Nullable Path> COMMITTED = new AtomicReference<>();
 
     private static final int MOST_ATTEMPTS = 10;
     private static final SecureRandom NAMES = new SecureRandom();
@@ -204,6 +209,11 @@ public final class OutputFolder implements AutoCloseable {
         return hidden;
     }
 
+    /** Returns the folder that this program put in its place last; empty where it has not yet. */
+    public static Optional<Path> lastCommitted() {
+        return Optional.ofNullable(COMMITTED.get());
+    }
+
     /** Puts the folder in its place. */
     public synchronized void commit() {
         if (closed) {
@@ -214,6 +224,7 @@ public final class OutputFolder implements AutoCloseable {
             Path old = Files.exists(target) ? moveAway() : null;
             moveIn(old);
             done = true;
+            COMMITTED.set(target);
             if (old != null) {
                 remove(old, target);
             }
