@@ -15,6 +15,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.ContentsTable;
 import org.spanroom.input.fields.ContentsTableReader;
 import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.FileStamps;
 import org.spanroom.input.layer.LayerSource;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.Vault;
@@ -150,6 +151,7 @@ public final class InputReader {
     }
 
     private ContentsTable readContents(Path file) {
+        FileStamps before = FileStamps.of(file);
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
         tally.of("contents", file).end();
@@ -164,6 +166,7 @@ public final class InputReader {
                 reader.usedRows(),
                 reader.rejections().byCode(),
                 List.of(FileDigest.of(file))));
+        before.demandUnchanged();
         return table;
     }
 

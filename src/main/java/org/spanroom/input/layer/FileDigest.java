@@ -9,6 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One file as it was read, so that a result can be tied to its input.
@@ -22,20 +23,25 @@ public record FileDigest(Path file, long sizeBytes, String sha256Hex) {
 
     /** Returns the digests of a layer's file and, of a Shapefile, of those that belong to it. */
     public static List<FileDigest> ofLayer(Path file) {
+        return files(file).stream().map(FileDigest::of).toList();
+    }
+
+    /** Returns a layer's file and, of a Shapefile, those that belong to it and count. */
+    static List<Path> files(Path file) {
         if (LayerFormat.of(file) != LayerFormat.SHAPEFILE) {
-            return List.of(of(file));
+            return List.of(file);
         }
-        var digests = new ArrayList<FileDigest>();
+        var files = new ArrayList<Path>();
         for (String ending : SHAPEFILE_ENDINGS) {
-            for (String spelling : List.of(ending, ending.toUpperCase(java.util.Locale.ROOT))) {
+            for (String spelling : List.of(ending, ending.toUpperCase(Locale.ROOT))) {
                 Path part = file.resolveSibling(LayerFormat.stem(file) + "." + spelling);
                 if (Files.isRegularFile(part)) {
-                    digests.add(of(part));
+                    files.add(part);
                     break;
                 }
             }
         }
-        return List.copyOf(digests);
+        return List.copyOf(files);
     }
 
     /** Returns the digest of one file as it is now. */
