@@ -1,6 +1,7 @@
 package org.spanroom.network;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Span;
@@ -16,9 +17,9 @@ final class EndedSpans implements ChainSpans {
     private final Duct recorded;
     private final ChainTip begin;
     private final ChainTip end;
-    private final Duct[] ducts;
+    private final Duct @Nullable [] ducts;
 
-    private EndedSpans(ChainSpans spans, Duct recorded, ChainTip begin, ChainTip end, Duct[] ducts) {
+    private EndedSpans(ChainSpans spans, Duct recorded, ChainTip begin, ChainTip end, Duct @Nullable [] ducts) {
         this.spans = spans;
         this.recorded = recorded;
         this.begin = begin;
@@ -32,24 +33,26 @@ final class EndedSpans implements ChainSpans {
      * @param recorded the duct as it is recorded of the chain's first piece
      */
     static EndedSpans of(ChainSpans spans, Duct recorded, ChainTip begin, ChainTip end, UncutMarks marks) {
-        var all = new EndedSpans(spans, recorded, begin, end, new Duct[spans.size()]);
-        return all.of(Optional.of(SpanEnd.A), Optional.of(SpanEnd.B), marks);
+        return new EndedSpans(spans, recorded, begin, end, null)
+                .of(Optional.of(SpanEnd.A), Optional.of(SpanEnd.B), marks);
     }
 
     /** Returns the same spans where the chain's ends are others of the duct's, or none. */
     EndedSpans of(Optional<SpanEnd> atBegin, Optional<SpanEnd> atEnd, UncutMarks marks) {
         Duct[] marked = new Duct[spans.size()];
+        boolean isAnyMarked = false;
         for (int at = 0; at < marked.length; at++) {
-            var from = new UncutMarks.Source[] {UncutMarks.Source.NONE, UncutMarks.Source.NONE};
+            var sources = new UncutMarks.Source[] {UncutMarks.Source.NONE, UncutMarks.Source.NONE};
             if (isAtBegin(at)) {
-                from[begin.against() ? 1 : 0] = new UncutMarks.Source(atBegin, begin.uncut());
+                sources[begin.against() ? 1 : 0] = new UncutMarks.Source(atBegin, begin.uncut());
             }
             if (isAtEnd(at)) {
-                from[end.against() ? 0 : 1] = new UncutMarks.Source(atEnd, end.uncut());
+                sources[end.against() ? 0 : 1] = new UncutMarks.Source(atEnd, end.uncut());
             }
-            marked[at] = marks.mark(spans.duct(at), from[0], from[1]);
+            marked[at] = marks.mark(spans.duct(at), sources[0], sources[1]);
+            isAnyMarked |= !marked[at].equals(spans.duct(at));
         }
-        return new EndedSpans(spans, recorded, begin, end, marked);
+        return new EndedSpans(spans, recorded, begin, end, isAnyMarked ? marked : null);
     }
 
     private boolean isAtBegin(int at) {
@@ -85,12 +88,12 @@ final class EndedSpans implements ChainSpans {
             from = end.against() ? end.facts() : from;
             to = end.against() ? to : end.facts();
         }
-        return spans.span(at).withDuct(ducts[at], from, to);
+        return spans.span(at).withDuct(duct(at), from, to);
     }
 
     @Override
     public Duct duct(int at) {
-        return ducts[at];
+        return ducts == null ? spans.duct(at) : ducts[at];
     }
 
     @Override
