@@ -58,7 +58,14 @@ final class AssumedCounts {
         for (int i = 0; i < innerducts; i++) {
             Innerduct size = pipe.orElseThrow();
             List<Cable> inside = i < cables ? List.of(all.get(i)) : List.of();
-            pipes.add(new Innerduct("innerduct-" + (i + 1), size.outsideDiameterMm(), size.wallMm(), inside));
+            pipes.add(new Innerduct(
+                    "innerduct-" + (i + 1),
+                    size.outsideDiameterMm(),
+                    size.wallMm(),
+                    inside,
+                    size.color(),
+                    size.uncutAtA(),
+                    size.uncutAtB()));
         }
         return new Contents(pipes, all.subList(Math.min(innerducts, cables), cables), true);
     }

@@ -230,7 +230,7 @@ public final class RankRun {
     }
 
     /** Returns the network with the zones that its vaults lie in, and what crews prepare for there. */
-    private Network located(Network network, PermitAssessor permits) {
+    Network located(Network network, PermitAssessor permits) {
         var assessor = new VaultAssessor(config.rates(), config.vaultKinds());
         // Most vaults need the same.
         var interner = new Interner();

@@ -5,8 +5,11 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
+import org.spanroom.effort.VaultAssessor;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.network.SpanList;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
@@ -25,7 +28,9 @@ import org.spanroom.rank.RunRanking;
 final class SpanCalculator {
     private final RunConfig config;
     private final SpanList spans;
+    private final PermitAssessor permits;
     private final SpanAssessor assessor;
+    private final VaultAssessor vaults;
     private final RunRanking ranking;
     private final MoneyRun money;
     private final ScenarioRun scenarios;
@@ -43,7 +48,9 @@ final class SpanCalculator {
     SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count) {
         this.config = config;
         this.spans = spans;
-        assessor = new SpanAssessor(config, new PermitAssessor(zones, config.permit(), RankRun.access(config)), count);
+        permits = new PermitAssessor(zones, config.permit(), RankRun.access(config));
+        assessor = new SpanAssessor(config, permits, count);
+        vaults = new VaultAssessor(config.rates(), config.vaultKinds());
         Ranking rules = RankRun.ranking(config);
         ranking = rules.among(spans);
         money = new MoneyRun(config, assessor.rates(), count);
@@ -94,8 +101,14 @@ final class SpanCalculator {
                 traces(assessed),
                 effortLines(assessed),
                 config.rates().currency(),
-                ranking.gates(assessed));
+                ranking.gates(assessed),
+                needs(assessed.span().from()),
+                needs(assessed.span().to()));
         return new Calculated(explanation, scores);
+    }
+
+    private VaultNeeds needs(Vault vault) {
+        return vaults.assess(vault, permits.zonesAt(vault));
     }
 
     private double[] scores(Assessment assessed, MoneyDraws drawn) {

@@ -60,6 +60,10 @@ enum CautionKind {
             "room for cables beside the innerducts today, without recovery",
             span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),
             span -> ": " + span.besideNow()),
+    INNERDUCT_UNCUT(
+            "innerduct runs uncut through a vault; cut it there first, around live cables",
+            span -> span.innerductsToCut(SpanEnd.A) + span.innerductsToCut(SpanEnd.B) > 0,
+            span -> ": " + span.cutsInWords()),
     MANY_BENDS("total bends exceed the warning limit", span -> warns(span, LimitKind.TOTAL_BENDS)),
     LONG_SECTION("span longer than the warning length", span -> warns(span, LimitKind.SECTION_LENGTH)),
     WATER(

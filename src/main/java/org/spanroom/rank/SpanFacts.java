@@ -1,7 +1,10 @@
 package org.spanroom.rank;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
@@ -11,6 +14,7 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.PullOutcome;
@@ -74,6 +78,22 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     /** Returns whether an innerduct is there, or may be there for all that is known. */
     boolean mayHoldInnerduct() {
         return !contents().known() || !contents().innerducts().isEmpty();
+    }
+
+    /** Returns how many of the innerducts that come out run uncut through the vault at one end, as recorded. */
+    int innerductsToCut(SpanEnd end) {
+        return assessment
+                .effort()
+                .map(effort -> effort.quantities().at(end).innerductsToCut())
+                .orElse(0);
+    }
+
+    /** Returns where innerducts must be cut, for people. */
+    String cutsInWords() {
+        return Stream.of(SpanEnd.values())
+                .filter(end -> innerductsToCut(end) > 0)
+                .map(end -> innerductsToCut(end) + " at " + end.vaultOf(span()).id())
+                .collect(joining(", "));
     }
 
     boolean hasCable(Service service) {

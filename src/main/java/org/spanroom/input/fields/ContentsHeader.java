@@ -35,7 +35,11 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
             "catalog",
             "may_move",
             "cells",
-            "reserved");
+            "reserved",
+            "color",
+            "tag",
+            "continuous_at_a",
+            "continuous_at_b");
 
     private static final List<String> NEEDED = List.of("duct", "kind");
 

@@ -176,7 +176,8 @@ class ExplanationTextTest {
         return Stream.concat(
                 Stream.of(
                         SpanExplanationSample.workedExample(),
-                        SpanExplanationSample.failing(),
+                        SpanExplanationSample.recordedAtA(),
+                SpanExplanationSample.failing(),
                         SpanExplanationSample.hostile(),
                         SpanExplanationSample.nothingToPull()),
                 Stream.of(1L, 2L, 3L).map(seed -> SpanExplanationSample.random(seed, 40)));
