@@ -191,6 +191,11 @@ public final class RankRun {
         return new SpanRun(config, findings, progress).read();
     }
 
+    /** Reads again what an earlier run has read. */
+    InputData readAsOf(String bookSha256) {
+        return new SpanRun(config, findings, progress).readAsOf(bookSha256);
+    }
+
     Network cut(InputData inputs) {
         return new SpanRun(config, findings, progress).cut(inputs);
     }

@@ -9,6 +9,7 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
+import org.spanroom.input.InputReader;
 import org.spanroom.input.layer.FileDigest;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.output.RecordedRun;
@@ -40,13 +41,31 @@ record RecordedInputs(RunConfig config, InputData inputs) {
         RunConfig asRecorded = config(recorded, asked);
         var files = new RecordedFiles(folder, asRecorded.output());
         RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
-        recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(folder, files.find(part))));
-        InputData inputs = new RankRun(config, progress).read();
+        for (RunRecord.Input input : recorded.inputs()) {
+            for (RunRecord.Part part : input.files()) {
+                demandThere(folder, files.find(part));
+                if (!isFieldBook(input)) {
+                    demandUnchanged(folder, files.find(part));
+                }
+            }
+        }
+        var run = new RankRun(config, progress);
+        // Rows are added to a field book after a run: what the run has read is its beginning.
+        InputData inputs = recorded.inputs().stream()
+                .filter(RecordedInputs::isFieldBook)
+                .map(RunRecord.Input::sha256)
+                .findFirst()
+                .map(run::readAsOf)
+                .orElseGet(run::read);
         demandSameFiles(folder, recorded, inputs, files);
         return new RecordedInputs(config, inputs);
     }
 
-    private static void demandUnchanged(Path folder, RunRecord.Part part) {
+    static boolean isFieldBook(RunRecord.Input input) {
+        return input.role().equals(InputReader.FIELD_BOOK);
+    }
+
+    private static void demandThere(Path folder, RunRecord.Part part) {
         Path file = Path.of(part.file());
         if (!Files.isRegularFile(file)) {
             throw new InputException(
@@ -54,6 +73,10 @@ record RecordedInputs(RunConfig config, InputData inputs) {
                     "the run in " + folder + " read this file, and it is not there",
                     "Start from the folder that the run was started in, or bring the file back.");
         }
+    }
+
+    private static void demandUnchanged(Path folder, RunRecord.Part part) {
+        Path file = Path.of(part.file());
         if (!FileDigest.of(file).sha256Hex().equals(part.sha256())) {
             throw new InputException(
                     file, "it has changed since the run in " + folder + " (its SHA-256 is another)", REMEDY);
