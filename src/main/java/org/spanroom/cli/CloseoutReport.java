@@ -1,9 +1,7 @@
 package org.spanroom.cli;
 
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.spanroom.model.Counted;
@@ -18,15 +16,20 @@ final class CloseoutReport {
     private static final int MOST_PROBLEMS = 40;
 
     private static final Map<FactUse, String> MEANING = new EnumMap<>(Map.of(
-            FactUse.STATUS, "state of the work",
-            FactUse.DUCT, "ducts and their contents",
-            FactUse.VAULT, "vaults",
-            FactUse.PRODUCTION, "hours, forces, material and cost",
-            FactUse.RECORD, "kept for people"));
+            FactUse.STATUS, "on the state of the work",
+            FactUse.DUCT, "on ducts and their contents",
+            FactUse.VAULT, "on vaults",
+            FactUse.PRODUCTION, "on hours, forces, material and cost",
+            FactUse.RECORD, "kept for people only"));
 
     private final StringBuilder text = new StringBuilder();
 
     private CloseoutReport() {}
+
+    /** Returns what entries of a use are about. */
+    static String meaning(FactUse use) {
+        return MEANING.getOrDefault(use, "");
+    }
 
     static String text(CloseoutSummary summary) {
         var report = new CloseoutReport();
@@ -86,7 +89,7 @@ final class CloseoutReport {
 
     private void entries(CloseoutSummary summary) {
         byUse(summary.read().entries())
-                .forEach((use, count) -> line(String.format("%6s  %s", Counted.whole(count), MEANING.get(use))));
+                .forEach((use, count) -> line(String.format("%6s  %s", Counted.whole(count), meaning(use))));
     }
 
     private void next(CloseoutSummary summary) {
@@ -122,8 +125,6 @@ final class CloseoutReport {
     static String json(CloseoutSummary summary) {
         var read = summary.read();
         List<FieldEntry> entered = summary.applied() ? read.entries() : List.of();
-        var byUse = new LinkedHashMap<String, Long>();
-        byUse(entered).forEach((use, count) -> byUse.put(use.name().toLowerCase(Locale.ROOT), count));
         return SummaryJson.begin("closeout")
                 .text("run_code", summary.runCode())
                 .text("field_book", summary.bookFile().toString())
@@ -136,7 +137,7 @@ final class CloseoutReport {
                 .number("rows_without_value", read.empty())
                 .number("entries", entered.size())
                 .number("first_entry", entered.isEmpty() ? 0 : entered.get(0).number())
-                .counts("entries_by_use", byUse)
+                .counts("entries_by_use", SummaryJson.byUse(byUse(entered)))
                 .texts("outlook", summary.outlook())
                 .objects(
                         "problems",

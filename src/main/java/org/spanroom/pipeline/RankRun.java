@@ -91,7 +91,8 @@ public final class RankRun {
                 new Rescoring(config.scoring(), config.room()).criteria(),
                 false,
                 config.inputs().routes().keep(),
-                ColumnGroup.all());
+                ColumnGroup.all(),
+                config.inputs().fieldBook().file().isPresent());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {

@@ -9,7 +9,6 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.finding.InputException;
 import org.spanroom.input.InputData;
-import org.spanroom.input.InputReader;
 import org.spanroom.input.layer.FileDigest;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.output.RecordedRun;
@@ -44,7 +43,7 @@ record RecordedInputs(RunConfig config, InputData inputs) {
         for (RunRecord.Input input : recorded.inputs()) {
             for (RunRecord.Part part : input.files()) {
                 demandThere(folder, files.find(part));
-                if (!isFieldBook(input)) {
+                if (!input.isFieldBook()) {
                     demandUnchanged(folder, files.find(part));
                 }
             }
@@ -52,17 +51,13 @@ record RecordedInputs(RunConfig config, InputData inputs) {
         var run = new RankRun(config, progress);
         // Rows are added to a field book after a run: what the run has read is its beginning.
         InputData inputs = recorded.inputs().stream()
-                .filter(RecordedInputs::isFieldBook)
+                .filter(RunRecord.Input::isFieldBook)
                 .map(RunRecord.Input::sha256)
                 .findFirst()
                 .map(run::readAsOf)
                 .orElseGet(run::read);
         demandSameFiles(folder, recorded, inputs, files);
         return new RecordedInputs(config, inputs);
-    }
-
-    static boolean isFieldBook(RunRecord.Input input) {
-        return input.role().equals(InputReader.FIELD_BOOK);
     }
 
     private static void demandThere(Path folder, RunRecord.Part part) {

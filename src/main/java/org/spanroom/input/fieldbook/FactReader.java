@@ -256,7 +256,7 @@ final class FactReader {
         return fact.kind().units().stream()
                 .filter(other -> other != unit && range.contains(other.kept(inUnit)))
                 .findFirst()
-                .map(other -> "Is it in " + other.symbol() + "?")
+                .map(other -> SourceNumber.canonical(inUnit) + " " + other.symbol() + " would be plausible.")
                 .orElse("Check the number and its unit; the config's section plausible has ranges of your own.");
     }
 

@@ -61,8 +61,10 @@ final class FactRow {
         return text.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
     }
 
+    /** Of a quote that goes on to the end of the file, the last line break ends the file. */
     private long breaks() {
-        return cells.stream().mapToLong(FactRow::breaks).sum();
+        long all = cells.stream().mapToLong(FactRow::breaks).sum();
+        return cells.get(cells.size() - 1).endsWith("\n") ? all - 1 : all;
     }
 
     private static long breaks(String text) {
