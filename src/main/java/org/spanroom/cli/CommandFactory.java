@@ -40,6 +40,9 @@ final class CommandFactory implements IFactory {
         if (type == ReportCommand.class) {
             return type.cast(new ReportCommand(console));
         }
+        if (type == CloseoutCommand.class) {
+            return type.cast(new CloseoutCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

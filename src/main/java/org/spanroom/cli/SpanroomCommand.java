@@ -63,6 +63,7 @@ import picocli.CommandLine.Spec;
             ConnectCommand.class,
             ProgramCommand.class,
             ReportCommand.class,
+            CloseoutCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

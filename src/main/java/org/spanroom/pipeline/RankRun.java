@@ -104,7 +104,8 @@ public final class RankRun {
                 new Rescoring(config.scoring(), config.room()).criteria(),
                 false,
                 config.inputs().routes().keep(),
-                ColumnGroup.all());
+                ColumnGroup.all(),
+                config.inputs().fieldBook().file().isPresent());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
@@ -202,6 +203,11 @@ public final class RankRun {
 
     InputData read() {
         return new SpanRun(config, findings, progress).read();
+    }
+
+    /** Reads again what an earlier run has read. */
+    InputData readAsOf(String bookSha256) {
+        return new SpanRun(config, findings, progress).readAsOf(bookSha256);
     }
 
     Network cut(InputData inputs) {

@@ -69,8 +69,7 @@ final class SpanExplainer {
     }
 
     private SpanList cut(List<Route> routes) {
-        var chosen = new InputData(routes, inputs.vaults(), inputs.zones(), inputs.crs(), inputs.records());
-        return new RankRun(config, progress).cut(chosen).spans();
+        return new RankRun(config, progress).cut(inputs.withRoutes(routes)).spans();
     }
 
     private static Optional<Found> findAmong(SpanList spans, String spanId) {

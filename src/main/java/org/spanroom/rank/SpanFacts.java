@@ -6,11 +6,13 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.FieldRecord;
 import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
@@ -134,6 +136,29 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     /** Says of what is unknown whether it was not recorded, or recorded and rejected. */
     static String unknown(Optional<RejectedValue> rejected) {
         return rejected.map(RejectedValue::words).orElse("not recorded");
+    }
+
+    /** Says how far the work is, as crews reported it. */
+    String statusWords() {
+        FieldRecord reported = duct().fieldRecord();
+        return reported.status()
+                .map(status -> "reported as " + status.key().replace('_', ' ')
+                        + reported.statusDay().map(day -> " on " + day).orElse(""))
+                .orElse("no status of the work is reported");
+    }
+
+    /** Says why the work was stopped; empty where no reason is reported. */
+    String stopReason() {
+        String reason = duct().fieldRecord().statusReason();
+        return reason.isBlank() ? "" : ": " + reason;
+    }
+
+    /** Says where the duct is blocked; empty where that is not reported. */
+    String blockedWords() {
+        FieldRecord reported = duct().fieldRecord();
+        return reported.blockedAtM().isPresent()
+                ? ", " + Counted.fixed(reported.blockedAtM().getAsDouble(), 1) + " m from " + reported.blockedFrom()
+                : "";
     }
 
     /** Says why the contents are unknown. */

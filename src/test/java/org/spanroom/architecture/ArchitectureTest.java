@@ -63,11 +63,12 @@ class ArchitectureTest {
             program.annual    -> program.bound program.design
             program.bound     -> program.design
             program.design    ->
-            input             -> input.proposal input.shapefile input.geopackage input.geojson input.fields input.layer
+            input             -> input.proposal input.fieldbook input.shapefile input.geopackage input.geojson input.fields input.layer
             input.shapefile   -> input.layer
             input.geopackage  -> input.layer
             input.geojson     -> input.layer
             input.proposal    -> input.fields input.layer
+            input.fieldbook   -> input.fields input.layer
             input.fields      -> input.layer
             input.layer       ->
             output.report     -> output.explain output.columns output.style output.table output.folder
@@ -86,7 +87,7 @@ class ArchitectureTest {
             model.pull        -> model.network model
             model.effort      -> model.network model.permit model
             model.bore        -> model.network model
-            model.network     -> model.permit model
+            model.network     -> model.fieldwork model.permit model
             model.fieldwork   -> model
             model.permit      -> model
             model.bend        -> model

@@ -30,6 +30,11 @@ public record Cable(String id, double outsideDiameterMm, double massKgPerM, Serv
         return new Cable(id, otherMm, massKgPerM, service, mayMove, tag);
     }
 
+    /** Returns the same cable in another state of service. */
+    public Cable withService(Service other) {
+        return new Cable(id, outsideDiameterMm, massKgPerM, other, mayMove);
+    }
+
     public double areaMm2() {
         return Math.PI / 4 * outsideDiameterMm * outsideDiameterMm;
     }

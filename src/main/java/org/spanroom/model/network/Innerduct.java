@@ -74,6 +74,16 @@ public record Innerduct(
         return Math.PI * (outsideDiameterMm - average) * average * 1e-6 * densityKgPerM3;
     }
 
+    /** Returns the same pipe of another size. */
+    public Innerduct resized(double otherOutsideMm, double otherWallMm) {
+        return new Innerduct(id, otherOutsideMm, otherWallMm, cables);
+    }
+
+    /** Returns the same pipe with other cables in it. */
+    public Innerduct holding(List<Cable> others) {
+        return new Innerduct(id, outsideDiameterMm, wallMm, others);
+    }
+
     public boolean isEmpty() {
         return cables.isEmpty();
     }

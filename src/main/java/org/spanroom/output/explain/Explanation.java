@@ -38,8 +38,9 @@ public final class Explanation {
         var parts = new ExplanationParts();
         standing(parts, explained);
         place(parts, explained.span());
-        parts.add(ExplanationDuct.of(explained.span().duct()))
-                .add(ExplanationRoom.bends(explained.assessment().bends()))
+        parts.add(ExplanationDuct.of(explained.span().duct()));
+        ExplanationFieldRecord.add(parts, explained.span().duct().fieldRecord());
+        parts.add(ExplanationRoom.bends(explained.assessment().bends()))
                 .add(ExplanationRoom.of(explained.assessment().room()))
                 .add(ExplanationPulls.of(explained, units))
                 .add(ExplanationPermits.of(explained.assessment().permits(), units))
