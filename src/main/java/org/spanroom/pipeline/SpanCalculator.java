@@ -10,6 +10,7 @@ import org.spanroom.model.network.SpanList;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -39,18 +40,17 @@ final class SpanCalculator {
      * @param zones all permit zones
      * @param spans at least those that matter to the ones asked for
      * @param count how many are asked for
+     * @param learned what opened ducts of the run say of the others
      */
-    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count) {
+    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count, LearnedChances learned) {
         this.config = config;
         this.spans = spans;
         assessor = new SpanAssessor(config, new PermitAssessor(zones, config.permit(), RankRun.access(config)), count);
-        Ranking rules = RankRun.ranking(config);
+        Ranking rules = RankRun.ranking(config, learned);
         ranking = rules.among(spans);
         money = new MoneyRun(config, assessor.rates(), count);
         scenarios = new ScenarioRun(config, assessor);
-        outlooks = config.uncertainty().simulated()
-                ? Optional.of(new Scenarios(config, assessor, rules))
-                : Optional.empty();
+        outlooks = Scenarios.of(config, assessor, rules, learned);
         pulls = SpanAssessor.pulls(config);
         efforts = SpanAssessor.effortAssessor(config);
     }

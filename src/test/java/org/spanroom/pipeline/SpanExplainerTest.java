@@ -17,6 +17,7 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -112,9 +113,12 @@ class SpanExplainerTest {
             var run = new RankRun(config, Progress.SILENT);
             inputs = change.apply(run.read());
             network = run.cut(inputs);
-            ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)));
+            ranked = run.rank(
+                    network,
+                    new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)),
+                    LearnedChances.NONE);
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
-            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1);
+            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1, LearnedChances.NONE);
         }
 
         int size() {
@@ -136,7 +140,7 @@ class SpanExplainerTest {
                     calculator.traces(row.assessment()),
                     calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config).among(network.spans()).gates(row.assessment()));
+                    RankRun.ranking(config, LearnedChances.NONE).among(network.spans()).gates(row.assessment()));
 
             assertThat(json(alone)).isEqualTo(json(whole));
         }
