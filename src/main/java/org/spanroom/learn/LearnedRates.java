@@ -168,7 +168,7 @@ public final class LearnedRates {
         RatioEstimate ratio = learnable.hours() && key.divides() ? hours.inverse() : hours;
         double exact = rate.value() * ratio.learnedRatio();
         double most = key.key().endsWith("_ratio") ? Math.max(1, rate.high()) : Double.MAX_VALUE;
-        double value = Math.min(most, exact == rate.value() ? exact : rounded(exact));
+        double value = Math.min(most, rounded(exact, rate.value()));
         double low = value * ratio.lowOverValueRatio(rate.low() / rate.value());
         double high = value * ratio.highOverValueRatio(rate.high() / rate.value());
         boolean ofProgram =
@@ -178,13 +178,16 @@ public final class LearnedRates {
         LearnedSource source = LearnedSource.after(rate, ofProgram, hours.spans(), day);
         return new Rate(
                 value,
-                Math.min(value, rounded(low)),
-                Math.min(most, Math.max(value, rounded(high))),
+                Math.min(value, rounded(low, rate.low())),
+                Math.min(most, Math.max(value, rounded(high, rate.high()))),
                 source.text(),
                 day.toString());
     }
 
-    private static double rounded(double valueInUnit) {
-        return new BigDecimal(valueInUnit, DIGITS).doubleValue();
+    /** Returns a value as it is written; one that has not changed stays bit for bit. */
+    static double rounded(double valueInUnit, double beforeInUnit) {
+        return valueInUnit == beforeInUnit
+                ? beforeInUnit
+                : new BigDecimal(valueInUnit, DIGITS).doubleValue();
     }
 }

@@ -1,5 +1,6 @@
 package org.spanroom.learn;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.spanroom.model.fieldwork.FieldFact;
 
@@ -16,14 +17,14 @@ public interface PlannedFigures {
         }
 
         @Override
-        public OptionalDouble lengthM(String spanId) {
-            return OptionalDouble.empty();
+        public Optional<PlannedWork> work(String spanId) {
+            return Optional.empty();
         }
     };
 
     /** Returns what the run would plan for a fact; empty for a span of another run, or a fact that is not planned. */
     OptionalDouble find(String spanId, FieldFact fact, String item);
 
-    /** Returns the length of a span. */
-    OptionalDouble lengthM(String spanId);
+    /** Returns what the run plans for a span; empty for a span of another run, or where nothing comes out. */
+    Optional<PlannedWork> work(String spanId);
 }

@@ -162,13 +162,13 @@ final class ProductionReader {
      */
     private OptionalDouble tailRatio(FieldEntry entry) {
         OptionalDouble used = ratio(entry);
-        OptionalDouble lengthM = figures.lengthM(entry.subject());
+        Optional<PlannedWork> work = figures.work(entry.subject());
         OptionalDouble tailM = figures.find(entry.subject(), FieldFact.SLEEVE_USED, PlannedFigures.TAIL);
-        if (used.isEmpty() || lengthM.isEmpty() || tailM.isEmpty() || !(tailM.getAsDouble() > 0)) {
+        if (used.isEmpty() || work.isEmpty() || tailM.isEmpty() || !(tailM.getAsDouble() > 0)) {
             return OptionalDouble.empty();
         }
         double tailsM = 2 * tailM.getAsDouble();
-        double moreM = (used.getAsDouble() - 1) * (lengthM.getAsDouble() + tailsM);
+        double moreM = (used.getAsDouble() - 1) * (work.get().lengthM() + tailsM);
         return OptionalDouble.of(1 + moreM / tailsM);
     }
 }

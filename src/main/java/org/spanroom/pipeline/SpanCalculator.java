@@ -90,7 +90,7 @@ final class SpanCalculator {
         var explanation = new SpanExplanation(
                 ranked.withScenarios(scenarios.gains(assessed)),
                 recorded,
-                config.pull(),
+                config.pull().forDuct(assessed.span().duct()),
                 traces(assessed),
                 effortLines(assessed),
                 config.rates().currency(),

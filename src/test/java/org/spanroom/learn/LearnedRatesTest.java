@@ -219,8 +219,8 @@ class LearnedRatesTest {
             }
 
             @Override
-            public OptionalDouble lengthM(String spanId) {
-                return OptionalDouble.empty();
+            public Optional<PlannedWork> work(String spanId) {
+                return Optional.empty();
             }
         };
         LearnedRates.Proposal proposal = LearnedRates.of(
@@ -261,6 +261,34 @@ class LearnedRatesTest {
                         change -> change.estimate().orElseThrow().medianRatio()));
         assertEquals(1.1, shown.get("innerduct_mass"), 1e-12);
         assertEquals(12.0 / 9, shown.get("cost"), 1e-12);
+    }
+
+    /** Of 100 m and two tails of 2 m each, a tenth more than planned is 10.4 m more, 5.2 m for each tail. */
+    @Test
+    void sleeveUsedMovesTheTails() {
+        var work = new ReportedWork();
+        for (int span = 1; span <= 5; span++) {
+            work.number("S" + span, FieldFact.SLEEVE_USED, "", FactUnit.M, 312, 1.1 * 312);
+        }
+        PlannedFigures figures = new PlannedFigures() {
+            @Override
+            public OptionalDouble find(String spanId, FieldFact fact, String item) {
+                return item.equals(TAIL) ? OptionalDouble.of(2) : OptionalDouble.empty();
+            }
+
+            @Override
+            public Optional<PlannedWork> work(String spanId) {
+                return Optional.of(new PlannedWork(100, 3, 6, 9000, 90, 10, 400, 0.838));
+            }
+        };
+        LearnedRates.Proposal proposal = LearnedRates.of(
+                work.book(), ReportedWork.RUN, figures, SHIPPED, SHIPPED, LearnSettings.STANDARD);
+
+        assertEquals(
+                7.2 / 2,
+                change(proposal, RateKey.SLEEVE_TAIL_M).estimate().orElseThrow().medianRatio(),
+                1e-9);
+        assertEquals(2 * Math.sqrt(3.6), rate(proposal.after(), RateKey.SLEEVE_TAIL_M).value(), 1e-4);
     }
 
     /** Shares stay shares, however much a recycler takes. */
