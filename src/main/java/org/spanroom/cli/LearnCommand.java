@@ -2,9 +2,11 @@ package org.spanroom.cli;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.UsageException;
 import org.spanroom.pipeline.LearnRun;
 import org.spanroom.pipeline.LearnRun.LearnSummary;
 import picocli.CommandLine.Command;
@@ -58,10 +60,9 @@ final class LearnCommand implements Callable<Integer> {
     @Option(
             names = "--as-of",
             paramLabel = "DAY",
-            converter = DayOption.class,
             description = "Use only what was reported up to this day, e.g. 2027-06-30; by default all of it.")
     @Nullable
-    LocalDate asOf;
+    String asOf;
 
     @Option(names = "--output", paramLabel = "FOLDER", required = true, description = "Folder of the proposals.")
     Path folder = Path.of("");
@@ -83,12 +84,20 @@ final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         LearnSummary summary = new LearnRun(run, console.progress())
-                .run(Optional.ofNullable(fieldBook), Optional.ofNullable(asOf), folder, overwrite);
+                .run(Optional.ofNullable(fieldBook), Optional.ofNullable(asOf).map(LearnCommand::day), folder, overwrite);
         if (json) {
             console.answer(LearnJson.text(summary));
         } else {
             console.summary(LearnReport.text(summary));
         }
         return ExitCode.OK;
+    }
+
+    private static LocalDate day(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException notADay) {
+            throw new UsageException("--as-of: '" + text + "' is not a day such as 2027-03-31", notADay);
+        }
     }
 }

@@ -130,15 +130,15 @@ final class LearnReport {
             return;
         }
         line("%nFriction from %s, as a factor on the shipped dry coefficients:", Counted.of(measured, "measured pull"));
-        line("%-28s %5s %6s %13s %6s  %s", "ducts", "spans", "ratio", "interval", "weight", "innerduct on duct, dry");
+        line("%-46s %5s %6s %13s %6s  %s", "ducts", "spans", "ratio", "interval", "weight", "innerduct on duct, dry");
         results.frictionChanges().stream().limit(MOST_STRATA).forEach(change -> {
             String name = change.stratum().isEmpty() ? "all" : Printable.of(change.stratum());
             Optional<RatioEstimate> found = change.estimate();
             if (found.isEmpty()) {
-                line("%-28s %5d  too few spans", name, change.spans());
+                line("%-46s %5d  too few spans", name, change.spans());
             } else {
                 line(
-                        "%-28s %5d %6.2f %13s %6.2f  %s > %s",
+                        "%-46s %5d %6.2f %13s %6.2f  %s > %s",
                         name,
                         change.spans(),
                         found.get().medianRatio(),
@@ -160,14 +160,14 @@ final class LearnReport {
         line(
                 "%nContents of %s, as chances that a run with this field book simulates with:",
                 Counted.of(results.opened(), "opened duct"));
-        line("%-20s %-28s %7s %7s  %s", "chance", "ducts", "looked", "so", "before > after");
+        line("%-20s %-46s %7s %7s  %s", "chance", "ducts", "looked", "so", "before > after");
         results.chanceChanges().stream().limit(MOST_STRATA).forEach(this::chance);
         more(results.chanceChanges().size() - MOST_STRATA, "chance_changes.csv");
     }
 
     private void chance(ChanceChange change) {
         line(
-                "%-20s %-28s %7d %7d  %.3f > %.3f",
+                "%-20s %-46s %7d %7d  %.3f > %.3f",
                 change.chance(),
                 change.stratum().isEmpty() ? "all" : Printable.of(change.stratum()),
                 change.looked(),
