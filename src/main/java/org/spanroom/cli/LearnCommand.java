@@ -84,7 +84,11 @@ final class LearnCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         LearnSummary summary = new LearnRun(run, console.progress())
-                .run(Optional.ofNullable(fieldBook), Optional.ofNullable(asOf).map(LearnCommand::day), folder, overwrite);
+                .run(
+                        Optional.ofNullable(fieldBook),
+                        Optional.ofNullable(asOf).map(LearnCommand::day),
+                        folder,
+                        overwrite);
         if (json) {
             console.answer(LearnJson.text(summary));
         } else {

@@ -37,11 +37,15 @@ final class LearnJson {
                                 .toList())
                 .objects(
                         "friction",
-                        results.frictionChanges().stream().map(LearnJson::friction).toList())
+                        results.frictionChanges().stream()
+                                .map(LearnJson::friction)
+                                .toList())
                 .objects(
                         "chances",
                         results.chanceChanges().stream().map(LearnJson::chance).toList())
-                .objects("totals", results.totals().stream().map(LearnJson::totals).toList())
+                .objects(
+                        "totals",
+                        results.totals().stream().map(LearnJson::totals).toList())
                 .number("left_out", results.leftOut().size())
                 .texts("files", summary.files().stream().map(String::valueOf).toList())
                 .texts("cautions", List.of(SummaryJson.CAUTION))

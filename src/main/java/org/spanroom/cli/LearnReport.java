@@ -43,7 +43,8 @@ final class LearnReport {
         report.leftOut();
         report.line(
                 "%nProposals: %s", summary.files().stream().map(String::valueOf).collect(Collectors.joining(", ")));
-        report.line("Nothing is applied: check them, then name rates.yaml in the config and copy friction.yaml into it.");
+        report.line(
+                "Nothing is applied: check them, then name rates.yaml in the config and copy friction.yaml into it.");
         report.line("%s", SummaryJson.CAUTION);
         return report.text.toString();
     }
@@ -66,14 +67,7 @@ final class LearnReport {
         if (!estimated.isEmpty()) {
             line(
                     "%-16s %5s %6s %13s %6s  %-24s %9s  %s",
-                    "reported",
-                    "spans",
-                    "ratio",
-                    "interval",
-                    "weight",
-                    "rate",
-                    "now",
-                    "proposed");
+                    "reported", "spans", "ratio", "interval", "weight", "rate", "now", "proposed");
             estimated.forEach(change -> change.estimate().ifPresent(found -> rate(change, found)));
         }
         List<String> few = results.rateChanges().stream()

@@ -69,8 +69,7 @@ public final class BookFile {
         }
         FactUnit read = unit.isBlank()
                 ? fact.kind().units().get(0)
-                : FactUnit.find(unit)
-                        .orElseThrow(() -> new IllegalArgumentException("no unit is called " + unit));
+                : FactUnit.find(unit).orElseThrow(() -> new IllegalArgumentException("no unit is called " + unit));
         return FactValue.ofNumber(text, read, Double.parseDouble(text));
     }
 }

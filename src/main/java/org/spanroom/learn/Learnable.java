@@ -23,8 +23,8 @@ record Learnable(String key, List<RateKey> rates, boolean hours, boolean slowerO
     static final Learnable INNERDUCT_MASS = quantity("innerduct_mass");
     static final Learnable COST = quantity("cost");
 
-    private static final List<Learnable> QUANTITIES = List.of(
-            LUBRICANT, SLEEVE_TAIL, BAG_MASS, LOAD_MASS, RECYCLED_SHARE, CREW, INNERDUCT_MASS, COST);
+    private static final List<Learnable> QUANTITIES =
+            List.of(LUBRICANT, SLEEVE_TAIL, BAG_MASS, LOAD_MASS, RECYCLED_SHARE, CREW, INNERDUCT_MASS, COST);
 
     Learnable {
         rates = List.copyOf(rates);

@@ -78,12 +78,7 @@ public record LearnedContents(LearnedChances chances, List<ChanceChange> changes
         for (ChanceKind kind : ChanceKind.values()) {
             if (found.looked(kind) > 0) {
                 changes.add(new ChanceChange(
-                        kind.key(),
-                        stratum,
-                        found.looked(kind),
-                        found.events(kind),
-                        kind.of(before),
-                        kind.of(after)));
+                        kind.key(), stratum, found.looked(kind), found.events(kind), kind.of(before), kind.of(after)));
             }
         }
     }

@@ -106,8 +106,7 @@ public final class LearnedRates {
         for (int i = 0; i < rows.size(); i++) {
             RateOverride row = rows.get(i);
             if (row.rate() == key) {
-                RateChange change =
-                        change(learnable, Optional.of(key), row.kind(), Optional.of(row.there()), found);
+                RateChange change = change(learnable, Optional.of(key), row.kind(), Optional.of(row.there()), found);
                 changes.add(change);
                 if (change.after().isPresent()) {
                     Rate after = change.after().get();
@@ -130,8 +129,8 @@ public final class LearnedRates {
             Learnable learnable, Optional<RateKey> key, String kind, Optional<Rate> rate, List<Observation> all) {
         Optional<LearnedSource> earlier = rate.flatMap(LearnedSource::of);
         List<Observation> found = all.stream()
-                .filter(one -> earlier.isEmpty()
-                        || one.day().isAfter(earlier.get().untilDay()))
+                .filter(one ->
+                        earlier.isEmpty() || one.day().isAfter(earlier.get().untilDay()))
                 .toList();
         Optional<LocalDate> lastDay = found.stream().map(Observation::day).max(LocalDate::compareTo);
         if (found.size() < settings.leastSpans()) {
@@ -142,8 +141,8 @@ public final class LearnedRates {
                     learnable.key(), key, kind, rate, Optional.empty(), Optional.empty(), found.size(), lastDay, why);
         }
         double[] ratios = found.stream().mapToDouble(Observation::doneRatio).toArray();
-        RatioEstimate estimate = Estimates.of(
-                ratios, earlier.map(LearnedSource::spans).orElse(0), settings);
+        RatioEstimate estimate =
+                Estimates.of(ratios, earlier.map(LearnedSource::spans).orElse(0), settings);
         String why = why(learnable, rate, estimate);
         Optional<Rate> after = why.isEmpty() && key.isPresent() && rate.isPresent() && lastDay.isPresent()
                 ? Optional.of(after(learnable, key.get(), rate.get(), estimate, lastDay.get()))
@@ -171,10 +170,11 @@ public final class LearnedRates {
         double value = Math.min(most, rounded(exact, rate.value()));
         double low = value * ratio.lowOverValueRatio(rate.low() / rate.value());
         double high = value * ratio.highOverValueRatio(rate.high() / rate.value());
-        boolean ofProgram =
-                Optional.ofNullable(shipped.standard().get(key)).filter(rate::equals).isPresent()
-                        || shipped.byVaultKind().stream().anyMatch(row -> row.there().equals(rate))
-                        || shipped.byZoneKind().stream().anyMatch(row -> row.there().equals(rate));
+        boolean ofProgram = Optional.ofNullable(shipped.standard().get(key))
+                        .filter(rate::equals)
+                        .isPresent()
+                || shipped.byVaultKind().stream().anyMatch(row -> row.there().equals(rate))
+                || shipped.byZoneKind().stream().anyMatch(row -> row.there().equals(rate));
         LearnedSource source = LearnedSource.after(rate, ofProgram, hours.spans(), day);
         return new Rate(
                 value,
@@ -186,8 +186,6 @@ public final class LearnedRates {
 
     /** Returns a value as it is written; one that has not changed stays bit for bit. */
     static double rounded(double valueInUnit, double beforeInUnit) {
-        return valueInUnit == beforeInUnit
-                ? beforeInUnit
-                : new BigDecimal(valueInUnit, DIGITS).doubleValue();
+        return valueInUnit == beforeInUnit ? beforeInUnit : new BigDecimal(valueInUnit, DIGITS).doubleValue();
     }
 }

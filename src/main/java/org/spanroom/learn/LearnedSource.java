@@ -13,7 +13,8 @@ import org.spanroom.model.effort.Rate;
  * next learning takes only later reports, and the rate counts as what it rests on.
  */
 record LearnedSource(int spans, LocalDate untilDay, String before) {
-    private static final Pattern FORM = Pattern.compile("learned from (\\d{1,9}) spans? to (\\d{4}-\\d{2}-\\d{2}); (.*)");
+    private static final Pattern FORM =
+            Pattern.compile("learned from (\\d{1,9}) spans? to (\\d{4}-\\d{2}-\\d{2}); (.*)");
 
     /** Reads the source of a rate; empty where it was not learned. */
     static Optional<LearnedSource> of(Rate rate) {
@@ -32,8 +33,7 @@ record LearnedSource(int spans, LocalDate untilDay, String before) {
      */
     static LearnedSource after(Rate rate, boolean shipped, int furtherSpans, LocalDate day) {
         String now = (shipped ? "shipped " : "before ") + number(rate.value()) + ", " + rate.source();
-        return of(rate)
-                .map(earlier -> new LearnedSource(earlier.spans() + furtherSpans, day, earlier.before()))
+        return of(rate).map(earlier -> new LearnedSource(earlier.spans() + furtherSpans, day, earlier.before()))
                 .orElseGet(() -> new LearnedSource(furtherSpans, day, now));
     }
 

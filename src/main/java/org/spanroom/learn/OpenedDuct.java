@@ -122,8 +122,7 @@ final class OpenedDuct {
         if (counted.isPresent() || looked.isEmpty()) {
             return counted;
         }
-        Set<String> there =
-                duct.contents().cables().stream().map(Cable::id).collect(Collectors.toSet());
+        Set<String> there = duct.contents().cables().stream().map(Cable::id).collect(Collectors.toSet());
         for (FieldEntry entry : looked) {
             if (entry.value().text().equals("yes")) {
                 there.add(entry.item());
@@ -142,8 +141,8 @@ final class OpenedDuct {
     }
 
     private void countSizes(Sightings sightings) {
-        List<Boolean> others = Stream.concat(boreIsOther().stream(), cablesAreOther())
-                .toList();
+        List<Boolean> others =
+                Stream.concat(boreIsOther().stream(), cablesAreOther()).toList();
         if (!others.isEmpty()) {
             sightings.add(ChanceKind.OTHER_SIZE, others.contains(true));
         }
@@ -183,8 +182,7 @@ final class OpenedDuct {
         OptionalDouble beforeMm = planned.isPresent() ? planned : assumedMm;
         OptionalDouble foundMm = entry.value().keptInUnit();
         return beforeMm.isPresent() && foundMm.isPresent() && beforeMm.getAsDouble() > 0
-                ? Optional.of(
-                        Math.abs(foundMm.getAsDouble() / beforeMm.getAsDouble() - 1) > diameterRatio / 2)
+                ? Optional.of(Math.abs(foundMm.getAsDouble() / beforeMm.getAsDouble() - 1) > diameterRatio / 2)
                 : Optional.empty();
     }
 

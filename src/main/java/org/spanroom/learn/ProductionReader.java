@@ -133,9 +133,8 @@ final class ProductionReader {
     }
 
     private OptionalDouble planned(FieldEntry entry) {
-        OptionalDouble ofSheet = entry.planned().isPresent()
-                ? entry.planned().get().keptInUnit()
-                : OptionalDouble.empty();
+        OptionalDouble ofSheet =
+                entry.planned().isPresent() ? entry.planned().get().keptInUnit() : OptionalDouble.empty();
         if (ofSheet.isPresent() && entry.run().equals(runCode)) {
             return ofSheet;
         }

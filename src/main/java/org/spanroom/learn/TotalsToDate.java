@@ -115,18 +115,17 @@ public final class TotalsToDate {
 
     /** Returns the reports of a fact that say what was done and have a plan to compare with, added up. */
     private Optional<Pair> compared(String span, FieldFact fact) {
-        return inForce(span, fact).stream().flatMap(entry -> pair(entry).stream()).reduce(Pair::plus);
+        return inForce(span, fact).stream()
+                .flatMap(entry -> pair(entry).stream())
+                .reduce(Pair::plus);
     }
 
     private Optional<Pair> pair(FieldEntry entry) {
-        OptionalDouble ofSheet = entry.planned().isPresent()
-                ? entry.planned().get().keptInUnit()
-                : OptionalDouble.empty();
+        OptionalDouble ofSheet =
+                entry.planned().isPresent() ? entry.planned().get().keptInUnit() : OptionalDouble.empty();
         OptionalDouble planned =
                 ofSheet.isPresent() ? ofSheet : figures.find(entry.subject(), entry.fact(), entry.item());
-        return planned.isPresent()
-                ? value(entry).map(done -> new Pair(done, planned.getAsDouble()))
-                : Optional.empty();
+        return planned.isPresent() ? value(entry).map(done -> new Pair(done, planned.getAsDouble())) : Optional.empty();
     }
 
     private List<FieldEntry> inForce(String span, FieldFact fact) {

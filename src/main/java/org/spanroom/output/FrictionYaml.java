@@ -24,7 +24,8 @@ final class FrictionYaml {
             return Optional.empty();
         }
         var lines = new ArrayList<String>();
-        lines.add("# Proposed friction, from measured pulls. Check it, then copy it to the section 'pull' of the config. It starts from the");
+        lines.add(
+                "# Proposed friction, from measured pulls. Check it, then copy it to the section 'pull' of the config. It starts from the");
         lines.add("# shipped coefficients each time: learning again with it does not count reports twice.");
         lines.add("pull:");
         for (FrictionChange change : proposed) {
@@ -37,7 +38,8 @@ final class FrictionYaml {
             }
         }
         List<FrictionChange> byType = proposed.stream()
-                .filter(change -> !change.ductType().isEmpty() && change.fromYear().isPresent())
+                .filter(change ->
+                        !change.ductType().isEmpty() && change.fromYear().isPresent())
                 .toList();
         if (!byType.isEmpty()) {
             lines.add("  friction_by_type:");

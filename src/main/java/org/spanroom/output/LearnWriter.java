@@ -56,8 +56,7 @@ public final class LearnWriter {
             names.add(text(into, RATES, RatesYaml.text(results.rates(), results.rateChanges())));
             FrictionYaml.text(results).ifPresent(text -> names.add(text(into, FRICTION, text)));
             names.add(csv(into, RateChangeColumns.TABLE, results.rateChanges()));
-            names.add(csv(
-                    into, LearnedColumns.FRICTION, LearnedColumns.FrictionRow.of(results.frictionChanges())));
+            names.add(csv(into, LearnedColumns.FRICTION, LearnedColumns.FrictionRow.of(results.frictionChanges())));
             names.add(csv(into, LearnedColumns.CHANCES, results.chanceChanges()));
             names.add(csv(into, TotalsColumns.TABLE, results.totals()));
             names.add(csv(into, LearnedColumns.LEFT_OUT, results.leftOut()));

@@ -39,7 +39,8 @@ final class RatesYaml {
     }
 
     private void opening(RateSettings rates) {
-        lines.add("# Proposed rates: those of the run, and the changed ones marked with what they were. Check them, then name this file with");
+        lines.add(
+                "# Proposed rates: those of the run, and the changed ones marked with what they were. Check them, then name this file with");
         lines.add("# the key 'rates' of the config. A rate that was learned says so in its source.");
         lines.add("");
         lines.add("currency: " + quoted(rates.currency()));
@@ -50,8 +51,7 @@ final class RatesYaml {
                     .collect(Collectors.joining(", "));
             lines.add("  " + surface.name().toLowerCase(Locale.ROOT) + ": [" + words + "]");
         }
-        lines.add("surface_when_unknown: "
-                + rates.surfaceWhenUnknown().name().toLowerCase(Locale.ROOT));
+        lines.add("surface_when_unknown: " + rates.surfaceWhenUnknown().name().toLowerCase(Locale.ROOT));
     }
 
     private void standard(RateKey key, Optional<Rate> rate) {
@@ -66,14 +66,15 @@ final class RatesYaml {
         lines.add(section + ":" + (rows.isEmpty() ? " []" : ""));
         for (RateOverride row : rows) {
             explain(row.rate(), row.kind());
-            lines.add("  - {kind: " + quoted(row.kind()) + ", rate: " + row.rate().key() + ", " + values(row.there())
-                    + "}");
+            lines.add("  - {kind: " + quoted(row.kind()) + ", rate: "
+                    + row.rate().key() + ", " + values(row.there()) + "}");
         }
     }
 
     private void explain(RateKey key, String kind) {
         for (RateChange change : changes) {
-            boolean same = change.rate().equals(Optional.of(key)) && change.kind().equals(kind);
+            boolean same =
+                    change.rate().equals(Optional.of(key)) && change.kind().equals(kind);
             if (same && change.before().isPresent() && change.after().isPresent()) {
                 Rate before = change.before().get();
                 lines.add("  # was " + number(before.value()) + " (" + number(before.low()) + " to "

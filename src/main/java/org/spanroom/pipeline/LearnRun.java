@@ -46,8 +46,7 @@ public final class LearnRun {
      * @param book the field book that was read
      * @param currency of all money
      */
-    public record LearnSummary(
-            Path book, LearnResults results, String currency, UnitSystem units, List<Path> files) {
+    public record LearnSummary(Path book, LearnResults results, String currency, UnitSystem units, List<Path> files) {
         public LearnSummary {
             files = List.copyOf(files);
         }
@@ -91,8 +90,7 @@ public final class LearnRun {
         FrictionSets friction = ShippedConfig.get().pull().friction();
         LearnedRates.Proposal rates = LearnedRates.of(
                 book, runCode, figures, config.rates(), ShippedConfig.get().rates(), LearnSettings.STANDARD);
-        LearnedFriction pulls =
-                LearnedFriction.of(figures.pulls(book, friction), friction, LearnSettings.STANDARD);
+        LearnedFriction pulls = LearnedFriction.of(figures.pulls(book, friction), friction, LearnSettings.STANDARD);
         LearnedContents contents = LearnedOfRun.contents(config, inputs, book);
         var leftOut = new ArrayList<>(rates.leftOut());
         leftOut.addAll(pulls.leftOut());

@@ -70,7 +70,9 @@ final class ReportedFigures implements PlannedFigures {
             case STEP_HOURS -> stepHours(effort, item);
             case SLEEVE_USED ->
                 OptionalDouble.of(
-                        item.equals(TAIL) ? value(RateKey.SLEEVE_TAIL_M) : effort.material().sleeveM());
+                        item.equals(TAIL)
+                                ? value(RateKey.SLEEVE_TAIL_M)
+                                : effort.material().sleeveM());
             case LUBRICANT_USED -> OptionalDouble.of(effort.material().lubricantLiters());
             case INNERDUCT_MASS -> OptionalDouble.of(effort.material().innerductKg());
             case RECYCLED_MASS -> OptionalDouble.of(effort.material().recycledKg());
@@ -92,7 +94,9 @@ final class ReportedFigures implements PlannedFigures {
     }
 
     private double value(RateKey key) {
-        return Optional.ofNullable(config.rates().standard().get(key)).orElseThrow().value();
+        return Optional.ofNullable(config.rates().standard().get(key))
+                .orElseThrow()
+                .value();
     }
 
     private Optional<Effort> effort(String spanId) {
@@ -101,16 +105,17 @@ final class ReportedFigures implements PlannedFigures {
 
     @Override
     public Optional<PlannedWork> work(String spanId) {
-        return Optional.ofNullable(assessed.get(spanId)).flatMap(one -> one.effort()
-                .map(effort -> new PlannedWork(
-                        one.span().lengthM(),
-                        one.room().positionsGained().orElse(0),
-                        effort.time().siteHours(),
-                        effort.recoveryMoney(),
-                        effort.newBuild().trenchM(),
-                        effort.newBuild().boreM(),
-                        effort.newBuild().co2eIceKg(),
-                        value(RateKey.WARM_RECYCLED_KG_PER_KG))));
+        return Optional.ofNullable(assessed.get(spanId))
+                .flatMap(one -> one.effort()
+                        .map(effort -> new PlannedWork(
+                                one.span().lengthM(),
+                                one.room().positionsGained().orElse(0),
+                                effort.time().siteHours(),
+                                effort.recoveryMoney(),
+                                effort.newBuild().trenchM(),
+                                effort.newBuild().boreM(),
+                                effort.newBuild().co2eIceKg(),
+                                value(RateKey.WARM_RECYCLED_KG_PER_KG))));
     }
 
     /** Returns the measured pulls of a book; of each innerduct the last measurement counts. */
@@ -136,8 +141,7 @@ final class ReportedFigures implements PlannedFigures {
     }
 
     /** Where the end is not reported it is taken to be the planned one. */
-    private Optional<PullLaw> law(
-            Assessment one, List<FieldEntry> entries, String innerduct, FrictionSets friction) {
+    private Optional<PullLaw> law(Assessment one, List<FieldEntry> entries, String innerduct, FrictionSets friction) {
         Optional<SpanEnd> end = FieldBook.find(entries, FieldFact.PULLED_FROM, innerduct)
                 .map(entry -> entry.value().text().equals("a") ? SpanEnd.A : SpanEnd.B)
                 .or(() -> one.pull().outcome().findBetterEnd());

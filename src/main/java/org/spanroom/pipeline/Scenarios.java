@@ -76,8 +76,7 @@ final class Scenarios {
         }
         double blockedRatio =
                 duct.condition() == Condition.UNKNOWN ? chances.blockedUnknownRatio() : chances.blockedRatio();
-        return new SpanOutlook(
-                assessed.span().id(), bySizes.situations, ranking.useByFriction(assessed), blockedRatio);
+        return new SpanOutlook(assessed.span().id(), bySizes.situations, ranking.useByFriction(assessed), blockedRatio);
     }
 
     /** Collects the situations of one span. */

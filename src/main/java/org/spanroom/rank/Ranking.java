@@ -57,8 +57,7 @@ public final class Ranking {
      * @param onDate the day that it is for; empty for none in particular
      * @param learned what opened ducts say of the others, which counts toward how well these are known
      */
-    public Ranking(
-            ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate, LearnedChances learned) {
+    public Ranking(ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate, LearnedChances learned) {
         requireKnown(
                 "criterion", settings.criteria().keySet(), criteria().stream().map(CriterionInfo::key));
         quantities = new Quantities(settings, learned);

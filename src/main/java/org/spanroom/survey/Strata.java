@@ -41,7 +41,8 @@ final class Strata {
     static Strata of(List<Duct> ducts, int most, Weighing variation) {
         var byName = new HashMap<String, List<Integer>>();
         for (int i = 0; i < ducts.size(); i++) {
-            byName.computeIfAbsent(DuctStratum.name(ducts.get(i)), key -> new ArrayList<>()).add(i);
+            byName.computeIfAbsent(DuctStratum.name(ducts.get(i)), key -> new ArrayList<>())
+                    .add(i);
         }
         List<Stratum> ordered = byName.entrySet().stream()
                 .map(entry -> new Stratum(entry.getKey(), variation.weight(entry.getKey(), entry.getValue())))

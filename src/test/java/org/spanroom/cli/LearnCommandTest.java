@@ -174,9 +174,14 @@ class LearnCommandTest {
         CommandRun learned = learn("slower");
         double expected = 330 / Math.pow(1.5, 14.0 / 19);
 
-        assertEquals(expected, rate(withRates("slower"), RateKey.PULL_FEED_M_PER_HOUR).value(), 0.001 * expected);
-        assertTrue(Files.readString(folder.resolve("slower/rates.yaml"))
-                .contains("  # was 330 (180 to 550); pulling, actual over planned: 1.500 (1.500 to 1.500) of 14 spans, weight 0.74\n"));
+        assertEquals(
+                expected,
+                rate(withRates("slower"), RateKey.PULL_FEED_M_PER_HOUR).value(),
+                0.001 * expected);
+        assertTrue(
+                Files.readString(folder.resolve("slower/rates.yaml"))
+                        .contains(
+                                "  # was 330 (180 to 550); pulling, actual over planned: 1.500 (1.500 to 1.500) of 14 spans, weight 0.74\n"));
         assertTrue(learned.out().contains("pull_feed_m_per_hour"), learned.out());
         assertTrue(learned.out().contains("Nothing is applied"), learned.out());
     }
@@ -269,11 +274,24 @@ class LearnCommandTest {
     @Test
     void wrongUseIsOneLine() throws IOException {
         String results = run.toString();
-        CommandRun noBook = CommandRun.of("learn", "--run", results, "--output", folder.resolve("x").toString());
+        CommandRun noBook = CommandRun.of(
+                "learn", "--run", results, "--output", folder.resolve("x").toString());
         CommandRun inside = CommandRun.of(
-                "learn", "--run", results, "--field-book", "b.csv", "--output", run.resolve("in").toString());
+                "learn",
+                "--run",
+                results,
+                "--field-book",
+                "b.csv",
+                "--output",
+                run.resolve("in").toString());
         CommandRun absent = CommandRun.of(
-                "learn", "--run", results, "--field-book", "b.csv", "--output", folder.resolve("x").toString());
+                "learn",
+                "--run",
+                results,
+                "--field-book",
+                "b.csv",
+                "--output",
+                folder.resolve("x").toString());
         CommandRun noDay = CommandRun.of("learn", "--run", results, "--output", "x", "--as-of", "June");
 
         assertEquals(ExitCode.USAGE, noBook.exitCode());

@@ -159,7 +159,8 @@ class SummaryJsonTest {
                     "sleeve_cells,S1,,3,",
                     "cost,,9000,10000,money")) {
                 entry++;
-                text.append("1," + entry + ",x," + span.get("span_id") + ",," + fact + ",crew,2027-06-30,,,2027-07-01\n");
+                text.append(
+                        "1," + entry + ",x," + span.get("span_id") + ",," + fact + ",crew,2027-06-30,,,2027-07-01\n");
             }
         }
         return Files.writeString(folder.resolve("book.csv"), text).toString();

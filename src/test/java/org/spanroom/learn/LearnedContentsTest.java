@@ -67,8 +67,7 @@ class LearnedContentsTest {
     }
 
     private LearnedContents learn() {
-        return LearnedContents.of(
-                work.book(), span -> Optional.ofNullable(ducts.get(span)), UNCERTAINTY, SCENARIOS);
+        return LearnedContents.of(work.book(), span -> Optional.ofNullable(ducts.get(span)), UNCERTAINTY, SCENARIOS);
     }
 
     private void cables(String span, Duct duct, int found) {
@@ -99,15 +98,28 @@ class LearnedContentsTest {
         double all = (20 * 0.03 + 5) / 60;
         assertEquals(all, chances.of(duct(1962, Condition.SOUND), SHIPPED).moreCableRatio(), 1e-12);
         assertEquals(
-                (20 * all + 4) / 30, chances.of(duct(1981, Condition.SOUND), SHIPPED).moreCableRatio(), 1e-12);
+                (20 * all + 4) / 30,
+                chances.of(duct(1981, Condition.SOUND), SHIPPED).moreCableRatio(),
+                1e-12);
         assertEquals(
-                (20 * all + 1) / 50, chances.of(duct(2009, Condition.SOUND), SHIPPED).moreCableRatio(), 1e-12);
-        assertEquals(SHIPPED.blockedUnknownRatio(), chances.of(duct(1981, Condition.SOUND), SHIPPED).blockedUnknownRatio(), 0);
+                (20 * all + 1) / 50,
+                chances.of(duct(2009, Condition.SOUND), SHIPPED).moreCableRatio(),
+                1e-12);
+        assertEquals(
+                SHIPPED.blockedUnknownRatio(),
+                chances.of(duct(1981, Condition.SOUND), SHIPPED).blockedUnknownRatio(),
+                0);
     }
 
     /** Few 2 and 1, typical 3 and 2, many 4 and 4 innerducts and cables. */
     @ParameterizedTest(name = "{0} innerducts, {1} cables: {2}")
-    @CsvSource({"3, 2, contents_typical", "2, 1, contents_few", "4, 4, contents_many", "2, 2, contents_typical", "4, 3, contents_many"})
+    @CsvSource({
+        "3, 2, contents_typical",
+        "2, 1, contents_few",
+        "4, 4, contents_many",
+        "2, 2, contents_typical",
+        "4, 3, contents_many"
+    })
     void assumedCountsAreComparedWithTheScenarios(int innerducts, int cables, String scenario) {
         cables("A", duct(1985, Condition.SOUND, Term.CABLE_COUNT, Term.INNERDUCT_COUNT), cables);
         work.number("A", FieldFact.INNERDUCTS_FOUND, "", FactUnit.NONE, innerducts);
@@ -198,7 +210,8 @@ class LearnedContentsTest {
             ducts.put("A" + i, duct(1985, Condition.SOUND));
             work.word("A" + i, FieldFact.DUCT_CONDITION, "", "sound");
         }
-        double after = learn().chances().of(duct(1600, Condition.SOUND), SHIPPED).blockedRatio();
+        double after =
+                learn().chances().of(duct(1600, Condition.SOUND), SHIPPED).blockedRatio();
 
         assertEquals(20 * 0.02 / 31, after, 1e-12);
         assertTrue(Math.abs(after - UNCERTAINTY.leastChangeRatio()) < 0.001);

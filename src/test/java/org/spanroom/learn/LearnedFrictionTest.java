@@ -87,7 +87,13 @@ class LearnedFrictionTest {
         pull("S1", duct("clay", 1955), law, law.largestN(21));
         pull("S2", duct("clay", 1955), law, law.largestN(0.04));
         pull("S3", duct("clay", 1955), law, 0);
-        pulls.add(new MeasuredPull(work.number("S4", FieldFact.PULL_FORCE, "I", FactUnit.N, 5).book().all().get(3), Optional.empty(), Optional.empty()));
+        pulls.add(new MeasuredPull(
+                work.number("S4", FieldFact.PULL_FORCE, "I", FactUnit.N, 5)
+                        .book()
+                        .all()
+                        .get(3),
+                Optional.empty(),
+                Optional.empty()));
         LearnedFriction learned = LearnedFriction.of(pulls, SHIPPED, SETTINGS);
 
         assertEquals(

@@ -166,7 +166,9 @@ class LearnedRatesTest {
         LearnedRates.Proposal proposal = learn(work.book(), SHIPPED);
 
         assertEquals(SHIPPED, proposal.after());
-        assertEquals("2 spans reported, fewer than 3", change(proposal, RateKey.SEALING_HOURS).why());
+        assertEquals(
+                "2 spans reported, fewer than 3",
+                change(proposal, RateKey.SEALING_HOURS).why());
     }
 
     /** A span that reports a step twice counts once, with what was said last. */
@@ -223,8 +225,8 @@ class LearnedRatesTest {
                 return Optional.empty();
             }
         };
-        LearnedRates.Proposal proposal = LearnedRates.of(
-                work.book(), ReportedWork.RUN, figures, SHIPPED, SHIPPED, LearnSettings.STANDARD);
+        LearnedRates.Proposal proposal =
+                LearnedRates.of(work.book(), ReportedWork.RUN, figures, SHIPPED, SHIPPED, LearnSettings.STANDARD);
 
         assertEquals(
                 1.5,
@@ -248,10 +250,14 @@ class LearnedRatesTest {
         LearnedRates.Proposal proposal = learn(work.book(), SHIPPED);
         RateSettings after = proposal.after();
 
-        assertEquals(0.02 * Math.sqrt(2), rate(after, RateKey.LUBRICANT_LITERS_PER_M).value(), 1e-6);
+        assertEquals(
+                0.02 * Math.sqrt(2), rate(after, RateKey.LUBRICANT_LITERS_PER_M).value(), 1e-6);
         assertEquals(0, rate(after, RateKey.LUBRICANT_LITERS_PER_M).low(), 0);
         assertEquals(20 * Math.sqrt(1.1 * 20 / 11), rate(after, RateKey.BAG_KG).value(), 1e-3);
-        assertEquals(0.8 * Math.sqrt(220.0 / 320 / 1.1), rate(after, RateKey.RECYCLED_RATIO).value(), 1e-5);
+        assertEquals(
+                0.8 * Math.sqrt(220.0 / 320 / 1.1),
+                rate(after, RateKey.RECYCLED_RATIO).value(),
+                1e-5);
         assertEquals(5 * Math.sqrt(1.2), rate(after, RateKey.CREW_PERSONS).value(), 1e-4);
         assertEquals(rate(SHIPPED, RateKey.HDPE_KG_PER_M3), rate(after, RateKey.HDPE_KG_PER_M3));
         Map<String, Double> shown = proposal.changes().stream()
@@ -281,14 +287,17 @@ class LearnedRatesTest {
                 return Optional.of(new PlannedWork(100, 3, 6, 9000, 90, 10, 400, 0.838));
             }
         };
-        LearnedRates.Proposal proposal = LearnedRates.of(
-                work.book(), ReportedWork.RUN, figures, SHIPPED, SHIPPED, LearnSettings.STANDARD);
+        LearnedRates.Proposal proposal =
+                LearnedRates.of(work.book(), ReportedWork.RUN, figures, SHIPPED, SHIPPED, LearnSettings.STANDARD);
 
         assertEquals(
                 7.2 / 2,
                 change(proposal, RateKey.SLEEVE_TAIL_M).estimate().orElseThrow().medianRatio(),
                 1e-9);
-        assertEquals(2 * Math.sqrt(3.6), rate(proposal.after(), RateKey.SLEEVE_TAIL_M).value(), 1e-4);
+        assertEquals(
+                2 * Math.sqrt(3.6),
+                rate(proposal.after(), RateKey.SLEEVE_TAIL_M).value(),
+                1e-4);
     }
 
     /** Shares stay shares, however much a recycler takes. */
@@ -311,13 +320,7 @@ class LearnedRatesTest {
         var us = new ReportedWork();
         for (int span = 1; span <= 5; span++) {
             metric.number("S" + span, FieldFact.LUBRICANT_USED, "", FactUnit.L, 4, 8);
-            us.number(
-                    "S" + span,
-                    FieldFact.LUBRICANT_USED,
-                    "",
-                    FactUnit.GAL,
-                    FactUnit.GAL.of(4),
-                    FactUnit.GAL.of(8));
+            us.number("S" + span, FieldFact.LUBRICANT_USED, "", FactUnit.GAL, FactUnit.GAL.of(4), FactUnit.GAL.of(8));
         }
         RateKey key = RateKey.LUBRICANT_LITERS_PER_M;
 

@@ -65,17 +65,7 @@ public final class ReportedWork {
     private ReportedWork add(
             String subject, FieldFact fact, String item, FactValue value, Optional<FactValue> planned) {
         entries.add(new FieldEntry(
-                entries.size() + 1,
-                fact,
-                subject,
-                item,
-                value,
-                planned,
-                "crew",
-                day,
-                OptionalInt.empty(),
-                run,
-                ""));
+                entries.size() + 1, fact, subject, item, value, planned, "crew", day, OptionalInt.empty(), run, ""));
         return this;
     }
 

@@ -52,7 +52,9 @@ class TotalsToDateTest {
                 .number("B", FieldFact.BAGS, "", FactUnit.NONE, 0);
         List<TotalsRow> rows = TotalsToDate.of(work.book(), FIGURES);
 
-        assertEquals(List.of("2027", "2028", "all"), rows.stream().map(TotalsRow::year).toList());
+        assertEquals(
+                List.of("2027", "2028", "all"),
+                rows.stream().map(TotalsRow::year).toList());
         TotalsRow first = rows.get(0);
         assertEquals(2, first.spans());
         assertReported(100, 1, first.lengthM());
@@ -74,6 +76,10 @@ class TotalsToDateTest {
     void nothingDoneHasNoRows() {
         assertEquals(
                 List.of(),
-                TotalsToDate.of(new ReportedWork().word("A", FieldFact.STATUS, "", "planned").book(), FIGURES));
+                TotalsToDate.of(
+                        new ReportedWork()
+                                .word("A", FieldFact.STATUS, "", "planned")
+                                .book(),
+                        FIGURES));
     }
 }

@@ -188,11 +188,15 @@ class ReportDetailsTest {
             var rankRun = new RankRun(config, Progress.SILENT);
             var inputs = rankRun.read();
             var network = rankRun.cut(inputs);
-            ranked = rankRun.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)), LearnedChances.NONE);
+            ranked = rankRun.rank(
+                    network,
+                    new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)),
+                    LearnedChances.NONE);
             idsByNumber = IntStream.range(0, network.spans().size())
                     .mapToObj(network.spans()::id)
                     .toList();
-            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), ranked.size(), LearnedChances.NONE);
+            calculator =
+                    new SpanCalculator(config, inputs.zones(), network.spans(), ranked.size(), LearnedChances.NONE);
         }
 
         SpanCalculator.Calculated calculate(int place) {

@@ -140,7 +140,9 @@ class SpanExplainerTest {
                     calculator.traces(row.assessment()),
                     calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config, LearnedChances.NONE).among(network.spans()).gates(row.assessment()));
+                    RankRun.ranking(config, LearnedChances.NONE)
+                            .among(network.spans())
+                            .gates(row.assessment()));
 
             assertThat(json(alone)).isEqualTo(json(whole));
         }

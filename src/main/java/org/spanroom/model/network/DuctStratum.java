@@ -13,7 +13,8 @@ public final class DuctStratum {
 
     /** Returns the name of the stratum of a duct: what is recorded of year, type and owner. */
     public static String name(Duct duct) {
-        return joined(decade(duct), recorded(duct, Term.DUCT_TYPE, duct.type()), recorded(duct, Term.OWNER, duct.owner()));
+        return joined(
+                decade(duct), recorded(duct, Term.DUCT_TYPE, duct.type()), recorded(duct, Term.OWNER, duct.owner()));
     }
 
     /** Returns the same name without the owner. */

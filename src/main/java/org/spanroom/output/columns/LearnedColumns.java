@@ -42,10 +42,16 @@ public final class LearnedColumns {
                             "stratum",
                             "Decade and type of the ducts; empty: all ducts.",
                             row -> row.change().stratum()),
-                    Column.text("state", "state", "State of friction.", row -> row.state()
-                            .key()),
-                    Column.integer("pulls", "pulls", "How many pulls were measured.", row -> row.change()
-                            .pulls()),
+                    Column.text(
+                            "state",
+                            "state",
+                            "State of friction.",
+                            row -> row.state().key()),
+                    Column.integer(
+                            "pulls",
+                            "pulls",
+                            "How many pulls were measured.",
+                            row -> row.change().pulls()),
                     Column.integer(
                             "spans",
                             "spans",
@@ -129,7 +135,12 @@ public final class LearnedColumns {
 
     private static Column<FrictionRow> before(
             String name, String shortName, String meaning, ToDoubleFunction<FrictionSet> value) {
-        return coefficient(name, shortName, meaning, row -> Optional.of(row.change().before().of(row.state())), value);
+        return coefficient(
+                name,
+                shortName,
+                meaning,
+                row -> Optional.of(row.change().before().of(row.state())),
+                value);
     }
 
     private static Column<FrictionRow> after(
@@ -145,6 +156,10 @@ public final class LearnedColumns {
             Function<FrictionRow, Optional<FrictionSet>> set,
             ToDoubleFunction<FrictionSet> value) {
         return Column.real(
-                name, shortName, COEFFICIENT_DECIMALS, meaning, row -> set.apply(row).map(value::applyAsDouble));
+                name,
+                shortName,
+                COEFFICIENT_DECIMALS,
+                meaning,
+                row -> set.apply(row).map(value::applyAsDouble));
     }
 }

@@ -19,8 +19,8 @@ public final class RateChangeColumns {
     private static final int RATIO_DECIMALS = 4;
 
     /** Longest first, so that a unit is not taken for a part of another. */
-    private static final List<String> UNITS = List.of(
-            "liters_per_m", "m3_per_hour", "kg_per_hour", "m_per_hour", "persons", "hours", "ratio", "kg", "m");
+    private static final List<String> UNITS =
+            List.of("liters_per_m", "m3_per_hour", "kg_per_hour", "m_per_hour", "persons", "hours", "ratio", "kg", "m");
 
     public static final Table<RateChange> TABLE = Table.plain(
             "rate_changes",
@@ -31,15 +31,21 @@ public final class RateChangeColumns {
                             "learned",
                             "What was reported: a step of the work, as in `step_hours`, or a quantity.",
                             RateChange::learned),
-                    Column.text("rate", "rate", "The rate that follows; empty: shown only.", row -> row.rate()
-                            .map(RateKey::key)),
+                    Column.text(
+                            "rate",
+                            "rate",
+                            "The rate that follows; empty: shown only.",
+                            row -> row.rate().map(RateKey::key)),
                     Column.text(
                             "kind",
                             "kind",
                             "Kind of vaults or zones whose row of the rate it is; empty: the standard row.",
                             RateChange::kind),
-                    Column.text("unit", "unit", "Unit of the values of the rate.", row -> row.rate()
-                            .map(RateChangeColumns::unit)),
+                    Column.text(
+                            "unit",
+                            "unit",
+                            "Unit of the values of the rate.",
+                            row -> row.rate().map(RateChangeColumns::unit)),
                     rate("value_before_unit", "val_bef", "Value in the run.", RateChange::before, Rate::value),
                     rate("low_before_unit", "low_bef", "Low limit in the run.", RateChange::before, Rate::low),
                     rate("high_before_unit", "high_bef", "High limit in the run.", RateChange::before, Rate::high),
@@ -52,7 +58,10 @@ public final class RateChangeColumns {
                     rate("low_after_unit", "low_aft", "Proposed low limit.", RateChange::after, Rate::low),
                     rate("high_after_unit", "high_aft", "Proposed high limit.", RateChange::after, Rate::high),
                     Column.integer(
-                            "spans", "spans", "How many spans reported it, each once; those left out are not counted.", RateChange::reported),
+                            "spans",
+                            "spans",
+                            "How many spans reported it, each once; those left out are not counted.",
+                            RateChange::reported),
                     estimate(
                             "median_ratio",
                             "med_ratio",
@@ -69,9 +78,13 @@ public final class RateChangeColumns {
                             "weight",
                             "How far the median is followed, n over n plus the spans that the rate counts as.",
                             RatioEstimate::weightRatio),
-                    Column.text("last_day", "last_day", "Day of the latest report.", row -> row.lastDay()
-                            .map(LocalDate::toString)),
-                    Column.text("why_not", "why_not", "Why nothing is proposed; empty: something is.", RateChange::why)));
+                    Column.text(
+                            "last_day",
+                            "last_day",
+                            "Day of the latest report.",
+                            row -> row.lastDay().map(LocalDate::toString)),
+                    Column.text(
+                            "why_not", "why_not", "Why nothing is proposed; empty: something is.", RateChange::why)));
 
     private RateChangeColumns() {}
 
@@ -99,8 +112,13 @@ public final class RateChangeColumns {
 
     private static Column<RateChange> estimate(
             String name, String shortName, String meaning, ToDoubleFunction<RatioEstimate> value) {
-        return Column.real(name, shortName, RATIO_DECIMALS, meaning, change -> change.estimate()
-                .map(found -> OptionalDouble.of(value.applyAsDouble(found)))
-                .orElse(OptionalDouble.empty()));
+        return Column.real(
+                name,
+                shortName,
+                RATIO_DECIMALS,
+                meaning,
+                change -> change.estimate()
+                        .map(found -> OptionalDouble.of(value.applyAsDouble(found)))
+                        .orElse(OptionalDouble.empty()));
     }
 }
