@@ -37,6 +37,9 @@ final class CommandFactory implements IFactory {
         if (type == CorridorsCommand.class) {
             return type.cast(new CorridorsCommand(console));
         }
+        if (type == LearnCommand.class) {
+            return type.cast(new LearnCommand(console));
+        }
         if (type == ReportCommand.class) {
             return type.cast(new ReportCommand(console));
         }

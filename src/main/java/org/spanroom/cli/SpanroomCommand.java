@@ -64,6 +64,7 @@ import picocli.CommandLine.Spec;
             ProgramCommand.class,
             ReportCommand.class,
             CloseoutCommand.class,
+            LearnCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class

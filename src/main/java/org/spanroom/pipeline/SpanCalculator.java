@@ -13,6 +13,7 @@ import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -44,20 +45,19 @@ final class SpanCalculator {
      * @param zones all permit zones
      * @param spans at least those that matter to the ones asked for
      * @param count how many are asked for
+     * @param learned what opened ducts of the run say of the others
      */
-    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count) {
+    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count, LearnedChances learned) {
         this.config = config;
         this.spans = spans;
         permits = new PermitAssessor(zones, config.permit(), RankRun.access(config));
         assessor = new SpanAssessor(config, permits, count);
         vaults = new VaultAssessor(config.rates(), config.vaultKinds());
-        Ranking rules = RankRun.ranking(config);
+        Ranking rules = RankRun.ranking(config, learned);
         ranking = rules.among(spans);
         money = new MoneyRun(config, assessor.rates(), count);
         scenarios = new ScenarioRun(config, assessor);
-        outlooks = config.uncertainty().simulated()
-                ? Optional.of(new Scenarios(config, assessor, rules))
-                : Optional.empty();
+        outlooks = Scenarios.of(config, assessor, rules, learned);
         pulls = SpanAssessor.pulls(config);
         efforts = SpanAssessor.effortAssessor(config);
     }
@@ -97,7 +97,7 @@ final class SpanCalculator {
         var explanation = new SpanExplanation(
                 ranked.withScenarios(scenarios.gains(assessed)),
                 recorded,
-                config.pull(),
+                config.pull().forDuct(assessed.span().duct()),
                 traces(assessed),
                 effortLines(assessed),
                 config.rates().currency(),

@@ -101,6 +101,6 @@ final class SpanExplainer {
     }
 
     private SpanCalculator calculator(SpanList spans) {
-        return new SpanCalculator(config, inputs.zones(), spans, 1);
+        return new SpanCalculator(config, inputs.zones(), spans, 1, LearnedOfRun.chances(config, inputs));
     }
 }

@@ -35,7 +35,7 @@ class ArchitectureTest {
 
     private static final String MAP = """
             cli      -> pipeline config input output sample crs finding model
-            pipeline -> config input network bend bore pull effort permit rank survey program output select crs finding model parallel
+            pipeline -> config input network bend bore pull effort permit rank survey program learn output select crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model parallel
@@ -48,6 +48,7 @@ class ArchitectureTest {
             rank     -> model
             survey   -> model
             program  -> finding model
+            learn    -> model
             output   -> crs finding model parallel
             select   -> finding model
             crs      -> model
@@ -81,6 +82,7 @@ class ArchitectureTest {
             output.style      -> output.table
             output.table      -> output.folder
             output.folder     ->
+            model.learn       -> model.rank model.pull model.effort model.fieldwork model.network model
             model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
             model.program     -> model.effort model.network model
             model.survey      -> model.network model

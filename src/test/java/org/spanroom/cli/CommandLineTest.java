@@ -22,7 +22,19 @@ class CommandLineTest {
 
     @ParameterizedTest(name = "spanroom {0} --help")
     @ValueSource(
-            strings = {"", "rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sample"})
+            strings = {
+                "",
+                "rank",
+                "check",
+                "explain",
+                "compare",
+                "path",
+                "corridors",
+                "connect",
+                "report",
+                "learn",
+                "sample"
+            })
     void helpFitsAnOldTerminalAndListsExitCodes(String command) {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 

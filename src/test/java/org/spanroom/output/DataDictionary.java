@@ -159,6 +159,8 @@ final class DataDictionary {
                 ConnectColumns.SECTIONS,
                 "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
         AnnualWriter.tables().forEach(table -> parts.add(ofCommand(table, ofProgram(table))));
+        LearnWriter.tables()
+                .forEach(table -> parts.add(ofCommand(table, "Of `learn`, as `" + table.name() + ".csv`.")));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);

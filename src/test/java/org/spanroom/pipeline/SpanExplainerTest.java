@@ -19,6 +19,7 @@ import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.network.Route;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -115,9 +116,9 @@ class SpanExplainerTest {
             inputs = change.apply(run.read());
             var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
             network = run.located(run.cut(inputs), permits);
-            ranked = run.rank(network, permits);
+            ranked = run.rank(network, permits, LearnedChances.NONE);
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
-            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1);
+            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1, LearnedChances.NONE);
         }
 
         int size() {
@@ -139,7 +140,9 @@ class SpanExplainerTest {
                     calculator.traces(row.assessment()),
                     calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config).among(network.spans()).gates(row.assessment()),
+                    RankRun.ranking(config, LearnedChances.NONE)
+                            .among(network.spans())
+                            .gates(row.assessment()),
                     needs(row.span().from()),
                     needs(row.span().to()));
 
