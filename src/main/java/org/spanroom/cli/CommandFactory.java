@@ -40,6 +40,9 @@ final class CommandFactory implements IFactory {
         if (type == ReportCommand.class) {
             return type.cast(new ReportCommand(console));
         }
+        if (type == SheetsCommand.class) {
+            return type.cast(new SheetsCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

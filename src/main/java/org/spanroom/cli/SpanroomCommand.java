@@ -62,6 +62,7 @@ import picocli.CommandLine.Spec;
             ConnectCommand.class,
             ProgramCommand.class,
             ReportCommand.class,
+            SheetsCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class
