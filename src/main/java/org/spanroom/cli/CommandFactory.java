@@ -46,6 +46,9 @@ final class CommandFactory implements IFactory {
         if (type == CloseoutCommand.class) {
             return type.cast(new CloseoutCommand(console));
         }
+        if (type == SheetsCommand.class) {
+            return type.cast(new SheetsCommand(console));
+        }
         if (type == SampleCommand.class) {
             return type.cast(new SampleCommand(console));
         }

@@ -8,6 +8,7 @@ import org.spanroom.config.NearestWord;
 import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.OutputFormat;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.output.sheet.SheetPaper;
 import org.spanroom.pipeline.ProgramRun;
 import org.spanroom.sample.DemoCity;
 import picocli.CommandLine.ITypeConverter;
@@ -100,6 +101,18 @@ abstract class OptionWord<T extends Enum<T>> implements ITypeConverter<T>, Itera
         @Override
         List<String> wordsOf(UnitSystem system) {
             return List.of(system.name().toLowerCase(Locale.ROOT));
+        }
+    }
+
+    /** Sizes of paper. */
+    static final class OfPaper extends OptionWord<SheetPaper> {
+        OfPaper() {
+            super("size of paper", "sizes", SheetPaper.values());
+        }
+
+        @Override
+        List<String> wordsOf(SheetPaper paper) {
+            return List.of(paper.key());
         }
     }
 

@@ -63,6 +63,7 @@ import picocli.CommandLine.Spec;
             ConnectCommand.class,
             ProgramCommand.class,
             ReportCommand.class,
+            SheetsCommand.class,
             CloseoutCommand.class,
             LearnCommand.class,
             SampleCommand.class,

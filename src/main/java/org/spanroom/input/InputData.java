@@ -39,6 +39,11 @@ public record InputData(
         return new InputData(others, vaults, zones, crs, records, fieldBook);
     }
 
+    /** Returns the same inputs as the owner recorded them, without what crews reported. */
+    public InputData withoutFieldBook() {
+        return new InputData(routes, vaults, zones, crs, records, FieldBook.EMPTY);
+    }
+
     /** Returns the records of the files of one layer, in the order in which they were read. */
     public List<InputRecord> records(String role) {
         return records.stream().filter(record -> record.role().equals(role)).toList();

@@ -60,6 +60,7 @@ record Learnable(String key, List<RateKey> rates, boolean hours, boolean slowerO
             case AIR_TEST -> List.of(RateKey.AIR_TEST_HOURS);
             case PROOF -> List.of(RateKey.PROOF_PREPARING_HOURS, RateKey.PROOF_M_PER_HOUR);
             case FREEING -> List.of(RateKey.FREEING_VAULT_HOURS, RateKey.FREEING_CABLE_HOURS);
+            case CUTTING -> List.of(RateKey.CUTTING_HOURS);
             case SET_UP -> List.of(RateKey.SET_UP_HOURS);
             case TEST_PULL -> List.of(RateKey.TEST_PULL_HOURS);
             case PULLING -> List.of(RateKey.PULL_PREPARING_HOURS, RateKey.PULL_FEED_M_PER_HOUR);

@@ -1,8 +1,7 @@
 package org.spanroom.network;
 
-import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.ArrayListVisitor;
 import org.locationtech.jts.index.hprtree.HPRtree;
 
 /**
@@ -52,11 +51,9 @@ final class WallIndex {
         if (!indexed) {
             return every;
         }
-        var found = new ArrayListVisitor();
-        tree.query(new Envelope(west, east, south, north), found);
-        int[] near = found.getItems().stream().mapToInt(item -> (Integer) item).toArray();
-        Arrays.sort(near);
-        return near;
+        IntStream.Builder found = IntStream.builder();
+        tree.query(new Envelope(west, east, south, north), wall -> found.add((Integer) wall));
+        return found.build().sorted().toArray();
     }
 
     /** Returns whether a place is inside: even-odd rule along a ray to the east. */

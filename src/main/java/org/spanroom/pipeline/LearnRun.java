@@ -64,7 +64,7 @@ public final class LearnRun {
     public LearnSummary run(Optional<Path> named, Optional<LocalDate> asOf, Path folder, boolean overwrite) {
         RecordedRun recorded = RecordedRun.read(run);
         RunConfig config = RecordedInputs.config(recorded, Optional.empty());
-        Path book = named.or(() -> BookOfRun.file(config)).orElseThrow(LearnRun::noBook);
+        Path book = named.or(() -> BookOfRun.file(run, config)).orElseThrow(LearnRun::noBook);
         ProgramFolder.check(run, folder, List.of(book));
         LearnWriter.check(folder, overwrite);
         FieldBook all = BookOfRun.read(book, config);
@@ -84,7 +84,9 @@ public final class LearnRun {
     }
 
     private LearnResults learn(RunConfig config, InputData inputs, String runCode, FieldBook book) {
-        SpanList spans = new RankRun(config, progress).cut(inputs).spans();
+        // What was planned was planned before anything was found.
+        SpanList spans =
+                new RankRun(config, progress).cut(inputs.withoutFieldBook()).spans();
         progress.begin("learn from reports", -1);
         var figures = new ReportedFigures(config, inputs, spans, book);
         FrictionSets friction = ShippedConfig.get().pull().friction();

@@ -18,7 +18,7 @@ final class LearnedOfRun {
 
     /** Returns the chances that a run simulates with. */
     static LearnedChances chances(RunConfig config, InputData inputs) {
-        return contents(config, inputs, FieldBook.EMPTY).chances();
+        return contents(config, inputs, inputs.fieldBook()).chances();
     }
 
     /** Returns what a field book says of the ducts of a run. */

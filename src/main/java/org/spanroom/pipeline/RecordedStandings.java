@@ -60,6 +60,23 @@ final class RecordedStandings {
                 .toList();
     }
 
+    /**
+     * Returns the ids of the best spans of a run, in the order of their ranks; fewer where it has fewer ranked ones.
+     *
+     * @throws InputException if the results cannot be read back
+     */
+    static List<String> best(RecordedRun run, int count) {
+        var ids = new TreeMap<Integer, String>();
+        read(run, (id, standing) -> standing.rank()
+                .ifPresent(rank -> {
+                    ids.putIfAbsent(rank, id);
+                    if (ids.size() > count) {
+                        ids.pollLastEntry();
+                    }
+                }));
+        return List.copyOf(ids.values());
+    }
+
     private static InputException noSuchSpan(Path folder, String spanId) {
         return new InputException(folder, RecordedSpans.FILE + " lacks the span '" + spanId + "'", REMEDY);
     }

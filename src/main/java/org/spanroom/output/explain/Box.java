@@ -1,21 +1,21 @@
 package org.spanroom.output.explain;
 
 /** An upright rectangle in a drawing, in pixels, y downwards. */
-record Box(double leftPx, double topPx, double rightPx, double bottomPx) {
-    static Box around(double xPx, double yPx, double widthPx, double heightPx) {
+public record Box(double leftPx, double topPx, double rightPx, double bottomPx) {
+    public static Box around(double xPx, double yPx, double widthPx, double heightPx) {
         return new Box(xPx - widthPx / 2, yPx - heightPx / 2, xPx + widthPx / 2, yPx + heightPx / 2);
     }
 
-    boolean overlaps(Box other) {
+    public boolean overlaps(Box other) {
         return leftPx < other.rightPx && other.leftPx < rightPx && topPx < other.bottomPx && other.topPx < bottomPx;
     }
 
-    boolean holds(Box other) {
+    public boolean holds(Box other) {
         return leftPx <= other.leftPx && other.rightPx <= rightPx && topPx <= other.topPx && other.bottomPx <= bottomPx;
     }
 
     /** Returns whether a straight line touches the rectangle (clipping after Liang and Barsky). */
-    boolean isCrossedBy(double[] from, double[] to) {
+    public boolean isCrossedBy(double[] from, double[] to) {
         double[] range = {0, 1};
         return clip(from[0], to[0], leftPx, rightPx, range) && clip(from[1], to[1], topPx, bottomPx, range);
     }

@@ -2,7 +2,6 @@ package org.spanroom.output.explain;
 
 import java.util.ArrayDeque;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A diagram of quantities along a span, in the units that its numbers have, from 0 at the bottom to a round number above the largest,
@@ -47,7 +46,7 @@ final class Chart {
         /** Returns the top of the diagram, a round number. */
         double top() {
             double worth = limit <= LIMIT_WORTH_SHOWING_RATIO * most() ? Math.max(most(), limit) : most();
-            return TICKS * roundAbove(Math.max(worth, 1e-3) / TICKS);
+            return TICKS * RoundNumbers.above(Math.max(worth, 1e-3) / TICKS);
         }
 
         boolean showsLimit() {
@@ -81,15 +80,15 @@ final class Chart {
         for (int tick = 0; tick <= TICKS; tick++) {
             double yPx = y(tick * top / TICKS, top);
             svg.stroke(frame.leftPx(), yPx, frame.rightPx(), yPx, tick == 0 ? Svg.Pen.AXIS : Svg.Pen.THIN);
-            svg.label(frame.leftPx() - 8, yPx + 4, "end", SIZE_PX, plain(tick * top / TICKS));
+            svg.label(frame.leftPx() - 8, yPx + 4, "end", SIZE_PX, RoundNumbers.plain(tick * top / TICKS));
         }
         svg.stroke(frame.leftPx(), frame.topPx(), frame.leftPx(), frame.bottomPx(), Svg.Pen.AXIS);
         svg.stroke(frame.rightPx(), frame.topPx(), frame.rightPx(), frame.bottomPx(), Svg.Pen.AXIS);
-        double step = roundAbove(length / 10);
+        double step = RoundNumbers.above(length / 10);
         for (int i = 0; i * step <= length * (1 + 1e-9); i++) {
             double xPx = x(i * step);
             svg.stroke(xPx, frame.bottomPx(), xPx, frame.bottomPx() + 4, Svg.Pen.AXIS);
-            svg.label(xPx, frame.bottomPx() + 16, "middle", SIZE_PX, plain(i * step));
+            svg.label(xPx, frame.bottomPx() + 16, "middle", SIZE_PX, RoundNumbers.plain(i * step));
         }
     }
 
@@ -127,33 +126,5 @@ final class Chart {
 
     private double y(double quantity, double top) {
         return frame.bottomPx() - (frame.bottomPx() - frame.topPx()) * quantity / top;
-    }
-
-    /** Returns a round number as people write it. */
-    static String plain(double value) {
-        String text = String.format(Locale.ROOT, "%.4f", value);
-        return text.replaceAll("\\.?0+$", "");
-    }
-
-    /** Returns the smallest of 1, 2, 5 times a power of ten that is not below the value. */
-    static double roundAbove(double value) {
-        double power = Math.pow(10, Math.floor(Math.log10(value)));
-        for (double factor : new double[] {1, 2, 5}) {
-            if (factor * power >= value * (1 - 1e-9)) {
-                return factor * power;
-            }
-        }
-        return 10 * power;
-    }
-
-    /** Returns the largest of 1, 2, 5 times a power of ten that is not above the value. */
-    static double roundBelow(double value) {
-        double power = Math.pow(10, Math.floor(Math.log10(value)));
-        for (double factor : new double[] {10, 5, 2}) {
-            if (factor * power <= value * (1 + 1e-9)) {
-                return factor * power;
-            }
-        }
-        return power;
     }
 }

@@ -76,11 +76,11 @@ public final class CrossSectionSvg {
 
     private void scaleBar(double xPx, double pxPerMm) {
         double pxPerUnit = pxPerMm / units.value(1, "mm");
-        double bar = Chart.roundBelow(0.3 * CrossSectionPanel.BORE_PX / pxPerUnit);
+        double bar = RoundNumbers.below(0.3 * CrossSectionPanel.BORE_PX / pxPerUnit);
         double yPx = 92;
         double leftPx = xPx + CrossSectionPanel.BORE_PX / 2 - bar * pxPerUnit;
         svg.stroke(leftPx, yPx, leftPx + bar * pxPerUnit, yPx, new Svg.Pen("#404040", 3, ""));
-        svg.label(leftPx - 6, yPx + 4, "end", 11, Chart.plain(bar) + " " + units.unit("mm"));
+        svg.label(leftPx - 6, yPx + 4, "end", 11, RoundNumbers.plain(bar) + " " + units.unit("mm"));
     }
 
     private void caption(double xPx, String words, String verdict) {

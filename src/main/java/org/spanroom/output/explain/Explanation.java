@@ -17,7 +17,8 @@ import org.spanroom.model.rank.SpanExplanation;
  * words of drawings are renderings of this tree, so that all of them say the same.
  */
 public final class Explanation {
-    static final String CAUTION =
+    /** What everything that is shown of a span says of its figures. */
+    public static final String CAUTION =
             "Planning figures, uncertain by a factor of two: they rank and warn but do not authorize a pull. "
                     + "Local codes, the owner's rules and licensed practice govern.";
 

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
  * Finds room for labels in a drawing, one after another: each goes to the nearest place around its point where it covers no
  * other label and no drawn line, or failing that no other label.
  */
-final class LabelPlacing {
+public final class LabelPlacing {
     private static final double[] DISTANCES_PX = {13, 19, 27, 38, 52, 70, 95, 130, 180};
     private static final int DIRECTIONS = 16;
 
@@ -20,18 +20,18 @@ final class LabelPlacing {
      * @param frame what labels must stay within
      * @param way the drawn line that labels should leave free
      */
-    LabelPlacing(Box frame, List<double[]> way) {
+    public LabelPlacing(Box frame, List<double[]> way) {
         this.frame = frame;
         this.way = way;
     }
 
     /** Keeps a place free of labels. */
-    void take(Box box) {
+    public void take(Box box) {
         taken.add(box);
     }
 
     /** Returns the place for a label of the given size near a point, which is then taken. */
-    Box place(double[] point, double widthPx, double heightPx) {
+    public Box place(double[] point, double widthPx, double heightPx) {
         Box found = find(point, widthPx, heightPx, true);
         if (found == null) {
             found = find(point, widthPx, heightPx, false);

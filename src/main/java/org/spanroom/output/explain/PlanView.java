@@ -140,13 +140,13 @@ final class PlanView {
 
     private void scaleBar() {
         double shownPerM = units.value(1, "m");
-        double bar = Chart.roundBelow(LONGEST_BAR_PX / pxPerM * shownPerM);
+        double bar = RoundNumbers.below(LONGEST_BAR_PX / pxPerM * shownPerM);
         double yPx = frame.bottomPx() + SCALE_STRIP_PX / 2;
         double leftPx = frame.leftPx();
         double rightPx = leftPx + bar / shownPerM * pxPerM;
         svg.stroke(leftPx, yPx, rightPx, yPx, Svg.Pen.AXIS);
         svg.stroke(leftPx, yPx - 4, leftPx, yPx + 4, Svg.Pen.AXIS);
         svg.stroke(rightPx, yPx - 4, rightPx, yPx + 4, Svg.Pen.AXIS);
-        svg.label(rightPx + 6, yPx + 4, "start", 11, Chart.plain(bar) + " " + units.unit("m"));
+        svg.label(rightPx + 6, yPx + 4, "start", 11, RoundNumbers.plain(bar) + " " + units.unit("m"));
     }
 }

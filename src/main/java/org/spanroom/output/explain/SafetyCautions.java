@@ -13,11 +13,11 @@ import org.spanroom.model.network.SpanEnd;
  * What anyone who works on a span must observe, in one sentence each. The numbers are those of 29 CFR 1910.146 and of
  * the government manuals that the methods name; they do not authorize entry.
  */
-final class SafetyCautions {
+public final class SafetyCautions {
     private SafetyCautions() {}
 
     /** Returns the cautions for a span, those that always apply first, and who decides last. */
-    static List<String> of(Span span, boolean night) {
+    public static List<String> of(Span span, boolean night) {
         var cautions = new ArrayList<>(List.of(
                 "A vault may be a permit-required confined space: 29 CFR 1910.146; telecom manholes 1910.268(o);"
                         + " construction work 1926 subpart AA. The safety officer decides which applies.",
@@ -43,7 +43,7 @@ final class SafetyCautions {
     }
 
     /** Returns whether the work is done at night. */
-    static boolean isNight(Effort effort) {
+    public static boolean isNight(Effort effort) {
         return effort.time().night();
     }
 

@@ -15,10 +15,10 @@ import org.spanroom.model.rank.SpanExplanation;
  * When work on a span stops, in one sentence each and in the order of the work. Common practice, no source, but for the air: 29 CFR
  * 1910.146. The forces are the limits that the pull was calculated against.
  */
-final class StopRules {
+public final class StopRules {
     private StopRules() {}
 
-    static List<String> of(SpanExplanation explained, UnitSystem units) {
+    public static List<String> of(SpanExplanation explained, UnitSystem units) {
         PullLimits limits = explained.pulling().limits();
         var rules = new ArrayList<String>();
         rules.add(

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Writes one SVG drawing, element by element; user units are pixels, and text is escaped. */
-final class Svg {
+public final class Svg {
     /** Widths of characters over the size of the letters, wide enough for common sans-serif faces. */
     private static final double WIDE_RATIO = 1;
 
@@ -16,7 +16,7 @@ final class Svg {
     private final StringBuilder text = new StringBuilder();
     private final Shared shared;
 
-    Svg(double widthPx, double heightPx, String title) {
+    public Svg(double widthPx, double heightPx, String title) {
         shared = Shared.NOTHING;
         line(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %s %s\" "
@@ -27,7 +27,7 @@ final class Svg {
     }
 
     /** Begins a square drawing of few bytes: whole pixels, and what most elements share is said once. It takes the size of its place. */
-    Svg(double sizePx, String title, Shared shared) {
+    public Svg(double sizePx, String title, Shared shared) {
         this.shared = shared;
         line(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" font-family=\"sans-serif\" "
@@ -46,7 +46,7 @@ final class Svg {
      * @param sizePx the size of most labels, which are centered
      * @param decimals of all places
      */
-    record Shared(Pen pen, int sizePx, int decimals) {
+    public record Shared(Pen pen, int sizePx, int decimals) {
         static final Shared NOTHING = new Shared(Pen.NONE, 0, 2);
 
         boolean isNothing() {
@@ -54,28 +54,28 @@ final class Svg {
         }
     }
 
-    void stroke(double x1, double y1, double x2, double y2, Pen pen) {
+    public void stroke(double x1, double y1, double x2, double y2, Pen pen) {
         line("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"" + drawn(pen) + "/>", x1, y1, x2, y2);
     }
 
     /** Draws a line through points of x and y. */
-    void path(List<double[]> points, Pen pen) {
+    public void path(List<double[]> points, Pen pen) {
         text.append("<polyline fill=\"none\" points=\"").append(listed(points)).append('"');
         text.append(drawn(pen)).append("/>\n");
     }
 
     /** Fills the area within points of x and y. */
-    void area(List<double[]> points, String fill) {
+    public void area(List<double[]> points, String fill) {
         text.append("<polygon points=\"").append(listed(points)).append("\" fill=\"");
         text.append(fill).append("\"/>\n");
     }
 
-    void circle(double x, double y, double radiusPx, String fill, Pen pen) {
+    public void circle(double x, double y, double radiusPx, String fill, Pen pen) {
         line("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"" + fill + "\"" + drawn(pen) + "/>", x, y, radiusPx);
     }
 
     /** Writes a line of text that begins, is centered, or ends at the point: anchor start, middle or end. */
-    void label(double x, double y, String anchor, int sizePx, String words) {
+    public void label(double x, double y, String anchor, int sizePx, String words) {
         boolean isShared = anchor.equals("middle") && sizePx == shared.sizePx();
         String placed = isShared ? "" : " text-anchor=\"" + anchor + "\" font-size=\"" + sizePx + "\"";
         line("<text x=\"%s\" y=\"%s\"" + placed + (shared.isNothing() ? "" : " stroke=\"none\"") + ">", x, y);
@@ -84,7 +84,7 @@ final class Svg {
     }
 
     /** Puts another finished drawing in, its upper left corner at the point. */
-    void inset(double x, double y, String drawing) {
+    public void inset(double x, double y, String drawing) {
         text.append("<svg x=\"")
                 .append(number(x))
                 .append("\" y=\"")
@@ -93,15 +93,15 @@ final class Svg {
         text.append(drawing, "<svg".length(), drawing.length());
     }
 
-    String finish() {
+    public String finish() {
         return text + "</svg>\n";
     }
 
     /** How a line is drawn. Widths and dashes differ too, so that a print in gray reads as well. */
-    record Pen(String color, double widthPx, String dash) {
-        static final Pen NONE = new Pen("none", 0, "");
-        static final Pen THIN = new Pen("#c8c8c8", 0.7, "");
-        static final Pen AXIS = new Pen("#404040", 1, "");
+    public record Pen(String color, double widthPx, String dash) {
+        public static final Pen NONE = new Pen("none", 0, "");
+        public static final Pen THIN = new Pen("#c8c8c8", 0.7, "");
+        public static final Pen AXIS = new Pen("#404040", 1, "");
     }
 
     private static String attributes(Pen pen) {
@@ -122,7 +122,7 @@ final class Svg {
     }
 
     /** Returns how wide words are likely to be drawn: an estimate, since fonts differ; full-width characters count double. */
-    static double widthPx(String words, int sizePx) {
+    public static double widthPx(String words, int sizePx) {
         return words.codePoints().mapToDouble(Svg::widthRatio).sum() * sizePx;
     }
 
@@ -140,7 +140,7 @@ final class Svg {
     }
 
     /** Returns the words, cut and marked as such if they would be wider. */
-    static String fitted(String words, int sizePx, double roomPx) {
+    public static String fitted(String words, int sizePx, double roomPx) {
         if (widthPx(words, sizePx) <= roomPx) {
             return words;
         }
@@ -151,7 +151,7 @@ final class Svg {
         return words.substring(0, end) + "\u2026";
     }
 
-    static String escaped(String words) {
+    public static String escaped(String words) {
         var safe = new StringBuilder(words.length());
         words.codePoints().forEach(point -> {
             switch (point) {

@@ -21,14 +21,14 @@ class ChartTest {
         "100, 100, 100"
     })
     void stepsAreOneTwoOrFiveTimesAPowerOfTen(double value, double above, double below) {
-        assertThat(Chart.roundAbove(value)).isCloseTo(above, within(1e-12));
-        assertThat(Chart.roundBelow(value)).isCloseTo(below, within(1e-12));
+        assertThat(RoundNumbers.above(value)).isCloseTo(above, within(1e-12));
+        assertThat(RoundNumbers.below(value)).isCloseTo(below, within(1e-12));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 0", "200, 200", "0.5, 0.5", "0.00025, 0.0003", "12.50, 12.5", "1000, 1000"})
     void numbersAreWrittenPlainly(double value, String words) {
-        assertThat(Chart.plain(value)).isEqualTo(words);
+        assertThat(RoundNumbers.plain(value)).isEqualTo(words);
     }
 
     @ParameterizedTest

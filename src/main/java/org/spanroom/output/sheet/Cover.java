@@ -1,0 +1,164 @@
+package org.spanroom.output.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.spanroom.model.Counted;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.SharedShift;
+import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.program.RecordedProgram;
+import org.spanroom.output.explain.ExplanationReading;
+
+/**
+ * The cover page of a section: its ducts in the order of the work, a sketch map, both vaults once with all the work at them, what to bring
+ * in all, and whom to call.
+ *
+ * @param totals what to bring and to take away, in all
+ * @param shared what the ducts share, in one sentence
+ */
+public record Cover(
+        SheetTable order,
+        SheetDrawing map,
+        List<VaultSheet> vaults,
+        List<String> totals,
+        String shared,
+        List<SheetCell> contacts) {
+    private static final List<String> CONTACTS = List.of("network operations", "safety officer", "owner", "rescue");
+    private static final int MOST_DUCTS = 5;
+    private static final double DUCT_ROOM_MM = 88;
+
+    static Cover of(SheetBook book, SectionWork section, SheetNames names, SheetBlanks page) {
+        return new Cover(
+                order(section, names).first(page),
+                SectionMap.draw(section, book.units()),
+                vaults(book, section, names, page),
+                totals(book, section),
+                shared(section),
+                CONTACTS.stream().map(contact -> contact(contact, page)).toList());
+    }
+
+    /** Returns what the cover page had no room for. */
+    static Stream<MoreRows> rest(SheetBook book, SectionWork section, SheetNames names) {
+        return Stream.concat(
+                order(section, names).rest(),
+                words(book, section).stream().flatMap(words -> VaultSheet.air(words, section.ducts(), names)
+                        .rest()
+                        .map(more -> new MoreRows(
+                                "Air tests at " + names.fit(words.vault().id(), 60),
+                                more.style(),
+                                more.heads(),
+                                more.rows()))));
+    }
+
+    private static LongTable<Integer> order(SectionWork section, SheetNames names) {
+        return new LongTable<>(
+                "Ducts in the order of the work",
+                "order",
+                List.of("", "Duct and work", "Hours"),
+                IntStream.range(0, section.ducts().size()).boxed().toList(),
+                MOST_DUCTS,
+                (page, place) -> rows(place + 1, section.ducts().get(place), section, names));
+    }
+
+    private static List<SheetRow> rows(int number, DuctWork duct, SectionWork section, SheetNames names) {
+        var lines = new ArrayList<SheetRow>();
+        Optional<Effort> effort = duct.explained().assessment().effort();
+        lines.add(SheetRow.of(
+                SheetCell.strong(Integer.toString(number)),
+                SheetCell.strong(names.fitBold(duct.span().id(), DUCT_ROOM_MM, 9)),
+                SheetCell.number(effort.map(found -> StepRows.hours(found.time().siteHours())).orElse("none"))));
+        lines.add(line(work(duct, effort) + turned(duct, section)));
+        duct.planned().map(Cover::planned).ifPresent(words -> lines.add(line(words)));
+        return lines;
+    }
+
+    private static SheetRow line(String words) {
+        return SheetRow.of(SheetCell.words(""), SheetCell.words(words), SheetCell.words(""));
+    }
+
+    private static String work(DuctWork duct, Optional<Effort> effort) {
+        if (duct.explained().ranked().verdict().isExcluded()) {
+            return "not a candidate; see its pages";
+        }
+        String ends = duct.hasPulls() ? "pull at " + duct.pullingEnd() + ", hold at " + duct.pullingEnd().opposite() : "";
+        return effort.map(found -> Counted.of(found.quantities().innerductsOut(), "innerduct") + " out, "
+                        + Counted.of(found.quantities().sleeves(), "sleeve") + " in; ")
+                .orElse("")
+                + ends;
+    }
+
+    /** A duct may be drawn the other way: its A is then the vault that is B here. */
+    private static String turned(DuctWork duct, SectionWork section) {
+        boolean same = duct.span().from().id().equals(section.vaultA().vault().id());
+        return same ? "" : " (its A is B here)";
+    }
+
+    private static String planned(RecordedProgram.Planned planned) {
+        return "week of " + planned.week() + ", " + ExplanationReading.printable(planned.crew()) + ", first day "
+                + planned.firstDay() + "; apply for permits by " + planned.applyBy();
+    }
+
+    private static List<VaultWords> words(SheetBook book, SectionWork section) {
+        var a = new VaultWords(section.vaultA(), book.in());
+        var b = new VaultWords(section.vaultB(), book.in());
+        return a.vault().id().equals(b.vault().id()) ? List.of(a) : List.of(a, b);
+    }
+
+    private static List<VaultSheet> vaults(SheetBook book, SectionWork section, SheetNames names, SheetBlanks page) {
+        List<VaultWords> words = words(book, section);
+        return IntStream.range(0, words.size())
+                .mapToObj(place ->
+                        VaultSheet.of(place == 0 ? "A" : "B", words.get(place), section.ducts(), names, page))
+                .toList();
+    }
+
+    private static List<String> totals(SheetBook book, SectionWork section) {
+        List<Effort> efforts = section.ducts().stream()
+                .flatMap(duct -> duct.explained().assessment().effort().stream())
+                .toList();
+        if (efforts.isEmpty()) {
+            return List.of("No hours and no material are planned.");
+        }
+        SheetUnits units = book.in();
+        long bags = efforts.stream().mapToLong(effort -> effort.material().bags()).sum();
+        long loads = efforts.stream().mapToLong(effort -> effort.material().loads()).sum();
+        long sleeves = efforts.stream().mapToLong(effort -> effort.quantities().sleeves()).sum();
+        return List.of(
+                "Bring for all ducts: " + Counted.of(sleeves, "sleeve") + ", "
+                        + units.both(sum(efforts, effort -> effort.material().sleeveM()), 1, "m") + "; lubricant "
+                        + units.one(sum(efforts, effort -> effort.material().lubricantLiters()), 1, "l") + "; "
+                        + Counted.of(bags, "bag") + ".",
+                "Take away from all ducts: "
+                        + units.both(sum(efforts, effort -> effort.material().innerductKg()), 0, "kg")
+                        + " of innerduct, " + Counted.of(loads, "load") + ".");
+    }
+
+    private static double sum(List<Effort> efforts, ToDoubleFunction<Effort> figure) {
+        return efforts.stream().mapToDouble(figure).sum();
+    }
+
+    private static String shared(SectionWork section) {
+        return section.together()
+                .map(Cover::together)
+                .orElse(section.ducts().size() > 1 ? "Hours are those of each duct by itself." : "");
+    }
+
+    private static String together(SharedShift shift) {
+        return String.format(
+                Locale.ROOT,
+                "All ducts in one shift: %.2f h on site, %.2f h less than each by itself, since daily work at the vaults counts once; %s",
+                shift.siteHours(),
+                shift.savedHours(),
+                shift.fitsWindow() ? "this fits into one shift." : "this does not fit into one shift.");
+    }
+
+    private static SheetCell contact(String contact, SheetBlanks page) {
+        return SheetCell.of(
+                SheetPart.words("Call, " + contact + " "), SheetPart.blank(page.of(FieldFact.CONTACT, contact)));
+    }
+}

@@ -1,0 +1,51 @@
+package org.spanroom.output.sheet;
+
+import java.util.List;
+import org.spanroom.model.Answer;
+import org.spanroom.model.Term;
+import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.SizeSource;
+import org.spanroom.model.network.SpanEnd;
+
+/** The innerducts as they are found at the vaults: their sizes and colors, and which run uncut through a vault. */
+final class InnerductRows {
+    private static final List<String> HEADS = List.of(
+            "Innerduct", "By the records", "Outside found", "Color", "Uncut through A: ring-cut first", "Uncut through B");
+    private static final int MOST = 4;
+    private static final double NAME_ROOM_MM = 30;
+
+    private InnerductRows() {}
+
+    static LongTable<Innerduct> of(DuctSheet duct) {
+        return new LongTable<>(
+                "Innerducts as found; one that runs uncut through a vault is ring-cut there before anything is pulled",
+                "innerducts",
+                HEADS,
+                duct.span().duct().contents().innerducts(),
+                MOST,
+                (page, innerduct) -> List.of(row(duct, page, innerduct)));
+    }
+
+    private static SheetRow row(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {
+        SizeSource source = duct.span().duct().sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER);
+        int decimals = duct.units().shown().decimals(1, "mm");
+        return SheetRow.of(
+                SheetCell.words(duct.names().fit(innerduct.id(), NAME_ROOM_MM)),
+                SheetCell.words(duct.units().one(innerduct.outsideDiameterMm(), 1, "mm") + " "
+                        + DuctSheet.spaced(source)),
+                SheetCell.of(SheetPart.blank(page.of(
+                        FieldFact.INNERDUCT_DIAMETER, innerduct.id(), innerduct.outsideDiameterMm(), decimals))),
+                SheetCell.blank(page.of(FieldFact.INNERDUCT_COLOR, innerduct.id(), RecordedMarks.color(innerduct))),
+                uncut(page, innerduct, SpanEnd.A),
+                uncut(page, innerduct, SpanEnd.B));
+    }
+
+    private static SheetCell uncut(SheetBlanks page, Innerduct innerduct, SpanEnd end) {
+        Answer recorded = RecordedMarks.uncut(innerduct, end);
+        String words = recorded == Answer.UNKNOWN ? "" : DuctSheet.spaced(recorded);
+        return SheetCell.of(
+                SheetPart.words(words.isEmpty() ? "" : words + " by the records "),
+                SheetPart.blank(page.of(FieldFact.INNERDUCT_UNCUT, innerduct.id() + " " + end.key(), words)));
+    }
+}

@@ -1,0 +1,98 @@
+package org.spanroom.output.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.spanroom.model.Term;
+import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.SizeSource;
+import org.spanroom.model.network.SpanEnd;
+import org.spanroom.model.pull.EndPull;
+import org.spanroom.model.pull.Friction;
+import org.spanroom.model.pull.InnerductPull;
+
+/** The innerducts in the order of pulling: what each is, which end pulls and which holds, what is expected, when to stop, what was found. */
+final class PullRows {
+    private static final List<String> HEADS = List.of("", "Innerduct, its cables", "Force", "Expected", "STOP above", "Found");
+    private static final int MOST = 4;
+    private static final double NAME_ROOM_MM = 40;
+    private static final double CABLES_ROOM_MM = 56;
+
+    private PullRows() {}
+
+    static LongTable<InnerductPull> of(DuctSheet duct) {
+        return new LongTable<>(
+                "Order of pulls: out at " + duct.pullingEnd() + ", cables held at "
+                        + duct.pullingEnd().opposite(),
+                "pulls",
+                HEADS,
+                duct.pulls(),
+                MOST,
+                (page, pull) -> rows(duct, page, pull));
+    }
+
+    private static List<SheetRow> rows(DuctSheet duct, SheetBlanks page, InnerductPull pull) {
+        Innerduct innerduct = pull.innerduct();
+        SpanEnd out = duct.pullingEnd();
+        EndPull forces = pull.from(out);
+        double breakawayRatio = duct.work().explained().pulling().breakawayRatio();
+        Friction judged = duct.work().explained().assessment().pull().judgedBy();
+        double plannedPullN = breakawayRatio * forces.forces(judged).pullN();
+        double plannedHoldN = breakawayRatio * forces.forces(judged).holdN();
+        double stopPullN = Math.min(duct.limits().innerductStrengthN(innerduct), duct.limits().machinePullN());
+        boolean isHeld = innerduct.cables().stream().anyMatch(DuctSheet::isLive);
+        return List.of(
+                SheetRow.of(
+                        SheetCell.strong(Integer.toString(pull.turn())),
+                        SheetCell.of(
+                                SheetPart.strong(duct.names().fitBold(innerduct.id(), NAME_ROOM_MM, 9)),
+                                SheetPart.words(" " + size(duct, innerduct))),
+                        SheetCell.words("pull at " + out),
+                        SheetCell.words(range(duct, forces.lubricated().pullN(), forces.bad().pullN())),
+                        SheetCell.strong(duct.units().both(stopPullN, 0, "N")),
+                        SheetCell.of(
+                                SheetPart.blank(page.of(FieldFact.PULL_FORCE, innerduct.id(), plannedPullN, 0)))),
+                SheetRow.of(
+                        SheetCell.words(""),
+                        SheetCell.words(duct.names().fit(cables(innerduct), CABLES_ROOM_MM)),
+                        SheetCell.words("hold at " + out.opposite()),
+                        SheetCell.words(range(duct, forces.lubricated().holdN(), forces.bad().holdN())),
+                        SheetCell.strong(isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
+                        SheetCell.of(
+                                SheetPart.blank(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0)))),
+                SheetRow.of(
+                        SheetCell.words(""),
+                        SheetCell.of(
+                                        SheetPart.words("Out: "),
+                                        SheetPart.blank(page.of(FieldFact.INNERDUCT_OUT, innerduct.id(), "yes")),
+                                        SheetPart.words(" at "),
+                                        SheetPart.blank(page.of(FieldFact.PULLED_FROM, innerduct.id(), out.key())),
+                                        SheetPart.words(" Stalled with "),
+                                        SheetPart.blank(page.of(FieldFact.STALLED_AT, innerduct.id())),
+                                        SheetPart.words(" out"))
+                                .styled("over")));
+    }
+
+    private static String range(DuctSheet duct, double lowN, double highN) {
+        return duct.units().bothRange(lowN, highN, 0, "N");
+    }
+
+    private static String size(DuctSheet duct, Innerduct innerduct) {
+        SizeSource source = duct.span().duct().sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER);
+        return duct.units().one(innerduct.outsideDiameterMm(), 1, "mm")
+                + (source == SizeSource.ASSUMED ? " assumed" : "")
+                + (RecordedMarks.color(innerduct).isBlank() ? "" : " " + duct.names().fit(RecordedMarks.color(innerduct), 14));
+    }
+
+    private static String cables(Innerduct innerduct) {
+        return innerduct.isEmpty()
+                ? "empty"
+                : innerduct.cables().stream().map(PullRows::cable).collect(Collectors.joining(", "));
+    }
+
+    private static String cable(Cable cable) {
+        String tag = RecordedMarks.tag(cable);
+        return cable.id() + (tag.isBlank() ? "" : " (tag " + tag + ")");
+    }
+}

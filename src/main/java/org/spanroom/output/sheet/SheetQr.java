@@ -1,0 +1,61 @@
+package org.spanroom.output.sheet;
+
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
+import com.google.zxing.qrcode.encoder.ByteMatrix;
+import com.google.zxing.qrcode.encoder.Encoder;
+import com.google.zxing.EncodeHintType;
+import com.google.zxing.WriterException;
+import java.util.Map;
+import java.util.Optional;
+import org.spanroom.model.fieldwork.SheetCode;
+
+/** Draws the code of a page as a QR code (ISO/IEC 18004), which cameras read from paper. */
+final class SheetQr {
+    /** Cameras need so much white around it, in modules. */
+    private static final int QUIET = 4;
+
+    /** More would make modules smaller than a printer and a telephone keep apart. */
+    private static final int MOST_MODULES = 85;
+
+    private static final Map<EncodeHintType, Object> HINTS = Map.of(EncodeHintType.CHARACTER_SET, "UTF-8");
+
+    private SheetQr() {}
+
+    /** Returns the drawing without a size of its own; empty for a code that is too long to be read from paper. */
+    static Optional<String> draw(SheetCode code) {
+        ByteMatrix modules;
+        try {
+            modules = Encoder.encode(code.text(), ErrorCorrectionLevel.M, HINTS).getMatrix();
+        } catch (WriterException tooLong) {
+            return Optional.empty();
+        }
+        return modules.getWidth() > MOST_MODULES ? Optional.empty() : Optional.of(svg(modules));
+    }
+
+    private static String svg(ByteMatrix modules) {
+        int size = modules.getWidth() + 2 * QUIET;
+        var path = new StringBuilder();
+        for (int y = 0; y < modules.getHeight(); y++) {
+            for (int x = 0; x < modules.getWidth(); x++) {
+                int length = run(modules, x, y);
+                if (length > 0) {
+                    path.append('M').append(x + QUIET).append(' ').append(y + QUIET);
+                    path.append('h').append(length).append("v1h-").append(length).append('z');
+                    x += length;
+                }
+            }
+        }
+        return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + size + "\" height=\"" + size + "\" viewBox=\"0 0 "
+                + size + " " + size + "\" class=\"qr\" shape-rendering=\"crispEdges\"><path fill=\"#000000\" d=\"" + path
+                + "\"/></svg>";
+    }
+
+    /** Returns how many dark modules follow one another from a place on. */
+    private static int run(ByteMatrix modules, int from, int y) {
+        int to = from;
+        while (to < modules.getWidth() && modules.get(to, y) == 1) {
+            to++;
+        }
+        return to - from;
+    }
+}

@@ -1,0 +1,73 @@
+package org.spanroom.output.sheet;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.spanroom.model.effort.Effort;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.fieldwork.FieldFact;
+
+/** The steps of the work in their order, with the hours that are planned and a place for those that it took. */
+final class StepRows {
+    private static final List<String> HEADS = List.of("Step", "Planned h", "Actual h");
+
+    private StepRows() {}
+
+    static SheetTable of(DuctSheet duct, SheetBlanks page) {
+        return duct.effort()
+                .map(effort -> table(duct, effort, page))
+                .orElseGet(() -> SheetTable.whole("Steps", "steps", HEADS, List.of()));
+    }
+
+    private static SheetTable table(DuctSheet duct, Effort effort, SheetBlanks page) {
+        var rows = new ArrayList<SheetRow>();
+        Arrays.stream(EffortStep.values())
+                .filter(step -> effort.stepHours().of(step) > 0)
+                .forEach(step -> rows.add(row(step, effort.stepHours().of(step), page)));
+        rows.add(SheetRow.of(
+                SheetCell.strong("On site in all, " + shifts(duct)),
+                SheetCell.strong(hours(effort.time().siteHours())).styled("number"),
+                SheetCell.words("")));
+        return SheetTable.whole("Steps in the order of the work", "steps", HEADS, rows);
+    }
+
+    private static SheetRow row(EffortStep step, double hours, SheetBlanks page) {
+        return SheetRow.of(
+                SheetCell.words(words(step)),
+                SheetCell.number(hours(hours)),
+                SheetCell.blank(page.of(FieldFact.STEP_HOURS, step.key(), hours, 2)));
+    }
+
+    private static String shifts(DuctSheet duct) {
+        boolean night = duct.effort().filter(effort -> effort.time().night()).isPresent();
+        return "shifts: " + duct.words("effort/shifts") + (night ? ", at night" : "");
+    }
+
+    static String hours(double hours) {
+        return String.format(Locale.ROOT, "%.2f", hours);
+    }
+
+    private static String words(EffortStep step) {
+        return switch (step) {
+            case TRAFFIC_CONTROL -> "traffic control at both vaults";
+            case BRIEFING -> "talk before work";
+            case OPENING -> "open the vaults";
+            case PUMPING -> "pump out water";
+            case VENTILATING -> "ventilate";
+            case AIR_TEST -> "test the air";
+            case PROOF -> "prove the path by rod or camera";
+            case FREEING -> "free cables and innerducts";
+            case CUTTING -> "cut innerducts that run through";
+            case SET_UP -> "set up the machine";
+            case TEST_PULL -> "test pull of each innerduct";
+            case PULLING -> "pull the innerducts out";
+            case DEAD_CABLES -> "take out dead cables";
+            case SLEEVES -> "put in sleeves by rod";
+            case CHIPPING -> "chip, bag and weigh";
+            case SEALING -> "re-plug and seal";
+            case TAKE_DOWN -> "take down";
+            case CLOSING -> "close the vaults";
+        };
+    }
+}
