@@ -19,6 +19,7 @@ final class ProvenanceColumns {
     static List<Column<RankedSpan>> all() {
         var columns = new ArrayList<>(recorded());
         columns.addAll(CircumstanceColumns.all());
+        columns.addAll(EndFactColumns.all());
         columns.addAll(SizeColumns.all());
         return columns;
     }
