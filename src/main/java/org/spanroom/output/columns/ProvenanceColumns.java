@@ -23,6 +23,7 @@ final class ProvenanceColumns {
             columns.addAll(FieldRecordColumns.all());
         }
         columns.addAll(CircumstanceColumns.all());
+        columns.addAll(EndFactColumns.all());
         columns.addAll(SizeColumns.all());
         return columns;
     }

@@ -42,13 +42,10 @@ final class ExplanationVault {
 
     private void records() {
         VaultFacts facts = vault.facts();
-        InsideSize inside = facts.inside();
         parts.text("vault_id", "", vault.id());
         known("kind", "kind", text(vault.kind()), unknown(Term.VAULT_KIND));
         known("depth_m", "depth from cover to floor", number(facts.depthM(), "m"), unknown(Term.VAULT_DEPTH));
-        known("inside_length_m", "inside length", number(inside.lengthM(), "m"), unknown(Term.VAULT_LENGTH));
-        known("inside_width_m", "inside width", number(inside.widthM(), "m"), unknown(Term.VAULT_WIDTH));
-        known("inside_height_m", "inside height", number(inside.heightM(), "m"), unknown(Term.VAULT_HEIGHT));
+        inside(facts.inside());
         known("cover_size_mm", "opening under the cover", number(facts.coverSizeMm(), "mm"), unknown(Term.COVER_SIZE));
         known("volume_m3", "volume", number(vault.site().volumeM3(), "m3"), unknown(Term.VAULT_VOLUME));
         if (vault.site().volumeM3().isPresent()) {
@@ -60,6 +57,16 @@ final class ExplanationVault {
         known("joint_power", "shared with power cables", answer(facts.jointPower()), unknown(Term.JOINT_POWER));
         String day = facts.inspectedOn().map(LocalDate::toString).orElse("");
         known("inspected_on", "last inspected", text(day), unknown(Term.VAULT_INSPECTED));
+    }
+
+    /** Three sizes in one line; where none is recorded, that once. */
+    private void inside(InsideSize inside) {
+        parts.line("", "inside", line -> line.value("inside_length_m", "length", number(inside.lengthM(), "m"))
+                .value("inside_width_m", "width", number(inside.widthM(), "m"))
+                .value("inside_height_m", "height", number(inside.heightM(), "m")));
+        if (inside.equals(InsideSize.UNKNOWN)) {
+            parts.text("", "inside", unknown(Term.VAULT_LENGTH));
+        }
     }
 
     private void duct() {

@@ -33,9 +33,7 @@ class ExplanationVaultTest {
                 List.of(
                         "kind: maintenance hole",
                         "depth from cover to floor: 2.44 m",
-                        "inside length: 3.00 m",
-                        "inside width: 2.50 m",
-                        "inside height: 1.80 m",
+                        "inside: length 3.00 m, width 2.50 m, height 1.80 m",
                         "opening under the cover: 762.00 mm",
                         "volume: 13.50 m3 (inside size)",
                         "standing water: yes",
@@ -62,9 +60,7 @@ class ExplanationVaultTest {
                 List.of(
                         "kind: handhole",
                         "depth from cover to floor: recorded as 'deep' but rejected: 'deep' is not a valid number",
-                        "inside length: not recorded",
-                        "inside width: not recorded",
-                        "inside height: not recorded",
+                        "inside: not recorded",
                         "opening under the cover: not recorded",
                         "volume: not recorded",
                         "standing water: not recorded",
