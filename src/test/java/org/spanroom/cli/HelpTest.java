@@ -108,6 +108,7 @@ class HelpTest {
                 "corridors",
                 "connect",
                 "report",
+                "closeout",
                 "sample",
                 "completion");
     }

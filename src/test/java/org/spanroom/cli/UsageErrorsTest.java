@@ -255,6 +255,7 @@ class UsageErrorsTest {
             case "sample" -> option.equals("--output") ? List.of() : List.of("--output", "x");
             case "path" -> without(option, List.of("r", "--from", "1", "--to", "1", "--cables", "1"));
             case "corridors", "program", "report" -> List.of("r");
+            case "closeout" -> without(option, List.of("f", "--run", "r"));
             case "connect" -> without(option, List.of("r", "--connections", "1"));
             default -> List.of();
         };
