@@ -109,6 +109,7 @@ class HelpTest {
                 "connect",
                 "report",
                 "learn",
+                "closeout",
                 "sample",
                 "completion");
     }

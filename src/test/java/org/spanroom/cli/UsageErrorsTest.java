@@ -256,6 +256,7 @@ class UsageErrorsTest {
             case "path" -> without(option, List.of("r", "--from", "1", "--to", "1", "--cables", "1"));
             case "corridors", "program", "report" -> List.of("r");
             case "learn" -> without(option, List.of("--run", "r", "--output", "x"));
+            case "closeout" -> without(option, List.of("f", "--run", "r"));
             case "connect" -> without(option, List.of("r", "--connections", "1"));
             default -> List.of();
         };

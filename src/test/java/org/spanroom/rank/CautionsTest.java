@@ -23,6 +23,7 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
@@ -37,6 +38,7 @@ import org.spanroom.testing.Rooms;
 class CautionsTest {
     static Stream<Arguments> cases() {
         return Stream.of(
+                with(CautionKind.WORK_STOPPED, one -> one.reported(WorkStatus.STOPPED)),
                 with(CautionKind.CONSENT_UNRECORDED, one -> one.consent = Answer.UNKNOWN),
                 with(CautionKind.LOOSE_CABLE_UNRECORDED, one -> one.looseCable = Answer.UNKNOWN),
                 with(CautionKind.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),

@@ -148,7 +148,7 @@ public final class CloseoutReader {
         Optional<String> subject = subjects.of(row, fact.get());
         String item = facts.item(row, fact.get());
         Optional<FactValue> value = facts.value(row, fact.get());
-        Optional<FactValue> planned = facts.planned(row, fact.get());
+        Optional<FactValue> planned = facts.planned(row, fact.get(), value);
         subject.ifPresent(id -> value.ifPresent(found -> demandWithinSpan(row, fact.get(), id, found)));
         OptionalInt supersedes = subjects.supersedes(row, fact.get(), subject);
         if (!row.isGood() || subject.isEmpty() || value.isEmpty() || day.isEmpty()) {

@@ -33,10 +33,10 @@ final class CloseoutRepeats {
                 : Optional.of(new RowProblem(line, "", "it says the same as line " + before, "Remove one of them."));
     }
 
+    /** One fact is one fact, whichever run's sheet it was written on. */
     private static String key(FieldEntry entry) {
         return String.join(
                 "\n",
-                entry.run(),
                 entry.fact().key(),
                 entry.subject(),
                 entry.item(),

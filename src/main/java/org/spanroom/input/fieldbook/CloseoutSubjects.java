@@ -36,7 +36,7 @@ final class CloseoutSubjects {
         });
     }
 
-    /** Returns the code of a row; empty where it has none, or one that cannot be used, and the row then has a problem. */
+    /** Returns the code of a row; empty where it has none that can be read. A code that is wrong is a problem of the row. */
     Optional<SheetCode> code(FactReader.Row row) {
         String text = row.cell("code");
         if (text.isEmpty()) {
@@ -50,7 +50,6 @@ final class CloseoutSubjects {
                     "code",
                     "the page is of the run " + code.get().run() + ", and --run names " + scope.runCode(),
                     "Give the folder of that run with --run.");
-            return Optional.empty();
         }
         return code;
     }

@@ -65,6 +65,11 @@ record FactNumber(double inUnit, Optional<FactUnit> unit) {
         return bare(wanted).map(number -> new FactNumber(number, Optional.empty()));
     }
 
+    /** Returns the number in another unit where it has none of its own. */
+    FactNumber orIn(Optional<FactUnit> other) {
+        return unit.isPresent() ? this : new FactNumber(inUnit, other);
+    }
+
     /** Finds a unit by its symbol or another way of writing it. */
     static Optional<FactUnit> findUnit(String text) {
         String wanted = text.strip().toLowerCase(Locale.ROOT);

@@ -154,15 +154,19 @@ final class FactReader {
 
     /** Returns the value; empty where it cannot be read, and the row then has a problem. */
     Optional<FactValue> value(Row row, FieldFact fact) {
-        return value(row, fact, "value", true);
+        return value(row, fact, "value", Optional.empty());
     }
 
-    /** Returns what the sheet said; empty where it said nothing. */
-    Optional<FactValue> planned(Row row, FieldFact fact) {
-        return row.cell("planned").isEmpty() ? Optional.empty() : value(row, fact, "planned", false);
+    /**
+     * Returns what the sheet said; empty where it said nothing.
+     *
+     * @param value what was found, whose unit is that of both
+     */
+    Optional<FactValue> planned(Row row, FieldFact fact, Optional<FactValue> value) {
+        return row.cell("planned").isEmpty() ? Optional.empty() : value(row, fact, "planned", value);
     }
 
-    private Optional<FactValue> value(Row row, FieldFact fact, String column, boolean mustBePlausible) {
+    private Optional<FactValue> value(Row row, FieldFact fact, String column, Optional<FactValue> found) {
         String text = row.cell(column);
         if (!fact.kind().isNumber() && !row.cell("unit").isEmpty()) {
             row.reject("unit", fact.key() + " has no unit, and '" + row.cell("unit") + "' is given", "Leave it empty.");
@@ -173,7 +177,7 @@ final class FactReader {
             case ANSWER -> answer(row, column, text);
             case DAY -> day(row, column, text).map(day -> FactValue.ofText(day.toString()));
             case TEXT -> text(row, column, text);
-            default -> number(row, fact, column, text, mustBePlausible);
+            default -> number(row, fact, column, text, found);
         };
     }
 
@@ -221,7 +225,7 @@ final class FactReader {
     }
 
     private Optional<FactValue> number(
-            Row row, FieldFact fact, String column, String text, boolean mustBePlausible) {
+            Row row, FieldFact fact, String column, String text, Optional<FactValue> found) {
         Optional<FactNumber> number = FactNumber.parse(text);
         if (number.isEmpty()) {
             boolean ambiguous = text.matches("[-+]?\\d{1,3}(,\\d{3})+\\D*");
@@ -231,7 +235,7 @@ final class FactReader {
                     ambiguous ? "Write it without a mark of thousands, and decimals behind a point." : expected(fact));
             return Optional.empty();
         }
-        Optional<FactUnit> unit = unit(row, fact, column, number.get());
+        Optional<FactUnit> unit = unit(row, fact, column, number.get().orIn(found.map(FactValue::unit)));
         if (unit.isEmpty()) {
             return Optional.empty();
         }
@@ -241,7 +245,7 @@ final class FactReader {
             return Optional.empty();
         }
         FactRanges.Range range = ranges.of(fact);
-        if (mustBePlausible && !range.contains(unit.get().kept(inUnit))) {
+        if (found.isEmpty() && column.equals("value") && !range.contains(unit.get().kept(inUnit))) {
             row.reject(
                     column,
                     text + (number.get().unit().isPresent() || unit.get() == FactUnit.NONE ? "" : " " + unit.get().symbol())

@@ -171,7 +171,7 @@ public final class FieldBookReader {
         String subject = subject(row, fact.get());
         String item = facts.item(row, fact.get());
         Optional<FactValue> value = facts.value(row, fact.get());
-        Optional<FactValue> planned = facts.planned(row, fact.get());
+        Optional<FactValue> planned = facts.planned(row, fact.get(), value);
         if (number == 0 || day.isEmpty() || subject.isEmpty() || value.isEmpty()) {
             return Optional.empty();
         }
