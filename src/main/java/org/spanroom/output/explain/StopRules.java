@@ -50,9 +50,9 @@ public final class StopRules {
                 .anyMatch(service -> service != Service.DEAD);
     }
 
-    /** Gauges of machines show either unit, so a metric sheet gives both. */
+    /** Gauges of machines show either unit, so both are given. */
     private static String force(double forceN, UnitSystem units) {
-        String lbf = UnitSystem.US.words(forceN, 0, "N");
-        return units.isUs() ? lbf : units.words(forceN, 0, "N") + " (" + lbf + ")";
+        UnitSystem other = units.isUs() ? UnitSystem.METRIC : UnitSystem.US;
+        return units.words(forceN, 0, "N") + " (" + other.words(forceN, 0, "N") + ")";
     }
 }

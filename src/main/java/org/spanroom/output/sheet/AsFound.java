@@ -7,15 +7,17 @@ import org.spanroom.model.Term;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SpanEnd;
 
 /** What is not as the records say, and how the work ended. */
 final class AsFound {
-    private static final int MOST_SLEEVES = 4;
+    private static final int MOST_INNERDUCTS = 6;
+    private static final double NAME_ROOM_MM = 24;
 
     private AsFound() {}
 
-    static List<SheetCell> differences(DuctSheet duct, SheetBlanks page) {
+    static List<SheetCell> all(DuctSheet duct, SheetBlanks page) {
         Duct recorded = duct.span().duct();
         boolean known = recorded.contents().known();
         int decimals = duct.units().shown().decimals(1, "mm");
@@ -42,27 +44,28 @@ final class AsFound {
         for (SpanEnd end : SpanEnd.values()) {
             cells.add(slack(duct, page, end));
         }
+        if (duct.work().hasPulls()) {
+            recorded.contents().innerducts().stream()
+                    .limit(MOST_INNERDUCTS)
+                    .forEach(innerduct -> cells.add(size(duct, page, innerduct)));
+        }
+        cells.add(condition(recorded.condition(), page));
+        cells.add(cell("Other", page.of(FieldFact.NOT_AS_RECORDED, "")));
         return cells;
     }
 
-    static List<SheetCell> condition(DuctSheet duct, SheetBlanks page) {
-        Condition recorded = duct.span().duct().condition();
+    private static SheetCell size(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {
+        int decimals = duct.units().shown().decimals(1, "mm");
+        return cell(
+                duct.names().fit(innerduct.id(), NAME_ROOM_MM) + " "
+                        + duct.units().one(innerduct.outsideDiameterMm(), 1, "mm") + ", found",
+                page.of(FieldFact.INNERDUCT_DIAMETER, innerduct.id(), innerduct.outsideDiameterMm(), decimals));
+    }
+
+    private static SheetCell condition(Condition recorded, SheetBlanks page) {
         String planned = recorded == Condition.UNKNOWN ? "" : DuctSheet.spaced(recorded);
         String words = planned.isEmpty() ? VaultWords.NOT_RECORDED : planned;
-        return List.of(
-                cell("Condition " + words + ", found", page.of(FieldFact.DUCT_CONDITION, "", planned)),
-                cell("Other", page.of(FieldFact.NOT_AS_RECORDED, "")));
-    }
-
-    static List<SheetCell> sleeves(DuctSheet duct, SheetBlanks page) {
-        int sleeves = Math.min(
-                MOST_SLEEVES,
-                duct.effort().map(effort -> effort.quantities().sleeves()).orElse(0));
-        var cells = new ArrayList<SheetCell>();
-        for (int sleeve = 1; sleeve <= sleeves; sleeve++) {
-            cells.add(cell("Sleeve " + sleeve + ", cells", page.of(FieldFact.SLEEVE_CELLS, "sleeve " + sleeve)));
-        }
-        return cells;
+        return cell("Condition " + words + ", found", page.of(FieldFact.DUCT_CONDITION, "", planned));
     }
 
     static List<SheetCell> end(SheetBlanks page) {

@@ -8,8 +8,11 @@ import org.spanroom.model.network.SpanEnd;
 
 /** The bends as they are met from the pulling end. */
 final class BendRows {
-    private static final List<String> HEADS = List.of("Bend", "Middle from the pulling end", "Turn", "Radius");
-    private static final int MOST = 5;
+    private static final List<SheetHead> HEADS = List.of(
+            new SheetHead("Bend", 12),
+            new SheetHead("Middle from the pulling end", 60),
+            new SheetHead("Turn", 50),
+            new SheetHead("Radius", 61));
 
     private BendRows() {}
 
@@ -24,7 +27,7 @@ final class BendRows {
                 "bends",
                 HEADS,
                 met,
-                MOST,
+                Integer.MAX_VALUE,
                 (page, bend) -> List.of(row(duct, met.indexOf(bend) + 1, bend)));
     }
 

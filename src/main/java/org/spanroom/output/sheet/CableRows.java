@@ -12,10 +12,15 @@ import org.spanroom.model.network.SpanEnd;
 
 /** How each cable is identified before anything is cut, and what is measured of it. */
 final class CableRows {
-    private static final List<String> HEADS =
-            List.of("Cable, where", "Service", "Tag", "Method at A", "Method at B", "dBm before", "dBm after");
-    private static final int MOST = 5;
-    private static final double NAME_ROOM_MM = 36;
+    private static final List<SheetHead> HEADS = List.of(
+            new SheetHead("Cable, where", 42),
+            new SheetHead("Service", 27),
+            new SheetHead("Tag", 23),
+            new SheetHead("Method at A", 23.5),
+            new SheetHead("Method at B", 23.5),
+            new SheetHead("Light before", 22),
+            new SheetHead("Light after", 22));
+    private static final double NAME_ROOM_MM = 40;
     private static final double TAG_ROOM_MM = 20;
 
     private CableRows() {}
@@ -29,7 +34,7 @@ final class CableRows {
                 "cables",
                 HEADS,
                 held(duct.span().duct().contents()),
-                MOST,
+                Integer.MAX_VALUE,
                 (page, held) -> rows(duct, page, held));
     }
 
@@ -51,9 +56,7 @@ final class CableRows {
         var rows = new ArrayList<SheetRow>();
         rows.add(SheetRow.of(
                 SheetCell.words(duct.names().fit(cable.id() + ", " + held.in(), NAME_ROOM_MM)),
-                SheetCell.of(
-                        SheetPart.words(service(cable) + " "),
-                        SheetPart.blank(page.of(FieldFact.CABLE_SERVICE, cable.id(), planned(cable)))),
+                SheetCell.of(SheetPart.blank(page.of(FieldFact.CABLE_SERVICE, cable.id(), planned(cable)))),
                 tag.isBlank()
                         ? SheetCell.blank(page.of(FieldFact.CABLE_TAG, cable.id()))
                         : SheetCell.of(
@@ -71,16 +74,12 @@ final class CableRows {
                         SheetPart.blank(page.of(FieldFact.CABLE_PROVED_DEAD_BY, cable.id())),
                         SheetPart.words(" taken out "),
                         SheetPart.blank(page.of(FieldFact.CABLE_OUT, cable.id())))
-                .styled("over")));
+                .over(HEADS.size())));
         return rows;
     }
 
     private static SheetCell method(SheetBlanks page, Cable cable, SpanEnd end) {
         return SheetCell.blank(page.of(FieldFact.CABLE_IDENTIFIED_BY, cable.id() + " " + end.key()));
-    }
-
-    private static String service(Cable cable) {
-        return cable.service() == Service.UNKNOWN ? "?" : "";
     }
 
     private static String planned(Cable cable) {

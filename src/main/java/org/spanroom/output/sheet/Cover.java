@@ -28,15 +28,22 @@ public record Cover(
         List<String> totals,
         String shared,
         List<SheetCell> contacts) {
-    private static final List<String> CONTACTS = List.of("network operations", "safety officer", "owner", "rescue");
-    private static final int MOST_DUCTS = 5;
-    private static final double DUCT_ROOM_MM = 88;
+    static final List<String> CONTACTS = List.of("network operations", "safety officer", "owner", "rescue");
+    private static final List<SheetHead> ORDER_HEADS = List.of(
+            new SheetHead("", 6),
+            new SheetHead("Duct and work", 77),
+            new SheetHead("Hours", 15));
+    private static final double DUCT_ROOM_MM = 75;
+
+    /** Width of what is said of a duct below its name. */
+    static final double WORK_ROOM_MM = 89;
 
     static Cover of(SheetBook book, SectionWork section, SheetNames names, SheetBlanks page) {
+        var room = new CoverRoom(book, section, names);
         return new Cover(
-                order(section, names).first(page),
+                room.order().first(page),
                 SectionMap.draw(section, book.units()),
-                vaults(book, section, names, page),
+                vaults(book, section, names, page, room),
                 totals(book, section),
                 shared(section),
                 CONTACTS.stream().map(contact -> contact(contact, page)).toList());
@@ -44,9 +51,10 @@ public record Cover(
 
     /** Returns what the cover page had no room for. */
     static Stream<MoreRows> rest(SheetBook book, SectionWork section, SheetNames names) {
+        var room = new CoverRoom(book, section, names);
         return Stream.concat(
-                order(section, names).rest(),
-                words(book, section).stream().flatMap(words -> VaultSheet.air(words, section.ducts(), names)
+                room.order().rest(),
+                words(book, section).stream().flatMap(words -> room.air(words)
                         .rest()
                         .map(more -> new MoreRows(
                                 "Air tests at " + names.fit(words.vault().id(), 60),
@@ -55,13 +63,13 @@ public record Cover(
                                 more.rows()))));
     }
 
-    private static LongTable<Integer> order(SectionWork section, SheetNames names) {
+    static LongTable<Integer> order(SectionWork section, SheetNames names) {
         return new LongTable<>(
                 "Ducts in the order of the work",
                 "order",
-                List.of("", "Duct and work", "Hours"),
+                ORDER_HEADS,
                 IntStream.range(0, section.ducts().size()).boxed().toList(),
-                MOST_DUCTS,
+                Integer.MAX_VALUE,
                 (page, place) -> rows(place + 1, section.ducts().get(place), section, names));
     }
 
@@ -72,13 +80,16 @@ public record Cover(
                 SheetCell.strong(Integer.toString(number)),
                 SheetCell.strong(names.fitBold(duct.span().id(), DUCT_ROOM_MM, 9)),
                 SheetCell.number(effort.map(found -> StepRows.hours(found.time().siteHours())).orElse("none"))));
-        lines.add(line(work(duct, effort) + turned(duct, section)));
-        duct.planned().map(Cover::planned).ifPresent(words -> lines.add(line(words)));
+        lines.add(SheetRow.of(SheetCell.words(""), SheetCell.words(words(duct, section)).over(2)));
         return lines;
     }
 
-    private static SheetRow line(String words) {
-        return SheetRow.of(SheetCell.words(""), SheetCell.words(words), SheetCell.words(""));
+    /** Returns what is said of a duct below its name. */
+    static String words(DuctWork duct, SectionWork section) {
+        String work = work(duct, duct.explained().assessment().effort()) + turned(duct, section) + ".";
+        return common(section).isPresent()
+                ? work
+                : duct.planned().map(planned -> work + " " + planned(planned) + ".").orElse(work);
     }
 
     private static String work(DuctWork duct, Optional<Effort> effort) {
@@ -86,7 +97,7 @@ public record Cover(
             return "not a candidate; see its pages";
         }
         String ends = duct.hasPulls() ? "pull at " + duct.pullingEnd() + ", hold at " + duct.pullingEnd().opposite() : "";
-        return effort.map(found -> Counted.of(found.quantities().innerductsOut(), "innerduct") + " out, "
+        return effort.map(found -> found.quantities().innerductsOut() + " out, "
                         + Counted.of(found.quantities().sleeves(), "sleeve") + " in; ")
                 .orElse("")
                 + ends;
@@ -98,26 +109,36 @@ public record Cover(
         return same ? "" : " (its A is B here)";
     }
 
-    private static String planned(RecordedProgram.Planned planned) {
-        return "week of " + planned.week() + ", " + ExplanationReading.printable(planned.crew()) + ", first day "
-                + planned.firstDay() + "; apply for permits by " + planned.applyBy();
+    /** Returns when all ducts are recovered, where they are in the same days. */
+    private static Optional<String> common(SectionWork section) {
+        List<Optional<String>> all = section.ducts().stream()
+                .map(duct -> duct.planned().map(Cover::planned))
+                .distinct()
+                .toList();
+        return all.size() == 1 ? all.get(0) : Optional.empty();
     }
 
-    private static List<VaultWords> words(SheetBook book, SectionWork section) {
+    private static String planned(RecordedProgram.Planned planned) {
+        return "Week of " + planned.week() + ", " + ExplanationReading.printable(planned.crew()) + ", first day "
+                + planned.firstDay() + ", apply by " + planned.applyBy();
+    }
+
+    static List<VaultWords> words(SheetBook book, SectionWork section) {
         var a = new VaultWords(section.vaultA(), book.in());
         var b = new VaultWords(section.vaultB(), book.in());
         return a.vault().id().equals(b.vault().id()) ? List.of(a) : List.of(a, b);
     }
 
-    private static List<VaultSheet> vaults(SheetBook book, SectionWork section, SheetNames names, SheetBlanks page) {
+    private static List<VaultSheet> vaults(
+            SheetBook book, SectionWork section, SheetNames names, SheetBlanks page, CoverRoom room) {
         List<VaultWords> words = words(book, section);
         return IntStream.range(0, words.size())
                 .mapToObj(place ->
-                        VaultSheet.of(place == 0 ? "A" : "B", words.get(place), section.ducts(), names, page))
+                        VaultSheet.of(place == 0 ? "A" : "B", words.get(place), room.air(words.get(place)), room.rowMm(), names, page))
                 .toList();
     }
 
-    private static List<String> totals(SheetBook book, SectionWork section) {
+    static List<String> totals(SheetBook book, SectionWork section) {
         List<Effort> efforts = section.ducts().stream()
                 .flatMap(duct -> duct.explained().assessment().effort().stream())
                 .toList();
@@ -142,7 +163,11 @@ public record Cover(
         return efforts.stream().mapToDouble(figure).sum();
     }
 
-    private static String shared(SectionWork section) {
+    static String shared(SectionWork section) {
+        return common(section).map(words -> words + ". ").orElse("") + sharedWork(section);
+    }
+
+    private static String sharedWork(SectionWork section) {
         return section.together()
                 .map(Cover::together)
                 .orElse(section.ducts().size() > 1 ? "Hours are those of each duct by itself." : "");

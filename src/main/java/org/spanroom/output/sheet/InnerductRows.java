@@ -8,11 +8,18 @@ import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.SizeSource;
 import org.spanroom.model.network.SpanEnd;
 
-/** The innerducts as they are found at the vaults: their sizes and colors, and which run uncut through a vault. */
+/**
+ * The innerducts as they are found at the vaults, where none is pulled: their sizes and colors, and which run uncut through a vault. Where some are
+ * pulled, the same is written in the order of pulls.
+ */
 final class InnerductRows {
-    private static final List<String> HEADS = List.of(
-            "Innerduct", "By the records", "Outside found", "Color", "Uncut through A: ring-cut first", "Uncut through B");
-    private static final int MOST = 4;
+    private static final List<SheetHead> HEADS = List.of(
+            new SheetHead("Innerduct", 34),
+            new SheetHead("By the records", 32),
+            new SheetHead("Outside found", 25),
+            new SheetHead("Color", 30),
+            new SheetHead("Uncut through A", 31),
+            new SheetHead("Uncut through B", 31));
     private static final double NAME_ROOM_MM = 30;
 
     private InnerductRows() {}
@@ -22,8 +29,8 @@ final class InnerductRows {
                 "Innerducts as found; one that runs uncut through a vault is ring-cut there before anything is pulled",
                 "innerducts",
                 HEADS,
-                duct.span().duct().contents().innerducts(),
-                MOST,
+                duct.work().hasPulls() ? List.of() : duct.span().duct().contents().innerducts(),
+                Integer.MAX_VALUE,
                 (page, innerduct) -> List.of(row(duct, page, innerduct)));
     }
 
@@ -37,15 +44,15 @@ final class InnerductRows {
                 SheetCell.of(SheetPart.blank(page.of(
                         FieldFact.INNERDUCT_DIAMETER, innerduct.id(), innerduct.outsideDiameterMm(), decimals))),
                 SheetCell.blank(page.of(FieldFact.INNERDUCT_COLOR, innerduct.id(), RecordedMarks.color(innerduct))),
-                uncut(page, innerduct, SpanEnd.A),
-                uncut(page, innerduct, SpanEnd.B));
+                SheetCell.of(SheetPart.blank(uncut(page, innerduct, SpanEnd.A))),
+                SheetCell.of(SheetPart.blank(uncut(page, innerduct, SpanEnd.B))));
     }
 
-    private static SheetCell uncut(SheetBlanks page, Innerduct innerduct, SpanEnd end) {
+    static SheetBlank uncut(SheetBlanks page, Innerduct innerduct, SpanEnd end) {
         Answer recorded = RecordedMarks.uncut(innerduct, end);
-        String words = recorded == Answer.UNKNOWN ? "" : DuctSheet.spaced(recorded);
-        return SheetCell.of(
-                SheetPart.words(words.isEmpty() ? "" : words + " by the records "),
-                SheetPart.blank(page.of(FieldFact.INNERDUCT_UNCUT, innerduct.id() + " " + end.key(), words)));
+        return page.of(
+                FieldFact.INNERDUCT_UNCUT,
+                innerduct.id() + " " + end.key(),
+                recorded == Answer.UNKNOWN ? "" : DuctSheet.spaced(recorded));
     }
 }

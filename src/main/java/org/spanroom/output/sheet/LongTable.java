@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 record LongTable<T>(
         String title,
         String style,
-        List<String> heads,
+        List<SheetHead> heads,
         List<T> items,
         int most,
         BiFunction<SheetBlanks, T, List<SheetRow>> rows) {
@@ -28,11 +28,13 @@ record LongTable<T>(
                 style,
                 heads,
                 rows(page, items.subList(0, kept())),
-                rest == 0 ? "" : "and " + rest + " more on the additional page");
+                rest == 0 ? "" : "and " + rest + " more on the additional page",
+                0);
     }
 
-    boolean isCut() {
-        return items.size() > most;
+    /** Returns the same table on a page that has room for so many items. */
+    LongTable<T> upTo(int number) {
+        return new LongTable<>(title, style, heads, items, number, rows);
     }
 
     /** Returns the rows that the page has no room for, as items that each keep together. */

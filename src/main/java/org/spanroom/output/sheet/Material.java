@@ -1,5 +1,6 @@
 package org.spanroom.output.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.spanroom.model.Counted;
@@ -16,6 +17,7 @@ import org.spanroom.model.fieldwork.FieldFact;
  * @param take one line
  */
 record Material(String bring, String take) {
+    private static final int MOST_SLEEVES = 6;
     private static final String NOTHING = "nothing is planned";
 
     static Material of(DuctSheet duct) {
@@ -60,7 +62,7 @@ record Material(String bring, String take) {
 
     private static List<SheetCell> found(DuctSheet duct, Effort effort, SheetBlanks page) {
         MaterialFlow flow = effort.material();
-        return List.of(
+        var cells = new ArrayList<>(List.of(
                 used("Sleeve used", page.of(FieldFact.SLEEVE_USED, "", flow.sleeveM(), 1)),
                 used("Lubricant", page.of(FieldFact.LUBRICANT_USED, "", flow.lubricantLiters(), 1)),
                 used("Innerduct out", page.of(FieldFact.INNERDUCT_MASS, "", flow.innerductKg(), 1)),
@@ -71,7 +73,18 @@ record Material(String bring, String take) {
                 used("Persons", page.of(FieldFact.CREW_PERSONS, "")),
                 used(
                         "Cost, " + duct.names().fit(duct.book().currency(), 14),
-                        page.of(FieldFact.COST, "", effort.recoveryMoney(), 0)));
+                        page.of(FieldFact.COST, "", effort.recoveryMoney(), 0))));
+        int sleeves = Math.min(MOST_SLEEVES, effort.quantities().sleeves());
+        if (sleeves > 0) {
+            var parts = new ArrayList<>(List.of(SheetPart.words("Cells of sleeve ")));
+            for (int sleeve = 1; sleeve <= sleeves; sleeve++) {
+                parts.add(SheetPart.words(sleeve + ": "));
+                parts.add(SheetPart.blank(page.of(FieldFact.SLEEVE_CELLS, "sleeve " + sleeve)));
+                parts.add(SheetPart.words(" "));
+            }
+            cells.add(new SheetCell(parts, "", 1));
+        }
+        return cells;
     }
 
     private static SheetCell used(String label, SheetBlank blank) {

@@ -14,21 +14,27 @@ import org.spanroom.model.pull.InnerductPull;
 
 /** The innerducts in the order of pulling: what each is, which end pulls and which holds, what is expected, when to stop, what was found. */
 final class PullRows {
-    private static final List<String> HEADS = List.of("", "Innerduct, its cables", "Force", "Expected", "STOP above", "Found");
-    private static final int MOST = 4;
-    private static final double NAME_ROOM_MM = 40;
-    private static final double CABLES_ROOM_MM = 56;
+    private static final List<SheetHead> HEADS = List.of(
+            new SheetHead("", 6),
+            new SheetHead("Innerduct, its cables", 50),
+            new SheetHead("Force", 17),
+            new SheetHead("Expected", 47),
+            new SheetHead("STOP above", 32),
+            new SheetHead("Found (planned)", 31));
+    private static final double NAME_ROOM_MM = 28;
+    private static final double CABLES_ROOM_MM = 48;
 
     private PullRows() {}
 
     static LongTable<InnerductPull> of(DuctSheet duct) {
         return new LongTable<>(
                 "Order of pulls: out at " + duct.pullingEnd() + ", cables held at "
-                        + duct.pullingEnd().opposite(),
+                        + duct.pullingEnd().opposite()
+                        + ". An innerduct that runs uncut through a vault is ring-cut there first.",
                 "pulls",
                 HEADS,
                 duct.pulls(),
-                MOST,
+                Integer.MAX_VALUE,
                 (page, pull) -> rows(duct, page, pull));
     }
 
@@ -51,27 +57,37 @@ final class PullRows {
                         SheetCell.words("pull at " + out),
                         SheetCell.words(range(duct, forces.lubricated().pullN(), forces.bad().pullN())),
                         SheetCell.strong(duct.units().both(stopPullN, 0, "N")),
-                        SheetCell.of(
-                                SheetPart.blank(page.of(FieldFact.PULL_FORCE, innerduct.id(), plannedPullN, 0)))),
+                        found(page.of(FieldFact.PULL_FORCE, innerduct.id(), plannedPullN, 0))),
                 SheetRow.of(
                         SheetCell.words(""),
                         SheetCell.words(duct.names().fit(cables(innerduct), CABLES_ROOM_MM)),
                         SheetCell.words("hold at " + out.opposite()),
                         SheetCell.words(range(duct, forces.lubricated().holdN(), forces.bad().holdN())),
                         SheetCell.strong(isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
-                        SheetCell.of(
-                                SheetPart.blank(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0)))),
-                SheetRow.of(
-                        SheetCell.words(""),
-                        SheetCell.of(
-                                        SheetPart.words("Out: "),
-                                        SheetPart.blank(page.of(FieldFact.INNERDUCT_OUT, innerduct.id(), "yes")),
-                                        SheetPart.words(" at "),
-                                        SheetPart.blank(page.of(FieldFact.PULLED_FROM, innerduct.id(), out.key())),
-                                        SheetPart.words(" Stalled with "),
-                                        SheetPart.blank(page.of(FieldFact.STALLED_AT, innerduct.id())),
-                                        SheetPart.words(" out"))
-                                .styled("over")));
+                        found(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0))),
+                SheetRow.of(SheetCell.words(""), asFound(duct, page, innerduct).over(HEADS.size() - 1)));
+    }
+
+    private static SheetCell asFound(DuctSheet duct, SheetBlanks page, Innerduct innerduct) {
+        return SheetCell.of(
+                SheetPart.words("Out "),
+                SheetPart.blank(page.of(FieldFact.INNERDUCT_OUT, innerduct.id(), "yes")),
+                SheetPart.words("at "),
+                SheetPart.blank(page.of(
+                        FieldFact.PULLED_FROM, innerduct.id(), duct.pullingEnd().key())),
+                SheetPart.words("Stalled with "),
+                SheetPart.blank(page.of(FieldFact.STALLED_AT, innerduct.id())),
+                SheetPart.words(" out. Uncut at A "),
+                SheetPart.blank(InnerductRows.uncut(page, innerduct, SpanEnd.A)),
+                SheetPart.words("B "),
+                SheetPart.blank(InnerductRows.uncut(page, innerduct, SpanEnd.B)),
+                SheetPart.words("Color "),
+                SheetPart.blank(page.of(FieldFact.INNERDUCT_COLOR, innerduct.id(), RecordedMarks.color(innerduct))));
+    }
+
+    /** The largest force on the gauge, beside the one that is planned. */
+    private static SheetCell found(SheetBlank blank) {
+        return SheetCell.of(SheetPart.words("(" + blank.planned() + ") "), SheetPart.blank(blank));
     }
 
     private static String range(DuctSheet duct, double lowN, double highN) {

@@ -91,20 +91,18 @@ final class SectionComposer {
     private List<String> coverLines() {
         return List.of(
                 fitted("Vaults " + section.vaultA().vault().id() + " and " + section.vaultB().vault().id()
-                        + "; ducts: " + section.ducts().size()),
-                runWords());
+                        + "; ducts: " + section.ducts().size()));
     }
 
     private List<String> ductLines(DuctSheet duct) {
         return List.of(
-                fitted("Span " + duct.span().id() + ", " + duct.words("length_m") + ", " + duct.words("standing")),
+                fitted("Span " + duct.span().id() + ", " + duct.units().both(duct.span().lengthM(), 1, "m") + ", " + duct.words("standing")),
                 fitted("A: vault " + duct.span().from().id() + "; B: vault " + duct.span().to().id() + "; section "
-                        + section.id()),
-                runWords());
+                        + section.id()));
     }
 
     private String runWords() {
-        return "Run " + book.runCode() + " of " + book.day() + ", version " + book.version();
+        return "run " + book.runCode() + " of " + book.day() + ", version " + book.version();
     }
 
     private static String fitted(String line) {
@@ -114,7 +112,7 @@ final class SectionComposer {
     private SheetPage page(Draft draft, int number) {
         var code = new SheetCode(book.runCode(), Text.clean(section.id()), draft.spanId(), number);
         var lines = new ArrayList<>(List.of("Section " + section.number() + " of " + book.sections() + ", page " + number
-                + " of " + drafts.size()));
+                + " of " + drafts.size() + "; " + runWords()));
         lines.addAll(draft.lines());
         return new SheetPage(
                 code,

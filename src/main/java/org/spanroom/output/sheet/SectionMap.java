@@ -148,6 +148,13 @@ final class SectionMap {
     private void name(LabelPlacing labels, double[] at, String name) {
         String words = Svg.fitted(name, LABEL_PX, LONGEST_NAME_PX);
         Box box = labels.place(at, Svg.widthPx(words, LABEL_PX) + 4, LABEL_PX + 4);
+        svg.area(
+                List.of(
+                        new double[] {box.leftPx(), box.topPx()},
+                        new double[] {box.rightPx(), box.topPx()},
+                        new double[] {box.rightPx(), box.bottomPx()},
+                        new double[] {box.leftPx(), box.bottomPx()}),
+                "#ffffff");
         svg.label((box.leftPx() + box.rightPx()) / 2, box.bottomPx() - 4, "middle", LABEL_PX, words);
     }
 

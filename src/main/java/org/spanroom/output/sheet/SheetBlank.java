@@ -1,7 +1,6 @@
 package org.spanroom.output.sheet;
 
 import java.util.List;
-import java.util.Optional;
 import org.spanroom.model.fieldwork.CloseoutRow;
 import org.spanroom.model.fieldwork.FactKind;
 import org.spanroom.model.fieldwork.FactSubject;
@@ -20,6 +19,11 @@ import org.spanroom.output.table.Text;
  * @param unit in which the crew writes
  */
 public record SheetBlank(FieldFact fact, String subjectId, String item, String planned, FactUnit unit) {
+    private static final double SIZE_PT = 9;
+    private static final double SHORT_MM = 13;
+    private static final double LONG_MM = 24;
+    private static final double TICK_MM = 3.6;
+
     public SheetBlank {
         subjectId = Text.clean(subjectId);
         item = Text.clean(item);
@@ -65,25 +69,44 @@ public record SheetBlank(FieldFact fact, String subjectId, String item, String p
         return ExplanationReading.printable(item);
     }
 
+    /**
+     * A word to tick.
+     *
+     * @param planned whether it is what the records or the plan say
+     */
+    public record Choice(String word, boolean planned) {}
+
     /** Returns the words to tick; none where something is written. */
-    public List<String> choices() {
-        if (fact.kind() == FactKind.ANSWER) {
-            return List.of("yes", "no");
-        }
-        return fact.words().stream().map(word -> word.replace('_', ' ')).toList();
+    public List<Choice> choices() {
+        List<String> words = fact.kind() == FactKind.ANSWER ? List.of("yes", "no") : fact.words();
+        return words.stream()
+                .map(word -> new Choice(word.replace('_', ' '), word.equals(planned)))
+                .toList();
     }
 
     /** Returns how wide the place is drawn, as a class of the page's styles. */
     public String room() {
+        if (fact == FieldFact.INNERDUCT_COLOR) {
+            return "short";
+        }
         return switch (fact.kind()) {
             case TEXT, DAY -> "long";
             default -> "short";
         };
     }
 
-    /** Returns what stands before a place to write; empty for one to tick. */
-    public Optional<String> line() {
-        return choices().isEmpty() ? Optional.of("") : Optional.empty();
+    /** Returns whether something is written, not ticked. */
+    public boolean written() {
+        return choices().isEmpty();
+    }
+
+    /** Returns how wide it is drawn in a line, at most. */
+    double widthMm() {
+        double ticksMm = choices().stream()
+                .mapToDouble(choice -> TICK_MM + SheetFont.BOLD.widthMm(choice.word() + " ", SIZE_PT))
+                .sum();
+        double lineMm = !written() ? 0 : room().equals("long") ? LONG_MM : SHORT_MM;
+        return ticksMm + lineMm + SheetFont.REGULAR.widthMm(unitWords(), SIZE_PT) + 1;
     }
 
     public String unitWords() {

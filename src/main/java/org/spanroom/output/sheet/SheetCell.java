@@ -6,14 +6,15 @@ import java.util.List;
  * Words and blanks one after another: a cell of a table, or a line.
  *
  * @param style a class of the page's styles, or empty
+ * @param columns over how many columns it goes
  */
-public record SheetCell(List<SheetPart> parts, String style) {
+public record SheetCell(List<SheetPart> parts, String style, int columns) {
     public SheetCell {
         parts = List.copyOf(parts);
     }
 
     static SheetCell of(SheetPart... parts) {
-        return new SheetCell(List.of(parts), "");
+        return new SheetCell(List.of(parts), "", 1);
     }
 
     static SheetCell words(String text) {
@@ -35,6 +36,15 @@ public record SheetCell(List<SheetPart> parts, String style) {
     }
 
     SheetCell styled(String other) {
-        return new SheetCell(parts, other);
+        return new SheetCell(parts, other, columns);
+    }
+
+    /** Returns how wide it is in one line. */
+    double widthMm() {
+        return parts.stream().mapToDouble(SheetPart::widthMm).sum();
+    }
+
+    SheetCell over(int number) {
+        return new SheetCell(parts, style, number);
     }
 }

@@ -68,6 +68,23 @@ enum SheetFont {
         }
     }
 
+    /** Returns how many lines words take in a column, broken at blanks. */
+    int lines(String words, double sizePt, double columnMm) {
+        double blankMm = widthMm(" ", sizePt);
+        int lines = 1;
+        double usedMm = 0;
+        for (String word : words.split(" ", -1)) {
+            double wordMm = widthMm(word, sizePt);
+            if (usedMm > 0 && usedMm + blankMm + wordMm > columnMm) {
+                lines++;
+                usedMm = wordMm;
+            } else {
+                usedMm += (usedMm > 0 ? blankMm : 0) + wordMm;
+            }
+        }
+        return lines;
+    }
+
     /** Returns the words, cut and marked as such if they are wider than the room. */
     String fitted(String words, double sizePt, double roomMm) {
         if (widthMm(words, sizePt) <= roomMm) {

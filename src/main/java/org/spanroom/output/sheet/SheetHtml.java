@@ -36,6 +36,7 @@ final class SheetHtml {
         model.put("paper", book.paper().key());
         model.put("size", String.format(
                 Locale.ROOT, "%.1fmm %.1fmm", book.paper().widthMm(), book.paper().heightMm()));
+        model.put("height", String.format(Locale.ROOT, "%.1fmm", PageBudget.heightMm(book.paper())));
         var out = new StringWriter();
         head.execute(out, model);
         return out.toString();

@@ -17,17 +17,20 @@ import org.spanroom.output.explain.StopRules;
  * When work stops: limits that are never exceeded, which are not calculated forces, and beside them what is expected, which is.
  *
  * @param limits what, its limit, and what is expected
+ * @param expected what the calculated range means
  * @param rules when to stop, one sentence each
  * @param watch who watches the light level and whom to call
  */
-record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
+record StopBox(SheetTable limits, String expected, List<String> rules, List<SheetCell> watch) {
     /** The item of the contact that watches the light level; another is called. */
     static final String LIGHT_WATCH = "light level watch";
 
     static final String ALARM = "stall or alarm";
 
-    private static final List<String> HEADS =
-            List.of("Limit", "Never exceed", "Expected here (calculated, from lubricated to bad friction)");
+    private static final List<SheetHead> HEADS = List.of(
+            new SheetHead("Limit", 42),
+            new SheetHead("Never exceed", 66.5),
+            new SheetHead("Expected here, calculated", 68));
     private static final int MOST_CABLES = 4;
     private static final double CABLE_ROOM_MM = 28;
 
@@ -44,6 +47,7 @@ record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
         }
         return new StopBox(
                 SheetTable.whole("", "limits", HEADS, rows),
+                duct.work().hasPulls() ? meaning(duct) : "",
                 StopRules.of(duct.work().explained(), duct.book().units()),
                 List.of(
                         SheetCell.of(
@@ -53,12 +57,19 @@ record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
                                 SheetPart.blank(page.of(FieldFact.CONTACT, ALARM)))));
     }
 
+    /** Returns how many of the rows of limits take two lines. */
+    int longRows() {
+        return (int) limits.rows().stream()
+                .filter(row -> row.cells().get(1).widthMm() > HEADS.get(1).roomMm())
+                .count();
+    }
+
     /** How far the owner lets each live cable move, which no calculation says. */
     static LongTable<Cable> movements(DuctSheet duct) {
         return new LongTable<>(
                 "Movement of a live cable that the owner allows",
                 "movements",
-                List.of("Cable", "Allowed"),
+                List.of(new SheetHead("Cable", 60), new SheetHead("Allowed", 60)),
                 duct.liveCables(),
                 MOST_CABLES,
                 (page, cable) -> List.of(SheetRow.of(
@@ -76,7 +87,7 @@ record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
         double machineN = duct.limits().machinePullN();
         String why = machineN < strengthN
                 ? "the machine"
-                : "innerduct " + duct.names().fit(weakest.innerduct().id(), 26);
+                : duct.names().fit(weakest.innerduct().id(), 26);
         return row(
                 "Pull on any innerduct",
                 duct.units().both(Math.min(strengthN, machineN), 0, "N"),
@@ -100,12 +111,20 @@ record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
         Optional<String> tightest = duct.work().explained().assessment().bends().list().stream()
                 .map(bend -> bend.radiusM())
                 .min(Comparator.naturalOrder())
-                .map(radiusM -> "tightest bend of the duct " + duct.units().both(radiusM, 2, "m"));
+                .map(radiusM -> "tightest bend here " + duct.units().both(radiusM, 1, "m"));
         return row(
                 "Bend of a cable under load",
                 "not below " + duct.units().both(duct.limits().cableRadiusM(widestMm), 2, "m"),
                 "",
                 tightest.orElse("no bend in the duct"));
+    }
+
+    private static String meaning(DuctSheet duct) {
+        double breakawayRatio = duct.work().explained().pulling().breakawayRatio();
+        String first = breakawayRatio == 1
+                ? "."
+                : String.format(Locale.ROOT, "; the first pull can be %.1f times as much.", breakawayRatio);
+        return "Expected: from lubricated to bad friction, uncertain by a factor of two" + first;
     }
 
     private static String expected(DuctSheet duct, ToDoubleFunction<PullForces> force) {
@@ -119,11 +138,7 @@ record StopBox(SheetTable limits, List<String> rules, List<SheetCell> watch) {
                         pull.from(duct.pullingEnd()).forces(Friction.BAD)))
                 .max()
                 .orElse(0);
-        double breakawayRatio = duct.work().explained().pulling().breakawayRatio();
-        String first = breakawayRatio == 1
-                ? ""
-                : String.format(Locale.ROOT, "; the first pull up to %.1f times", breakawayRatio);
-        return duct.units().bothRange(lowN, highN, 0, "N") + first;
+        return duct.units().bothRange(lowN, highN, 0, "N");
     }
 
     private static SheetRow row(String what, String limit, String why, String expected) {

@@ -3,7 +3,9 @@ package org.spanroom.output.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultUse;
@@ -14,8 +16,12 @@ import org.spanroom.model.network.VaultUse;
  * @param task what is done there
  */
 public record VaultCard(String end, String name, String task, List<String> lines) {
+    /** Facts for those who plan the entry, for which the card has no room. */
+    private static final Set<FieldFact> ON_COVER_ONLY = Set.of(
+            FieldFact.VAULT_LENGTH, FieldFact.VAULT_WIDTH, FieldFact.VAULT_HEIGHT, FieldFact.VAULT_INSPECTED);
+
     private static final double NAME_ROOM_MM = 50;
-    private static final double FACT_ROOM_MM = 30;
+    private static final double FACT_ROOM_MM = 34;
 
     static VaultCard of(DuctSheet duct, SpanEnd end) {
         Vault vault = end.vaultOf(duct.span());
@@ -23,24 +29,29 @@ public record VaultCard(String end, String name, String task, List<String> lines
                 ? duct.section().vaultA()
                 : duct.section().vaultB();
         var words = new VaultWords(use, duct.units());
-        String facts = words.facts().stream()
-                .filter(fact -> !fact.recorded().equals(VaultWords.NOT_RECORDED))
-                .map(fact -> fact.label() + " " + duct.names().fit(fact.recorded(), FACT_ROOM_MM))
-                .collect(Collectors.joining("; "));
-        String missing = words.facts().stream()
-                .filter(fact -> fact.recorded().equals(VaultWords.NOT_RECORDED))
-                .map(VaultWords.Fact::label)
-                .map(label -> label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1))
-                .collect(Collectors.joining(", "));
+        List<VaultWords.Fact> facts = words.facts().stream()
+                .filter(fact -> !ON_COVER_ONLY.contains(fact.fact()))
+                .toList();
         var lines = new ArrayList<String>();
-        if (!facts.isEmpty()) {
-            lines.add(facts + ".");
-        }
-        if (!missing.isEmpty()) {
-            lines.add("Not recorded: " + missing + ".");
-        }
+        lines.add(facts.stream()
+                .filter(VaultCard::isRecorded)
+                .map(fact -> small(fact.label()) + " " + duct.names().fit(fact.recorded(), FACT_ROOM_MM))
+                .collect(Collectors.joining("; ", "Recorded: ", ".")));
+        lines.add(facts.stream()
+                .filter(fact -> !isRecorded(fact))
+                .map(fact -> small(fact.label()))
+                .collect(Collectors.joining(", ", "Not recorded: ", ".")));
+        lines.removeIf(line -> line.endsWith(": ."));
         lines.addAll(words.preparations());
         return new VaultCard(end.name(), duct.names().fitBold(vault.id(), NAME_ROOM_MM, 10), task(duct, end), lines);
+    }
+
+    private static boolean isRecorded(VaultWords.Fact fact) {
+        return !fact.recorded().equals(VaultWords.NOT_RECORDED);
+    }
+
+    private static String small(String label) {
+        return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
     }
 
     private static String task(DuctSheet duct, SpanEnd end) {

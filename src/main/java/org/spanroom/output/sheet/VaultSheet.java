@@ -17,18 +17,24 @@ public record VaultSheet(
     private static final double NAME_ROOM_MM = 60;
     private static final double FACT_ROOM_MM = 33;
     private static final double DUCT_ROOM_MM = 24;
-    private static final int MOST_TESTS = 6;
 
-    private static final List<String> FACT_HEADS = List.of("Fact", "By the records", "Found");
-    private static final List<String> AIR_HEADS = List.of("Air test", "O2 %", "LFL %", "Toxic");
+    private static final List<SheetHead> FACT_HEADS = List.of(
+            new SheetHead("Fact", 30),
+            new SheetHead("By the records", 36),
+            new SheetHead("Found", 23));
+    private static final List<SheetHead> AIR_HEADS = List.of(
+            new SheetHead("Air test", 33),
+            new SheetHead("O2", 18),
+            new SheetHead("LFL", 18),
+            new SheetHead("Toxic", 20));
 
-    static VaultSheet of(String end, VaultWords words, List<DuctWork> ducts, SheetNames names, SheetBlanks page) {
+    static VaultSheet of(String end, VaultWords words, LongTable<String> air, double rowMm, SheetNames names, SheetBlanks page) {
         return new VaultSheet(
                 end,
                 names.fitBold(words.vault().id(), NAME_ROOM_MM, 10),
-                facts(words, names, page),
+                facts(words, names, page).rowsOf(rowMm),
                 words.preparations(),
-                air(words, ducts, names).first(page),
+                air.first(page).rowsOf(rowMm),
                 log(words, page));
     }
 
@@ -39,7 +45,7 @@ public record VaultSheet(
             rows.add(SheetRow.of(
                     SheetCell.words(fact.label()),
                     SheetCell.words(names.fit(fact.recorded(), FACT_ROOM_MM)),
-                    SheetCell.of(SheetPart.blank(found))));
+                    found.room().equals("long") ? SheetCell.blank(found) : SheetCell.of(SheetPart.blank(found))));
         }
         return SheetTable.whole("", "facts", FACT_HEADS, rows);
     }
@@ -62,7 +68,7 @@ public record VaultSheet(
                 "air",
                 AIR_HEADS,
                 occasions.stream().distinct().toList(),
-                MOST_TESTS,
+                Integer.MAX_VALUE,
                 (page, occasion) -> List.of(SheetRow.of(
                         SheetCell.words(names.fit(occasion, DUCT_ROOM_MM)),
                         SheetCell.blank(page.ofVault(vaultId, FieldFact.OXYGEN, occasion, "")),
@@ -70,7 +76,7 @@ public record VaultSheet(
                         SheetCell.blank(page.ofVault(vaultId, FieldFact.TOXIC, occasion, "")))));
     }
 
-    private static List<SheetCell> log(VaultWords words, SheetBlanks page) {
+    static List<SheetCell> log(VaultWords words, SheetBlanks page) {
         String vaultId = words.vault().id();
         var cells = new ArrayList<SheetCell>();
         if (words.needs().entered() != Answer.NO) {

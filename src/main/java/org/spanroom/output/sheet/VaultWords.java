@@ -113,12 +113,12 @@ final class VaultWords {
         if (needs.entered() == Answer.NO) {
             lines.add("Crews work from the surface: not entered, by its kind.");
         } else {
-            lines.add("Purge before entry: " + purge() + " Forced air while occupied: " + forcedAir() + ".");
-            lines.add("Test the air: " + tests() + "; retest at the latest every "
+            lines.add("Purge before entry " + purge() + " Forced air in use: " + forcedAir() + ".");
+            lines.add("Test the air " + tests() + "; retest within "
                     + RoundNumbers.plain(needs.airRetestHours().orElse(0)) + " h.");
         }
         lines.add("Confined space entry: " + words(needs.entered()) + ". Lane closure: " + words(needs.inRoadway())
-                + ". Pumping and discharge permit: " + words(needs.pumped()) + ".");
+                + ". Water discharge permit: " + words(needs.pumped()) + ".");
         return lines;
     }
 
@@ -132,7 +132,7 @@ final class VaultWords {
     private String purge() {
         String minutes = plannedPurgeMinutes();
         return minutes.isEmpty()
-                ? "time unknown, since its volume is " + NOT_RECORDED + "."
+                ? "for a time that its volume decides, which is " + NOT_RECORDED + "."
                 : "at least " + minutes + " min.";
     }
 
@@ -152,7 +152,7 @@ final class VaultWords {
         return switch (test) {
             case BEFORE_ENTRY -> "before entry at each corner";
             case AFTER_PUMPING -> "after pumping";
-            case EACH_DUCT_MOUTH -> "at each duct mouth when its plug comes out";
+            case EACH_DUCT_MOUTH -> "at each duct mouth as its plug comes out";
             case CONTINUOUSLY -> "continuously";
         };
     }
