@@ -2,6 +2,7 @@ package org.spanroom.input;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -16,6 +17,7 @@ import org.spanroom.config.ConfigReader;
 import org.spanroom.finding.Finding;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
+import org.spanroom.finding.InputException;
 import org.spanroom.input.layer.SourceGeometry;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
@@ -193,6 +195,21 @@ class EndFactsInputTest {
         assertEquals("", second.color());
         assertEquals(Answer.UNKNOWN, second.uncutAtA());
         assertEquals(List.of(), findings.all());
+    }
+
+    /** Columns of an owner's own that are called almost so are left, as they were before; a misspelled one of ours is not. */
+    @Test
+    void columnsCalledAlmostLikeThemAreLeft() throws IOException {
+        Contents contents = contents("""
+                duct,item,kind,outside_diameter,sdr,colour,tag_no,tags
+                D1,I1,innerduct,1.66,11,red,7,8
+                """);
+
+        assertEquals("", contents.innerducts().get(0).color());
+        assertTrue(findings.all().stream().allMatch(finding -> finding.code() == FindingCode.LAYER_ISSUE));
+        assertThrows(
+                InputException.class,
+                () -> contents("duct,item,kind,outside_diameter,sdr,continous_at_a\nD1,I1,innerduct,1.66,11,yes\n"));
     }
 
     @Test
