@@ -83,6 +83,11 @@ final class CableList {
         laid.set(place, new Laid(laid.get(place).cable(), home, Basis.KNOWN));
     }
 
+    /** Leaves open where the loose cables are. */
+    void openLoose() {
+        laid.replaceAll(one -> one.home().equals(LOOSE) ? new Laid(one.cable(), LOOSE, Basis.OPEN) : one);
+    }
+
     /** Takes the cables out of an innerduct that is not there. */
     void vacate(String home, Basis basis) {
         laid.replaceAll(one -> one.home().equals(home) && one.basis() == Basis.KNOWN

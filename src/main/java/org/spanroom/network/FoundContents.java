@@ -67,6 +67,9 @@ final class FoundContents {
                     "nothing is recorded of the duct's contents; they stay unknown until innerducts_found and cables_found are both reported");
             return context.duct().contents();
         }
+        if (isByCounts(context.duct().contents())) {
+            laid.openLoose();
+        }
         pipes.findItems();
         cables.findItems();
         boolean counted = pipes.count();
@@ -91,6 +94,17 @@ final class FoundContents {
                         .toList(),
                 laid.in(CableList.LOOSE),
                 true);
+    }
+
+    /** Whether contents are as counts give them: one cable in each innerduct, in order, the others loose for want of innerducts. */
+    private static boolean isByCounts(Contents contents) {
+        int cables = contents.cables().size();
+        for (int i = 0; i < contents.innerducts().size(); i++) {
+            if (contents.innerducts().get(i).cables().size() != (i < cables ? 1 : 0)) {
+                return false;
+            }
+        }
+        return contents.sleeves().isEmpty();
     }
 
     private void placeSleeves() {
