@@ -1,10 +1,12 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.finding.UsageException;
 import org.spanroom.pipeline.CloseoutRun;
 import org.spanroom.pipeline.CloseoutRun.CloseoutSummary;
 import picocli.CommandLine.Command;
@@ -38,9 +40,9 @@ import picocli.CommandLine.Parameters;
         footerHeading = SpanroomCommand.EXAMPLES_HEADING,
         footer = {
             "  spanroom closeout sample-gis/closeout.csv --run output/demo \\",
-            "      --field-book output/field_book.csv --check",
+            "      --field-book output/field_book.csv --entered 2027-02-14 --check",
             "  spanroom closeout sample-gis/closeout.csv --run output/demo \\",
-            "      --field-book output/field_book.csv"
+            "      --field-book output/field_book.csv --entered 2027-02-14"
         })
 final class CloseoutCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "The close-out file, as CSV.")
@@ -72,6 +74,13 @@ final class CloseoutCommand implements Callable<Integer> {
     boolean check;
 
     @Option(
+            names = "--entered",
+            paramLabel = "DAY",
+            description = "Day of entering, e.g. 2027-03-31. By default today. Facts of later days are refused.")
+    @Nullable
+    String entered;
+
+    @Option(
             names = "--json",
             description = "Print the summary as one JSON object and nothing else; progress is on standard error.")
     boolean json;
@@ -85,7 +94,7 @@ final class CloseoutCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         var request = new CloseoutRun.Request(
-                file, run, Optional.ofNullable(fieldBook), partial, check, LocalDate.now());
+                file, run, Optional.ofNullable(fieldBook), partial, check, day());
         CloseoutSummary summary = new CloseoutRun(request, console.progress()).run();
         if (json) {
             console.answer(CloseoutReport.json(summary));
@@ -98,5 +107,13 @@ final class CloseoutCommand implements Callable<Integer> {
             return ExitCode.OK;
         }
         return summary.applied() ? ExitCode.FINDINGS : ExitCode.INPUT;
+    }
+
+    private LocalDate day() {
+        try {
+            return entered == null ? LocalDate.now() : LocalDate.parse(entered);
+        } catch (DateTimeException e) {
+            throw new UsageException("--entered must be a day such as 2027-03-31, was '" + entered + "'", e);
+        }
     }
 }

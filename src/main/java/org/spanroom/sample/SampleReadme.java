@@ -134,6 +134,7 @@ final class SampleReadme {
                 | `oldtown.geojson`, `oldtown_vaults.geojson` | | a separate town, with other fields, that does not record the contents of its ducts: see `src/site/markdown/little-recorded.md` |
                 | `connections.csv` | 9 | connections that are wanted, for `connect`: see `src/site/markdown/connections.md` |
                 | `program.yaml` | | the annual program that they are part of, for `program`: see `src/site/markdown/program.md` |
+                | `closeout.csv` | | what the crews report of its first weeks, for `closeout`: see `src/site/markdown/crew.md` |
                 """ : all;
     }
 

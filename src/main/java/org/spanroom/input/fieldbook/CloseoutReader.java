@@ -97,6 +97,10 @@ public final class CloseoutReader {
             }
             Optional<FieldEntry> entry =
                     row.isGood() ? entry(row, scope.firstNumber() + entries.size()) : Optional.empty();
+            if (entry.isPresent() && row.isGood() && repeats.isOnAnotherSheet(entry.get())) {
+                repeated++;
+                continue;
+            }
             boolean repeats = entry.isPresent() && row.isGood() && isRepeated(row, entry.get());
             repeated += repeats ? 1 : 0;
             if (row.isGood()) {

@@ -3,6 +3,7 @@ package org.spanroom.input.fieldbook;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.spanroom.model.fieldwork.FactSubject;
 import org.spanroom.model.fieldwork.FactValue;
 import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.fieldwork.FieldEntry;
@@ -31,6 +32,16 @@ final class CloseoutRepeats {
         return before == null
                 ? Optional.empty()
                 : Optional.of(new RowProblem(line, "", "it says the same as line " + before, "Remove one of them."));
+    }
+
+    /**
+     * Returns whether an earlier row says the same of a vault: one that several sections share has a place to write on each of their cover
+     * pages, and it is entered once.
+     */
+    boolean isOnAnotherSheet(FieldEntry entry) {
+        return entry.fact().subject() == FactSubject.VAULT
+                && entry.supersedes().isEmpty()
+                && lines.containsKey(key(entry));
     }
 
     /** One fact is one fact, whichever run's sheet it was written on. */

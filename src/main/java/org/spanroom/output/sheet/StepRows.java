@@ -54,7 +54,7 @@ final class StepRows {
     private static String words(EffortStep step) {
         return switch (step) {
             case TRAFFIC_CONTROL -> "traffic control at both vaults";
-            case BRIEFING -> "talk before work";
+            case BRIEFING -> "safety briefing";
             case OPENING -> "open the vaults";
             case PUMPING -> "pump out water";
             case VENTILATING -> "ventilate";
