@@ -96,7 +96,7 @@ final class FoundContents {
                 true);
     }
 
-    /** Whether contents are as counts give them: one cable in each innerduct, in order, the others loose for want of innerducts. */
+    /** Whether contents are as counts give them: one cable in each innerduct, in order, the others loose because no innerduct is left for them. */
     private static boolean isByCounts(Contents contents) {
         int cables = contents.cables().size();
         for (int i = 0; i < contents.innerducts().size(); i++) {

@@ -53,6 +53,10 @@ record FactNumber(double inUnit, Optional<FactUnit> unit) {
     /** Reads a text; empty if it is no number, or one that could mean two things. */
     static Optional<FactNumber> parse(String text) {
         String wanted = text.strip().toLowerCase(Locale.ROOT);
+        Optional<Double> alone = bare(wanted);
+        if (alone.isPresent()) {
+            return alone.map(number -> new FactNumber(number, Optional.empty()));
+        }
         for (String spelling : LONGEST_FIRST) {
             if (wanted.endsWith(spelling)) {
                 Optional<FactNumber> number = bare(wanted.substring(0, wanted.length() - spelling.length()))
@@ -62,7 +66,7 @@ record FactNumber(double inUnit, Optional<FactUnit> unit) {
                 }
             }
         }
-        return bare(wanted).map(number -> new FactNumber(number, Optional.empty()));
+        return Optional.empty();
     }
 
     /** Returns the number in another unit where it has none of its own. */

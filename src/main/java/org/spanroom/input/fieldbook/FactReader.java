@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.spanroom.config.NearestWord;
 import org.spanroom.config.PlausibleRanges;
@@ -25,6 +26,11 @@ final class FactReader {
     private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
     private static final List<String> YES = List.of("yes", "y", "true", "1", "x");
     private static final List<String> NO = List.of("no", "n", "false", "0");
+
+    private static final List<String> STEPS =
+            Arrays.stream(EffortStep.values()).map(EffortStep::key).toList();
+
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[ -]+");
 
     private final FactRanges ranges;
 
@@ -116,14 +122,12 @@ final class FactReader {
     }
 
     private static String step(Row row, String item) {
-        List<String> steps =
-                Arrays.stream(EffortStep.values()).map(EffortStep::key).toList();
         String word = word(item);
-        if (!steps.contains(word)) {
+        if (!STEPS.contains(word)) {
             row.reject(
                     "item",
                     item.isEmpty() ? "no step is named" : "'" + item + "' is no step of the work",
-                    item.isEmpty() ? "The steps are " + String.join(", ", steps) + "." : meant(word, steps));
+                    item.isEmpty() ? "The steps are " + String.join(", ", STEPS) + "." : meant(word, STEPS));
         }
         return word;
     }
@@ -313,6 +317,6 @@ final class FactReader {
     }
 
     private static String word(String text) {
-        return text.strip().toLowerCase(Locale.ROOT).replaceAll("[ -]+", "_");
+        return BETWEEN_WORDS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.RowProblem;
 import org.spanroom.model.fieldwork.SafeCell;
@@ -19,6 +20,8 @@ final class FactRow {
 
     /** A line of a note with so many separators is a row that an unclosed quote has swallowed. */
     private static final int ROW_SEPARATORS = 5;
+
+    private static final Pattern UNPLAIN = Pattern.compile("[\\p{Cntrl}\\s]{2,}|[\\p{Cntrl}&&[^ ]]");
 
     private final long lastLine;
     private final List<String> cells;
@@ -58,7 +61,7 @@ final class FactRow {
 
     /** Line breaks and other control characters become blanks, of which one is as good as several. */
     private static String plain(String text) {
-        return text.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+        return UNPLAIN.matcher(text).find() ? UNPLAIN.matcher(text).replaceAll(" ").strip() : text.strip();
     }
 
     /** Of a quote that goes on to the end of the file, the last line break ends the file. */
