@@ -11,6 +11,7 @@ import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SpanName;
 import org.spanroom.model.rank.LearnedChances;
+import org.spanroom.output.table.Text;
 
 /** What opened ducts of a run say of the others, found from its inputs before any route is cut. */
 final class LearnedOfRun {
@@ -27,10 +28,12 @@ final class LearnedOfRun {
         return LearnedContents.of(book, recorded, config.uncertainty(), config.scenarios());
     }
 
-    /** Finds ducts as the inputs have them by the names of spans; of a duct in several pieces the first. */
+    /** Finds ducts as the inputs have them by the names of spans, as data or results have these; of a duct in several pieces the first. */
     private static Function<String, Optional<Duct>> recorded(InputData inputs) {
         Map<String, Duct> ducts = new HashMap<>();
-        inputs.routes().forEach(route -> ducts.putIfAbsent(route.duct().id(), route.duct()));
-        return spanId -> SpanName.parse(spanId).flatMap(name -> Optional.ofNullable(ducts.get(name.ductId())));
+        inputs.routes()
+                .forEach(route -> ducts.putIfAbsent(Text.clean(route.duct().id()), route.duct()));
+        return spanId ->
+                SpanName.parse(spanId).flatMap(name -> Optional.ofNullable(ducts.get(Text.clean(name.ductId()))));
     }
 }
