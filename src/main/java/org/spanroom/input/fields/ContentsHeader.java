@@ -43,7 +43,7 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
 
     private static final List<String> NEEDED = List.of("duct", "kind");
 
-    /** Nothing is assumed where these are left out, and an owner's own column may well be called almost so: tag_no, colour. */
+    /** Nothing is assumed where these are left out, and an owner's own column may well be called almost so: tag_no, colors. */
     private static final Set<String> NEVER_MISSED = Set.of("color", "tag");
 
     /** Spelled almost as one of ours, and something else. */
