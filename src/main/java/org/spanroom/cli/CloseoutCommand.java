@@ -93,8 +93,7 @@ final class CloseoutCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var request = new CloseoutRun.Request(
-                file, run, Optional.ofNullable(fieldBook), partial, check, day());
+        var request = new CloseoutRun.Request(file, run, Optional.ofNullable(fieldBook), partial, check, day());
         CloseoutSummary summary = new CloseoutRun(request, console.progress()).run();
         if (json) {
             console.answer(CloseoutReport.json(summary));

@@ -46,8 +46,9 @@ final class CloseoutReport {
     private void rows(CloseoutSummary summary) {
         var read = summary.read();
         line("");
-        line(Counted.of(read.rows(), "row") + ": " + Counted.whole(read.entries().size()) + " understood, "
-                + Counted.whole(badRows(summary)) + " not, " + Counted.whole(read.empty()) + " without a value");
+        line(Counted.of(read.rows(), "row") + ": "
+                + Counted.whole(read.entries().size()) + " understood, " + Counted.whole(badRows(summary)) + " not, "
+                + Counted.whole(read.empty()) + " without a value");
         if (!read.others().isEmpty()) {
             line("Columns not used: " + String.join(", ", read.others()));
         }
@@ -73,7 +74,9 @@ final class CloseoutReport {
                     ? (read.problems().isEmpty() ? "no row has a value" : "no row can be entered")
                     : "correct these rows, or enter the others with --partial";
             line("Nothing " + (summary.request().check() ? "would be" : "was") + " entered: " + why + ".");
-            if (read.repeated() > 0 && read.repeated() == badRows(summary) && read.entries().isEmpty()) {
+            if (read.repeated() > 0
+                    && read.repeated() == badRows(summary)
+                    && read.entries().isEmpty()) {
                 line("All of it is entered already.");
             }
             return;
@@ -84,7 +87,8 @@ final class CloseoutReport {
                 : "entries " + entries.get(0).number() + " to "
                         + entries.get(entries.size() - 1).number();
         String verb = summary.request().check() ? "Would be entered in " : "Entered in ";
-        line(verb + (summary.isNew() ? "the new field book " : "the field book ") + summary.bookFile() + ": " + numbers);
+        line(verb + (summary.isNew() ? "the new field book " : "the field book ") + summary.bookFile() + ": "
+                + numbers);
     }
 
     private void entries(CloseoutSummary summary) {
@@ -109,7 +113,10 @@ final class CloseoutReport {
     }
 
     private static long badRows(CloseoutSummary summary) {
-        return summary.read().problems().stream().map(RowProblem::line).distinct().count();
+        return summary.read().problems().stream()
+                .map(RowProblem::line)
+                .distinct()
+                .count();
     }
 
     private static Map<FactUse, Long> byUse(List<FieldEntry> entries) {

@@ -89,8 +89,8 @@ final class CompareReport {
                 .filter(move -> move.cause() == SpanMove.Cause.EXCLUDED || move.cause() == SpanMove.Cause.ADMITTED)
                 .limit(MOST_MOVES)
                 .toList();
-        explained.forEach(move -> line(
-                "  %s: %s", Printable.of(move.spanId()), Printable.of(String.join("; ", move.fieldChanges()))));
+        explained.forEach(move ->
+                line("  %s: %s", Printable.of(move.spanId()), Printable.of(String.join("; ", move.fieldChanges()))));
     }
 
     private static String why(SpanMove move) {

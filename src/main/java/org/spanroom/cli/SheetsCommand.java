@@ -66,7 +66,10 @@ final class SheetsCommand implements Callable<Integer> {
     @Nullable
     Integer top;
 
-    @Option(names = "--program", paramLabel = "FOLDER", description = "An annual program of this run, for weeks, crews and days.")
+    @Option(
+            names = "--program",
+            paramLabel = "FOLDER",
+            description = "An annual program of this run, for weeks, crews and days.")
     @Nullable
     Path program;
 
@@ -150,7 +153,8 @@ final class SheetsCommand implements Callable<Integer> {
                 folder,
                 overwrite));
         if (!sheets.version().equals(SpanroomCommand.Version.text())) {
-            console.warning("the run was made by version " + sheets.version() + ", so its figures may differ from these");
+            console.warning(
+                    "the run was made by version " + sheets.version() + ", so its figures may differ from these");
         }
         if (json) {
             console.answer(SheetsReport.json(summary));
@@ -170,7 +174,8 @@ final class SheetsCommand implements Callable<Integer> {
             throw new UsageException("no span is named; give a SPAN_ID, --top N, or --program FOLDER --year N");
         }
         if (ways > 1) {
-            throw new UsageException("name spans in one way only: by SPAN_ID, by --top N, or by --program FOLDER --year N");
+            throw new UsageException(
+                    "name spans in one way only: by SPAN_ID, by --top N, or by --program FOLDER --year N");
         }
         if (year != null && program == null) {
             throw new UsageException("--year needs --program FOLDER");

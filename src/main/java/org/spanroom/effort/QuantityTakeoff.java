@@ -49,7 +49,8 @@ final class QuantityTakeoff {
     EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
         int out = number(choice, PullChoice::innerductsOut);
-        List<Innerduct> comingOut = inOrderOfPulling(duct, pull).stream().limit(out).toList();
+        List<Innerduct> comingOut =
+                inOrderOfPulling(duct, pull).stream().limit(out).toList();
         int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),

@@ -31,8 +31,7 @@ public enum FindingCode {
     // The field book
     FIELD_ROW_UNUSABLE(Severity.REJECTED, "a row of the field book cannot be used"),
     FIELD_ENTRY_UNMATCHED(Severity.SUSPECT, "the field book names a span or vault that is not in the data"),
-    FIELD_ENTRY_CONTRADICTS(
-            Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
+    FIELD_ENTRY_CONTRADICTS(Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
     FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),

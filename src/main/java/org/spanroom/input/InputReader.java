@@ -198,9 +198,8 @@ public final class InputReader {
 
     private FieldBook readBook(Path file) {
         var reader = new FieldBookReader(config.plausible());
-        FieldBookReader.Read read = bookSha256
-                .map(sha256 -> reader.readBeginning(file, sha256))
-                .orElseGet(() -> reader.read(file));
+        FieldBookReader.Read read =
+                bookSha256.map(sha256 -> reader.readBeginning(file, sha256)).orElseGet(() -> reader.read(file));
         String source = String.valueOf(file.getFileName());
         var log = new CappedLog(findings, source);
         read.problems().stream()

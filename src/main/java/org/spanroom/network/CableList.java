@@ -90,9 +90,8 @@ final class CableList {
 
     /** Takes the cables out of an innerduct that is not there. */
     void vacate(String home, Basis basis) {
-        laid.replaceAll(one -> one.home().equals(home) && one.basis() == Basis.KNOWN
-                ? new Laid(one.cable(), LOOSE, basis)
-                : one);
+        laid.replaceAll(one ->
+                one.home().equals(home) && one.basis() == Basis.KNOWN ? new Laid(one.cable(), LOOSE, basis) : one);
     }
 
     /** Removes the last cable that may go: first of those that have lost their innerduct. False if none may. */

@@ -25,8 +25,10 @@ final class DuctEnds {
     static void settle(ChainSpans[] chains) {
         Map<String, List<Integer>> byDuct = new TreeMap<>();
         for (int chain = 0; chain < chains.length; chain++) {
-            if (chains[chain] instanceof EndedSpans ended && ended.recorded().contents().hasUncutRecord()) {
-                byDuct.computeIfAbsent(ended.recorded().id(), duct -> new ArrayList<>()).add(chain);
+            if (chains[chain] instanceof EndedSpans ended
+                    && ended.recorded().contents().hasUncutRecord()) {
+                byDuct.computeIfAbsent(ended.recorded().id(), duct -> new ArrayList<>())
+                        .add(chain);
             }
         }
         var marks = new UncutMarks();
@@ -42,8 +44,10 @@ final class DuctEnds {
         boolean isPair = outermost.size() == 2
                 && outermost.get(0).isBegin() != outermost.get(1).isBegin();
         for (int chain : ofDuct) {
-            Optional<SpanEnd> atBegin = isPair && holds(outermost, chain, true) ? Optional.of(SpanEnd.A) : Optional.empty();
-            Optional<SpanEnd> atEnd = isPair && holds(outermost, chain, false) ? Optional.of(SpanEnd.B) : Optional.empty();
+            Optional<SpanEnd> atBegin =
+                    isPair && holds(outermost, chain, true) ? Optional.of(SpanEnd.A) : Optional.empty();
+            Optional<SpanEnd> atEnd =
+                    isPair && holds(outermost, chain, false) ? Optional.of(SpanEnd.B) : Optional.empty();
             chains[chain] = ((EndedSpans) chains[chain]).of(atBegin, atEnd, marks);
         }
     }

@@ -20,8 +20,7 @@ final class FactsInForce {
 
     /** @param entries in the order of days */
     FactsInForce(List<FieldEntry> entries) {
-        entries.forEach(entry -> byFact
-                .computeIfAbsent(entry.fact(), fact -> new LinkedHashMap<>())
+        entries.forEach(entry -> byFact.computeIfAbsent(entry.fact(), fact -> new LinkedHashMap<>())
                 .put(entry.item(), entry));
     }
 

@@ -58,8 +58,8 @@ public final class FieldChanges {
      */
     public Applied apply(Span span, List<FieldEntry> entries) {
         List<FieldEntry> used = entries.stream()
-                .filter(entry -> entry.fact().use() == FactUse.STATUS
-                        || entry.fact().use() == FactUse.DUCT)
+                .filter(entry ->
+                        entry.fact().use() == FactUse.STATUS || entry.fact().use() == FactUse.DUCT)
                 .toList();
         if (used.isEmpty()) {
             return new Applied(span.duct(), List.of());
@@ -77,18 +77,11 @@ public final class FieldChanges {
         Blocking blocking = blocking(span, used, problems);
         Condition condition = blocking.condition().orElse(recorded.condition());
         blocking.condition().ifPresent(known -> found.add(Term.CONDITION));
-        var context = new FoundContext(
-                recorded.withSizes(insideMm, recorded.contents()), facts, usual, problems);
+        var context = new FoundContext(recorded.withSizes(insideMm, recorded.contents()), facts, usual, problems);
         Contents contents = FoundContents.of(context);
         found.addAll(context.found());
         Duct applied = replaced(
-                context.duct(),
-                contents,
-                flooded,
-                condition,
-                found,
-                context.assumed(),
-                record(facts, used, blocking));
+                context.duct(), contents, flooded, condition, found, context.assumed(), record(facts, used, blocking));
         reportOverfill(applied, facts, problems);
         reportDoneWithoutContents(applied, facts, problems);
         return new Applied(applied, problems);
@@ -112,8 +105,7 @@ public final class FieldChanges {
         var last = new Blocking(Optional.empty(), OptionalDouble.empty(), "");
         for (FieldEntry entry : entries) {
             if (entry.fact() == FieldFact.DUCT_CONDITION) {
-                Condition condition = Condition.valueOf(
-                        entry.value().text().toUpperCase(Locale.ROOT));
+                Condition condition = Condition.valueOf(entry.value().text().toUpperCase(Locale.ROOT));
                 boolean stays = condition == Condition.BLOCKED;
                 last = new Blocking(
                         Optional.of(condition), stays ? last.atM() : OptionalDouble.empty(), stays ? last.from() : "");
@@ -139,7 +131,9 @@ public final class FieldChanges {
         return new FieldRecord(
                 status.map(FieldEntry::value).map(FactValue::text).flatMap(WorkStatus::find),
                 status.map(FieldEntry::day),
-                facts.find(FieldFact.STATUS_REASON).map(entry -> entry.value().text()).orElse(""),
+                facts.find(FieldFact.STATUS_REASON)
+                        .map(entry -> entry.value().text())
+                        .orElse(""),
                 blocking.atM(),
                 blocking.from(),
                 used.stream().map(FieldEntry::number).sorted().toList());
@@ -189,8 +183,12 @@ public final class FieldChanges {
 
     /** Contents that take more than the bore prove one of the entries wrong, or a record. */
     private static void reportOverfill(Duct duct, FactsInForce facts, List<FieldProblem> problems) {
-        double areaMm2 = duct.contents().innerducts().stream().mapToDouble(Innerduct::areaMm2).sum()
-                + duct.contents().cablesBeside().stream().mapToDouble(Cable::areaMm2).sum();
+        double areaMm2 = duct.contents().innerducts().stream()
+                        .mapToDouble(Innerduct::areaMm2)
+                        .sum()
+                + duct.contents().cablesBeside().stream()
+                        .mapToDouble(Cable::areaMm2)
+                        .sum();
         if (areaMm2 > duct.boreAreaMm2()) {
             facts.find(FieldFact.BORE_DIAMETER)
                     .or(() -> facts.find(FieldFact.INNERDUCTS_FOUND))
@@ -210,9 +208,10 @@ public final class FieldChanges {
         boolean said = !facts.all(FieldFact.INNERDUCT_OUT).isEmpty()
                 || !facts.all(FieldFact.SLEEVE_CELLS).isEmpty();
         if (duct.fieldRecord().is(WorkStatus.DONE) && !said) {
-            problems.add(FieldProblem.incomplete(
-                    facts.find(FieldFact.STATUS).orElseThrow(),
-                    "no entry says which innerducts came out and which sleeves went in, so the duct's positions are those of its records; report innerduct_out and sleeve_cells"));
+            problems.add(
+                    FieldProblem.incomplete(
+                            facts.find(FieldFact.STATUS).orElseThrow(),
+                            "no entry says which innerducts came out and which sleeves went in, so the duct's positions are those of its records; report innerduct_out and sleeve_cells"));
         }
     }
 }

@@ -71,7 +71,8 @@ public final class FieldOverlay {
                 })
                 .toList();
         missing.stream()
-                .filter(id -> book.ofVault(id).stream().anyMatch(entry -> entry.fact().use() == FactUse.VAULT))
+                .filter(id ->
+                        book.ofVault(id).stream().anyMatch(entry -> entry.fact().use() == FactUse.VAULT))
                 .forEach(id -> unmatched("vault", id, book.ofVault(id), List.of()));
         return applied;
     }
@@ -124,8 +125,7 @@ public final class FieldOverlay {
         Set<String> ducts = new HashSet<>();
         wanted.forEach(id -> SpanName.parse(id).ifPresent(name -> {
             ducts.add(name.ductId());
-            turned.put(
-                    new SpanName(name.ductId(), name.vaultB(), name.vaultA(), name.number()).toString(), id);
+            turned.put(new SpanName(name.ductId(), name.vaultB(), name.vaultA(), name.number()).toString(), id);
         }));
         Map<Integer, Match> found = new HashMap<>();
         Map<Integer, Match> foundTurned = new HashMap<>();
@@ -136,7 +136,8 @@ public final class FieldOverlay {
             }
             String id = spans.id(number);
             String name = wanted.contains(id) || turned.containsKey(id) ? id : shown.apply(id);
-            sameDuct.computeIfAbsent(shown.apply(duct), key -> new ArrayList<>()).add(shown.apply(id));
+            sameDuct.computeIfAbsent(shown.apply(duct), key -> new ArrayList<>())
+                    .add(shown.apply(id));
             if (wanted.contains(name)) {
                 found.put(number, new Match(name, false));
             } else if (turned.containsKey(name)) {

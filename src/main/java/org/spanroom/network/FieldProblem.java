@@ -19,6 +19,7 @@ public record FieldProblem(FindingCode code, int entry, String detail) {
 
     private static String words(FieldEntry entry) {
         String item = entry.item().isEmpty() ? "" : " of '" + entry.item() + "'";
-        return "entry " + entry.number() + ", " + entry.fact().key() + item + " " + entry.value().text();
+        return "entry " + entry.number() + ", " + entry.fact().key() + item + " "
+                + entry.value().text();
     }
 }

@@ -74,13 +74,14 @@ final class FoundCables {
         Optional<Cable> like = recorded.stream().findFirst().or(context.usual()::cable);
         if (like.isEmpty()) {
             context.incomplete(
-                    entry, "no size of a cable is recorded or assumed; set assumed.cable_outside_diameter in the config");
+                    entry,
+                    "no size of a cable is recorded or assumed; set assumed.cable_outside_diameter in the config");
         } else if (recorded.isEmpty()) {
             context.assumed().addAll(Set.of(Term.CABLE_OUTSIDE_DIAMETER, Term.CABLE_MASS, Term.IN_SERVICE));
         }
         boolean alike = recorded.stream().map(Cable::service).distinct().count() <= 1;
-        return like.map(size -> new Cable(
-                name, size.outsideDiameterMm(), size.massKgPerM(), alike ? size.service() : Service.UNKNOWN));
+        return like.map(size ->
+                new Cable(name, size.outsideDiameterMm(), size.massKgPerM(), alike ? size.service() : Service.UNKNOWN));
     }
 
     /** Gives cables the size and the state of service that were found. */

@@ -96,8 +96,7 @@ final class FoundPipes {
     /** Returns an innerduct that is not recorded, of the size of those that are, else of the usual one. */
     private Optional<Innerduct> additional(String name, FieldEntry entry) {
         List<Innerduct> recorded = context.duct().contents().innerducts();
-        Optional<Innerduct> like =
-                recorded.stream().findFirst().or(context.usual()::innerduct);
+        Optional<Innerduct> like = recorded.stream().findFirst().or(context.usual()::innerduct);
         if (like.isEmpty()) {
             context.incomplete(
                     entry,
@@ -168,8 +167,7 @@ final class FoundPipes {
             }
         }
         if (pipes.isEmpty()) {
-            context.found()
-                    .addAll(Set.of(Term.INNERDUCT_OUTSIDE_DIAMETER, Term.INNERDUCT_WALL, Term.INNERDUCT_SDR));
+            context.found().addAll(Set.of(Term.INNERDUCT_OUTSIDE_DIAMETER, Term.INNERDUCT_WALL, Term.INNERDUCT_SDR));
         }
     }
 }

@@ -43,8 +43,7 @@ final class UncutMarks {
         }
         return marked.equals(recorded)
                 ? duct
-                : duct.withSizes(
-                        duct.insideDiameterMm(), one(duct.contents().withInnerducts(marked)));
+                : duct.withSizes(duct.insideDiameterMm(), one(duct.contents().withInnerducts(marked)));
     }
 
     private Contents one(Contents contents) {

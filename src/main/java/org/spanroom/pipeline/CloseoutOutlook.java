@@ -51,7 +51,9 @@ final class CloseoutOutlook {
             case PLANNED, PERMITTED -> status.key() + ": still " + Counted.form(spans, "a candidate", "candidates");
             case IN_WORK -> "in work: not planned again (gate in_work)";
             case DONE -> "done: not ranked any more (gate work_done)";
-            case STOPPED -> "stopped: still " + Counted.form(spans, "a candidate", "candidates") + ", with the caution work_stopped";
+            case STOPPED ->
+                "stopped: still " + Counted.form(spans, "a candidate", "candidates")
+                        + ", with the caution work_stopped";
         };
     }
 

@@ -93,8 +93,9 @@ public final class CloseoutRun {
                 .file();
         Path bookFile = request.fieldBook()
                 .or(() -> named)
-                .orElseThrow(() -> new UsageException(
-                        "the config of the run names no field book; give one with --field-book FILE, which is made if it is missing"));
+                .orElseThrow(
+                        () -> new UsageException(
+                                "the config of the run names no field book; give one with --field-book FILE, which is made if it is missing"));
         FieldBookFile.demandOutsideResults(bookFile);
         String code = RunCode.of(recorded);
         progress.begin("read the run", -1);

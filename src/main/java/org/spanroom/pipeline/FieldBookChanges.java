@@ -44,7 +44,8 @@ final class FieldBookChanges {
      *
      * @param differences takes a line where a book cannot be read
      */
-    static FieldBookChanges of(Path first, RecordedRun firstRun, Path second, RecordedRun secondRun, List<String> differences) {
+    static FieldBookChanges of(
+            Path first, RecordedRun firstRun, Path second, RecordedRun secondRun, List<String> differences) {
         try {
             return new FieldBookChanges(read(first, firstRun), read(second, secondRun));
         } catch (InputException unreadable) {
@@ -100,7 +101,8 @@ final class FieldBookChanges {
                 .flatMap(name -> Stream.of(name.vaultA(), name.vaultB()).distinct())
                 .flatMap(vault -> book.ofVault(vault).stream());
         return Stream.concat(book.ofSpan(spanId).stream(), ofVaults)
-                .filter(entry -> entry.fact().use() != FactUse.RECORD && entry.fact().use() != FactUse.PRODUCTION);
+                .filter(entry ->
+                        entry.fact().use() != FactUse.RECORD && entry.fact().use() != FactUse.PRODUCTION);
     }
 
     private static String words(FieldEntry entry) {

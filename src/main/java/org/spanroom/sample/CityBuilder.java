@@ -23,7 +23,8 @@ final class CityBuilder {
                 this.sink,
                 new FaultSchedule(seed),
                 new SpareSchedule(seed),
-                new RouteRecorder(this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING), Chance.of(seed, NOTING)));
+                new RouteRecorder(
+                        this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING), Chance.of(seed, NOTING)));
     }
 
     /** A district that has been built. */

@@ -152,7 +152,11 @@ final class CityTables {
                                 "color",
                                 "color of an innerduct",
                                 row -> row.notes().color()),
-                        Column.text("tag", "tag", "tag of a cable", row -> row.notes().tag()),
+                        Column.text(
+                                "tag",
+                                "tag",
+                                "tag of a cable",
+                                row -> row.notes().tag()),
                         Column.text(
                                 "continuous_at_a",
                                 "cont_at_a",

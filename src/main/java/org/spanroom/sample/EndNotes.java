@@ -40,9 +40,7 @@ final class EndNotes {
     void fill(Draft draft, int duct, boolean backwards) {
         Attributes attributes = draft.attributes();
         if (noted) {
-            attributes
-                    .with(RouteField.HOLE_A, hole(duct, backwards))
-                    .with(RouteField.HOLE_B, hole(duct, !backwards));
+            attributes.with(RouteField.HOLE_A, hole(duct, backwards)).with(RouteField.HOLE_B, hole(duct, !backwards));
         }
         boolean refused = isRefused(draft);
         slack(attributes, RouteField.SLACK_A, refused);

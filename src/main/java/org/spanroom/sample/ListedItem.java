@@ -72,8 +72,7 @@ record ListedItem(
             Sizes sizes,
             Optional<Cells> cells,
             String service) {
-        return new ListedItem(
-                "", item, kind, inside, innerduct, sizes, cells, service, "", "", ItemNotes.Notes.NONE);
+        return new ListedItem("", item, kind, inside, innerduct, sizes, cells, service, "", "", ItemNotes.Notes.NONE);
     }
 
     private boolean isInSleeve() {
@@ -115,7 +114,6 @@ record ListedItem(
 
     /** Returns the row with what crews noted. */
     ListedItem noted(ItemNotes.Notes others) {
-        return new ListedItem(
-                duct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove, others);
+        return new ListedItem(duct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove, others);
     }
 }

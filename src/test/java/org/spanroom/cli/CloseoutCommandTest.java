@@ -137,9 +137,11 @@ class CloseoutCommandTest {
         assertEquals(7, input.get("features_read").asInt());
         assertEquals(7, input.get("features_used").asInt());
         assertEquals(book.toString(), input.get("file").asText());
-        assertEquals(book.toString(), JSON.readTree(second.resolve("run.json").toFile())
-                .at("/config/inputs/field_book/file")
-                .asText());
+        assertEquals(
+                book.toString(),
+                JSON.readTree(second.resolve("run.json").toFile())
+                        .at("/config/inputs/field_book/file")
+                        .asText());
     }
 
     private static JsonNode input(Path run) throws IOException {
@@ -173,7 +175,8 @@ class CloseoutCommandTest {
             cables += cable(span, cable, "loose", rows);
         }
         if (duct.get("sleeves").isEmpty()) {
-            rows.add(row(span, "innerducts_found", "", "" + duct.get("innerducts").size()));
+            rows.add(row(
+                    span, "innerducts_found", "", "" + duct.get("innerducts").size()));
             rows.add(row(span, "cables_found", "", "" + cables));
         }
         return rows;
@@ -194,7 +197,8 @@ class CloseoutCommandTest {
         Path recorded = folder.resolve("recorded");
         rank(recorded, "--columns", "provenance");
         List<String> known = spans(recorded).stream()
-                .filter(row -> row.get("assumed").isEmpty() && row.get("contents_source").equals("recorded"))
+                .filter(row -> row.get("assumed").isEmpty()
+                        && row.get("contents_source").equals("recorded"))
                 .map(row -> row.get("span_id"))
                 .limit(8)
                 .toList();
@@ -230,7 +234,9 @@ class CloseoutCommandTest {
         assertArrayEquals(before, Files.readAllBytes(book));
 
         CommandRun more = closeout(
-                file(row(best.get(0), "status", "", "done"), row(best.get(2), "status", "", "permitted")), book, "--partial");
+                file(row(best.get(0), "status", "", "done"), row(best.get(2), "status", "", "permitted")),
+                book,
+                "--partial");
         assertEquals(ExitCode.FINDINGS, more.exitCode());
         assertTrue(more.out().contains("entry 3"), more.out());
         assertTrue(Files.readString(book).startsWith(new String(before, StandardCharsets.UTF_8)));
@@ -246,11 +252,13 @@ class CloseoutCommandTest {
         assertTrue(whole.out().contains("line 3, span: the run has no span 'D:1:2'"), whole.out());
         assertFalse(Files.exists(book));
 
-        assertEquals(ExitCode.FINDINGS, closeout(file, book, "--partial", "--check").exitCode());
+        assertEquals(
+                ExitCode.FINDINGS, closeout(file, book, "--partial", "--check").exitCode());
         assertFalse(Files.exists(book));
         assertEquals(List.of("closeout.csv"), FolderState.names(folder));
 
-        JsonNode partial = JSON.readTree(closeout(file, book, "--partial", "--json").out());
+        JsonNode partial =
+                JSON.readTree(closeout(file, book, "--partial", "--json").out());
         assertEquals(1, partial.get("entries").asInt());
         assertEquals(1, partial.get("rows_refused").asInt());
         assertEquals(3, partial.at("/problems/0/line").asInt());
@@ -272,10 +280,9 @@ class CloseoutCommandTest {
         assertFalse(run.out().contains("Add to it"), run.out());
         assertEquals(
                 ExitCode.USAGE,
-                CommandRun.of("closeout", file.toString(), "--run", first.toString()).exitCode());
-        assertEquals(
-                ExitCode.OUTPUT,
-                closeout(file, first.resolve("book.csv")).exitCode());
+                CommandRun.of("closeout", file.toString(), "--run", first.toString())
+                        .exitCode());
+        assertEquals(ExitCode.OUTPUT, closeout(file, first.resolve("book.csv")).exitCode());
     }
 
     @Test
@@ -284,12 +291,18 @@ class CloseoutCommandTest {
         Path second = folder.resolve("second");
         rank(second, "--field-book", book.toString());
         String before = explained(second);
-        assertEquals(0, closeout(file(row(best.get(0), "status", "", "done"), row(best.get(1), "status", "", "done")), book)
-                .exitCode());
+        assertEquals(
+                0,
+                closeout(file(row(best.get(0), "status", "", "done"), row(best.get(1), "status", "", "done")), book)
+                        .exitCode());
 
         assertEquals(before, explained(second));
         assertTrue(before.contains("recovery of this span is under way"), before);
-        CommandRun report = CommandRun.of("report", second.toString(), "--output", folder.resolve("page.html").toString());
+        CommandRun report = CommandRun.of(
+                "report",
+                second.toString(),
+                "--output",
+                folder.resolve("page.html").toString());
         assertEquals(0, report.exitCode(), report.err());
 
         Files.writeString(book, Files.readString(book).replaceFirst("crew 1", "crew 2"));
@@ -323,7 +336,8 @@ class CloseoutCommandTest {
         assertTrue(none.err().contains("--as-of needs a field book"), none.err());
         assertEquals(
                 ExitCode.USAGE,
-                CommandRun.of("rank", "--field-book", book.toString(), "--as-of", "11/1/2026").exitCode());
+                CommandRun.of("rank", "--field-book", book.toString(), "--as-of", "11/1/2026")
+                        .exitCode());
     }
 
     @Test
@@ -353,7 +367,8 @@ class CloseoutCommandTest {
 
     @Test
     void entriesThatTheDataDoesNotHaveAreFindingsAndTheRunGoesOn() throws IOException {
-        Path book = book(row(best.get(0), "status", "", "done"), row(best.get(0), "innerduct_out", "innerduct-77", "yes"));
+        Path book =
+                book(row(best.get(0), "status", "", "done"), row(best.get(0), "innerduct_out", "innerduct-77", "yes"));
         Files.writeString(
                 book,
                 Files.readString(book)
@@ -362,8 +377,7 @@ class CloseoutCommandTest {
         Path second = folder.resolve("second");
         rank(second, "--field-book", book.toString());
 
-        JsonNode counts =
-                JSON.readTree(second.resolve("run.json").toFile()).get("findings_by_code");
+        JsonNode counts = JSON.readTree(second.resolve("run.json").toFile()).get("findings_by_code");
         assertEquals(1, counts.get("field_entry_unmatched").asInt());
         assertEquals(1, counts.get("field_entry_contradicts").asInt());
         assertEquals(1, counts.get("field_row_unusable").asInt());
@@ -387,15 +401,18 @@ class CloseoutCommandTest {
                 List.of("closeout", file.toString(), "--run", first.toString(), "--field-book", book.toString());
 
         try (ForkedRun run = ForkedRun.start(
-                List.of(), List.of("-Xmx512m"), Main.class, Files.createDirectories(folder.resolve("log")), arguments)) {
+                List.of(),
+                List.of("-Xmx512m"),
+                Main.class,
+                Files.createDirectories(folder.resolve("log")),
+                arguments)) {
             run.await(() -> Files.exists(folder.resolve(when)));
             run.signal("KILL");
             run.exitCode();
         }
 
         byte[] after = Files.readAllBytes(book);
-        FieldBookReader.Read read =
-                new FieldBookReader(ShippedConfig.get().plausible()).read(book);
+        FieldBookReader.Read read = new FieldBookReader(ShippedConfig.get().plausible()).read(book);
         assertEquals(List.of(), read.problems());
         assertArrayEquals(before, Arrays.copyOf(after, before.length));
         assertTrue(read.rows() == 1 || read.rows() == 60_001, "rows: " + read.rows());
@@ -430,8 +447,7 @@ class CloseoutCommandTest {
             run.close();
         }
 
-        FieldBookReader.Read read =
-                new FieldBookReader(ShippedConfig.get().plausible()).read(book);
+        FieldBookReader.Read read = new FieldBookReader(ShippedConfig.get().plausible()).read(book);
         assertEquals(List.of(), read.problems());
         assertEquals(3, read.book().all().size());
         assertEquals(3, read.lastNumber());

@@ -100,7 +100,9 @@ class DemoCloseoutTest {
                 assertThat(now.get("positions_now")).isEqualTo(span.getValue().get("positions_after"));
             } else {
                 for (String column : List.of("exclusion", "positions_now", "positions_after", "recovery_money")) {
-                    assertThat(now.get(column)).as(span.getKey() + " " + column).isEqualTo(span.getValue().get(column));
+                    assertThat(now.get(column))
+                            .as(span.getKey() + " " + column)
+                            .isEqualTo(span.getValue().get(column));
                 }
             }
         }
@@ -115,13 +117,7 @@ class DemoCloseoutTest {
         Path learned = shared.resolve("learned");
 
         CommandRun learn = CommandRun.of(
-                "learn",
-                "--run",
-                run.toString(),
-                "--field-book",
-                book.toString(),
-                "--output",
-                learned.toString());
+                "learn", "--run", run.toString(), "--field-book", book.toString(), "--output", learned.toString());
 
         assertThat(learn.exitCode()).as(learn.err()).isZero();
         int changed = 0;

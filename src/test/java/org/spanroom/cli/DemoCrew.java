@@ -99,7 +99,8 @@ final class DemoCrew {
             case DUCT_CONDITION -> "blocked";
             case BLOCKED_AT -> row.item().equals("a") ? "31" : "";
             case STEP_HOURS ->
-                List.of("traffic_control", "briefing", "opening", "air_test", "proof", "closing").contains(row.item())
+                List.of("traffic_control", "briefing", "opening", "air_test", "proof", "closing")
+                                .contains(row.item())
                         ? times(row, noise, 2)
                         : "";
             default -> "";

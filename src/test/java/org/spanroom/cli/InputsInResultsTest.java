@@ -35,9 +35,7 @@ class InputsInResultsTest {
         // A file of the run's own name, so that nothing in the folder is foreign.
         Files.copy(city.resolve("ducts.geojson"), results.resolve("run_copy.geojson"));
         Files.move(
-                results.resolve("run_copy.geojson"),
-                results.resolve("spans.csv"),
-                StandardCopyOption.REPLACE_EXISTING);
+                results.resolve("run_copy.geojson"), results.resolve("spans.csv"), StandardCopyOption.REPLACE_EXISTING);
         Map<String, String> before = FolderState.of(results);
 
         CommandRun again = rank(results.resolve("spans.csv"), results);

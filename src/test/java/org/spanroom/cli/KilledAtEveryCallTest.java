@@ -59,8 +59,7 @@ class KilledAtEveryCallTest {
 
     /** Tries one call of the system at its first, second or later time; returns whether it comes that often. */
     private boolean isKilledAt(String call, int time) throws IOException {
-        Path results =
-                Files.createDirectories(folder.resolve(call + "-" + time).resolve("run"));
+        Path results = Files.createDirectories(folder.resolve(call + "-" + time).resolve("run"));
         Files.writeString(results.resolve(MARKER), "earlier");
 
         boolean killed = exitCode(killing(call, time), results, "first") == KILLED;
@@ -111,7 +110,12 @@ class KilledAtEveryCallTest {
 
     private boolean canTrace() {
         try {
-            return new ProcessBuilder("strace", "-qq", "-o", folder.resolve("can.txt").toString(), "true")
+            return new ProcessBuilder(
+                                    "strace",
+                                    "-qq",
+                                    "-o",
+                                    folder.resolve("can.txt").toString(),
+                                    "true")
                             .start()
                             .waitFor()
                     == 0;

@@ -46,6 +46,7 @@ final class EffortCase {
     boolean flooded;
     /** The first so many innerducts run uncut through the vault at A, and at B; of the others the records say that they do not. */
     int uncutAtA;
+
     int uncutAtB;
     String surface = "asphalt";
     String fromId = "V-1";

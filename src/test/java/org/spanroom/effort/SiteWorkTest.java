@@ -160,7 +160,10 @@ class SiteWorkTest {
         assertThat(cuts).extracting(EffortLine::quantityInUnit).containsExactly(2.0, 1.0);
         assertThat(List.of(EffortStep.values()))
                 .containsSubsequence(EffortStep.FREEING, EffortStep.CUTTING, EffortStep.SET_UP, EffortStep.PULLING);
-        assertThat(EffortCase.span().uncut(0, 0).assessor().lines(EffortCase.span().quantities()))
+        assertThat(EffortCase.span()
+                        .uncut(0, 0)
+                        .assessor()
+                        .lines(EffortCase.span().quantities()))
                 .noneMatch(line -> line.part() == EffortStep.CUTTING);
     }
 

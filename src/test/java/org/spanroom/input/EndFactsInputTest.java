@@ -54,7 +54,7 @@ class EndFactsInputTest {
                       continuous_at_b: CB
                   contents: {file: '%2$s', diameter_unit: in}
                 """.formatted(
-                file.toString().replace('\\', '/'), table.toString().replace('\\', '/')));
+                        file.toString().replace('\\', '/'), table.toString().replace('\\', '/')));
         return new InputReader(ConfigReader.read(yaml), findings, (path, name, log) -> layer)
                 .read()
                 .routes();
@@ -150,8 +150,12 @@ class EndFactsInputTest {
                                 "yes",
                                 "no"));
 
-        assertEquals(List.of("7", "", ""), parts.stream().map(part -> part.ends().a().hole()).toList());
-        assertEquals(List.of("", "", "8"), parts.stream().map(part -> part.ends().b().hole()).toList());
+        assertEquals(
+                List.of("7", "", ""),
+                parts.stream().map(part -> part.ends().a().hole()).toList());
+        assertEquals(
+                List.of("", "", "8"),
+                parts.stream().map(part -> part.ends().b().hole()).toList());
         assertEquals(
                 List.of(Answer.YES, Answer.UNKNOWN, Answer.UNKNOWN),
                 parts.stream().map(part -> part.ends().uncutAtA()).toList());

@@ -64,7 +64,8 @@ class EndFieldsTest {
     })
     void uncutInnerductsAreFoundByThingAndEnd(String name, Term expected) {
         assertEquals(
-                Optional.ofNullable(expected), field(name, n -> n % 2 == 0 ? "yes" : "N").term());
+                Optional.ofNullable(expected),
+                field(name, n -> n % 2 == 0 ? "yes" : "N").term());
         // Lengths are no answers.
         assertFalse(field(name, n -> 12.5 * n).isSure());
     }

@@ -111,9 +111,10 @@ final class HardJson {
                         .isRefused("it is TopoJSON, not GeoJSON; export it as GeoJSON"),
                 routes(
                                 "Esri JSON",
-                                text("{\"displayFieldName\":\"\",\"geometryType\":\"esriGeometryPolyline\",\"spatialReference\":"
-                                        + "{\"wkid\":102100},\"features\":[{\"attributes\":{\"A\":1},\"geometry\":{\"paths\":"
-                                        + "[[[0,0],[1,1]]]}}]}"))
+                                text(
+                                        "{\"displayFieldName\":\"\",\"geometryType\":\"esriGeometryPolyline\",\"spatialReference\":"
+                                                + "{\"wkid\":102100},\"features\":[{\"attributes\":{\"A\":1},\"geometry\":{\"paths\":"
+                                                + "[[[0,0],[1,1]]]}}]}"))
                         .isRefused("it is Esri JSON, not GeoJSON; export it as GeoJSON"),
                 routes("no features in it", text(collection("1", "null", "[]", "{}", "\"x\"")))
                         .reads(0, 5, "unreadable_feature: it is a number, not an object"),

@@ -19,20 +19,30 @@ final class HardVaults {
         return List.of(
                 vaults("an outline as wide as a continent", file(square(-20, 35, 40)))
                         .reads(0, 1, TOO_WIDE),
-                vaults("an outline around the globe", file(square(-180, -80, 160))).reads(0, 1, TOO_WIDE),
-                vaults("67 park outlines", file(IntStream.range(0, 67)
-                                .mapToObj(park -> square(-30 + 0.05 * park, 40, 0.03))
-                                .collect(Collectors.joining(","))))
-                        .reads(0, 67, TOO_WIDE + "3,3"),
-                vaults("a chamber under a building", file(square(-30, 40, 0.002))).reads(1, 0),
-                vaults("two chambers of one vault, an ocean apart", file("{\"type\":\"MultiPolygon\",\"coordinates\":[["
-                                + ring(-30, 40, 0.0001) + "],[" + ring(-60, 40, 0.0001) + "]]}"))
+                vaults("an outline around the globe", file(square(-180, -80, 160)))
                         .reads(0, 1, TOO_WIDE),
-                vaults("an outline over the antimeridian", file("{\"type\":\"Polygon\",\"coordinates\":[[[179.9999,10],"
-                                + "[-179.9999,10],[-179.9999,10.0002],[179.9999,10.0002],[179.9999,10]]]}"))
+                vaults(
+                                "67 park outlines",
+                                file(IntStream.range(0, 67)
+                                        .mapToObj(park -> square(-30 + 0.05 * park, 40, 0.03))
+                                        .collect(Collectors.joining(","))))
+                        .reads(0, 67, TOO_WIDE + "3,3"),
+                vaults("a chamber under a building", file(square(-30, 40, 0.002)))
                         .reads(1, 0),
-                vaults("an outline at the pole", file("{\"type\":\"Polygon\",\"coordinates\":[[[-180,89.9999],"
-                                + "[-90,89.9999],[0,89.9999],[90,89.9999],[180,89.9999],[-180,89.9999]]]}"))
+                vaults(
+                                "two chambers of one vault, an ocean apart",
+                                file("{\"type\":\"MultiPolygon\",\"coordinates\":[[" + ring(-30, 40, 0.0001) + "],["
+                                        + ring(-60, 40, 0.0001) + "]]}"))
+                        .reads(0, 1, TOO_WIDE),
+                vaults(
+                                "an outline over the antimeridian",
+                                file("{\"type\":\"Polygon\",\"coordinates\":[[[179.9999,10],"
+                                        + "[-179.9999,10],[-179.9999,10.0002],[179.9999,10.0002],[179.9999,10]]]}"))
+                        .reads(1, 0),
+                vaults(
+                                "an outline at the pole",
+                                file("{\"type\":\"Polygon\",\"coordinates\":[[[-180,89.9999],"
+                                        + "[-90,89.9999],[0,89.9999],[90,89.9999],[180,89.9999],[-180,89.9999]]]}"))
                         .reads(1, 0),
                 vaults("an outline of 200 000 vertices", file(many(200_000))).reads(1, 0));
     }

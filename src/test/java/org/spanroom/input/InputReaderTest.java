@@ -455,10 +455,8 @@ class InputReaderTest {
 
         assertThat(vault.footprint()).hasSize(2);
         assertThat(vault.footprint().get(0).size()).isEqualTo(5);
-        boolean inHole = vault.lonDeg() > 1e-3
-                && vault.lonDeg() < 3e-3
-                && vault.latDeg() > 1e-3
-                && vault.latDeg() < 3e-3;
+        boolean inHole =
+                vault.lonDeg() > 1e-3 && vault.lonDeg() < 3e-3 && vault.latDeg() > 1e-3 && vault.latDeg() < 3e-3;
         assertThat(inHole).isFalse();
         assertThat(vault.lonDeg()).isBetween(0.0, 4e-3);
         assertThat(of(FindingCode.VAULT_FOOTPRINT_INVALID)).isEmpty();

@@ -41,8 +41,8 @@ import org.spanroom.model.network.VaultSite;
 class FieldChangesTest {
     private static final LocalDate MONDAY = LocalDate.of(2027, 3, 1);
     private static final Cable USUAL_CABLE = new Cable("cable", 17.8, 0.25, Service.LIVE);
-    private static final UsualItems USUAL = new UsualItems(
-            Optional.of(new Innerduct("innerduct", 42.2, 3.1, List.of())), Optional.of(USUAL_CABLE));
+    private static final UsualItems USUAL =
+            new UsualItems(Optional.of(new Innerduct("innerduct", 42.2, 3.1, List.of())), Optional.of(USUAL_CABLE));
 
     private final List<FieldEntry> entries = new ArrayList<>();
 
@@ -104,8 +104,7 @@ class FieldChangesTest {
 
     private static Span span(Duct duct) {
         Line line = Line.ofXy(0, 0, 100, 0);
-        return new Span(
-                "D1:V1:V2", duct, List.of("r"), vault("V1"), vault("V2"), line, line, 100, 100, 0, 0, "");
+        return new Span("D1:V1:V2", duct, List.of("r"), vault("V1"), vault("V2"), line, line, 100, 100, 0, 0, "");
     }
 
     private static Vault vault(String id) {
@@ -125,13 +124,17 @@ class FieldChangesTest {
     private void assertProblem(Duct duct, FindingCode code, String words) {
         List<FieldProblem> problems = applied(duct).problems();
         assertTrue(
-                problems.stream().anyMatch(found -> found.code() == code && found.detail().contains(words)),
+                problems.stream()
+                        .anyMatch(
+                                found -> found.code() == code && found.detail().contains(words)),
                 problems.toString());
     }
 
     @Test
     void whatIsKeptForPeopleChangesNothing() {
-        say(FieldFact.OXYGEN, "", "20.9").say(FieldFact.STEP_HOURS, "pulling", "1").say(FieldFact.SIGNED_BY, "", "me");
+        say(FieldFact.OXYGEN, "", "20.9")
+                .say(FieldFact.STEP_HOURS, "pulling", "1")
+                .say(FieldFact.SIGNED_BY, "", "me");
         Duct recorded = duct(simple(3, 3));
 
         assertSame(recorded, clean(recorded));
@@ -160,7 +163,9 @@ class FieldChangesTest {
 
     /** The rule of attributes: one cable in each innerduct, the others loose. */
     @ParameterizedTest(name = "recorded {0} and {1}, found {2} and {3}")
-    @CsvSource({"3,3,4,4", "3,3,2,3", "3,3,3,1", "3,1,3,3", "2,3,3,3", "3,3,0,2", "0,2,2,2", "3,3,1,0", "4,2,2,4", "1,1,6,2"})
+    @CsvSource({
+        "3,3,4,4", "3,3,2,3", "3,3,3,1", "3,1,3,3", "2,3,3,3", "3,3,0,2", "0,2,2,2", "3,3,1,0", "4,2,2,4", "1,1,6,2"
+    })
     void countsThatWereFoundGiveTheContentsThatTheyWouldGiveAsRecords(int hadIn, int hadCables, int in, int cables) {
         say(FieldFact.INNERDUCTS_FOUND, "", "" + in).say(FieldFact.CABLES_FOUND, "", "" + cables);
 
@@ -170,8 +175,11 @@ class FieldChangesTest {
         assertEquals(expected.innerducts().size(), found.contents().innerducts().size());
         assertEquals(
                 expected.innerducts().stream().map(pipe -> pipe.cables().size()).toList(),
-                found.contents().innerducts().stream().map(pipe -> pipe.cables().size()).toList());
-        assertEquals(expected.looseCables().size(), found.contents().looseCables().size());
+                found.contents().innerducts().stream()
+                        .map(pipe -> pipe.cables().size())
+                        .toList());
+        assertEquals(
+                expected.looseCables().size(), found.contents().looseCables().size());
         assertFalse(found.assumed().contains(Term.INNERDUCT_COUNT));
         assertFalse(found.assumed().contains(Term.CABLE_COUNT));
     }
@@ -201,7 +209,8 @@ class FieldChangesTest {
         say(FieldFact.INNERDUCTS_FOUND, "", "2");
 
         assertFalse(applied(duct(Contents.UNKNOWN)).duct().contents().known());
-        assertProblem(duct(Contents.UNKNOWN), FindingCode.FIELD_ENTRY_INCOMPLETE, "until innerducts_found and cables_found");
+        assertProblem(
+                duct(Contents.UNKNOWN), FindingCode.FIELD_ENTRY_INCOMPLETE, "until innerducts_found and cables_found");
     }
 
     @Test
@@ -213,13 +222,19 @@ class FieldChangesTest {
                 .say(FieldFact.CABLE_SERVICE, "cable-1", "dead");
 
         Duct found = clean(duct(
-                simple(2, 1), Term.INNERDUCT_OUTSIDE_DIAMETER, Term.INNERDUCT_SDR, Term.CABLE_OUTSIDE_DIAMETER, Term.IN_SERVICE));
+                simple(2, 1),
+                Term.INNERDUCT_OUTSIDE_DIAMETER,
+                Term.INNERDUCT_SDR,
+                Term.CABLE_OUTSIDE_DIAMETER,
+                Term.IN_SERVICE));
 
         List<Innerduct> pipes = found.contents().innerducts();
         assertEquals(new Innerduct("innerduct-1", 42.2, 3.2, pipes.get(0).cables()), pipes.get(0));
         // A wall that was not measured keeps its share: 3 of 33 mm, 6 of 66 mm.
         assertEquals(6, pipes.get(1).wallMm(), 1e-12);
-        assertEquals(new Cable("cable-1", 15, 0.2, Service.DEAD), pipes.get(0).cables().get(0));
+        assertEquals(
+                new Cable("cable-1", 15, 0.2, Service.DEAD),
+                pipes.get(0).cables().get(0));
         // One of two walls is measured, so the SDR stays assumed.
         assertEquals(Set.of(Term.INNERDUCT_SDR), found.assumed());
     }
@@ -230,8 +245,12 @@ class FieldChangesTest {
 
         Contents found = clean(duct(simple(2, 2))).contents();
 
-        assertEquals(List.of("innerduct-1"), found.innerducts().stream().map(Innerduct::id).toList());
-        assertEquals(List.of("cable-2", "cable-9"), found.looseCables().stream().map(Cable::id).toList());
+        assertEquals(
+                List.of("innerduct-1"),
+                found.innerducts().stream().map(Innerduct::id).toList());
+        assertEquals(
+                List.of("cable-2", "cable-9"),
+                found.looseCables().stream().map(Cable::id).toList());
     }
 
     @Test
@@ -240,7 +259,9 @@ class FieldChangesTest {
 
         List<Innerduct> found = clean(duct(simple(2, 2))).contents().innerducts();
 
-        assertEquals(List.of("innerduct-1", "innerduct-2", "blue"), found.stream().map(Innerduct::id).toList());
+        assertEquals(
+                List.of("innerduct-1", "innerduct-2", "blue"),
+                found.stream().map(Innerduct::id).toList());
         assertEquals(26.7, found.get(2).outsideDiameterMm());
     }
 
@@ -258,7 +279,9 @@ class FieldChangesTest {
         Duct found = clean(duct(simple(3, 3)));
 
         assertEquals(List.of(), found.contents().innerducts());
-        assertEquals(List.of(new Sleeve("s1", 3, 0, List.of(cable(1)))), found.contents().sleeves());
+        assertEquals(
+                List.of(new Sleeve("s1", 3, 0, List.of(cable(1)))),
+                found.contents().sleeves());
         assertEquals(List.of(cable(2)), found.contents().looseCables());
         assertTrue(found.fieldRecord().is(WorkStatus.DONE));
         assertEquals(Optional.of(MONDAY.plusDays(8)), found.fieldRecord().statusDay());
@@ -323,7 +346,9 @@ class FieldChangesTest {
 
     @Test
     void aSleeveTakesNoMoreCablesThanItHasCells() {
-        say(FieldFact.SLEEVE_CELLS, "s1", "1").say(FieldFact.CABLE_IN, "cable-1", "s1").say(FieldFact.CABLE_IN, "cable-2", "s1");
+        say(FieldFact.SLEEVE_CELLS, "s1", "1")
+                .say(FieldFact.CABLE_IN, "cable-1", "s1")
+                .say(FieldFact.CABLE_IN, "cable-2", "s1");
 
         assertProblem(duct(simple(2, 2)), FindingCode.FIELD_ENTRY_CONTRADICTS, "2 cables are in its 1 cell");
     }
@@ -337,7 +362,9 @@ class FieldChangesTest {
 
     @Test
     void theLastReportOfAFactCounts() {
-        say(FieldFact.STATUS, "", "in_work").say(FieldFact.STATUS, "", "stopped").say(FieldFact.STATUS_REASON, "", "froze");
+        say(FieldFact.STATUS, "", "in_work")
+                .say(FieldFact.STATUS, "", "stopped")
+                .say(FieldFact.STATUS_REASON, "", "froze");
 
         Duct found = clean(duct(simple(1, 1)));
 

@@ -105,7 +105,11 @@ class FieldOverlayTest {
     }
 
     private static final Network NETWORK = new Network(
-            List.of(span("D1", "V1", "V2"), span("D1", "V2", "V3"), span("D\u0001", "V1", "V2")), List.of(), 300, 300, 0);
+            List.of(span("D1", "V1", "V2"), span("D1", "V2", "V3"), span("D\u0001", "V1", "V2")),
+            List.of(),
+            300,
+            300,
+            0);
 
     @Test
     void withoutEntriesNothingIsReplaced() {

@@ -139,7 +139,9 @@ class SpanEndFactsTest {
         List<String> facts = facts(sketch);
         assertEquals("A 7 5.0", facts.get(0).split(" \\| ")[0]);
         assertEquals("D 8 6.0", facts.get(facts.size() - 1).split(" \\| ")[1]);
-        assertEquals(2, facts.stream().filter(text -> text.matches(".*[78] [56]\\.0.*")).count());
+        assertEquals(
+                2,
+                facts.stream().filter(text -> text.matches(".*[78] [56]\\.0.*")).count());
     }
 
     /** Joined pieces, the second drawn against the first: its last vertex is at the joint, its first at C. */
@@ -238,12 +240,12 @@ class SpanEndFactsTest {
     @ParameterizedTest(name = "{0}")
     @ValueSource(strings = {"r1 d1 0,0 60,0;r2 d1 60,0 120,0", "r2 d1 60,0 120,0;r1 d1 0,0 60,0"})
     void aDuctOfSeveralRoutesHasItsTwoOutermostEnds(String routes) {
-        Sketch sketch = Sketch.of("vault A 0,0\nvault B 60,0\nvault C 120,0\nroute "
-                + routes.replace(";", "\nroute "));
+        Sketch sketch = Sketch.of("vault A 0,0\nvault B 60,0\nvault C 120,0\nroute " + routes.replace(";", "\nroute "));
         list(sketch, "d1", innerduct(YES, NO));
 
         assertEquals(
-                List.of("A y | B ?", "B ? | C n"), facts(sketch).stream().sorted().toList());
+                List.of("A y | B ?", "B ? | C n"),
+                facts(sketch).stream().sorted().toList());
     }
 
     /** Drawn towards one another, or branching: which end is A cannot be known. */
@@ -255,8 +257,8 @@ class SpanEndFactsTest {
                 "r1 d1 0,0 60,0;r2 d1 60,0 90,0"
             })
     void whereTheEndsOfTheDuctAreUnclearTheyAreUnknown(String routes) {
-        Sketch sketch = Sketch.of("vault A 0,0\nvault B 60,0\nvault C 120,0\nvault D 60,60\nroute "
-                + routes.replace(";", "\nroute "));
+        Sketch sketch = Sketch.of(
+                "vault A 0,0\nvault B 60,0\nvault C 120,0\nvault D 60,60\nroute " + routes.replace(";", "\nroute "));
         list(sketch, "d1", innerduct(YES, NO));
 
         sketch.cut().network().spans().forEach(span -> {
@@ -303,6 +305,8 @@ class SpanEndFactsTest {
             assertEquals(spans.get(span).id(), spans.id(span));
         }
         assertEquals(List.of("A 7 5.0 y | B ?", "A ? | B ?"), facts(sketch));
-        assertEquals(Optional.of("7"), Optional.of(spans.get(0).withId("other").fromFacts().hole()));
+        assertEquals(
+                Optional.of("7"),
+                Optional.of(spans.get(0).withId("other").fromFacts().hole()));
     }
 }

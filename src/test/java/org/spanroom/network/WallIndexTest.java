@@ -64,7 +64,9 @@ class WallIndexTest {
                 }
             }
 
-            assertThat(near).containsExactly(touching.stream().mapToInt(Integer::intValue).toArray());
+            assertThat(near)
+                    .containsExactly(
+                            touching.stream().mapToInt(Integer::intValue).toArray());
         }
     }
 

@@ -40,8 +40,29 @@ import org.spanroom.output.folder.OutputException;
 class FieldBookFileTest {
     private static final LocalDate DAY = LocalDate.of(2027, 3, 31);
     private static final String[] TEXTS = {
-        "plain", "with, comma", "with \"quotes\"", "semi;colon", "=SUM(A1)", "-12", "-x", "+1-2", "@home", "'quoted", "''=x", "'=x",
-        "Zoë", "管道", "|", "#", "0012", "1,5", "yes", "a:b:c", "%7C", "\uFF1Dx", "x".repeat(400)
+        "plain",
+        "with, comma",
+        "with \"quotes\"",
+        "semi;colon",
+        "=SUM(A1)",
+        "-12",
+        "-x",
+        "+1-2",
+        "@home",
+        "'quoted",
+        "''=x",
+        "'=x",
+        "Zoë",
+        "管道",
+        "|",
+        "#",
+        "0012",
+        "1,5",
+        "yes",
+        "a:b:c",
+        "%7C",
+        "\uFF1Dx",
+        "x".repeat(400)
     };
 
     @TempDir
@@ -63,10 +84,14 @@ class FieldBookFileTest {
                 text(random),
                 item(fact, random),
                 value(fact, random),
-                random.nextBoolean() && fact.kind().isNumber() ? Optional.of(value(fact, random, unit(fact))) : Optional.empty(),
+                random.nextBoolean() && fact.kind().isNumber()
+                        ? Optional.of(value(fact, random, unit(fact)))
+                        : Optional.empty(),
                 text(random),
                 DAY.minusDays(random.nextInt(4000)),
-                number > 1 && random.nextInt(5) == 0 ? OptionalInt.of(1 + random.nextInt(number - 1)) : OptionalInt.empty(),
+                number > 1 && random.nextInt(5) == 0
+                        ? OptionalInt.of(1 + random.nextInt(number - 1))
+                        : OptionalInt.empty(),
                 "00c0ffee",
                 random.nextBoolean() ? "" : text(random));
     }
@@ -92,7 +117,8 @@ class FieldBookFileTest {
 
     private static FactValue value(FieldFact fact, Random random, FactUnit unit) {
         return switch (fact.kind()) {
-            case WORD -> FactValue.ofText(fact.words().get(random.nextInt(fact.words().size())));
+            case WORD ->
+                FactValue.ofText(fact.words().get(random.nextInt(fact.words().size())));
             case ANSWER -> FactValue.ofText(random.nextBoolean() ? "yes" : "no");
             case DAY -> FactValue.ofText(DAY.minusDays(random.nextInt(9000)).toString());
             case TEXT -> FactValue.ofText(text(random));
@@ -106,14 +132,13 @@ class FieldBookFileTest {
     }
 
     private static FactValue diameter(FieldFact fact, FactUnit unit) {
-        double mm =
-                switch (fact) {
-                    case INNERDUCT_WALL -> 3.1;
-                    case CABLE_DIAMETER -> 17.5;
-                    case INNERDUCT_DIAMETER -> 42.2;
-                    case COVER_SIZE -> 700;
-                    default -> 101.6;
-                };
+        double mm = switch (fact) {
+            case INNERDUCT_WALL -> 3.1;
+            case CABLE_DIAMETER -> 17.5;
+            case INNERDUCT_DIAMETER -> 42.2;
+            case COVER_SIZE -> 700;
+            default -> 101.6;
+        };
         return FactValue.ofNumber(SourceNumber.canonical(mm), unit, mm);
     }
 
@@ -243,8 +268,7 @@ class FieldBookFileTest {
         Path results = Files.createDirectories(folder.resolve("results/below"));
         Files.writeString(results.getParent().resolve(marker), "");
 
-        var refused = assertThrows(
-                OutputException.class, () -> FieldBookFile.open(results.resolve("book.csv")));
+        var refused = assertThrows(OutputException.class, () -> FieldBookFile.open(results.resolve("book.csv")));
 
         assertTrue(refused.getMessage().contains("lies in a folder of results"), refused.getMessage());
     }
@@ -268,7 +292,9 @@ class FieldBookFileTest {
         assertEquals(
                 List.of("format", "entry", "entry", "span", "value", "supersedes"),
                 read.problems().stream().map(problem -> problem.column()).toList());
-        assertEquals(List.of(1, 2, 9), read.book().all().stream().map(FieldEntry::number).toList());
+        assertEquals(
+                List.of(1, 2, 9),
+                read.book().all().stream().map(FieldEntry::number).toList());
         assertEquals(6, read.rejected());
         assertEquals(9, read.lastNumber());
     }
@@ -279,6 +305,9 @@ class FieldBookFileTest {
 
         assertEquals(
                 "format,entry,run,span,vault,fact,item,planned,value,unit,by,date,supersedes,note,entered",
-                Files.readString(file, StandardCharsets.UTF_8).lines().findFirst().orElseThrow());
+                Files.readString(file, StandardCharsets.UTF_8)
+                        .lines()
+                        .findFirst()
+                        .orElseThrow());
     }
 }

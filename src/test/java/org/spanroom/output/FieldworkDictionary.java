@@ -36,8 +36,8 @@ final class FieldworkDictionary {
     }
 
     private static String row(FieldFact fact) {
-        String row = "| `" + fact.key() + "` | " + fact.subject().key() + " | " + value(fact) + " | " + units(fact.kind()) + " | "
-                + item(fact.item()) + " | " + use(fact.use()) + " |\n";
+        String row = "| `" + fact.key() + "` | " + fact.subject().key() + " | " + value(fact) + " | "
+                + units(fact.kind()) + " | " + item(fact.item()) + " | " + use(fact.use()) + " |\n";
         return row.replace("|  |", "| |").replace("|  |", "| |");
     }
 
@@ -53,7 +53,10 @@ final class FieldworkDictionary {
     }
 
     private static String units(FactKind kind) {
-        return kind.units().stream().map(FactUnit::symbol).filter(symbol -> !symbol.isEmpty()).collect(joining(", "));
+        return kind.units().stream()
+                .map(FactUnit::symbol)
+                .filter(symbol -> !symbol.isEmpty())
+                .collect(joining(", "));
     }
 
     private static String item(FactItem item) {

@@ -203,9 +203,7 @@ public final class SpanExplanationSample {
         var vaults = new VaultAssessor(
                 ShippedConfig.get().rates(), ShippedConfig.get().vaultKinds());
         return Changed.of(
-                Changed.of(made, "needsAtA", vaults.assess(from, List.of())),
-                "needsAtB",
-                vaults.assess(to, List.of()));
+                Changed.of(made, "needsAtA", vaults.assess(from, List.of())), "needsAtB", vaults.assess(to, List.of()));
     }
 
     public static SpanExplanation nothingToPull() {

@@ -22,8 +22,8 @@ import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
-import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.fieldwork.WorkStatus;
+import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
@@ -71,7 +71,8 @@ class CautionsTest {
 
     /** Only a record of yes, and only of an innerduct that comes out. */
     @ParameterizedTest(name = "uncut at A {0}, at B {1}: {2}")
-    @CsvSource({"YES, UNKNOWN, 1 at V1", "NO, YES, 1 at V2", "YES, YES, '1 at V1, 1 at V2'", "NO, NO, ", "UNKNOWN, NO, "})
+    @CsvSource({"YES, UNKNOWN, 1 at V1", "NO, YES, 1 at V2", "YES, YES, '1 at V1, 1 at V2'", "NO, NO, ", "UNKNOWN, NO, "
+    })
     void anInnerductThatRunsUncutThroughAVaultIsACaution(Answer atA, Answer atB, String told) {
         var one = HandMade.sound();
         Innerduct innerduct = one.contents.innerducts().get(0).withUncut(atA, atB);
@@ -95,8 +96,9 @@ class CautionsTest {
                 .isEqualTo(
                         told == null
                                 ? List.of()
-                                : List.of("innerduct runs uncut through a vault; cut it there first, around live cables: "
-                                        + told));
+                                : List.of(
+                                        "innerduct runs uncut through a vault; cut it there first, around live cables: "
+                                                + told));
     }
 
     @Test

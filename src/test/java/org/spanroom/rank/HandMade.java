@@ -91,12 +91,7 @@ final class HandMade {
     /** Crews reported that the work on the span is in this state. */
     HandMade reported(WorkStatus status) {
         fieldRecord = new FieldRecord(
-                Optional.of(status),
-                Optional.of(LocalDate.of(2027, 3, 1)),
-                "",
-                OptionalDouble.empty(),
-                "",
-                List.of(1));
+                Optional.of(status), Optional.of(LocalDate.of(2027, 3, 1)), "", OptionalDouble.empty(), "", List.of(1));
         return this;
     }
 

@@ -117,7 +117,8 @@ public final class CloseoutReader {
         }
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                throw new InputException(file, "it has more than " + LARGEST_BYTES + " bytes", "Is it a close-out file?");
+                throw new InputException(
+                        file, "it has more than " + LARGEST_BYTES + " bytes", "Is it a close-out file?");
             }
             return Files.readAllBytes(file);
         } catch (IOException failure) {
@@ -128,7 +129,8 @@ public final class CloseoutReader {
     /** A row without a value reports nothing; one that would correct an entry must say by what. */
     private static boolean isEmpty(FactReader.Row row) {
         if (row.cell("value").isEmpty() && !row.cell("supersedes").isEmpty()) {
-            row.reject("value", "the row corrects an entry and has no value", "Write what is right, or empty supersedes.");
+            row.reject(
+                    "value", "the row corrects an entry and has no value", "Write what is right, or empty supersedes.");
         }
         return row.cell("value").isEmpty() && row.isGood();
     }

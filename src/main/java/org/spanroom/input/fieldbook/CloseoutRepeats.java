@@ -26,7 +26,10 @@ final class CloseoutRepeats {
                 && (number == null || entry.supersedes().getAsInt() != number);
         if (number != null && !corrects) {
             return Optional.of(new RowProblem(
-                    line, "", "it is already entered as entry " + number, "Remove the row, or enter the others with --partial."));
+                    line,
+                    "",
+                    "it is already entered as entry " + number,
+                    "Remove the row, or enter the others with --partial."));
         }
         Long before = lines.putIfAbsent(key, line);
         return before == null

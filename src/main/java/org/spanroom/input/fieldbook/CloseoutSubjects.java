@@ -66,9 +66,7 @@ final class CloseoutSubjects {
                     "Correct the one that is wrong, or leave the code empty.");
             return Optional.empty();
         }
-        return fact.subject() == FactSubject.SPAN
-                ? span(row, span.isEmpty() ? coded : span)
-                : vault(row, fact);
+        return fact.subject() == FactSubject.SPAN ? span(row, span.isEmpty() ? coded : span) : vault(row, fact);
     }
 
     private Optional<String> span(FactReader.Row row, String span) {

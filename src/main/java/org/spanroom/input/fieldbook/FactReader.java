@@ -147,7 +147,8 @@ final class FactReader {
         if (blank <= 0) {
             row.reject(
                     "item",
-                    "'" + item + "' is not the name of " + (fact.item() == FactItem.CABLE_AT_END ? "a cable" : "an innerduct")
+                    "'" + item + "' is not the name of "
+                            + (fact.item() == FactItem.CABLE_AT_END ? "a cable" : "an innerduct")
                             + ", a blank, and an end",
                     "Write, for example, " + thing(fact.item()) + "-2 a.");
             return item;
@@ -228,8 +229,7 @@ final class FactReader {
         return Optional.empty();
     }
 
-    private Optional<FactValue> number(
-            Row row, FieldFact fact, String column, String text, Optional<FactValue> found) {
+    private Optional<FactValue> number(Row row, FieldFact fact, String column, String text, Optional<FactValue> found) {
         Optional<FactNumber> number = FactNumber.parse(text);
         if (number.isEmpty()) {
             boolean ambiguous = text.matches("[-+]?\\d{1,3}(,\\d{3})+\\D*");
@@ -249,10 +249,15 @@ final class FactReader {
             return Optional.empty();
         }
         FactRanges.Range range = ranges.of(fact);
-        if (found.isEmpty() && column.equals("value") && !range.contains(unit.get().kept(inUnit))) {
+        if (found.isEmpty()
+                && column.equals("value")
+                && !range.contains(unit.get().kept(inUnit))) {
             row.reject(
                     column,
-                    text + (number.get().unit().isPresent() || unit.get() == FactUnit.NONE ? "" : " " + unit.get().symbol())
+                    text
+                            + (number.get().unit().isPresent() || unit.get() == FactUnit.NONE
+                                    ? ""
+                                    : " " + unit.get().symbol())
                             + " is outside the plausible range of " + fact.key() + ", " + range.words(unit.get()),
                     otherUnit(fact, inUnit, unit.get(), range));
             return Optional.empty();
@@ -313,7 +318,10 @@ final class FactReader {
     private static String meant(String word, List<String> right) {
         return NearestWord.find(word, right)
                 .map(near -> "Did you mean " + near + "?")
-                .orElse(right.size() > 10 ? "It is misspelled, or not one of ours." : "Possible: " + String.join(", ", right) + ".");
+                .orElse(
+                        right.size() > 10
+                                ? "It is misspelled, or not one of ours."
+                                : "Possible: " + String.join(", ", right) + ".");
     }
 
     private static String word(String text) {

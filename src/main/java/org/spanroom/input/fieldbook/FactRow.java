@@ -61,7 +61,9 @@ final class FactRow {
 
     /** Line breaks and other control characters become blanks, of which one is as good as several. */
     private static String plain(String text) {
-        return UNPLAIN.matcher(text).find() ? UNPLAIN.matcher(text).replaceAll(" ").strip() : text.strip();
+        return UNPLAIN.matcher(text).find()
+                ? UNPLAIN.matcher(text).replaceAll(" ").strip()
+                : text.strip();
     }
 
     /** Of a quote that goes on to the end of the file, the last line break ends the file. */
@@ -100,6 +102,7 @@ final class FactRow {
     private static boolean holdsRows(String cell) {
         return cell.lines()
                 .skip(1)
-                .anyMatch(line -> line.chars().filter(c -> ",;\t|".indexOf(c) >= 0).count() >= ROW_SEPARATORS);
+                .anyMatch(line ->
+                        line.chars().filter(c -> ",;\t|".indexOf(c) >= 0).count() >= ROW_SEPARATORS);
     }
 }

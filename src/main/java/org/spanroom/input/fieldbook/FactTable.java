@@ -71,8 +71,7 @@ record FactTable(List<FactRow> rows, List<String> others, boolean plain) {
         } catch (IOException failure) {
             throw LayerFormat.unreadable(file, failure);
         } catch (UncheckedIOException | IllegalArgumentException failure) {
-            throw new InputException(
-                    file, "it cannot be read as CSV: " + failure.getMessage(), form.remedy(), failure);
+            throw new InputException(file, "it cannot be read as CSV: " + failure.getMessage(), form.remedy(), failure);
         }
     }
 

@@ -114,12 +114,13 @@ public final class FieldBookReader {
         var problems = new ArrayList<RowProblem>();
         for (int i = 0; i < rows.size(); i++) {
             FactReader.Row row = rows.get(i);
-            entry(row, numbers.get(i), lines.keySet()).filter(entry -> row.isGood()).ifPresent(entries::add);
+            entry(row, numbers.get(i), lines.keySet())
+                    .filter(entry -> row.isGood())
+                    .ifPresent(entries::add);
             problems.addAll(row.problems());
         }
         int last = lines.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
-        return new Read(
-                new FieldBook(entries), problems, rows.size(), last, table.plain(), FileDigest.of(file, bytes));
+        return new Read(new FieldBook(entries), problems, rows.size(), last, table.plain(), FileDigest.of(file, bytes));
     }
 
     private static byte[] bytes(Path file) {
@@ -193,8 +194,7 @@ public final class FieldBookReader {
         FactSubject subject = fact.subject();
         String id = row.cell(subject.key());
         if (id.isEmpty()) {
-            row.reject(
-                    subject.key(), fact.key() + " is about a " + subject.key() + ", and none is named", "Name it.");
+            row.reject(subject.key(), fact.key() + " is about a " + subject.key() + ", and none is named", "Name it.");
         }
         return id;
     }

@@ -81,10 +81,9 @@ record ContentsHeader(Map<String, Integer> columns, List<String> others) {
     }
 
     private static void demandNoneMisspelled(Path file, Map<String, Integer> columns, List<String> others) {
-        List<String> missing =
-                COLUMNS.stream()
-                        .filter(column -> !columns.containsKey(column) && !NEVER_MISSED.contains(column))
-                        .toList();
+        List<String> missing = COLUMNS.stream()
+                .filter(column -> !columns.containsKey(column) && !NEVER_MISSED.contains(column))
+                .toList();
         String mistakes = others.stream()
                 .flatMap(other -> meant(other, missing).stream()
                         .map(column -> "'" + column + "'; did you mean '" + column + "' by '" + other.strip() + "'?"))

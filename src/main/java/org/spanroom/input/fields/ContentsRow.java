@@ -38,8 +38,8 @@ final class ContentsRow extends TermValues {
             Map.entry(Term.CONTINUOUS_AT_B, "continuous_at_b"));
 
     /** Cells of these may be left empty without a finding. */
-    private static final Set<String> OPTIONAL = Set.of(
-            "wall", "catalog", "in_service", "may_move", "reserved", "continuous_at_a", "continuous_at_b");
+    private static final Set<String> OPTIONAL =
+            Set.of("wall", "catalog", "in_service", "may_move", "reserved", "continuous_at_a", "continuous_at_b");
 
     private final CappedLog log;
     private final Map<String, Integer> columns;

@@ -37,13 +37,7 @@ final class DuctItems {
     private record Marked(ItemReader.Pipe pipe, ItemReader.Marks marks) {
         Innerduct named(String item, List<Cable> inside) {
             return new Innerduct(
-                    item,
-                    pipe.outsideMm(),
-                    pipe.wallMm(),
-                    inside,
-                    marks.color(),
-                    marks.uncutAtA(),
-                    marks.uncutAtB());
+                    item, pipe.outsideMm(), pipe.wallMm(), inside, marks.color(), marks.uncutAtA(), marks.uncutAtB());
         }
     }
 

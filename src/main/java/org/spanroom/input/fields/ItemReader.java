@@ -35,9 +35,7 @@ final class ItemReader {
     /** Reads what a row of the contents table says of an innerduct for the crew. */
     Marks marks(ContentsRow row) {
         return new Marks(
-                interner.one(row.cell("color")),
-                row.answer(Term.CONTINUOUS_AT_A),
-                row.answer(Term.CONTINUOUS_AT_B));
+                interner.one(row.cell("color")), row.answer(Term.CONTINUOUS_AT_A), row.answer(Term.CONTINUOUS_AT_B));
     }
 
     /** What cables of one kind have in common; sizes that are neither recorded nor assumed are not a number. */

@@ -58,7 +58,8 @@ public record FileDigest(Path file, long sizeBytes, String sha256Hex) {
         MessageDigest sha = sha256();
         int done = 0;
         for (int at = 0; at <= bytes.length; at++) {
-            boolean ends = at == bytes.length || bytes[at] == '\n' || bytes[at] == '\r' || (at > 0 && bytes[at - 1] == '\n');
+            boolean ends =
+                    at == bytes.length || bytes[at] == '\n' || bytes[at] == '\r' || (at > 0 && bytes[at - 1] == '\n');
             if (ends) {
                 sha.update(bytes, done, at - done);
                 done = at;

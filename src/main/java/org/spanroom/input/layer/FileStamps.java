@@ -49,8 +49,8 @@ public final class FileStamps {
     private static Optional<Stamp> find(Path file) {
         try {
             var seen = Files.readAttributes(file, BasicFileAttributes.class);
-            return Optional.of(
-                    new Stamp(seen.size(), seen.lastModifiedTime(), Optional.ofNullable(seen.fileKey()), changed(file)));
+            return Optional.of(new Stamp(
+                    seen.size(), seen.lastModifiedTime(), Optional.ofNullable(seen.fileKey()), changed(file)));
         } catch (IOException missing) {
             // Whoever reads it reports that better.
             return Optional.empty();

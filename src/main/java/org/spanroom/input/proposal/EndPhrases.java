@@ -54,7 +54,8 @@ final class EndPhrases {
         if (words.remove("pipe")) {
             words.add("duct");
         }
-        return takeEnd(words).filter(said.end()::equals).isPresent() && said.phrases().contains(words)
+        return takeEnd(words).filter(said.end()::equals).isPresent()
+                        && said.phrases().contains(words)
                 ? TermPhrases.EXACT
                 : 0;
     }

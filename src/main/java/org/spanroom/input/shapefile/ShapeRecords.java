@@ -103,7 +103,8 @@ final class ShapeRecords implements Closeable {
                 return Optional.of("the index places record " + (record + 1) + " at byte "
                         + 2L * (index[record] & 0xFFFFFFFFL) + ", and the .shp has it at byte " + at);
             }
-            at += RECORD_HEADER + 2L * window.at(at + 4, 4).order(ByteOrder.BIG_ENDIAN).getInt();
+            at += RECORD_HEADER
+                    + 2L * window.at(at + 4, 4).order(ByteOrder.BIG_ENDIAN).getInt();
             record++;
         }
         return Optional.empty();

@@ -200,8 +200,8 @@ public final class ShapefileSource implements LayerSource {
             if (inSequence > indexed.get()) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the .shp has " + Counted.of(inSequence, "record") + ", and its index lists "
-                                + indexed.get() + "; only those were read");
+                        "the .shp has " + Counted.of(inSequence, "record") + ", and its index lists " + indexed.get()
+                                + "; only those were read");
             }
         }
 

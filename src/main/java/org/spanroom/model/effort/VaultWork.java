@@ -13,12 +13,7 @@ import org.spanroom.model.Check;
  * @param rows the rates that apply at its kind of vault
  */
 public record VaultWork(
-        String vaultId,
-        OptionalDouble volumeM3,
-        boolean wet,
-        boolean entered,
-        int innerductsToCut,
-        RateRows rows) {
+        String vaultId, OptionalDouble volumeM3, boolean wet, boolean entered, int innerductsToCut, RateRows rows) {
     public VaultWork {
         volumeM3.ifPresent(volume -> Check.positive("volumeM3", volume));
         Check.notNegative("innerductsToCut", innerductsToCut);

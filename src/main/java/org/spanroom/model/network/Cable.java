@@ -9,7 +9,8 @@ import org.spanroom.model.Check;
  * @param mayMove false where the cable may not be laid into a sleeve
  * @param tag what is written on the tag or jacket by which crews know it, or empty
  */
-public record Cable(String id, double outsideDiameterMm, double massKgPerM, Service service, boolean mayMove, String tag) {
+public record Cable(
+        String id, double outsideDiameterMm, double massKgPerM, Service service, boolean mayMove, String tag) {
     public Cable {
         Check.positive("outsideDiameterMm", outsideDiameterMm);
         Check.notNegative("massKgPerM", massKgPerM);

@@ -42,16 +42,7 @@ public record Route(
             Optional<String> fromVaultId,
             Optional<String> toVaultId,
             String positionQuality) {
-        this(
-                sequence,
-                id,
-                duct,
-                lonLat,
-                recordedLengthM,
-                fromVaultId,
-                toVaultId,
-                positionQuality,
-                RouteEnds.UNKNOWN);
+        this(sequence, id, duct, lonLat, recordedLengthM, fromVaultId, toVaultId, positionQuality, RouteEnds.UNKNOWN);
     }
 
     /** Returns the vault that the records name at one end: A is the first vertex. */

@@ -45,16 +45,7 @@ public record SpanExplanation(
             List<EffortLine> effortLines,
             String currency,
             List<GateAnswer> gates) {
-        this(
-                ranked,
-                recorded,
-                pulling,
-                traces,
-                effortLines,
-                currency,
-                gates,
-                VaultNeeds.UNKNOWN,
-                VaultNeeds.UNKNOWN);
+        this(ranked, recorded, pulling, traces, effortLines, currency, gates, VaultNeeds.UNKNOWN, VaultNeeds.UNKNOWN);
     }
 
     public Assessment assessment() {

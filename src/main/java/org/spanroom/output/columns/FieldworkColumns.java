@@ -66,7 +66,10 @@ public final class FieldworkColumns {
                     Column.text("span", "span", "The span that the fact is about.", subject(FactSubject.SPAN)),
                     Column.text("vault", "vault", "The vault that the fact is about.", subject(FactSubject.VAULT)),
                     Column.text(
-                            "fact", "fact", "What is reported.", entry(e -> e.fact().key())),
+                            "fact",
+                            "fact",
+                            "What is reported.",
+                            entry(e -> e.fact().key())),
                     Column.text(
                             "item",
                             "item",

@@ -237,8 +237,8 @@ public final class SpanColumns {
 
     /** Returns every column that users may have, whatever groups are asked for: conditions may name them all. */
     public static Table<RankedSpan> all(SpanLayout run) {
-        return table(new SpanLayout(
-                run.criteria(), run.hasElevations(), run.kept(), ColumnGroup.all(), run.hasFieldBook()));
+        return table(
+                new SpanLayout(run.criteria(), run.hasElevations(), run.kept(), ColumnGroup.all(), run.hasFieldBook()));
     }
 
     private static Table<RankedSpan> layer(

@@ -13,7 +13,10 @@ final class ExplanationFieldRecord {
             return;
         }
         parts.add(new ExplanationParts()
-                .word("work_status", "work", record.status().map(WorkStatus::key).orElse(""))
+                .word(
+                        "work_status",
+                        "work",
+                        record.status().map(WorkStatus::key).orElse(""))
                 .text(
                         "work_status_day",
                         "reported on",

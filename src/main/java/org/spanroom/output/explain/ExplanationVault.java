@@ -61,9 +61,12 @@ final class ExplanationVault {
 
     /** Three sizes in one line; where none is recorded, that once. */
     private void inside(InsideSize inside) {
-        parts.line("", "inside", line -> line.value("inside_length_m", "length", number(inside.lengthM(), "m"))
-                .value("inside_width_m", "width", number(inside.widthM(), "m"))
-                .value("inside_height_m", "height", number(inside.heightM(), "m")));
+        parts.line(
+                "",
+                "inside",
+                line -> line.value("inside_length_m", "length", number(inside.lengthM(), "m"))
+                        .value("inside_width_m", "width", number(inside.widthM(), "m"))
+                        .value("inside_height_m", "height", number(inside.heightM(), "m")));
         if (inside.equals(InsideSize.UNKNOWN)) {
             parts.text("", "inside", unknown(Term.VAULT_LENGTH));
         }

@@ -21,9 +21,7 @@ record Material(String bring, String take) {
     private static final String NOTHING = "nothing is planned";
 
     static Material of(DuctSheet duct) {
-        return duct.effort()
-                .map(effort -> of(duct, effort))
-                .orElseGet(() -> new Material(NOTHING, NOTHING));
+        return duct.effort().map(effort -> of(duct, effort)).orElseGet(() -> new Material(NOTHING, NOTHING));
     }
 
     private static Material of(DuctSheet duct, Effort effort) {
@@ -31,8 +29,8 @@ record Material(String bring, String take) {
         int sleeves = effort.quantities().sleeves();
         String sleeve = sleeves == 0
                 ? "no sleeve"
-                : Counted.of(sleeves, "sleeve") + " of "
-                        + duct.units().both(flow.sleeveM() / sleeves, 1, "m") + " with the tails at both ends";
+                : Counted.of(sleeves, "sleeve") + " of " + duct.units().both(flow.sleeveM() / sleeves, 1, "m")
+                        + " with the tails at both ends";
         return new Material(
                 sleeve + "; lubricant " + duct.units().one(flow.lubricantLiters(), 1, "l") + "; "
                         + Counted.of(flow.bags(), "bag") + "; " + seals(duct)

@@ -10,10 +10,8 @@ import org.spanroom.model.fieldwork.FieldFact;
 
 /** The steps of the work in their order, with the hours that are planned and a place for those that it took. */
 final class StepRows {
-    private static final List<SheetHead> HEADS = List.of(
-            new SheetHead("Step", 52),
-            new SheetHead("Planned h", 18),
-            new SheetHead("Actual h", 19));
+    private static final List<SheetHead> HEADS =
+            List.of(new SheetHead("Step", 52), new SheetHead("Planned h", 18), new SheetHead("Actual h", 19));
 
     private StepRows() {}
 

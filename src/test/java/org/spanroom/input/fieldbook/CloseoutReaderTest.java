@@ -64,9 +64,12 @@ class CloseoutReaderTest {
         var scope = new CloseoutScope(
                 RUN,
                 Map.of(
-                        SPAN, new CloseoutScope.Ends("V1", "V2", 100),
-                        "D1:V2:V3", new CloseoutScope.Ends("V2", "V3", 80),
-                        "D2:V1:V2", new CloseoutScope.Ends("V1", "V2", 100)),
+                        SPAN,
+                        new CloseoutScope.Ends("V1", "V2", 100),
+                        "D1:V2:V3",
+                        new CloseoutScope.Ends("V2", "V3", 80),
+                        "D2:V1:V2",
+                        new CloseoutScope.Ends("V1", "V2", 100)),
                 Set.of("V1", "V2", "V3"),
                 new FieldBook(List.of(entered)),
                 entered.length + 1,
@@ -190,7 +193,9 @@ class CloseoutReaderTest {
         CloseoutReader.Result result = read(HEADER + row + "4,in" + rest + row + "101.6,mm" + rest);
 
         assertEquals(1, result.entries().size());
-        assertEquals("line 3: it says the same as line 2. Remove one of them.", result.problems().get(0).words());
+        assertEquals(
+                "line 3: it says the same as line 2. Remove one of them.",
+                result.problems().get(0).words());
         assertEquals(1, result.repeated());
     }
 
@@ -248,8 +253,7 @@ class CloseoutReaderTest {
     @ParameterizedTest
     @CsvSource({"UTF-8, ','", "UTF-16LE, ';'", "windows-1252, ;", "UTF-8, '\t'", "UTF-8, |"})
     void anyEncodingAndSeparatorOfTablesWillDo(String charset, char separator) throws IOException {
-        String text = (HEADER + ",D1:V1:V2,,status_reason,,,câble gelé,,Zoë,2027-03-01,,\n")
-                .replace(',', separator);
+        String text = (HEADER + ",D1:V1:V2,,status_reason,,,câble gelé,,Zoë,2027-03-01,,\n").replace(',', separator);
         String mark = charset.startsWith("UTF-16") ? "\uFEFF" : "";
         CloseoutReader.Result result = read((mark + text).getBytes(Charset.forName(charset)));
 

@@ -43,7 +43,21 @@ class FactNumberTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "x", "1,250", "12,345 mm", "4 furlongs", "ft", "1/0", "--3", "3 4", "NaN", "Infinity", "1e999"})
+    @ValueSource(
+            strings = {
+                "",
+                "x",
+                "1,250",
+                "12,345 mm",
+                "4 furlongs",
+                "ft",
+                "1/0",
+                "--3",
+                "3 4",
+                "NaN",
+                "Infinity",
+                "1e999"
+            })
     void whatIsNoNumberOrCouldBeTwoIsNone(String text) {
         assertEquals(Optional.empty(), FactNumber.parse(text));
     }
@@ -54,7 +68,9 @@ class FactNumberTest {
         Optional<FactNumber> read = FactNumber.parse("7.25 " + unit.symbol());
 
         assertEquals(7.25, read.orElseThrow().inUnit());
-        assertEquals(unit == FactUnit.NONE ? Optional.empty() : Optional.of(unit), read.get().unit());
+        assertEquals(
+                unit == FactUnit.NONE ? Optional.empty() : Optional.of(unit),
+                read.get().unit());
     }
 
     @Test

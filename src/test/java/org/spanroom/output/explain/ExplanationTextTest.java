@@ -177,7 +177,7 @@ class ExplanationTextTest {
                 Stream.of(
                         SpanExplanationSample.workedExample(),
                         SpanExplanationSample.recordedAtA(),
-                SpanExplanationSample.failing(),
+                        SpanExplanationSample.failing(),
                         SpanExplanationSample.hostile(),
                         SpanExplanationSample.nothingToPull()),
                 Stream.of(1L, 2L, 3L).map(seed -> SpanExplanationSample.random(seed, 40)));
