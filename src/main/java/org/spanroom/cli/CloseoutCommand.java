@@ -3,6 +3,7 @@ package org.spanroom.cli;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -110,7 +111,7 @@ final class CloseoutCommand implements Callable<Integer> {
 
     private LocalDate day() {
         try {
-            return entered == null ? LocalDate.now() : LocalDate.parse(entered);
+            return entered == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(entered);
         } catch (DateTimeException e) {
             throw new UsageException("--entered must be a day such as 2027-03-31, was '" + entered + "'", e);
         }

@@ -80,10 +80,13 @@ final class OpenedDuct {
             return;
         }
         ContentsScenario nearest = nearest(innerductsToCompare, cablesToCompare);
-        sightings.add(ChanceKind.CONTENTS_FEW, nearest == scenarios.few());
-        sightings.add(ChanceKind.CONTENTS_TYPICAL, nearest == scenarios.typical());
-        sightings.add(ChanceKind.CONTENTS_MANY, nearest == scenarios.many());
-        if (nearest == scenarios.typical() && cablesToCompare.isPresent()) {
+        // Exactly one of them, also where two scenarios have the same counts.
+        boolean typical = nearest.equals(scenarios.typical());
+        boolean few = !typical && nearest.equals(scenarios.few());
+        sightings.add(ChanceKind.CONTENTS_FEW, few);
+        sightings.add(ChanceKind.CONTENTS_TYPICAL, typical);
+        sightings.add(ChanceKind.CONTENTS_MANY, !few && !typical);
+        if (typical && cablesToCompare.isPresent()) {
             sightings.add(
                     ChanceKind.MORE_CABLE_ASSUMED,
                     cablesToCompare.getAsInt() > scenarios.typical().cableCount());

@@ -61,7 +61,8 @@ final class DuctEnds {
             tips.add(new Tip(chain, false, ended.end()));
         }
         tips.forEach(tip -> ends.merge(tip.tip().vault(), 1, Integer::sum));
-        tips.removeIf(tip -> tip.tip().isAtVault() && ends.get(tip.tip().vault()) > 1);
+        tips.removeIf(
+                tip -> tip.tip().isAtVault() && ends.getOrDefault(tip.tip().vault(), 0) > 1);
         return tips;
     }
 

@@ -342,7 +342,7 @@ class CloseoutCommandTest {
 
     @Test
     void compareSaysWhatTheFieldBookChanged() throws IOException {
-        String vault = best.get(3).split(":")[1];
+        String vault = best.get(3).split(":", -1)[1];
         Path book = book(
                 row(best.get(0), "status", "", "done"),
                 row(best.get(0), "cables_found", "", "1"),

@@ -48,8 +48,9 @@ class LearnedRatesTest {
     private static FieldBook everyStep(int spans, double ratio) {
         var work = new ReportedWork();
         for (int span = 1; span <= spans; span++) {
+            double planned = 0.1 * span;
             for (EffortStep step : EffortStep.values()) {
-                double planned = 0.1 * span + 0.07 * step.ordinal();
+                planned += 0.07;
                 work.hours("S" + span, step.key(), planned, ratio * planned);
             }
         }

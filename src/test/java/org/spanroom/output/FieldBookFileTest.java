@@ -76,8 +76,12 @@ class FieldBookFileTest {
         return TEXTS[random.nextInt(TEXTS.length)];
     }
 
+    private static <T> T anyOf(T[] values, Random random) {
+        return values[random.nextInt(values.length)];
+    }
+
     private static FieldEntry entry(int number, Random random) {
-        FieldFact fact = FieldFact.values()[random.nextInt(FieldFact.values().length)];
+        FieldFact fact = anyOf(FieldFact.values(), random);
         return new FieldEntry(
                 number,
                 fact,
@@ -100,7 +104,7 @@ class FieldBookFileTest {
         String end = random.nextBoolean() ? "a" : "b";
         return switch (fact.item()) {
             case NONE -> "";
-            case STEP -> EffortStep.values()[random.nextInt(EffortStep.values().length)].key();
+            case STEP -> anyOf(EffortStep.values(), random).key();
             case END -> end;
             case INNERDUCT_AT_END, CABLE_AT_END -> text(random) + " " + end;
             default -> text(random);

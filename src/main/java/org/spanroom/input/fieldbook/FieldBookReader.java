@@ -73,7 +73,7 @@ public final class FieldBookReader {
 
         /** Returns how many rows are left out. */
         public long rejected() {
-            return rows - book.all().size();
+            return (long) rows - book.all().size();
         }
     }
 

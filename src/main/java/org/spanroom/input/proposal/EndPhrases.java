@@ -3,6 +3,7 @@ package org.spanroom.input.proposal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.spanroom.model.Term;
@@ -48,7 +49,7 @@ final class EndPhrases {
 
     /** Returns 1 for a name that says the term, 0 for one that does not. */
     static double score(Set<String> all, Term term) {
-        Said said = SAID.get(term);
+        Said said = Objects.requireNonNull(SAID.get(term));
         var words = new HashSet<>(all);
         words.removeAll(Set.of("id", "number", "name", "code"));
         if (words.remove("pipe")) {

@@ -274,7 +274,7 @@ class CloseoutReaderTest {
     void aFileThatIsNoneIsRefused(String header, String problem) {
         var refused = assertThrows(InputException.class, () -> read(header + "\n"));
 
-        assertTrue(refused.getMessage().contains(problem.split(";")[0]), refused.getMessage());
+        assertTrue(refused.getMessage().contains(problem.split(";", -1)[0]), refused.getMessage());
     }
 
     @Test
