@@ -180,7 +180,7 @@ class ConfigReaderTest {
                 .extracting(Throwable::getMessage)
                 .asString()
                 .doesNotContain("\n")
-                .hasSizeLessThan(900);
+                .hasSizeLessThan(1000);
     }
 
     /** Ten lines of aliases that would mean ten thousand million words. */
