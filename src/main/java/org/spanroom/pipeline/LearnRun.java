@@ -63,7 +63,8 @@ public final class LearnRun {
      */
     public LearnSummary run(Optional<Path> named, Optional<LocalDate> asOf, Path folder, boolean overwrite) {
         RecordedRun recorded = RecordedRun.read(run);
-        RunConfig config = RecordedInputs.config(recorded, Optional.empty());
+        RunConfig asRecorded = RecordedInputs.config(recorded, Optional.empty());
+        RunConfig config = asRecorded.withInputs(new RecordedFiles(run, asRecorded.output()).find(asRecorded.inputs()));
         Path book = named.or(() -> BookOfRun.file(config)).orElseThrow(LearnRun::noBook);
         ProgramFolder.check(run, folder, List.of(book));
         LearnWriter.check(folder, overwrite);
@@ -84,7 +85,9 @@ public final class LearnRun {
     }
 
     private LearnResults learn(RunConfig config, InputData inputs, String runCode, FieldBook book) {
-        SpanList spans = new RankRun(config, progress).cut(inputs).spans();
+        // The records as they were: what was found is compared with them.
+        var records = new InputData(inputs.routes(), inputs.vaults(), inputs.zones(), inputs.crs(), inputs.records());
+        SpanList spans = new RankRun(config, progress).cut(records).spans();
         progress.begin("learn from reports", -1);
         var figures = new ReportedFigures(config, inputs, spans, book);
         FrictionSets friction = ShippedConfig.get().pull().friction();
