@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
 import org.spanroom.learn.MeasuredPull;
@@ -25,6 +27,7 @@ import org.spanroom.model.pull.FrictionSets;
 import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.output.table.Text;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.pull.PullAssessor;
 
@@ -40,9 +43,11 @@ final class ReportedFigures implements PlannedFigures {
      */
     ReportedFigures(RunConfig config, InputData inputs, SpanList spans, FieldBook book) {
         this.config = config;
+        // A crew has the names of the results, where some characters are replaced.
+        Set<String> wanted = book.spans().stream().map(Text::clean).collect(Collectors.toSet());
         var numbers = new ArrayList<Integer>();
         for (int number = 0; number < spans.size(); number++) {
-            if (book.spans().contains(spans.id(number))) {
+            if (wanted.contains(Text.clean(spans.id(number)))) {
                 numbers.add(number);
             }
         }
@@ -50,7 +55,7 @@ final class ReportedFigures implements PlannedFigures {
         var assessor = new SpanAssessor(config, permits, numbers.size());
         for (int place = 0; place < numbers.size(); place++) {
             Assessment one = assessor.assess(place, spans.get(numbers.get(place)));
-            assessed.put(one.span().id(), one);
+            assessed.put(Text.clean(one.span().id()), one);
         }
     }
 
@@ -99,13 +104,17 @@ final class ReportedFigures implements PlannedFigures {
                 .value();
     }
 
+    private Optional<Assessment> assessment(String spanId) {
+        return Optional.ofNullable(assessed.get(Text.clean(spanId)));
+    }
+
     private Optional<Effort> effort(String spanId) {
-        return Optional.ofNullable(assessed.get(spanId)).flatMap(Assessment::effort);
+        return assessment(spanId).flatMap(Assessment::effort);
     }
 
     @Override
     public Optional<PlannedWork> work(String spanId) {
-        return Optional.ofNullable(assessed.get(spanId))
+        return assessment(spanId)
                 .flatMap(one -> one.effort()
                         .map(effort -> new PlannedWork(
                                 one.span().lengthM(),
@@ -129,7 +138,7 @@ final class ReportedFigures implements PlannedFigures {
                                 .filter(entry::equals)
                                 .isPresent();
                 if (inForce) {
-                    Optional<Assessment> one = Optional.ofNullable(assessed.get(spanId));
+                    Optional<Assessment> one = assessment(spanId);
                     pulls.add(new MeasuredPull(
                             entry,
                             one.map(found -> found.span().duct()),
