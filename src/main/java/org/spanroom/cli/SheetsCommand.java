@@ -7,13 +7,15 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.spanroom.finding.UsageException;
 import org.spanroom.model.UnitSystem;
 import org.spanroom.output.sheet.SheetPaper;
 import org.spanroom.pipeline.SheetRun;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code sheets}: pages to print for crews, and the close-out file of their blanks. */
 @Command(
@@ -44,8 +46,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "  spanroom sheets output/demo --top 10 --output output/sheets \\",
             "      --units us --paper letter --streets sample-gis/streets.geojson",
-            "  spanroom sheets output/demo --program output/program --year 1 \\",
-            "      --output output/sheets-year-1"
+            "  spanroom sheets output/demo B185-1:V4-1049:V4-1040 \\",
+            "      --output output/sheet-of-one"
         })
 final class SheetsCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "RUN_FOLDER", description = "Results of the run; nothing in it is changed.")
@@ -66,10 +68,7 @@ final class SheetsCommand implements Callable<Integer> {
     @Nullable
     Integer top;
 
-    @Option(
-            names = "--program",
-            paramLabel = "FOLDER",
-            description = "An annual program of this run, for weeks, crews and days.")
+    @Option(names = "--program", paramLabel = "FOLDER", description = "An annual program of this run, for weeks, crews and days.")
     @Nullable
     Path program;
 
@@ -131,6 +130,10 @@ final class SheetsCommand implements Callable<Integer> {
             description = "Print the summary as one JSON object and nothing else; progress is on standard error.")
     boolean json;
 
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
     private final Console console;
 
     SheetsCommand(Console console) {
@@ -153,8 +156,7 @@ final class SheetsCommand implements Callable<Integer> {
                 folder,
                 overwrite));
         if (!sheets.version().equals(SpanroomCommand.Version.text())) {
-            console.warning(
-                    "the run was made by version " + sheets.version() + ", so its figures may differ from these");
+            console.warning("the run was made by version " + sheets.version() + ", so its figures may differ from these");
         }
         if (json) {
             console.answer(SheetsReport.json(summary));
@@ -169,19 +171,24 @@ final class SheetsCommand implements Callable<Integer> {
     }
 
     private void demandOptions() {
+        CommandSpec own = spec;
+        String problem = problem();
+        if (own != null && !problem.isEmpty()) {
+            throw new ParameterException(own.commandLine(), problem);
+        }
+    }
+
+    private String problem() {
         int ways = (spanIds.isEmpty() ? 0 : 1) + (top == null ? 0 : 1) + (year == null ? 0 : 1);
-        if (ways == 0) {
-            throw new UsageException("no span is named; give a SPAN_ID, --top N, or --program FOLDER --year N");
-        }
-        if (ways > 1) {
-            throw new UsageException(
-                    "name spans in one way only: by SPAN_ID, by --top N, or by --program FOLDER --year N");
-        }
         if (year != null && program == null) {
-            throw new UsageException("--year needs --program FOLDER");
+            return "--year needs --program FOLDER";
         }
         if (streetName != null && streets == null) {
-            throw new UsageException("--street-name needs --streets FILE");
+            return "--street-name needs --streets FILE";
         }
+        if (ways == 0) {
+            return "no span is named; give a SPAN_ID, --top N, or --program FOLDER --year N";
+        }
+        return ways == 1 ? "" : "name spans in one way only: by SPAN_ID, by --top N, or by --program FOLDER --year N";
     }
 }

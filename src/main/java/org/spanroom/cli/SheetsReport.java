@@ -44,7 +44,7 @@ final class SheetsReport {
                 .text("run_code", summary.runCode())
                 .number("sections", summary.sections())
                 .number("spans", summary.spans())
-                .number("spans_excluded", summary.excluded())
+                .number("no_candidates", summary.excluded())
                 .number("pages", summary.pages())
                 .number("blanks", summary.blanks())
                 .texts("files", files(summary))

@@ -72,6 +72,7 @@ class ArchitectureTest {
             input.fieldbook   -> input.fields input.layer
             input.fields      -> input.layer
             input.layer       ->
+            output.sheet      -> output.explain output.columns output.text output.table output.folder
             output.report     -> output.explain output.columns output.style output.table output.folder
             output.explain    -> output.columns output.table
             output            -> output.text output.shapefile output.geopackage output.columns output.style output.table output.folder
@@ -189,6 +190,7 @@ class ArchitectureTest {
         onlyIn("input output", "org.apache.commons.csv..");
         onlyIn("output", "biweekly..", "com.github.mangstadt.vinnie..");
         onlyIn("output", "com.github.mustachejava..");
+        onlyIn("output", "com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..");
         onlyIn("cli", "picocli..");
     }
 

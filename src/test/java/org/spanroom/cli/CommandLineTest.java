@@ -32,6 +32,7 @@ class CommandLineTest {
                 "corridors",
                 "connect",
                 "report",
+                "sheets",
                 "learn",
                 "sample"
             })

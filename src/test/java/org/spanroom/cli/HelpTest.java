@@ -55,7 +55,7 @@ class HelpTest {
     @Test
     void examplesRunOnTheDemoCity() {
         var examples = new ArrayList<String>();
-        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sample")
+        Stream.of("rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sheets", "sample")
                 .forEach(name -> examples.addAll(examples(name)));
 
         for (String example : examples) {
@@ -108,6 +108,7 @@ class HelpTest {
                 "corridors",
                 "connect",
                 "report",
+                "sheets",
                 "learn",
                 "closeout",
                 "sample",

@@ -122,6 +122,7 @@ class SummaryJsonTest {
                 keys);
         collect(json("report", at("run"), "--output", at("page.html"), "--details", "5"), keys);
         collect(json("learn", "--run", at("run"), "--field-book", book(), "--output", at("learned")), keys);
+        collect(json("sheets", at("run"), "--output", at("sheets"), "--top", "2"), keys);
         String page = Files.readString(PAGE);
 
         assertThat(keys).hasSizeGreaterThan(40).allSatisfy(key -> {

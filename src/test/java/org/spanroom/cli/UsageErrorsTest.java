@@ -94,7 +94,7 @@ class UsageErrorsTest {
                 "compare a | RUN_B is missing",
                 "explain B1 | option '--run FOLDER' is missing",
                 "explain --run a | no span is named; give a SPAN_ID or --rank N",
-                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'program', 'report', 'learn', 'sample'",
+                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'program', 'report', 'sheets', 'learn', 'sample'",
                 "rank --qqqqqqqqq | unknown option '--qqqqqqqqq'",
                 "rank --out csv | unknown option '--out'; did you mean '--output'?",
                 "rank --formats csv,geojsn | 'geojsn' is not a format; did you mean 'geojson'?",
@@ -103,7 +103,12 @@ class UsageErrorsTest {
                 "sample --output x --seed x | 'x' is not a whole number",
                 "completion fish | no completion for 'fish'; the shells are bash and zsh",
                 "check --write x | --write and --overwrite need --fields",
-                "check --fields --json | --json does not go with --fields"
+                "check --fields --json | --json does not go with --fields",
+                "sheets r | no span is named; give a SPAN_ID, --top N, or --program FOLDER --year N",
+                "sheets r B1 --top 3 | name spans in one way only",
+                "sheets r --year 1 | --year needs --program FOLDER",
+                "sheets r B1 --street-name name | --street-name needs --streets FILE",
+                "sheets r B1 --paper leter | 'leter' is not a size of paper; did you mean 'letter'?"
             })
     void everyMistakeIsOneLine(String line, String message) {
         CommandRun run = CommandRun.of(line.split(" ", -1));
@@ -254,7 +259,7 @@ class UsageErrorsTest {
             case "compare" -> List.of("a", "b");
             case "sample" -> option.equals("--output") ? List.of() : List.of("--output", "x");
             case "path" -> without(option, List.of("r", "--from", "1", "--to", "1", "--cables", "1"));
-            case "corridors", "program", "report" -> List.of("r");
+            case "corridors", "program", "report", "sheets" -> List.of("r");
             case "learn" -> without(option, List.of("--run", "r", "--output", "x"));
             case "closeout" -> without(option, List.of("f", "--run", "r"));
             case "connect" -> without(option, List.of("r", "--connections", "1"));

@@ -14,8 +14,11 @@ final class SheetQr {
     /** Cameras need so much white around it, in modules. */
     private static final int QUIET = 4;
 
-    /** More would make modules smaller than a printer and a telephone keep apart. */
-    private static final int MOST_MODULES = 85;
+    /** More would make modules smaller than a quarter of a millimeter, which a printer and a telephone do not keep apart. */
+    private static final int MOST_MODULES = 73;
+
+    /** Up to so many modules a code bears more damage; one of more uses its room for its text. */
+    private static final int FEW_MODULES = 53;
 
     private static final Map<EncodeHintType, Object> HINTS = Map.of(EncodeHintType.CHARACTER_SET, "UTF-8");
 
@@ -23,13 +26,18 @@ final class SheetQr {
 
     /** Returns the drawing without a size of its own; empty for a code that is too long to be read from paper. */
     static Optional<String> draw(SheetCode code) {
-        ByteMatrix modules;
+        return encode(code, ErrorCorrectionLevel.M, FEW_MODULES)
+                .or(() -> encode(code, ErrorCorrectionLevel.L, MOST_MODULES))
+                .map(SheetQr::svg);
+    }
+
+    private static Optional<ByteMatrix> encode(SheetCode code, ErrorCorrectionLevel level, int mostModules) {
         try {
-            modules = Encoder.encode(code.text(), ErrorCorrectionLevel.M, HINTS).getMatrix();
+            ByteMatrix modules = Encoder.encode(code.text(), level, HINTS).getMatrix();
+            return modules.getWidth() > mostModules ? Optional.empty() : Optional.of(modules);
         } catch (WriterException tooLong) {
             return Optional.empty();
         }
-        return modules.getWidth() > MOST_MODULES ? Optional.empty() : Optional.of(svg(modules));
     }
 
     private static String svg(ByteMatrix modules) {
