@@ -37,8 +37,14 @@ final class CommandFactory implements IFactory {
         if (type == CorridorsCommand.class) {
             return type.cast(new CorridorsCommand(console));
         }
+        if (type == LearnCommand.class) {
+            return type.cast(new LearnCommand(console));
+        }
         if (type == ReportCommand.class) {
             return type.cast(new ReportCommand(console));
+        }
+        if (type == CloseoutCommand.class) {
+            return type.cast(new CloseoutCommand(console));
         }
         if (type == SheetsCommand.class) {
             return type.cast(new SheetsCommand(console));

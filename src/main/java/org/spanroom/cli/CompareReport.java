@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.spanroom.model.Counted;
+import org.spanroom.model.fieldwork.FactUse;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
 import org.spanroom.pipeline.CompareRun.CompareSummary;
@@ -32,6 +34,7 @@ final class CompareReport {
         var report = new CompareReport();
         report.differences(summary.differences());
         report.counts(summary);
+        report.fieldBook(summary);
         report.moves(summary.moves());
         report.line(
                 "%nResults: %s",
@@ -64,6 +67,37 @@ final class CompareReport {
         }
     }
 
+    private void fieldBook(CompareSummary summary) {
+        long entries = summary.fieldEntries().values().stream()
+                .mapToLong(Long::longValue)
+                .sum();
+        if (entries == 0) {
+            return;
+        }
+        line("%nOnly the second run has %s of the field book:", Counted.of(entries, "entry", "entries"));
+        summary.fieldEntries().forEach((use, count) -> {
+            String states = use == FactUse.STATUS
+                    ? summary.statuses().entrySet().stream()
+                            .map(state -> Counted.whole(state.getValue()) + " "
+                                    + state.getKey().replace('_', ' '))
+                            .collect(Collectors.joining(", ", " (", ")"))
+                    : "";
+            line("%,8d %s%s", count, CloseoutReport.meaning(use), states);
+        });
+        List<SpanMove> explained = summary.moves().stream()
+                .filter(move -> !move.fieldChanges().isEmpty())
+                .filter(move -> move.cause() == SpanMove.Cause.EXCLUDED || move.cause() == SpanMove.Cause.ADMITTED)
+                .limit(MOST_MOVES)
+                .toList();
+        explained.forEach(move ->
+                line("  %s: %s", Printable.of(move.spanId()), Printable.of(String.join("; ", move.fieldChanges()))));
+    }
+
+    private static String why(SpanMove move) {
+        String field = move.fieldChanges().isEmpty() ? "" : "; field book: " + String.join("; ", move.fieldChanges());
+        return String.join("; ", move.partChanges()) + field;
+    }
+
     private void moves(List<SpanMove> moves) {
         List<SpanMove> shown = moves.stream()
                 .filter(move ->
@@ -82,7 +116,7 @@ final class CompareReport {
                 move.before().orElseThrow().scorePoints(),
                 move.after().orElseThrow().scorePoints(),
                 Printable.of(move.spanId()),
-                Printable.of(String.join("; ", move.partChanges()))));
+                Printable.of(why(move))));
     }
 
     private static String rank(Standing standing) {

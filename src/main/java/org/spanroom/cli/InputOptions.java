@@ -1,14 +1,18 @@
 package org.spanroom.cli;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.config.ConfigReader;
+import org.spanroom.config.FieldBookConfig;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.InputFiles;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.finding.UsageException;
 import picocli.CommandLine.Option;
 
 /** The options that say what is read; what is not given here stands in the config. */
@@ -68,6 +72,20 @@ final class InputOptions {
     String zonesLayer;
 
     @Option(
+            names = "--field-book",
+            paramLabel = "FILE",
+            description = "Field book: what crews reported, as closeout keeps it (CSV). Optional.")
+    @Nullable
+    Path fieldBook;
+
+    @Option(
+            names = "--as-of",
+            paramLabel = "DAY",
+            description = "Use only what the field book has up to this day, such as 2027-03-31.")
+    @Nullable
+    String asOf;
+
+    @Option(
             names = "--crs",
             paramLabel = "CRS",
             description = "Reference system of all layers, such as EPSG:2263, if the files state none or a wrong one.")
@@ -84,7 +102,23 @@ final class InputOptions {
         if (contents != null) {
             inputs = inputs.withContents(inputs.contents().withFile(contents));
         }
-        return base.withInputs(inputs);
+        return base.withInputs(inputs.withFieldBook(book(inputs.fieldBook())));
+    }
+
+    private FieldBookConfig book(FieldBookConfig base) {
+        FieldBookConfig book = fieldBook == null ? base : base.withFile(fieldBook);
+        if (asOf == null) {
+            return book;
+        }
+        if (book.file().isEmpty()) {
+            throw new UsageException(
+                    "--as-of needs a field book; name one with --field-book or at inputs.field_book.file in the config");
+        }
+        try {
+            return book.withAsOf(LocalDate.parse(asOf.strip()));
+        } catch (DateTimeParseException notADay) {
+            throw new UsageException("--as-of: '" + asOf + "' is not a day such as 2027-03-31");
+        }
     }
 
     /** A file named here is another file: layer and reference system of the config's file do not carry over to it. */

@@ -4,8 +4,8 @@ import java.util.regex.Pattern;
 
 /** Keeps what stands in somebody's data from steering the terminal that it is shown on. */
 final class Printable {
-    private static final Pattern CONTROL =
-            Pattern.compile("[\\p{Cntrl}&&[^\\n]]|[\\u0080-\\u009f\\u2028-\\u202e\\u2066-\\u2069]");
+    private static final Pattern CONTROL = Pattern.compile(
+            "[\\p{Cntrl}&&[^\\n]]|[\\u0080-\\u009f\\u061c\\u200e\\u200f\\u2028-\\u202e\\u2066-\\u2069]");
 
     private Printable() {}
 

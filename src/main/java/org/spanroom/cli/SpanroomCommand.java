@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.crs.TemporaryFolderException;
 import org.spanroom.finding.InputException;
 import org.spanroom.finding.UsageException;
 import org.spanroom.output.folder.OutputException;
@@ -63,6 +64,8 @@ import picocli.CommandLine.Spec;
             ProgramCommand.class,
             ReportCommand.class,
             SheetsCommand.class,
+            CloseoutCommand.class,
+            LearnCommand.class,
             SampleCommand.class,
             CompletionCommand.class,
             CommandLine.HelpCommand.class
@@ -173,6 +176,11 @@ final class SpanroomCommand implements Runnable {
         }
         console.giveUp();
         PrintWriter err = console.err();
+        Optional<String> noRoom = TemporaryFolderException.find(exception);
+        if (noRoom.isPresent()) {
+            err.println(Printable.line("spanroom: " + noRoom.get()));
+            return ExitCode.OUTPUT;
+        }
         if (exception instanceof NotEnoughMemoryException) {
             err.println(Printable.line("spanroom: " + exception.getMessage()));
             return ExitCode.MEMORY;

@@ -1,6 +1,7 @@
 package org.spanroom.cli;
 
 import java.io.PrintWriter;
+import org.spanroom.output.folder.OutputFolder;
 
 /** Reports that the program was stopped before its end, by Ctrl-C or by the system. */
 final class Stopping {
@@ -14,12 +15,18 @@ final class Stopping {
     static Stopping tellOn(PrintWriter err) {
         var teller = new Thread(
                 () -> {
-                    err.print(System.lineSeparator() + "spanroom: stopped before the end" + System.lineSeparator());
+                    err.print(System.lineSeparator() + "spanroom: " + words() + System.lineSeparator());
                     err.flush();
                 },
                 "stop-teller");
         Runtime.getRuntime().addShutdownHook(teller);
         return new Stopping(teller);
+    }
+
+    private static String words() {
+        return OutputFolder.lastCommitted()
+                .map(folder -> "stopped after the new results were in place: " + folder)
+                .orElse("stopped before the end");
     }
 
     /** Ends listening, since the program has come to its own end. */

@@ -2,6 +2,7 @@ package org.spanroom.cli;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -10,6 +11,7 @@ import org.spanroom.finding.FindingCode;
 import org.spanroom.model.effort.MoneyRange;
 import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
+import org.spanroom.model.fieldwork.FactUse;
 import org.spanroom.model.rank.RankTotals;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanMove;
@@ -105,9 +107,17 @@ final class SummaryJson {
                 .number("spans_moved", summary.moves().size())
                 .number("spans_unmoved", summary.unmoved())
                 .counts("moves_by_cause", counts)
+                .counts("field_entries_by_use", byUse(summary.fieldEntries()))
                 .texts("differences", summary.differences())
                 .texts("files", summary.files().stream().map(String::valueOf).toList())
                 .write();
+    }
+
+    /** Returns counts of entries of the field book by what they change. */
+    static Map<String, Long> byUse(Map<FactUse, Long> counts) {
+        var byKey = new LinkedHashMap<String, Long>();
+        counts.forEach((use, count) -> byKey.put(use.name().toLowerCase(Locale.ROOT), count));
+        return byKey;
     }
 
     /** Begins the summary of a command. */

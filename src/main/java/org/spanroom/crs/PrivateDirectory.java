@@ -1,7 +1,6 @@
 package org.spanroom.crs;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * killed are removed with the first one that is made.
  */
 public final class PrivateDirectory {
+    private static final int PROBE_BYTES = 4 << 20;
     private static final Object UNPACKING = new Object();
     private static final Set<Path> OWN = new TreeSet<>();
 
@@ -31,7 +31,9 @@ public final class PrivateDirectory {
      * Makes a directory, names it in a system property that a library looks into, unless something is named there, and lets the
      * library unpack its files. The end of the program waits for that, so that no files come after their removal.
      *
-     * <p>A failure of the library is left to show when the library is used.
+     * <p>A failure of the library is left to show when the library is used, unless there is no room to unpack anything.
+     *
+     * @throws TemporaryFolderException if the temporary folder cannot be used
      */
     public static void unpack(String property, String purpose, Unpacking work) {
         synchronized (UNPACKING) {
@@ -40,9 +42,24 @@ public final class PrivateDirectory {
             }
             try {
                 work.run();
-            } catch (Exception failure) {
+            } catch (Exception | LinkageError failure) {
                 // The next use of the library fails in the same way, where the meaning is known.
+                demandRoom(Path.of(System.getProperty(property)));
             }
+        }
+    }
+
+    /** Writes as much as a small library takes, and removes it. */
+    private static void demandRoom(Path directory) {
+        Path probe = directory.resolve("probe");
+        try {
+            try {
+                Files.write(probe, new byte[PROBE_BYTES]);
+            } finally {
+                Files.deleteIfExists(probe);
+            }
+        } catch (IOException full) {
+            throw new TemporaryFolderException(full);
         }
     }
 
@@ -59,8 +76,7 @@ public final class PrivateDirectory {
             }
             return directory;
         } catch (IOException e) {
-            throw new UncheckedIOException(
-                    "no directory can be created in the temporary folder " + System.getProperty("java.io.tmpdir"), e);
+            throw new TemporaryFolderException(e);
         }
     }
 

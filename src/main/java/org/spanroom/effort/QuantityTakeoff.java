@@ -19,6 +19,7 @@ import org.spanroom.model.effort.VaultWork;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
@@ -48,6 +49,8 @@ final class QuantityTakeoff {
     EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
         int out = number(choice, PullChoice::innerductsOut);
+        List<Innerduct> comingOut =
+                inOrderOfPulling(duct, pull).stream().limit(out).toList();
         int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),
@@ -58,10 +61,10 @@ final class QuantityTakeoff {
                 gained,
                 needed(gained),
                 duct.contents().cables().size(),
-                span.lengthM() * plasticM2(inOrderOfPulling(duct, pull), out),
+                span.lengthM() * plasticM2(comingOut),
                 waterM3(span),
-                work(span.from(), permits),
-                work(span.to(), permits),
+                work(span, SpanEnd.A, comingOut, permits),
+                work(span, SpanEnd.B, comingOut, permits),
                 permits.rules(),
                 permits.recoveryNeeds().size(),
                 permits.recoveryNeeds().size() + permits.avoided().size(),
@@ -75,13 +78,23 @@ final class QuantityTakeoff {
         return choice.map(of::applyAsInt).orElse(0);
     }
 
-    private VaultWork work(Vault vault, Permits permits) {
+    private VaultWork work(Span span, SpanEnd end, List<Innerduct> comingOut, Permits permits) {
+        Vault vault = end.vaultOf(span);
         return new VaultWork(
                 vault.id(),
                 vault.site().volumeM3(),
                 vault.site().water() == Answer.YES,
                 VaultKind.of(vaultKinds, vault.kind()).entered(),
+                uncut(comingOut, end),
                 rows(permits, vault.kind()));
+    }
+
+    private static int uncut(List<Innerduct> innerducts, SpanEnd end) {
+        int count = 0;
+        for (Innerduct innerduct : innerducts) {
+            count += innerduct.uncutAt(end) == Answer.YES ? 1 : 0;
+        }
+        return count;
     }
 
     private int needed(int positionsGained) {
@@ -106,9 +119,8 @@ final class QuantityTakeoff {
     }
 
     /** Returns the cross-section of the walls that come out, by the average wall. */
-    private static double plasticM2(List<Innerduct> inOrder, int out) {
-        return inOrder.stream()
-                .limit(out)
+    private static double plasticM2(List<Innerduct> comingOut) {
+        return comingOut.stream()
                 .mapToDouble(innerduct -> innerduct.massKgPerM(1))
                 .sum();
     }

@@ -128,8 +128,8 @@ final class SiteWork {
     }
 
     /**
-     * Tests at the duct's mouths when its plugs come out, again when its water has run out; the proof of the path; and freeing what
-     * is in it.
+     * Tests at the duct's mouths when its plugs come out, again when its water has run out; the proof of the path; freeing what
+     * is in it; and cutting the innerducts that run uncut through a vault.
      */
     private double before() {
         int tests = span.ductWaterM3() > 0 ? 2 : 1;
@@ -138,7 +138,9 @@ final class SiteWork {
                 + airTests(SpanEnd.B, tests)
                 + proof()
                 + freeing(SpanEnd.A)
-                + freeing(SpanEnd.B);
+                + freeing(SpanEnd.B)
+                + cutting(SpanEnd.A)
+                + cutting(SpanEnd.B);
     }
 
     private double proof() {
@@ -149,6 +151,11 @@ final class SiteWork {
     private double freeing(SpanEnd end) {
         return at(end, EffortStep.FREEING, 1, RateKey.FREEING_VAULT_HOURS)
                 + at(end, EffortStep.FREEING, span.cables(), RateKey.FREEING_CABLE_HOURS);
+    }
+
+    /** Only what is recorded as uncut is booked; an innerduct of which nothing is recorded is taken to end in the vault. */
+    private double cutting(SpanEnd end) {
+        return at(end, EffortStep.CUTTING, span.at(end).innerductsToCut(), RateKey.CUTTING_HOURS);
     }
 
     private double pulls(int count) {

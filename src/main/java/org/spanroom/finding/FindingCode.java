@@ -28,6 +28,11 @@ public enum FindingCode {
     CONTENTS_CANNOT_FIT(Severity.SUSPECT, "the recorded contents cannot fit the recorded bore"),
     CONTENTS_ROW_UNUSABLE(Severity.REJECTED, "a row of the contents table cannot be used"),
     CONTENTS_DUCT_UNKNOWN(Severity.SUSPECT, "the contents table names a duct that is not in the routes layer"),
+    // The field book
+    FIELD_ROW_UNUSABLE(Severity.REJECTED, "a row of the field book cannot be used"),
+    FIELD_ENTRY_UNMATCHED(Severity.SUSPECT, "the field book names a span or vault that is not in the data"),
+    FIELD_ENTRY_CONTRADICTS(Severity.SUSPECT, "an entry of the field book contradicts the data or another entry"),
+    FIELD_ENTRY_INCOMPLETE(Severity.NOTE, "an entry of the field book needs another one to take full effect"),
     // Geometry of routes
     DUPLICATE_VERTEX(Severity.NOTE, "a vertex is drawn twice; it was used once"),
     ZERO_LENGTH_PART(Severity.REJECTED, "a part has no length and was skipped"),
@@ -36,6 +41,7 @@ public enum FindingCode {
     VAULTS_TOO_CLOSE(Severity.SUSPECT, "two vaults are so close along a line that only the nearer one cuts it"),
     VAULT_FAR_FROM_ROUTES(Severity.SUSPECT, "no route passes within tolerance of the vault"),
     VAULT_FOOTPRINT_INVALID(Severity.SUSPECT, "the vault's outline crosses itself or is not closed; it was repaired"),
+    VAULT_TOO_WIDE(Severity.REJECTED, "a vault's outline extends over more than 1,000 m and was skipped"),
     // Permit zones
     ZONE_WITHOUT_AREA(Severity.REJECTED, "a permit zone has no area and was skipped"),
     ZONE_TOO_WIDE(Severity.REJECTED, "a permit zone extends over more than ten degrees and was skipped"),

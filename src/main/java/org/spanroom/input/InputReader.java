@@ -2,20 +2,30 @@ package org.spanroom.input;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.spanroom.config.InputConfig;
 import org.spanroom.config.LayerConfig;
 import org.spanroom.config.RunConfig;
 import org.spanroom.crs.ReferenceSystem;
+import org.spanroom.finding.Finding;
+import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.FindingLog;
 import org.spanroom.finding.InputException;
+import org.spanroom.input.fieldbook.FieldBookReader;
 import org.spanroom.input.fields.ContentsTable;
 import org.spanroom.input.fields.ContentsTableReader;
+import org.spanroom.input.layer.CappedLog;
 import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.FileStamps;
 import org.spanroom.input.layer.LayerSource;
+import org.spanroom.model.fieldwork.FieldBook;
+import org.spanroom.model.fieldwork.RowProblem;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.permit.Zone;
@@ -28,11 +38,15 @@ import org.spanroom.parallel.BackgroundTask;
  * cannot be believed, goes to the findings.
  */
 public final class InputReader {
+    /** The role of the field book in the record of a run. */
+    public static final String FIELD_BOOK = "field_book";
+
     private final RunConfig config;
     private final FindingLog findings;
     private final Opener opener;
     private final ReadingTally tally;
     private final List<InputRecord> records = new ArrayList<>();
+    private Optional<String> bookSha256 = Optional.empty();
 
     public InputReader(RunConfig config, FindingLog findings) {
         this(config, findings, LayerSources::open, ReadingProgress.SILENT);
@@ -60,6 +74,16 @@ public final class InputReader {
     }
 
     /**
+     * Reads of the field book only what an earlier run has read of it: rows may have been added since.
+     *
+     * @param sha256Hex digest of what that run read
+     */
+    public InputReader withBookOf(String sha256Hex) {
+        bookSha256 = Optional.of(sha256Hex);
+        return this;
+    }
+
+    /**
      * Reads everything. Vaults, contents and zones may be left out of the config; routes may not.
      *
      * @throws InputException if a file cannot be used at all
@@ -74,10 +98,12 @@ public final class InputReader {
         inputs.vaults().file().forEach(file -> tally.expect("vaults", file));
         inputs.contents().file().ifPresent(file -> tally.expect("contents", file));
         inputs.zones().file().forEach(file -> tally.expect("zones", file));
+        inputs.fieldBook().file().ifPresent(file -> tally.expect(FIELD_BOOK, file));
         // Beside the routes: the zones' reference system is often another, and takes time to look up.
         BackgroundTask<LayerFilesReader.Read<Vault>> vaultReading = beside(config, this::readVaults);
         BackgroundTask<LayerFilesReader.Read<Zone>> zoneReading = beside(config, this::readZones);
         ContentsTable table = inputs.contents().file().map(this::readContents).orElse(ContentsTable.EMPTY);
+        FieldBook book = inputs.fieldBook().file().map(this::readBook).orElse(FieldBook.EMPTY);
         LayerFilesReader.Read<Route> routes = readRoutes(table);
         table.reportUnknownDucts(findings);
         LayerFilesReader.Read<Zone> zones = zoneReading.await();
@@ -92,7 +118,8 @@ public final class InputReader {
                 vaults.items(),
                 zones.items(),
                 routes.files().get(0).crs(),
-                ordered());
+                ordered(),
+                inputs.fieldBook().findAsOf().map(book::asOf).orElse(book));
     }
 
     private LayerFilesReader.Read<Route> readRoutes(ContentsTable table) {
@@ -150,6 +177,7 @@ public final class InputReader {
     }
 
     private ContentsTable readContents(Path file) {
+        FileStamps before = FileStamps.of(file);
         var reader = new ContentsTableReader(file, config, findings);
         ContentsTable table = reader.read();
         tally.of("contents", file).end();
@@ -164,12 +192,43 @@ public final class InputReader {
                 reader.usedRows(),
                 reader.rejections().byCode(),
                 List.of(FileDigest.of(file))));
+        before.demandUnchanged();
         return table;
     }
 
-    /** Routes, vaults, contents, zones, whatever was read first. */
+    private FieldBook readBook(Path file) {
+        var reader = new FieldBookReader(config.plausible());
+        FieldBookReader.Read read =
+                bookSha256.map(sha256 -> reader.readBeginning(file, sha256)).orElseGet(() -> reader.read(file));
+        String source = String.valueOf(file.getFileName());
+        var log = new CappedLog(findings, source);
+        read.problems().stream()
+                .collect(Collectors.groupingBy(RowProblem::line, LinkedHashMap::new, Collectors.toList()))
+                .forEach((line, problems) -> log.add(Finding.of(
+                                FindingCode.FIELD_ROW_UNUSABLE,
+                                source,
+                                "line " + line,
+                                problems.stream().map(RowProblem::words).collect(Collectors.joining("; ")))
+                        .inField(problems.get(0).column())));
+        log.close(read.rows());
+        tally.of(FIELD_BOOK, file).end();
+        records.add(new InputRecord(
+                FIELD_BOOK,
+                source,
+                file,
+                "",
+                "",
+                0,
+                read.rows(),
+                read.book().all().size(),
+                read.rejected() == 0 ? Map.of() : Map.of(FindingCode.FIELD_ROW_UNUSABLE, read.rejected()),
+                List.of(read.digest())));
+        return read.book();
+    }
+
+    /** Routes, vaults, contents, zones, field book, whatever was read first. */
     private List<InputRecord> ordered() {
-        List<String> roles = List.of("routes", "vaults", "contents", "zones");
+        List<String> roles = List.of("routes", "vaults", "contents", "zones", FIELD_BOOK);
         return roles.stream()
                 .flatMap(role -> records.stream().filter(record -> record.role().equals(role)))
                 .toList();

@@ -9,7 +9,7 @@ import org.spanroom.input.layer.FileDigest;
 /**
  * What was read from one file: for the run's record.
  *
- * @param role routes, vaults, contents or zones
+ * @param role routes, vaults, contents, zones or field_book
  * @param source the words that findings use for this file or layer
  * @param layer the layer's name; empty for a table
  * @param crsName the reference system that the ordinates were read in; empty for a table

@@ -16,6 +16,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.LayerFields;
 import org.spanroom.input.layer.CappedLog;
 import org.spanroom.input.layer.FileDigest;
+import org.spanroom.input.layer.FileStamps;
 import org.spanroom.input.layer.LayerHeader;
 import org.spanroom.input.layer.LayerSource;
 import org.spanroom.input.layer.SourceFeature;
@@ -89,6 +90,7 @@ final class LayerFilesReader<T> {
     }
 
     private FileRead readFile(Path file, Collected<T> items, Maker<T> maker) {
+        FileStamps before = FileStamps.ofLayer(file);
         BackgroundTask<List<FileDigest>> digests = InputReader.beside(config, () -> FileDigest.ofLayer(file));
         return readOnceOrTwice(file, (source, heard) -> {
             LayerHeader header = source.header();
@@ -116,6 +118,7 @@ final class LayerFilesReader<T> {
                     reader.used(),
                     reader.rejections().byCode(),
                     digests.await());
+            before.demandUnchanged();
             return new FileRead(reader, source.headerAsRead(), crs, record);
         });
     }

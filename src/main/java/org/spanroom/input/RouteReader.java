@@ -22,7 +22,9 @@ import org.spanroom.input.layer.SourceGeometry;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Route;
+import org.spanroom.model.network.RouteEnds;
 
 /** Makes routes of the features of a layer of lines: one of each part. */
 final class RouteReader implements FeatureReader {
@@ -147,6 +149,7 @@ final class RouteReader implements FeatureReader {
         if (!routes.takeId(id)) {
             values.add(FindingCode.DUPLICATE_ID, Term.ROUTE, () -> "an earlier route has the id " + id);
         }
+        RouteEnds ends = ends();
         Duct duct = ducts.map();
         double lengthM = values.number(Term.RECORDED_LENGTH);
         OptionalDouble recordedLengthM =
@@ -172,8 +175,27 @@ final class RouteReader implements FeatureReader {
                     ofPart(recordedLengthM, shareRatio),
                     part == 0 ? from : Optional.empty(),
                     part == lines.size() - 1 ? to : Optional.empty(),
-                    quality));
+                    quality,
+                    ends.ofPart(part == 0, part == lines.size() - 1)));
         }
+    }
+
+    /** Returns what is recorded of the duct at its two vaults; neighbors share it. */
+    private RouteEnds ends() {
+        var ends = new RouteEnds(
+                facts(Term.HOLE_A, Term.SLACK_A),
+                facts(Term.HOLE_B, Term.SLACK_B),
+                values.answer(Term.CONTINUOUS_AT_A),
+                values.answer(Term.CONTINUOUS_AT_B));
+        return ends.equals(RouteEnds.UNKNOWN) ? RouteEnds.UNKNOWN : interner.one(ends);
+    }
+
+    private EndFacts facts(Term hole, Term slack) {
+        double slackM = values.number(slack);
+        var facts = new EndFacts(
+                ducts.shared(values.textQuietly(hole)),
+                Double.isNaN(slackM) ? OptionalDouble.empty() : interner.one(OptionalDouble.of(slackM)));
+        return facts.equals(EndFacts.UNKNOWN) ? EndFacts.UNKNOWN : interner.one(facts);
     }
 
     /** What is recorded of a whole feature says of one of its parts only its share. */

@@ -98,10 +98,26 @@ final class VaultReader implements FeatureReader {
                 return FindingCode.BAD_COORDINATE;
             }
         }
+        double extentM = VaultExtent.ofM(feature.geometry().parts(), dimension);
+        if (extentM > VaultExtent.MOST_M) {
+            return tooWide(feature, extentM);
+        }
         VaultOutline footprint = VaultOutline.of(feature.geometry(), repairer);
         add(feature, footprint.lonDeg(), footprint.latDeg(), footprint.rings(), OptionalDouble.empty());
         footprint.repair().ifPresent(text -> values.add(FindingCode.VAULT_FOOTPRINT_INVALID, "", () -> text));
         return FindingCode.BAD_COORDINATE;
+    }
+
+    private FindingCode tooWide(SourceFeature feature, double extentM) {
+        double[] first = feature.geometry().parts().get(0);
+        values.start(feature, Term.VAULT, first[0], first[1]);
+        values.add(
+                FindingCode.VAULT_TOO_WIDE,
+                "",
+                () -> "the outline extends over " + config.units().words(extentM, 0, "m") + "; vaults extend over "
+                        + config.units().words(VaultExtent.MOST_M, 0, "m")
+                        + " at most; check whether this is a layer of vaults, and its reference system");
+        return FindingCode.VAULT_TOO_WIDE;
     }
 
     private boolean toLonLat(SourceFeature feature, double[] ordinates, int dimension) {

@@ -28,6 +28,15 @@ public enum Term {
     VAULT_A(Kind.TEXT),
     VAULT_B(Kind.TEXT),
     POSITION_QUALITY(Kind.TEXT),
+    /** Where the duct opens in the face of its bank at the vault of the first vertex: 7, or 2/3 for row and column. */
+    HOLE_A(Kind.TEXT),
+    HOLE_B(Kind.TEXT),
+    /** Length of cable of this duct stored at the vault of the first vertex that can be drawn out of it. */
+    SLACK_A(Kind.LENGTH),
+    SLACK_B(Kind.LENGTH),
+    /** Whether the innerducts run uncut through the vault of the first vertex; also a column of the contents table. */
+    CONTINUOUS_AT_A(Kind.FLAG),
+    CONTINUOUS_AT_B(Kind.FLAG),
     OWNER_CONSENT(Kind.FLAG),
     LOOSE_CABLE_ALLOWED(Kind.FLAG),
     SPLICE_INSIDE(Kind.FLAG),

@@ -29,6 +29,7 @@ final class ChainCutter {
     private final RecentLines recent = new RecentLines();
     private Chain chain = new Chain(List.of(), false, 0);
     private List<VaultCrossing> drawnPasses = List.of();
+    private final ChainTips tips;
     private final List<JoinedSpans.Joined> joined = new ArrayList<>();
     private final RouteSpans.Packer packer;
     private CompensatedSum drawn = new CompensatedSum();
@@ -51,6 +52,7 @@ final class ChainCutter {
         closeCuts = new CloseCuts(settings.minimumSpanM(), tooClose);
         lineEnds = new LineEnds(settings, places);
         packer = new RouteSpans.Packer(places.vaults());
+        tips = new ChainTips(recorded);
     }
 
     Cutting cut(Chain next) {
@@ -58,6 +60,7 @@ final class ChainCutter {
         joined.clear();
         drawn = new CompensatedSum();
         packer.clear();
+        tips.clear();
         remainderM = 0;
         List<VaultCrossing> passes = chain.passes();
         if (passes.isEmpty()) {
@@ -68,7 +71,7 @@ final class ChainCutter {
             cutOpen(lineEnds.settle(chain, passes));
         }
         ChainSpans spans = isOneRoute() ? packer.spans(chain.pieces().get(0).route()) : new JoinedSpans(joined);
-        return new Cutting(spans, drawn.value(), remainderM);
+        return new Cutting(tips.withFacts(chain, spans), drawn.value(), remainderM);
     }
 
     private boolean isOneRoute() {
@@ -84,6 +87,7 @@ final class ChainCutter {
     private void cutOpen(List<VaultCrossing> passes) {
         drawnPasses = passes;
         List<Cut> cuts = Cut.of(standing(passes));
+        tips.cutAt(passes, cuts);
         Cut first = cuts.get(0);
         if (first.fromM() > 0) {
             leaveEnd(0, first.fromM(), 0, first);
@@ -232,6 +236,7 @@ final class ChainCutter {
         reportJoints(ordered, back);
         Cut from = back ? after : before;
         Cut to = back ? before : after;
+        tips.span(before, after, back);
         add(from, to, ordered, toM - fromM, lengthM(pieces, fromM, toM));
     }
 

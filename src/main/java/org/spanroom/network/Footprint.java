@@ -8,10 +8,14 @@ import org.spanroom.model.network.Vault;
 
 /** The outline of a vault in meters east and north of the vault's place, one closed ring for each part. */
 final class Footprint {
+    /** From so many walls on, those near a step are looked up; for fewer, trying all is as fast. */
+    private static final int LEAST_INDEXED_WALLS = 64;
+
     private static final double TIE_M = 1e-9;
     private static final double LEAST_SHARE = 1e-12;
 
     private final double[][] rings;
+    private final WallIndex[] walls;
     private final double[] box = {
         Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
     };
@@ -43,6 +47,9 @@ final class Footprint {
             parts.add(closed(ring));
         }
         rings = parts.toArray(double[][]::new);
+        walls = parts.stream()
+                .map(ring -> ring.length / 2 > LEAST_INDEXED_WALLS ? WallIndex.of(ring) : WallIndex.all(ring))
+                .toArray(WallIndex[]::new);
     }
 
     private static double[] closed(double[] ring) {
@@ -64,13 +71,11 @@ final class Footprint {
     /** Returns the distance from a point to the footprint; 0 inside. */
     double distanceM(double x, double y) {
         double least = Double.POSITIVE_INFINITY;
-        for (double[] ring : rings) {
-            if (contains(ring, x, y)) {
+        for (WallIndex ring : walls) {
+            if (ring.contains(x, y)) {
                 return 0;
             }
-            for (int i = 0; i + 3 < ring.length; i += 2) {
-                least = Math.min(least, WallStep.distanceM(ring, i, x, y));
-            }
+            least = Math.min(least, ring.distanceM(x, y));
         }
         return least;
     }
@@ -84,10 +89,16 @@ final class Footprint {
             return;
         }
         var step = new WallStep(ax, ay, bx, by);
-        for (double[] ring : rings) {
-            double[] crossings = new double[ring.length / 2 + 1];
+        for (int part = 0; part < rings.length; part++) {
+            double[] ring = rings[part];
+            int[] near = walls[part].near(
+                    Math.min(ax, bx) - radiusM,
+                    Math.min(ay, by) - radiusM,
+                    Math.max(ax, bx) + radiusM,
+                    Math.max(ay, by) + radiusM);
+            double[] crossings = new double[near.length + 2];
             int count = 0;
-            for (int i = 0; i + 3 < ring.length; i += 2) {
+            for (int i : near) {
                 step.against(ring, i, toleranceM, TIE_M);
                 step.report(toleranceM, meeting);
                 if (step.crosses()) {
@@ -100,23 +111,10 @@ final class Footprint {
             for (int i = 0; i + 1 < count; i++) {
                 double middle = (crossings[i] + crossings[i + 1]) / 2;
                 if (crossings[i + 1] - crossings[i] > LEAST_SHARE
-                        && contains(ring, ax + middle * (bx - ax), ay + middle * (by - ay))) {
+                        && walls[part].contains(ax + middle * (bx - ax), ay + middle * (by - ay))) {
                     meeting.inside(crossings[i], crossings[i + 1]);
                 }
             }
         }
-    }
-
-    /** Even-odd rule along a ray to the east. */
-    private static boolean contains(double[] ring, double x, double y) {
-        boolean inside = false;
-        for (int i = 0; i + 3 < ring.length; i += 2) {
-            double y0 = ring[i + 1];
-            double y1 = ring[i + 3];
-            if (y0 > y != y1 > y && x < ring[i] + (y - y0) / (y1 - y0) * (ring[i + 2] - ring[i])) {
-                inside = !inside;
-            }
-        }
-        return inside;
     }
 }

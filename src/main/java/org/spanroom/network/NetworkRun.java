@@ -230,6 +230,7 @@ final class NetworkRun {
                 remainderSum.add(cutting.remainderM());
             }
         }
+        DuctEnds.settle(spans);
         double missingM = routeSum.value() - spanSum.value() - remainderSum.value();
         if (!(Math.abs(missingM) <= ACCOUNT_TOLERANCE_M)) {
             throw new IllegalStateException("the drawn lengths do not balance; they differ by " + missingM + " m");

@@ -140,6 +140,12 @@ final class RecordedVaults {
         }
     }
 
+    /** Returns whether the records name the two vaults of a piece in reverse order. */
+    boolean isSwapped(Chain chain, List<Cut> ofChain, ChainLink piece) {
+        var cuts = new CutOrder(ofChain);
+        return isSwapped(piece.route(), vaultBeyond(chain, cuts, piece, 0), vaultBeyond(chain, cuts, piece, 1));
+    }
+
     private boolean isSwapped(Route route, OptionalInt atFirst, OptionalInt atLast) {
         return atFirst.isPresent()
                 && atLast.isPresent()

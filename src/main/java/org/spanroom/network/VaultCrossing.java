@@ -128,6 +128,10 @@ record VaultCrossing(
         return settled != 0;
     }
 
+    boolean isSettledAt(int end) {
+        return (settled & end) != 0;
+    }
+
     /**
      * Returns this pass as that of an end of a chain. The cut moves there: the little that is drawn past the vault belongs
      * to the last span. A pass at both ends takes all between.

@@ -45,6 +45,12 @@ public final class JsonObject {
         return this;
     }
 
+    /** Adds true or false. */
+    public JsonObject flag(String name, boolean flag) {
+        node.put(Text.clean(name), flag);
+        return this;
+    }
+
     /** Adds an object. */
     public JsonObject object(String name, JsonObject object) {
         node.set(Text.clean(name), object.node);

@@ -1,8 +1,10 @@
 package org.spanroom.output;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
@@ -21,7 +23,10 @@ import org.spanroom.model.network.BoreShape;
  * the format and the method of the search, above the SHA-256 of all that. It depends on sizes only, not on any setting.
  */
 public final class PackingFile {
-    private static final String FORMAT = "packings 2 method ";
+    /** What every version of this file begins with. */
+    private static final String KIND = "packings ";
+
+    private static final String FORMAT = KIND + "2 method ";
     private static final String DIGEST = "sha256 ";
     private static final int FIELDS = 6;
     private static final int FOUND_PARTS = 3;
@@ -65,11 +70,33 @@ public final class PackingFile {
     }
 
     /**
-     * Writes the packings; the file is replaced whole or not at all.
+     * Returns whether the file may be written: there is none, an empty one, or one that a run wrote, whatever its version or state.
+     *
+     * @throws IOException if it cannot be read
+     */
+    public static boolean mayReplace(Path file) throws IOException {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return true;
+        }
+        if (!Files.isRegularFile(file)) {
+            return false;
+        }
+        byte[] kind = KIND.getBytes(StandardCharsets.UTF_8);
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] beginning = in.readNBytes(kind.length);
+            return beginning.length == 0 || Arrays.equals(beginning, kind);
+        }
+    }
+
+    /**
+     * Writes the packings; the file is replaced whole or not at all, and only if it {@link #mayReplace may} be.
      *
      * @throws IOException if that fails
      */
     public void write(List<KnownPacking> packings) throws IOException {
+        if (!mayReplace(file)) {
+            throw new IOException("it holds something else");
+        }
         String body = packings.stream().map(PackingFile::line).collect(Collectors.joining("", heading + "\n", ""));
         Path folder = file.toAbsolutePath().normalize().getParent();
         if (folder == null) {

@@ -184,6 +184,8 @@ final class ResultRows {
         List<CriterionInfo> criteria = results.spans().first(1).stream()
                 .flatMap(row -> row.score().criteria().stream())
                 .toList();
-        return new SpanLayout(criteria, results.network().spans().hasElevations(), results.kept(), groups);
+        boolean hasFieldBook = results.run().inputs().stream().anyMatch(RunRecord.Input::isFieldBook);
+        return new SpanLayout(
+                criteria, results.network().spans().hasElevations(), results.kept(), groups, hasFieldBook);
     }
 }

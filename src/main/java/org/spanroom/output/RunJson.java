@@ -48,7 +48,8 @@ final class RunJson {
     }
 
     static void write(Path file, RunAccount account) {
-        var indenter = new DefaultIndenter("  ", "\n");
+        // The file is mostly config, deeply nested: a second space would be a sixth of it.
+        var indenter = new DefaultIndenter(" ", "\n");
         var printer = new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
         try (JsonGenerator json = new JsonFactory(MAPPER).createGenerator(file.toFile(), JsonEncoding.UTF8)) {
             json.setPrettyPrinter(printer);

@@ -15,7 +15,7 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
     /**
      * One layer or table that was read.
      *
-     * @param role what it was read as: routes, vaults, contents
+     * @param role what it was read as: routes, vaults, contents, zones or field_book
      * @param file as the user named it
      * @param layer name of the layer, or empty
      * @param crs name or definition of the reference system, or empty
@@ -38,6 +38,11 @@ public record RunRecord(String version, Instant startedAt, Map<String, ?> config
         public Input {
             rejectedByCode = Map.copyOf(rejectedByCode);
             parts = List.copyOf(parts);
+        }
+
+        /** Returns whether it is the field book, to which rows are added after a run. */
+        public boolean isFieldBook() {
+            return role.equals("field_book");
         }
 
         /** Returns every file that was read for it, the one that the user named first. */

@@ -13,14 +13,14 @@ import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
-import org.spanroom.model.network.Service;
+import org.spanroom.model.network.UsualItems;
 
 /** Ducts as they would be with other counts of innerducts and cables, where these were assumed; a recorded count stays. */
 final class AssumedCounts {
-    private final AssumedValues assumed;
+    private final UsualItems usual;
 
     AssumedCounts(AssumedValues assumed) {
-        this.assumed = assumed;
+        this.usual = AssumedItems.of(assumed);
     }
 
     /**
@@ -34,7 +34,7 @@ final class AssumedCounts {
         }
         boolean innerductsAssumed = duct.assumed().contains(Term.INNERDUCT_COUNT);
         boolean cablesAssumed = duct.assumed().contains(Term.CABLE_COUNT);
-        Optional<Innerduct> pipe = now.innerducts().stream().findFirst().or(this::usualInnerduct);
+        Optional<Innerduct> pipe = now.innerducts().stream().findFirst().or(usual::innerduct);
         ContentsScenario fitted = innerductsAssumed
                 ? pipe.map(one -> scenario.within(
                                 BoreCapacity.items(duct.boreShape(), duct.insideDiameterMm(), one.outsideDiameterMm())))
@@ -43,7 +43,7 @@ final class AssumedCounts {
         int innerducts =
                 innerductsAssumed ? fitted.innerductCount() : now.innerducts().size();
         int cables = cablesAssumed ? fitted.cableCount() : now.cables().size();
-        Optional<Cable> cable = now.cables().stream().findFirst().or(this::usualCable);
+        Optional<Cable> cable = now.cables().stream().findFirst().or(usual::cable);
         boolean sized = (innerducts == 0 || pipe.isPresent()) && (cables == 0 || cable.isPresent());
         return sized ? duct.withSizes(duct.insideDiameterMm(), contents(innerducts, pipe, cables, cable)) : duct;
     }
@@ -58,33 +58,19 @@ final class AssumedCounts {
         for (int i = 0; i < innerducts; i++) {
             Innerduct size = pipe.orElseThrow();
             List<Cable> inside = i < cables ? List.of(all.get(i)) : List.of();
-            pipes.add(new Innerduct("innerduct-" + (i + 1), size.outsideDiameterMm(), size.wallMm(), inside));
+            pipes.add(new Innerduct(
+                    "innerduct-" + (i + 1),
+                    size.outsideDiameterMm(),
+                    size.wallMm(),
+                    inside,
+                    size.color(),
+                    size.uncutAtA(),
+                    size.uncutAtB()));
         }
         return new Contents(pipes, all.subList(Math.min(innerducts, cables), cables), true);
     }
 
     private static Cable named(Cable like, String id) {
         return new Cable(id, like.outsideDiameterMm(), like.massKgPerM(), like.service(), like.mayMove());
-    }
-
-    private Optional<Innerduct> usualInnerduct() {
-        double outsideMm = assumed.findNumber(Term.INNERDUCT_OUTSIDE_DIAMETER).orElse(0);
-        double wallMm = assumed.findNumber(Term.INNERDUCT_WALL)
-                .orElse(outsideMm / assumed.findNumber(Term.INNERDUCT_SDR).orElse(Double.POSITIVE_INFINITY));
-        return outsideMm > 0 && wallMm > 0 && 2 * wallMm < outsideMm
-                ? Optional.of(new Innerduct("innerduct", outsideMm, wallMm, List.of()))
-                : Optional.empty();
-    }
-
-    /** Whether it is live is not known, unless the config says so of all. */
-    private Optional<Cable> usualCable() {
-        double outsideMm = assumed.findNumber(Term.CABLE_OUTSIDE_DIAMETER).orElse(0);
-        Service service = assumed.findWord(Term.IN_SERVICE)
-                .map(word -> word.equals("live") ? Service.LIVE : word.equals("dead") ? Service.DEAD : Service.UNKNOWN)
-                .orElse(Service.UNKNOWN);
-        return outsideMm > 0 && assumed.findNumber(Term.CABLE_MASS).isPresent()
-                ? Optional.of(new Cable(
-                        "cable", outsideMm, assumed.findNumber(Term.CABLE_MASS).getAsDouble(), service))
-                : Optional.empty();
     }
 }

@@ -19,6 +19,7 @@ import java.util.function.Supplier;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.Line;
+import org.spanroom.model.fieldwork.FactUse;
 import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
@@ -60,8 +61,16 @@ public final class CompareRun {
      * @param moves by cause, the farthest moved first
      * @param unmoved how many spans stand as they stood
      * @param differences what else differs between the runs: version, files, config; one line each
+     * @param fieldEntries how many entries of the field book only the second run has, by what they change
+     * @param statuses how many of them set each state of the work, by its word
      */
-    public record CompareSummary(List<SpanMove> moves, long unmoved, List<String> differences, List<Path> files) {
+    public record CompareSummary(
+            List<SpanMove> moves,
+            long unmoved,
+            List<String> differences,
+            Map<FactUse, Long> fieldEntries,
+            Map<String, Long> statuses,
+            List<Path> files) {
         public CompareSummary {
             moves = List.copyOf(moves);
             differences = List.copyOf(differences);
@@ -87,7 +96,10 @@ public final class CompareRun {
         var comparison = new Comparison();
         standings(firstRun, before, comparison::before);
         long spans = standings(secondRun, after, (id, standing) -> comparison.after(id, matches.firstId(id), standing));
-        List<SpanMove> moves = detailed(comparison.moves(), before, after, matches);
+        FieldBookChanges fieldBook = FieldBookChanges.of(first, firstRun, second, secondRun, differences);
+        List<SpanMove> moves = detailed(comparison.moves(), before, after, matches).stream()
+                .map(move -> move.withFieldChanges(fieldBook.of(move.spanId())))
+                .toList();
         long unmoved =
                 spans - moves.stream().filter(move -> move.after().isPresent()).count();
         progress.end(String.format(Locale.ROOT, "%,d spans changed, %,d unchanged", moves.size(), unmoved));
@@ -95,7 +107,12 @@ public final class CompareRun {
         var options = new LayerOptions(secondRun.outputSystem(), writtenAt)
                 .about(AboutFile.ofRuns("compare", writtenAt, config, List.of(firstRun, secondRun)));
         return new CompareSummary(
-                moves, unmoved, differences, ComparisonWriter.write(moves, folder, overwrite, options));
+                moves,
+                unmoved,
+                differences,
+                fieldBook.counts(),
+                fieldBook.statuses(),
+                ComparisonWriter.write(moves, folder, overwrite, options));
     }
 
     private static List<SpanMatches.Named> named(RecordedSpans spans) {
@@ -239,7 +256,7 @@ public final class CompareRun {
         roles.putAll(is);
         for (String role : roles.keySet()) {
             if (!Objects.equals(was.get(role), is.get(role))) {
-                differences.add("the file of the " + role + " is another");
+                differences.add("the file of the " + role.replace('_', ' ') + " is another");
             }
         }
     }

@@ -65,7 +65,7 @@ final class DuctVariants {
         for (int i = 0; i < pipes.size(); i++) {
             Innerduct pipe = pipes.get(i);
             if (pipe.isEmpty() && pipe.insideDiameterMm() > more.outsideDiameterMm()) {
-                pipes.set(i, new Innerduct(pipe.id(), pipe.outsideDiameterMm(), pipe.wallMm(), List.of(more)));
+                pipes.set(i, pipe.withSizes(pipe.outsideDiameterMm(), pipe.wallMm(), List.of(more)));
                 return duct.withSizes(
                         duct.insideDiameterMm(),
                         new Contents(
@@ -118,8 +118,7 @@ final class DuctVariants {
     /** A cable that would no longer go into its innerduct keeps its size: there it lies, so that it is not wider. */
     private static Contents resized(Contents contents, double ratio) {
         List<Innerduct> pipes = contents.innerducts().stream()
-                .map(pipe -> new Innerduct(
-                        pipe.id(),
+                .map(pipe -> pipe.withSizes(
                         pipe.outsideDiameterMm(),
                         pipe.wallMm(),
                         pipe.cables().stream()

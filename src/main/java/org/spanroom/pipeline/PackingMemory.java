@@ -21,17 +21,34 @@ final class PackingMemory {
         this.findings = findings;
     }
 
-    /** Refuses a file within the folder of results, which is replaced whole. */
+    /** Refuses a file within the folder of results, which is replaced whole, and one that holds something else. */
     static void check(OutputConfig output) {
         Path folder = output.resultsFolder().toAbsolutePath().normalize();
-        output.packingFile()
-                .filter(file -> file.toAbsolutePath().normalize().startsWith(folder))
-                .ifPresent(file -> {
-                    throw new InputException(
-                            file,
-                            "the packing file is in the results folder",
-                            "Set output.packing_file to a file outside of it.");
-                });
+        output.packingFile().ifPresent(file -> {
+            if (file.toAbsolutePath().normalize().startsWith(folder)) {
+                throw new InputException(
+                        file,
+                        "the packing file is in the results folder",
+                        "Set output.packing_file to a file outside of it.");
+            }
+            demandOurs(file);
+        });
+    }
+
+    private static void demandOurs(Path file) {
+        boolean ours;
+        try {
+            ours = PackingFile.mayReplace(file);
+        } catch (IOException unreadable) {
+            // A run without the file only takes longer; recall() reports it.
+            return;
+        }
+        if (!ours) {
+            throw new InputException(
+                    file,
+                    "output.packing_file names a file that is no packing file, and it would be replaced",
+                    "Name a new file, or one that an earlier run wrote.");
+        }
     }
 
     void recall(RoomAssessor assessor) {

@@ -25,6 +25,16 @@ final class ProgramFolder {
             throw new UsageException("--output " + output + (target.startsWith(source) ? " is in" : " holds")
                     + " the folder of the run, " + run + ", which stays as it is; choose a folder outside it");
         }
+        demandOutside(output, inputs);
+    }
+
+    /**
+     * Checks that a folder of results holds none of the files that are read: replacing it would lose them.
+     *
+     * @throws UsageException if it does
+     */
+    static void demandOutside(Path output, List<Path> inputs) {
+        Path target = whole(output);
         for (Path input : inputs) {
             if (whole(input).startsWith(target)) {
                 throw new UsageException(

@@ -11,7 +11,6 @@ import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.rank.FieldCheckFinder;
-import org.spanroom.rank.Ranking;
 import org.spanroom.rank.Simulation;
 import org.spanroom.rank.TopScores;
 
@@ -52,11 +51,9 @@ final class RankConfidenceRun {
         best = new float[spans];
     }
 
-    /** Prepares for this many spans, if the config asks for it. */
-    static Optional<RankConfidenceRun> of(RunConfig config, SpanAssessor assessor, Ranking ranking, int spans) {
-        return config.uncertainty().simulated()
-                ? Optional.of(new RankConfidenceRun(config, new Scenarios(config, assessor, ranking), spans))
-                : Optional.empty();
+    /** Prepares for this many spans, if there is anything to simulate. */
+    static Optional<RankConfidenceRun> of(RunConfig config, Optional<Scenarios> outlooks, int spans) {
+        return outlooks.map(all -> new RankConfidenceRun(config, all, spans));
     }
 
     /** Returns what a thread collects scores in. */

@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,6 +28,7 @@ import org.spanroom.model.permit.Zone;
 import org.spanroom.model.permit.ZoneUse;
 import org.spanroom.model.rank.ContentsAccount;
 import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.survey.SurveyStop;
 import org.spanroom.output.OutputSettings;
 import org.spanroom.output.ResultWriter;
@@ -75,6 +77,7 @@ public final class RankRun {
     public RankSummary run(boolean overwrite, String version, Instant startedAt) {
         Optional<ReferenceSystem> askedCrs = askedCrs(config.output());
         PackingMemory.check(config.output());
+        ProgramFolder.demandOutside(config.output().resultsFolder(), filesRead());
         Selection selection = choice.of(SpanColumns.all(layout(config)), config);
         try (var folder = ResultWriter.begin(settings(overwrite, ReferenceSystem.crs84()))) {
             return run(new RunStart(version, startedAt, overwrite, selection, folder), askedCrs);
@@ -85,19 +88,31 @@ public final class RankRun {
     private record RunStart(
             String version, Instant startedAt, boolean overwrite, Selection selection, OutputFolder folder) {}
 
+    private List<Path> filesRead() {
+        var files = new ArrayList<Path>();
+        // Each file passes through once, and stays as it is.
+        config.inputs().withFiles(file -> {
+            files.add(file);
+            return file;
+        });
+        choice.within().ifPresent(files::add);
+        return files;
+    }
+
     /** Returns what is known of the tables before anything is read. */
     private static SpanLayout layout(RunConfig config) {
         return new SpanLayout(
                 new Rescoring(config.scoring(), config.room()).criteria(),
                 false,
                 config.inputs().routes().keep(),
-                ColumnGroup.all());
+                ColumnGroup.all(),
+                config.inputs().fieldBook().file().isPresent());
     }
 
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
         Network network = spans.network();
-        AssessedSpans ranked = rank(network, spans.permits());
+        AssessedSpans ranked = rank(network, spans.permits(), spans.learned());
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);
         progress.begin("form sections", -1);
@@ -150,6 +165,7 @@ public final class RankRun {
      *
      * @param crs the reference system of the routes
      * @param routes the record of their layer
+     * @param learned what opened ducts say of the others
      */
     private record Spans(
             Network network,
@@ -157,7 +173,8 @@ public final class RankRun {
             List<ZoneUse> zones,
             ReferenceSystem crs,
             InputRecord routes,
-            List<RunRecord.Input> inputs) {}
+            List<RunRecord.Input> inputs,
+            LearnedChances learned) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
@@ -177,7 +194,8 @@ public final class RankRun {
                         .toList(),
                 inputs.crs(),
                 routes(inputs),
-                inputs.records().stream().map(RankRun::recordOf).toList());
+                inputs.records().stream().map(RankRun::recordOf).toList(),
+                LearnedOfRun.chances(config, inputs));
     }
 
     private static InputRecord routes(InputData inputs) {
@@ -191,25 +209,33 @@ public final class RankRun {
         return new SpanRun(config, findings, progress).read();
     }
 
+    /** Reads again what an earlier run has read. */
+    InputData readAsOf(String bookSha256) {
+        return new SpanRun(config, findings, progress).readAsOf(bookSha256);
+    }
+
     Network cut(InputData inputs) {
         return new SpanRun(config, findings, progress).cut(inputs);
     }
 
     /** Returns all spans, assessed, the best first. */
-    AssessedSpans rank(Network network, PermitAssessor permits) {
+    AssessedSpans rank(Network network, PermitAssessor permits, LearnedChances learned) {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
+        Ranking ranking = ranking(config, learned);
         var look = new AssessedSpans.FirstLook(
                 new DataDoubts(findings),
                 RankConfidenceRun.of(
-                        config, assessor, ranking(config), network.spans().size()),
+                        config,
+                        Scenarios.of(config, assessor, ranking, learned),
+                        network.spans().size()),
                 new MoneyRun(config, assessor.rates(), network.spans().size()),
                 new ScenarioRun(config, assessor),
                 progress,
                 SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);
         memory.recall(assessor.rooms());
-        AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking(config), look);
+        AssessedSpans ranked = AssessedSpans.of(network.spans(), assessor, ranking, look);
         memory.keep(assessor.rooms());
         progress.end(String.format(
                 Locale.ROOT, "%,d ranked, %,d excluded", ranked.countRanked(), ranked.size() - ranked.countRanked()));
@@ -217,7 +243,7 @@ public final class RankRun {
     }
 
     /** Returns the network with the zones that its vaults lie in, and what crews prepare for there. */
-    private Network located(Network network, PermitAssessor permits) {
+    Network located(Network network, PermitAssessor permits) {
         var assessor = new VaultAssessor(config.rates(), config.vaultKinds());
         // Most vaults need the same.
         var interner = new Interner();
@@ -234,11 +260,8 @@ public final class RankRun {
         return new VaultAccess(config.vaultKinds(), config.rates());
     }
 
-    static Ranking ranking(RunConfig config) {
-        return config.permit()
-                .findOnDate()
-                .map(day -> new Ranking(config.scoring(), config.room(), day))
-                .orElseGet(() -> new Ranking(config.scoring(), config.room()));
+    static Ranking ranking(RunConfig config, LearnedChances learned) {
+        return new Ranking(config.scoring(), config.room(), config.permit().findOnDate(), learned);
     }
 
     private WrittenResults write(Results results, OutputSettings settings, OutputFolder folder) {

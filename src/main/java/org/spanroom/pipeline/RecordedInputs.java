@@ -40,13 +40,27 @@ record RecordedInputs(RunConfig config, InputData inputs) {
         RunConfig asRecorded = config(recorded, asked);
         var files = new RecordedFiles(folder, asRecorded.output());
         RunConfig config = asRecorded.withInputs(files.find(asRecorded.inputs()));
-        recorded.inputs().forEach(input -> input.files().forEach(part -> demandUnchanged(folder, files.find(part))));
-        InputData inputs = new RankRun(config, progress).read();
+        for (RunRecord.Input input : recorded.inputs()) {
+            for (RunRecord.Part part : input.files()) {
+                demandThere(folder, files.find(part));
+                if (!input.isFieldBook()) {
+                    demandUnchanged(folder, files.find(part));
+                }
+            }
+        }
+        var run = new RankRun(config, progress);
+        // Rows are added to a field book after a run: what the run has read is its beginning.
+        InputData inputs = recorded.inputs().stream()
+                .filter(RunRecord.Input::isFieldBook)
+                .map(RunRecord.Input::sha256)
+                .findFirst()
+                .map(run::readAsOf)
+                .orElseGet(run::read);
         demandSameFiles(folder, recorded, inputs, files);
         return new RecordedInputs(config, inputs);
     }
 
-    private static void demandUnchanged(Path folder, RunRecord.Part part) {
+    private static void demandThere(Path folder, RunRecord.Part part) {
         Path file = Path.of(part.file());
         if (!Files.isRegularFile(file)) {
             throw new InputException(
@@ -54,6 +68,10 @@ record RecordedInputs(RunConfig config, InputData inputs) {
                     "the run in " + folder + " read this file, and it is not there",
                     "Start from the folder that the run was started in, or bring the file back.");
         }
+    }
+
+    private static void demandUnchanged(Path folder, RunRecord.Part part) {
+        Path file = Path.of(part.file());
         if (!FileDigest.of(file).sha256Hex().equals(part.sha256())) {
             throw new InputException(
                     file, "it has changed since the run in " + folder + " (its SHA-256 is another)", REMEDY);

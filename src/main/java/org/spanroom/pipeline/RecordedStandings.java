@@ -67,8 +67,9 @@ final class RecordedStandings {
      */
     static List<String> best(RecordedRun run, int count) {
         var ids = new TreeMap<Integer, String>();
-        read(run, (id, standing) -> standing.rank()
-                .ifPresent(rank -> {
+        read(
+                run,
+                (id, standing) -> standing.rank().ifPresent(rank -> {
                     ids.putIfAbsent(rank, id);
                     if (ids.size() > count) {
                         ids.pollLastEntry();

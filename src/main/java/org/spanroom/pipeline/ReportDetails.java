@@ -78,7 +78,12 @@ public final class ReportDetails {
             return new Found(List.of(), Optional.empty(), List.of("Without details of spans: " + changed.getMessage()));
         }
         SpanList spans = new RankRun(read.config(), progress).cut(read.inputs()).spans();
-        var calculator = new SpanCalculator(read.config(), read.inputs().zones(), spans, spanIds.size());
+        var calculator = new SpanCalculator(
+                read.config(),
+                read.inputs().zones(),
+                spans,
+                spanIds.size(),
+                LearnedOfRun.chances(read.config(), read.inputs()));
         int[] numbers = numbers(runFolder, spans, spanIds);
         return new ReportDetails(calculator, read.config().units(), numbers, standings)
                 .run(SpanRun.threads(read.config()), progress);

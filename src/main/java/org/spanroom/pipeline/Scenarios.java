@@ -2,6 +2,7 @@ package org.spanroom.pipeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Condition;
@@ -9,6 +10,8 @@ import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.ScenarioSettings;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.LearnedChances;
+import org.spanroom.model.rank.SpanChances;
 import org.spanroom.model.rank.UncertaintySettings;
 import org.spanroom.rank.Ranking;
 import org.spanroom.rank.Simulation;
@@ -26,15 +29,27 @@ final class Scenarios {
     private final DuctVariants variants;
     private final AssumedCounts counts;
     private final ScenarioSettings scenarios;
+    private final SpanChances usual;
+    private final LearnedChances learned;
     private final RateDrawings drawings;
 
-    Scenarios(RunConfig config, SpanAssessor assessor, Ranking ranking) {
+    /** Returns what spans may be like, if the config asks for a simulation. */
+    static Optional<Scenarios> of(RunConfig config, SpanAssessor assessor, Ranking ranking, LearnedChances learned) {
+        return config.uncertainty().simulated()
+                ? Optional.of(new Scenarios(config, assessor, ranking, learned))
+                : Optional.empty();
+    }
+
+    /** @param learned what opened ducts say of the others */
+    private Scenarios(RunConfig config, SpanAssessor assessor, Ranking ranking, LearnedChances learned) {
         this.settings = config.uncertainty();
         this.assessor = assessor;
         this.ranking = ranking;
         variants = new DuctVariants(settings.diameterRatio(), config.assumed());
         counts = new AssumedCounts(config.assumed());
         scenarios = config.scenarios();
+        usual = SpanChances.of(settings, scenarios);
+        this.learned = learned;
         drawings = new RateDrawings(settings, assessor.rates());
     }
 
@@ -51,54 +66,57 @@ final class Scenarios {
     /** Returns what a ranked span may be like, of which it is known what it costs in each draw of the rates. */
     SpanOutlook of(Assessment assessed, MoneyDraws money) {
         Duct duct = assessed.span().duct();
-        double[] savings = money.savingRatios();
-        var situations = new ArrayList<Situation>();
-        double otherRatio = DuctVariants.hasAssumedSizes(duct) ? settings.otherSizeRatio() : 0;
-        bySizes(situations, assessed, duct, 0, 1 - otherRatio, savings);
+        SpanChances chances = learned.of(duct, usual);
+        var bySizes = new BySizes(assessed, chances, money.savingRatios(), new ArrayList<>());
+        double otherRatio = DuctVariants.hasAssumedSizes(duct) ? chances.otherSizeRatio() : 0;
+        bySizes.add(duct, 0, 1 - otherRatio);
         if (otherRatio > 0) {
-            bySizes(situations, assessed, variants.tighter(duct), 1, otherRatio / 2, savings);
-            bySizes(situations, assessed, variants.roomier(duct), 2, otherRatio / 2, savings);
+            bySizes.add(variants.tighter(duct), 1, otherRatio / 2);
+            bySizes.add(variants.roomier(duct), 2, otherRatio / 2);
         }
-        return new SpanOutlook(
-                assessed.span().id(), situations, ranking.useByFriction(assessed), blockedRatio(duct.condition()));
+        double blockedRatio =
+                duct.condition() == Condition.UNKNOWN ? chances.blockedUnknownRatio() : chances.blockedRatio();
+        return new SpanOutlook(assessed.span().id(), bySizes.situations, ranking.useByFriction(assessed), blockedRatio);
     }
 
-    /** Adds the situations of one set of sizes: contents as taken, one additional cable and, where they are assumed, few and many. */
-    private void bySizes(
-            List<Situation> situations,
-            Assessment assessed,
-            Duct duct,
-            int sizes,
-            double chanceRatio,
-            double[] savings) {
-        boolean assumed = DuctVariants.hasAssumedCounts(duct);
-        double moreRatio = assumed ? settings.moreCableAssumedRatio() : settings.moreCableRatio();
-        double takenRatio = chanceRatio * (assumed ? scenarios.typical().chanceRatio() : 1);
-        Assessment asTaken = sizes == 0 ? assessed : assessor.withDuct(assessed, duct);
-        situations.add(situation(asTaken, assessed, new int[] {sizes, 0}, takenRatio * (1 - moreRatio), savings));
-        if (moreRatio > 0) {
-            Assessment withMore = assessor.withDuct(assessed, variants.withOneCableMore(duct));
-            situations.add(situation(withMore, assessed, new int[] {sizes, 1}, takenRatio * moreRatio, savings));
-        }
-        if (assumed) {
-            byScenario(situations, assessed, duct, sizes, chanceRatio, savings);
-        }
-    }
+    /** Collects the situations of one span. */
+    private final class BySizes {
+        private final Assessment assessed;
+        private final SpanChances chances;
+        private final double[] savings;
+        private final List<Situation> situations;
 
-    private void byScenario(
-            List<Situation> situations,
-            Assessment assessed,
-            Duct duct,
-            int sizes,
-            double chanceRatio,
-            double[] savings) {
-        List<ContentsScenario> others = List.of(scenarios.few(), scenarios.many());
-        for (int i = 0; i < others.size(); i++) {
-            double otherRatio = chanceRatio * others.get(i).chanceRatio();
-            if (otherRatio > 0) {
-                Assessment other = assessor.withDuct(assessed, counts.in(others.get(i), duct));
-                situations.add(situation(other, assessed, new int[] {sizes, FIRST_OTHER + i}, otherRatio, savings));
+        BySizes(Assessment assessed, SpanChances chances, double[] savings, List<Situation> situations) {
+            this.assessed = assessed;
+            this.chances = chances;
+            this.savings = savings;
+            this.situations = situations;
+        }
+
+        /** Adds those of one set of sizes: contents as taken, one additional cable and, where they are assumed, few and many. */
+        void add(Duct duct, int sizes, double chanceRatio) {
+            boolean assumed = DuctVariants.hasAssumedCounts(duct);
+            double moreRatio = assumed ? chances.moreCableAssumedRatio() : chances.moreCableRatio();
+            double takenRatio = chanceRatio * (assumed ? chances.typicalRatio() : 1);
+            Assessment asTaken = sizes == 0 ? assessed : assessor.withDuct(assessed, duct);
+            add(asTaken, sizes, 0, takenRatio * (1 - moreRatio));
+            if (moreRatio > 0) {
+                add(assessor.withDuct(assessed, variants.withOneCableMore(duct)), sizes, 1, takenRatio * moreRatio);
             }
+            if (assumed) {
+                other(scenarios.few(), duct, sizes, FIRST_OTHER, chanceRatio * chances.fewRatio());
+                other(scenarios.many(), duct, sizes, FIRST_OTHER + 1, chanceRatio * chances.manyRatio());
+            }
+        }
+
+        private void other(ContentsScenario scenario, Duct duct, int sizes, int contents, double chanceRatio) {
+            if (chanceRatio > 0) {
+                add(assessor.withDuct(assessed, counts.in(scenario, duct)), sizes, contents, chanceRatio);
+            }
+        }
+
+        private void add(Assessment other, int sizes, int contents, double chanceRatio) {
+            situations.add(situation(other, assessed, new int[] {sizes, contents}, chanceRatio, savings));
         }
     }
 
@@ -127,9 +145,5 @@ final class Scenarios {
 
     private static double savingRatio(Assessment assessed) {
         return assessed.effort().map(Effort::savingRatio).orElse(0.0);
-    }
-
-    private double blockedRatio(Condition condition) {
-        return condition == Condition.UNKNOWN ? settings.blockedUnknownRatio() : settings.blockedRatio();
     }
 }

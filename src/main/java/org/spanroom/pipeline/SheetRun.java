@@ -114,8 +114,9 @@ public final class SheetRun {
         Optional<RecordedProgram> program = request.program().map(ProgramReader::read);
         List<String> asked = asked(request, program);
         if (asked.size() > MOST_SPANS) {
-            throw new UsageException("sheets of " + Counted.whole(asked.size()) + " spans are asked for, and one call makes up to "
-                    + Counted.whole(MOST_SPANS) + "; ask for fewer spans at a time");
+            throw new UsageException(
+                    "sheets of " + Counted.whole(asked.size()) + " spans are asked for, and one call makes up to "
+                            + Counted.whole(MOST_SPANS) + "; ask for fewer spans at a time");
         }
         RunConfig config = RecordedInputs.config(recorded, request.units());
         Map<SectionKey, List<SheetSpans.Found>> groups = new LinkedHashMap<>();
@@ -137,12 +138,12 @@ public final class SheetRun {
         List<Street> streets = request.streets()
                 .map(file -> StreetReader.read(file, request.streetName()))
                 .orElse(List.of());
-        var works = new SheetWorks(read, network, found, standings(found), program, new SheetSurroundings(network, streets));
+        var works = new SheetWorks(
+                read, network, found, standings(found), program, new SheetSurroundings(network, streets));
         return write(request, book, works, List.copyOf(groups.values()));
     }
 
-    private Summary write(
-            Request request, SheetBook book, SheetWorks works, List<List<SheetSpans.Found>> groups) {
+    private Summary write(Request request, SheetBook book, SheetWorks works, List<List<SheetSpans.Found>> groups) {
         int spans = groups.stream().mapToInt(List::size).sum();
         progress.begin("write sheets", spans);
         int excluded = 0;
@@ -150,19 +151,21 @@ public final class SheetRun {
             for (int section = 0; section < groups.size(); section++) {
                 SectionWork work = works.of(section + 1, groups.get(section));
                 writer.add(SheetSection.of(book, work));
-                excluded += (int) work.ducts().stream().filter(DuctWork::isExcluded).count();
+                excluded +=
+                        (int) work.ducts().stream().filter(DuctWork::isExcluded).count();
                 progress.advance(groups.get(section).size());
             }
             List<Path> files = writer.finish();
             progress.end(Counted.of(writer.pages(), "page") + " in " + request.output());
-            return new Summary(
-                    book.runCode(), groups.size(), spans, excluded, writer.pages(), writer.blanks(), files);
+            return new Summary(book.runCode(), groups.size(), spans, excluded, writer.pages(), writer.blanks(), files);
         }
     }
 
     private List<RecordedStanding> standings(List<SheetSpans.Found> found) {
         return RecordedStandings.find(
-                folder, recorded, found.stream().map(span -> Text.clean(span.id())).toList());
+                folder,
+                recorded,
+                found.stream().map(span -> Text.clean(span.id())).toList());
     }
 
     /** Returns the ids of the spans that are asked for, each once, in the order of the work. */

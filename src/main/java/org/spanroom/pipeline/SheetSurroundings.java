@@ -26,8 +26,12 @@ final class SheetSurroundings {
         this.spans = network.spans();
         this.streets = streets;
         for (int number = 0; number < spans.size(); number++) {
-            spansByVault.computeIfAbsent(spans.fromVault(number), none -> new ArrayList<>()).add(number);
-            spansByVault.computeIfAbsent(spans.toVault(number), none -> new ArrayList<>()).add(number);
+            spansByVault
+                    .computeIfAbsent(spans.fromVault(number), none -> new ArrayList<>())
+                    .add(number);
+            spansByVault
+                    .computeIfAbsent(spans.toVault(number), none -> new ArrayList<>())
+                    .add(number);
         }
     }
 
@@ -49,7 +53,8 @@ final class SheetSurroundings {
     private List<Street> streets(List<SheetSpans.Found> section) {
         var reach = new Reach();
         section.forEach(span -> reach.take(spans.get(span.number()).lonLat()));
-        double asideDeg = Math.max(LEAST_REACH_DEG, 2 * Math.max(reach.eastDeg - reach.westDeg, reach.northDeg - reach.southDeg));
+        double asideDeg =
+                Math.max(LEAST_REACH_DEG, 2 * Math.max(reach.eastDeg - reach.westDeg, reach.northDeg - reach.southDeg));
         var near = new ArrayList<Street>();
         for (Street street : streets) {
             List<Line> lines = street.lonLat().stream()

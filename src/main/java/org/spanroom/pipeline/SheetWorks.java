@@ -45,7 +45,12 @@ final class SheetWorks {
         this.standings = standings;
         this.program = program;
         this.surroundings = surroundings;
-        calculator = new SpanCalculator(config, read.inputs().zones(), network.spans(), found.size());
+        calculator = new SpanCalculator(
+                config,
+                read.inputs().zones(),
+                network.spans(),
+                found.size(),
+                LearnedOfRun.chances(config, read.inputs()));
         efforts = SpanAssessor.effortAssessor(config);
         vaults = new VaultAssessor(config.rates(), config.vaultKinds());
         permits = new PermitAssessor(read.inputs().zones(), config.permit(), RankRun.access(config));

@@ -49,7 +49,12 @@ final class SpanAssessor {
 
     /** Returns the assessor of pulls that a config asks for. */
     static PullAssessor pulls(RunConfig config) {
-        return new PullAssessor(config.pull(), new PullSites(config.vaultKinds(), RankRun.access(config)::isInRoadway));
+        return new PullAssessor(config.pull(), sites(config));
+    }
+
+    /** Returns what the config says of places for the machine. */
+    static PullSites sites(RunConfig config) {
+        return new PullSites(config.vaultKinds(), RankRun.access(config)::isInRoadway);
     }
 
     /** Returns the rates at their values. */

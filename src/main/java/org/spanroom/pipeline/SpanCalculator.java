@@ -5,11 +5,15 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.spanroom.config.RunConfig;
 import org.spanroom.effort.EffortAssessor;
+import org.spanroom.effort.VaultAssessor;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.network.SpanList;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.permit.Zone;
 import org.spanroom.model.pull.PullTrace;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -25,7 +29,9 @@ import org.spanroom.rank.RunRanking;
 final class SpanCalculator {
     private final RunConfig config;
     private final SpanList spans;
+    private final PermitAssessor permits;
     private final SpanAssessor assessor;
+    private final VaultAssessor vaults;
     private final RunRanking ranking;
     private final MoneyRun money;
     private final ScenarioRun scenarios;
@@ -39,18 +45,19 @@ final class SpanCalculator {
      * @param zones all permit zones
      * @param spans at least those that matter to the ones asked for
      * @param count how many are asked for
+     * @param learned what opened ducts of the run say of the others
      */
-    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count) {
+    SpanCalculator(RunConfig config, List<Zone> zones, SpanList spans, int count, LearnedChances learned) {
         this.config = config;
         this.spans = spans;
-        assessor = new SpanAssessor(config, new PermitAssessor(zones, config.permit(), RankRun.access(config)), count);
-        Ranking rules = RankRun.ranking(config);
+        permits = new PermitAssessor(zones, config.permit(), RankRun.access(config));
+        assessor = new SpanAssessor(config, permits, count);
+        vaults = new VaultAssessor(config.rates(), config.vaultKinds());
+        Ranking rules = RankRun.ranking(config, learned);
         ranking = rules.among(spans);
         money = new MoneyRun(config, assessor.rates(), count);
         scenarios = new ScenarioRun(config, assessor);
-        outlooks = config.uncertainty().simulated()
-                ? Optional.of(new Scenarios(config, assessor, rules))
-                : Optional.empty();
+        outlooks = Scenarios.of(config, assessor, rules, learned);
         pulls = SpanAssessor.pulls(config);
         efforts = SpanAssessor.effortAssessor(config);
     }
@@ -90,12 +97,18 @@ final class SpanCalculator {
         var explanation = new SpanExplanation(
                 ranked.withScenarios(scenarios.gains(assessed)),
                 recorded,
-                config.pull(),
+                config.pull().forDuct(assessed.span().duct()),
                 traces(assessed),
                 effortLines(assessed),
                 config.rates().currency(),
-                ranking.gates(assessed));
+                ranking.gates(assessed),
+                needs(assessed.span().from()),
+                needs(assessed.span().to()));
         return new Calculated(explanation, scores);
+    }
+
+    private VaultNeeds needs(Vault vault) {
+        return vaults.assess(vault, permits.zonesAt(vault));
     }
 
     private double[] scores(Assessment assessed, MoneyDraws drawn) {

@@ -69,8 +69,7 @@ final class SpanExplainer {
     }
 
     private SpanList cut(List<Route> routes) {
-        var chosen = new InputData(routes, inputs.vaults(), inputs.zones(), inputs.crs(), inputs.records());
-        return new RankRun(config, progress).cut(chosen).spans();
+        return new RankRun(config, progress).cut(inputs.withRoutes(routes)).spans();
     }
 
     private static Optional<Found> findAmong(SpanList spans, String spanId) {
@@ -102,6 +101,6 @@ final class SpanExplainer {
     }
 
     private SpanCalculator calculator(SpanList spans) {
-        return new SpanCalculator(config, inputs.zones(), spans, 1);
+        return new SpanCalculator(config, inputs.zones(), spans, 1, LearnedOfRun.chances(config, inputs));
     }
 }

@@ -9,7 +9,10 @@ import org.spanroom.input.InputData;
 import org.spanroom.input.InputReader;
 import org.spanroom.model.Counted;
 import org.spanroom.model.network.Network;
+import org.spanroom.network.FieldChanges;
+import org.spanroom.network.FieldOverlay;
 import org.spanroom.network.SpanCutter;
+import org.spanroom.output.table.Text;
 
 /** The first half of every run: inputs, and the spans that they fall into. */
 final class SpanRun {
@@ -24,6 +27,15 @@ final class SpanRun {
     }
 
     InputData read() {
+        return read(new InputReader(config, findings, this::report));
+    }
+
+    /** Reads again what an earlier run has read: of its field book no more than the rows that it had then. */
+    InputData readAsOf(String bookSha256) {
+        return read(new InputReader(config, findings, this::report).withBookOf(bookSha256));
+    }
+
+    private InputData read(InputReader reader) {
         if (config.inputs().vaults().file().isEmpty()) {
             throw new InputException(
                     Path.of("vaults"),
@@ -31,7 +43,7 @@ final class SpanRun {
                     "Name a file with --vaults or inputs.vaults.file.");
         }
         progress.begin("read inputs", -1);
-        InputData inputs = new InputReader(config, findings, this::report).read();
+        InputData inputs = reader.read();
         UsableInputs.demandFeatures(inputs, findings);
         progress.end(String.format(
                 Locale.ROOT,
@@ -49,7 +61,10 @@ final class SpanRun {
 
     Network cut(InputData inputs) {
         progress.begin("cut at vaults", inputs.routes().size());
-        Network network = cutter(inputs).cut(inputs.routes(), inputs.vaults(), findings, progress::advance);
+        FieldOverlay overlay = overlay(inputs);
+        Network asRecorded =
+                cutter(inputs).cut(inputs.routes(), overlay.vaults(inputs.vaults()), findings, progress::advance);
+        Network network = overlay.spans(asRecorded);
         progress.end(String.format(
                 Locale.ROOT,
                 "%s, %s; %s not assigned to a span",
@@ -57,6 +72,16 @@ final class SpanRun {
                 config.units().words(network.spanLengthM() / 1000, 1, "km"),
                 config.units().words(network.remainderLengthM() / 1000, 1, "km")));
         return network;
+    }
+
+    /** The one place where the field book meets the data. */
+    private FieldOverlay overlay(InputData inputs) {
+        return new FieldOverlay(
+                inputs.fieldBook(),
+                new FieldChanges(AssumedItems.of(config.assumed())),
+                Text::clean,
+                findings,
+                inputs.source(InputReader.FIELD_BOOK, 0));
     }
 
     private SpanCutter cutter(InputData inputs) {

@@ -100,7 +100,8 @@ public final class PullAssessor {
     }
 
     private SpanPull pull(Span span, Bends bends, int out, Beside beside) {
-        return new SpanPull(span, bends, settings, sites, PullOrder.of(span.duct(), settings, out, beside));
+        PullSettings ofDuct = settings.forDuct(span.duct());
+        return new SpanPull(span, bends, ofDuct, sites, PullOrder.of(span.duct(), ofDuct, out, beside));
     }
 
     private static void demandWithin(String name, int out, Duct duct) {

@@ -42,7 +42,7 @@ final class PullDirection {
         this.turnRad = way.turnRad();
         this.machineInside = sites.machineInside(vault);
         this.exitRadiusM = limits.vaultExitRadiusM(vault.kind());
-        this.cableSlackM = vault.site().cableSlackM().orElse(0);
+        this.cableSlackM = span.slackM(pullingEnd).orElse(0);
     }
 
     /**

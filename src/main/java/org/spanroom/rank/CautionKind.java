@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.CrossSection;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.permit.ZoneRule;
 import org.spanroom.model.pull.Friction;
@@ -21,6 +22,10 @@ import org.spanroom.model.rank.Caution;
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum CautionKind {
+    WORK_STOPPED(
+            "work on this span was stopped",
+            span -> span.duct().fieldRecord().is(WorkStatus.STOPPED),
+            SpanFacts::stopReason),
     CONSENT_UNRECORDED(
             "consent of the owner and joint owners not recorded; get it in writing",
             span -> span.recorded().ownerConsent() == Answer.UNKNOWN
@@ -60,6 +65,10 @@ enum CautionKind {
             "room for cables beside the innerducts today, without recovery",
             span -> span.canLeave() && span.besideNow() > 0 && !span.hasEnoughNow(),
             span -> ": " + span.besideNow()),
+    INNERDUCT_UNCUT(
+            "innerduct runs uncut through a vault; cut it there first, around live cables",
+            span -> span.innerductsToCut(SpanEnd.A) + span.innerductsToCut(SpanEnd.B) > 0,
+            span -> ": " + span.cutsInWords()),
     MANY_BENDS("total bends exceed the warning limit", span -> warns(span, LimitKind.TOTAL_BENDS)),
     LONG_SECTION("span longer than the warning length", span -> warns(span, LimitKind.SECTION_LENGTH)),
     WATER(

@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Unrecoverable;
@@ -16,12 +17,20 @@ import org.spanroom.model.rank.Exclusion;
  * A gate: the reason that keeps a span out of the ranking, when it applies, and the basis of that answer. The lower-case name is the
  * reason's word in columns and the key of its switch in {@code config/scoring.yaml}, which says whether the gate is shut.
  *
- * <p>The order is that in which reasons are given: first that nothing is there to recover, then that it cannot be done, then that
- * it may not be done, then that it need not be done or gives nothing. A reason that would follow from a more basic one does not
+ * <p>The order is that in which reasons are given: first that the work is done or under way, then that nothing is there to recover,
+ * then that it cannot be done, then that it may not be done, then that it need not be done or gives nothing. A reason that would follow from a more basic one does not
  * apply: where no known innerduct can leave a duct, nothing is asked about pulling it and no room is missed.
  */
 @SuppressWarnings("ImmutableEnumChecker") // Its records are immutable and its functions have no state.
 enum Gate {
+    WORK_DONE(
+            "recovery of this span is done",
+            span -> span.duct().fieldRecord().is(WorkStatus.DONE),
+            SpanFacts::statusWords),
+    IN_WORK(
+            "recovery of this span is under way",
+            span -> span.duct().fieldRecord().is(WorkStatus.IN_WORK),
+            SpanFacts::statusWords),
     CONTENTS_UNKNOWN(
             Unrecoverable.CONTENTS_UNKNOWN.explanation(),
             span -> !span.contents().known(),
@@ -144,7 +153,7 @@ enum Gate {
         Condition condition = span.duct().condition();
         return condition == Condition.UNKNOWN
                 ? "the condition is " + SpanFacts.unknown(span.duct().findRejected(Term.CONDITION))
-                : "recorded as " + condition.name().toLowerCase(Locale.ROOT);
+                : "recorded as " + condition.name().toLowerCase(Locale.ROOT) + span.blockedWords();
     }
 
     private static String count(int number, String thing) {

@@ -8,12 +8,14 @@ import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.rank.KnowledgeSettings;
+import org.spanroom.model.rank.LearnedChances;
 
 /**
  * How well a span is known: of all weights, the share that is recorded, in percent.
  *
  * <p>A term counts in full where its value was recorded and not at all where a default is used for it; terms of the contents
- * are treated as not recorded where the contents are unknown. The position counts by the value of its quality, the duct's age by its
+ * are treated as not recorded where the contents are unknown. An assumed term counts in part where like ducts were opened and found as
+ * assumed ({@link LearnedChances#verifiedRatio}). The position counts by the value of its quality, the duct's age by its
  * year of installation.
  */
 final class Knowledge {
@@ -24,8 +26,10 @@ final class Knowledge {
     private final double positionWeightRatio;
     private final double yearWeightRatio;
     private final double allWeightsRatio;
+    private final LearnedChances learned;
 
-    Knowledge(KnowledgeSettings settings) {
+    Knowledge(KnowledgeSettings settings, LearnedChances learned) {
+        this.learned = learned;
         terms = settings.terms().keySet().toArray(Term[]::new);
         weights = settings.terms().values().stream()
                 .mapToDouble(Double::doubleValue)
@@ -49,9 +53,17 @@ final class Knowledge {
         for (int i = 0; i < terms.length; i++) {
             if (isRecorded(terms[i], span.duct())) {
                 known += weights[i];
+            } else if (!learned.isNone()) {
+                known += weights[i] * verifiedRatio(terms[i], span.duct());
             }
         }
         return 100 * known / allWeightsRatio;
+    }
+
+    /** Where contents are unknown nothing was assumed that could be verified. */
+    private double verifiedRatio(Term term, Duct duct) {
+        boolean assumed = duct.assumed().contains(term) && duct.contents().known();
+        return assumed || term == Term.CONDITION ? learned.verifiedRatio(duct, term) : 0;
     }
 
     private static boolean isRecorded(Term term, Duct duct) {

@@ -7,6 +7,7 @@ import java.util.TreeSet;
 import org.spanroom.model.Answer;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.ScoringSettings;
 
 /** What the quantities of criteria are based on: what the settings say of vaults and records. Nothing but the span itself enters. */
@@ -16,9 +17,13 @@ final class Quantities {
     private final Knowledge knowledge;
 
     Quantities(ScoringSettings settings) {
+        this(settings, LearnedChances.NONE);
+    }
+
+    Quantities(ScoringSettings settings, LearnedChances learned) {
         hardKinds = folded(settings.hardVaultKinds());
         hardSurfaces = folded(settings.hardVaultSurfaces());
-        knowledge = new Knowledge(settings.knowledge());
+        knowledge = new Knowledge(settings.knowledge(), learned);
     }
 
     static int wetPlaces(Span span) {

@@ -13,6 +13,7 @@ import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.Caution;
 import org.spanroom.model.rank.CriterionInfo;
 import org.spanroom.model.rank.GateAnswer;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.ScoringSettings;
@@ -42,18 +43,24 @@ public final class Ranking {
      * @throws IllegalArgumentException if the settings name a criterion or a gate that does not exist
      */
     public Ranking(ScoringSettings settings, RoomSettings room) {
-        this(settings, room, Optional.empty());
+        this(settings, room, Optional.empty(), LearnedChances.NONE);
     }
 
     /** Prepares a ranking for a day: embargoes that ended before it are not reported. */
     public Ranking(ScoringSettings settings, RoomSettings room, LocalDate onDate) {
-        this(settings, room, Optional.of(onDate));
+        this(settings, room, Optional.of(onDate), LearnedChances.NONE);
     }
 
-    private Ranking(ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate) {
+    /**
+     * Prepares a ranking.
+     *
+     * @param onDate the day that it is for; empty for none in particular
+     * @param learned what opened ducts say of the others, which counts toward how well these are known
+     */
+    public Ranking(ScoringSettings settings, RoomSettings room, Optional<LocalDate> onDate, LearnedChances learned) {
         requireKnown(
                 "criterion", settings.criteria().keySet(), criteria().stream().map(CriterionInfo::key));
-        quantities = new Quantities(settings);
+        quantities = new Quantities(settings, learned);
         gates = new Gates(
                 settings,
                 new SpanFacts.Rules(

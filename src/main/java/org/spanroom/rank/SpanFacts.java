@@ -1,16 +1,22 @@
 package org.spanroom.rank;
 
+import static java.util.stream.Collectors.joining;
+
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.spanroom.model.Answer;
+import org.spanroom.model.Counted;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.FieldRecord;
 import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Unrecoverable;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.PullOutcome;
@@ -76,6 +82,22 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
         return !contents().known() || !contents().innerducts().isEmpty();
     }
 
+    /** Returns how many of the innerducts that come out run uncut through the vault at one end, as recorded. */
+    int innerductsToCut(SpanEnd end) {
+        return assessment
+                .effort()
+                .map(effort -> effort.quantities().at(end).innerductsToCut())
+                .orElse(0);
+    }
+
+    /** Returns where innerducts must be cut, for people. */
+    String cutsInWords() {
+        return Stream.of(SpanEnd.values())
+                .filter(end -> innerductsToCut(end) > 0)
+                .map(end -> innerductsToCut(end) + " at " + end.vaultOf(span()).id())
+                .collect(joining(", "));
+    }
+
     boolean hasCable(Service service) {
         return Services.has(contents(), service);
     }
@@ -114,6 +136,29 @@ record SpanFacts(Assessment assessment, EmptyDucts emptyDucts, Rules rules) {
     /** Says of what is unknown whether it was not recorded, or recorded and rejected. */
     static String unknown(Optional<RejectedValue> rejected) {
         return rejected.map(RejectedValue::words).orElse("not recorded");
+    }
+
+    /** Says how far the work is, as crews reported it. */
+    String statusWords() {
+        FieldRecord reported = duct().fieldRecord();
+        return reported.status()
+                .map(status -> "reported as " + status.key().replace('_', ' ')
+                        + reported.statusDay().map(day -> " on " + day).orElse(""))
+                .orElse("no status of the work is reported");
+    }
+
+    /** Says why the work was stopped; empty where no reason is reported. */
+    String stopReason() {
+        String reason = duct().fieldRecord().statusReason();
+        return reason.isBlank() ? "" : ": " + reason;
+    }
+
+    /** Says where the duct is blocked; empty where that is not reported. */
+    String blockedWords() {
+        FieldRecord reported = duct().fieldRecord();
+        return reported.blockedAtM().isPresent()
+                ? ", " + Counted.fixed(reported.blockedAtM().getAsDouble(), 1) + " m from " + reported.blockedFrom()
+                : "";
     }
 
     /** Says why the contents are unknown. */

@@ -1,6 +1,7 @@
 package org.spanroom.sample;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +24,11 @@ final class Attributes {
 
     Attributes without(RouteField field) {
         values.remove(field);
+        return this;
+    }
+
+    Attributes without(List<RouteField> fields) {
+        fields.forEach(values::remove);
         return this;
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 final class CityBuilder {
     private static final int PURPOSE = 5;
     private static final int NAMING = 10;
+    private static final int NOTING = 17;
 
     private final int spans;
     private final CityLayout layout;
@@ -22,7 +23,8 @@ final class CityBuilder {
                 this.sink,
                 new FaultSchedule(seed),
                 new SpareSchedule(seed),
-                new RouteRecorder(this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING)));
+                new RouteRecorder(
+                        this.sink, Chance.of(seed, PURPOSE), Chance.of(seed, NAMING), Chance.of(seed, NOTING)));
     }
 
     /** A district that has been built. */

@@ -146,7 +146,27 @@ final class CityTables {
                                 "reserved",
                                 "reserved",
                                 "number of its free cells that are promised",
-                                row -> row.cells().map(ListedItem.Cells::reserved))));
+                                row -> row.cells().map(ListedItem.Cells::reserved)),
+                        Column.text(
+                                "color",
+                                "color",
+                                "color of an innerduct",
+                                row -> row.notes().color()),
+                        Column.text(
+                                "tag",
+                                "tag",
+                                "tag of a cable",
+                                row -> row.notes().tag()),
+                        Column.text(
+                                "continuous_at_a",
+                                "cont_at_a",
+                                "whether an innerduct runs uncut through the vault where its duct begins",
+                                row -> row.notes().uncutAtA()),
+                        Column.text(
+                                "continuous_at_b",
+                                "cont_at_b",
+                                "whether it does so where its duct ends",
+                                row -> row.notes().uncutAtB())));
     }
 
     static Table<KnownFault> faults() {

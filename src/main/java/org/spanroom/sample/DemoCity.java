@@ -107,6 +107,7 @@ public final class DemoCity {
         OldTown.write(folder);
         put(folder.resolve(DemoConnections.FILE), DemoConnections.TEXT);
         put(folder.resolve(DemoProgram.FILE), DemoProgram.TEXT);
+        put(folder.resolve(DemoCloseout.FILE), DemoCloseout.text());
         String text = new SampleReadme(DEMO_SEED, builder.count(), districts).text(Format.GEOJSON, true);
         put(folder.resolve("README.md"), text);
         put(folder.resolve(CONFIG), SampleConfig.text(Format.GEOJSON, true));

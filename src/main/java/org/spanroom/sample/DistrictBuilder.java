@@ -23,6 +23,7 @@ final class DistrictBuilder {
     private final BankGenerator foreman;
     private final Filler filler;
     private final Paperwork paperwork;
+    private final EndNotes endNotes;
     private final RecordVariation scribe;
     private final int spanLimit;
     private final VaultRecorder vaults;
@@ -39,6 +40,7 @@ final class DistrictBuilder {
         this.foreman = new BankGenerator(district, chance);
         this.filler = new Filler(district.chance(FILLING_PURPOSE));
         this.paperwork = new Paperwork(district);
+        this.endNotes = new EndNotes(district);
         this.scribe = new RecordVariation(district);
         this.spanLimit = spanLimit;
         this.vaults = new VaultRecorder(district, city);
@@ -76,6 +78,7 @@ final class DistrictBuilder {
         Bank bank = foreman.bank("B" + city.sink().nextBank(), rank, legs);
         paperwork.turnTo(bank);
         int ducts = Math.max(1, Math.min(bank.ducts(), (spanLimit - spans) / legs.size()));
+        endNotes.turnTo(ducts);
         DrawnLine middle = middle(legs);
         DrawnLine sharedLine = lifted(middle.shaken(bank.shakeM(), chance), rank);
         int spare = spare(rank, bank, ducts, legs);
@@ -86,6 +89,7 @@ final class DistrictBuilder {
                     : lifted(middle.beside(bank.asideM(duct)).shaken(bank.shakeM(), chance), rank);
             Filling filling = duct == spare ? Filling.NOTHING : filling(rank, bank);
             Draft draft = draft(rank, bank, duct, legs, trace, filling, duct == spare);
+            endNotes.fill(draft, duct, !draft.from().equals(legs.get(0).from()));
             drafts.add(draft);
             city.sink().duct(draft);
         }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param cells the cells of a sleeve
  * @param catalog the row of a catalog that replaces sizes, or empty
  * @param mayMove whether a cable may be laid into a sleeve, or empty
+ * @param notes by what crews know it
  */
 record ListedItem(
         String duct,
@@ -23,7 +24,8 @@ record ListedItem(
         Optional<Cells> cells,
         String service,
         String catalog,
-        String mayMove) {
+        String mayMove,
+        ItemNotes.Notes notes) {
     /**
      * Sizes as recorded.
      *
@@ -49,17 +51,28 @@ record ListedItem(
                 byWall ? OptionalDouble.empty() : OptionalDouble.of(size.sdr()),
                 byWall ? OptionalDouble.of(size.wallIn()) : OptionalDouble.empty(),
                 OptionalDouble.empty());
-        return new ListedItem("", item, "innerduct", "", Optional.of(size), sizes, Optional.empty(), "", "", "");
+        return plain(item, "innerduct", "", Optional.of(size), sizes, Optional.empty(), "");
     }
 
     static ListedItem cable(String item, String inside, CableSize size, String service) {
         var sizes = new Sizes(
                 size.outsideIn(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(size.massLbKft()));
-        return new ListedItem("", item, "cable", inside, Optional.empty(), sizes, Optional.empty(), service, "", "");
+        return plain(item, "cable", inside, Optional.empty(), sizes, Optional.empty(), service);
     }
 
     static ListedItem sleeve(String item, Cells cells) {
-        return new ListedItem("", item, "sleeve", "", Optional.empty(), Sizes.NONE, Optional.of(cells), "", "", "");
+        return plain(item, "sleeve", "", Optional.empty(), Sizes.NONE, Optional.of(cells), "");
+    }
+
+    private static ListedItem plain(
+            String item,
+            String kind,
+            String inside,
+            Optional<InnerductSize> innerduct,
+            Sizes sizes,
+            Optional<Cells> cells,
+            String service) {
+        return new ListedItem("", item, kind, inside, innerduct, sizes, cells, service, "", "", ItemNotes.Notes.NONE);
     }
 
     private boolean isInSleeve() {
@@ -75,11 +88,11 @@ record ListedItem(
     }
 
     ListedItem inDuct(String otherDuct) {
-        return new ListedItem(otherDuct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove);
+        return new ListedItem(otherDuct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove, notes);
     }
 
     ListedItem ofKind(String otherKind) {
-        return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, cells, service, catalog, mayMove);
+        return new ListedItem(duct, item, otherKind, inside, innerduct, sizes, cells, service, catalog, mayMove, notes);
     }
 
     /** Returns the row with a catalog's row instead of an innerduct's sizes, and with a cable that must stay where it lies. */
@@ -95,6 +108,12 @@ record ListedItem(
                 cells,
                 service,
                 named ? innerduct.get().catalogName() : catalog,
-                fixed && kind.equals("cable") && !isInSleeve() ? "no" : mayMove);
+                fixed && kind.equals("cable") && !isInSleeve() ? "no" : mayMove,
+                notes);
+    }
+
+    /** Returns the row with what crews noted. */
+    ListedItem noted(ItemNotes.Notes others) {
+        return new ListedItem(duct, item, kind, inside, innerduct, sizes, cells, service, catalog, mayMove, others);
     }
 }

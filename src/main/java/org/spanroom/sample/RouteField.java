@@ -40,7 +40,13 @@ enum RouteField {
     CO_OWNERS("co_owners", 't', "other owners of the duct"),
     EMBARGO("embargo", 't', "no work until this day"),
     RESERVED("reserved", 'i', "number of positions promised to the owner or to customers"),
-    BESIDE_OK("beside_ok", 't', "whether the owner allows cables beside rigid innerducts");
+    BESIDE_OK("beside_ok", 't', "whether the owner allows cables beside rigid innerducts"),
+    HOLE_A("hole_a", 't', "hole of the duct at the first vertex: a number, or row/column"),
+    HOLE_B("hole_b", 't', "hole of the duct at the last vertex"),
+    SLACK_A("slack_a", 't', "cable slack of this duct at the first vertex, with its unit"),
+    SLACK_B("slack_b", 't', "cable slack of this duct at the last vertex, with its unit"),
+    UNCUT_A("uncut_a", 't', "whether all its innerducts run uncut through the vault at the first vertex"),
+    UNCUT_B("uncut_b", 't', "whether all its innerducts run uncut through the vault at the last vertex");
 
     private final String shortName;
     private final int form;

@@ -18,6 +18,10 @@ final class RouteRecorder {
             RouteField.IN_SERVICE);
     private static final List<RouteField> SIZE_FIELDS = List.of(
             RouteField.INNERDUCT_OD_IN, RouteField.INNERDUCT_SDR, RouteField.CABLE_OD_IN, RouteField.CABLE_LB_KFT);
+    private static final List<RouteField> FIELDS_OF_A =
+            List.of(RouteField.VAULT_A, RouteField.HOLE_A, RouteField.SLACK_A, RouteField.UNCUT_A);
+    private static final List<RouteField> FIELDS_OF_B =
+            List.of(RouteField.VAULT_B, RouteField.HOLE_B, RouteField.SLACK_B, RouteField.UNCUT_B);
     private static final List<RouteField> FORGETTABLE = List.of(
             RouteField.BORE_IN,
             RouteField.DUCT_TYPE,
@@ -29,6 +33,7 @@ final class RouteRecorder {
     private final CitySink sink;
     private final Chance chance;
     private final Chance naming;
+    private final ItemNotes notes;
     private int recorded;
     private String idBefore = "";
 
@@ -37,11 +42,13 @@ final class RouteRecorder {
      *
      * @param chance decides on the faults
      * @param naming decides which rows of the contents table name a catalog's row
+     * @param noting decides on what crews noted of innerducts and cables
      */
-    RouteRecorder(CitySink sink, Chance chance, Chance naming) {
+    RouteRecorder(CitySink sink, Chance chance, Chance naming, Chance noting) {
         this.sink = sink;
         this.chance = chance;
         this.naming = naming;
+        this.notes = new ItemNotes(noting);
     }
 
     /** Returns whether a fault can be put into a draft without becoming another one. */
@@ -142,7 +149,7 @@ final class RouteRecorder {
             case END_WITHOUT_VAULT -> {
                 double beyondM = chance.between(8, 30);
                 DrawnLine longer = trace.extended(beyondM);
-                put(draft, measured(attributes, longer).without(RouteField.VAULT_B), List.of(longer));
+                put(draft, measured(attributes, longer).without(FIELDS_OF_B), List.of(longer));
                 known(fault, draft, meters(beyondM) + " beyond " + draft.to().vaultId());
             }
             case ZERO_LENGTH_PART -> {
@@ -182,8 +189,8 @@ final class RouteRecorder {
             later.with(RouteField.SURFACE, "gravel").with(RouteField.YEAR, (int) later.number(RouteField.YEAR) + 3);
             detail = ", surface and year differ";
         }
-        put(draft, measured(draft.attributes(), pieces[0]).without(RouteField.VAULT_B), List.of(pieces[0]));
-        put(draft, measured(later, second).without(RouteField.VAULT_A), List.of(second));
+        put(draft, measured(draft.attributes(), pieces[0]).without(FIELDS_OF_B), List.of(pieces[0]));
+        put(draft, measured(later, second).without(FIELDS_OF_A), List.of(second));
         sink.fault(new KnownFault(fault, "ducts", draft.duct(), "R" + (recorded - 1) + " and R" + recorded + detail));
     }
 
@@ -277,10 +284,11 @@ final class RouteRecorder {
     }
 
     private void table(Draft draft, Filling filling) {
+        notes.turnTo(draft, filling);
         for (ListedItem row : filling.rows()) {
             boolean byName = naming.happens(0.12);
             boolean fixed = naming.happens(0.06);
-            sink.contents(row.inDuct(draft.duct()).written(byName, fixed));
+            sink.contents(row.inDuct(draft.duct()).written(byName, fixed).noted(notes.draw(row)));
         }
     }
 

@@ -45,6 +45,12 @@ final class SampleConfig {
                   duct_size: duct_size
                   innerduct_size: innerduct_size
                   cable_may_move: may_move
+                  hole_a: hole_a
+                  hole_b: hole_b
+                  slack_a: slack_a
+                  slack_b: slack_b
+                  continuous_at_a: uncut_a
+                  continuous_at_b: uncut_b
               vaults:
                 file: %s
                 fields:

@@ -58,6 +58,10 @@ final class SampleReadme {
             themselves. Street works have a first and a last day: some are over, some are in progress, some are upcoming. Half
             of the embargoes have expired.
 
+            Holes of ducts are noted in a third of the banks, mirrored at the far vault. Innerducts that run uncut through a vault, and
+            slack of a single duct, are recorded where the owner refuses the work or a cable is of unknown service, so that no ranked
+            span rests on them.
+
             ## Fields
 
             %s
@@ -105,7 +109,7 @@ final class SampleReadme {
                 |---|---:|---|
                 | `%s` | %d | lines, one or two per duct; %s |
                 | `%s` | %d | points: `vault_id`, `kind`, `elev_m`, `volume` (m3 or with its unit), `water`, `surface`, `hold` (whether a live cable can be restrained there), `slack_ft` (cable slack stored in it, in feet); of inspected vaults also `depth_ft`, `in_len_ft`, `in_wid_ft`, `in_high_ft` (inside, in feet), `lid_in` (opening under the cover, in inches), `gas` (whether gas was found), `power` (whether power cables share it), `inspected` (day); the same system |
-                | `contents.csv` | %d | innerducts, cables and sleeves of ducts with mixed contents, one per row; inches, and pounds per 1000 ft, or a catalog row; for a sleeve its `cells` and the number of `reserved` cells |
+                | `contents.csv` | %d | innerducts, cables and sleeves of ducts with mixed contents, one per row; inches, and pounds per 1000 ft, or a catalog row; for a sleeve its `cells` and the number of `reserved` cells; for some innerducts their `color` and whether they run uncut through a vault (`continuous_at_a`, `continuous_at_b`), for some cables their `tag` |
                 | `zones.gpkg` | %d | permit zones, polygons: `zone_id`, `zone_type`, `title`, `until`, `starts`; %s |
                 | `%s` | %d | center lines of streets, a backdrop for the report: `name`, `rank`; longitude and latitude on WGS 84 |
                 | `known-faults.csv` | %d | the faults that were added |
@@ -130,6 +134,7 @@ final class SampleReadme {
                 | `oldtown.geojson`, `oldtown_vaults.geojson` | | a separate town, with other fields, that does not record the contents of its ducts: see `src/site/markdown/little-recorded.md` |
                 | `connections.csv` | 9 | connections that are wanted, for `connect`: see `src/site/markdown/connections.md` |
                 | `program.yaml` | | the annual program that they are part of, for `program`: see `src/site/markdown/program.md` |
+                | `closeout.csv` | | what the crews report of its first weeks, for `closeout`: see `src/site/markdown/crew.md` |
                 """ : all;
     }
 

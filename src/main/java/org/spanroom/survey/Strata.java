@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.spanroom.model.Term;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.DuctStratum;
 
 /**
  * Spans that are likely to have similar contents: of one decade, one type of duct and one owner, so far as these are recorded.
@@ -18,8 +15,6 @@ import org.spanroom.model.network.Duct;
  */
 final class Strata {
     static final String OTHERS = "all others";
-
-    private static final int DECADE = 10;
 
     private final List<String> names = new ArrayList<>();
     private final List<Integer> spans = new ArrayList<>();
@@ -46,7 +41,8 @@ final class Strata {
     static Strata of(List<Duct> ducts, int most, Weighing variation) {
         var byName = new HashMap<String, List<Integer>>();
         for (int i = 0; i < ducts.size(); i++) {
-            byName.computeIfAbsent(name(ducts.get(i)), key -> new ArrayList<>()).add(i);
+            byName.computeIfAbsent(DuctStratum.name(ducts.get(i)), key -> new ArrayList<>())
+                    .add(i);
         }
         List<Stratum> ordered = byName.entrySet().stream()
                 .map(entry -> new Stratum(entry.getKey(), variation.weight(entry.getKey(), entry.getValue())))
@@ -97,19 +93,5 @@ final class Strata {
 
     int of(int span) {
         return ofSpan[span];
-    }
-
-    /** Returns the name of the stratum of a duct: what is recorded of year, type and owner. */
-    static String name(Duct duct) {
-        String year = duct.installedYear().isPresent()
-                ? Math.floorDiv(duct.installedYear().getAsInt(), DECADE) * DECADE + "s"
-                : "year unknown";
-        return Stream.of(year, recorded(duct, Term.DUCT_TYPE, duct.type()), recorded(duct, Term.OWNER, duct.owner()))
-                .filter(word -> !word.isEmpty())
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String recorded(Duct duct, Term term, String word) {
-        return duct.assumed().contains(term) ? "" : word.strip().toLowerCase(Locale.ROOT);
     }
 }

@@ -11,6 +11,7 @@ import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.DuctStratum;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.survey.StratumEstimate;
 import org.spanroom.model.survey.SurveySettings;
@@ -72,7 +73,7 @@ public final class SurveyPlanner {
         var gains = new HashMap<String, int[]>();
         for (SurveySpan span : spans) {
             if (span.duct().contentsSource() == ContentsSource.RECORDED) {
-                int[] counts = gains.computeIfAbsent(Strata.name(span.duct()), key -> new int[2]);
+                int[] counts = gains.computeIfAbsent(DuctStratum.name(span.duct()), key -> new int[2]);
                 counts[0] += span.gains() ? 1 : 0;
                 counts[1]++;
             }

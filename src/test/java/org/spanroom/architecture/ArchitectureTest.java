@@ -35,7 +35,7 @@ class ArchitectureTest {
 
     private static final String MAP = """
             cli      -> pipeline config input output sample crs finding model
-            pipeline -> config input network bend bore pull effort permit rank survey program output select crs finding model parallel
+            pipeline -> config input network bend bore pull effort permit rank survey program learn output select crs finding model parallel
             sample   -> output crs finding model
             config   -> finding model
             input    -> config crs finding model parallel
@@ -48,6 +48,7 @@ class ArchitectureTest {
             rank     -> model
             survey   -> model
             program  -> finding model
+            learn    -> model
             output   -> crs finding model parallel
             select   -> finding model
             crs      -> model
@@ -63,11 +64,12 @@ class ArchitectureTest {
             program.annual    -> program.bound program.design
             program.bound     -> program.design
             program.design    ->
-            input             -> input.proposal input.shapefile input.geopackage input.geojson input.fields input.layer
+            input             -> input.proposal input.fieldbook input.shapefile input.geopackage input.geojson input.fields input.layer
             input.shapefile   -> input.layer
             input.geopackage  -> input.layer
             input.geojson     -> input.layer
             input.proposal    -> input.fields input.layer
+            input.fieldbook   -> input.fields input.layer
             input.fields      -> input.layer
             input.layer       ->
             output.sheet      -> output.explain output.columns output.text output.table output.folder
@@ -81,13 +83,14 @@ class ArchitectureTest {
             output.style      -> output.table
             output.table      -> output.folder
             output.folder     ->
+            model.learn       -> model.rank model.pull model.effort model.fieldwork model.network model
             model.rank        -> model.pull model.effort model.bore model.network model.permit model.bend model
             model.program     -> model.effort model.network model
             model.survey      -> model.network model
             model.pull        -> model.network model
             model.effort      -> model.network model.permit model
             model.bore        -> model.network model
-            model.network     -> model.permit model
+            model.network     -> model.fieldwork model.permit model
             model.fieldwork   -> model
             model.permit      -> model
             model.bend        -> model

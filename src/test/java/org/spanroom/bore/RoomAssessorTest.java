@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.model.Answer;
 import org.spanroom.model.bore.Room;
 import org.spanroom.model.bore.RoomSettings;
 import org.spanroom.model.network.BoreShape;
@@ -199,6 +200,42 @@ class RoomAssessorTest {
         var back = new Contents(reversed, List.of(), true);
 
         assertThat(assessor.assess(round(4, back))).isEqualTo(assessor.assess(round(4, forth)));
+        assertThat(assessor.sectionsWorkedOut()).isEqualTo(1);
+    }
+
+    /** Colors, tags and what runs uncut tell crews which is which; the room and the order out do not depend on them. */
+    @Test
+    void contentsThatDifferInMarksOnlyShareOneCrossSection() {
+        Contents plain = holding(List.of(0.5, 0.75, 0.6), 1);
+        for (String mark : List.of("", "red", "blue")) {
+            var innerducts = new ArrayList<Innerduct>();
+            for (Innerduct each : plain.innerducts()) {
+                innerducts.add(new Innerduct(
+                        each.id(),
+                        each.outsideDiameterMm(),
+                        each.wallMm(),
+                        each.cables().stream()
+                                .map(cable -> new Cable(
+                                        cable.id(),
+                                        cable.outsideDiameterMm(),
+                                        cable.massKgPerM(),
+                                        cable.service(),
+                                        cable.mayMove(),
+                                        mark + innerducts.size()))
+                                .toList(),
+                        mark + (9 - innerducts.size()),
+                        innerducts.size() % 2 == 0 ? Answer.YES : Answer.NO,
+                        Answer.UNKNOWN));
+            }
+            Contents marked = plain.withInnerducts(innerducts);
+
+            assertThat(assessor.assess(round(4, marked))).isEqualTo(assessor.assess(round(4, plain)));
+            assertThat(marked.innerductsByOrderOut())
+                    .extracting(Innerduct::id)
+                    .isEqualTo(plain.innerductsByOrderOut().stream()
+                            .map(Innerduct::id)
+                            .toList());
+        }
         assertThat(assessor.sectionsWorkedOut()).isEqualTo(1);
     }
 

@@ -22,7 +22,20 @@ class CommandLineTest {
 
     @ParameterizedTest(name = "spanroom {0} --help")
     @ValueSource(
-            strings = {"", "rank", "check", "explain", "compare", "path", "corridors", "connect", "report", "sheets", "sample"})
+            strings = {
+                "",
+                "rank",
+                "check",
+                "explain",
+                "compare",
+                "path",
+                "corridors",
+                "connect",
+                "report",
+                "sheets",
+                "learn",
+                "sample"
+            })
     void helpFitsAnOldTerminalAndListsExitCodes(String command) {
         int code = command.isEmpty() ? run("--help") : run(command, "--help");
 

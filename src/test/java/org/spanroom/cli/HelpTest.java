@@ -109,6 +109,8 @@ class HelpTest {
                 "connect",
                 "report",
                 "sheets",
+                "learn",
+                "closeout",
                 "sample",
                 "completion");
     }

@@ -42,10 +42,10 @@ class StoppedRunTest {
 
     @ParameterizedTest(name = "{0} when {1} is there")
     @CsvSource({
-        "INT,  130, .run.writing-0",
-        "TERM, 143, .run.writing-0",
-        "INT,  130, .run.writing-0/spans.csv",
-        "TERM, 143, .run.writing-0/spanroom.gpkg",
+        "INT,  130, ''",
+        "TERM, 143, ''",
+        "INT,  130, spans.csv",
+        "TERM, 143, spanroom.gpkg",
     })
     void stoppedRunLeavesEarlierResultsAndNothingElse(String signal, int code, String when) throws IOException {
         assumeFalse(signal.equals("INT") && isInterruptIgnored(), "Ctrl-C is ignored where these tests run; skipped");
@@ -53,7 +53,7 @@ class StoppedRunTest {
         Map<String, String> before = FolderState.of(results);
 
         try (ForkedRun run = start(List.of(), results)) {
-            run.await(() -> Files.exists(results.resolveSibling(when)));
+            run.await(() -> isWriting(results, when));
             run.signal(signal);
 
             assertThat(run.exitCode()).isEqualTo(code);
@@ -70,7 +70,7 @@ class StoppedRunTest {
         Path results = folder.resolve("place/deep/run");
 
         try (ForkedRun run = start(List.of(), results)) {
-            run.await(() -> Files.exists(results.resolveSibling(".run.writing-0")));
+            run.await(() -> isWriting(results, ""));
             run.signal("TERM");
             assertThat(run.exitCode()).isEqualTo(143);
         }
@@ -78,17 +78,17 @@ class StoppedRunTest {
     }
 
     @ParameterizedTest(name = "kill -9 when {0} is there")
-    @ValueSource(strings = {".run.writing-0/spanroom.gpkg", ".run.writing-0/run.json"})
+    @ValueSource(strings = {"spanroom.gpkg", "run.json"})
     void whatAKilledRunLeftIsClearedByTheNext(String when) throws IOException {
         Path results = earlierResults();
         Map<String, String> before = FolderState.of(results);
         try (ForkedRun run = start(List.of(), results)) {
-            run.await(() -> Files.exists(results.resolveSibling(when)));
+            run.await(() -> isWriting(results, when));
             run.signal("KILL");
             assertThat(run.exitCode()).isEqualTo(137);
         }
         assertThat(FolderState.names(results.getParent())).contains(".run.lock").hasSizeGreaterThanOrEqualTo(2);
-        if (FolderState.names(results.getParent()).contains(".run.writing-0")) {
+        if (isWriting(results, "")) {
             assertThat(FolderState.of(results)).isEqualTo(before);
         }
 
@@ -104,7 +104,7 @@ class StoppedRunTest {
         Path results = earlierResults();
 
         try (ForkedRun first = start(List.of(), results)) {
-            first.await(() -> Files.exists(results.resolveSibling(".run.writing-0")));
+            first.await(() -> isWriting(results, ""));
             CommandRun second = CommandRun.of(arguments(results).toArray(String[]::new));
 
             assertThat(second.exitCode()).isEqualTo(ExitCode.OUTPUT);
@@ -138,6 +138,11 @@ class StoppedRunTest {
         assertThat(FolderState.of(results)).isEqualTo(before);
         assertThat(FolderState.names(results.getParent())).containsExactly("run");
         assertThat(FolderState.names(folder.resolve("tmp"))).isEmpty();
+    }
+
+    /** Returns whether a run has begun to write, or its file of some name is there. */
+    private static boolean isWriting(Path results, String file) {
+        return FolderState.holds(results.getParent(), ".run.writing-", file);
     }
 
     private Path earlierResults() throws IOException {

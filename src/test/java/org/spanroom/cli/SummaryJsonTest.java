@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -99,15 +100,7 @@ class SummaryJsonTest {
         collect(json("check", "--config", at("city/spanroom.yaml"), "--all"), keys);
         collect(json("compare", at("run"), at("run"), "--output", at("same")), keys);
         var vaults = new ArrayList<String>();
-        CSVFormat header = CSVFormat.RFC4180
-                .builder()
-                .setHeader()
-                .setSkipHeaderRecord(true)
-                .get();
-        try (var spans =
-                header.parse(Files.newBufferedReader(folder.resolve("run").resolve("spans.csv")))) {
-            spans.stream().limit(1).forEach(row -> vaults.addAll(List.of(row.get("vault_a"), row.get("vault_b"))));
-        }
+        spans(1).forEach(row -> vaults.addAll(List.of(row.get("vault_a"), row.get("vault_b"))));
         String[] ends = {"--from", vaults.get(0), "--to", vaults.get(1)};
         collect(
                 json("path", at("run"), ends[0], ends[1], ends[2], ends[3], "--cables", "1", "--output", at("path")),
@@ -129,12 +122,49 @@ class SummaryJsonTest {
                 keys);
         collect(json("report", at("run"), "--output", at("page.html"), "--details", "5"), keys);
         collect(json("sheets", at("run"), "--output", at("sheets"), "--top", "2"), keys);
+        collect(json("learn", "--run", at("run"), "--field-book", book(), "--output", at("learned")), keys);
         String page = Files.readString(PAGE);
 
         assertThat(keys).hasSizeGreaterThan(40).allSatisfy(key -> {
             assertThat(key).matches("[a-z]+(_[a-z]+)*");
             assertThat(page).contains("`" + key + "`");
         });
+    }
+
+    private static List<CSVRecord> spans(int count) throws IOException {
+        CSVFormat header = CSVFormat.RFC4180
+                .builder()
+                .setHeader()
+                .setSkipHeaderRecord(true)
+                .get();
+        try (var spans =
+                header.parse(Files.newBufferedReader(folder.resolve("run").resolve("spans.csv")))) {
+            return spans.stream().limit(count).toList();
+        }
+    }
+
+    /** Writes a field book in which three spans report everything that is learned from, and returns its name. */
+    private static String book() throws IOException {
+        var text = new StringBuilder(
+                "format,entry,run,span,vault,fact,item,planned,value,unit,by,date,supersedes,note,entered\n");
+        int entry = 0;
+        for (CSVRecord span : spans(3)) {
+            for (String fact : List.of(
+                    "status,,,done,",
+                    "step_hours,sealing,0.2,0.3,h",
+                    "cables_found,,1,2,",
+                    "duct_condition,,,sound,",
+                    "pull_force,innerduct-1,,500,N",
+                    "innerduct_mass,,90,100,kg",
+                    "recycled_mass,,70,80,kg",
+                    "sleeve_cells,S1,,3,",
+                    "cost,,9000,10000,money")) {
+                entry++;
+                text.append(
+                        "1," + entry + ",x," + span.get("span_id") + ",," + fact + ",crew,2027-06-30,,,2027-07-01\n");
+            }
+        }
+        return Files.writeString(folder.resolve("book.csv"), text).toString();
     }
 
     @ParameterizedTest

@@ -94,7 +94,7 @@ class UsageErrorsTest {
                 "compare a | RUN_B is missing",
                 "explain B1 | option '--run FOLDER' is missing",
                 "explain --run a | no span is named; give a SPAN_ID or --rank N",
-                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'program', 'report', 'sheets', 'sample'",
+                "check --output x | unknown option '--output' of 'check'; it is an option of 'rank', 'compare', 'path', 'corridors', 'connect', 'program', 'report', 'sheets', 'learn', 'sample'",
                 "rank --qqqqqqqqq | unknown option '--qqqqqqqqq'",
                 "rank --out csv | unknown option '--out'; did you mean '--output'?",
                 "rank --formats csv,geojsn | 'geojsn' is not a format; did you mean 'geojson'?",
@@ -260,6 +260,8 @@ class UsageErrorsTest {
             case "sample" -> option.equals("--output") ? List.of() : List.of("--output", "x");
             case "path" -> without(option, List.of("r", "--from", "1", "--to", "1", "--cables", "1"));
             case "corridors", "program", "report", "sheets" -> List.of("r");
+            case "learn" -> without(option, List.of("--run", "r", "--output", "x"));
+            case "closeout" -> without(option, List.of("f", "--run", "r"));
             case "connect" -> without(option, List.of("r", "--connections", "1"));
             default -> List.of();
         };

@@ -44,6 +44,10 @@ final class EffortCase {
     int demandPositions;
     Service service = Service.LIVE;
     boolean flooded;
+    /** The first so many innerducts run uncut through the vault at A, and at B; of the others the records say that they do not. */
+    int uncutAtA;
+
+    int uncutAtB;
     String surface = "asphalt";
     String fromId = "V-1";
     String toId = "V-2";
@@ -106,6 +110,12 @@ final class EffortCase {
 
     EffortCase wetVault(double volumeM3) {
         fromSite = new VaultSite(OptionalDouble.of(volumeM3), Answer.YES, "", Answer.UNKNOWN);
+        return this;
+    }
+
+    EffortCase uncut(int atA, int atB) {
+        uncutAtA = atA;
+        uncutAtB = atB;
         return this;
     }
 
@@ -173,11 +183,16 @@ final class EffortCase {
                 "");
     }
 
+    private static Answer answer(boolean uncut) {
+        return uncut ? Answer.YES : Answer.NO;
+    }
+
     private Duct duct() {
         var list = new ArrayList<Innerduct>();
         for (int i = 0; i < innerducts; i++) {
             var cable = new Cable("c" + i, 17.78, 0.25, i == 0 ? service : Service.LIVE);
-            list.add(new Innerduct("i" + i, 1.660 * 25.4, 0.123 * 25.4, List.of(cable)));
+            var innerduct = new Innerduct("i" + i, 1.660 * 25.4, 0.123 * 25.4, List.of(cable));
+            list.add(innerduct.withUncut(answer(i < uncutAtA), answer(i < uncutAtB)));
         }
         return new Duct(
                 "D",

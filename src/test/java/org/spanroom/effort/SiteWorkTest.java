@@ -125,6 +125,48 @@ class SiteWorkTest {
         assertThat(steps).contains(EffortStep.PROOF, EffortStep.TEST_PULL);
     }
 
+    /** By hand, with the shipped rates: 0.2 h for each cut, of which 0.75 counts beside the work at the other vault. */
+    @ParameterizedTest(name = "{0} out, uncut {1} at A and {2} at B: {3} h")
+    @CsvSource({
+        "3, 0, 0, 0",
+        "3, 1, 0, 0.15",
+        "3, 3, 0, 0.45",
+        "3, 2, 1, 0.45",
+        "2, 3, 3, 0.6",
+        "1, 3, 0, 0.15",
+        "0, 3, 3, 0"
+    })
+    void innerductsThatRunUncutAreCutWhereTheyComeOut(int out, int atA, int atB, double expectedHours) {
+        Rates rates = EffortCase.span().assessor().rates();
+        double plainHours = EffortAssessor.siteHours(EffortCase.span().out(out).quantities(), rates);
+        EffortCase span = EffortCase.span().out(out).uncut(atA, atB);
+
+        assertThat(EffortAssessor.siteHours(span.quantities(), rates) - plainHours)
+                .isCloseTo(expectedHours, within(1e-9));
+        if (out > 0) {
+            assertThat(span.effort().stepHours().of(EffortStep.CUTTING)).isCloseTo(expectedHours, within(1e-9));
+        }
+    }
+
+    /** Each cut is a line of its own vault, after freeing and before the machine is set. */
+    @Test
+    void cutsAreListedAtTheirVaultBetweenFreeingAndSettingUp() {
+        EffortCase span = EffortCase.span().uncut(2, 1);
+        List<EffortLine> cuts = span.assessor().lines(span.quantities()).stream()
+                .filter(line -> line.part() == EffortStep.CUTTING)
+                .toList();
+
+        assertThat(cuts).extracting(EffortLine::place).containsExactly("A", "B");
+        assertThat(cuts).extracting(EffortLine::quantityInUnit).containsExactly(2.0, 1.0);
+        assertThat(List.of(EffortStep.values()))
+                .containsSubsequence(EffortStep.FREEING, EffortStep.CUTTING, EffortStep.SET_UP, EffortStep.PULLING);
+        assertThat(EffortCase.span()
+                        .uncut(0, 0)
+                        .assessor()
+                        .lines(EffortCase.span().quantities()))
+                .noneMatch(line -> line.part() == EffortStep.CUTTING);
+    }
+
     /** Half an hour for each dead cable by the shipped rate, in the hours of choices and of spans. */
     @Test
     void deadCablesThatComeOutTakeHours() {

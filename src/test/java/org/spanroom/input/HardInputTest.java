@@ -39,6 +39,7 @@ class HardInputTest {
                         HardShapes.cases(),
                         HardGeoPackages.cases(),
                         HardTables.cases(),
+                        HardVaults.cases(),
                         HardZones.cases())
                 .flatMap(List::stream);
     }

@@ -106,7 +106,16 @@ final class HardJson {
                                 text("\u001e" + line(1) + "\n\u001e{\"type\":\n\u001e" + line(3) + "\n"))
                         .reads(2, 1, "unreadable_feature: the JSON is broken at record 2"),
                 routes("list outermost", text("[" + line(1) + "]")).isRefused("top-level value is a list", "RFC 7946"),
-                routes("other JSON", text("{\"type\":\"Topology\"}")).isRefused("\"Topology\" is not a GeoJSON type"),
+                routes("other JSON", text("{\"type\":\"Tileset\"}")).isRefused("\"Tileset\" is not a GeoJSON type"),
+                routes("TopoJSON", text("{\"type\":\"Topology\",\"objects\":{},\"arcs\":[[[0,0],[1,1]]]}"))
+                        .isRefused("it is TopoJSON, not GeoJSON; export it as GeoJSON"),
+                routes(
+                                "Esri JSON",
+                                text(
+                                        "{\"displayFieldName\":\"\",\"geometryType\":\"esriGeometryPolyline\",\"spatialReference\":"
+                                                + "{\"wkid\":102100},\"features\":[{\"attributes\":{\"A\":1},\"geometry\":{\"paths\":"
+                                                + "[[[0,0],[1,1]]]}}]}"))
+                        .isRefused("it is Esri JSON, not GeoJSON; export it as GeoJSON"),
                 routes("no features in it", text(collection("1", "null", "[]", "{}", "\"x\"")))
                         .reads(0, 5, "unreadable_feature: it is a number, not an object"),
                 routes("zeros in the middle", text(collection(line(1), "\0\0\0", line(2))))
@@ -202,7 +211,7 @@ final class HardJson {
                                                         "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[1,2],[1,2],[1,2]]]}"),
                                                 feature(
                                                         2,
-                                                        "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[3,4],[1,2],[3,4],[1,2]]]}"))))
+                                                        "{\"type\":\"Polygon\",\"coordinates\":[[[1,2],[1.003,2.004],[1,2],[1.003,2.004],[1,2]]]}"))))
                         .reads(2, 0, "vault_footprint_invalid: its first vertex was used as a point"),
                 vaults(
                                 "rings of too few vertices",

@@ -173,14 +173,25 @@ public final class HardShapes {
                             parts.dbf[33 + 64 + 1] = (byte) 0xE9;
                         })
                         .reads(3, 0, "encoding_assumed: "),
+                three("index that lists one record twice and one not at all", parts -> {
+                            byte[] second = Arrays.copyOfRange(parts.shx, 108, 116);
+                            System.arraycopy(second, 0, parts.shx, 116, second.length);
+                        })
+                        .reads(3, 0, "layer_issue: the index places record 3 at byte"),
+                three("index in another order", parts -> {
+                            byte[] first = Arrays.copyOfRange(parts.shx, 100, 108);
+                            System.arraycopy(parts.shx, 116, parts.shx, 100, first.length);
+                            System.arraycopy(first, 0, parts.shx, 116, first.length);
+                        })
+                        .reads(3, 0, "layer_issue: the index places record 1 at byte"),
                 three("index of another file", parts -> parts.shx = lines(1).shx())
-                        .reads(3, 0, "layer_issue: the index has 1 record, but .shp and .dbf agree on 3"),
+                        .reads(3, 0, "layer_issue: the index has 1 record, and the .shp has 3"),
                 three("index cut off", parts -> parts.shx = Arrays.copyOf(parts.shx, 50))
                         .reads(3, 0, "layer_issue: the index layer.shx is damaged"),
                 three("index too long", parts -> parts.shx = Arrays.copyOf(parts.shx, 100 + 8 * 500))
                         .reads(3, 0, "layer_issue: more than the .shp can hold"),
                 three("index beyond the file", parts -> big(parts.shx, 108, 1 << 28))
-                        .reads(2, 1, "unreadable_feature: the index places its record at byte 536870912"));
+                        .reads(3, 0, "layer_issue: the index places record 2 at byte 536870912"));
     }
 
     private static List<HardCase> headers() {

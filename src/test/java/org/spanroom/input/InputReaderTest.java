@@ -440,9 +440,9 @@ class InputReaderTest {
 
     @Test
     void vaultsComeFromOutlinesWithAPlaceInside() throws IOException {
-        double[] outer = {0, 0, 4, 0, 4, 4, 0, 4, 0, 0};
-        double[] hole = {1, 1, 1, 3, 3, 3, 3, 1, 1, 1};
-        double[] other = {10, 0, 11, 0, 11, 1, 10, 0};
+        double[] outer = {0, 0, 4e-3, 0, 4e-3, 4e-3, 0, 4e-3, 0, 0};
+        double[] hole = {1e-3, 1e-3, 1e-3, 3e-3, 3e-3, 3e-3, 3e-3, 1e-3, 1e-3, 1e-3};
+        double[] other = {7e-3, 0, 8e-3, 0, 8e-3, 1e-3, 7e-3, 0};
         var layer = new FakeLayer("OGC:CRS84", "V", "K", "E")
                 .geometry(
                         new SourceGeometry(
@@ -455,18 +455,19 @@ class InputReaderTest {
 
         assertThat(vault.footprint()).hasSize(2);
         assertThat(vault.footprint().get(0).size()).isEqualTo(5);
-        boolean inHole = vault.lonDeg() > 1 && vault.lonDeg() < 3 && vault.latDeg() > 1 && vault.latDeg() < 3;
+        boolean inHole =
+                vault.lonDeg() > 1e-3 && vault.lonDeg() < 3e-3 && vault.latDeg() > 1e-3 && vault.latDeg() < 3e-3;
         assertThat(inHole).isFalse();
-        assertThat(vault.lonDeg()).isBetween(0.0, 4.0);
+        assertThat(vault.lonDeg()).isBetween(0.0, 4e-3);
         assertThat(of(FindingCode.VAULT_FOOTPRINT_INVALID)).isEmpty();
     }
 
     @Test
     void brokenOutlinesAreMendedWithAFinding() throws IOException {
         var layer = new FakeLayer("OGC:CRS84", "V", "K", "E")
-                .geometry(polygon(0, 0, 2, 2, 2, 0, 0, 2, 0, 0), "BOW", null, null)
-                .geometry(polygon(0, 0, 1, 0, 1, 1), "OPEN", null, null)
-                .geometry(polygon(5, 5, 6, 6, 5, 5), "FLAT", null, null);
+                .geometry(polygon(0, 0, 2e-3, 2e-3, 2e-3, 0, 0, 2e-3, 0, 0), "BOW", null, null)
+                .geometry(polygon(0, 0, 1e-3, 0, 1e-3, 1e-3), "OPEN", null, null)
+                .geometry(polygon(5, 5, 5.001, 5.001, 5, 5), "FLAT", null, null);
 
         List<Vault> vaults = vaults(layer);
 

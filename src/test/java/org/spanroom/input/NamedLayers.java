@@ -73,13 +73,17 @@ final class NamedLayers {
                 "CONDITION=condition|cond",
                 "INNERDUCT_COUNT=innerduct count|innerducts",
                 "CABLE_COUNT=cable count|num cables",
+                "HOLE_A=from hole|us duct hole|upstream duct position",
+                "HOLE_B=to hole|ds duct hole|downstream duct position",
+                "CONTINUOUS_AT_A=from uncut|upstream continuous|us innerduct uncut",
+                "CONTINUOUS_AT_B=to uncut|downstream continuous|ds innerduct uncut",
                 "VAULT=manhole id|facility id|mh number|asset id",
                 "VAULT_ELEVATION=rim elevation|ground elev|rim elev",
                 "VAULT_KIND=manhole type|vault kind",
                 "GAS_FOUND=gas found|gas history",
                 "JOINT_POWER=joint power|power",
                 "VAULT_INSPECTED=last inspection date|inspection date",
-                "DECOYS=from inv|to invert|host material|outside diameter|last inspection year|street name|slope"),
+                "DECOYS=hole|duct position|slack|continuous|innerduct color|from inv|to invert|host material|outside diameter|last inspection year|street name|slope"),
         FRENCH(
                 "ROUTE=id troncon|numero conduite|id canalisation",
                 "VAULT_A=regard amont|noeud debut|id regard amont",
@@ -259,6 +263,8 @@ final class NamedLayers {
             case DUCT_MATERIAL -> n -> List.of("PVC", "HDPE", "Beton", "VCP").get(random.nextInt(4));
             case OWNER -> n -> List.of("City", "Tramway Board").get(random.nextInt(2));
             case YEAR -> n -> (long) (1950 + random.nextInt(70));
+            case HOLE_A, HOLE_B -> n -> n % 3 == 0 ? n % 4 + "/" + n % 3 : Integer.toString(n % 12);
+            case CONTINUOUS_AT_A, CONTINUOUS_AT_B -> n -> List.of("yes", "no").get(n % 2);
             case CONDITION -> n -> List.of("good", "fair", "poor").get(random.nextInt(3));
             case RECORDED_LENGTH -> n -> Math.round(metres(n) / lengthUnit.toSi(1) * 10) / 10.0;
             default -> n -> (long) random.nextInt(4);
@@ -304,6 +310,15 @@ final class NamedLayers {
         }
         if (Stream.of("street", "rue", "strasse", "calle", "straat").anyMatch(name::contains)) {
             return n -> "Street " + n / 12;
+        }
+        if (name.equals("hole") || name.equals("duct position")) {
+            return n -> n % 9;
+        }
+        if (name.equals("continuous")) {
+            return n -> "yes";
+        }
+        if (name.equals("innerduct color")) {
+            return n -> "orange";
         }
         if (name.contains("material")) {
             return n -> "PVC";

@@ -117,7 +117,7 @@ final class DataDictionary {
             | `program`, `version`, `started_at` | what ran, and when (UTC) |
             | `rescored_from` | only of a run made by `rank --from`: the run that all but the scoring is from, and whose `version` and `inputs` these are |
             | `filter` | only where `--where` or `--within` chose the rows: `where`, `within`, `within_sha256`, `spans_kept`, `spans_left_out`. Ranks, counts and sums are those of the whole run; only the rows of each table (below) are fewer |
-            | `inputs` | for each layer or table read: `role`, `file` as named, `layer`, `crs`, `sha256` of the file, `parts` (of a Shapefile, the files that belong to it, with theirs), `features_read`, `features_used`, `features_rejected`, `rejected_by_code` (those, counted by the finding that says why; exact, also where the findings are too many to list) |
+            | `inputs` | for each layer or table read: `role` (`routes`, `vaults`, `contents`, `zones`, `field_book`), `file` as named, `layer`, `crs`, `sha256` of the file, `parts` (of a Shapefile, the files that belong to it, with theirs), `features_read`, `features_used`, `features_rejected`, `rejected_by_code` (those, counted by the finding that says why; exact, also where the findings are too many to list) |
             | TABLES | how many rows each table has, those of tables in no file included; of findings, how many problems they stand for |
             | `spans_ranked`, `spans_excluded` | how many spans have a rank, and how many have none, by reason |
             | `spans_ranked_doubtful` | how many of the ranked spans can be pulled only when well lubricated: caution `pull_doubtful` |
@@ -159,6 +159,9 @@ final class DataDictionary {
                 ConnectColumns.SECTIONS,
                 "Of `connect`, as a layer of `connect.gpkg` and as `connection_sections.csv`."));
         AnnualWriter.tables().forEach(table -> parts.add(ofCommand(table, ofProgram(table))));
+        LearnWriter.tables()
+                .forEach(table -> parts.add(ofCommand(table, "Of `learn`, as `" + table.name() + ".csv`.")));
+        parts.add(FieldworkDictionary.text(DataDictionary::section));
         parts.add(RUN.replace("TABLES", names(entry -> true)));
         parts.add(STANDARDS);
         return String.join("\n", parts);

@@ -119,7 +119,7 @@ class DataDictionaryTest {
                                         CorridorColumns.SECTIONS,
                                         ConnectColumns.CONNECTIONS,
                                         ConnectColumns.SECTIONS),
-                                AnnualWriter.tables().stream())
+                                Stream.concat(AnnualWriter.tables().stream(), LearnWriter.tables().stream()))
                         .map(table -> Arguments.of(table.name(), table)));
     }
 }

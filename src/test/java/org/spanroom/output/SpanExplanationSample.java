@@ -1,14 +1,18 @@
 package org.spanroom.output;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.effort.VaultAssessor;
 import org.spanroom.model.Angle;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
@@ -19,10 +23,16 @@ import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.InsideSize;
+import org.spanroom.model.network.RejectedValue;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultFacts;
+import org.spanroom.model.network.VaultSite;
+import org.spanroom.model.network.VolumeBasis;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.NeighborSettings;
 import org.spanroom.model.pull.PullSettings;
@@ -37,6 +47,7 @@ import org.spanroom.output.explain.ExplanationJson;
 import org.spanroom.output.explain.ExplanationText;
 import org.spanroom.pull.PullAssessor;
 import org.spanroom.pull.PullSites;
+import org.spanroom.testing.Changed;
 import org.spanroom.testing.Rooms;
 
 /**
@@ -98,23 +109,101 @@ public final class SpanExplanationSample {
                 word,
                 42.16,
                 3.12,
-                List.of(new Cable(word, 12.7, 0.12, Service.UNKNOWN), new Cable(word, 9, 0.1, Service.DEAD)));
+                List.of(
+                        new Cable(word, 12.7, 0.12, Service.UNKNOWN, true, word),
+                        new Cable(word, 9, 0.1, Service.DEAD)),
+                word,
+                Answer.YES,
+                Answer.NO);
         Duct duct = duct(word, new Contents(List.of(innerduct), List.of(new Cable(word, 8, 0.1, Service.LIVE)), true));
         Line ground = exampleLine();
         var span = new Span(
                 word,
                 duct,
                 List.of(word, word),
-                vault(word),
-                vault(word),
+                hostileVault(word),
+                hostileVault(word),
                 lonLat(ground),
                 ground,
                 ground.planeLength(),
                 ground.planeLength(),
                 0.5,
                 0,
-                word);
+                word,
+                new EndFacts(word, OptionalDouble.empty()),
+                EndFacts.UNKNOWN);
         return of(span, exampleBends(), ShippedConfig.get().pull());
+    }
+
+    private static Vault hostileVault(String word) {
+        return new Vault(
+                0,
+                word,
+                -30,
+                40,
+                List.of(),
+                OptionalDouble.empty(),
+                word,
+                new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, word, Answer.UNKNOWN),
+                VaultFacts.UNKNOWN,
+                List.of(new RejectedValue(Term.GAS_FOUND.key(), word, word)));
+    }
+
+    /** The example with every fact of the vault and the duct at A recorded, in which crews prepare for all, and B a handhole of which little is. */
+    public static SpanExplanation recordedAtA() {
+        Line ground = exampleLine();
+        var cable = new Cable("c1", 12.7, 0.12, Service.LIVE, true, "FO-12");
+        var innerduct = new Innerduct("i1", 42.16, 3.12, List.of(cable), "orange", Answer.YES, Answer.NO);
+        Span plain = span("S-5", List.of(innerduct), ground);
+        var from = new Vault(
+                0,
+                "V-1",
+                -30,
+                40,
+                List.of(),
+                OptionalDouble.empty(),
+                "maintenance hole",
+                new VaultSite(OptionalDouble.of(13.5), Answer.YES, "roadway", Answer.YES, OptionalDouble.of(9)),
+                new VaultFacts(
+                        VolumeBasis.INSIDE_SIZE,
+                        OptionalDouble.of(2.4384),
+                        new InsideSize(OptionalDouble.of(3), OptionalDouble.of(2.5), OptionalDouble.of(1.8)),
+                        OptionalDouble.of(762),
+                        Answer.YES,
+                        Answer.NO,
+                        Optional.of(LocalDate.of(2025, 11, 3))),
+                List.of());
+        var to = new Vault(
+                1,
+                "V-2",
+                -30,
+                40,
+                List.of(),
+                OptionalDouble.empty(),
+                "handhole",
+                new VaultSite(OptionalDouble.empty(), Answer.UNKNOWN, "", Answer.UNKNOWN, OptionalDouble.of(4)),
+                VaultFacts.UNKNOWN,
+                List.of(new RejectedValue(Term.VAULT_DEPTH.key(), "deep", "'deep' is not a valid number")));
+        var span = new Span(
+                plain.id(),
+                plain.duct(),
+                plain.routeIds(),
+                from,
+                to,
+                plain.lonLat(),
+                ground,
+                plain.lengthM(),
+                plain.drawnLengthM(),
+                0,
+                0,
+                "",
+                new EndFacts("2/3", OptionalDouble.of(6.096)),
+                EndFacts.UNKNOWN);
+        SpanExplanation made = of(span, exampleBends(), ShippedConfig.get().pull());
+        var vaults = new VaultAssessor(
+                ShippedConfig.get().rates(), ShippedConfig.get().vaultKinds());
+        return Changed.of(
+                Changed.of(made, "needsAtA", vaults.assess(from, List.of())), "needsAtB", vaults.assess(to, List.of()));
     }
 
     public static SpanExplanation nothingToPull() {

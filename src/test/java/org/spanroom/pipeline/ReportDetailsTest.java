@@ -21,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.spanroom.config.ConfigReader;
 import org.spanroom.config.RunConfig;
 import org.spanroom.model.UnitSystem;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
@@ -187,11 +188,15 @@ class ReportDetailsTest {
             var rankRun = new RankRun(config, Progress.SILENT);
             var inputs = rankRun.read();
             var network = rankRun.cut(inputs);
-            ranked = rankRun.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)));
+            ranked = rankRun.rank(
+                    network,
+                    new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)),
+                    LearnedChances.NONE);
             idsByNumber = IntStream.range(0, network.spans().size())
                     .mapToObj(network.spans()::id)
                     .toList();
-            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), ranked.size());
+            calculator =
+                    new SpanCalculator(config, inputs.zones(), network.spans(), ranked.size(), LearnedChances.NONE);
         }
 
         SpanCalculator.Calculated calculate(int place) {

@@ -29,6 +29,7 @@ import org.spanroom.model.pull.Beside;
 import org.spanroom.model.pull.Friction;
 import org.spanroom.model.pull.PullAssessment;
 import org.spanroom.model.rank.Assessment;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.permit.PermitAssessor;
 import org.spanroom.testing.Changed;
@@ -74,7 +75,9 @@ class RoomOfSpanTest {
     void unknownContentsHaveNoScore() {
         Assessment assessed = assessor.assess(0, span(Contents.UNKNOWN, List.of()));
 
-        RankedSpan row = RankRun.ranking(CONFIG).rank(List.of(assessed)).get(0);
+        RankedSpan row = RankRun.ranking(CONFIG, LearnedChances.NONE)
+                .rank(List.of(assessed))
+                .get(0);
 
         assertThat(row.score().totalPoints()).isNaN();
         assertThat(row.rank()).isEmpty();
@@ -94,7 +97,9 @@ class RoomOfSpanTest {
                 Changed.of(CONFIG, "scoring", CONFIG.scoring().withGates(java.util.Map.of("contents_unknown", false)));
         Assessment unknown = assessor.assess(0, span(Contents.UNKNOWN, List.of()));
 
-        RankedSpan row = RankRun.ranking(config).rank(List.of(unknown)).get(0);
+        RankedSpan row = RankRun.ranking(config, LearnedChances.NONE)
+                .rank(List.of(unknown))
+                .get(0);
 
         assertThat(row.rank()).hasValue(1);
         assertThat(row.score().totalPoints()).isNaN();

@@ -17,6 +17,9 @@ import org.spanroom.config.RunConfig;
 import org.spanroom.input.InputData;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
+import org.spanroom.model.network.Vault;
+import org.spanroom.model.network.VaultNeeds;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RecordedStanding;
 import org.spanroom.model.rank.SpanExplanation;
@@ -111,10 +114,11 @@ class SpanExplainerTest {
             this.config = config;
             var run = new RankRun(config, Progress.SILENT);
             inputs = change.apply(run.read());
-            network = run.cut(inputs);
-            ranked = run.rank(network, new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config)));
+            var permits = new PermitAssessor(inputs.zones(), config.permit(), RankRun.access(config));
+            network = run.located(run.cut(inputs), permits);
+            ranked = run.rank(network, permits, LearnedChances.NONE);
             explainer = new SpanExplainer(config, inputs, Progress.SILENT);
-            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1);
+            calculator = new SpanCalculator(config, inputs.zones(), network.spans(), 1, LearnedChances.NONE);
         }
 
         int size() {
@@ -136,9 +140,21 @@ class SpanExplainerTest {
                     calculator.traces(row.assessment()),
                     calculator.effortLines(row.assessment()),
                     config.rates().currency(),
-                    RankRun.ranking(config).among(network.spans()).gates(row.assessment()));
+                    RankRun.ranking(config, LearnedChances.NONE)
+                            .among(network.spans())
+                            .gates(row.assessment()),
+                    needs(row.span().from()),
+                    needs(row.span().to()));
 
             assertThat(json(alone)).isEqualTo(json(whole));
+        }
+
+        private VaultNeeds needs(Vault vault) {
+            return network.vaults().stream()
+                    .filter(use -> use.vault().equals(vault))
+                    .findFirst()
+                    .orElseThrow()
+                    .needs();
         }
 
         private static String json(SpanExplanation explained) {

@@ -15,6 +15,7 @@ import org.spanroom.model.bore.Room;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.SpanList;
+import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.model.rank.UncertaintySettings;
@@ -35,7 +36,7 @@ class SpanFiguresTest {
         InputData inputs = run.read();
         permits = new PermitAssessor(inputs.zones(), CONFIG.permit(), RankRun.access(CONFIG));
         network = run.cut(inputs);
-        ranked = run.rank(network, permits);
+        ranked = run.rank(network, permits, LearnedChances.NONE);
         for (int place = 0; place < ranked.size(); place++) {
             RankedSpan span = ranked.at(place);
             ASSESSED.put(span.span().id(), span);
@@ -44,7 +45,7 @@ class SpanFiguresTest {
 
     private static SpanFigures figures(UncertaintySettings uncertainty) {
         return new RankRun(CONFIG.withUncertainty(uncertainty), Progress.SILENT)
-                .rank(network, permits)
+                .rank(network, permits, LearnedChances.NONE)
                 .figures();
     }
 

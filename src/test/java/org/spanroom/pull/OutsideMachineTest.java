@@ -14,6 +14,7 @@ import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
@@ -82,6 +83,19 @@ class OutsideMachineTest {
             assertThat(assessment.outcome().findFailing().map(LimitUse::kind)).contains(LimitKind.CABLE_SLACK);
             assertThat(assessment.pulls().get(0).fromB().failing()).containsExactly(LimitKind.CABLE_SLACK);
         }
+    }
+
+    /** The slack of the duct itself takes precedence over the vault's, whether it is more or less. */
+    @ParameterizedTest(name = "vault {0} m, duct {1} m: {2}")
+    @CsvSource({"0, 3, both", "50, 2.99, a", "50, 0, a", ", 50, both", "50, , both", "2.99, , a", ", , a"})
+    void theSlackOfTheDuctComesBeforeThatOfTheVault(Double vaultM, Double ductM, String outcome) {
+        OptionalDouble ofVaultM = vaultM == null ? OptionalDouble.empty() : OptionalDouble.of(vaultM);
+        OptionalDouble ofDuctM = ductM == null ? OptionalDouble.empty() : OptionalDouble.of(ductM);
+        Span plain = span(PullCase.exampleInnerduct("i"), "handhole", ofVaultM);
+        Span span = plain.withDuct(plain.duct(), EndFacts.UNKNOWN, new EndFacts("", ofDuctM));
+
+        assertThat(assessor.assess(span, Bends.NONE).outcome().key()).isEqualTo(outcome);
+        assertThat(span.slackM(SpanEnd.B)).isEqualTo(ofDuctM.isPresent() ? ofDuctM : ofVaultM);
     }
 
     /** What is missing altogether still is a number, and a sentence. */

@@ -18,9 +18,12 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
+import org.spanroom.effort.EffortAssessor;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.fieldwork.WorkStatus;
+import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.VaultSite;
 import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.RuledPart;
@@ -35,6 +38,7 @@ import org.spanroom.testing.Rooms;
 class CautionsTest {
     static Stream<Arguments> cases() {
         return Stream.of(
+                with(CautionKind.WORK_STOPPED, one -> one.reported(WorkStatus.STOPPED)),
                 with(CautionKind.CONSENT_UNRECORDED, one -> one.consent = Answer.UNKNOWN),
                 with(CautionKind.LOOSE_CABLE_UNRECORDED, one -> one.looseCable = Answer.UNKNOWN),
                 with(CautionKind.CIRCUITS_AT_RISK, one -> one.circuits = OptionalInt.of(12)),
@@ -63,6 +67,38 @@ class CautionsTest {
 
         assertThat(row.verdict().cautions()).extracting(Caution::key).containsExactly(caution.key());
         assertThat(row.rank()).isPresent();
+    }
+
+    /** Only a record of yes, and only of an innerduct that comes out. */
+    @ParameterizedTest(name = "uncut at A {0}, at B {1}: {2}")
+    @CsvSource({"YES, UNKNOWN, 1 at V1", "NO, YES, 1 at V2", "YES, YES, '1 at V1, 1 at V2'", "NO, NO, ", "UNKNOWN, NO, "
+    })
+    void anInnerductThatRunsUncutThroughAVaultIsACaution(Answer atA, Answer atB, String told) {
+        var one = HandMade.sound();
+        Innerduct innerduct = one.contents.innerducts().get(0).withUncut(atA, atB);
+        one.contents = one.contents.withInnerducts(List.of(innerduct));
+        Assessment plain = one.assessed();
+        var assessor = new EffortAssessor(
+                ShippedConfig.get().rates(), ShippedConfig.get().vaultKinds(), 0);
+        var assessed = new Assessment(
+                plain.span(),
+                plain.bends(),
+                plain.room(),
+                plain.pull(),
+                plain.permits(),
+                assessor.assess(plain.span(), plain.room(), plain.pull(), plain.permits()));
+
+        List<String> cautions = ranking().rank(List.of(assessed)).get(0).verdict().cautions().stream()
+                .map(Caution::explanation)
+                .toList();
+
+        assertThat(cautions)
+                .isEqualTo(
+                        told == null
+                                ? List.of()
+                                : List.of(
+                                        "innerduct runs uncut through a vault; cut it there first, around live cables: "
+                                                + told));
     }
 
     @Test

@@ -31,6 +31,8 @@ class GateEffectTest {
     @CsvSource({
         "duct_collapsed, CLOSES_USE",
         "duct_blocked, CLOSES_USE",
+        "work_done, CLOSES_RECOVERY",
+        "in_work, CLOSES_RECOVERY",
         "contents_unknown, CLOSES_USE",
         "no_outer_duct, CLOSES_USE",
         "owner_consent_missing, CLOSES_USE",

@@ -26,6 +26,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.spanroom.config.ShippedConfig;
 import org.spanroom.model.Answer;
 import org.spanroom.model.bore.RoomSettings;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
@@ -50,6 +51,8 @@ class GatesTest {
 
     static Stream<Arguments> cases() {
         return Stream.of(
+                with(Gate.WORK_DONE, one -> one.reported(WorkStatus.DONE)),
+                with(Gate.IN_WORK, one -> one.reported(WorkStatus.IN_WORK)),
                 with(Gate.CONTENTS_UNKNOWN, one -> one.contents = Contents.UNKNOWN),
                 with(Gate.NO_INNERDUCT, HandMade::empty),
                 with(Gate.NO_OUTER_DUCT, one -> one.directBuried = true),
@@ -124,6 +127,21 @@ class GatesTest {
         assertThatThrownBy(() -> new Ranking(settings, ShippedConfig.get().room()))
                 .hasMessageContaining("no_rome_gained")
                 .hasMessageContaining("no_room_gained");
+    }
+
+    @ParameterizedTest
+    @EnumSource(names = {"PLANNED", "PERMITTED", "STOPPED"})
+    void workThatIsNotBegunOrWasStoppedKeepsASpanACandidate(WorkStatus status) {
+        assertThat(ranked(HandMade.sound().reported(status), SHIPPED).rank()).hasValue(1);
+    }
+
+    /** Nothing that is left out of a duct hides that this was the work. */
+    @Test
+    void doneIsTheFirstReasonOfAnEmptiedDuct() {
+        RankedSpan row = ranked(HandMade.sound().empty().reported(WorkStatus.DONE), SHIPPED);
+
+        assertThat(row.verdict().findFirst()).contains(Gate.WORK_DONE.exclusion());
+        assertThat(row.verdict().exclusions()).contains(Gate.NO_INNERDUCT.exclusion());
     }
 
     @Test

@@ -14,12 +14,15 @@ import org.spanroom.model.Term;
 import org.spanroom.model.bend.Bend;
 import org.spanroom.model.bend.Bends;
 import org.spanroom.model.bore.Room;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.network.BoreShape;
 import org.spanroom.model.network.Cable;
+import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.Circumstances;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.FieldRecord;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Span;
@@ -83,6 +86,14 @@ final class HandMade {
     double lubricatedRatio = 0.5;
     double badFrictionRatio = 1.2;
     Permits permits = Permits.NONE;
+    FieldRecord fieldRecord = FieldRecord.NONE;
+
+    /** Crews reported that the work on the span is in this state. */
+    HandMade reported(WorkStatus status) {
+        fieldRecord = new FieldRecord(
+                Optional.of(status), Optional.of(LocalDate.of(2027, 3, 1)), "", OptionalDouble.empty(), "", List.of(1));
+        return this;
+    }
 
     static HandMade sound() {
         return new HandMade();
@@ -158,7 +169,11 @@ final class HandMade {
                 owner,
                 year,
                 new Circumstances(consent, looseCable, splice, fixed, circuits, jointOwners, embargo),
-                assumed);
+                assumed,
+                CatalogUse.NONE,
+                List.of(),
+                List.of(),
+                fieldRecord);
     }
 
     private static Vault vault(String id, String kind, VaultSite site) {

@@ -45,4 +45,11 @@ public final class FolderState {
             throw new UncheckedIOException(e);
         }
     }
+
+    /** Returns whether a folder holds something whose name begins so, with a file in it of the other name; "" for none. */
+    public static boolean holds(Path folder, String beginning, String file) {
+        return names(folder).stream()
+                .filter(name -> name.startsWith(beginning))
+                .anyMatch(name -> Files.exists(folder.resolve(name).resolve(file)));
+    }
 }

@@ -33,10 +33,13 @@ final class ContentsRow extends TermValues {
             Map.entry(Term.IN_SERVICE, "in_service"),
             Map.entry(Term.CABLE_MAY_MOVE, "may_move"),
             Map.entry(Term.SLEEVE_CELLS, "cells"),
-            Map.entry(Term.CELLS_RESERVED, "reserved"));
+            Map.entry(Term.CELLS_RESERVED, "reserved"),
+            Map.entry(Term.CONTINUOUS_AT_A, "continuous_at_a"),
+            Map.entry(Term.CONTINUOUS_AT_B, "continuous_at_b"));
 
     /** Cells of these may be left empty without a finding. */
-    private static final Set<String> OPTIONAL = Set.of("wall", "catalog", "in_service", "may_move", "reserved");
+    private static final Set<String> OPTIONAL =
+            Set.of("wall", "catalog", "in_service", "may_move", "reserved", "continuous_at_a", "continuous_at_b");
 
     private final CappedLog log;
     private final Map<String, Integer> columns;

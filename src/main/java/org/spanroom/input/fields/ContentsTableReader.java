@@ -26,8 +26,9 @@ import org.spanroom.input.layer.Rejections;
  *
  * <p>Columns, in any order and case: duct, item, kind (innerduct, sleeve or cable), inside (the item that this one is in; empty for the duct
  * itself), outside_diameter, sdr or wall, mass, in_service, catalog (a row of the catalog that gives what the row leaves out), may_move
- * (no: the cable may not be laid into a sleeve), cells (of a sleeve) and reserved (how many of them are promised and hold no cable); others are named in a finding and left
- * (one that almost has the name of a column that is missing is a mistake: {@link ContentsHeader}). Separators may be commas,
+ * (no: the cable may not be laid into a sleeve), cells (of a sleeve) reserved (how many of them are promised and hold no cable), color (of an innerduct), tag (of a
+ * cable), continuous_at_a and continuous_at_b (whether an innerduct runs uncut through the vault at that end of its duct); others are named in a
+ * finding and left (one that almost has the name of a column that is missing is a mistake: {@link ContentsHeader}). Separators may be commas,
  * semicolons, tabs or vertical bars.
  */
 public final class ContentsTableReader {

@@ -20,7 +20,7 @@ import org.spanroom.model.network.Sleeve;
 final class DuctItems {
     private final ItemReader reader;
     private final int usualCells;
-    private final Map<String, ItemReader.Pipe> pipes = new LinkedHashMap<>();
+    private final Map<String, Marked> pipes = new LinkedHashMap<>();
     private final Map<String, Laid> fabrics = new LinkedHashMap<>();
     private final List<Inserted> cables = new ArrayList<>();
     private final Set<Term> assumed = EnumSet.noneOf(Term.class);
@@ -31,6 +31,14 @@ final class DuctItems {
     DuctItems(ItemReader reader, int usualCells) {
         this.reader = reader;
         this.usualCells = usualCells;
+    }
+
+    /** An innerduct with what crews know it by. */
+    private record Marked(ItemReader.Pipe pipe, ItemReader.Marks marks) {
+        Innerduct named(String item, List<Cable> inside) {
+            return new Innerduct(
+                    item, pipe.outsideMm(), pipe.wallMm(), inside, marks.color(), marks.uncutAtA(), marks.uncutAtB());
+        }
     }
 
     /** A sleeve with the place of its row. */
@@ -55,7 +63,7 @@ final class DuctItems {
         if (isTaken(item)) {
             return reject(row, "the duct already has an item '" + item + "'");
         }
-        pipes.put(item, pipe);
+        pipes.put(item, new Marked(pipe, reader.marks(row)));
         noteSources(row);
         return true;
     }
@@ -102,7 +110,7 @@ final class DuctItems {
             return reject(row, "its outside diameter or mass is neither given nor assumed");
         }
         String item = row.cell("item").isEmpty() ? "cable-" + (cables.size() + 1) : row.cell("item");
-        cables.add(new Inserted(cable.named(item), row.cell("inside"), row.place()));
+        cables.add(new Inserted(cable.named(item, row.cell("tag")), row.cell("inside"), row.place()));
         noteSources(row);
         return true;
     }
@@ -141,11 +149,7 @@ final class DuctItems {
 
     private List<Innerduct> innerducts(Map<String, List<Cable>> inside) {
         return pipes.entrySet().stream()
-                .map(entry -> new Innerduct(
-                        entry.getKey(),
-                        entry.getValue().outsideMm(),
-                        entry.getValue().wallMm(),
-                        inside.getOrDefault(entry.getKey(), List.of())))
+                .map(entry -> entry.getValue().named(entry.getKey(), inside.getOrDefault(entry.getKey(), List.of())))
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package org.spanroom.input.fields;
 
 import java.util.List;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.input.layer.Interner;
 import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.network.Cable;
@@ -11,6 +12,7 @@ import org.spanroom.model.network.Sleeve;
 /** Reads the sizes of innerducts and cables, from a duct's own fields and from rows of the contents table. */
 final class ItemReader {
     private final CatalogSizes sizes;
+    private final Interner interner = new Interner();
 
     ItemReader(CatalogSizes sizes) {
         this.sizes = sizes;
@@ -23,6 +25,19 @@ final class ItemReader {
         }
     }
 
+    /**
+     * What only crews need of an innerduct.
+     *
+     * @param uncutAtA whether it runs uncut through the vault at end A of its duct
+     */
+    record Marks(String color, Answer uncutAtA, Answer uncutAtB) {}
+
+    /** Reads what a row of the contents table says of an innerduct for the crew. */
+    Marks marks(ContentsRow row) {
+        return new Marks(
+                interner.one(row.cell("color")), row.answer(Term.CONTINUOUS_AT_A), row.answer(Term.CONTINUOUS_AT_B));
+    }
+
     /** What cables of one kind have in common; sizes that are neither recorded nor assumed are not a number. */
     record CableKind(double outsideMm, double massKgPerM, Service service, boolean mayMove) {
         boolean isUsable() {
@@ -30,7 +45,11 @@ final class ItemReader {
         }
 
         Cable named(String id) {
-            return new Cable(id, outsideMm, massKgPerM, service, mayMove);
+            return named(id, "");
+        }
+
+        Cable named(String id, String tag) {
+            return new Cable(id, outsideMm, massKgPerM, service, mayMove, tag);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.spanroom.input.fields;
 
 import java.io.BufferedReader;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -28,58 +29,87 @@ import org.spanroom.input.layer.Utf8Stream;
  * <p>A byte order mark counts first, then the encoding that the config names, then UTF-8; a text that is no UTF-8 is treated as
  * windows-1252, with a finding. It is read as a stream: a table may be larger than any text in memory.
  */
-final class TableText {
+public final class TableText {
     private static final long LARGEST_BYTES = 8_000_000_000L;
     private static final int LONGEST_HEADER = 1 << 16;
     private static final Charset FALLBACK = Charset.forName("windows-1252");
 
-    private final Path file;
+    private final Source source;
     private final Charset charset;
     private final int markBytes;
 
-    private TableText(Path file, Charset charset, int markBytes) {
-        this.file = file;
+    private TableText(Source source, Charset charset, int markBytes) {
+        this.source = source;
         this.charset = charset;
         this.markBytes = markBytes;
+    }
+
+    /** Opens the bytes of a table, from their beginning each time. */
+    private interface Source {
+        InputStream open() throws IOException;
     }
 
     /** Finds out how a table is encoded, where need be by reading all of it. */
     static TableText of(Path file, Optional<String> encoding, FindingLog findings) {
         demandTable(file);
+        Source source = () -> Files.newInputStream(file);
         try {
-            byte[] head;
-            try (InputStream in = Files.newInputStream(file)) {
-                head = in.readNBytes(4);
-            }
-            Charset marked = Utf8Stream.charset(head);
-            int mark = Utf8Stream.markLength(head, marked);
-            if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
-                return new TableText(file, marked, mark);
-            }
-            if (encoding.isPresent()) {
-                return new TableText(file, charset(file, encoding.get()), 0);
-            }
-            if (isUtf8(file)) {
-                return new TableText(file, StandardCharsets.UTF_8, 0);
-            }
+            return stated(file, source, encoding).orElseGet(() -> {
+                findings.add(Finding.of(
+                        FindingCode.ENCODING_ASSUMED,
+                        String.valueOf(file.getFileName()),
+                        "",
+                        "the table is not UTF-8; read as " + FALLBACK.name()
+                                + " (set inputs.contents.encoding to change this)"));
+                return new TableText(source, FALLBACK, 0);
+            });
         } catch (IOException e) {
             throw LayerFormat.unreadable(file, e);
         }
-        findings.add(Finding.of(
-                FindingCode.ENCODING_ASSUMED,
-                String.valueOf(file.getFileName()),
-                "",
-                "the table is not UTF-8; read as " + FALLBACK.name()
-                        + " (set inputs.contents.encoding to change this)"));
-        return new TableText(file, FALLBACK, 0);
     }
 
-    private static boolean isUtf8(Path file) throws IOException {
+    /**
+     * Finds out how the bytes of a table that were read already are encoded.
+     *
+     * @param file that they are of, for messages
+     */
+    public static TableText of(Path file, byte[] bytes) {
+        Source source = () -> new ByteArrayInputStream(bytes);
+        try {
+            return stated(file, source, Optional.empty()).orElseGet(() -> new TableText(source, FALLBACK, 0));
+        } catch (IOException e) {
+            throw LayerFormat.unreadable(file, e);
+        }
+    }
+
+    /** Returns the text where the bytes or the config say how they are encoded, or they are UTF-8. */
+    private static Optional<TableText> stated(Path file, Source source, Optional<String> encoding) throws IOException {
+        byte[] head;
+        try (InputStream in = source.open()) {
+            head = in.readNBytes(4);
+        }
+        Charset marked = Utf8Stream.charset(head);
+        int mark = Utf8Stream.markLength(head, marked);
+        if (mark > 0 || !marked.equals(StandardCharsets.UTF_8)) {
+            return Optional.of(new TableText(source, marked, mark));
+        }
+        if (encoding.isPresent()) {
+            return Optional.of(new TableText(source, charset(file, encoding.get()), 0));
+        }
+        return isUtf8(source) ? Optional.of(new TableText(source, StandardCharsets.UTF_8, 0)) : Optional.empty();
+    }
+
+    /** Returns whether the text is UTF-8. */
+    public boolean isUtf8() {
+        return charset.equals(StandardCharsets.UTF_8);
+    }
+
+    private static boolean isUtf8(Source source) throws IOException {
         var strict = StandardCharsets.UTF_8
                 .newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT)
                 .onUnmappableCharacter(CodingErrorAction.REPORT);
-        try (Reader reader = new InputStreamReader(Files.newInputStream(file), strict)) {
+        try (Reader reader = new InputStreamReader(source.open(), strict)) {
             reader.transferTo(Writer.nullWriter());
             return true;
         } catch (CharacterCodingException e) {
@@ -88,8 +118,8 @@ final class TableText {
     }
 
     /** Returns the text from its beginning, without a mark; what is not in the encoding comes as U+FFFD. */
-    Reader open() throws IOException {
-        InputStream in = Files.newInputStream(file);
+    public Reader open() throws IOException {
+        InputStream in = source.open();
         try {
             in.skipNBytes(markBytes);
             return new BufferedReader(new InputStreamReader(in, charset));
@@ -100,7 +130,7 @@ final class TableText {
     }
 
     /** Returns the separator that the first line has most of; a comma where it has none. */
-    char separator() throws IOException {
+    public char separator() throws IOException {
         String header = header();
         char best = ',';
         for (char candidate : new char[] {';', '\t', '|'}) {

@@ -35,7 +35,7 @@ abstract class TermValues {
     private static final Set<Term> EXCEPTIONS_ONLY =
             Collections.unmodifiableSet(EnumSet.of(Term.POSITIONS_RESERVED, Term.BESIDE_ALLOWED));
 
-    /** Terms of a vault that no rank needs: an empty value is unknown, and not worth a finding for each vault. */
+    /** Terms that only crews need, or few records have: an empty value is unknown, and not worth a finding for each feature. */
     private static final Set<Term> FOR_CREWS = Collections.unmodifiableSet(EnumSet.of(
             Term.VAULT_DEPTH,
             Term.VAULT_LENGTH,
@@ -43,6 +43,10 @@ abstract class TermValues {
             Term.VAULT_HEIGHT,
             Term.COVER_SIZE,
             Term.GAS_FOUND,
+            Term.SLACK_A,
+            Term.SLACK_B,
+            Term.CONTINUOUS_AT_A,
+            Term.CONTINUOUS_AT_B,
             Term.JOINT_POWER));
 
     private final AssumedValues defaults;

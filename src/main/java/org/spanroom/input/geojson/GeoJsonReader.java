@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.spanroom.finding.FindingCode;
 import org.spanroom.finding.InputException;
@@ -25,6 +26,10 @@ import org.spanroom.input.layer.LayerLog;
  * text is read.
  */
 final class GeoJsonReader {
+    /** Members of the outermost object that Esri's JSON of features has, and GeoJSON has not. */
+    private static final Set<String> ESRI_MEMBERS =
+            Set.of("geometryType", "spatialReference", "fieldAliases", "displayFieldName", "objectIdFieldName");
+
     private static final String REMEDY = "Fix the file, or export it again";
 
     private final Path file;
@@ -127,6 +132,7 @@ final class GeoJsonReader {
         private final GeoJsonGeometry bare = new GeoJsonGeometry();
         private @Nullable String type;
         private boolean hasFeatures;
+        private boolean esri;
         private @Nullable FeatureFault fault;
 
         private void read(JsonParser parser) throws IOException, FeatureFault {
@@ -170,6 +176,7 @@ final class GeoJsonReader {
                     }
                 }
                 default -> {
+                    esri |= ESRI_MEMBERS.contains(name);
                     if (collection || hasFeatures) {
                         parser.skipChildren();
                     } else {
@@ -180,6 +187,7 @@ final class GeoJsonReader {
         }
 
         private void end() throws FeatureFault {
+            demandNoOtherFormat();
             if (type == null && fault == null) {
                 throw noGeoJson("the top-level object has no \"type\"");
             }
@@ -198,6 +206,15 @@ final class GeoJsonReader {
             } else {
                 bare.end();
                 handOn("", bare);
+            }
+        }
+
+        private void demandNoOtherFormat() throws FeatureFault {
+            if ("Topology".equals(type)) {
+                throw noGeoJson("it is TopoJSON, not GeoJSON; export it as GeoJSON");
+            }
+            if (esri && type == null) {
+                throw noGeoJson("it is Esri JSON, not GeoJSON; export it as GeoJSON");
             }
         }
 

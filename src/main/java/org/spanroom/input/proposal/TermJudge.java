@@ -2,6 +2,7 @@ package org.spanroom.input.proposal;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.spanroom.config.PlausibleRanges;
 import org.spanroom.config.ValueWords;
 import org.spanroom.model.Term;
@@ -16,6 +17,9 @@ final class TermJudge {
     private static final double NEARLY_UNIQUE_SHARE = 0.95;
     private static final double WELL_NAMED = 0.95;
     private static final Set<Term> PROVED_BY_WORDS = Set.of(Term.DUCT_MATERIAL, Term.CONDITION, Term.BORE_SHAPE);
+
+    /** A number or letter, or two of them for row and column. */
+    private static final Pattern HOLE = Pattern.compile("[\\p{L}\\d]{1,3}(\\s*[/-]\\s*[\\p{L}\\d]{1,3})?");
 
     private final LayerSample sample;
     private final PlausibleRanges ranges;
@@ -161,7 +165,8 @@ final class TermJudge {
     }
 
     private Optional<Candidate> text(int place, SeenField field, Term term, double score) {
-        if (field.hasDecimals() && !isSize(term)) {
+        // Row and column, 2/3, read as a fraction.
+        if (field.hasDecimals() && !isSize(term) && !isHole(term)) {
             return Optional.empty();
         }
         // Words of the trade prove what a cut name leaves open.
@@ -172,6 +177,10 @@ final class TermJudge {
 
     private static boolean isSize(Term term) {
         return Set.of(Term.DUCT_SIZE, Term.INNERDUCT_SIZE, Term.CABLE_TYPE).contains(term);
+    }
+
+    private static boolean isHole(Term term) {
+        return term == Term.HOLE_A || term == Term.HOLE_B;
     }
 
     private Doubt valueDoubt(SeenField field, Term term) {
@@ -201,6 +210,10 @@ final class TermJudge {
                                 !Vocabulary.fold(field.name().name())
                                         .matches(".*(duct|rohr|tubo|buis|fourreau|conducto).*"),
                                 "it may describe what the line is for"));
+            case HOLE_A, HOLE_B ->
+                Doubt.when(
+                        field.textShare(text -> HOLE.matcher(text).matches()) < MOST_SHARE,
+                        "a hole is a number, or row and column as in 2/3");
             case JOINT_OWNERS, ZONE_NAME, ZONE_KIND -> Doubt.NONE;
             default -> Doubt.when(codes, "its values are codes");
         };

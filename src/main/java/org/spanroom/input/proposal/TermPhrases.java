@@ -169,7 +169,7 @@ final class TermPhrases {
             case VAULT -> id(words, Set.of("vault"), Set.of());
             case DUCT -> id(words, Set.of("duct"), Set.of()) == EXACT ? EXACT : 0;
             case ZONE -> id(words, Set.of("zone", "permit"), Set.of());
-            default -> quantity(words, unit, term);
+            default -> EndPhrases.has(term) ? EndPhrases.score(words, term) : quantity(words, unit, term);
         };
     }
 

@@ -96,6 +96,8 @@ final class Vocabulary {
             anchor: anchor
             slack: slack
             coil: coil
+            hole: hole holes
+            uncut: uncut continuous
             trade: trade nominal
             gas: gas
             found: found
@@ -132,7 +134,7 @@ final class Vocabulary {
             phase: phase
             rotation: rotation symbol angle
             calculated: gis calc calculated computed
-            little: of de del la le les du des der die das el by the d l and
+            little: at of de del la le les du des der die das el by the d l and
             """;
 
     /** What may follow the last mark of a name. */

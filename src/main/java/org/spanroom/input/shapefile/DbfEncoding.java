@@ -24,6 +24,31 @@ final class DbfEncoding {
 
     private static final Map<Integer, String> BY_LANGUAGE_BYTE = languageBytes();
 
+    /** Names that programs write, without spaces, hyphens and underscores, and that Java knows under another spelling. */
+    private static final Map<String, String> SPELLINGS = Map.ofEntries(
+            Map.entry("LATIN1", "ISO-8859-1"),
+            Map.entry("LATIN2", "ISO-8859-2"),
+            Map.entry("LATIN3", "ISO-8859-3"),
+            Map.entry("LATIN4", "ISO-8859-4"),
+            Map.entry("LATIN5", "ISO-8859-9"),
+            Map.entry("LATIN7", "ISO-8859-13"),
+            Map.entry("LATIN9", "ISO-8859-15"),
+            Map.entry("ASCII", "US-ASCII"),
+            Map.entry("USASCII", "US-ASCII"),
+            Map.entry("SHIFTJIS", "Shift_JIS"),
+            Map.entry("SJIS", "Shift_JIS"),
+            Map.entry("EUCJP", "EUC-JP"),
+            Map.entry("EUCKR", "EUC-KR"),
+            Map.entry("EUCCN", "GB2312"),
+            Map.entry("BIG5", "Big5"),
+            Map.entry("GB2312", "GB2312"),
+            Map.entry("GBK", "GBK"),
+            Map.entry("GB18030", "GB18030"),
+            Map.entry("KOI8R", "KOI8-R"),
+            Map.entry("KOI8U", "KOI8-U"),
+            Map.entry("MACINTOSH", "x-MacRoman"),
+            Map.entry("MACROMAN", "x-MacRoman"));
+
     private final Optional<Charset> stated;
     private boolean guessed;
 
@@ -42,8 +67,14 @@ final class DbfEncoding {
         if (text.strip().toUpperCase(Locale.ROOT).startsWith("LDID/")) {
             return name.matches("\\d{1,3}") ? languageByte(Integer.parseInt(name)) : Optional.empty();
         }
-        if (name.equals("65001") || name.equals("UTF8")) {
+        if (name.equals("65001") || name.matches("UTF[ _-]?8([ _-]?BOM)?")) {
             return charset("UTF-8");
+        }
+        if (SPELLINGS.containsKey(name.replaceAll("[ _-]", ""))) {
+            return charset(SPELLINGS.get(name.replaceAll("[ _-]", "")));
+        }
+        if (name.matches("WIN(DOWS)?[ _-]?(125[0-8]|874)")) {
+            return charset("windows-" + name.replaceFirst("^WIN(DOWS)?[ _-]?", ""));
         }
         if (name.matches("125[0-8]|874")) {
             return charset("windows-" + name);

@@ -15,11 +15,12 @@ import org.spanroom.input.layer.LayerLog;
 import org.spanroom.model.Counted;
 
 /**
- * The records of a .shp file, one after another: by the offsets of the .shx where it is usable, otherwise each where the
- * one before it ends (ESRI White Paper, July 1998, main file and index file).
+ * The records of a .shp file, one after another: each where the one before it ends, or by the offsets of the .shx (ESRI White Paper,
+ * July 1998, main file and index file).
  *
- * <p>The index counts where there is one, because programs that change a shapefile leave dead records behind. Without it a
- * damaged length ends the reading: with a finding where nothing can follow, with an exception where something did.
+ * <p>The index counts only where the records do not follow one another without a fault, or are not as many as the table has rows: programs that
+ * change a shapefile leave dead records behind. Without it a damaged length ends the reading: with a finding where nothing can follow, with an
+ * exception where something did.
  */
 final class ShapeRecords implements Closeable {
     static final int HEADER = 100;
@@ -81,6 +82,34 @@ final class ShapeRecords implements Closeable {
         }
     }
 
+    /**
+     * Compares the index with the records as they follow one another, which {@link #countInSequence} must have found without a fault.
+     *
+     * @param count how many records follow one another
+     * @return how they differ, in words; empty where they agree
+     */
+    Optional<String> findDisagreement(long count) throws IOException {
+        int[] index = offsets;
+        if (index == null) {
+            return Optional.empty();
+        }
+        if (index.length != count) {
+            return Optional.of("the index has " + Counted.of(index.length, "record") + ", and the .shp has " + count);
+        }
+        long at = HEADER;
+        int record = 0;
+        while (window.holds(at, RECORD_HEADER)) {
+            if (2L * (index[record] & 0xFFFFFFFFL) != at) {
+                return Optional.of("the index places record " + (record + 1) + " at byte "
+                        + 2L * (index[record] & 0xFFFFFFFFL) + ", and the .shp has it at byte " + at);
+            }
+            at += RECORD_HEADER
+                    + 2L * window.at(at + 4, 4).order(ByteOrder.BIG_ENDIAN).getInt();
+            record++;
+        }
+        return Optional.empty();
+    }
+
     /** Goes back to reading each record where the one before it ends. */
     void dropIndex() {
         offsets = null;
@@ -99,6 +128,11 @@ final class ShapeRecords implements Closeable {
             count++;
         }
         return at == window.size() ? count : -1;
+    }
+
+    /** Returns whether the file is as long as its header says. */
+    boolean isWhole() {
+        return statedSize == window.size();
     }
 
     int fileType() {

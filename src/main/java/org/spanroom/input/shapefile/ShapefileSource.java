@@ -171,25 +171,37 @@ public final class ShapefileSource implements LayerSource {
             }
         }
 
-        /** Decides whether the index gives the places of the shapes; it does unless the table contradicts it. */
+        /**
+         * Decides whether the index gives the places of the shapes: where the records of the .shp follow one another without a fault, and are
+         * as many as the table has rows, they are read in that order, and the index is only compared with it.
+         */
         private void chooseOrder(ShapefileParts parts, LayerLog log) throws IOException {
-            Optional<Long> indexed = Optional.empty();
-            if (parts.shx().isPresent()) {
-                indexed = shapes.useIndex(parts.shx().get(), log);
-            } else {
+            announced = table == null ? -1 : table.rows();
+            if (parts.shx().isEmpty()) {
                 log.layer(FindingCode.LAYER_ISSUE, "its .shx is missing; the shapes were read in sequence");
+                return;
             }
-            announced = indexed.orElse(table == null ? -1 : table.rows());
-            if (table != null
-                    && indexed.isPresent()
-                    && indexed.get() != table.rows()
-                    && shapes.countInSequence() == table.rows()) {
+            Optional<Long> indexed = shapes.useIndex(parts.shx().get(), log);
+            if (indexed.isEmpty()) {
+                return;
+            }
+            long inSequence = shapes.countInSequence();
+            boolean isSure = inSequence >= 0 && (table == null ? shapes.isWhole() : inSequence == table.rows());
+            if (isSure) {
+                Optional<String> differs = shapes.findDisagreement(inSequence);
+                differs.ifPresent(words -> {
+                    log.layer(FindingCode.LAYER_ISSUE, words + "; the index was not used");
+                    shapes.dropIndex();
+                });
+                announced = inSequence;
+                return;
+            }
+            announced = indexed.get();
+            if (inSequence > indexed.get()) {
                 log.layer(
                         FindingCode.LAYER_ISSUE,
-                        "the index has " + Counted.of(indexed.get(), "record") + ", but .shp and .dbf agree on "
-                                + table.rows() + "; the index was not used");
-                shapes.dropIndex();
-                announced = table.rows();
+                        "the .shp has " + Counted.of(inSequence, "record") + ", and its index lists " + indexed.get()
+                                + "; only those were read");
             }
         }
 

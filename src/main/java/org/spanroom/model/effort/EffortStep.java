@@ -11,6 +11,8 @@ public enum EffortStep implements EffortPart {
     /** The duct is rodded, or a camera goes through it, to prove the path before anything is freed. */
     PROOF,
     FREEING,
+    /** Innerducts that run uncut through a vault are cut there, ring by ring around their live cables, before the first pull. */
+    CUTTING,
     SET_UP,
     /** The first meters of each innerduct, slowly, with a watched gauge. */
     TEST_PULL,

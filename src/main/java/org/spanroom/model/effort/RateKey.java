@@ -39,6 +39,8 @@ public enum RateKey {
     FREEING_VAULT_HOURS,
     /** The same, added for each cable and vault. */
     FREEING_CABLE_HOURS,
+    /** Cut one innerduct that runs uncut through a vault, around its live cables. */
+    CUTTING_HOURS,
     /** Set the pulling machine and the hold on the cable, once a shift. */
     SET_UP_HOURS,
     /** Take them down, once a shift. */

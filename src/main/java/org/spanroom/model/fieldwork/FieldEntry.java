@@ -33,4 +33,9 @@ public record FieldEntry(
         Check.positive("number", number);
         Check.notBlank("subject", subject);
     }
+
+    /** Returns the same entry about another item. */
+    public FieldEntry withItem(String other) {
+        return new FieldEntry(number, fact, subject, other, value, planned, by, day, supersedes, run, note);
+    }
 }

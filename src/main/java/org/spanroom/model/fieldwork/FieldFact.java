@@ -3,7 +3,9 @@ package org.spanroom.model.fieldwork;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A fact that crews report: the schema of close-out files and of the field book. The lower-case name is its word in the column
@@ -164,11 +166,12 @@ public enum FieldFact {
 
     /** Finds a fact by its word. */
     public static Optional<FieldFact> find(String word) {
-        for (FieldFact fact : values()) {
-            if (fact.key().equals(word)) {
-                return Optional.of(fact);
-            }
-        }
-        return Optional.empty();
+        return Optional.ofNullable(ByWord.FACTS.get(word));
+    }
+
+    /** Made when all facts are. */
+    private static final class ByWord {
+        static final Map<String, FieldFact> FACTS =
+                Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(FieldFact::key, fact -> fact));
     }
 }

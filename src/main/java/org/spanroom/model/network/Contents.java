@@ -3,6 +3,7 @@ package org.spanroom.model.network;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.spanroom.model.Answer;
 
 /**
  * What is in a duct.
@@ -35,6 +36,21 @@ public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Ca
     /** Contents without sleeves. */
     public Contents(List<Innerduct> innerducts, List<Cable> looseCables, boolean known) {
         this(innerducts, List.of(), looseCables, known);
+    }
+
+    /** Returns whether the records say of any innerduct whether it runs uncut through a vault. */
+    public boolean hasUncutRecord() {
+        for (Innerduct innerduct : innerducts) {
+            if (innerduct.uncutAtA() != Answer.UNKNOWN || innerduct.uncutAtB() != Answer.UNKNOWN) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Returns the same contents with other innerducts. */
+    public Contents withInnerducts(List<Innerduct> others) {
+        return new Contents(others, sleeves, looseCables, known);
     }
 
     /** Returns whether nothing at all is in the duct, for all that is known. */

@@ -21,6 +21,7 @@ import org.spanroom.model.Term;
  * @param catalogUse what was taken from the catalog
  * @param rejected values that were recorded and could not be used
  * @param kept the owner's own fields that the user asked to keep, as recorded, in the order of the config
+ * @param fieldRecord what crews reported of the span, beyond the values above, which they replaced where they found others
  */
 public record Duct(
         String id,
@@ -40,13 +41,56 @@ public record Duct(
         Set<Term> assumed,
         CatalogUse catalogUse,
         List<RejectedValue> rejected,
-        List<String> kept) {
+        List<String> kept,
+        FieldRecord fieldRecord) {
     public Duct {
         Check.notBlank("id", id);
         Check.positive("insideDiameterMm", insideDiameterMm);
         assumed = Set.copyOf(assumed);
         rejected = List.copyOf(rejected);
         kept = List.copyOf(kept);
+    }
+
+    /** A duct of which crews reported nothing. */
+    public Duct(
+            String id,
+            String bankId,
+            BoreShape boreShape,
+            double insideDiameterMm,
+            String type,
+            String material,
+            boolean directBuried,
+            Contents contents,
+            boolean flooded,
+            Condition condition,
+            String surface,
+            String owner,
+            OptionalInt installedYear,
+            Circumstances circumstances,
+            Set<Term> assumed,
+            CatalogUse catalogUse,
+            List<RejectedValue> rejected,
+            List<String> kept) {
+        this(
+                id,
+                bankId,
+                boreShape,
+                insideDiameterMm,
+                type,
+                material,
+                directBuried,
+                contents,
+                flooded,
+                condition,
+                surface,
+                owner,
+                installedYear,
+                circumstances,
+                assumed,
+                catalogUse,
+                rejected,
+                kept,
+                FieldRecord.NONE);
     }
 
     /** A duct all of whose sizes are recorded or assumed. */
@@ -168,7 +212,8 @@ public record Duct(
                 assumed,
                 catalogUse,
                 rejected,
-                otherKept);
+                otherKept,
+                fieldRecord);
     }
 
     /** Returns the value that was recorded for a term and could not be used. */

@@ -15,6 +15,7 @@ import org.spanroom.model.Line;
  * @param fromVaultId the vault that the records name at the first vertex
  * @param toVaultId the vault that the records name at the last vertex
  * @param positionQuality the recorded word for how well the position is known, or empty
+ * @param ends what the records say of the duct at those two vaults
  */
 public record Route(
         int sequence,
@@ -24,9 +25,28 @@ public record Route(
         OptionalDouble recordedLengthM,
         Optional<String> fromVaultId,
         Optional<String> toVaultId,
-        String positionQuality) {
+        String positionQuality,
+        RouteEnds ends) {
     public Route {
         Check.notNegative("sequence", sequence);
         Check.notBlank("id", id);
+    }
+
+    /** A route of whose duct nothing is recorded at the vaults. */
+    public Route(
+            int sequence,
+            String id,
+            Duct duct,
+            Line lonLat,
+            OptionalDouble recordedLengthM,
+            Optional<String> fromVaultId,
+            Optional<String> toVaultId,
+            String positionQuality) {
+        this(sequence, id, duct, lonLat, recordedLengthM, fromVaultId, toVaultId, positionQuality, RouteEnds.UNKNOWN);
+    }
+
+    /** Returns the vault that the records name at one end: A is the first vertex. */
+    public Optional<String> vaultId(SpanEnd end) {
+        return end == SpanEnd.A ? fromVaultId : toVaultId;
     }
 }

@@ -11,7 +11,8 @@ import org.spanroom.model.Check;
  * @param water whether it has standing water, so that it must be pumped out
  * @param surface what its cover is in: roadway, sidewalk, verge; or empty
  * @param cableHold whether a live cable can be held there: something to hold it by, and slack enough
- * @param cableSlackM length of each live cable that is stored there and can be drawn out of the vault
+ * @param cableSlackM length of each live cable that is stored there and can be drawn out of the vault, where none is recorded of
+ *     the duct
  */
 public record VaultSite(
         OptionalDouble volumeM3, Answer water, String surface, Answer cableHold, OptionalDouble cableSlackM) {

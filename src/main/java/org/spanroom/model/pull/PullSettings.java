@@ -1,6 +1,8 @@
 package org.spanroom.model.pull;
 
+import java.util.List;
 import org.spanroom.model.Check;
+import org.spanroom.model.network.Duct;
 
 /**
  * What the calculation of pulling forces takes from the config.
@@ -18,6 +20,7 @@ import org.spanroom.model.Check;
  * @param gradeRadiusM radius that is assumed for vertical bends
  * @param endPreferencePoints by how many points of percent the tightest limit may be used more at an end that is a better place for
  *     the machine, and that end be proposed anyway
+ * @param frictionByType friction in ducts of some types and ages instead, where these are recorded; the first that fits counts
  */
 public record PullSettings(
         FrictionSets friction,
@@ -32,8 +35,10 @@ public record PullSettings(
         double gradeRadiusM,
         double endPreferencePoints,
         NeighborSettings neighbors,
-        PullLimits limits) {
+        PullLimits limits,
+        List<TypeFriction> frictionByType) {
     public PullSettings {
+        frictionByType = List.copyOf(frictionByType);
         Check.notNegative("wanderRadPerM", wanderRadPerM);
         Check.within("breakawayRatio", breakawayRatio, 1, 5);
         Check.notNegative("slitterDragN", slitterDragN);
@@ -41,5 +46,64 @@ public record PullSettings(
         Check.notNegative("gradeToleranceM", gradeToleranceM);
         Check.positive("gradeRadiusM", gradeRadiusM);
         Check.within("endPreferencePoints", endPreferencePoints, 0, 100);
+    }
+
+    /** Settings by which friction is the same in ducts of every type and age. */
+    public PullSettings(
+            FrictionSets friction,
+            Friction judgedBy,
+            double wanderRadPerM,
+            double breakawayRatio,
+            double slitterDragN,
+            boolean simpleCapstan,
+            boolean sealedWhenFlooded,
+            double innerductDensityKgPerM3,
+            double gradeToleranceM,
+            double gradeRadiusM,
+            double endPreferencePoints,
+            NeighborSettings neighbors,
+            PullLimits limits) {
+        this(
+                friction,
+                judgedBy,
+                wanderRadPerM,
+                breakawayRatio,
+                slitterDragN,
+                simpleCapstan,
+                sealedWhenFlooded,
+                innerductDensityKgPerM3,
+                gradeToleranceM,
+                gradeRadiusM,
+                endPreferencePoints,
+                neighbors,
+                limits,
+                List.of());
+    }
+
+    /** Returns the settings for one duct: with the friction of its type and age, the same for all types. */
+    public PullSettings forDuct(Duct duct) {
+        return frictionByType.stream()
+                .filter(byType -> byType.fits(duct))
+                .findFirst()
+                .map(byType -> withFriction(byType.friction()))
+                .orElse(this);
+    }
+
+    /** Returns the same settings with other friction, in ducts of every type and age. */
+    public PullSettings withFriction(FrictionSets other) {
+        return new PullSettings(
+                other,
+                judgedBy,
+                wanderRadPerM,
+                breakawayRatio,
+                slitterDragN,
+                simpleCapstan,
+                sealedWhenFlooded,
+                innerductDensityKgPerM3,
+                gradeToleranceM,
+                gradeRadiusM,
+                endPreferencePoints,
+                neighbors,
+                limits);
     }
 }

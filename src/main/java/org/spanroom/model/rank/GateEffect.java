@@ -15,6 +15,8 @@ public enum GateEffect {
 
     /** The keys are those of the gates; a test holds that each gate is here. */
     private static final Map<String, GateEffect> BY_KEY = Map.ofEntries(
+            Map.entry("work_done", CLOSES_RECOVERY),
+            Map.entry("in_work", CLOSES_RECOVERY),
             Map.entry("contents_unknown", CLOSES_USE),
             Map.entry("no_innerduct", CLOSES_RECOVERY),
             Map.entry("no_outer_duct", CLOSES_USE),

@@ -3,6 +3,7 @@ package org.spanroom.model.rank;
 import java.util.List;
 import org.spanroom.model.effort.EffortLine;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.VaultNeeds;
 import org.spanroom.model.pull.PullSettings;
 import org.spanroom.model.pull.PullTrace;
 
@@ -16,6 +17,8 @@ import org.spanroom.model.pull.PullTrace;
  * @param effortLines the account of hours, money and emissions, line by line; empty if no innerduct comes out
  * @param currency of all money
  * @param gates what every gate says
+ * @param needsAtA what a crew prepares for at the vault where the span's line begins
+ * @param needsAtB the same where it ends
  */
 public record SpanExplanation(
         RankedSpan ranked,
@@ -24,11 +27,25 @@ public record SpanExplanation(
         List<PullTrace> traces,
         List<EffortLine> effortLines,
         String currency,
-        List<GateAnswer> gates) {
+        List<GateAnswer> gates,
+        VaultNeeds needsAtA,
+        VaultNeeds needsAtB) {
     public SpanExplanation {
         traces = List.copyOf(traces);
         effortLines = List.copyOf(effortLines);
         gates = List.copyOf(gates);
+    }
+
+    /** An explanation without what a crew prepares for at the vaults. */
+    public SpanExplanation(
+            RankedSpan ranked,
+            RecordedStanding recorded,
+            PullSettings pulling,
+            List<PullTrace> traces,
+            List<EffortLine> effortLines,
+            String currency,
+            List<GateAnswer> gates) {
+        this(ranked, recorded, pulling, traces, effortLines, currency, gates, VaultNeeds.UNKNOWN, VaultNeeds.UNKNOWN);
     }
 
     public Assessment assessment() {

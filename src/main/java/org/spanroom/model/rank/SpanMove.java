@@ -15,6 +15,7 @@ import org.spanroom.model.Line;
  * @param lonLat its line in the second run, or in the first where only that has it; empty until it has been looked up
  * @param partChanges what each criterion adds to the change of the score, the largest first: "room_gained +12.50"
  * @param valueChanges columns whose values differ, apart from rank and score: "inside_diameter_mm: 101.6 to 95.25"
+ * @param fieldChanges entries of the field book that only one of the runs has: "done (entry 12)"
  */
 public record SpanMove(
         String spanId,
@@ -22,7 +23,8 @@ public record SpanMove(
         Optional<Standing> after,
         Optional<Line> lonLat,
         List<String> partChanges,
-        List<String> valueChanges) {
+        List<String> valueChanges,
+        List<String> fieldChanges) {
     /** Why a span has another rank. */
     public enum Cause {
         /** Only the second run has it. */
@@ -53,6 +55,18 @@ public record SpanMove(
         }
         partChanges = List.copyOf(partChanges);
         valueChanges = List.copyOf(valueChanges);
+        fieldChanges = List.copyOf(fieldChanges);
+    }
+
+    /** A move that no field book explains. */
+    public SpanMove(
+            String spanId,
+            Optional<Standing> before,
+            Optional<Standing> after,
+            Optional<Line> lonLat,
+            List<String> partChanges,
+            List<String> valueChanges) {
+        this(spanId, before, after, lonLat, partChanges, valueChanges, List.of());
     }
 
     public Cause cause() {
@@ -75,7 +89,12 @@ public record SpanMove(
 
     /** Returns this move with the values that differ, and the line to draw it by. */
     public SpanMove with(Optional<Line> line, List<String> changes) {
-        return new SpanMove(spanId, before, after, line, partChanges, changes);
+        return new SpanMove(spanId, before, after, line, partChanges, changes, fieldChanges);
+    }
+
+    /** Returns this move with the entries of the field book that only one of the runs has. */
+    public SpanMove withFieldChanges(List<String> changes) {
+        return new SpanMove(spanId, before, after, lonLat, partChanges, valueChanges, changes);
     }
 
     /** Returns how many places the span went up; empty where one of the runs gives it none. */

@@ -20,6 +20,7 @@ import org.spanroom.model.Check;
  *     noise would decide which is larger
  * @param moneyLowRatio share of the draws of the rates in which money is below its low figure
  * @param moneyHighRatio the same for its high figure
+ * @param priorSpans how many opened ducts the chances above count as, where others were opened: see {@link LearnedChances}
  */
 public record UncertaintySettings(
         boolean simulated,
@@ -34,12 +35,14 @@ public record UncertaintySettings(
         double blockedUnknownRatio,
         double leastChangeRatio,
         double moneyLowRatio,
-        double moneyHighRatio) {
+        double moneyHighRatio,
+        int priorSpans) {
     /** This many samples a field check rests on: an expected change has a standard error of 0.008 at most. */
     public static final int FIELD_CHECK_SAMPLES = 4096;
 
     private static final int MOST_SAMPLES = 10_000;
     private static final int MOST_SCORES = 10_000_000;
+    private static final int PRIOR_SPANS = 20;
 
     public UncertaintySettings {
         Check.within("samples", samples, 8, MOST_SAMPLES);
@@ -63,6 +66,39 @@ public record UncertaintySettings(
         demandFarFrom("blockedUnknownRatio", blockedUnknownRatio, leastChangeRatio);
         Check.within("moneyHighRatio", moneyHighRatio, 0, 1);
         Check.within("moneyLowRatio", moneyLowRatio, 0, moneyHighRatio);
+        Check.within("priorSpans", priorSpans, 1, 1_000_000);
+    }
+
+    /** Settings whose chances count as many opened ducts as in the shipped ones. */
+    public UncertaintySettings(
+            boolean simulated,
+            int seed,
+            int samples,
+            int topCount,
+            double diameterRatio,
+            double otherSizeRatio,
+            double moreCableRatio,
+            double moreCableAssumedRatio,
+            double blockedRatio,
+            double blockedUnknownRatio,
+            double leastChangeRatio,
+            double moneyLowRatio,
+            double moneyHighRatio) {
+        this(
+                simulated,
+                seed,
+                samples,
+                topCount,
+                diameterRatio,
+                otherSizeRatio,
+                moreCableRatio,
+                moreCableAssumedRatio,
+                blockedRatio,
+                blockedUnknownRatio,
+                leastChangeRatio,
+                moneyLowRatio,
+                moneyHighRatio,
+                PRIOR_SPANS);
     }
 
     /** Where one unknown alone decides, the expected change is its chance: two standard errors separate it from the least change. */
@@ -96,6 +132,7 @@ public record UncertaintySettings(
                 blockedUnknownRatio,
                 leastChangeRatio,
                 moneyLowRatio,
-                moneyHighRatio);
+                moneyHighRatio,
+                priorSpans);
     }
 }

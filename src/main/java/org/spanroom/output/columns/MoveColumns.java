@@ -65,7 +65,13 @@ public final class MoveColumns {
                             "value_changes",
                             "values",
                             "Other columns whose values differ, with both values.",
-                            row -> String.join("; ", row.valueChanges()))));
+                            row -> String.join("; ", row.valueChanges())),
+                    Column.text(
+                            "field_changes",
+                            "field_chg",
+                            "Entries of the field book about the span or a vault at its end that only the second run has; after "
+                                    + "`without`, those that only the first has.",
+                            row -> String.join("; ", row.fieldChanges()))));
 
     private MoveColumns() {}
 

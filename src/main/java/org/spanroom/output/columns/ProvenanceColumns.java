@@ -16,9 +16,14 @@ import org.spanroom.output.table.Column;
 final class ProvenanceColumns {
     private ProvenanceColumns() {}
 
-    static List<Column<RankedSpan>> all() {
+    /** @param hasFieldBook whether the run has a field book */
+    static List<Column<RankedSpan>> all(boolean hasFieldBook) {
         var columns = new ArrayList<>(recorded());
+        if (hasFieldBook) {
+            columns.addAll(FieldRecordColumns.all());
+        }
         columns.addAll(CircumstanceColumns.all());
+        columns.addAll(EndFactColumns.all());
         columns.addAll(SizeColumns.all());
         return columns;
     }

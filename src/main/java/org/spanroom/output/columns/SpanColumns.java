@@ -108,6 +108,7 @@ public final class SpanColumns {
             "score_points",
             "exclusion",
             "cautions",
+            "work_status",
             "duct",
             "duct_bank",
             "bank_place",
@@ -182,7 +183,10 @@ public final class SpanColumns {
             "bore_avoided_m",
             "co2e_ice_kg",
             "circuits_at_risk",
-            "zone_dates");
+            "zone_dates",
+            "work_status_day",
+            "blocked_at_m",
+            "field_entries");
 
     /** Only in the table for later commands. */
     public static final Column<RankedSpan> FEASIBLE_DRAWS = Column.text(
@@ -233,7 +237,8 @@ public final class SpanColumns {
 
     /** Returns every column that users may have, whatever groups are asked for: conditions may name them all. */
     public static Table<RankedSpan> all(SpanLayout run) {
-        return table(new SpanLayout(run.criteria(), run.hasElevations(), run.kept(), ColumnGroup.all()));
+        return table(
+                new SpanLayout(run.criteria(), run.hasElevations(), run.kept(), ColumnGroup.all(), run.hasFieldBook()));
     }
 
     private static Table<RankedSpan> layer(
@@ -277,7 +282,7 @@ public final class SpanColumns {
         groups.put(ColumnGroup.EFFORT, EffortColumns.all());
         groups.put(ColumnGroup.MONEY, MoneyColumns.all());
         groups.put(ColumnGroup.CARBON, CarbonColumns.all());
-        groups.put(ColumnGroup.PROVENANCE, ProvenanceColumns.all());
+        groups.put(ColumnGroup.PROVENANCE, ProvenanceColumns.all(run.hasFieldBook()));
         return groups;
     }
 

@@ -7,6 +7,7 @@ import org.spanroom.model.network.ContentsScenario;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.SpanExplanation;
@@ -38,11 +39,14 @@ public final class Explanation {
         var parts = new ExplanationParts();
         standing(parts, explained);
         place(parts, explained.span());
-        parts.add(ExplanationDuct.of(explained.span().duct()))
-                .add(ExplanationRoom.bends(explained.assessment().bends()))
+        parts.add(ExplanationDuct.of(explained.span().duct()));
+        ExplanationFieldRecord.add(parts, explained.span().duct().fieldRecord());
+        parts.add(ExplanationRoom.bends(explained.assessment().bends()))
                 .add(ExplanationRoom.of(explained.assessment().room()))
                 .add(ExplanationPulls.of(explained, units))
-                .add(ExplanationPermits.of(explained.assessment().permits(), units));
+                .add(ExplanationPermits.of(explained.assessment().permits(), units))
+                .add(ExplanationVault.of(explained.span(), SpanEnd.A, explained.needsAtA()))
+                .add(ExplanationVault.of(explained.span(), SpanEnd.B, explained.needsAtB()));
         ExplanationEffort.add(parts, explained, units);
         ExplanationVerdict.add(parts, explained, units);
         parts.add(new ExplanationParts().text("caution", "caution", CAUTION).section("", "Limits of these figures"));

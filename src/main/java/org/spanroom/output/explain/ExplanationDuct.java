@@ -59,6 +59,9 @@ final class ExplanationDuct {
         row.text("innerduct", "innerduct", innerduct.id())
                 .number("outside_diameter_mm", "outside diameter", innerduct.outsideDiameterMm(), 2, "mm")
                 .number("wall_mm", "wall", innerduct.wallMm(), 2, "mm")
+                .text("color", "color", innerduct.color())
+                .word("uncut_at_a", "uncut at A", innerduct.uncutAtA().key())
+                .word("uncut_at_b", "uncut at B", innerduct.uncutAtB().key())
                 .flag("empty", "", innerduct.isEmpty())
                 .text("", "cables", innerduct.isEmpty() ? "none" : "")
                 .table("cables", "cables", innerduct.cables(), ExplanationDuct::cable);
@@ -81,6 +84,7 @@ final class ExplanationDuct {
 
     private static void cable(ExplanationParts row, Cable cable) {
         row.text("cable", "cable", cable.id())
+                .text("tag", "tag", cable.tag())
                 .number("outside_diameter_mm", "outside diameter", cable.outsideDiameterMm(), 2, "mm")
                 .number("mass_kg_per_m", "mass", cable.massKgPerM(), 4, "kg/m")
                 .word("service", "service", cable.service());

@@ -9,9 +9,13 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.security.SecureRandom;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +32,11 @@ public final class OutputFolder implements AutoCloseable {
     /** Name of the GeoPackage in a folder of results. */
     public static final String GEOPACKAGE = "spanroom.gpkg";
 
-    private static final int MOST_ATTEMPTS = 1000;
+    /** Where this program put results last, for who is asked when it is stopped. */
+    private static final AtomicReference<@Nullable Path> COMMITTED = new AtomicReference<>();
+
+    private static final int MOST_ATTEMPTS = 10;
+    private static final SecureRandom NAMES = new SecureRandom();
     private static final int NAMED = 3;
 
     private final Path target;
@@ -170,7 +178,7 @@ public final class OutputFolder implements AutoCloseable {
         try {
             // Only what the same user left: in a place that many write to, another's notes are no orders.
             if (Files.getOwner(lock.file(), LinkOption.NOFOLLOW_LINKS).equals(Files.getOwner(hidden))) {
-                mend(whole, left);
+                restore(whole, left);
             }
             check.run();
             return hidden;
@@ -201,6 +209,11 @@ public final class OutputFolder implements AutoCloseable {
         return hidden;
     }
 
+    /** Returns the folder that this program put in its place last; empty where it has not yet. */
+    public static Optional<Path> lastCommitted() {
+        return Optional.ofNullable(COMMITTED.get());
+    }
+
     /** Puts the folder in its place. */
     public synchronized void commit() {
         if (closed) {
@@ -211,6 +224,7 @@ public final class OutputFolder implements AutoCloseable {
             Path old = Files.exists(target) ? moveAway() : null;
             moveIn(old);
             done = true;
+            COMMITTED.set(target);
             if (old != null) {
                 remove(old, target);
             }
@@ -298,9 +312,9 @@ public final class OutputFolder implements AutoCloseable {
     }
 
     /** Puts right what a run that was killed left: results that were moved away come back, its unfinished ones go. */
-    private static void mend(Path whole, List<String> left) throws IOException {
+    private static void restore(Path whole, List<String> left) throws IOException {
         Pattern ours =
-                Pattern.compile(Pattern.quote("." + whole.getFileName()) + "\\.(?:writing|dropped|old)-\\d{1,4}");
+                Pattern.compile(Pattern.quote("." + whole.getFileName()) + "\\.(?:writing|dropped|old)-[0-9a-f]{1,16}");
         for (String name : left) {
             Path beside = whole.resolveSibling(name);
             if (!ours.matcher(name).matches() || !Files.isDirectory(beside, LinkOption.NOFOLLOW_LINKS)) {
@@ -334,14 +348,19 @@ public final class OutputFolder implements AutoCloseable {
         }
     }
 
+    /**
+     * Returns a name that no run had before: one that a killed run noted and did not come to use may be in its notes still, and what notes
+     * name is removed.
+     */
     private static Path freeNameBeside(Path target, String purpose) throws IOException {
         for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-            Path beside = target.resolveSibling("." + target.getFileName() + "." + purpose + "-" + attempt);
+            String unique = HexFormat.of().toHexDigits(NAMES.nextLong());
+            Path beside = target.resolveSibling("." + target.getFileName() + "." + purpose + "-" + unique);
             if (!Files.exists(beside, LinkOption.NOFOLLOW_LINKS)) {
                 return beside;
             }
         }
-        throw new IOException("too many folders left over from interrupted runs");
+        throw new IOException("no free name beside it");
     }
 
     private static void deleteEmpty(Path folder) {

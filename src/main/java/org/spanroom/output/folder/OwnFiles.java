@@ -2,6 +2,7 @@ package org.spanroom.output.folder;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -108,9 +109,14 @@ final class OwnFiles {
         if (!Files.isRegularFile(list, LinkOption.NOFOLLOW_LINKS) || Files.size(list) > LONGEST_LIST) {
             return BEFORE_LISTS;
         }
-        var ours = new TreeSet<>(Files.readAllLines(list));
-        ours.add(LIST);
-        return ours;
+        try {
+            var ours = new TreeSet<>(Files.readAllLines(list));
+            ours.add(LIST);
+            return ours;
+        } catch (CharacterCodingException noText) {
+            // No run wrote it.
+            return BEFORE_LISTS;
+        }
     }
 
     private static List<String> entries(Path folder) throws IOException {

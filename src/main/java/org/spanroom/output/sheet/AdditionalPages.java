@@ -28,7 +28,9 @@ final class AdditionalPages {
     void add(MoreRows more) {
         var own = new SheetBlanks(units, spanId);
         List<SheetRow> added = more.rows().apply(own);
-        boolean begins = rows.isEmpty() || !more.title().equals(open.title()) || !more.style().equals(open.style());
+        boolean begins = rows.isEmpty()
+                || !more.title().equals(open.title())
+                || !more.style().equals(open.style());
         if (used + added.size() + (begins ? ROWS_OF_A_HEAD : 0) > MOST_ROWS && used > 0) {
             endPage();
             begins = true;

@@ -35,9 +35,7 @@ final class AsFound {
         cells.add(cell(
                 "Cables " + count(known, duct.cables().size()) + ", found",
                 page.of(FieldFact.CABLES_FOUND, "", planned(known, duct.cables().size()))));
-        cells.add(cell(
-                "Flooded",
-                page.of(FieldFact.DUCT_FLOODED, "", recorded.flooded() ? "yes" : "no")));
+        cells.add(cell("Flooded", page.of(FieldFact.DUCT_FLOODED, "", recorded.flooded() ? "yes" : "no")));
         for (SpanEnd end : SpanEnd.values()) {
             cells.add(cell("Blocked from " + end + " at", page.of(FieldFact.BLOCKED_AT, end.key())));
         }

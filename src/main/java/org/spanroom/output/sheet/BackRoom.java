@@ -30,7 +30,8 @@ final class BackRoom {
         int cablesShown = Math.min(allCables.items().size(), budget.count(cableMm));
         cables = allCables.upTo(fitting(allCables.items().size(), cablesShown));
         budget.take(cableMm * Math.max(1, cablesShown));
-        int innerductsShown = Math.min(ducts, 1 + Math.max(0, (int) Math.floor(budget.freeMm() / PageBudget.rowsMm(1))));
+        int innerductsShown =
+                Math.min(ducts, 1 + Math.max(0, (int) Math.floor(budget.freeMm() / PageBudget.rowsMm(1))));
         innerducts = InnerductRows.of(duct).upTo(fitting(ducts, innerductsShown));
         budget.take(PageBudget.rowsMm(Math.max(0, innerductsShown - 1)));
         int rows = steps.rows().size() + cablesShown * (anyDead ? 2 : 1) + innerductsShown;
@@ -54,8 +55,8 @@ final class BackRoom {
                 .max()
                 .orElse(0);
         double captionMm = crossSections.pictures().stream()
-                .mapToDouble(picture ->
-                        PageBudget.textMm(List.of(picture.title() + ": " + picture.caption()), PICTURE_MM))
+                .mapToDouble(
+                        picture -> PageBudget.textMm(List.of(picture.title() + ": " + picture.caption()), PICTURE_MM))
                 .max()
                 .orElse(0);
         return captionMm

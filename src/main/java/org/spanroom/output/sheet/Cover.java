@@ -29,10 +29,8 @@ public record Cover(
         String shared,
         List<SheetCell> contacts) {
     static final List<String> CONTACTS = List.of("network operations", "safety officer", "owner", "rescue");
-    private static final List<SheetHead> ORDER_HEADS = List.of(
-            new SheetHead("", 6),
-            new SheetHead("Duct and work", 77),
-            new SheetHead("Hours", 15));
+    private static final List<SheetHead> ORDER_HEADS =
+            List.of(new SheetHead("", 6), new SheetHead("Duct and work", 77), new SheetHead("Hours", 15));
     private static final double DUCT_ROOM_MM = 75;
 
     /** Width of what is said of a duct below its name. */
@@ -54,13 +52,15 @@ public record Cover(
         var room = new CoverRoom(book, section, names);
         return Stream.concat(
                 room.order().rest(),
-                words(book, section).stream().flatMap(words -> room.air(words)
-                        .rest()
-                        .map(more -> new MoreRows(
-                                "Air tests at " + names.fit(words.vault().id(), 60),
-                                more.style(),
-                                more.heads(),
-                                more.rows()))));
+                words(book, section).stream()
+                        .flatMap(words -> room.air(words)
+                                .rest()
+                                .map(more -> new MoreRows(
+                                        "Air tests at "
+                                                + names.fit(words.vault().id(), 60),
+                                        more.style(),
+                                        more.heads(),
+                                        more.rows()))));
     }
 
     static LongTable<Integer> order(SectionWork section, SheetNames names) {
@@ -79,8 +79,10 @@ public record Cover(
         lines.add(SheetRow.of(
                 SheetCell.strong(Integer.toString(number)),
                 SheetCell.strong(names.fitBold(duct.span().id(), DUCT_ROOM_MM, 9)),
-                SheetCell.number(effort.map(found -> StepRows.hours(found.time().siteHours())).orElse("none"))));
-        lines.add(SheetRow.of(SheetCell.words(""), SheetCell.words(words(duct, section)).over(2)));
+                SheetCell.number(effort.map(found -> StepRows.hours(found.time().siteHours()))
+                        .orElse("none"))));
+        lines.add(SheetRow.of(
+                SheetCell.words(""), SheetCell.words(words(duct, section)).over(2)));
         return lines;
     }
 
@@ -89,17 +91,22 @@ public record Cover(
         String work = work(duct, duct.explained().assessment().effort()) + turned(duct, section) + ".";
         return common(section).isPresent()
                 ? work
-                : duct.planned().map(planned -> work + " " + planned(planned) + ".").orElse(work);
+                : duct.planned()
+                        .map(planned -> work + " " + planned(planned) + ".")
+                        .orElse(work);
     }
 
     private static String work(DuctWork duct, Optional<Effort> effort) {
         if (duct.explained().ranked().verdict().isExcluded()) {
             return "not a candidate; see its pages";
         }
-        String ends = duct.hasPulls() ? "pull at " + duct.pullingEnd() + ", hold at " + duct.pullingEnd().opposite() : "";
+        String ends = duct.hasPulls()
+                ? "pull at " + duct.pullingEnd() + ", hold at "
+                        + duct.pullingEnd().opposite()
+                : "";
         return effort.map(found -> found.quantities().innerductsOut() + " out, "
-                        + Counted.of(found.quantities().sleeves(), "sleeve") + " in; ")
-                .orElse("")
+                                + Counted.of(found.quantities().sleeves(), "sleeve") + " in; ")
+                        .orElse("")
                 + ends;
     }
 
@@ -133,8 +140,13 @@ public record Cover(
             SheetBook book, SectionWork section, SheetNames names, SheetBlanks page, CoverRoom room) {
         List<VaultWords> words = words(book, section);
         return IntStream.range(0, words.size())
-                .mapToObj(place ->
-                        VaultSheet.of(place == 0 ? "A" : "B", words.get(place), room.air(words.get(place)), room.rowMm(), names, page))
+                .mapToObj(place -> VaultSheet.of(
+                        place == 0 ? "A" : "B",
+                        words.get(place),
+                        room.air(words.get(place)),
+                        room.rowMm(),
+                        names,
+                        page))
                 .toList();
     }
 
@@ -146,9 +158,13 @@ public record Cover(
             return List.of("No hours and no material are planned.");
         }
         SheetUnits units = book.in();
-        long bags = efforts.stream().mapToLong(effort -> effort.material().bags()).sum();
-        long loads = efforts.stream().mapToLong(effort -> effort.material().loads()).sum();
-        long sleeves = efforts.stream().mapToLong(effort -> effort.quantities().sleeves()).sum();
+        long bags =
+                efforts.stream().mapToLong(effort -> effort.material().bags()).sum();
+        long loads =
+                efforts.stream().mapToLong(effort -> effort.material().loads()).sum();
+        long sleeves = efforts.stream()
+                .mapToLong(effort -> effort.quantities().sleeves())
+                .sum();
         return List.of(
                 "Bring for all ducts: " + Counted.of(sleeves, "sleeve") + ", "
                         + units.both(sum(efforts, effort -> effort.material().sleeveM()), 1, "m") + "; lubricant "

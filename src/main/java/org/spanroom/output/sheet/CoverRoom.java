@@ -28,12 +28,16 @@ final class CoverRoom {
         var budget = new PageBudget(book.paper(), 0);
         List<VaultWords> words = Cover.words(book, section);
         budget.take(BETWEEN_MM)
-                .take(words.stream().mapToDouble(vault -> vaultMm(book, vault)).max().orElse(0));
+                .take(words.stream()
+                        .mapToDouble(vault -> vaultMm(book, vault))
+                        .max()
+                        .orElse(0));
         var sentences = new ArrayList<>(Cover.totals(book, section));
         sentences.add(Cover.shared(section));
         double asideMm = PageBudget.textMm(sentences, LEFT_MM) + PageBudget.writingMm(3);
         int occasions = words.stream()
-                .mapToInt(vault -> VaultSheet.air(vault, section.ducts(), names).items().size())
+                .mapToInt(vault ->
+                        VaultSheet.air(vault, section.ducts(), names).items().size())
                 .max()
                 .orElse(0);
         double orderHeadMm = PageBudget.headMm(true);

@@ -25,10 +25,12 @@ public record DuctBack(
         List<SheetCell> used,
         List<SheetCell> end,
         List<String> cautions) {
-    static final String LEGEND = "As calculated, not as it lies. Ring: innerduct. Dark: cable. Gray with a cross: dead cable. "
-            + "Number: position for a new cable, by its sleeve. R: reserved.";
-    static final String BEFORE = "Before pulling: prove the path by rod or camera; then a short test pull of each innerduct with a "
-            + "watched gauge.";
+    static final String LEGEND =
+            "As calculated, not as it lies. Ring: innerduct. Dark: cable. Gray with a cross: dead cable. "
+                    + "Number: position for a new cable, by its sleeve. R: reserved.";
+    static final String BEFORE =
+            "Before pulling: prove the path by rod or camera; then a short test pull of each innerduct with a "
+                    + "watched gauge.";
     static final String AS_FOUND = "Not as the record says: ";
     static final String USED = "Used and taken out (planned): ";
     static final String END = "At the end: every mouth is plugged and sealed. ";
@@ -67,7 +69,10 @@ public record DuctBack(
                 StepRows.of(duct, new SheetBlanks(duct.units(), duct.span().id())),
                 CrossSections.of(duct.work().explained().assessment().room()),
                 Material.of(duct));
-        return Stream.of(room.cables().rest(), room.innerducts().rest(), checks(duct).rest())
+        return Stream.of(
+                        room.cables().rest(),
+                        room.innerducts().rest(),
+                        checks(duct).rest())
                 .flatMap(rows -> rows);
     }
 
@@ -90,9 +95,11 @@ public record DuctBack(
 
     /** Returns the same in one sentence. */
     private static String checked(DuctSheet duct) {
-        SheetTable shown = checks(duct).first(new SheetBlanks(duct.units(), duct.span().id()));
+        SheetTable shown =
+                checks(duct).first(new SheetBlanks(duct.units(), duct.span().id()));
         return Stream.concat(
-                        shown.rows().stream().map(row -> row.cells().get(0).parts().get(0).text()),
+                        shown.rows().stream()
+                                .map(row -> row.cells().get(0).parts().get(0).text()),
                         Stream.of(shown.more()).filter(more -> !more.isEmpty()))
                 .collect(Collectors.joining("; "));
     }
@@ -103,7 +110,8 @@ public record DuctBack(
         return Stream.concat(
                         checks.isEmpty() ? Stream.of() : Stream.of(CHECK + checks + "."),
                         SafetyCautions.of(
-                                duct.span(), duct.effort().filter(SafetyCautions::isNight).isPresent())
+                                duct.span(),
+                                duct.effort().filter(SafetyCautions::isNight).isPresent())
                                 .stream())
                 .toList();
     }

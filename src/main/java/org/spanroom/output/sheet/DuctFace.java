@@ -38,10 +38,14 @@ public record DuctFace(SheetCell line, List<SheetDrawing> face) {
     /** A face of which nothing is known but that it has holes: a form, no record. */
     private static SheetDrawing blankFace() {
         var svg = new StringBuilder("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 240 120\">");
-        svg.append("<rect x=\"1\" y=\"1\" width=\"238\" height=\"118\" fill=\"none\" stroke=\"#000000\" stroke-width=\"2\"/>");
+        svg.append(
+                "<rect x=\"1\" y=\"1\" width=\"238\" height=\"118\" fill=\"none\" stroke=\"#000000\" stroke-width=\"2\"/>");
         for (int row = 0; row < ROWS; row++) {
             for (int column = 0; column < COLUMNS; column++) {
-                svg.append("<circle cx=\"").append(20 + 40 * column).append("\" cy=\"").append(20 + 40 * row);
+                svg.append("<circle cx=\"")
+                        .append(20 + 40 * column)
+                        .append("\" cy=\"")
+                        .append(20 + 40 * row);
                 svg.append("\" r=\"15\" fill=\"none\" stroke=\"#000000\" stroke-width=\"2\"/>");
             }
         }

@@ -2,8 +2,8 @@ package org.spanroom.output.sheet;
 
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.spanroom.model.Term;
 import org.spanroom.model.fieldwork.FieldFact;
@@ -26,9 +26,10 @@ public record DuctFront(
         SheetTable pulls,
         String noPulls,
         SheetTable bends) {
-    static final String STALL = "stop, and hold innerduct and cable where they are. Note the length that is out, below. Support and "
-            + "cover the bared cable, without tension and bent no tighter than the limit above. Call the number above. Restore: lubricate and try once more "
-            + "below the limits; if it stays, cut, secure and seal as the owner says, and report it.";
+    static final String STALL =
+            "stop, and hold innerduct and cable where they are. Note the length that is out, below. Support and "
+                    + "cover the bared cable, without tension and bent no tighter than the limit above. Call the number above. Restore: lubricate and try once more "
+                    + "below the limits; if it stays, cut, secure and seal as the owner says, and report it.";
     static final String MOVEMENT = "The owner allows a live cable to move: ";
 
     private static final int PERMITS_PER_ROW = 3;
@@ -41,8 +42,9 @@ public record DuctFront(
         SheetTable movements = StopBox.movements(duct).first(page);
         List<VaultCard> vaults = vaults(duct);
         SheetTable permits = permits(duct).first(page);
-        List<DuctFace> faces =
-                Stream.of(SpanEnd.values()).map(end -> DuctFace.of(duct, end, page)).toList();
+        List<DuctFace> faces = Stream.of(SpanEnd.values())
+                .map(end -> DuctFace.of(duct, end, page))
+                .toList();
         var room = new FrontRoom(duct, stop, vaults, permits, ductWords(duct));
         return new DuctFront(
                 stop,
@@ -87,7 +89,8 @@ public record DuctFront(
                 .filter(word -> !word.isBlank())
                 .map(word -> duct.names().fit(word, KIND_ROOM_MM))
                 .collect(Collectors.joining(", "));
-        return DuctSheet.spaced(recorded.boreShape()) + " bore " + duct.units().both(recorded.insideDiameterMm(), 1, "mm")
+        return DuctSheet.spaced(recorded.boreShape()) + " bore "
+                + duct.units().both(recorded.insideDiameterMm(), 1, "mm")
                 + " (" + recorded.sizeSource(Term.INSIDE_DIAMETER).key() + ")"
                 + (kind.isEmpty() ? "" : ", " + kind)
                 + "; condition " + condition(recorded)
@@ -101,12 +104,17 @@ public record DuctFront(
     private static LongTable<List<String>> permits(DuctSheet duct) {
         List<String> needs = duct.work().explained().assessment().permits().recoveryNeeds();
         List<List<String>> groups = IntStream.range(0, (needs.size() + PERMITS_PER_ROW - 1) / PERMITS_PER_ROW)
-                .mapToObj(row -> needs.subList(
-                        row * PERMITS_PER_ROW, Math.min(needs.size(), (row + 1) * PERMITS_PER_ROW)))
+                .mapToObj(row ->
+                        needs.subList(row * PERMITS_PER_ROW, Math.min(needs.size(), (row + 1) * PERMITS_PER_ROW)))
                 .toList();
         return new LongTable<>(
-                "Numbers of the permits of this duct", "permits", Collections.nCopies(PERMITS_PER_ROW, new SheetHead("", 61)), groups, MOST_PERMIT_ROWS, (page, group) -> List.of(
-                        new SheetRow(group.stream().map(need -> permit(duct, page, need)).toList())));
+                "Numbers of the permits of this duct",
+                "permits",
+                Collections.nCopies(PERMITS_PER_ROW, new SheetHead("", 61)),
+                groups,
+                MOST_PERMIT_ROWS,
+                (page, group) -> List.of(new SheetRow(
+                        group.stream().map(need -> permit(duct, page, need)).toList())));
     }
 
     private static SheetCell permit(DuctSheet duct, SheetBlanks page, String need) {

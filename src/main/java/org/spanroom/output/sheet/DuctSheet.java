@@ -2,6 +2,7 @@ package org.spanroom.output.sheet;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.spanroom.model.effort.Effort;
 import org.spanroom.model.network.Cable;
 import org.spanroom.model.network.Service;
@@ -12,7 +13,6 @@ import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullLimits;
 import org.spanroom.output.explain.Explanation;
 import org.spanroom.output.explain.ExplanationSection;
-import java.util.Optional;
 
 /**
  * What the pages of one duct are made from.
@@ -20,11 +20,9 @@ import java.util.Optional;
  * @param explanation the tree of {@code explain}, whose words the pages repeat
  * @param names those of the duct that did not fit
  */
-record DuctSheet(
-        SheetBook book, SectionWork section, DuctWork work, ExplanationSection explanation, SheetNames names) {
+record DuctSheet(SheetBook book, SectionWork section, DuctWork work, ExplanationSection explanation, SheetNames names) {
     static DuctSheet of(SheetBook book, SectionWork section, DuctWork work) {
-        return new DuctSheet(
-                book, section, work, Explanation.of(work.explained(), book.units()), new SheetNames());
+        return new DuctSheet(book, section, work, Explanation.of(work.explained(), book.units()), new SheetNames());
     }
 
     SheetUnits units() {

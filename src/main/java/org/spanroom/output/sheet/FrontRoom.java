@@ -26,7 +26,11 @@ final class FrontRoom {
         budget.take(stopMm(duct, stop))
                 .take(PageBudget.textMm(List.of(DuctFront.STALL), BOX_MM) + STALL_EDGES_MM)
                 .take(cardsMm(vaults))
-                .take(permits.isEmpty() ? 0 : PageBudget.headMm(true) + PageBudget.rowsMm(permits.rows().size() - 1))
+                .take(
+                        permits.isEmpty()
+                                ? 0
+                                : PageBudget.headMm(true)
+                                        + PageBudget.rowsMm(permits.rows().size() - 1))
                 .take(PageBudget.textMm(List.of("Duct: " + ductWords), WIDTH_MM))
                 .take(FACES_MM + BETWEEN_MM);
         LongTable<InnerductPull> allPulls = PullRows.of(duct);
@@ -39,7 +43,8 @@ final class FrontRoom {
         int all = allPulls.items().size();
         int fit = budget.count(pullMm);
         // Where not all fit, one row says so.
-        int shown = all <= fit ? all : Math.max(1, budget.take(PageBudget.rowsMm(1)).count(pullMm));
+        int shown =
+                all <= fit ? all : Math.max(1, budget.take(PageBudget.rowsMm(1)).count(pullMm));
         pulls = allPulls.upTo(shown);
         budget.take(pullMm * shown);
         int bendsFit = LEAST_BENDS + 1 + Math.max(0, (int) Math.floor(budget.freeMm() / PageBudget.rowsMm(1)));
@@ -50,11 +55,15 @@ final class FrontRoom {
     }
 
     private static double stopMm(DuctSheet duct, StopBox stop) {
-        double tableMm = PageBudget.headMm(false) + PageBudget.rowsMm(stop.limits().rows().size());
+        double tableMm = PageBudget.headMm(false)
+                + PageBudget.rowsMm(stop.limits().rows().size());
         double wrapsMm = PageBudget.linesMm(stop.longRows());
         int moveLines = PageBudget.inlineLines(
                 DuctFront.MOVEMENT,
-                StopBox.movements(duct).first(new SheetBlanks(duct.units(), duct.span().id())).rows().stream()
+                StopBox.movements(duct)
+                        .first(new SheetBlanks(duct.units(), duct.span().id()))
+                        .rows()
+                        .stream()
                         .flatMap(row -> row.cells().stream())
                         .toList(),
                 BOX_MM);

@@ -29,7 +29,9 @@ final class InnerductRows {
                 "Innerducts as found; one that runs uncut through a vault is ring-cut there before anything is pulled",
                 "innerducts",
                 HEADS,
-                duct.work().hasPulls() ? List.of() : duct.span().duct().contents().innerducts(),
+                duct.work().hasPulls()
+                        ? List.of()
+                        : duct.span().duct().contents().innerducts(),
                 Integer.MAX_VALUE,
                 (page, innerduct) -> List.of(row(duct, page, innerduct)));
     }
@@ -39,8 +41,8 @@ final class InnerductRows {
         int decimals = duct.units().shown().decimals(1, "mm");
         return SheetRow.of(
                 SheetCell.words(duct.names().fit(innerduct.id(), NAME_ROOM_MM)),
-                SheetCell.words(duct.units().one(innerduct.outsideDiameterMm(), 1, "mm") + " "
-                        + DuctSheet.spaced(source)),
+                SheetCell.words(
+                        duct.units().one(innerduct.outsideDiameterMm(), 1, "mm") + " " + DuctSheet.spaced(source)),
                 SheetCell.of(SheetPart.blank(page.of(
                         FieldFact.INNERDUCT_DIAMETER, innerduct.id(), innerduct.outsideDiameterMm(), decimals))),
                 SheetCell.blank(page.of(FieldFact.INNERDUCT_COLOR, innerduct.id(), RecordedMarks.color(innerduct))),

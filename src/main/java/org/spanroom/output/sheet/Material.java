@@ -21,9 +21,7 @@ record Material(String bring, String take) {
     private static final String NOTHING = "nothing is planned";
 
     static Material of(DuctSheet duct) {
-        return duct.effort()
-                .map(effort -> of(duct, effort))
-                .orElseGet(() -> new Material(NOTHING, NOTHING));
+        return duct.effort().map(effort -> of(duct, effort)).orElseGet(() -> new Material(NOTHING, NOTHING));
     }
 
     private static Material of(DuctSheet duct, Effort effort) {
@@ -31,8 +29,8 @@ record Material(String bring, String take) {
         int sleeves = effort.quantities().sleeves();
         String sleeve = sleeves == 0
                 ? "no sleeve"
-                : Counted.of(sleeves, "sleeve") + " of "
-                        + duct.units().both(flow.sleeveM() / sleeves, 1, "m") + " with the tails at both ends";
+                : Counted.of(sleeves, "sleeve") + " of " + duct.units().both(flow.sleeveM() / sleeves, 1, "m")
+                        + " with the tails at both ends";
         return new Material(
                 sleeve + "; lubricant " + duct.units().one(flow.lubricantLiters(), 1, "l") + "; "
                         + Counted.of(flow.bags(), "bag") + "; " + seals(duct)
@@ -76,15 +74,23 @@ record Material(String bring, String take) {
                         page.of(FieldFact.COST, "", effort.recoveryMoney(), 0))));
         int sleeves = Math.min(MOST_SLEEVES, effort.quantities().sleeves());
         if (sleeves > 0) {
+            String planned = cellsOfEach(effort);
             var parts = new ArrayList<>(List.of(SheetPart.words("Cells of sleeve ")));
             for (int sleeve = 1; sleeve <= sleeves; sleeve++) {
-                parts.add(SheetPart.words(sleeve + ": "));
-                parts.add(SheetPart.blank(page.of(FieldFact.SLEEVE_CELLS, "sleeve " + sleeve)));
+                parts.add(SheetPart.words(sleeve + (planned.isEmpty() ? ": " : " (" + planned + "): ")));
+                parts.add(SheetPart.blank(page.of(FieldFact.SLEEVE_CELLS, "sleeve " + sleeve, planned)));
                 parts.add(SheetPart.words(" "));
             }
             cells.add(new SheetCell(parts, "", 1));
         }
         return cells;
+    }
+
+    /** Returns how many cells each sleeve has; empty where the cells for new cables say nothing of it, since old cables have some. */
+    private static String cellsOfEach(Effort effort) {
+        int cells = effort.quantities().newCables();
+        int sleeves = effort.quantities().sleeves();
+        return cells > 0 && cells % sleeves == 0 ? Integer.toString(cells / sleeves) : "";
     }
 
     private static SheetCell used(String label, SheetBlank blank) {

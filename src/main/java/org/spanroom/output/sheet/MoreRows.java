@@ -8,5 +8,4 @@ import java.util.function.Function;
  *
  * @param rows makes them, and puts their blanks on the page that they then stand on
  */
-record MoreRows(
-        String title, String style, List<SheetHead> heads, Function<SheetBlanks, List<SheetRow>> rows) {}
+record MoreRows(String title, String style, List<SheetHead> heads, Function<SheetBlanks, List<SheetRow>> rows) {}

@@ -46,7 +46,8 @@ final class PullRows {
         Friction judged = duct.work().explained().assessment().pull().judgedBy();
         double plannedPullN = breakawayRatio * forces.forces(judged).pullN();
         double plannedHoldN = breakawayRatio * forces.forces(judged).holdN();
-        double stopPullN = Math.min(duct.limits().innerductStrengthN(innerduct), duct.limits().machinePullN());
+        double stopPullN = Math.min(
+                duct.limits().innerductStrengthN(innerduct), duct.limits().machinePullN());
         boolean isHeld = innerduct.cables().stream().anyMatch(DuctSheet::isLive);
         return List.of(
                 SheetRow.of(
@@ -55,15 +56,18 @@ final class PullRows {
                                 SheetPart.strong(duct.names().fitBold(innerduct.id(), NAME_ROOM_MM, 9)),
                                 SheetPart.words(" " + size(duct, innerduct))),
                         SheetCell.words("pull at " + out),
-                        SheetCell.words(range(duct, forces.lubricated().pullN(), forces.bad().pullN())),
+                        SheetCell.words(range(
+                                duct, forces.lubricated().pullN(), forces.bad().pullN())),
                         SheetCell.strong(duct.units().both(stopPullN, 0, "N")),
                         found(page.of(FieldFact.PULL_FORCE, innerduct.id(), plannedPullN, 0))),
                 SheetRow.of(
                         SheetCell.words(""),
                         SheetCell.words(duct.names().fit(cables(innerduct), CABLES_ROOM_MM)),
                         SheetCell.words("hold at " + out.opposite()),
-                        SheetCell.words(range(duct, forces.lubricated().holdN(), forces.bad().holdN())),
-                        SheetCell.strong(isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
+                        SheetCell.words(range(
+                                duct, forces.lubricated().holdN(), forces.bad().holdN())),
+                        SheetCell.strong(
+                                isHeld ? duct.units().both(duct.limits().holdAllowedN(), 0, "N") : "no live cable"),
                         found(page.of(FieldFact.HOLD_FORCE, innerduct.id(), plannedHoldN, 0))),
                 SheetRow.of(SheetCell.words(""), asFound(duct, page, innerduct).over(HEADS.size() - 1)));
     }
@@ -98,7 +102,9 @@ final class PullRows {
         SizeSource source = duct.span().duct().sizeSource(Term.INNERDUCT_OUTSIDE_DIAMETER);
         return duct.units().one(innerduct.outsideDiameterMm(), 1, "mm")
                 + (source == SizeSource.ASSUMED ? " assumed" : "")
-                + (RecordedMarks.color(innerduct).isBlank() ? "" : " " + duct.names().fit(RecordedMarks.color(innerduct), 14));
+                + (RecordedMarks.color(innerduct).isBlank()
+                        ? ""
+                        : " " + duct.names().fit(RecordedMarks.color(innerduct), 14));
     }
 
     private static String cables(Innerduct innerduct) {

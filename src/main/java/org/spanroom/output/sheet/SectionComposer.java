@@ -38,11 +38,19 @@ final class SectionComposer {
 
     SheetSection compose() {
         var coverNames = new SheetNames();
-        var coverBlanks = new SheetBlanks(book.in(), section.ducts().get(0).span().id());
+        var coverBlanks =
+                new SheetBlanks(book.in(), section.ducts().get(0).span().id());
         Cover cover = Cover.of(book, section, coverNames, coverBlanks);
         String title = coverNames.fitBold("Section " + section.id(), TITLE_ROOM_MM, TITLE_PT);
         drafts.add(new Draft(
-                "", title, coverLines(), List.of(), Optional.of(cover), Optional.empty(), Optional.empty(), List.of(),
+                "",
+                title,
+                coverLines(),
+                List.of(),
+                Optional.of(cover),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
                 coverBlanks.all()));
         section.ducts().forEach(this::duct);
         more("", title, coverLines(), List.of(), coverNames, Cover.rest(book, section, coverNames));
@@ -64,10 +72,24 @@ final class SectionComposer {
         List<String> lines = ductLines(duct);
         List<String> bands = DuctBands.of(duct);
         drafts.add(new Draft(
-                spanId, title, lines, bands, Optional.empty(), Optional.of(front), Optional.empty(), List.of(),
+                spanId,
+                title,
+                lines,
+                bands,
+                Optional.empty(),
+                Optional.of(front),
+                Optional.empty(),
+                List.of(),
                 frontBlanks.all()));
         drafts.add(new Draft(
-                spanId, title, lines, bands, Optional.empty(), Optional.empty(), Optional.of(back), List.of(),
+                spanId,
+                title,
+                lines,
+                bands,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.of(back),
+                List.of(),
                 backBlanks.all()));
         more(spanId, title, lines, bands, duct.names(), Stream.concat(DuctFront.rest(duct), DuctBack.rest(duct)));
     }
@@ -83,22 +105,30 @@ final class SectionComposer {
         rest.forEach(pages::add);
         // Rows that were just added may have cut names too.
         names.inFull().toList().forEach(pages::add);
-        pages.finish().forEach(found -> drafts.add(new Draft(
-                spanId, title, lines, bands, Optional.empty(), Optional.empty(), Optional.empty(), found.tables(),
-                found.blanks())));
+        pages.finish()
+                .forEach(found -> drafts.add(new Draft(
+                        spanId,
+                        title,
+                        lines,
+                        bands,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        found.tables(),
+                        found.blanks())));
     }
 
     private List<String> coverLines() {
-        return List.of(
-                fitted("Vaults " + section.vaultA().vault().id() + " and " + section.vaultB().vault().id()
-                        + "; ducts: " + section.ducts().size()));
+        return List.of(fitted("Vaults " + section.vaultA().vault().id() + " and "
+                + section.vaultB().vault().id() + "; ducts: " + section.ducts().size()));
     }
 
     private List<String> ductLines(DuctSheet duct) {
         return List.of(
-                fitted("Span " + duct.span().id() + ", " + duct.units().both(duct.span().lengthM(), 1, "m") + ", " + duct.words("standing")),
-                fitted("A: vault " + duct.span().from().id() + "; B: vault " + duct.span().to().id() + "; section "
-                        + section.id()));
+                fitted("Span " + duct.span().id() + ", "
+                        + duct.units().both(duct.span().lengthM(), 1, "m") + ", " + duct.words("standing")),
+                fitted("A: vault " + duct.span().from().id() + "; B: vault "
+                        + duct.span().to().id() + "; section " + section.id()));
     }
 
     private String runWords() {
@@ -111,8 +141,8 @@ final class SectionComposer {
 
     private SheetPage page(Draft draft, int number) {
         var code = new SheetCode(book.runCode(), Text.clean(section.id()), draft.spanId(), number);
-        var lines = new ArrayList<>(List.of("Section " + section.number() + " of " + book.sections() + ", page " + number
-                + " of " + drafts.size() + "; " + runWords()));
+        var lines = new ArrayList<>(List.of("Section " + section.number() + " of " + book.sections() + ", page "
+                + number + " of " + drafts.size() + "; " + runWords()));
         lines.addAll(draft.lines());
         return new SheetPage(
                 code,

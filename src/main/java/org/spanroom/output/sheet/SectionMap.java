@@ -74,8 +74,10 @@ final class SectionMap {
                     bounds.take(line.x(vertex), line.y(vertex));
                 }
             }
-            bounds.take(section.vaultA().vault().lonDeg(), section.vaultA().vault().latDeg());
-            bounds.take(section.vaultB().vault().lonDeg(), section.vaultB().vault().latDeg());
+            bounds.take(
+                    section.vaultA().vault().lonDeg(), section.vaultA().vault().latDeg());
+            bounds.take(
+                    section.vaultB().vault().lonDeg(), section.vaultB().vault().latDeg());
             return bounds;
         }
 
@@ -202,7 +204,9 @@ final class SectionMap {
 
     /** Returns what of lines is inside the frame. */
     private List<List<double[]>> parts(List<Line> lines) {
-        return lines.stream().flatMap(line -> FrameClip.inside(frame, way(line)).stream()).toList();
+        return lines.stream()
+                .flatMap(line -> FrameClip.inside(frame, way(line)).stream())
+                .toList();
     }
 
     private static Optional<List<double[]>> longest(List<List<double[]>> parts) {

@@ -39,8 +39,7 @@ public record SheetDrawing(double widthMm, double heightMm, String svg, List<Lab
     public record Label(double leftMm, double topMm, double widthMm, String align, String words) {
         /** Returns the place as a style. */
         public String place() {
-            return String.format(
-                    Locale.ROOT, "left:%.2fmm;top:%.2fmm;width:%.2fmm", leftMm, topMm, widthMm);
+            return String.format(Locale.ROOT, "left:%.2fmm;top:%.2fmm;width:%.2fmm", leftMm, topMm, widthMm);
         }
     }
 
@@ -77,12 +76,11 @@ public record SheetDrawing(double widthMm, double heightMm, String svg, List<Lab
     }
 
     private static Label label(double xMm, double yMm, String anchor, String words) {
-        double leftMm =
-                switch (anchor) {
-                    case "start" -> xMm;
-                    case "end" -> xMm - 2 * HALF_ROOM_MM;
-                    default -> xMm - HALF_ROOM_MM;
-                };
+        double leftMm = switch (anchor) {
+            case "start" -> xMm;
+            case "end" -> xMm - 2 * HALF_ROOM_MM;
+            default -> xMm - HALF_ROOM_MM;
+        };
         return new Label(leftMm, yMm - BASELINE_MM, 2 * HALF_ROOM_MM, anchor, words);
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
@@ -11,6 +12,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /** The two fonts of the sheets, and how wide words are in them. */
+@SuppressWarnings("ImmutableEnumChecker") // The map holds what was read of the font, which does not change.
 enum SheetFont {
     REGULAR("LiberationSans-Regular.ttf"),
     BOLD("LiberationSans-Bold.ttf");
@@ -58,7 +60,7 @@ enum SheetFont {
 
     private synchronized double readEm(int point) {
         try {
-            TrueTypeFont font = Measures.FONTS.get(this);
+            TrueTypeFont font = Objects.requireNonNull(Measures.FONTS.get(this));
             CmapLookup glyphs = font.getUnicodeCmapLookup();
             int glyph = glyphs.getGlyphId(point);
             // A browser takes a glyph that is missing from another font; none is wider than its size.

@@ -34,8 +34,13 @@ final class SheetHtml {
         model.put("title", "Sheets of run " + book.runCode());
         model.put("styles", styles);
         model.put("paper", book.paper().key());
-        model.put("size", String.format(
-                Locale.ROOT, "%.1fmm %.1fmm", book.paper().widthMm(), book.paper().heightMm()));
+        model.put(
+                "size",
+                String.format(
+                        Locale.ROOT,
+                        "%.1fmm %.1fmm",
+                        book.paper().widthMm(),
+                        book.paper().heightMm()));
         model.put("height", String.format(Locale.ROOT, "%.1fmm", PageBudget.heightMm(book.paper())));
         var out = new StringWriter();
         head.execute(out, model);

@@ -36,7 +36,8 @@ final class SheetNames {
     Stream<MoreRows> inFull() {
         return cutByFull.keySet().stream()
                 .flatMap(SheetNames::pieces)
-                .map(piece -> new MoreRows("Names in full", "names", List.of(new SheetHead("Name", 183)), page -> List.of(piece)));
+                .map(piece -> new MoreRows(
+                        "Names in full", "names", List.of(new SheetHead("Name", 183)), page -> List.of(piece)));
     }
 
     /** A name of any length, as rows that a page is wide enough for. */

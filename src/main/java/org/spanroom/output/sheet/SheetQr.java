@@ -1,10 +1,10 @@
 package org.spanroom.output.sheet;
 
+import com.google.zxing.EncodeHintType;
+import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.google.zxing.qrcode.encoder.ByteMatrix;
 import com.google.zxing.qrcode.encoder.Encoder;
-import com.google.zxing.EncodeHintType;
-import com.google.zxing.WriterException;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.fieldwork.SheetCode;
@@ -48,13 +48,18 @@ final class SheetQr {
                 int length = run(modules, x, y);
                 if (length > 0) {
                     path.append('M').append(x + QUIET).append(' ').append(y + QUIET);
-                    path.append('h').append(length).append("v1h-").append(length).append('z');
+                    path.append('h')
+                            .append(length)
+                            .append("v1h-")
+                            .append(length)
+                            .append('z');
                     x += length;
                 }
             }
         }
         return "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + size + "\" height=\"" + size + "\" viewBox=\"0 0 "
-                + size + " " + size + "\" class=\"qr\" shape-rendering=\"crispEdges\"><path fill=\"#000000\" d=\"" + path
+                + size + " " + size + "\" class=\"qr\" shape-rendering=\"crispEdges\"><path fill=\"#000000\" d=\""
+                + path
                 + "\"/></svg>";
     }
 

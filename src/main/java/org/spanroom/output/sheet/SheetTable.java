@@ -11,7 +11,8 @@ import java.util.Locale;
  * @param more what of it is on another page, in one phrase; empty where it is whole
  * @param rowMm least height of a row, for hands to write in; 0 for that of its words
  */
-public record SheetTable(String title, String style, List<SheetHead> heads, List<SheetRow> rows, String more, double rowMm) {
+public record SheetTable(
+        String title, String style, List<SheetHead> heads, List<SheetRow> rows, String more, double rowMm) {
     public SheetTable {
         heads = List.copyOf(heads);
         rows = List.copyOf(rows);

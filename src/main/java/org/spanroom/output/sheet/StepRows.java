@@ -10,10 +10,8 @@ import org.spanroom.model.fieldwork.FieldFact;
 
 /** The steps of the work in their order, with the hours that are planned and a place for those that it took. */
 final class StepRows {
-    private static final List<SheetHead> HEADS = List.of(
-            new SheetHead("Step", 52),
-            new SheetHead("Planned h", 18),
-            new SheetHead("Actual h", 19));
+    private static final List<SheetHead> HEADS =
+            List.of(new SheetHead("Step", 52), new SheetHead("Planned h", 18), new SheetHead("Actual h", 19));
 
     private StepRows() {}
 
@@ -54,13 +52,14 @@ final class StepRows {
     private static String words(EffortStep step) {
         return switch (step) {
             case TRAFFIC_CONTROL -> "traffic control at both vaults";
-            case BRIEFING -> "talk before work";
+            case BRIEFING -> "safety briefing";
             case OPENING -> "open the vaults";
             case PUMPING -> "pump out water";
             case VENTILATING -> "ventilate";
             case AIR_TEST -> "test the air";
             case PROOF -> "prove the path by rod or camera";
             case FREEING -> "free cables and innerducts";
+            case CUTTING -> "cut innerducts that run through";
             case SET_UP -> "set up the machine";
             case TEST_PULL -> "test pull of each innerduct";
             case PULLING -> "pull the innerducts out";

@@ -49,12 +49,11 @@ record StopBox(SheetTable limits, String expected, List<String> rules, List<Shee
                 SheetTable.whole("", "limits", HEADS, rows),
                 duct.work().hasPulls() ? meaning(duct) : "",
                 StopRules.of(duct.work().explained(), duct.book().units()),
-                List.of(
-                        SheetCell.of(
-                                SheetPart.words("Light level watched by "),
-                                SheetPart.blank(page.of(FieldFact.CONTACT, LIGHT_WATCH)),
-                                SheetPart.words(" On a stall or an alarm call "),
-                                SheetPart.blank(page.of(FieldFact.CONTACT, ALARM)))));
+                List.of(SheetCell.of(
+                        SheetPart.words("Light level watched by "),
+                        SheetPart.blank(page.of(FieldFact.CONTACT, LIGHT_WATCH)),
+                        SheetPart.words(" On a stall or an alarm call "),
+                        SheetPart.blank(page.of(FieldFact.CONTACT, ALARM)))));
     }
 
     /** Returns how many of the rows of limits take two lines. */
@@ -74,14 +73,12 @@ record StopBox(SheetTable limits, String expected, List<String> rules, List<Shee
                 MOST_CABLES,
                 (page, cable) -> List.of(SheetRow.of(
                         SheetCell.words(duct.names().fit(cable.id(), CABLE_ROOM_MM)),
-                        SheetCell.of(
-                                SheetPart.blank(page.of(FieldFact.CABLE_MOVEMENT_ALLOWED, cable.id()))))));
+                        SheetCell.of(SheetPart.blank(page.of(FieldFact.CABLE_MOVEMENT_ALLOWED, cable.id()))))));
     }
 
     private static SheetRow pull(DuctSheet duct) {
         InnerductPull weakest = duct.pulls().stream()
-                .min(Comparator.comparingDouble(
-                        pull -> duct.limits().innerductStrengthN(pull.innerduct())))
+                .min(Comparator.comparingDouble(pull -> duct.limits().innerductStrengthN(pull.innerduct())))
                 .orElseThrow();
         double strengthN = duct.limits().innerductStrengthN(weakest.innerduct());
         double machineN = duct.limits().machinePullN();
@@ -129,13 +126,13 @@ record StopBox(SheetTable limits, String expected, List<String> rules, List<Shee
 
     private static String expected(DuctSheet duct, ToDoubleFunction<PullForces> force) {
         double lowN = duct.pulls().stream()
-                .mapToDouble(pull -> force.applyAsDouble(
-                        pull.from(duct.pullingEnd()).forces(Friction.LUBRICATED)))
+                .mapToDouble(
+                        pull -> force.applyAsDouble(pull.from(duct.pullingEnd()).forces(Friction.LUBRICATED)))
                 .min()
                 .orElse(0);
         double highN = duct.pulls().stream()
-                .mapToDouble(pull -> force.applyAsDouble(
-                        pull.from(duct.pullingEnd()).forces(Friction.BAD)))
+                .mapToDouble(
+                        pull -> force.applyAsDouble(pull.from(duct.pullingEnd()).forces(Friction.BAD)))
                 .max()
                 .orElse(0);
         return duct.units().bothRange(lowN, highN, 0, "N");

@@ -17,8 +17,8 @@ import org.spanroom.model.network.VaultUse;
  */
 public record VaultCard(String end, String name, String task, List<String> lines) {
     /** Facts for those who plan the entry, for which the card has no room. */
-    private static final Set<FieldFact> ON_COVER_ONLY = Set.of(
-            FieldFact.VAULT_LENGTH, FieldFact.VAULT_WIDTH, FieldFact.VAULT_HEIGHT, FieldFact.VAULT_INSPECTED);
+    private static final Set<FieldFact> ON_COVER_ONLY =
+            Set.of(FieldFact.VAULT_LENGTH, FieldFact.VAULT_WIDTH, FieldFact.VAULT_HEIGHT, FieldFact.VAULT_INSPECTED);
 
     private static final double NAME_ROOM_MM = 50;
     private static final double FACT_ROOM_MM = 34;

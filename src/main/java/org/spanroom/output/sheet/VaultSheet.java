@@ -18,17 +18,16 @@ public record VaultSheet(
     private static final double FACT_ROOM_MM = 33;
     private static final double DUCT_ROOM_MM = 24;
 
-    private static final List<SheetHead> FACT_HEADS = List.of(
-            new SheetHead("Fact", 30),
-            new SheetHead("By the records", 36),
-            new SheetHead("Found", 23));
+    private static final List<SheetHead> FACT_HEADS =
+            List.of(new SheetHead("Fact", 30), new SheetHead("By the records", 36), new SheetHead("Found", 23));
     private static final List<SheetHead> AIR_HEADS = List.of(
             new SheetHead("Air test", 33),
             new SheetHead("O2", 18),
             new SheetHead("LFL", 18),
             new SheetHead("Toxic", 20));
 
-    static VaultSheet of(String end, VaultWords words, LongTable<String> air, double rowMm, SheetNames names, SheetBlanks page) {
+    static VaultSheet of(
+            String end, VaultWords words, LongTable<String> air, double rowMm, SheetNames names, SheetBlanks page) {
         return new VaultSheet(
                 end,
                 names.fitBold(words.vault().id(), NAME_ROOM_MM, 10),

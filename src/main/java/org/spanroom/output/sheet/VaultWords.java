@@ -69,7 +69,8 @@ final class VaultWords {
     }
 
     private Fact volume() {
-        Fact recorded = number(FieldFact.VAULT_VOLUME, "Volume of air", use.vault().site().volumeM3(), 2, "m3");
+        Fact recorded = number(
+                FieldFact.VAULT_VOLUME, "Volume of air", use.vault().site().volumeM3(), 2, "m3");
         boolean assumed = use.vault().facts().volumeBasis() == VolumeBasis.ASSUMED;
         return assumed
                 ? new Fact(recorded.fact(), recorded.label(), recorded.recorded() + ", assumed", recorded.planned())
@@ -92,10 +93,7 @@ final class VaultWords {
         double value = recorded.getAsDouble();
         int decimals = units.shown().decimals(metricDecimals, unit);
         return new Fact(
-                fact,
-                label,
-                units.both(value, metricDecimals, unit),
-                units.planned(fact.kind(), value, decimals));
+                fact, label, units.both(value, metricDecimals, unit), units.planned(fact.kind(), value, decimals));
     }
 
     static String words(Answer answer) {

@@ -98,12 +98,12 @@ class ContentsTableTest {
 
     @Test
     void columnsThatAreNotReadAreNamed() throws IOException {
-        read("duct,kind,color,class,inside_diameter,outside_diameter\nD1,innerduct,red,A,1.3,1.66\n");
+        read("duct,kind,shade,class,inside_diameter,outside_diameter\nD1,innerduct,red,A,1.3,1.66\n");
 
         assertThat(findings.all()).anySatisfy(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.LAYER_ISSUE);
             assertThat(finding.detail())
-                    .contains("columns not used: color, class, inside_diameter;")
+                    .contains("columns not used: shade, class, inside_diameter;")
                     .contains("outside_diameter, sdr");
         });
     }

@@ -108,6 +108,16 @@ class DbfTableTest {
         "932, MS932",
         "Big5, Big5",
         "GBK, GBK",
+        "UTF_8, UTF-8",
+        "utf 8, UTF-8",
+        "Latin-1, ISO-8859-1",
+        "LATIN 9, ISO-8859-15",
+        "WIN1250, windows-1250",
+        "Windows-1253, windows-1253",
+        "windows 1252, windows-1252",
+        "EUC_KR, EUC-KR",
+        "KOI8-R, KOI8-R",
+        "Macintosh, x-MacRoman",
         "LDID/201, windows-1251"
     })
     void namedEncodingsAreKnown(String name, String charset) {

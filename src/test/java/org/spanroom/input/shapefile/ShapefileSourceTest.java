@@ -13,6 +13,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -212,7 +213,7 @@ class ShapefileSourceTest {
         ReadLayer contradicted = ReadLayer.of(file);
         assertThat(contradicted.met()).isEqualTo(3);
         assertThat(contradicted.details())
-                .containsExactly("the index has 2 records, but .shp and .dbf agree on 3; the index was not used");
+                .containsExactly("the index has 2 records, and the .shp has 3; the index was not used");
     }
 
     @Test
@@ -292,6 +293,11 @@ class ShapefileSourceTest {
         }
         Files.write(folder.resolve("a.shx"), shx.array());
 
+        // Its records follow one another, so that the index is not needed.
+        assertThat(ReadLayer.of(file).met()).isEqualTo(50);
+        assertThat(ReadLayer.of(file).details()).anyMatch(detail -> detail.startsWith("the index places record 2"));
+
+        Files.write(file, new byte[] {1, 2, 3}, StandardOpenOption.APPEND);
         assertThatThrownBy(() -> ReadLayer.of(file))
                 .isInstanceOf(InputException.class)
                 .hasMessageContaining("same records");

@@ -99,6 +99,7 @@ class ExplanationJsonTest {
         return Stream.of(
                 SpanExplanationSample.workedExample(),
                 SpanExplanationSample.failing(),
+                SpanExplanationSample.recordedAtA(),
                 SpanExplanationSample.nothingToPull());
     }
 
@@ -107,7 +108,7 @@ class ExplanationJsonTest {
             if (member.getValue().isFloatingPointNumber()) {
                 assertThat(List.of(
                                 "m", "mm", "mm2", "n", "deg", "pct", "ratio", "points", "unit", "mpa", "m3", "percent",
-                                "hours", "money", "kg", "l"))
+                                "minutes", "hours", "money", "kg", "l"))
                         .contains(member.getKey().substring(member.getKey().lastIndexOf('_') + 1));
             }
             checkNames(member.getValue());

@@ -176,6 +176,7 @@ class ExplanationTextTest {
         return Stream.concat(
                 Stream.of(
                         SpanExplanationSample.workedExample(),
+                        SpanExplanationSample.recordedAtA(),
                         SpanExplanationSample.failing(),
                         SpanExplanationSample.hostile(),
                         SpanExplanationSample.nothingToPull()),

@@ -34,12 +34,14 @@ class ExplanationUnitsTest {
             Map.entry("kg/m3", Map.entry("lb/ft3", 16.01846337396014)),
             Map.entry("MPa", Map.entry("psi", 0.006894757293168361)),
             Map.entry("rad/m", Map.entry("rad/ft", 1 / 0.3048)),
+            Map.entry("m3", Map.entry("ft3", 0.028316846592)),
             Map.entry("l", Map.entry("gal", 3.785411784)));
 
     static Stream<SpanExplanation> samples() {
         return Stream.concat(
                 Stream.of(
                         SpanExplanationSample.workedExample(),
+                        SpanExplanationSample.recordedAtA(),
                         SpanExplanationSample.failing(),
                         SpanExplanationSample.nothingToPull()),
                 LongStream.rangeClosed(1, 6).mapToObj(seed -> SpanExplanationSample.random(seed, (int) (4 * seed))));

@@ -191,6 +191,16 @@ class OutputFolderTest {
     }
 
     @Test
+    void aListThatIsNoTextIsNamedAsSomethingForeign() throws IOException {
+        results("first");
+        Files.write(target.resolve(".results"), new byte[] {(byte) 0xC3, 0x28, (byte) 0xFF, 0, 10});
+
+        assertThatThrownBy(() -> OutputFolder.create(target, true, MARKER))
+                .isInstanceOf(OutputException.class)
+                .hasMessageContaining("holds what no run wrote and replacing would lose: .results");
+    }
+
+    @Test
     void whatNoRunWroteIsNamedAndNothingIsReplaced() throws IOException {
         results("first");
         Files.writeString(target.resolve("spans.qml"), "a style");

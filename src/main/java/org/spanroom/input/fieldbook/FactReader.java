@@ -1,0 +1,330 @@
+package org.spanroom.input.fieldbook;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.spanroom.config.NearestWord;
+import org.spanroom.config.PlausibleRanges;
+import org.spanroom.input.layer.SourceNumber;
+import org.spanroom.model.effort.EffortStep;
+import org.spanroom.model.fieldwork.FactItem;
+import org.spanroom.model.fieldwork.FactKind;
+import org.spanroom.model.fieldwork.FactUnit;
+import org.spanroom.model.fieldwork.FactValue;
+import org.spanroom.model.fieldwork.FieldFact;
+import org.spanroom.model.fieldwork.RowProblem;
+
+/** Reads the cells that a close-out file and the field book have in common: fact, item, planned, value and unit, and days. */
+final class FactReader {
+    private static final int LONGEST_TEXT = 500;
+    private static final LocalDate FIRST_DAY = LocalDate.of(1950, 1, 1);
+    private static final List<String> YES = List.of("yes", "y", "true", "1", "x");
+    private static final List<String> NO = List.of("no", "n", "false", "0");
+
+    private static final List<String> STEPS =
+            Arrays.stream(EffortStep.values()).map(EffortStep::key).toList();
+
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[ -]+");
+
+    private final FactRanges ranges;
+
+    FactReader(PlausibleRanges plausible) {
+        this.ranges = new FactRanges(plausible);
+    }
+
+    /** One row with what is wrong with it; a cell that cannot be read is empty and has a problem. */
+    static final class Row {
+        private final FactRow cells;
+        private final List<RowProblem> problems = new ArrayList<>();
+
+        Row(FactRow cells) {
+            this.cells = cells;
+            cells.malformed().ifPresent(problems::add);
+        }
+
+        String cell(String column) {
+            return cells.cell(column);
+        }
+
+        long line() {
+            return cells.line();
+        }
+
+        void reject(String column, String problem, String remedy) {
+            problems.add(new RowProblem(line(), column, problem, remedy));
+        }
+
+        List<RowProblem> problems() {
+            return List.copyOf(problems);
+        }
+
+        boolean isGood() {
+            return problems.isEmpty();
+        }
+    }
+
+    Optional<FieldFact> fact(Row row) {
+        String word = word(row.cell("fact"));
+        Optional<FieldFact> fact = FieldFact.find(word);
+        if (fact.isEmpty()) {
+            List<String> facts =
+                    Arrays.stream(FieldFact.values()).map(FieldFact::key).toList();
+            row.reject(
+                    "fact",
+                    word.isEmpty() ? "no fact is named" : "'" + row.cell("fact") + "' is no fact",
+                    word.isEmpty()
+                            ? "Name one, such as status or cables_found; the data dictionary lists them."
+                            : meant(word, facts) + " The data dictionary lists them.");
+        }
+        return fact;
+    }
+
+    /** Returns the item in the form that is kept. */
+    String item(Row row, FieldFact fact) {
+        String item = row.cell("item");
+        switch (fact.item()) {
+            case NONE -> {
+                if (!item.isEmpty()) {
+                    row.reject("item", fact.key() + " has no item, and '" + item + "' is given", "Leave it empty.");
+                }
+            }
+            case INNERDUCT, CABLE, SLEEVE -> demandName(row, item, fact);
+            case STEP -> {
+                return step(row, item);
+            }
+            case END -> {
+                return end(row, item.toLowerCase(Locale.ROOT), item);
+            }
+            case INNERDUCT_AT_END, CABLE_AT_END -> {
+                return atEnd(row, item, fact);
+            }
+            default -> {
+                // An occasion is in the crew's words, or not named.
+            }
+        }
+        return item;
+    }
+
+    private static void demandName(Row row, String item, FieldFact fact) {
+        if (item.isEmpty()) {
+            row.reject("item", "the " + thing(fact.item()) + " is not named", "Name it as the sheet does.");
+        }
+    }
+
+    private static String thing(FactItem item) {
+        return item.name().toLowerCase(Locale.ROOT).replace("_at_end", "");
+    }
+
+    private static String step(Row row, String item) {
+        String word = word(item);
+        if (!STEPS.contains(word)) {
+            row.reject(
+                    "item",
+                    item.isEmpty() ? "no step is named" : "'" + item + "' is no step of the work",
+                    item.isEmpty() ? "The steps are " + String.join(", ", STEPS) + "." : meant(word, STEPS));
+        }
+        return word;
+    }
+
+    private static String end(Row row, String end, String item) {
+        if (!end.equals("a") && !end.equals("b")) {
+            row.reject(
+                    "item",
+                    "'" + item + "' names no end of the span",
+                    "Write a for the vault where it begins, b for the one where it ends.");
+        }
+        return end;
+    }
+
+    private static String atEnd(Row row, String item, FieldFact fact) {
+        int blank = item.lastIndexOf(' ');
+        if (blank <= 0) {
+            row.reject(
+                    "item",
+                    "'" + item + "' is not the name of "
+                            + (fact.item() == FactItem.CABLE_AT_END ? "a cable" : "an innerduct")
+                            + ", a blank, and an end",
+                    "Write, for example, " + thing(fact.item()) + "-2 a.");
+            return item;
+        }
+        String end = item.substring(blank + 1).toLowerCase(Locale.ROOT);
+        return item.substring(0, blank).strip() + " " + end(row, end, item);
+    }
+
+    /** Returns the value; empty where it cannot be read, and the row then has a problem. */
+    Optional<FactValue> value(Row row, FieldFact fact) {
+        return value(row, fact, "value", Optional.empty());
+    }
+
+    /**
+     * Returns what the sheet said; empty where it said nothing.
+     *
+     * @param value what was found, whose unit is that of both
+     */
+    Optional<FactValue> planned(Row row, FieldFact fact, Optional<FactValue> value) {
+        return row.cell("planned").isEmpty() ? Optional.empty() : value(row, fact, "planned", value);
+    }
+
+    private Optional<FactValue> value(Row row, FieldFact fact, String column, Optional<FactValue> found) {
+        String text = row.cell(column);
+        if (!fact.kind().isNumber() && !row.cell("unit").isEmpty()) {
+            row.reject("unit", fact.key() + " has no unit, and '" + row.cell("unit") + "' is given", "Leave it empty.");
+            return Optional.empty();
+        }
+        return switch (fact.kind()) {
+            case WORD -> column.equals("planned") ? text(row, column, text) : oneOf(row, fact, column, text);
+            case ANSWER -> answer(row, column, text);
+            case DAY -> day(row, column, text).map(day -> FactValue.ofText(day.toString()));
+            case TEXT -> text(row, column, text);
+            default -> number(row, fact, column, text, found);
+        };
+    }
+
+    private static Optional<FactValue> text(Row row, String column, String text) {
+        if (text.length() > LONGEST_TEXT) {
+            row.reject(column, "it has " + text.length() + " characters", "At most " + LONGEST_TEXT + " are kept.");
+            return Optional.empty();
+        }
+        return Optional.of(FactValue.ofText(text));
+    }
+
+    private static Optional<FactValue> oneOf(Row row, FieldFact fact, String column, String text) {
+        String word = word(text);
+        if (!fact.words().contains(word)) {
+            row.reject(column, "'" + text + "' is not a value of " + fact.key(), meant(word, fact.words()));
+            return Optional.empty();
+        }
+        return Optional.of(FactValue.ofText(word));
+    }
+
+    private static Optional<FactValue> answer(Row row, String column, String text) {
+        String word = word(text);
+        if (YES.contains(word) || NO.contains(word)) {
+            return Optional.of(FactValue.ofText(YES.contains(word) ? "yes" : "no"));
+        }
+        row.reject(column, "'" + text + "' is neither yes nor no", "Write yes or no.");
+        return Optional.empty();
+    }
+
+    /** Returns the day of a cell; empty where it cannot be read, and the row then has a problem. */
+    static Optional<LocalDate> day(Row row, String column, String text) {
+        try {
+            LocalDate day = LocalDate.parse(text);
+            if (!day.isBefore(FIRST_DAY)) {
+                return Optional.of(day);
+            }
+        } catch (DateTimeParseException notADay) {
+            // Said below, as for a day that is too long ago.
+        }
+        row.reject(
+                column,
+                text.isEmpty() ? "the day is missing" : "'" + text + "' is not a day",
+                "Write year, month and day, such as 2027-03-31.");
+        return Optional.empty();
+    }
+
+    private Optional<FactValue> number(Row row, FieldFact fact, String column, String text, Optional<FactValue> found) {
+        Optional<FactNumber> number = FactNumber.parse(text);
+        if (number.isEmpty()) {
+            boolean ambiguous = text.matches("[-+]?\\d{1,3}(,\\d{3})+\\D*");
+            row.reject(
+                    column,
+                    "'" + text + "' is not a number" + (ambiguous ? " that can mean only one thing" : ""),
+                    ambiguous ? "Write it without a mark of thousands, and decimals behind a point." : expected(fact));
+            return Optional.empty();
+        }
+        Optional<FactUnit> unit = unit(row, fact, column, number.get().orIn(found.map(FactValue::unit)));
+        if (unit.isEmpty()) {
+            return Optional.empty();
+        }
+        double inUnit = number.get().inUnit();
+        if (FactRanges.isWhole(fact.kind()) && inUnit != Math.rint(inUnit)) {
+            row.reject(column, text + " is not a whole number", expected(fact));
+            return Optional.empty();
+        }
+        FactRanges.Range range = ranges.of(fact);
+        if (found.isEmpty()
+                && column.equals("value")
+                && !range.contains(unit.get().kept(inUnit))) {
+            row.reject(
+                    column,
+                    text
+                            + (number.get().unit().isPresent() || unit.get() == FactUnit.NONE
+                                    ? ""
+                                    : " " + unit.get().symbol())
+                            + " is outside the plausible range of " + fact.key() + ", " + range.words(unit.get()),
+                    otherUnit(fact, inUnit, unit.get(), range));
+            return Optional.empty();
+        }
+        return Optional.of(FactValue.ofNumber(SourceNumber.canonical(inUnit), unit.get(), inUnit));
+    }
+
+    private static String otherUnit(FieldFact fact, double inUnit, FactUnit unit, FactRanges.Range range) {
+        return fact.kind().units().stream()
+                .filter(other -> other != unit && range.contains(other.kept(inUnit)))
+                .findFirst()
+                .map(other -> SourceNumber.canonical(inUnit) + " " + other.symbol() + " would be plausible.")
+                .orElse("Check the number and its unit; the config's section plausible has ranges of your own.");
+    }
+
+    /** Returns the unit of a number: the one beside it, or that of the column, which must agree. */
+    private static Optional<FactUnit> unit(Row row, FieldFact fact, String column, FactNumber number) {
+        List<FactUnit> units = fact.kind().units();
+        String given = row.cell("unit");
+        Optional<FactUnit> ofColumn = given.isEmpty() ? Optional.empty() : FactNumber.findUnit(given);
+        if (!given.isEmpty() && (ofColumn.isEmpty() || !units.contains(ofColumn.get()))) {
+            row.reject("unit", "'" + given + "' is no unit of " + fact.key(), possible(units));
+            return Optional.empty();
+        }
+        Optional<FactUnit> unit = number.unit().or(() -> ofColumn);
+        if (ofColumn.isPresent() && unit.isPresent() && ofColumn.get() != unit.get()) {
+            row.reject(
+                    column,
+                    "the value is in " + unit.get().symbol() + ", and the column unit says " + given,
+                    "Write the same unit in both, or only one of them.");
+            return Optional.empty();
+        }
+        if (unit.isPresent() && !units.contains(unit.get())) {
+            row.reject(column, unit.get().symbol() + " is no unit of " + fact.key(), possible(units));
+            return Optional.empty();
+        }
+        if (unit.isEmpty() && units.size() > 1) {
+            row.reject("unit", "the unit is missing", possible(units));
+        }
+        return unit.isEmpty() && units.size() == 1 ? Optional.of(units.get(0)) : unit;
+    }
+
+    private static String possible(List<FactUnit> units) {
+        String symbols = units.stream()
+                .filter(unit -> unit != FactUnit.NONE)
+                .map(FactUnit::symbol)
+                .collect(Collectors.joining(" or "));
+        return symbols.isEmpty() ? "Leave it empty." : "Write " + symbols + ".";
+    }
+
+    private static String expected(FieldFact fact) {
+        String units = fact.kind().units().stream().map(FactUnit::symbol).collect(Collectors.joining(" or "));
+        return fact.kind() == FactKind.COUNT
+                ? "Write a whole number, such as 3."
+                : "Write a number in " + units + ", such as 41.5.";
+    }
+
+    private static String meant(String word, List<String> right) {
+        return NearestWord.find(word, right)
+                .map(near -> "Did you mean " + near + "?")
+                .orElse(
+                        right.size() > 10
+                                ? "It is misspelled, or not one of ours."
+                                : "Possible: " + String.join(", ", right) + ".");
+    }
+
+    private static String word(String text) {
+        return BETWEEN_WORDS.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("_");
+    }
+}

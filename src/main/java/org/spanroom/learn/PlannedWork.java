@@ -1,0 +1,22 @@
+package org.spanroom.learn;
+
+/**
+ * What a run plans for one span, by its records and rates.
+ *
+ * @param positionsGained positions that recovery adds
+ * @param siteHours over all steps
+ * @param costMoney of recovery
+ * @param trenchM trench of the new build that is avoided
+ * @param boreM bored length of it
+ * @param co2eIceKg emissions of its materials less those of the sleeves, by ICE
+ * @param warmKgPerKg emissions avoided by recycling a kilogram, by EPA WARM
+ */
+public record PlannedWork(
+        double lengthM,
+        int positionsGained,
+        double siteHours,
+        double costMoney,
+        double trenchM,
+        double boreM,
+        double co2eIceKg,
+        double warmKgPerKg) {}

@@ -1,0 +1,72 @@
+package org.spanroom.network;
+
+import java.util.Map;
+import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.SectionKey;
+import org.spanroom.model.network.Span;
+import org.spanroom.model.network.SpanList;
+
+/** The spans of a network, with other ducts for the few that the field book speaks of. */
+final class FieldSpans extends SpanList {
+    private final SpanList spans;
+    private final Map<Integer, Duct> changed;
+
+    /** @param changed ducts by the numbers of their spans */
+    FieldSpans(SpanList spans, Map<Integer, Duct> changed) {
+        this.spans = spans;
+        this.changed = Map.copyOf(changed);
+    }
+
+    @Override
+    public int size() {
+        return spans.size();
+    }
+
+    @Override
+    public Span get(int number) {
+        Span span = spans.get(number);
+        Duct duct = changed.get(number);
+        return duct == null ? span : span.withDuct(duct);
+    }
+
+    @Override
+    public String id(int number) {
+        return spans.id(number);
+    }
+
+    @Override
+    public Duct duct(int number) {
+        Duct duct = changed.get(number);
+        return duct == null ? spans.duct(number) : duct;
+    }
+
+    @Override
+    public int fromVault(int number) {
+        return spans.fromVault(number);
+    }
+
+    @Override
+    public int toVault(int number) {
+        return spans.toVault(number);
+    }
+
+    @Override
+    public double lengthM(int number) {
+        return spans.lengthM(number);
+    }
+
+    @Override
+    public SectionKey section(int number) {
+        return spans.section(number);
+    }
+
+    @Override
+    public int compareIds(int number, int other) {
+        return spans.compareIds(number, other);
+    }
+
+    @Override
+    public boolean hasElevations() {
+        return spans.hasElevations();
+    }
+}
