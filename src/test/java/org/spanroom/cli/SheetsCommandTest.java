@@ -136,7 +136,7 @@ class SheetsCommandTest {
         for (List<Integer> pages : pagesBySpan.values()) {
             assertTrue(texts.get(pages.get(0)).contains("STOP RULE"));
             assertTrue(texts.get(pages.get(1)).contains("Steps in the order of the work"));
-            String both = texts.get(pages.get(0)) + texts.get(pages.get(1));
+            String both = oneLine(texts.get(pages.get(0)) + texts.get(pages.get(1)));
             // A name that is cut ends so, and is given in full there.
             boolean announced = both.contains("more on the additional page") || both.contains("\u2026");
             assertEquals(announced ? 1 : 0, pages.size() - 2, "additional pages of " + pages + texts.get(pages.get(pages.size() - 1)));

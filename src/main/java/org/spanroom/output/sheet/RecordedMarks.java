@@ -13,24 +13,24 @@ final class RecordedMarks {
 
     /** Returns the hole in the face of the bank; empty where it is not recorded. */
     static String hole(Span span, SpanEnd end) {
-        return "";
+        return span.factsAt(end).hole();
     }
 
     /** Returns the slack of each live cable at an end. */
     static OptionalDouble slackM(Span span, SpanEnd end) {
-        return end.vaultOf(span).site().cableSlackM();
+        return span.slackM(end);
     }
 
     static String color(Innerduct innerduct) {
-        return "";
+        return innerduct.color();
     }
 
     /** Returns whether an innerduct runs uncut through the vault at an end. */
     static Answer uncut(Innerduct innerduct, SpanEnd end) {
-        return Answer.UNKNOWN;
+        return innerduct.uncutAt(end);
     }
 
     static String tag(Cable cable) {
-        return "";
+        return cable.tag();
     }
 }
