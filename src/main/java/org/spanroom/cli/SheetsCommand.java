@@ -68,7 +68,10 @@ final class SheetsCommand implements Callable<Integer> {
     @Nullable
     Integer top;
 
-    @Option(names = "--program", paramLabel = "FOLDER", description = "An annual program of this run, for weeks, crews and days.")
+    @Option(
+            names = "--program",
+            paramLabel = "FOLDER",
+            description = "An annual program of this run, for weeks, crews and days.")
     @Nullable
     Path program;
 
@@ -156,7 +159,8 @@ final class SheetsCommand implements Callable<Integer> {
                 folder,
                 overwrite));
         if (!sheets.version().equals(SpanroomCommand.Version.text())) {
-            console.warning("the run was made by version " + sheets.version() + ", so its figures may differ from these");
+            console.warning(
+                    "the run was made by version " + sheets.version() + ", so its figures may differ from these");
         }
         if (json) {
             console.answer(SheetsReport.json(summary));

@@ -45,6 +45,7 @@ class SheetsCommandTest {
 
     /** A print of which a telephone held above it takes less than half of what it shows. */
     private static final int DOTS_PER_INCH = 200;
+
     private static final double FEET_PER_M = 1 / 0.3048;
     private static final double LBF_PER_N = 1 / 4.4482216152605;
 
@@ -66,8 +67,8 @@ class SheetsCommandTest {
     }
 
     private static CommandRun sheets(String name, String... more) {
-        var words = new ArrayList<>(
-                List.of("sheets", run.toString(), "--output", folder.resolve(name).toString()));
+        var words = new ArrayList<>(List.of(
+                "sheets", run.toString(), "--output", folder.resolve(name).toString()));
         words.addAll(List.of(more));
         return CommandRun.of(words.toArray(String[]::new));
     }
@@ -126,7 +127,9 @@ class SheetsCommandTest {
                 covers.add(code.section());
                 assertEquals("", code.span());
             } else if (!code.span().isEmpty()) {
-                pagesBySpan.computeIfAbsent(code.span(), none -> new ArrayList<>()).add(page);
+                pagesBySpan
+                        .computeIfAbsent(code.span(), none -> new ArrayList<>())
+                        .add(page);
             }
         }
 
@@ -139,7 +142,10 @@ class SheetsCommandTest {
             String both = oneLine(texts.get(pages.get(0)) + texts.get(pages.get(1)));
             // A name that is cut ends so, and is given in full there.
             boolean announced = both.contains("more on the additional page") || both.contains("\u2026");
-            assertEquals(announced ? 1 : 0, pages.size() - 2, "additional pages of " + pages + texts.get(pages.get(pages.size() - 1)));
+            assertEquals(
+                    announced ? 1 : 0,
+                    pages.size() - 2,
+                    "additional pages of " + pages + texts.get(pages.get(pages.size() - 1)));
             additional += pages.size() - 2;
         }
         assertTrue(additional <= TOP / 10, "most ducts do with two pages, and " + additional + " do not");
@@ -212,7 +218,8 @@ class SheetsCommandTest {
                 .map(FieldFact::key)
                 .filter(key -> !kinds.contains(key))
                 .collect(Collectors.toCollection(TreeSet::new));
-        // No duct of the best has a dead cable; what is found of single innerducts and cables goes into a row of one's own.
+        // No duct of the best has a dead cable; what is found of single innerducts and cables goes into a row of one's
+        // own.
         assertEquals(
                 new TreeSet<>(Set.of(
                         "cable_diameter",
@@ -258,9 +265,11 @@ class SheetsCommandTest {
                 boolean inUs = sheets == us;
                 String text = oneLine(textOf(sheets, spanId));
                 double lengthM = tree.get("length_m").asDouble();
-                assertTrue(text.contains(inUs
-                                ? fixed(lengthM * FEET_PER_M, 1) + " ft (" + fixed(lengthM, 1) + " m)"
-                                : fixed(lengthM, 1) + " m (" + fixed(lengthM * FEET_PER_M, 1) + " ft)"),
+                assertTrue(
+                        text.contains(
+                                inUs
+                                        ? fixed(lengthM * FEET_PER_M, 1) + " ft (" + fixed(lengthM, 1) + " m)"
+                                        : fixed(lengthM, 1) + " m (" + fixed(lengthM * FEET_PER_M, 1) + " ft)"),
                         text);
                 demandForces(tree, end, inUs, text);
                 demandHours(tree, spanId, sheets, text);
@@ -284,11 +293,13 @@ class SheetsCommandTest {
                     continue;
                 }
                 Map<String, JsonNode> byFriction = new LinkedHashMap<>();
-                way.get("forces").forEach(forces -> byFriction.put(forces.get("friction").asText(), forces));
+                way.get("forces")
+                        .forEach(forces -> byFriction.put(forces.get("friction").asText(), forces));
                 for (String force : List.of("pull_n", "hold_n")) {
                     double lowN = byFriction.get("lubricated").get(force).asDouble();
                     double highN = byFriction.get("bad").get(force).asDouble();
-                    String expected = inUs ? range(lowN * LBF_PER_N, highN * LBF_PER_N) + " lbf" : range(lowN, highN) + " N";
+                    String expected =
+                            inUs ? range(lowN * LBF_PER_N, highN * LBF_PER_N) + " lbf" : range(lowN, highN) + " N";
                     assertTrue(text.contains(expected), expected + " in " + text);
                 }
                 for (JsonNode limit : way.get("limits")) {
@@ -302,11 +313,13 @@ class SheetsCommandTest {
         }
     }
 
-    private static void demandHours(JsonNode tree, String spanId, PrintedSheets sheets, String text) throws IOException {
+    private static void demandHours(JsonNode tree, String spanId, PrintedSheets sheets, String text)
+            throws IOException {
         var hours = new TreeMap<String, Double>();
         for (JsonNode line : tree.at("/effort/lines")) {
             if (line.get("kind").asText().equals("hours")) {
-                hours.merge(line.get("part").asText(), line.get("amount_in_unit").asDouble(), Double::sum);
+                hours.merge(
+                        line.get("part").asText(), line.get("amount_in_unit").asDouble(), Double::sum);
             }
         }
         assertTrue(hours.size() > 8, hours.toString());
@@ -505,7 +518,13 @@ class SheetsCommandTest {
     @ValueSource(strings = {"sheets", ".", "..", "../demo"})
     void sheetsAreNotWrittenIntoTheRun(String place) {
         CommandRun refused = CommandRun.of(
-                "sheets", run.toString(), "--top", "1", "--output", run.resolve(place).toString(), "--overwrite");
+                "sheets",
+                run.toString(),
+                "--top",
+                "1",
+                "--output",
+                run.resolve(place).toString(),
+                "--overwrite");
 
         assertEquals(ExitCode.USAGE, refused.exitCode(), refused.err());
         assertTrue(refused.complaint().contains("the folder of the run"), refused.err());
@@ -559,12 +578,23 @@ class SheetsCommandTest {
         Path changed = folder.resolve("changed");
         assertEquals(
                 ExitCode.OK,
-                CommandRun.of("rank", "--config", city.resolve("spanroom.yaml").toString(), "--output", changed.toString(), "--quiet")
+                CommandRun.of(
+                                "rank",
+                                "--config",
+                                city.resolve("spanroom.yaml").toString(),
+                                "--output",
+                                changed.toString(),
+                                "--quiet")
                         .exitCode());
         Path ducts = city.resolve("ducts.geojson");
         Files.writeString(ducts, Files.readString(ducts) + "\n");
         CommandRun refused = CommandRun.of(
-                "sheets", changed.toString(), "--top", "1", "--output", folder.resolve("stale").toString());
+                "sheets",
+                changed.toString(),
+                "--top",
+                "1",
+                "--output",
+                folder.resolve("stale").toString());
 
         assertEquals(ExitCode.INPUT, refused.exitCode());
         assertTrue(refused.complaint().contains("has changed since the run"), refused.err());

@@ -88,8 +88,30 @@ class SheetsHostileTest {
                 .map(Element::getTagName)
                 .collect(Collectors.toSet());
         elements.removeAll(Set.of(
-                "div", "p", "h1", "h2", "b", "span", "ul", "li", "table", "caption", "colgroup", "col", "thead", "tbody",
-                "tr", "th", "td", "svg", "path", "circle", "rect", "line", "polyline", "polygon"));
+                "div",
+                "p",
+                "h1",
+                "h2",
+                "b",
+                "span",
+                "ul",
+                "li",
+                "table",
+                "caption",
+                "colgroup",
+                "col",
+                "thead",
+                "tbody",
+                "tr",
+                "th",
+                "td",
+                "svg",
+                "path",
+                "circle",
+                "rect",
+                "line",
+                "polyline",
+                "polygon"));
         assertEquals(Set.of(), elements);
         assertFalse(html.contains("\u202E"), "no mark that turns text round");
         try (PDDocument document = Loader.loadPDF(sheets.pdf().toFile())) {
@@ -114,11 +136,12 @@ class SheetsHostileTest {
     void nothingIsLost() throws IOException {
         List<String> texts = sheets.pdfTexts();
         String all = String.join("\n", texts).replaceAll("\\s+", "");
-        assertEquals(NAMES.size() + 2, texts.stream().filter(text -> text.contains("STOP RULE")).count());
+        assertEquals(
+                NAMES.size() + 2,
+                texts.stream().filter(text -> text.contains("STOP RULE")).count());
         assertTrue(all.replace("\u2026", "").contains("x".repeat(2000)), "the long name is given in full");
-        String crowded = texts.stream()
-                .filter(text -> text.contains("Duct crowded"))
-                .collect(Collectors.joining("\n"));
+        String crowded =
+                texts.stream().filter(text -> text.contains("Duct crowded")).collect(Collectors.joining("\n"));
         assertTrue(crowded.contains("more on the additional page"), crowded);
         for (int innerduct = 1; innerduct <= INNERDUCTS; innerduct++) {
             assertTrue(crowded.contains("I" + innerduct + " "), "innerduct " + innerduct);
@@ -184,7 +207,8 @@ class SheetsHostileTest {
         add(ducts, vaults, "\"crowded\"", NAMES.size(), "\"bore\":400", "");
         var bends = new StringBuilder();
         for (int bend = 1; bend < 30; bend++) {
-            bends.append(",[%s,%s]".formatted(-30 + 0.0001 * bend, 40 + 0.002 * (NAMES.size() + 1) + 0.0001 * (bend % 2)));
+            bends.append(
+                    ",[%s,%s]".formatted(-30 + 0.0001 * bend, 40 + 0.002 * (NAMES.size() + 1) + 0.0001 * (bend % 2)));
         }
         add(ducts, vaults, "\"crooked\"", NAMES.size() + 1, "\"n\":4,\"bore\":100", bends.toString());
         String collection = "{\"type\":\"FeatureCollection\",\"features\":[%s]}";
@@ -193,7 +217,8 @@ class SheetsHostileTest {
         var contents = new StringBuilder("duct,kind,item,inside,outside_diameter,wall,in_service\n");
         for (int innerduct = 1; innerduct <= INNERDUCTS; innerduct++) {
             contents.append("crowded,innerduct,I%d,,42.2,3.1,\n".formatted(innerduct));
-            contents.append("crowded,cable,C%d,I%d,15,,%s\n".formatted(innerduct, innerduct, innerduct % 3 == 0 ? "dead" : "live"));
+            contents.append("crowded,cable,C%d,I%d,15,,%s\n"
+                    .formatted(innerduct, innerduct, innerduct % 3 == 0 ? "dead" : "live"));
         }
         Files.writeString(folder.resolve("contents.csv"), contents);
         Files.writeString(folder.resolve("config.yaml"), """
