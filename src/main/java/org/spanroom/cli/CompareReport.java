@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.FactUse;
+import org.spanroom.model.fieldwork.WorkStatus;
 import org.spanroom.model.rank.SpanMove;
 import org.spanroom.model.rank.Standing;
 import org.spanroom.pipeline.CompareRun.CompareSummary;
@@ -16,6 +19,7 @@ import org.spanroom.pipeline.CompareRun.CompareSummary;
 final class CompareReport {
     private static final int MOST_DIFFERENCES = 12;
     private static final int MOST_MOVES = 12;
+    private static final int MOST_CHANGES = 3;
 
     private static final Map<SpanMove.Cause, String> MEANING = new EnumMap<>(Map.of(
             SpanMove.Cause.NEW, "only in the second run",
@@ -67,6 +71,18 @@ final class CompareReport {
         }
     }
 
+    /** Returns the first changes of a span, how far its work is before all others; the table has all of them. */
+    private static String shortened(List<String> changes) {
+        Predicate<String> ofStatus = text -> WorkStatus.find(
+                        text.replaceFirst(" \\(entry.*", "").replace(' ', '_'))
+                .isPresent();
+        String first = Stream.concat(
+                        changes.stream().filter(ofStatus), changes.stream().filter(ofStatus.negate()))
+                .limit(MOST_CHANGES)
+                .collect(Collectors.joining("; "));
+        return changes.size() > MOST_CHANGES ? first + "; and " + (changes.size() - MOST_CHANGES) + " more" : first;
+    }
+
     private void fieldBook(CompareSummary summary) {
         long entries = summary.fieldEntries().values().stream()
                 .mapToLong(Long::longValue)
@@ -90,11 +106,11 @@ final class CompareReport {
                 .limit(MOST_MOVES)
                 .toList();
         explained.forEach(move ->
-                line("  %s: %s", Printable.of(move.spanId()), Printable.of(String.join("; ", move.fieldChanges()))));
+                line("  %s: %s", Printable.of(move.spanId()), Printable.of(shortened(move.fieldChanges()))));
     }
 
     private static String why(SpanMove move) {
-        String field = move.fieldChanges().isEmpty() ? "" : "; field book: " + String.join("; ", move.fieldChanges());
+        String field = move.fieldChanges().isEmpty() ? "" : "; field book: " + shortened(move.fieldChanges());
         return String.join("; ", move.partChanges()) + field;
     }
 

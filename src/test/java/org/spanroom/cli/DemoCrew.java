@@ -85,7 +85,9 @@ final class DemoCrew {
             case INNERDUCTS_FOUND, INNERDUCT_OUT, PULLED_FROM, SLEEVE_CELLS, BAGS, LOADS, SEALS_USED -> row.planned();
             case STEP_HOURS -> times(row, PACE.getOrDefault(row.item(), 1.0) * noise, 2);
             case PULL_FORCE -> times(row, 1.1 * noise * noise, 0);
-            case SLEEVE_USED, LUBRICANT_USED, INNERDUCT_MASS, RECYCLED_MASS -> times(row, noise, 1);
+            // Nearly all of it is the length of the span, which does not vary.
+            case SLEEVE_USED -> times(row, Math.pow(noise, 0.1), 1);
+            case LUBRICANT_USED, INNERDUCT_MASS, RECYCLED_MASS -> times(row, noise, 1);
             case COST -> times(row, 1.05 * noise, 0);
             case CREW_PERSONS -> "5";
             default -> "";

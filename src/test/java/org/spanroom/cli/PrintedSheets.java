@@ -157,7 +157,7 @@ final class PrintedSheets {
     }
 
     /** Returns how often each word occurs. */
-    static TreeMap<String, Integer> words(String text) {
+    static Map<String, Integer> words(String text) {
         var words = new TreeMap<String, Integer>();
         for (String word : text.replaceAll("[\\p{Z}\\s]+", " ").strip().split(" ", -1)) {
             words.merge(word, 1, Integer::sum);

@@ -371,7 +371,7 @@ class SheetsCommandTest {
     }
 
     /** A line that is broken elsewhere, or words that a PDF library joins, are the same letters. */
-    private static TreeMap<Integer, Integer> letters(String text) {
+    private static Map<Integer, Integer> letters(String text) {
         var count = new TreeMap<Integer, Integer>();
         text.codePoints()
                 .filter(point -> !Character.isWhitespace(point) && !Character.isSpaceChar(point))

@@ -165,7 +165,7 @@ class SheetsHostileTest {
         }
         List<Element> pages = sheets.htmlPages();
         for (int page : unread) {
-            assertTrue(pages.get(page).getTextContent().contains("too long for a picture"), "page " + (page + 1));
+            assertTrue(pages.get(page).getTextContent().contains("too long for a picture"), "page " + (page + 1) + ": " + codes.get(page));
         }
         assertTrue(unread.size() < codes.size() / 2, "unread " + unread);
         for (CSVRecord row : rows) {

@@ -52,7 +52,7 @@ public final class FileStamps {
             return Optional.of(new Stamp(
                     seen.size(), seen.lastModifiedTime(), Optional.ofNullable(seen.fileKey()), changed(file)));
         } catch (IOException missing) {
-            // Whoever reads it reports that better.
+            // The reader of the file reports that better.
             return Optional.empty();
         }
     }

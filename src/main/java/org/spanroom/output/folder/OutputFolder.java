@@ -32,7 +32,7 @@ public final class OutputFolder implements AutoCloseable {
     /** Name of the GeoPackage in a folder of results. */
     public static final String GEOPACKAGE = "spanroom.gpkg";
 
-    /** Where this program put results last, for who is asked when it is stopped. */
+    /** Where this program put results last, for the message when it is stopped. */
     private static final AtomicReference<@Nullable Path> COMMITTED = new AtomicReference<>();
 
     private static final int MOST_ATTEMPTS = 10;
