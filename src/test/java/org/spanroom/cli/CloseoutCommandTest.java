@@ -218,7 +218,14 @@ class CloseoutCommandTest {
                 .count();
         assertEquals(8, reported);
         after.values().forEach(row -> fresh.forEach(row::remove));
-        assertEquals(before, after);
+        // What opened ducts say of like ones moves towards the record; see LearnedOfRunTest.
+        for (Map<String, Map<String, String>> run : List.of(before, after)) {
+            run.values().forEach(row -> List.of("feasible_chance_pct", "top_chance_pct").forEach(row::remove));
+        }
+        for (Map.Entry<String, Map<String, String>> span : before.entrySet()) {
+            assertEquals(span.getValue(), after.get(span.getKey()));
+        }
+        assertEquals(before.keySet(), after.keySet());
     }
 
     @Test

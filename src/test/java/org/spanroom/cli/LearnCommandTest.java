@@ -247,7 +247,7 @@ class LearnCommandTest {
     @Test
     void theSameBookGivesTheSameBytes() throws IOException {
         hours(1.2);
-        add(SPAN_IDS.get(0), "step_hours", "sealing", "0.2", "-3", "h");
+        add(SPAN_IDS.get(0), "step_hours", "sealing", "0.2", "30", "h");
         learn("once");
         learn("twice");
 

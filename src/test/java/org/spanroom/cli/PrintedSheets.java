@@ -140,6 +140,13 @@ final class PrintedSheets {
         return codes;
     }
 
+    /** Returns what the code of one page says. */
+    String code(int page, int dotsPerInch) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf().toFile())) {
+            return decode(new PDFRenderer(document).renderImageWithDPI(page, dotsPerInch, ImageType.GRAY));
+        }
+    }
+
     private static String decode(BufferedImage image) {
         int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
