@@ -73,9 +73,9 @@ final class CompareReport {
 
     /** Returns the first changes of a span, how far its work is before all others; the table has all of them. */
     private static String shortened(List<String> changes) {
-        Predicate<String> ofStatus = text -> WorkStatus.find(
-                        text.replaceFirst(" \\(entry.*", "").replace(' ', '_'))
-                .isPresent();
+        Predicate<String> ofStatus =
+                text -> WorkStatus.find(text.replaceFirst(" \\(entry.*", "").replace(' ', '_'))
+                        .isPresent();
         String first = Stream.concat(
                         changes.stream().filter(ofStatus), changes.stream().filter(ofStatus.negate()))
                 .limit(MOST_CHANGES)
@@ -105,8 +105,8 @@ final class CompareReport {
                 .filter(move -> move.cause() == SpanMove.Cause.EXCLUDED || move.cause() == SpanMove.Cause.ADMITTED)
                 .limit(MOST_MOVES)
                 .toList();
-        explained.forEach(move ->
-                line("  %s: %s", Printable.of(move.spanId()), Printable.of(shortened(move.fieldChanges()))));
+        explained.forEach(
+                move -> line("  %s: %s", Printable.of(move.spanId()), Printable.of(shortened(move.fieldChanges()))));
     }
 
     private static String why(SpanMove move) {

@@ -220,7 +220,9 @@ class CloseoutCommandTest {
         after.values().forEach(row -> fresh.forEach(row::remove));
         // What opened ducts say of like ones moves towards the record; see LearnedOfRunTest.
         for (Map<String, Map<String, String>> run : List.of(before, after)) {
-            run.values().forEach(row -> List.of("feasible_chance_pct", "top_chance_pct").forEach(row::remove));
+            run.values()
+                    .forEach(row ->
+                            List.of("feasible_chance_pct", "top_chance_pct").forEach(row::remove));
         }
         for (Map.Entry<String, Map<String, String>> span : before.entrySet()) {
             assertEquals(span.getValue(), after.get(span.getKey()));
