@@ -18,6 +18,7 @@ import org.spanroom.model.network.CatalogUse;
 import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.FieldRecord;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.RejectedValue;
@@ -43,9 +44,11 @@ public final class FieldChanges {
     /**
      * A duct after its entries.
      *
+     * @param fromFacts what is known of it at the vault where the span begins
+     * @param toFacts what is known of it at the vault where the span ends
      * @param problems of entries that took no effect, or not all of it
      */
-    public record Applied(Duct duct, List<FieldProblem> problems) {
+    public record Applied(Duct duct, EndFacts fromFacts, EndFacts toFacts, List<FieldProblem> problems) {
         public Applied {
             problems = List.copyOf(problems);
         }
@@ -62,7 +65,7 @@ public final class FieldChanges {
                         entry.fact().use() == FactUse.STATUS || entry.fact().use() == FactUse.DUCT)
                 .toList();
         if (used.isEmpty()) {
-            return new Applied(span.duct(), List.of());
+            return new Applied(span.duct(), span.fromFacts(), span.toFacts(), List.of());
         }
         Duct recorded = span.duct();
         var problems = new ArrayList<FieldProblem>();
@@ -84,7 +87,18 @@ public final class FieldChanges {
                 context.duct(), contents, flooded, condition, found, context.assumed(), record(facts, used, blocking));
         reportOverfill(applied, facts, problems);
         reportDoneWithoutContents(applied, facts, problems);
-        return new Applied(applied, problems);
+        return new Applied(applied, facts(span, SpanEnd.A, facts), facts(span, SpanEnd.B, facts), problems);
+    }
+
+    private static EndFacts facts(Span span, SpanEnd end, FactsInForce found) {
+        EndFacts recorded = span.factsAt(end);
+        String hole = found.find(FieldFact.DUCT_HOLE, end.key())
+                .map(entry -> entry.value().text())
+                .orElse(recorded.hole());
+        OptionalDouble slackM = found.find(FieldFact.CABLE_SLACK_FOUND, end.key())
+                .map(entry -> entry.value().keptInUnit())
+                .orElse(recorded.slackM());
+        return new EndFacts(hole, slackM);
     }
 
     private static double number(FieldEntry entry, Term term, Set<Term> found) {

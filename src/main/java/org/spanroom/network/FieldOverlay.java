@@ -17,7 +17,6 @@ import org.spanroom.model.fieldwork.FactItem;
 import org.spanroom.model.fieldwork.FactUse;
 import org.spanroom.model.fieldwork.FieldBook;
 import org.spanroom.model.fieldwork.FieldEntry;
-import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
@@ -89,7 +88,7 @@ public final class FieldOverlay {
             return network;
         }
         SpanList spans = network.spans();
-        Map<Integer, Duct> changed = new HashMap<>();
+        Map<Integer, FieldChanges.Applied> changed = new HashMap<>();
         Map<String, List<String>> sameDuct = new HashMap<>();
         for (Map.Entry<Integer, Match> found : matches(spans, missing, sameDuct).entrySet()) {
             changed.put(found.getKey(), applied(spans.get(found.getKey()), found.getValue()));
@@ -153,7 +152,7 @@ public final class FieldOverlay {
         return found;
     }
 
-    private Duct applied(Span span, Match match) {
+    private FieldChanges.Applied applied(Span span, Match match) {
         List<FieldEntry> entries = book.ofSpan(match.bookId()).stream()
                 .map(entry -> match.turned() ? turned(entry) : entry)
                 .toList();
@@ -161,7 +160,7 @@ public final class FieldOverlay {
         applied.problems()
                 .forEach(problem -> findings.add(Finding.of(problem.code(), source, span.id(), problem.detail())
                         .at(span.lonLat().x(0), span.lonLat().y(0))));
-        return applied.duct();
+        return applied;
     }
 
     /** Returns an entry as it reads where the ends of the span have changed places. */

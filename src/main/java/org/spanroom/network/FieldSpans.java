@@ -6,13 +6,13 @@ import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 
-/** The spans of a network, with other ducts for the few that the field book speaks of. */
+/** The spans of a network, with other ducts and other facts at their vaults for the few that the field book speaks of. */
 final class FieldSpans extends SpanList {
     private final SpanList spans;
-    private final Map<Integer, Duct> changed;
+    private final Map<Integer, FieldChanges.Applied> changed;
 
-    /** @param changed ducts by the numbers of their spans */
-    FieldSpans(SpanList spans, Map<Integer, Duct> changed) {
+    /** @param changed by the numbers of the spans */
+    FieldSpans(SpanList spans, Map<Integer, FieldChanges.Applied> changed) {
         this.spans = spans;
         this.changed = Map.copyOf(changed);
     }
@@ -25,8 +25,8 @@ final class FieldSpans extends SpanList {
     @Override
     public Span get(int number) {
         Span span = spans.get(number);
-        Duct duct = changed.get(number);
-        return duct == null ? span : span.withDuct(duct);
+        FieldChanges.Applied applied = changed.get(number);
+        return applied == null ? span : span.withDuct(applied.duct(), applied.fromFacts(), applied.toFacts());
     }
 
     @Override
@@ -36,8 +36,8 @@ final class FieldSpans extends SpanList {
 
     @Override
     public Duct duct(int number) {
-        Duct duct = changed.get(number);
-        return duct == null ? spans.duct(number) : duct;
+        FieldChanges.Applied applied = changed.get(number);
+        return applied == null ? spans.duct(number) : applied.duct();
     }
 
     @Override

@@ -84,12 +84,13 @@ final class FoundCables {
                 new Cable(name, size.outsideDiameterMm(), size.massKgPerM(), alike ? size.service() : Service.UNKNOWN));
     }
 
-    /** Gives cables the size and the state of service that were found. */
+    /** Gives cables the size, the state of service and the tag that were found. */
     void describe() {
         Set<String> diameters = new HashSet<>();
         Set<String> services = new HashSet<>();
         facts.all(FieldFact.CABLE_DIAMETER).forEach(entry -> diameter(entry, diameters));
         facts.all(FieldFact.CABLE_SERVICE).forEach(entry -> service(entry, services));
+        facts.all(FieldFact.CABLE_TAG).forEach(this::tag);
         boolean none = cables.size() == 0 && context.found().contains(Term.CABLE_COUNT);
         if (none || (!diameters.isEmpty() && areAll(diameters))) {
             context.found().add(Term.CABLE_OUTSIDE_DIAMETER);
@@ -128,6 +129,13 @@ final class FoundCables {
             cables.replace(cable.get().withService(service));
             reported.add(entry.item());
         }
+    }
+
+    private void tag(FieldEntry entry) {
+        cables.find(entry.item())
+                .ifPresentOrElse(
+                        cable -> cables.replace(cable.withTag(entry.value().text())),
+                        () -> context.unknown(entry, "cable", FieldFact.CABLE_THERE));
     }
 
     /** Lays cables where crews found or laid them. */

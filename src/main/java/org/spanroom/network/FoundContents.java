@@ -24,9 +24,12 @@ final class FoundContents {
             FieldFact.INNERDUCT_THERE,
             FieldFact.INNERDUCT_DIAMETER,
             FieldFact.INNERDUCT_WALL,
+            FieldFact.INNERDUCT_COLOR,
+            FieldFact.INNERDUCT_UNCUT,
             FieldFact.CABLE_THERE,
             FieldFact.CABLE_DIAMETER,
             FieldFact.CABLE_SERVICE,
+            FieldFact.CABLE_TAG,
             FieldFact.CABLE_IN,
             FieldFact.INNERDUCT_OUT,
             FieldFact.CABLE_OUT,
@@ -80,6 +83,7 @@ final class FoundContents {
             return context.duct().contents();
         }
         pipes.size();
+        pipes.mark();
         cables.describe();
         laid.settle(pipes.names());
         placeSleeves();

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Term;
 import org.spanroom.model.fieldwork.FieldEntry;
 import org.spanroom.model.fieldwork.FieldFact;
 import org.spanroom.model.network.Innerduct;
+import org.spanroom.model.network.SpanEnd;
 
 /** The innerducts of one duct while entries change them. */
 final class FoundPipes {
@@ -119,6 +122,28 @@ final class FoundPipes {
         }
         if (none || isAllOf(walls)) {
             context.found().addAll(Set.of(Term.INNERDUCT_WALL, Term.INNERDUCT_SDR));
+        }
+    }
+
+    /** Gives innerducts the color that was found, and whether they run uncut through the vaults. */
+    void mark() {
+        for (FieldEntry entry : facts.all(FieldFact.INNERDUCT_COLOR)) {
+            mark(entry, entry.item(), pipe -> pipe.colored(entry.value().text()));
+        }
+        for (FieldEntry entry : facts.all(FieldFact.INNERDUCT_UNCUT)) {
+            int blank = Math.max(0, entry.item().lastIndexOf(' '));
+            boolean atB = entry.item().endsWith(" " + SpanEnd.B.key());
+            Answer uncut = FactsInForce.isYes(entry) ? Answer.YES : Answer.NO;
+            mark(
+                    entry,
+                    entry.item().substring(0, blank),
+                    pipe -> atB ? pipe.withUncut(pipe.uncutAtA(), uncut) : pipe.withUncut(uncut, pipe.uncutAtB()));
+        }
+    }
+
+    private void mark(FieldEntry entry, String name, UnaryOperator<Innerduct> marked) {
+        if (pipes.computeIfPresent(name, (same, pipe) -> marked.apply(pipe)) == null) {
+            context.unknown(entry, "innerduct", FieldFact.INNERDUCT_THERE);
         }
     }
 

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.spanroom.finding.FindingCode;
+import org.spanroom.model.Answer;
 import org.spanroom.model.Line;
 import org.spanroom.model.Term;
 import org.spanroom.model.fieldwork.FactUnit;
@@ -29,6 +30,7 @@ import org.spanroom.model.network.Condition;
 import org.spanroom.model.network.Contents;
 import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.network.Duct;
+import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Innerduct;
 import org.spanroom.model.network.Service;
 import org.spanroom.model.network.Sleeve;
@@ -370,5 +372,31 @@ class FieldChangesTest {
 
         assertTrue(found.fieldRecord().is(WorkStatus.STOPPED));
         assertEquals("froze", found.fieldRecord().statusReason());
+    }
+
+    @Test
+    void colorsTagsAndUncutInnerductsAreThoseThatWereFoundAndStayWhenSizesChange() {
+        say(FieldFact.INNERDUCT_COLOR, "innerduct-1", "orange")
+                .say(FieldFact.INNERDUCT_UNCUT, "innerduct-1 b", "yes")
+                .say(FieldFact.INNERDUCT_DIAMETER, "innerduct-1", "42.2")
+                .say(FieldFact.CABLE_TAG, "cable-1", "F-12")
+                .say(FieldFact.CABLE_SERVICE, "cable-1", "live");
+
+        Innerduct found = clean(duct(simple(1, 1))).contents().innerducts().get(0);
+
+        assertEquals("orange", found.color());
+        assertEquals(Answer.UNKNOWN, found.uncutAtA());
+        assertEquals(Answer.YES, found.uncutAtB());
+        assertEquals("F-12", found.cables().get(0).tag());
+    }
+
+    @Test
+    void holeAndSlackAtAnEndReplaceWhatIsRecordedThere() {
+        say(FieldFact.DUCT_HOLE, "b", "2/3").say(FieldFact.CABLE_SLACK_FOUND, "a", "4.5");
+
+        FieldChanges.Applied applied = applied(duct(simple(1, 1)));
+
+        assertEquals(new EndFacts("", OptionalDouble.of(4.5)), applied.fromFacts());
+        assertEquals(new EndFacts("2/3", OptionalDouble.empty()), applied.toFacts());
     }
 }

@@ -33,7 +33,12 @@ public record Cable(
 
     /** Returns the same cable in another state of service. */
     public Cable withService(Service other) {
-        return new Cable(id, outsideDiameterMm, massKgPerM, other, mayMove);
+        return new Cable(id, outsideDiameterMm, massKgPerM, other, mayMove, tag);
+    }
+
+    /** Returns the same cable with another tag. */
+    public Cable withTag(String other) {
+        return new Cable(id, outsideDiameterMm, massKgPerM, service, mayMove, other);
     }
 
     public double areaMm2() {

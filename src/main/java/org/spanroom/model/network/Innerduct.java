@@ -76,12 +76,17 @@ public record Innerduct(
 
     /** Returns the same pipe of another size. */
     public Innerduct resized(double otherOutsideMm, double otherWallMm) {
-        return new Innerduct(id, otherOutsideMm, otherWallMm, cables);
+        return withSizes(otherOutsideMm, otherWallMm, cables);
     }
 
     /** Returns the same pipe with other cables in it. */
     public Innerduct holding(List<Cable> others) {
-        return new Innerduct(id, outsideDiameterMm, wallMm, others);
+        return withSizes(outsideDiameterMm, wallMm, others);
+    }
+
+    /** Returns the same pipe of another color. */
+    public Innerduct colored(String other) {
+        return new Innerduct(id, outsideDiameterMm, wallMm, cables, other, uncutAtA, uncutAtB);
     }
 
     public boolean isEmpty() {
