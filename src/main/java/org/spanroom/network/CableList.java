@@ -24,6 +24,7 @@ final class CableList {
         OPEN
     }
 
+    /** A cable, the name of what it is in, and how that is known. */
     record Laid(Cable cable, String home, Basis basis) {}
 
     CableList(Contents recorded) {

@@ -1,5 +1,6 @@
 package org.spanroom.sample;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -108,65 +109,60 @@ final class CityTables {
     }
 
     static Table<ListedItem> contents() {
-        return Table.plain(
-                "contents",
-                "innerducts, cables and sleeves of ducts with mixed contents",
-                List.of(
-                        Column.text("duct", "duct", "duct_id of the duct", ListedItem::duct),
-                        Column.text("item", "item", "name of the item in its duct", ListedItem::item),
-                        Column.text("kind", "kind", "innerduct, cable or sleeve", ListedItem::kind),
-                        Column.text(
-                                "inside",
-                                "inside",
-                                "the innerduct or sleeve that contains the cable",
-                                ListedItem::inside),
-                        Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
-                        Column.real(
-                                "sdr",
-                                "sdr",
-                                1,
-                                "outside diameter over wall",
-                                row -> row.sizes().sdr()),
-                        Column.real(
-                                "wall",
-                                "wall",
-                                3,
-                                "wall in inches",
-                                row -> row.sizes().wallIn()),
-                        Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
-                        Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
-                        Column.text("catalog", "catalog", "catalog row instead of sizes", ListedItem::catalog),
-                        Column.text("may_move", "may_move", "no: the cable must not be moved", ListedItem::mayMove),
-                        Column.integer(
-                                "cells",
-                                "cells",
-                                "cells of a sleeve",
-                                row -> row.cells().map(ListedItem.Cells::all)),
-                        Column.integer(
-                                "reserved",
-                                "reserved",
-                                "number of its free cells that are promised",
-                                row -> row.cells().map(ListedItem.Cells::reserved)),
-                        Column.text(
-                                "color",
-                                "color",
-                                "color of an innerduct",
-                                row -> row.notes().color()),
-                        Column.text(
-                                "tag",
-                                "tag",
-                                "tag of a cable",
-                                row -> row.notes().tag()),
-                        Column.text(
-                                "continuous_at_a",
-                                "cont_at_a",
-                                "whether an innerduct runs uncut through the vault where its duct begins",
-                                row -> row.notes().uncutAtA()),
-                        Column.text(
-                                "continuous_at_b",
-                                "cont_at_b",
-                                "whether it does so where its duct ends",
-                                row -> row.notes().uncutAtB())));
+        var columns = new ArrayList<>(itemColumns());
+        columns.addAll(noteColumns());
+        return Table.plain("contents", "innerducts, cables and sleeves of ducts with mixed contents", columns);
+    }
+
+    private static List<Column<ListedItem>> itemColumns() {
+        return List.of(
+                Column.text("duct", "duct", "duct_id of the duct", ListedItem::duct),
+                Column.text("item", "item", "name of the item in its duct", ListedItem::item),
+                Column.text("kind", "kind", "innerduct, cable or sleeve", ListedItem::kind),
+                Column.text("inside", "inside", "the innerduct or sleeve that contains the cable", ListedItem::inside),
+                Column.real("outside_diameter", "od", 3, "in inches", ListedItem::outsideIn),
+                Column.real(
+                        "sdr",
+                        "sdr",
+                        1,
+                        "outside diameter over wall",
+                        row -> row.sizes().sdr()),
+                Column.real(
+                        "wall", "wall", 3, "wall in inches", row -> row.sizes().wallIn()));
+    }
+
+    private static List<Column<ListedItem>> noteColumns() {
+        return List.of(
+                Column.real("mass", "mass", 1, "pounds per 1000 feet", ListedItem::massLbKft),
+                Column.text("in_service", "in_service", "live, dead or unknown", ListedItem::service),
+                Column.text("catalog", "catalog", "catalog row instead of sizes", ListedItem::catalog),
+                Column.text("may_move", "may_move", "no: the cable must not be moved", ListedItem::mayMove),
+                Column.integer(
+                        "cells",
+                        "cells",
+                        "cells of a sleeve",
+                        row -> row.cells().map(ListedItem.Cells::all)),
+                Column.integer(
+                        "reserved",
+                        "reserved",
+                        "number of its free cells that are promised",
+                        row -> row.cells().map(ListedItem.Cells::reserved)),
+                Column.text(
+                        "color",
+                        "color",
+                        "color of an innerduct",
+                        row -> row.notes().color()),
+                Column.text("tag", "tag", "tag of a cable", row -> row.notes().tag()),
+                Column.text(
+                        "continuous_at_a",
+                        "cont_at_a",
+                        "whether an innerduct runs uncut through the vault where its duct begins",
+                        row -> row.notes().uncutAtA()),
+                Column.text(
+                        "continuous_at_b",
+                        "cont_at_b",
+                        "whether it does so where its duct ends",
+                        row -> row.notes().uncutAtB()));
     }
 
     static Table<KnownFault> faults() {

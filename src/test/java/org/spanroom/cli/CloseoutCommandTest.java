@@ -195,7 +195,8 @@ class CloseoutCommandTest {
     @Test
     void factsThatEqualTheRecordsMoveNoRank() throws IOException {
         Path recorded = folder.resolve("recorded");
-        // Ducts that are found as recorded make the simulation surer of others; what is compared here is what is calculated.
+        // Ducts that are found as recorded make the simulation surer of others; what is compared here is what is
+        // calculated.
         rank(recorded, "--columns", "provenance", "--no-uncertainty");
         List<String> known = spans(recorded).stream()
                 .filter(row -> row.get("assumed").isEmpty()
@@ -209,7 +210,13 @@ class CloseoutCommandTest {
             rows.addAll(asRecorded(span));
         }
         Path second = folder.resolve("second");
-        rank(second, "--field-book", book(rows.toArray(String[]::new)).toString(), "--columns", "provenance", "--no-uncertainty");
+        rank(
+                second,
+                "--field-book",
+                book(rows.toArray(String[]::new)).toString(),
+                "--columns",
+                "provenance",
+                "--no-uncertainty");
 
         Map<String, Map<String, String>> before = byId(recorded);
         Map<String, Map<String, String>> after = byId(second);

@@ -2,11 +2,12 @@ package org.spanroom.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import com.google.zxing.Binarizer;
 import com.google.zxing.BinaryBitmap;
 import com.google.zxing.DecodeHintType;
-import com.google.zxing.NotFoundException;
 import com.google.zxing.RGBLuminanceSource;
 import com.google.zxing.ReaderException;
+import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
 import java.awt.image.BufferedImage;
@@ -147,17 +148,16 @@ final class PrintedSheets {
     private static String decode(BufferedImage image) {
         int[] pixels = image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth());
         var source = new RGBLuminanceSource(image.getWidth(), image.getHeight(), pixels);
-        try {
-            return new QRCodeReader()
-                    .decode(
-                            new BinaryBitmap(new HybridBinarizer(source)),
-                            Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE))
-                    .getText();
-        } catch (NotFoundException none) {
-            return "";
-        } catch (ReaderException unreadable) {
-            return "unreadable";
+        for (Binarizer binarizer : List.of(new HybridBinarizer(source), new GlobalHistogramBinarizer(source))) {
+            try {
+                return new QRCodeReader()
+                        .decode(new BinaryBitmap(binarizer), Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE))
+                        .getText();
+            } catch (ReaderException unread) {
+                // The other way of telling dark from light may do.
+            }
         }
+        return "";
     }
 
     /** Returns how often each word occurs. */

@@ -56,6 +56,11 @@ public final class TotalsColumns {
                 "Emissions of its materials less those of the sleeves, by ICE, as the run has it; not to be added to those by WARM.",
                 TotalsRow::co2eIceKg,
                 OF_RUN);
+        addWork(all);
+        return all;
+    }
+
+    private static void addWork(List<Column<TotalsRow>> all) {
         real(
                 all,
                 "co2e_warm_kg",
@@ -79,7 +84,6 @@ public final class TotalsColumns {
                 "What was planned for the same steps.",
                 TotalsRow::hoursPlanned,
                 NOT_REPORTED);
-        return all;
     }
 
     private static void real(

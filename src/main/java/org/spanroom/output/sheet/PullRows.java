@@ -91,11 +91,13 @@ final class PullRows {
 
     /** The largest force on the gauge, beside the one that is planned. */
     private static SheetCell found(SheetBlank blank) {
-        return SheetCell.of(SheetPart.words("(" + blank.planned() + ") "), SheetPart.blank(blank));
+        return blank.planned().isEmpty()
+                ? SheetCell.of(SheetPart.blank(blank))
+                : SheetCell.of(SheetPart.words("(" + blank.planned() + ") "), SheetPart.blank(blank));
     }
 
     private static String range(DuctSheet duct, double lowN, double highN) {
-        return duct.units().bothRange(lowN, highN, 0, "N");
+        return duct.units().bothForces(lowN, highN);
     }
 
     private static String size(DuctSheet duct, Innerduct innerduct) {

@@ -12,6 +12,9 @@ import org.spanroom.model.fieldwork.FactUnit;
  * @param shown the units that come first, and those of the blanks
  */
 record SheetUnits(UnitSystem shown) {
+    /** No machine or innerduct comes near such a force; a span that would need more is shown as needing more. */
+    private static final double LARGEST_N = 100_000;
+
     /** Returns a value with its unit, as {@code explain} shows it. */
     String one(double metricValue, int metricDecimals, String metricUnit) {
         return shown.words(metricValue, metricDecimals, metricUnit);
@@ -21,6 +24,11 @@ record SheetUnits(UnitSystem shown) {
     String both(double metricValue, int metricDecimals, String metricUnit) {
         return shown.words(metricValue, metricDecimals, metricUnit) + " ("
                 + other().words(metricValue, metricDecimals, metricUnit) + ")";
+    }
+
+    /** Returns a range of forces in both systems. */
+    String bothForces(double lowN, double highN) {
+        return highN > LARGEST_N ? "above " + both(LARGEST_N, 0, "N") : bothRange(lowN, highN, 0, "N");
     }
 
     /** Returns a range in both systems. */
@@ -47,6 +55,9 @@ record SheetUnits(UnitSystem shown) {
 
     /** Returns what is planned for a blank: a number without its unit, in the unit of the blank. */
     String planned(FactKind kind, double kept, int decimals) {
+        if (kind == FactKind.FORCE && kept > LARGEST_N) {
+            return "";
+        }
         return String.format(Locale.ROOT, "%." + decimals + "f", unit(kind).of(kept));
     }
 }

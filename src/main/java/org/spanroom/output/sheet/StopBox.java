@@ -135,7 +135,7 @@ record StopBox(SheetTable limits, String expected, List<String> rules, List<Shee
                         pull -> force.applyAsDouble(pull.from(duct.pullingEnd()).forces(Friction.BAD)))
                 .max()
                 .orElse(0);
-        return duct.units().bothRange(lowN, highN, 0, "N");
+        return duct.units().bothForces(lowN, highN);
     }
 
     private static SheetRow row(String what, String limit, String why, String expected) {
