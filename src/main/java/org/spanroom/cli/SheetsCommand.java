@@ -57,7 +57,7 @@ final class SheetsCommand implements Callable<Integer> {
             index = "1..*",
             arity = "0..*",
             paramLabel = "SPAN_ID",
-            description = "The spans, as in the column span_id; one that is no candidate gets a sheet that says so.")
+            description = "The spans, as in the column span_id; one that is not a candidate gets a sheet that says so.")
     List<String> spanIds = new ArrayList<>();
 
     @Option(

@@ -2,7 +2,7 @@ package org.spanroom.input;
 
 import java.util.List;
 
-/** How far an outline extends, to tell vaults from what is none. */
+/** How far an outline extends, to separate vaults from other outlines. */
 final class VaultExtent {
     /**
      * The widest outline that is used. Vaults are a few meters wide, cable chambers under buildings some tens, and some owners draw the whole plot;

@@ -49,7 +49,7 @@ record Learnable(String key, List<RateKey> rates, boolean hours, boolean slowerO
         return all;
     }
 
-    /** Minimums of sources, and shares of time, are no rates of a step: reports do not change them. */
+    /** Minimums of sources, and shares of time, are not rates of a step: reports do not change them. */
     private static List<RateKey> rates(EffortStep step) {
         return switch (step) {
             case TRAFFIC_CONTROL -> List.of(RateKey.TRAFFIC_CONTROL_HOURS);

@@ -43,7 +43,7 @@ public final class FieldBookFile implements AutoCloseable {
     }
 
     /**
-     * Demands that a book lies in no folder of results, which the next run replaces.
+     * Demands that a book is outside all results folders, since the next run replaces those.
      *
      * @throws OutputException if it does
      */

@@ -20,7 +20,6 @@ import org.spanroom.model.ColumnGroup;
 import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.fieldwork.FieldBook;
-import org.spanroom.model.fieldwork.RowProblem;
 import org.spanroom.output.FieldBookFile;
 import org.spanroom.output.RecordedRun;
 import org.spanroom.output.RecordedSpans;
@@ -30,7 +29,6 @@ import org.spanroom.output.columns.SpanLayout;
 
 /** Enters what a crew reported: the rows of a close-out file become entries of the field book, all of them or, if asked for, the good ones. */
 public final class CloseoutRun {
-    private static final int MOST_REASONS = 10;
 
     private final Request request;
     private final Progress progress;
@@ -87,10 +85,7 @@ public final class CloseoutRun {
     public CloseoutSummary run() {
         RecordedRun recorded = RecordedRun.read(request.run());
         RunConfig config = ConfigReader.readRecorded(recorded.file());
-        Optional<Path> named = new RecordedFiles(request.run(), config.output())
-                .find(config.inputs())
-                .fieldBook()
-                .file();
+        Optional<Path> named = BookOfRun.file(request.run(), config);
         Path bookFile = request.fieldBook()
                 .or(() -> named)
                 .orElseThrow(
@@ -142,22 +137,12 @@ public final class CloseoutRun {
 
     /** A book that has a bad row, or that another program has saved in its own way, takes no more rows. */
     private static FieldBookReader.Read book(Path file, RunConfig config) {
-        FieldBookReader.Read read = new FieldBookReader(config.plausible()).read(file);
+        FieldBookReader.Read read = new FieldBookReader(config.plausible()).readWhole(file);
         if (!read.plain()) {
             throw new InputException(
                     file,
                     "it is not as `spanroom closeout` writes it: UTF-8, with commas, the columns in their order",
                     "Save it so, or bring back the file as it was.");
-        }
-        if (!read.problems().isEmpty()) {
-            throw new InputException(
-                    file,
-                    Counted.of(read.rejected(), "row") + " of the field book cannot be used",
-                    "Bring them back as they were; an entry is corrected by a new row that names it in supersedes.",
-                    read.problems().stream()
-                            .limit(MOST_REASONS)
-                            .map(RowProblem::words)
-                            .toList());
         }
         return read;
     }

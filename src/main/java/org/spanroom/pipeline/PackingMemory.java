@@ -46,7 +46,7 @@ final class PackingMemory {
         if (!ours) {
             throw new InputException(
                     file,
-                    "output.packing_file names a file that is no packing file, and it would be replaced",
+                    "output.packing_file names a file that is not a packing file, and it would be replaced",
                     "Name a new file, or one that an earlier run wrote.");
         }
     }

@@ -92,7 +92,7 @@ public final class SheetRun {
     /**
      * What came out.
      *
-     * @param excluded how many of the spans are no candidates
+     * @param excluded how many of the spans are not candidates
      * @param blanks how many places to write there are, each a row of the close-out file
      */
     public record Summary(

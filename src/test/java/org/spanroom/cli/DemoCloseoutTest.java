@@ -93,6 +93,7 @@ class DemoCloseoutTest {
         Map<String, CSVRecord> after = spans(rank(book, "as-planned"));
 
         assertThat(after.keySet()).isEqualTo(before.keySet());
+        assertThat(chances(after)).as("the sum of all chances").isGreaterThan(chances(before));
         for (Map.Entry<String, CSVRecord> span : before.entrySet()) {
             CSVRecord now = after.get(span.getKey());
             if (DemoCrew.spans().contains(span.getKey())) {
@@ -104,6 +105,18 @@ class DemoCloseoutTest {
                             .as(span.getKey() + " " + column)
                             .isEqualTo(span.getValue().get(column));
                 }
+                demandNotLessLikely(span.getValue(), now);
+            }
+        }
+    }
+
+    /** Like ducts were as recorded, so that this one is taken to be as recorded rather more than before. */
+    private static void demandNotLessLikely(CSVRecord before, CSVRecord now) {
+        for (String column : List.of("feasible_chance_pct", "knowledge_pct")) {
+            if (!before.get(column).isEmpty()) {
+                assertThat(Double.parseDouble(now.get(column)))
+                        .as(before.get("span_id") + " " + column)
+                        .isGreaterThanOrEqualTo(Double.parseDouble(before.get(column)));
             }
         }
     }
@@ -185,6 +198,15 @@ class DemoCloseoutTest {
                 "csv");
         assertThat(ranked.exitCode()).as(ranked.err()).isZero();
         return results;
+    }
+
+    private static double chances(Map<String, CSVRecord> spans) {
+        return spans.values().stream()
+                .filter(row -> !DemoCrew.spans().contains(row.get("span_id")))
+                .map(row -> row.get("feasible_chance_pct"))
+                .filter(chance -> !chance.isEmpty())
+                .mapToDouble(Double::parseDouble)
+                .sum();
     }
 
     private static Map<String, CSVRecord> spans(Path results) throws IOException {

@@ -69,7 +69,7 @@ class InputsInResultsTest {
         assertThat(run.err().lines())
                 .singleElement()
                 .asString()
-                .contains(contents.toString(), "output.packing_file names a file that is no packing file");
+                .contains(contents.toString(), "output.packing_file names a file that is not a packing file");
         assertThat(Files.readAllBytes(contents)).isEqualTo(before);
         assertThat(folder.resolve("run")).doesNotExist();
     }

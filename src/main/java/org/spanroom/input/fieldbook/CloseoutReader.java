@@ -81,7 +81,7 @@ public final class CloseoutReader {
     /**
      * Reads a file.
      *
-     * @throws InputException if it is no close-out file
+     * @throws InputException if it is not a close-out file
      */
     public Result read(Path file) {
         FactTable table = FactTable.read(file, TableText.of(file, bytes(file)), FORM);

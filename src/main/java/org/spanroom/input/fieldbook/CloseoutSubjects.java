@@ -44,7 +44,7 @@ final class CloseoutSubjects {
         }
         Optional<SheetCode> code = SheetCode.parse(text);
         if (code.isEmpty()) {
-            row.reject("code", "'" + text + "' is no code of a page", "Leave it empty, and name the span.");
+            row.reject("code", "'" + text + "' is not the code of a page", "Leave it empty, and name the span.");
         } else if (!code.get().run().equals(scope.runCode())) {
             row.reject(
                     "code",
@@ -147,12 +147,12 @@ final class CloseoutSubjects {
             row.reject(
                     "supersedes",
                     "entry " + text + " is about " + earlier.subject() + ", not " + subject.get(),
-                    "A row corrects an entry of the same span or vault, unless that one is no more in the data.");
+                    "A row corrects an entry of the same span or vault, unless that one is no longer in the data.");
         }
         return OptionalInt.of(earlier.number());
     }
 
-    /** What is no more in the data was renamed, and its entries move to the new name. */
+    /** What is no longer in the data was renamed, and its entries move to the new name. */
     private boolean isKnown(FieldEntry entry) {
         return entry.fact().subject() == FactSubject.SPAN
                 ? scope.spans().containsKey(entry.subject())

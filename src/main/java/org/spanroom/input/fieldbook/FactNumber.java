@@ -50,7 +50,7 @@ record FactNumber(double inUnit, Optional<FactUnit> unit) {
             .sorted(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()))
             .toList();
 
-    /** Reads a text; empty if it is no number, or one that could mean two things. */
+    /** Reads a text; empty if it is not a number, or one that could mean two things. */
     static Optional<FactNumber> parse(String text) {
         String wanted = text.strip().toLowerCase(Locale.ROOT);
         Optional<Double> alone = bare(wanted);

@@ -77,7 +77,7 @@ final class FactReader {
                     Arrays.stream(FieldFact.values()).map(FieldFact::key).toList();
             row.reject(
                     "fact",
-                    word.isEmpty() ? "no fact is named" : "'" + row.cell("fact") + "' is no fact",
+                    word.isEmpty() ? "no fact is named" : "'" + row.cell("fact") + "' is not a fact",
                     word.isEmpty()
                             ? "Name one, such as status or cables_found; the data dictionary lists them."
                             : meant(word, facts) + " The data dictionary lists them.");
@@ -126,7 +126,7 @@ final class FactReader {
         if (!STEPS.contains(word)) {
             row.reject(
                     "item",
-                    item.isEmpty() ? "no step is named" : "'" + item + "' is no step of the work",
+                    item.isEmpty() ? "no step is named" : "'" + item + "' is not a step of the work",
                     item.isEmpty() ? "The steps are " + String.join(", ", STEPS) + "." : meant(word, STEPS));
         }
         return word;
@@ -136,7 +136,7 @@ final class FactReader {
         if (!end.equals("a") && !end.equals("b")) {
             row.reject(
                     "item",
-                    "'" + item + "' names no end of the span",
+                    "'" + item + "' is not an end of the span",
                     "Write a for the vault where it begins, b for the one where it ends.");
         }
         return end;
@@ -279,7 +279,7 @@ final class FactReader {
         String given = row.cell("unit");
         Optional<FactUnit> ofColumn = given.isEmpty() ? Optional.empty() : FactNumber.findUnit(given);
         if (!given.isEmpty() && (ofColumn.isEmpty() || !units.contains(ofColumn.get()))) {
-            row.reject("unit", "'" + given + "' is no unit of " + fact.key(), possible(units));
+            row.reject("unit", "'" + given + "' is not a unit of " + fact.key(), possible(units));
             return Optional.empty();
         }
         Optional<FactUnit> unit = number.unit().or(() -> ofColumn);
@@ -291,7 +291,7 @@ final class FactReader {
             return Optional.empty();
         }
         if (unit.isPresent() && !units.contains(unit.get())) {
-            row.reject(column, unit.get().symbol() + " is no unit of " + fact.key(), possible(units));
+            row.reject(column, unit.get().symbol() + " is not a unit of " + fact.key(), possible(units));
             return Optional.empty();
         }
         if (unit.isEmpty() && units.size() > 1) {

@@ -18,6 +18,7 @@ import org.spanroom.finding.InputException;
 import org.spanroom.input.fields.TableText;
 import org.spanroom.input.layer.FileDigest;
 import org.spanroom.input.layer.LayerFormat;
+import org.spanroom.model.Counted;
 import org.spanroom.model.fieldwork.BookRow;
 import org.spanroom.model.fieldwork.FactSubject;
 import org.spanroom.model.fieldwork.FactValue;
@@ -28,6 +29,7 @@ import org.spanroom.model.fieldwork.RowProblem;
 
 /** Reads a field book. A row that cannot be used is left out with all that is wrong with it. */
 public final class FieldBookReader {
+    private static final int MOST_REASONS = 10;
     private static final FactTable.Form FORM = new FactTable.Form(
             "field book",
             List.of(
@@ -80,10 +82,30 @@ public final class FieldBookReader {
     /**
      * Reads a book.
      *
-     * @throws InputException if there is none, or it is no field book
+     * @throws InputException if there is none, or it is not a field book
      */
     public Read read(Path file) {
         return read(file, bytes(file));
+    }
+
+    /**
+     * Reads a book of which no row may be left out.
+     *
+     * @throws InputException if there is none, it is not a field book, or one of its rows cannot be used
+     */
+    public Read readWhole(Path file) {
+        Read read = read(file);
+        if (!read.problems().isEmpty()) {
+            throw new InputException(
+                    file,
+                    Counted.of(read.rejected(), "row") + " of the field book cannot be used",
+                    "Bring them back as they were; an entry is corrected by a new row that names it in supersedes.",
+                    read.problems().stream()
+                            .limit(MOST_REASONS)
+                            .map(RowProblem::words)
+                            .toList());
+        }
+        return read;
     }
 
     /**
@@ -144,7 +166,7 @@ public final class FieldBookReader {
     private static int number(FactReader.Row row, Map<Integer, Long> lines) {
         String text = row.cell("entry");
         if (!text.matches("[1-9]\\d{0,8}")) {
-            row.reject("entry", "'" + text + "' is no number of an entry", "It is a whole number from 1.");
+            row.reject("entry", "'" + text + "' is not the number of an entry", "It is a whole number from 1.");
             return 0;
         }
         int number = Integer.parseInt(text);

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
  *
  * @param text as reported
  * @param unit as reported; {@link FactUnit#NONE} where the kind has none
- * @param keptInUnit the number in the first unit of the fact's kind; empty where values are no numbers
+ * @param keptInUnit the number in the first unit of the fact's kind; empty where values are not numbers
  */
 public record FactValue(String text, FactUnit unit, OptionalDouble keptInUnit) {
-    /** A value that is no number. */
+    /** A value that is not a number. */
     public static FactValue ofText(String text) {
         return new FactValue(text, FactUnit.NONE, OptionalDouble.empty());
     }

@@ -6,7 +6,7 @@ import org.spanroom.model.network.ContentsSource;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.Verdict;
 
-/** What stands out at the top of each page of a duct: that it is no candidate, or that what the page says of its contents is not recorded. */
+/** What stands out at the top of each page of a duct: that it is not a candidate, or that what the page says of its contents is not recorded. */
 final class DuctBands {
     private DuctBands() {}
 

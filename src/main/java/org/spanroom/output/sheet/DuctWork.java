@@ -12,7 +12,7 @@ import org.spanroom.model.rank.SpanExplanation;
  * @param planned when and by whom it is recovered; empty without a program
  */
 public record DuctWork(SpanExplanation explained, Optional<RecordedProgram.Planned> planned) {
-    /** Returns whether the span is no candidate for recovery. */
+    /** Returns whether the span is not a candidate for recovery. */
     public boolean isExcluded() {
         return explained.ranked().verdict().isExcluded();
     }

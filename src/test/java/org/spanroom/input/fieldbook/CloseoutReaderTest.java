@@ -83,12 +83,12 @@ class CloseoutReaderTest {
     @CsvSource(
             delimiter = '#',
             value = {
-                "an unknown fact # ,D1:V1:V2,,statsu,,,done,,C,2027-03-01,, # fact # 'statsu' is no fact # Did you mean status?",
+                "an unknown fact # ,D1:V1:V2,,statsu,,,done,,C,2027-03-01,, # fact # 'statsu' is not a fact # Did you mean status?",
                 "no fact # ,D1:V1:V2,,,,,done,,C,2027-03-01,, # fact # no fact is named # Name one",
                 "an unknown word # ,D1:V1:V2,,status,,,finished,,C,2027-03-01,, # value # 'finished' is not a value of status # done",
                 "an answer that is none # ,D1:V1:V2,,duct_flooded,,,perhaps,,C,2027-03-01,, # value # neither yes nor no # Write yes or no",
-                "a unit of another kind # ,D1:V1:V2,,bore_diameter,,,4,ft,C,2027-03-01,, # unit # no unit of bore_diameter # Write mm or in",
-                "a unit in the value of another kind # ,D1:V1:V2,,bore_diameter,,,4 ft,,C,2027-03-01,, # value # ft is no unit of bore_diameter # Write mm or in",
+                "a unit of another kind # ,D1:V1:V2,,bore_diameter,,,4,ft,C,2027-03-01,, # unit # not a unit of bore_diameter # Write mm or in",
+                "a unit in the value of another kind # ,D1:V1:V2,,bore_diameter,,,4 ft,,C,2027-03-01,, # value # ft is not a unit of bore_diameter # Write mm or in",
                 "two units # ,D1:V1:V2,,bore_diameter,,,4 in,mm,C,2027-03-01,, # value # the column unit says mm # only one",
                 "no unit # ,D1:V1:V2,,bore_diameter,,,100,,C,2027-03-01,, # unit # the unit is missing # Write mm or in",
                 "a unit of a word # ,D1:V1:V2,,status,,,done,ft,C,2027-03-01,, # unit # status has no unit # Leave it empty",
