@@ -96,7 +96,7 @@ public record VaultSheet(
     }
 
     private static SheetCell permit(String vaultId, String permit, SheetBlanks page) {
-        return cell("Permit, " + permit + ": no.", page.ofVault(vaultId, FieldFact.VAULT_PERMIT, permit, ""));
+        return cell("Permit number, " + permit, page.ofVault(vaultId, FieldFact.VAULT_PERMIT, permit, ""));
     }
 
     private static SheetCell cell(String label, SheetBlank blank) {

@@ -111,7 +111,7 @@ final class VaultWords {
         if (needs.entered() == Answer.NO) {
             lines.add("Crews work from the surface: not entered, by its kind.");
         } else {
-            lines.add("Purge before entry " + purge() + " Forced air in use: " + forcedAir() + ".");
+            lines.add("Purge before entry " + purge() + " Forced air while occupied: " + forcedAir() + ".");
             lines.add("Test the air " + tests() + "; retest within "
                     + RoundNumbers.plain(needs.airRetestHours().orElse(0)) + " h.");
         }
