@@ -44,7 +44,7 @@ final class RoomCount {
                 all.choices().stream()
                         .filter(choice -> choice.isRecovery() && choice.innerductsOut() == pipes && choice.allowed())
                         .reduce((first, last) -> last),
-                "");
+                Optional.empty());
     }
 
     private CrossSection crossSection(BoreContents section) {

@@ -34,6 +34,8 @@ import org.spanroom.model.rank.SpanOffer;
  * <p>The static methods do the same for quantities taken once, with any draw of the rates, in well under a microsecond.
  */
 public final class EffortAssessor {
+    private static final PullAssessment ANY_ORDER = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
+
     private static final Comparator<EffortLine> IN_ORDER = Comparator.comparing(
                     (EffortLine line) -> line.part().kind())
             .thenComparingInt(line -> line.part().ordinal());
@@ -85,8 +87,7 @@ public final class EffortAssessor {
 
     /** Returns the hours on site for one way of recovering a span. */
     public double siteHours(Span span, PullChoice choice) {
-        var anyOrder = PullAssessment.nothing(Unrecoverable.NO_INNERDUCT);
-        return siteHours(take.of(span, Optional.of(choice), anyOrder, Permits.NONE), rates);
+        return siteHours(take.of(span, Optional.of(choice), ANY_ORDER, Permits.NONE), rates);
     }
 
     /** Returns the hours on site, over all shifts. */

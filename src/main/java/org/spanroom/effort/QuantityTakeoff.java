@@ -1,20 +1,20 @@
 package org.spanroom.effort;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToIntFunction;
 import org.spanroom.model.Answer;
+import org.spanroom.model.FewAnswers;
 import org.spanroom.model.bore.PullChoice;
 import org.spanroom.model.effort.EffortQuantities;
 import org.spanroom.model.effort.RateRows;
 import org.spanroom.model.effort.RateSettings;
 import org.spanroom.model.effort.Rates;
+import org.spanroom.model.effort.Surface;
 import org.spanroom.model.effort.VaultWork;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Innerduct;
@@ -23,34 +23,39 @@ import org.spanroom.model.network.SpanEnd;
 import org.spanroom.model.network.Vault;
 import org.spanroom.model.network.VaultKind;
 import org.spanroom.model.permit.Permits;
-import org.spanroom.model.pull.InnerductPull;
 import org.spanroom.model.pull.PullAssessment;
 
 /** Takes off a span's records what its hours and money are based on. Safe for use by several threads. */
 final class QuantityTakeoff {
     private static final double MM2_TO_M2_RATIO = 1e-6;
 
-    private final RateSettings settings;
-    private final Rates rates;
-    private final Map<String, VaultKind> vaultKinds;
     private final int demandPositions;
 
-    /** Few kinds meet in one network, so that the spans share these. */
-    private final Map<String, RateRows> rowsByKinds = new ConcurrentHashMap<>();
+    // Few words and kinds meet in one network, so that the spans share what they mean.
+    private final FewAnswers<String, Ground> grounds;
+    private final FewAnswers<String, VaultKind> kinds;
+    private final FewAnswers<String, RateRows> rowsOutsideZones;
+    private final FewAnswers<KindAndZones, RateRows> rowsInZones;
 
     QuantityTakeoff(RateSettings settings, Rates rates, Map<String, VaultKind> vaultKinds, int demandPositions) {
-        this.settings = settings;
-        this.rates = rates;
-        this.vaultKinds = vaultKinds;
         this.demandPositions = demandPositions;
+        grounds = new FewAnswers<>(word -> new Ground(settings.surfaceOf(word), !settings.knowsSurface(word)));
+        kinds = new FewAnswers<>(kind -> VaultKind.of(vaultKinds, kind));
+        rowsOutsideZones = new FewAnswers<>(kind -> rates.rows(Set.of(), kind));
+        rowsInZones = new FewAnswers<>(at -> rates.rows(at.zoneKinds(), at.vaultKind()));
     }
+
+    /** What a recorded word says of the surface. */
+    private record Ground(Surface surface, boolean assumed) {}
+
+    private record KindAndZones(String vaultKind, Set<String> zoneKinds) {}
 
     /** Takes off what one way of recovery is based on; of none if no innerduct comes out. */
     EffortQuantities of(Span span, Optional<PullChoice> choice, PullAssessment pull, Permits permits) {
         Duct duct = span.duct();
         int out = number(choice, PullChoice::innerductsOut);
-        List<Innerduct> comingOut =
-                inOrderOfPulling(duct, pull).stream().limit(out).toList();
+        List<Innerduct> comingOut = comingOut(duct, pull, out);
+        Ground ground = grounds.of(duct.surface());
         int gained = Math.max(0, number(choice, PullChoice::positionsGained));
         return new EffortQuantities(
                 span.lengthM(),
@@ -60,7 +65,7 @@ final class QuantityTakeoff {
                 number(choice, PullChoice::newCables),
                 gained,
                 needed(gained),
-                duct.contents().cables().size(),
+                duct.contents().cableCount(),
                 span.lengthM() * plasticM2(comingOut),
                 waterM3(span),
                 work(span, SpanEnd.A, comingOut, permits),
@@ -69,8 +74,8 @@ final class QuantityTakeoff {
                 permits.recoveryNeeds().size(),
                 permits.recoveryNeeds().size() + permits.avoided().size(),
                 Math.max(0, permits.newBuildLeadDays() - permits.recoveryLeadDays()),
-                settings.surfaceOf(duct.surface()),
-                !settings.knowsSurface(duct.surface()),
+                ground.surface(),
+                ground.assumed(),
                 rows(permits, ""));
     }
 
@@ -84,7 +89,7 @@ final class QuantityTakeoff {
                 vault.id(),
                 vault.site().volumeM3(),
                 vault.site().water() == Answer.YES,
-                VaultKind.of(vaultKinds, vault.kind()).entered(),
+                kinds.of(vault.kind()).entered(),
                 uncut(comingOut, end),
                 rows(permits, vault.kind()));
     }
@@ -102,27 +107,43 @@ final class QuantityTakeoff {
     }
 
     private RateRows rows(Permits permits, String vaultKind) {
+        if (permits.touches().isEmpty()) {
+            return rowsOutsideZones.of(vaultKind);
+        }
         Set<String> zoneKinds = new TreeSet<>();
         permits.touches().forEach(touch -> zoneKinds.add(touch.zone().kind()));
-        String kinds = vaultKind + '\n' + String.join("\n", zoneKinds);
-        return rowsByKinds.computeIfAbsent(kinds, key -> rates.rows(zoneKinds, vaultKind));
+        return rowsInZones.of(new KindAndZones(vaultKind, zoneKinds));
     }
 
-    /** Returns the innerducts in the order of pulling; the empty ones first where no order is known. */
-    private static List<Innerduct> inOrderOfPulling(Duct duct, PullAssessment pull) {
+    /** Returns the innerducts that come out, in the order of pulling; the empty ones first where no order is known. */
+    private static List<Innerduct> comingOut(Duct duct, PullAssessment pull, int out) {
+        List<Innerduct> comingOut = new ArrayList<>(out);
         if (!pull.pulls().isEmpty()) {
-            return pull.pulls().stream().map(InnerductPull::innerduct).toList();
+            for (int i = 0; i < Math.min(out, pull.pulls().size()); i++) {
+                comingOut.add(pull.pulls().get(i).innerduct());
+            }
+            return comingOut;
         }
-        var innerducts = new ArrayList<>(duct.contents().innerducts());
-        innerducts.sort(Comparator.comparing((Innerduct innerduct) -> !innerduct.isEmpty()));
-        return innerducts;
+        addSome(comingOut, duct, out, true);
+        addSome(comingOut, duct, out, false);
+        return comingOut;
+    }
+
+    private static void addSome(List<Innerduct> comingOut, Duct duct, int out, boolean empty) {
+        for (Innerduct innerduct : duct.contents().innerducts()) {
+            if (innerduct.isEmpty() == empty && comingOut.size() < out) {
+                comingOut.add(innerduct);
+            }
+        }
     }
 
     /** Returns the cross-section of the walls that come out, by the average wall. */
     private static double plasticM2(List<Innerduct> comingOut) {
-        return comingOut.stream()
-                .mapToDouble(innerduct -> innerduct.massKgPerM(1))
-                .sum();
+        double m2 = 0;
+        for (Innerduct innerduct : comingOut) {
+            m2 += innerduct.massKgPerM(1);
+        }
+        return m2;
     }
 
     /** Returns the water in a flooded duct: all of its bore that is not cable, since innerducts may be full of it too. */

@@ -39,6 +39,9 @@ final class BankPlaces {
         }
         byte[] places = new byte[spans];
         for (int section = 0; section < groups.size(); section++) {
+            if (groups.count(section) == 1) {
+                continue;
+            }
             Integer[] members = Arrays.stream(groups.members(section)).boxed().toArray(Integer[]::new);
             Arrays.sort(members, Comparator.comparing(duct::apply, BY_NAME));
             int middle = (members.length - 1) / 2;

@@ -31,10 +31,13 @@ public final class SectionGroups {
      *
      * @param spans how many there are
      * @param ranked how many of them are ranked: the first ones
-     * @param keys finds the section of the span at a place; may be asked more than once
+     * @param keys finds the section of the span at a place; may be asked more than once, and by several threads
      */
     public static SectionGroups of(int spans, int ranked, IntFunction<SectionKey> keys) {
-        var numbering = new Numbering(keys);
+        // Names are scattered over the memory: several threads wait for it at the same time.
+        int[] hashes = new int[spans];
+        Arrays.parallelSetAll(hashes, place -> keys.apply(place).hashCode());
+        var numbering = new Numbering(keys, hashes);
         int[] sectionOf = new int[spans];
         int rankedSections = 0;
         for (int place = 0; place < spans; place++) {
@@ -94,19 +97,25 @@ public final class SectionGroups {
         return Arrays.copyOfRange(members, begins[section], begins[section + 1]);
     }
 
-    /** Gives each section the next number when its first span is met: an open table of numbers, in which objects would take ten times the room. */
+    /**
+     * Gives each section the next number when its first span is met: an open table of numbers, in which objects would take ten times the
+     * room. Names are compared only where their hashes are equal.
+     */
     private static final class Numbering {
         private static final int FIRST_SLOTS = 1 << 10;
 
         private final IntFunction<SectionKey> keys;
+        private final int[] hashes;
         /** Numbers from 1, 0 in a free slot. */
         private int[] slots = new int[FIRST_SLOTS];
 
         private int[] firsts = new int[FIRST_SLOTS];
         private int size;
 
-        Numbering(IntFunction<SectionKey> keys) {
+        /** @param hashes those of the keys, by place */
+        Numbering(IntFunction<SectionKey> keys, int[] hashes) {
             this.keys = keys;
+            this.hashes = hashes;
         }
 
         SectionKey key(int section) {
@@ -114,8 +123,7 @@ public final class SectionGroups {
         }
 
         int number(int place) {
-            SectionKey key = keys.apply(place);
-            int slot = slot(key);
+            int slot = slot(place);
             if (slots[slot] == 0) {
                 add(place, slot);
                 return size - 1;
@@ -137,18 +145,34 @@ public final class SectionGroups {
         private void widen() {
             slots = new int[2 * slots.length];
             for (int section = 0; section < size; section++) {
-                slots[slot(key(section))] = section + 1;
+                int slot = firstSlot(hashes[firsts[section]]);
+                while (slots[slot] != 0) {
+                    slot = next(slot);
+                }
+                slots[slot] = section + 1;
             }
         }
 
-        /** Returns the slot that holds a section, or the free one where it belongs. */
-        private int slot(SectionKey key) {
-            int hash = key.hashCode() * 0x9E3779B9;
-            int slot = (hash ^ hash >>> 16) & slots.length - 1;
-            while (slots[slot] != 0 && !key(slots[slot] - 1).equals(key)) {
-                slot = slot + 1 & slots.length - 1;
+        /** Returns the slot that holds the section of the span at a place, or the free one where it belongs. */
+        private int slot(int place) {
+            int slot = firstSlot(hashes[place]);
+            while (slots[slot] != 0 && !isOf(slots[slot] - 1, place)) {
+                slot = next(slot);
             }
             return slot;
+        }
+
+        private boolean isOf(int section, int place) {
+            return hashes[firsts[section]] == hashes[place] && key(section).equals(keys.apply(place));
+        }
+
+        private int firstSlot(int hash) {
+            int mixed = hash * 0x9E3779B9;
+            return (mixed ^ mixed >>> 16) & slots.length - 1;
+        }
+
+        private int next(int slot) {
+            return slot + 1 & slots.length - 1;
         }
 
         void forgetTable() {

@@ -43,7 +43,7 @@ public final class Rooms {
         PullChoice all =
                 choice(innerductsOut, 0, new Positions(0, 0, newCables, 0), positionsNow, sleeves, rule, after);
         var section = new CrossSection(PACKED, contradiction, jamRatio, List.of(now, all));
-        return new Room(8213, Optional.of(section), Optional.of(all), "");
+        return new Room(8213, Optional.of(section), Optional.of(all), Optional.empty());
     }
 
     /** Returns a choice by what decides about it: filled by half now, by a tenth once innerducts are out. */
@@ -72,6 +72,6 @@ public final class Rooms {
         PullChoice now = choice(0, 1, new Positions(0, 0, besideNow, 0), besideNow, 1, Room.FREE_BORE, PACKED);
         PullChoice all = choice(1, 0, new Positions(0, 0, newCables, 0), besideNow, 3, Room.SLEEVES_PER_DUCT, PACKED);
         var section = new CrossSection(PACKED, Optional.empty(), OptionalDouble.empty(), List.of(now, all));
-        return new Room(8213, Optional.of(section), Optional.of(all), "");
+        return new Room(8213, Optional.of(section), Optional.of(all), Optional.empty());
     }
 }

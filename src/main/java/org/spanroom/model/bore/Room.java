@@ -1,8 +1,6 @@
 package org.spanroom.model.bore;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -19,10 +17,13 @@ import org.spanroom.model.network.Unrecoverable;
  * @param boreAreaMm2 area of the bore
  * @param crossSection the arrangements and all choices; empty where the contents are unknown
  * @param proposal the choice proposed for recovery, all innerducts out until {@link #propose}; empty where nothing can come out
- * @param proposalReason why the proposal leaves innerducts in, in one phrase; empty where it leaves none
+ * @param reason why the proposal leaves innerducts in; empty where it leaves none
  */
 public record Room(
-        double boreAreaMm2, Optional<CrossSection> crossSection, Optional<PullChoice> proposal, String proposalReason) {
+        double boreAreaMm2,
+        Optional<CrossSection> crossSection,
+        Optional<PullChoice> proposal,
+        Optional<ProposalReason> reason) {
     /** Binding rule: the number of sleeves that an emptied duct of this size takes. */
     public static final String SLEEVES_PER_DUCT = "sleeves_per_duct";
 
@@ -53,12 +54,12 @@ public record Room(
 
     /** Returns the room of a duct of unknown contents. */
     public static Room unknown(double boreAreaMm2) {
-        return new Room(boreAreaMm2, Optional.empty(), Optional.empty(), "");
+        return new Room(boreAreaMm2, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** Returns this room where innerducts cannot come out, for a reason other than unknown contents. */
     public Room unrecovered(Unrecoverable why) {
-        Room unproposed = new Room(boreAreaMm2, crossSection, Optional.empty(), "");
+        Room unproposed = new Room(boreAreaMm2, crossSection, Optional.empty(), Optional.empty());
         return why == Unrecoverable.NO_OUTER_DUCT
                 ? unproposed.closed(NO_OUTER_DUCT).leavingAllIn()
                 : unproposed;
@@ -96,7 +97,7 @@ public record Room(
                 crossSection.map(section -> section.withChoices(others)),
                 proposal.flatMap(one ->
                         others.stream().filter(other -> isSame(one, other)).findFirst()),
-                proposalReason);
+                reason);
     }
 
     /**
@@ -109,44 +110,57 @@ public record Room(
         if (proposal.isEmpty()) {
             return this;
         }
-        var best = Comparator.<PullChoice>comparingDouble(choice -> gainedPerHour(choice, hoursOf))
-                .thenComparingInt(PullChoice::positionsAfter)
-                .thenComparing(
-                        Comparator.comparingInt(PullChoice::innerductsOut).reversed())
-                .thenComparing(
-                        Comparator.comparingInt(PullChoice::deadCablesOut).reversed());
-        return choices().stream()
-                .filter(choice -> choice.allowed() && choice.isRecovery())
-                .max(best)
-                .map(choice -> new Room(boreAreaMm2, crossSection, Optional.of(choice), reason(choice, hoursOf)))
-                .orElse(this);
+        List<PullChoice> choices = choices();
+        double[] hours = new double[choices.size()];
+        int best = -1;
+        for (int i = 0; i < hours.length; i++) {
+            PullChoice choice = choices.get(i);
+            if (choice.allowed() && choice.isRecovery()) {
+                hours[i] = hoursOf.applyAsDouble(choice);
+                Check.positive("hours", hours[i]);
+                best = best < 0 || isBetter(choice, hours[i], choices.get(best), hours[best]) ? i : best;
+            }
+        }
+        return best < 0
+                ? this
+                : new Room(boreAreaMm2, crossSection, Optional.of(choices.get(best)), reason(choices, hours, best));
     }
 
-    private static double gainedPerHour(PullChoice choice, ToDoubleFunction<PullChoice> hoursOf) {
-        double hours = hoursOf.applyAsDouble(choice);
-        Check.positive("hours", hours);
+    private static boolean isBetter(PullChoice one, double oneHours, PullChoice other, double otherHours) {
+        int compared = Double.compare(gainedPerHour(one, oneHours), gainedPerHour(other, otherHours));
+        compared = compared != 0 ? compared : Integer.compare(one.positionsAfter(), other.positionsAfter());
+        compared = compared != 0 ? compared : Integer.compare(other.innerductsOut(), one.innerductsOut());
+        compared = compared != 0 ? compared : Integer.compare(other.deadCablesOut(), one.deadCablesOut());
+        return compared > 0;
+    }
+
+    private static double gainedPerHour(PullChoice choice, double hours) {
         return Math.max(0, choice.positionsGained()) / hours;
     }
 
-    /** Says why a choice that leaves innerducts in beats pulling all of them. */
-    private String reason(PullChoice chosen, ToDoubleFunction<PullChoice> hoursOf) {
-        return choices().stream()
-                .filter(choice -> chosen.innerductsLeft() > 0 && chosen.positionsGained() > 0)
-                .filter(choice -> choice.allowed() && choice.innerductsLeft() == 0)
-                .max(Comparator.comparingDouble(choice -> gainedPerHour(choice, hoursOf)))
-                .map(all -> inWords(chosen, hoursOf) + "; " + inWords(all, hoursOf))
-                .orElse("");
+    /** Finds why a choice that leaves innerducts in beats pulling all of them. */
+    private static Optional<ProposalReason> reason(List<PullChoice> choices, double[] hours, int best) {
+        PullChoice chosen = choices.get(best);
+        if (chosen.innerductsLeft() == 0 || chosen.positionsGained() <= 0) {
+            return Optional.empty();
+        }
+        int all = -1;
+        for (int i = 0; i < hours.length; i++) {
+            PullChoice choice = choices.get(i);
+            // The choice that leaves everything in takes no hours: in a duct of innerducts it leaves some in.
+            if (choice.allowed() && choice.isRecovery() && choice.innerductsLeft() == 0) {
+                boolean more = all < 0 || gainedPerHour(choice, hours[i]) > gainedPerHour(choices.get(all), hours[all]);
+                all = more ? i : all;
+            }
+        }
+        return all < 0
+                ? Optional.empty()
+                : Optional.of(new ProposalReason(chosen, hours[best], choices.get(all), hours[all]));
     }
 
-    private static String inWords(PullChoice choice, ToDoubleFunction<PullChoice> hoursOf) {
-        double hours = hoursOf.applyAsDouble(choice);
-        return String.format(
-                Locale.ROOT,
-                "%s: %d gained in %.1f h (%.2f per hour)",
-                choice.words(),
-                choice.positionsGained(),
-                hours,
-                choice.positionsGained() / hours);
+    /** Returns why the proposal leaves innerducts in, in one phrase; empty where it leaves none. */
+    public String proposalReason() {
+        return reason.map(ProposalReason::words).orElse("");
     }
 
     /** A duct has one choice of this many pulls and this many dead cables. */

@@ -59,7 +59,7 @@ public record EffortQuantities(
 
     /** Returns whether the work is under a rule of permit zones. */
     public boolean isUnder(ZoneRule rule) {
-        return rules.containsKey(rule);
+        return !rules.isEmpty() && rules.containsKey(rule);
     }
 
     /** Returns the meters of the span on which a rule of permit zones applies. */

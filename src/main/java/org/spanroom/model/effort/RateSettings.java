@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.spanroom.model.Check;
 
 /**
@@ -53,17 +54,22 @@ public record RateSettings(
 
     /** Returns whether a recorded word means a surface, so that none needs to be assumed. */
     public boolean knowsSurface(String word) {
-        return surfaces.values().stream().anyMatch(words -> holds(words, word));
+        return findSurface(word) != null;
     }
 
     /** Returns the surface that a recorded word means, or the one that is taken where it means none. */
     public Surface surfaceOf(String word) {
+        Surface found = findSurface(word);
+        return found == null ? surfaceWhenUnknown : found;
+    }
+
+    private @Nullable Surface findSurface(String word) {
         for (Map.Entry<Surface, List<String>> entry : surfaces.entrySet()) {
             if (holds(entry.getValue(), word)) {
                 return entry.getKey();
             }
         }
-        return surfaceWhenUnknown;
+        return null;
     }
 
     static void demandUsable(RateKey key, Rate rate) {

@@ -77,17 +77,34 @@ public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Ca
         return List.copyOf(all);
     }
 
+    /** Returns how many cables there are, wherever they are. */
+    public int cableCount() {
+        int count = looseCables.size();
+        for (Innerduct innerduct : innerducts) {
+            count += innerduct.cables().size();
+        }
+        for (Sleeve sleeve : sleeves) {
+            count += sleeve.cables().size();
+        }
+        return count;
+    }
+
     /**
      * Returns the innerducts in the order in which they are chosen to come out: the empty ones, which touch no cable; then
      * the widest, which give most room for one pull. Equal ones keep the order of the records.
      */
     public List<Innerduct> innerductsByOrderOut() {
-        return innerducts.stream().sorted(ORDER_OUT).toList();
+        for (int i = 1; i < innerducts.size(); i++) {
+            if (ORDER_OUT.compare(innerducts.get(i - 1), innerducts.get(i)) > 0) {
+                return innerducts.stream().sorted(ORDER_OUT).toList();
+            }
+        }
+        return innerducts;
     }
 
     private static int byCables(Innerduct a, Innerduct b) {
-        List<Cable> inA = a.cables().stream().sorted(BY_SIZE).toList();
-        List<Cable> inB = b.cables().stream().sorted(BY_SIZE).toList();
+        List<Cable> inA = bySize(a.cables());
+        List<Cable> inB = bySize(b.cables());
         for (int i = 0; i < Math.min(inA.size(), inB.size()); i++) {
             int order = BY_SIZE.compare(inA.get(i), inB.get(i));
             if (order != 0) {
@@ -95,5 +112,9 @@ public record Contents(List<Innerduct> innerducts, List<Sleeve> sleeves, List<Ca
             }
         }
         return Integer.compare(inA.size(), inB.size());
+    }
+
+    private static List<Cable> bySize(List<Cable> cables) {
+        return cables.size() < 2 ? cables : cables.stream().sorted(BY_SIZE).toList();
     }
 }

@@ -49,9 +49,16 @@ public record SectionKey(String bankId, String ductId, String vaultId, String ot
                 + SpanName.escaped(otherVaultId);
     }
 
-    /** Compares the names as texts. */
+    /** Compares the names as texts. Mostly what they begin with decides, so that whole names need not be put together. */
     @Override
     public int compareTo(SectionKey other) {
+        if (hasBank() == other.hasBank()) {
+            String first = SpanName.escaped(hasBank() ? bankId : ductId);
+            String otherFirst = SpanName.escaped(hasBank() ? other.bankId : other.ductId);
+            if (!first.startsWith(otherFirst) && !otherFirst.startsWith(first)) {
+                return first.compareTo(otherFirst);
+            }
+        }
         return id().compareTo(other.id());
     }
 }

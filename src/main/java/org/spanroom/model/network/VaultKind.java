@@ -16,10 +16,11 @@ public record VaultKind(boolean entered, boolean machineInside) {
     /** Returns what a recorded kind means; case is ignored. */
     public static VaultKind of(Map<String, VaultKind> kinds, String recorded) {
         String wanted = recorded.strip();
-        return kinds.entrySet().stream()
-                .filter(kind -> kind.getKey().equalsIgnoreCase(wanted))
-                .map(Map.Entry::getValue)
-                .findFirst()
-                .orElse(LARGE);
+        for (Map.Entry<String, VaultKind> kind : kinds.entrySet()) {
+            if (kind.getKey().equalsIgnoreCase(wanted)) {
+                return kind.getValue();
+            }
+        }
+        return LARGE;
     }
 }

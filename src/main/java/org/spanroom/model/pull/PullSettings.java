@@ -82,11 +82,12 @@ public record PullSettings(
 
     /** Returns the settings for one duct: with the friction of its type and age, the same for all types. */
     public PullSettings forDuct(Duct duct) {
-        return frictionByType.stream()
-                .filter(byType -> byType.fits(duct))
-                .findFirst()
-                .map(byType -> withFriction(byType.friction()))
-                .orElse(this);
+        for (TypeFriction byType : frictionByType) {
+            if (byType.fits(duct)) {
+                return withFriction(byType.friction());
+            }
+        }
+        return this;
     }
 
     /** Returns the same settings with other friction, in ducts of every type and age. */

@@ -28,6 +28,9 @@ public final class PackedCsvFile implements TableFile {
     /** The column of the line. */
     public static final String LINE = "line_wkt";
 
+    /** Each call of the packing library takes time of its own. */
+    private static final int PACKED_AT_ONCE = 1 << 15;
+
     private final ByteSink out;
     private final boolean withLines;
 
@@ -57,7 +60,7 @@ public final class PackedCsvFile implements TableFile {
     }
 
     private final class Rows implements RowBatch {
-        private final ByteBlock line = new ByteBlock(1 << 12);
+        private final ByteBlock line = new ByteBlock(2 * PACKED_AT_ONCE);
         private final CsvCells cells = new CsvCells(line, false);
         private final ByteArrayOutputStream packed = new ByteArrayOutputStream(1 << 16);
         private @Nullable GZIPOutputStream packer;
@@ -71,11 +74,16 @@ public final class PackedCsvFile implements TableFile {
             }
             line.octet('\r');
             line.octet('\n');
-            pack();
+            if (line.size() >= PACKED_AT_ONCE) {
+                pack();
+            }
         }
 
         @Override
         public void append() {
+            if (line.size() > 0) {
+                pack();
+            }
             try {
                 if (packer != null) {
                     packer.finish();

@@ -109,7 +109,7 @@ class CrossSectionSvgTest {
                 Room.SLEEVES_PER_DUCT,
                 new Packing(PackingOutcome.FITS, 2.5, "", 0, Optional.of(after)));
         var section = new CrossSection(packed, contradiction, OptionalDouble.empty(), List.of(now, all));
-        return new Room(7854, Optional.of(section), Optional.of(all), "");
+        return new Room(7854, Optional.of(section), Optional.of(all), Optional.empty());
     }
 
     private static List<String> circles(Document drawing) {

@@ -1,0 +1,35 @@
+package org.spanroom.model;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+
+/**
+ * Answers to questions of which a network has few, each found once: the words of its records. Where they are more than expected, as in
+ * records of free text, further ones are found again each time, so that memory stays small. Safe for use by several threads.
+ *
+ * @param <K> a question, equal questions having equal answers
+ * @param <V> an answer
+ */
+public final class FewAnswers<K, V> {
+    private static final int MOST = 1000;
+
+    private final Map<K, V> known = new ConcurrentHashMap<>();
+    private final Function<K, V> work;
+
+    public FewAnswers(Function<K, V> work) {
+        this.work = work;
+    }
+
+    /** Returns the answer to a question. */
+    public V of(K question) {
+        V answer = known.get(question);
+        if (answer == null) {
+            answer = work.apply(question);
+            if (known.size() < MOST) {
+                known.put(question, answer);
+            }
+        }
+        return answer;
+    }
+}
