@@ -1,6 +1,7 @@
 package org.spanroom.network;
 
 import java.util.List;
+import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.Span;
 import org.spanroom.model.network.Vault;
@@ -33,6 +34,20 @@ interface ChainSpans {
     Vault to(int at);
 
     double lengthM(int at);
+
+    default double drawnLengthM(int at) {
+        return span(at).drawnLengthM();
+    }
+
+    /** Returns the line of a span in degrees. */
+    default Line lonLat(int at) {
+        return span(at).lonLat();
+    }
+
+    /** Returns the names of the routes that a span is made of. */
+    default List<String> routeIds(int at) {
+        return span(at).routeIds();
+    }
 
     boolean hasElevations();
 }

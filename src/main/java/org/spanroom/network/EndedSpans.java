@@ -1,7 +1,9 @@
 package org.spanroom.network;
 
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.EndFacts;
 import org.spanroom.model.network.Span;
@@ -89,6 +91,21 @@ final class EndedSpans implements ChainSpans {
             to = end.against() ? to : end.facts();
         }
         return spans.span(at).withDuct(duct(at), from, to);
+    }
+
+    @Override
+    public double drawnLengthM(int at) {
+        return spans.drawnLengthM(at);
+    }
+
+    @Override
+    public Line lonLat(int at) {
+        return spans.lonLat(at);
+    }
+
+    @Override
+    public List<String> routeIds(int at) {
+        return spans.routeIds(at);
     }
 
     @Override

@@ -1,6 +1,8 @@
 package org.spanroom.network;
 
+import java.util.List;
 import java.util.Map;
+import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
@@ -38,6 +40,31 @@ final class FieldSpans extends SpanList {
     public Duct duct(int number) {
         FieldChanges.Applied applied = changed.get(number);
         return applied == null ? spans.duct(number) : applied.duct();
+    }
+
+    @Override
+    public double drawnLengthM(int number) {
+        return spans.drawnLengthM(number);
+    }
+
+    @Override
+    public Line lonLat(int number) {
+        return spans.lonLat(number);
+    }
+
+    @Override
+    public String fromId(int number) {
+        return spans.fromId(number);
+    }
+
+    @Override
+    public String toId(int number) {
+        return spans.toId(number);
+    }
+
+    @Override
+    public List<String> routeIds(int number) {
+        return spans.routeIds(number);
     }
 
     @Override

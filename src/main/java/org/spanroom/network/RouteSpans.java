@@ -95,6 +95,21 @@ final class RouteSpans implements ChainSpans {
     }
 
     @Override
+    public double drawnLengthM(int at) {
+        return numbers[at * stride(route) + 1];
+    }
+
+    @Override
+    public Line lonLat(int at) {
+        return line(at);
+    }
+
+    @Override
+    public List<String> routeIds(int at) {
+        return List.of(routeId);
+    }
+
+    @Override
     public Span span(int at) {
         Vault from = from(at);
         Vault to = to(at);

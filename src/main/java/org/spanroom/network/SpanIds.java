@@ -19,7 +19,7 @@ final class SpanIds {
 
     private SpanIds(int[] hashes) {
         int[] sorted = hashes.clone();
-        Arrays.sort(sorted);
+        Arrays.parallelSort(sorted);
         repeated = IntStream.range(1, sorted.length)
                 .filter(i -> sorted[i] == sorted[i - 1])
                 .filter(i -> i == 1 || sorted[i] != sorted[i - 2])

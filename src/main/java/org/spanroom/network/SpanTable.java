@@ -1,6 +1,8 @@
 package org.spanroom.network;
 
+import java.util.List;
 import java.util.Map;
+import org.spanroom.model.Line;
 import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SectionKey;
 import org.spanroom.model.network.Span;
@@ -48,10 +50,27 @@ final class SpanTable extends SpanList {
         int[] hashes = new int[count];
         ranges.run(count, () -> (from, to) -> {
             for (int span = from; span < to; span++) {
-                hashes[span] = plain.id(span).hashCode();
+                hashes[span] = plain.nameHash(span);
             }
         });
         return new SpanTable(chains, chainOf, firstOf, SpanIds.renamed(plain::id, hashes), vaultPlaces);
+    }
+
+    /** Returns a number that is the same for equal names, from their parts, whose hashes Java keeps. */
+    private int nameHash(int number) {
+        ChainSpans chain = chain(number);
+        int at = at(number);
+        int hash = mixed(chain.ductName(at).hashCode());
+        hash = mixed(hash ^ chain.from(at).id().hashCode());
+        return mixed(hash ^ chain.to(at).id().hashCode());
+    }
+
+    /** Spreads numbers that are near each other, as those of names with counters are (the finalizer of MurmurHash3, from memory). */
+    private static int mixed(int value) {
+        int h = value * 0x9E3779B9;
+        h = (h ^ h >>> 16) * 0x85EBCA6B;
+        h = (h ^ h >>> 13) * 0xC2B2AE35;
+        return h ^ h >>> 16;
     }
 
     private ChainSpans chain(int number) {
@@ -105,6 +124,31 @@ final class SpanTable extends SpanList {
     @Override
     public double lengthM(int number) {
         return chain(number).lengthM(at(number));
+    }
+
+    @Override
+    public double drawnLengthM(int number) {
+        return chain(number).drawnLengthM(at(number));
+    }
+
+    @Override
+    public Line lonLat(int number) {
+        return chain(number).lonLat(at(number));
+    }
+
+    @Override
+    public String fromId(int number) {
+        return chain(number).from(at(number)).id();
+    }
+
+    @Override
+    public String toId(int number) {
+        return chain(number).to(at(number)).id();
+    }
+
+    @Override
+    public List<String> routeIds(int number) {
+        return chain(number).routeIds(at(number));
     }
 
     /** Mostly the names of the ducts, which span names begin with, decide; only otherwise are whole names put together. */

@@ -41,6 +41,7 @@ final class ResultRows {
     private final SpanSection<RankedSpan> forLater;
     private final Set<SectionKey> keptSections = ConcurrentHashMap.newKeySet();
     private final ZoneTally zones = new ZoneTally();
+    private Optional<TableSection<RankedSpan>> forUsers = Optional.empty();
     private RankTotals totals = RankTotals.NONE;
 
     /** Begins every table of the list. */
@@ -60,12 +61,21 @@ final class ResultRows {
     }
 
     private <R> void begin(ResultTable<R> entry) {
+        if (entry == ResultTables.SPANS) {
+            beginSpans();
+            return;
+        }
         TableSection<R> section = files.begin(entry, entry.table(layout));
         if (entry.source() instanceof RowSource.OfSpans<R> source) {
             ofSpans.add(new SpanSection<>(section, source));
         } else if (entry.source() instanceof RowSource.OfRun<R> source) {
             ofRun.add(kept -> section.write(source.rows().apply(kept)));
         }
+    }
+
+    private void beginSpans() {
+        forUsers = Optional.of(files.begin(ResultTables.SPANS, ResultTables.SPANS.table(layout)));
+        ofSpans.add(new SpanSection<>(forUsers.get(), new RowSource.OfSpans<>(List::of, true)));
     }
 
     /** A table whose rows belong to spans. */
@@ -87,7 +97,7 @@ final class ResultRows {
     }
 
     /** A chunk of spans, with what belongs to them in every table. */
-    private final class SpanChunk {
+    private final class SpanChunk implements SpanRows {
         private final List<Part<?>> parts = new ArrayList<>();
         private final Part<RankedSpan> all = forLater.newPart();
         private final SpanTally tally = new SpanTally();
@@ -98,9 +108,9 @@ final class ResultRows {
             ofSpans.forEach(section -> parts.add(section.newPart()));
         }
 
-        void fill(int chunk) {
-            int end = (int) Math.min(results.spans().size(), (chunk + 1L) * spansAtOnce);
-            for (int place = chunk * spansAtOnce; place < end; place++) {
+        @Override
+        public void fill(int fromPlace, int toPlace) {
+            for (int place = fromPlace; place < toPlace; place++) {
                 RankedSpan span = results.spans().at(place);
                 tally.add(span);
                 ofZones.add(span.assessment().permits());
@@ -112,11 +122,12 @@ final class ResultRows {
             }
         }
 
-        void append() {
+        @Override
+        public RankTotals append() {
             all.append();
             parts.forEach(Part::append);
-            totals = totals.plus(tally.take());
             zones.take(ofZones);
+            return tally.take();
         }
     }
 
@@ -127,14 +138,26 @@ final class ResultRows {
      */
     void write(LongConsumer progress) {
         int chunks = TableSection.chunks(results.spans().size(), spansAtOnce);
-        new OrderedWriter<>(chunks, threads, SpanChunk::new, SpanChunk::fill, chunk -> {
-                    long before = totals.spans();
-                    chunk.append();
-                    progress.accept(totals.spans() - before);
+        new OrderedWriter<>(chunks, threads, this::newRows, this::fill, rows -> {
+                    RankTotals appended = rows.append();
+                    totals = totals.plus(appended);
+                    progress.accept(appended.spans());
                 })
                 .run();
+        results.packed().ifPresent(packed -> packed.rows().addZones(zones));
         Results kept = kept().withZones(zones.counted(results.zones()));
         ofRun.forEach(table -> table.accept(kept));
+    }
+
+    private SpanRows newRows() {
+        return results.packed().isPresent() && forUsers.isPresent()
+                ? new PackedSpanRows(results.packed().get(), forLater.table(), forUsers.get())
+                : new SpanChunk();
+    }
+
+    private void fill(SpanRows rows, int chunk) {
+        int end = (int) Math.min(results.spans().size(), (chunk + 1L) * spansAtOnce);
+        rows.fill(chunk * spansAtOnce, end);
     }
 
     private Predicate<RankedSpan> newTest() {

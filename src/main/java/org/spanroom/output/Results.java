@@ -1,6 +1,7 @@
 package org.spanroom.output;
 
 import java.util.List;
+import java.util.Optional;
 import org.spanroom.finding.Finding;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.Network;
@@ -25,6 +26,7 @@ import org.spanroom.model.survey.SurveyStop;
  * @param contents what the results rest on, so far as it concerns what lies in the ducts
  * @param survey the vaults to open first, in order
  * @param zones in the order in which they were read
+ * @param packed the rows of the spans as they are written, where they were kept; all spans are written then
  */
 public record Results(
         Network network,
@@ -38,7 +40,8 @@ public record Results(
         List<ZoneUse> zones,
         RunRecord run,
         List<String> kept,
-        Selection selection) {
+        Selection selection,
+        Optional<PackedResult> packed) {
     public Results {
         findings = List.copyOf(findings);
         fieldChecks = List.copyOf(fieldChecks);
@@ -70,7 +73,8 @@ public record Results(
                 List.of(),
                 run,
                 List.of(),
-                Selection.ALL);
+                Selection.ALL,
+                Optional.empty());
     }
 
     /** Returns the same run with some of its sections and field checks. */
@@ -87,7 +91,8 @@ public record Results(
                 zones,
                 run,
                 kept,
-                selection);
+                selection,
+                packed);
     }
 
     /** Returns the same run with its zones as they are known once all spans are. */
@@ -104,6 +109,7 @@ public record Results(
                 otherZones,
                 run,
                 kept,
-                selection);
+                selection,
+                packed);
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.spanroom.model.rank.Exclusion;
 import org.spanroom.model.rank.KeptTotals;
 import org.spanroom.model.rank.RankTotals;
@@ -33,11 +34,30 @@ final class SpanTally {
 
     /** Counts a span of which no more is known than this. */
     void add(Ranked row, long gained, double spanLengthM, double spanDrawnLengthM, List<String> keptValues) {
+        add(
+                row.verdict().findFirst(),
+                row.rank().isPresent(),
+                row.verdict().isPullDoubtful(),
+                gained,
+                spanLengthM,
+                spanDrawnLengthM,
+                keptValues);
+    }
+
+    /** Counts a span that has a rank or not, for a first reason. */
+    void add(
+            Optional<Exclusion> why,
+            boolean isRanked,
+            boolean isDoubtful,
+            long gained,
+            double spanLengthM,
+            double spanDrawnLengthM,
+            List<String> keptValues) {
         spans++;
-        row.verdict().findFirst().ifPresent(why -> excluded.merge(why, 1L, Long::sum));
-        if (row.rank().isPresent()) {
+        why.ifPresent(reason -> excluded.merge(reason, 1L, Long::sum));
+        if (isRanked) {
             ranked++;
-            doubtful += row.verdict().isPullDoubtful() ? 1 : 0;
+            doubtful += isDoubtful ? 1 : 0;
             positionsGained += gained;
             lengthM += spanLengthM;
             drawnLengthM += spanDrawnLengthM;

@@ -29,6 +29,10 @@ final class TableSection<R> {
         this.threads = threads;
     }
 
+    Table<R> table() {
+        return table;
+    }
+
     String name() {
         return table.name();
     }

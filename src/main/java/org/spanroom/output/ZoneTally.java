@@ -8,16 +8,26 @@ import org.spanroom.model.permit.Permits;
 import org.spanroom.model.permit.ZoneTouch;
 import org.spanroom.model.permit.ZoneUse;
 
-/** Counts spans and meters in each permit zone. For one thread at a time; sums are the same for the same chunks in the same order. */
+/**
+ * Counts spans and meters in each permit zone. For one thread at a time. Meters are added up as whole micrometers, so that the sums are the
+ * same in whatever order spans come.
+ */
 final class ZoneTally {
+    /** To a meter. */
+    private static final double MICROMETERS = 1e6;
+
     /** By the zone's place in the order of reading. */
     private final Map<Integer, Sum> sums = new HashMap<>();
 
-    private record Sum(long spans, double lengthM) {
+    private record Sum(long spans, long lengthMicrometers) {
         static final Sum NONE = new Sum(0, 0);
 
         Sum plus(Sum other) {
-            return new Sum(spans + other.spans, lengthM + other.lengthM);
+            return new Sum(spans + other.spans, lengthMicrometers + other.lengthMicrometers);
+        }
+
+        double lengthM() {
+            return lengthMicrometers / MICROMETERS;
         }
     }
 
@@ -27,7 +37,7 @@ final class ZoneTally {
     }
 
     private void add(ZoneTouch touch) {
-        sums.merge(touch.zone().sequence(), new Sum(1, touch.lengthM()), Sum::plus);
+        sums.merge(touch.zone().sequence(), new Sum(1, Math.round(touch.lengthM() * MICROMETERS)), Sum::plus);
     }
 
     /** Adds what another has counted, which then begins at zero. */

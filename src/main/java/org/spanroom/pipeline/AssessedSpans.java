@@ -3,17 +3,23 @@ package org.spanroom.pipeline;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.stream.IntStream;
+import org.spanroom.model.effort.MoneyRanges;
 import org.spanroom.model.effort.MoneyTotals;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.FieldCheck;
+import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.model.rank.SpanOffer;
 import org.spanroom.model.rank.Verdict;
+import org.spanroom.output.PackedSpans;
+import org.spanroom.output.PlacedSpan;
 import org.spanroom.parallel.ParallelRanges;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Ranking;
@@ -24,8 +30,9 @@ import org.spanroom.rank.TopScores;
 /**
  * All spans of a run in the order of the ranking.
  *
- * <p>Each span is assessed twice: once for its place in the order, of which a score, its bends and a few figures are kept, and again when it
- * is written. Assessing is pure and takes microseconds; keeping what it finds would take kilobytes for each of millions.
+ * <p>Each span is assessed for its place in the order, of which a score, its bends, a few figures and, packed, the cells of its row are kept. Where
+ * there is not the memory for rows, or more is written than they have, it is assessed again when it is written. Assessing is pure and takes
+ * microseconds; keeping all that it finds would take kilobytes for each of millions.
  */
 final class AssessedSpans implements RankedSpans {
     /** More than a year's work; after these, run again. */
@@ -61,12 +68,16 @@ final class AssessedSpans implements RankedSpans {
             var into = new Collectors(
                     look.sureness().map(RankConfidenceRun::begin),
                     look.money().begin(),
-                    look.scenarios().begin());
+                    look.scenarios().begin(),
+                    look.packed().map(PackedSpans::newFiller));
             return (from, to) -> {
                 for (int number = from; number < to; number++) {
                     Assessment assessment = assessor.assess(number, spans.get(number));
                     look.doubts().report(assessment);
-                    standing.add(number, assessment, run, into);
+                    RankedSpan stands = standing.add(number, assessment, run, into);
+                    if (into.rows().isPresent()) {
+                        into.rows().get().add(number, standing.row(number, stands, assessor));
+                    }
                 }
                 look.progress().advance(to - from);
             };
@@ -81,11 +92,16 @@ final class AssessedSpans implements RankedSpans {
             Optional<RankConfidenceRun> sureness,
             MoneyRun money,
             ScenarioRun scenarios,
+            Optional<PackedSpans> packed,
             Progress progress,
             int threads) {}
 
     /** What one thread collects in. */
-    private record Collectors(Optional<TopScores> scores, MoneyRun.Sums money, ScenarioRun.Sums scenarios) {}
+    private record Collectors(
+            Optional<TopScores> scores,
+            MoneyRun.Sums money,
+            ScenarioRun.Sums scenarios,
+            Optional<PackedSpans.Filler> rows) {}
 
     /** The rank of each span, the confidence in it, and what else is kept of it. */
     private record Standing(
@@ -99,8 +115,9 @@ final class AssessedSpans implements RankedSpans {
             return new Standing(new Standings(spans), figures, look.sureness(), look.money(), look.scenarios());
         }
 
-        void add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
-            Verdict verdict = ranking.stand(number, assessment, standings);
+        RankedSpan add(int number, Assessment assessment, RunRanking ranking, Collectors into) {
+            RankedSpan stands = ranking.stand(number, assessment, standings);
+            Verdict verdict = stands.verdict();
             figures.add(number, assessment, verdict);
             scenarios.add(number, assessment, !verdict.isExcluded(), ranking, into.scenarios());
             if (!verdict.isExcluded()) {
@@ -111,7 +128,31 @@ final class AssessedSpans implements RankedSpans {
             } else if (verdict.mayOpen()) {
                 sureness.ifPresent(run -> figures.addDraws(number, run.feasibleDraws(assessment)));
             }
+            return stands;
         }
+
+        /** Returns a span with all that its row has, apart from what follows from all spans. */
+        RankedSpan row(int number, RankedSpan stands, SpanAssessor assessor) {
+            return AssessedSpans.row(
+                    stands,
+                    new SpanOffer(
+                            assessor.newDuct(stands.assessment()),
+                            figures.figures().feasibleDraws(number)),
+                    scenarios,
+                    sureness.map(run -> run.soFar(number)),
+                    money.of(number));
+        }
+    }
+
+    private static RankedSpan row(
+            RankedSpan stands,
+            SpanOffer offer,
+            ScenarioRun scenarios,
+            Optional<RankConfidence> sureness,
+            Optional<MoneyRanges> ranges) {
+        RankedSpan span =
+                stands.withScenarios(scenarios.gains(stands.assessment())).withOffer(offer);
+        return span.rank().isEmpty() ? span : span.withSureness(sureness).withMoney(ranges);
     }
 
     @Override
@@ -123,13 +164,32 @@ final class AssessedSpans implements RankedSpans {
     public RankedSpan at(int place) {
         int number = order[place];
         Assessment assessment = assessor.assess(number, spans.get(number));
-        RankedSpan span = ranking.ranked(place, standings, assessment)
-                .withScenarios(scenarios.gains(assessment))
-                .withOffer(new SpanOffer(assessor.newDuct(assessment), figures.feasibleDraws(number)));
-        return span.rank().isEmpty()
-                ? span
-                : span.withSureness(sureness.map(run -> run.of(number, assessment)))
-                        .withMoney(money.of(number));
+        RankedSpan stands = ranking.ranked(place, standings, assessment);
+        return row(
+                stands,
+                new SpanOffer(assessor.newDuct(assessment), figures.feasibleDraws(number)),
+                scenarios,
+                stands.rank().isEmpty() ? Optional.empty() : sureness.map(run -> run.of(number, assessment)),
+                money.of(number));
+    }
+
+    /** Returns the span at a place as far as its row was not packed. */
+    PlacedSpan placed(int place, int bankPlace) {
+        int number = order[place];
+        boolean isRanked = place < standings.countRanked();
+        return new PlacedSpan(
+                spans,
+                number,
+                isRanked ? OptionalInt.of(place + 1) : OptionalInt.empty(),
+                bankPlace,
+                isRanked && sureness.isPresent() ? OptionalDouble.of(topRatio(number)) : OptionalDouble.empty());
+    }
+
+    private double topRatio(int number) {
+        RankConfidenceRun run = sureness.orElseThrow();
+        return run.mayBeTop(number)
+                ? run.of(number, assessor.assess(number, spans.get(number))).topRatio()
+                : 0;
     }
 
     /** Returns what to go and measure first: on spans of which it is open whether they belong to the top. */

@@ -8,6 +8,7 @@ import org.spanroom.model.Line;
 import org.spanroom.model.network.Network;
 import org.spanroom.model.network.Route;
 import org.spanroom.model.rank.SpanFigures;
+import org.spanroom.output.table.PackedRows;
 import org.spanroom.rank.SectionGroups;
 
 /**
@@ -27,6 +28,9 @@ final class MemoryNeed {
     private static final long VAULT_BYTES = 200;
     private static final long ALWAYS_BYTES = 40L << 20;
 
+    /** What is usually needed in addition to the least, and what a collector needs to work in. */
+    private static final double USUAL_RATIO = 1.5;
+
     /** Fewer go into the smallest memory that is ever given. */
     private static final int FEWEST_SPANS = 50_000;
 
@@ -40,9 +44,10 @@ final class MemoryNeed {
      *
      * @param simulated whether the assessment simulates what is uncertain
      * @param heapBytes the most that Java may use
+     * @return whether there is room for the rows of the spans, packed, too
      * @throws NotEnoughMemoryException if that is surely too little
      */
-    static void demand(List<Route> routes, Network network, boolean simulated, long heapBytes) {
+    static boolean demand(List<Route> routes, Network network, boolean simulated, long heapBytes) {
         int spans = network.spans().size();
         long needed = leastBytes(routes, network, simulated);
         if (spans >= FEWEST_SPANS && needed > heapBytes) {
@@ -56,6 +61,7 @@ final class MemoryNeed {
                     heapBytes / MEBIBYTE,
                     2 * needed / MEBIBYTE));
         }
+        return (needed + (long) PackedRows.EXPECTED_ROW_BYTES * spans) * USUAL_RATIO < heapBytes;
     }
 
     private static long leastBytes(List<Route> routes, Network network, boolean simulated) {

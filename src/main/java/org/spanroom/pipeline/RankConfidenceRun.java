@@ -94,6 +94,11 @@ final class RankConfidenceRun {
         leastThreshold = Arrays.stream(thresholds).min().orElse(0);
     }
 
+    /** Returns the confidence in a span's rank as far as it is known before all spans have been taken: without the chance of the top. */
+    RankConfidence soFar(int number) {
+        return new RankConfidence(feasible[number], low[number], high[number], 0);
+    }
+
     /** Returns the confidence in a span's rank. */
     RankConfidence of(int number, Assessment assessed) {
         double topRatio = 0;

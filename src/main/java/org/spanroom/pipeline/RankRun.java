@@ -31,6 +31,8 @@ import org.spanroom.model.rank.FieldCheck;
 import org.spanroom.model.rank.LearnedChances;
 import org.spanroom.model.survey.SurveyStop;
 import org.spanroom.output.OutputSettings;
+import org.spanroom.output.PackedResult;
+import org.spanroom.output.PackedSpans;
 import org.spanroom.output.ResultWriter;
 import org.spanroom.output.Results;
 import org.spanroom.output.RunRecord;
@@ -112,7 +114,9 @@ public final class RankRun {
     private RankSummary run(RunStart start, Optional<ReferenceSystem> askedCrs) {
         Spans spans = readAndCut();
         Network network = spans.network();
-        AssessedSpans ranked = rank(network, spans.permits(), spans.learned());
+        Optional<PackedSpans> rows =
+                spans.roomForRows() && start.selection().isAll() ? packedRows(network) : Optional.empty();
+        AssessedSpans ranked = rank(network, spans.permits(), spans.learned(), rows);
         var record = new RunRecord(start.version(), start.startedAt(), ConfigReader.asMap(config), spans.inputs());
         List<FieldCheck> checks = ranked.fieldChecks(SpanRun.threads(config), progress);
         progress.begin("form sections", -1);
@@ -126,9 +130,10 @@ public final class RankRun {
                 "%,d sections with a ranked span, %,d vaults to survey",
                 sections.countRanked(),
                 survey.size()));
+        BankPlaces bankPlaces = sections.bankPlaces();
         var results = new Results(
                 network,
-                sections.besideEachOther(ranked),
+                bankPlaces.among(ranked),
                 ranked.money(),
                 sections,
                 found,
@@ -138,7 +143,10 @@ public final class RankRun {
                 spans.zones(),
                 record,
                 config.inputs().routes().keep(),
-                start.selection());
+                start.selection(),
+                rows.filter(PackedSpans::isComplete)
+                        .map(all -> new PackedResult(
+                                all, ranked.figures(), place -> ranked.placed(place, bankPlaces.at(place)))));
         OutputSettings settings =
                 settings(start.overwrite(), askedCrs.orElse(spans.crs().identified()));
         WrittenResults written = write(results, settings, start.folder());
@@ -166,6 +174,7 @@ public final class RankRun {
      * @param crs the reference system of the routes
      * @param routes the record of their layer
      * @param learned what opened ducts say of the others
+     * @param roomForRows whether there is the memory to keep the rows of all spans, packed
      */
     private record Spans(
             Network network,
@@ -174,14 +183,15 @@ public final class RankRun {
             ReferenceSystem crs,
             InputRecord routes,
             List<RunRecord.Input> inputs,
-            LearnedChances learned) {}
+            LearnedChances learned,
+            boolean roomForRows) {}
 
     private Spans readAndCut() {
         InputData inputs = read();
         var permits = new PermitAssessor(inputs.zones(), config.permit(), access(config));
         Network network = cut(inputs);
         UsableInputs.demandSpans(inputs, network, findings, config.network().snapToleranceM());
-        MemoryNeed.demand(
+        boolean roomForRows = MemoryNeed.demand(
                 inputs.routes(),
                 network,
                 config.uncertainty().simulated(),
@@ -195,7 +205,23 @@ public final class RankRun {
                 inputs.crs(),
                 routes(inputs),
                 inputs.records().stream().map(RankRun::recordOf).toList(),
-                LearnedOfRun.chances(config, inputs));
+                LearnedOfRun.chances(config, inputs),
+                roomForRows);
+    }
+
+    /** Returns the store for rows; nothing where groups of columns are asked for, which take a second assessment. */
+    private Optional<PackedSpans> packedRows(Network network) {
+        if (!ColumnGroup.named(config.output().columns()).isEmpty()) {
+            return Optional.empty();
+        }
+        var written = new SpanLayout(
+                new Rescoring(config.scoring(), config.room()).criteria(),
+                network.spans().hasElevations(),
+                config.inputs().routes().keep(),
+                Set.of(),
+                config.inputs().fieldBook().file().isPresent());
+        return Optional.of(
+                new PackedSpans(written, config.units(), network.spans().size()));
     }
 
     private static InputRecord routes(InputData inputs) {
@@ -220,6 +246,12 @@ public final class RankRun {
 
     /** Returns all spans, assessed, the best first. */
     AssessedSpans rank(Network network, PermitAssessor permits, LearnedChances learned) {
+        return rank(network, permits, learned, Optional.empty());
+    }
+
+    /** @param rows packs the rows of the spans meanwhile */
+    private AssessedSpans rank(
+            Network network, PermitAssessor permits, LearnedChances learned, Optional<PackedSpans> rows) {
         progress.begin("assess spans", network.spans().size());
         var assessor = new SpanAssessor(config, permits, network.spans().size());
         Ranking ranking = ranking(config, learned);
@@ -231,6 +263,7 @@ public final class RankRun {
                         network.spans().size()),
                 new MoneyRun(config, assessor.rates(), network.spans().size()),
                 new ScenarioRun(config, assessor),
+                rows,
                 progress,
                 SpanRun.threads(config));
         var memory = new PackingMemory(config.output(), findings);

@@ -4,11 +4,8 @@ import java.util.AbstractList;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.RandomAccess;
-import org.spanroom.model.network.ContentsSource;
-import org.spanroom.model.network.Span;
 import org.spanroom.model.network.SpanList;
 import org.spanroom.model.rank.RankedSection;
-import org.spanroom.model.rank.RankedSpans;
 import org.spanroom.model.rank.SpanFigures;
 import org.spanroom.rank.SectionGroups;
 import org.spanroom.rank.Standings;
@@ -49,10 +46,9 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
         return groups.first(section);
     }
 
-    /** Returns the same spans, each with its place beside the other ducts of its section. */
-    RankedSpans besideEachOther(RankedSpans ranked) {
-        return BankPlaces.of(groups, place -> spans.duct(order[place]).id(), place -> isForth(order[place]))
-                .among(ranked);
+    /** Returns the places of the spans beside the other ducts of their sections. */
+    BankPlaces bankPlaces() {
+        return BankPlaces.of(groups, place -> spans.duct(order[place]).id(), place -> isForth(order[place]));
     }
 
     /** Two spans of a section are drawn the same way where this is the same of both. */
@@ -67,8 +63,8 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
             int number = order[place];
             int now = figures.positionsNow(number);
             int after = figures.positionsAfter(number);
-            boolean assumed = spans.duct(number).contentsSource() == ContentsSource.ASSUMED;
-            counts = counts.plus(isRanked(place), spans.duct(number).isSpare(), now, after, Math.max(0, after - now))
+            boolean assumed = figures.isAssumed(number);
+            counts = counts.plus(isRanked(place), figures.isSpare(number), now, after, Math.max(0, after - now))
                     .plusAssumed(isRanked(place) && assumed ? 1 : 0);
         }
         int first = groups.first(section);
@@ -81,16 +77,15 @@ final class RunSections extends AbstractList<RankedSection> implements RandomAcc
 
     private RankedSection.First first(int place) {
         int number = order[place];
-        Span span = spans.get(number);
         return new RankedSection.First(
                 spans.id(number),
-                span.from().id(),
-                span.to().id(),
+                spans.fromId(number),
+                spans.toId(number),
                 isRanked(place) ? OptionalInt.of(place + 1) : OptionalInt.empty(),
                 standings.points(number),
                 spans.lengthM(number),
                 figures.cautions(number),
-                Optional.of(span.lonLat()));
+                Optional.of(spans.lonLat(number)));
     }
 
     private boolean isRanked(int place) {

@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.spanroom.model.rank.Assessment;
 import org.spanroom.model.rank.GateAnswer;
 import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.model.rank.Score;
 import org.spanroom.model.rank.Verdict;
 
 /** A ranking of the spans of one run, of which any may be looked at again. Safe for use by several threads. */
@@ -24,17 +25,18 @@ public final class RunRanking {
      * Notes the rank of a span; the order of all follows from the scores alone. One without a score, of unknown contents while that
      * gate is open, ranks with those of 0 points.
      *
-     * @return what gates and cautions say of it
+     * @return the span with what decides its place; its rank, 0 if it has one, follows from all spans only
      */
-    public Verdict stand(int number, Assessment assessment, Standings standings) {
+    public RankedSpan stand(int number, Assessment assessment, Standings standings) {
         Verdict verdict = ranking.verdict(assessment, emptyDucts);
+        Score score = ranking.score(assessment);
         if (verdict.isExcluded()) {
             standings.excluded(number);
-        } else {
-            double points = ranking.score(assessment).totalPoints();
-            standings.ranked(number, Double.isNaN(points) ? 0 : points);
+            return new RankedSpan(OptionalInt.empty(), assessment, score, verdict);
         }
-        return verdict;
+        double points = score.totalPoints();
+        standings.ranked(number, Double.isNaN(points) ? 0 : points);
+        return new RankedSpan(OptionalInt.of(0), assessment, score, verdict);
     }
 
     /** Returns what gates and cautions say of a span, which need not be as the run has it. */

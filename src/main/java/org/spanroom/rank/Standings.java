@@ -70,17 +70,27 @@ public final class Standings {
         Comparator<Integer> exact = Comparator.comparing((Integer span) -> isExcluded(span))
                 .thenComparingDouble(span -> isExcluded(span) ? 0 : -points[span])
                 .thenComparing((a, b) -> compareIds.applyAsInt(a, b));
-        for (int from = 0; from < order.length; ) {
+        int[] begins = equalRuns(keys, bits);
+        IntStream.range(0, begins.length / 2)
+                .parallel()
+                .forEach(run -> sort(order, begins[2 * run], begins[2 * run + 1], exact));
+        return order;
+    }
+
+    /** Returns where runs of several spans with the same leading bits begin and end, one after another. */
+    private static int[] equalRuns(long[] keys, int bits) {
+        IntStream.Builder runs = IntStream.builder();
+        for (int from = 0; from < keys.length; ) {
             int to = from + 1;
-            while (to < order.length && keys[to] >>> bits == keys[from] >>> bits) {
+            while (to < keys.length && keys[to] >>> bits == keys[from] >>> bits) {
                 to++;
             }
             if (to - from > 1) {
-                sort(order, from, to, exact);
+                runs.add(from).add(to);
             }
             from = to;
         }
-        return order;
+        return runs.build().toArray();
     }
 
     /**

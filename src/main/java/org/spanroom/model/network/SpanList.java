@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.RandomAccess;
+import org.spanroom.model.Line;
 
 /**
  * All spans of a network, numbered from 0. A span may be put together again each time it is requested, since millions of them would
@@ -26,6 +27,31 @@ public abstract class SpanList extends AbstractList<Span> implements RandomAcces
 
     /** Returns the length that counts of a span. */
     public abstract double lengthM(int number);
+
+    /** Returns the length of a span's line on the ground, m. */
+    public double drawnLengthM(int number) {
+        return get(number).drawnLengthM();
+    }
+
+    /** Returns the line of a span in degrees, with its elevations where it has them. */
+    public Line lonLat(int number) {
+        return get(number).lonLat();
+    }
+
+    /** Returns the name of the vault that a span begins at. */
+    public String fromId(int number) {
+        return get(number).from().id();
+    }
+
+    /** Returns the name of the vault that a span ends at. */
+    public String toId(int number) {
+        return get(number).to().id();
+    }
+
+    /** Returns the names of the routes that a span is made of, in order. */
+    public List<String> routeIds(int number) {
+        return get(number).routeIds();
+    }
 
     /** Returns whether the line of any span has elevations. */
     public abstract boolean hasElevations();

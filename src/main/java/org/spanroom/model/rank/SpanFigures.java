@@ -3,6 +3,8 @@ package org.spanroom.model.rank;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import org.spanroom.model.network.ContentsSource;
+import org.spanroom.model.network.Duct;
 import org.spanroom.model.network.SpanList;
 
 /**
@@ -15,10 +17,14 @@ public final class SpanFigures {
     public static final int MOST_DRAWS = Long.SIZE;
 
     /** Memory for each span, without the draws of a simulation. */
-    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + 2 * Byte.BYTES;
+    public static final int SPAN_BYTES = 2 * Double.BYTES + 3 * Integer.BYTES + 3 * Byte.BYTES;
 
     /** Memory for each span that the draws of a simulation take. */
     public static final int DRAWS_BYTES = Long.BYTES;
+
+    private static final int SPARE = 1;
+    private static final int ASSUMED = 2;
+    private static final int DOUBTFUL = 4;
 
     private final double[] recoveryMoney;
     private final double[] siteHours;
@@ -27,6 +33,7 @@ public final class SpanFigures {
     private final int[] recoveryLeadDays;
     private final byte[] exclusions;
     private final byte[] cautions;
+    private final byte[] flags;
     private final long[] feasibleDraws;
     private final List<Exclusion> reasons = new CopyOnWriteArrayList<>();
 
@@ -38,6 +45,7 @@ public final class SpanFigures {
         recoveryLeadDays = new int[spans];
         exclusions = new byte[spans];
         cautions = new byte[spans];
+        flags = new byte[spans];
         feasibleDraws = new long[simulated ? spans : 0];
     }
 
@@ -70,6 +78,21 @@ public final class SpanFigures {
     public Optional<Exclusion> exclusion(int number) {
         int reason = exclusions[number];
         return reason == 0 ? Optional.empty() : Optional.of(reasons.get(reason - 1));
+    }
+
+    /** Returns whether the duct is spare; see {@link Duct#isSpare}. */
+    public boolean isSpare(int number) {
+        return (flags[number] & SPARE) != 0;
+    }
+
+    /** Returns whether the number of innerducts or cables in the duct is assumed; see {@link Duct#contentsSource}. */
+    public boolean isAssumed(int number) {
+        return (flags[number] & ASSUMED) != 0;
+    }
+
+    /** Returns whether the pull is possible only with good lubrication; see {@link Verdict#isPullDoubtful}. */
+    public boolean isPullDoubtful(int number) {
+        return (flags[number] & DOUBTFUL) != 0;
     }
 
     /** Returns how many cautions the span has, those of open gates included. */
@@ -110,6 +133,10 @@ public final class SpanFigures {
             figures.recoveryLeadDays[number] = assessment.permits().recoveryLeadDays();
             verdict.findFirst().ifPresent(reason -> figures.exclusions[number] = place(reason));
             figures.cautions[number] = (byte) Math.min(Byte.MAX_VALUE, verdict.cautionCount());
+            Duct duct = assessment.span().duct();
+            figures.flags[number] = (byte) ((duct.isSpare() ? SPARE : 0)
+                    | (duct.contentsSource() == ContentsSource.ASSUMED ? ASSUMED : 0)
+                    | (verdict.isPullDoubtful() ? DOUBTFUL : 0));
         }
 
         /** Takes the draws of the simulation in which a span is feasible. */

@@ -16,6 +16,14 @@ public final class RankConfidenceColumns {
             "Chance that every innerduct can be pulled and room is gained, with assumed and uncertain values varied.",
             percent(RankConfidence::feasibleRatio));
 
+    /** Known only once all spans were simulated. */
+    public static final Column<RankedSpan> TOP = Column.real(
+            "top_chance_pct",
+            "top_pct",
+            1,
+            "Chance that the span is in the top of the ranking: the first uncertainty.top_count spans.",
+            percent(RankConfidence::topRatio));
+
     private RankConfidenceColumns() {}
 
     public static List<Column<RankedSpan>> all() {
@@ -33,12 +41,7 @@ public final class RankConfidenceColumns {
                         2,
                         "90th percentile of the simulated score.",
                         cell(RankConfidence::scoreHighPoints)),
-                Column.real(
-                        "top_chance_pct",
-                        "top_pct",
-                        1,
-                        "Chance that the span is in the top of the ranking: the first uncertainty.top_count spans.",
-                        percent(RankConfidence::topRatio)));
+                TOP);
     }
 
     /** Returns the names of all of them, in their order. */

@@ -102,11 +102,25 @@ public final class ByteBlock {
     }
 
     public void littleDouble(double value) {
+        littleLong(Double.doubleToLongBits(value));
+    }
+
+    public void littleLong(long value) {
         need(8);
-        long bits = Double.doubleToLongBits(value);
         for (int shift = 0; shift < 64; shift += 8) {
-            array[used++] = (byte) (bits >>> shift);
+            array[used++] = (byte) (value >>> shift);
         }
+    }
+
+    /** Puts a number in groups of seven bits, the lowest first, of which all but the last have the eighth bit set. */
+    public void varint(long value) {
+        need(10);
+        long rest = value;
+        while ((rest & ~0x7FL) != 0) {
+            array[used++] = (byte) (rest | 0x80);
+            rest >>>= 7;
+        }
+        array[used++] = (byte) rest;
     }
 
     private void need(int bytes) {

@@ -48,13 +48,19 @@ public final class Row<R> implements CellSink {
     }
 
     void load(R row) {
+        begin(
+                table.geometry() == GeometryKind.NONE
+                        ? Shape.EMPTY
+                        : table.shape().apply(row));
+        table.putCells(row, this);
+    }
+
+    /** Begins a row of a shape, whose cells are put next. */
+    void begin(Shape itsShape) {
         next = 0;
         text.clear();
         Arrays.fill(starts, NOT_WRITTEN);
-        table.putCells(row, this);
-        shape = table.geometry() == GeometryKind.NONE
-                ? Shape.EMPTY
-                : table.shape().apply(row);
+        shape = itsShape;
         placed = null;
         onLonLat = null;
     }

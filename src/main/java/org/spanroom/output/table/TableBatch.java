@@ -28,6 +28,25 @@ public final class TableBatch<R> {
         }
     }
 
+    /**
+     * Adds a row that was packed.
+     *
+     * @param packed has read the row
+     * @param order the places of the table's columns among the packed ones
+     * @param found what cells that were not packed are found from
+     */
+    public <L> void add(PackedRows<?, L>.Reader packed, int[] order, L found, Shape shape) {
+        rows++;
+        if (batches.isEmpty()) {
+            return;
+        }
+        row.begin(shape);
+        packed.put(order, found, row);
+        for (TableFile.RowBatch batch : batches) {
+            batch.add(row);
+        }
+    }
+
     /** Moves the rows to the end of their files, and returns how many there were. */
     public int append() {
         batches.forEach(TableFile.RowBatch::append);

@@ -1,0 +1,84 @@
+package org.spanroom.output;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import org.spanroom.model.UnitSystem;
+import org.spanroom.model.rank.RankedSpan;
+import org.spanroom.output.columns.SpanColumns;
+import org.spanroom.output.columns.SpanLayout;
+import org.spanroom.output.table.Column;
+import org.spanroom.output.table.PackedRows;
+import org.spanroom.output.table.Table;
+import org.spanroom.output.table.UsColumns;
+
+/**
+ * The rows of the spans, packed while each span is assessed for its place, so that it needs to be assessed only once. Only the core columns and
+ * what later commands need are packed: whoever asks for groups of columns gets them from a second assessment.
+ */
+public final class PackedSpans {
+    private final List<Column<RankedSpan>> all;
+    private final PackedRows<RankedSpan, PlacedSpan> rows;
+    private final ConcurrentLinkedQueue<ZoneTally> zones = new ConcurrentLinkedQueue<>();
+
+    /**
+     * Prepares the rows of a run.
+     *
+     * @param layout what the tables depend on, without groups
+     * @param spans how many there are
+     */
+    public PackedSpans(SpanLayout layout, UnitSystem units, int spans) {
+        Map<String, Column<RankedSpan>> byName = new LinkedHashMap<>();
+        SpanColumns.forLater(layout).columns().forEach(column -> byName.putIfAbsent(column.name(), column));
+        UsColumns.in(SpanColumns.table(layout), units)
+                .columns()
+                .forEach(column -> byName.putIfAbsent(column.name(), column));
+        all = new ArrayList<>(byName.values());
+        rows = new PackedRows<>(all, PlacedSpan.columns(all.stream()), spans);
+    }
+
+    /** Packs rows, for one thread. */
+    public final class Filler {
+        private final PackedRows<RankedSpan, PlacedSpan>.Filler filler = rows.newFiller();
+        private final ZoneTally touched = new ZoneTally();
+
+        private Filler() {
+            zones.add(touched);
+        }
+
+        /** Packs the row of a span, whose rank and whose chance of the top need not be right yet. */
+        public void add(int number, RankedSpan span) {
+            filler.add(number, span);
+            touched.add(span.assessment().permits());
+        }
+    }
+
+    /** Returns what one thread packs rows with. */
+    public Filler newFiller() {
+        return new Filler();
+    }
+
+    /** Returns whether all rows could be held. */
+    public boolean isComplete() {
+        return !rows.isFull();
+    }
+
+    PackedRows<RankedSpan, PlacedSpan>.Reader newReader() {
+        return rows.newReader();
+    }
+
+    /** Returns the places of a table's columns among the packed ones. */
+    int[] order(Table<RankedSpan> table) {
+        List<String> names = all.stream().map(Column::name).toList();
+        return table.columns().stream()
+                .mapToInt(column -> names.indexOf(column.name()))
+                .toArray();
+    }
+
+    /** Adds what the spans touch to a tally. */
+    void addZones(ZoneTally tally) {
+        zones.forEach(tally::take);
+    }
+}
