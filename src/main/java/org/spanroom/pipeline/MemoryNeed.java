@@ -29,7 +29,7 @@ final class MemoryNeed {
     private static final long ALWAYS_BYTES = 40L << 20;
 
     /** What is usually needed in addition to the least, and what a collector needs to work in. */
-    private static final double USUAL_RATIO = 1.5;
+    private static final double USUAL_RATIO = 1.2;
 
     /** Fewer go into the smallest memory that is ever given. */
     private static final int FEWEST_SPANS = 50_000;

@@ -12,6 +12,7 @@ import org.spanroom.model.rank.RankConfidence;
 import org.spanroom.model.rank.RankedSpan;
 import org.spanroom.rank.FieldCheckFinder;
 import org.spanroom.rank.Simulation;
+import org.spanroom.rank.SpanOutlook;
 import org.spanroom.rank.TopScores;
 
 /**
@@ -103,8 +104,9 @@ final class RankConfidenceRun {
     RankConfidence of(int number, Assessment assessed) {
         double topRatio = 0;
         if (mayBeTop(number)) {
-            topRatio =
-                    TopScores.topRatio(simulation.scores(outlooks.of(assessed)).bySample(), thresholds);
+            SpanOutlook outlook = outlooks.of(assessed);
+            boolean possible = TopScores.topRatio(simulation.mostPoints(outlook, samples), thresholds) > 0;
+            topRatio = possible ? TopScores.topRatio(simulation.scores(outlook).bySample(), thresholds) : 0;
         }
         return new RankConfidence(feasible[number], low[number], high[number], topRatio);
     }

@@ -3,9 +3,7 @@ package org.spanroom.rank;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.spanroom.model.Answer;
 import org.spanroom.model.effort.VaultAccess;
 import org.spanroom.model.network.Span;
@@ -28,6 +26,7 @@ import org.spanroom.model.rank.Unknown;
  */
 public final class FieldCheckFinder {
     private static final int FRICTION_STATES = 5;
+    private static final int SAMPLES = UncertaintySettings.FIELD_CHECK_SAMPLES;
 
     /** A change is treated as noise up to this many of its standard errors. */
     private static final double STANDARD_ERRORS = 2;
@@ -100,27 +99,55 @@ public final class FieldCheckFinder {
 
     /** Returns the checks worth making on one ranked span. */
     public List<FieldCheck> find(RankedSpan ranked, SpanOutlook span) {
-        Map<Unknown, Counts> counts = new EnumMap<>(Unknown.class);
-        for (Unknown unknown : Unknown.values()) {
-            counts.put(unknown, new Counts());
+        if (TopScores.countTop(simulation.mostPoints(span, SAMPLES), thresholds) / (double) SAMPLES
+                < leastChangeRatio) {
+            return List.of();
         }
-        int[] tops = new int[1];
-        simulation.draw(span, UncertaintySettings.FIELD_CHECK_SAMPLES, (sample, scorePoints, feasible, drawn) -> {
-            boolean isTop = TopScores.isTop(scorePoints, thresholds[sample % thresholds.length]);
-            tops[0] += isTop ? 1 : 0;
-            counts.forEach((unknown, count) -> count.add(state(unknown, drawn), isTop));
-        });
-        double topRatio = tops[0] / (double) UncertaintySettings.FIELD_CHECK_SAMPLES;
+        int tops = countTops(span);
+        // No knowledge makes a decision right more often than always.
+        int wrong = Math.min(tops, SAMPLES - tops);
+        if (wrong / (double) SAMPLES < leastChangeRatio) {
+            return List.of();
+        }
+        Counts[] counts = counts(span);
         var checks = new ArrayList<FieldCheck>();
-        counts.forEach((unknown, count) -> {
+        Unknown[] unknowns = Unknown.values();
+        for (int i = 0; i < unknowns.length; i++) {
+            Unknown unknown = unknowns[i];
+            Counts count = counts[i];
             double changeRatio = count.changeRatio();
             if (isWorthwhile(changeRatio, count.standardErrorRatio())) {
                 Vault vault = vault(ranked, unknown);
                 List<String> cautions = CrewCautions.of(ranked, vault, access);
-                checks.add(new FieldCheck(ranked, unknown, topRatio, changeRatio, vault, cautions));
+                checks.add(new FieldCheck(ranked, unknown, tops / (double) SAMPLES, changeRatio, vault, cautions));
+            }
+        }
+        return checks;
+    }
+
+    private int countTops(SpanOutlook span) {
+        int[] tops = new int[1];
+        simulation.draw(
+                span, SAMPLES, (sample, scorePoints, feasible, drawn) -> tops[0] += isTop(sample, scorePoints) ? 1 : 0);
+        return tops[0];
+    }
+
+    /** Returns the counts of each unknown, in the order of the constants. */
+    private Counts[] counts(SpanOutlook span) {
+        Unknown[] unknowns = Unknown.values();
+        Counts[] counts = new Counts[unknowns.length];
+        Arrays.setAll(counts, unknown -> new Counts());
+        simulation.draw(span, SAMPLES, (sample, scorePoints, feasible, drawn) -> {
+            boolean isTop = isTop(sample, scorePoints);
+            for (int i = 0; i < counts.length; i++) {
+                counts[i].add(state(unknowns[i], drawn), isTop);
             }
         });
-        return checks;
+        return counts;
+    }
+
+    private boolean isTop(int sample, double scorePoints) {
+        return TopScores.isTop(scorePoints, thresholds[sample % thresholds.length]);
     }
 
     private boolean isWorthwhile(double changeRatio, double standardErrorRatio) {

@@ -164,8 +164,12 @@ public final class Ranking {
 
     /** Returns a simulation that scores what it draws by this ranking. */
     public Simulation simulation(UncertaintySettings uncertainty) {
+        int easePlace = criteria.indexOf(Criterion.EASE_PULL);
+        double easeMostPoints = easePlace < 0
+                ? 0
+                : yardsticks.get(easePlace).points(curves.get(easePlace).mostValue());
         return new Simulation(
-                uncertainty, this::pointsOf, criteria.indexOf(Criterion.EASE_PULL), criteria.indexOf(Criterion.SAVING));
+                uncertainty, this::pointsOf, easePlace, criteria.indexOf(Criterion.SAVING), easeMostPoints);
     }
 
     /** Returns the points that one criterion gives for a quantity. */

@@ -22,6 +22,12 @@ public final class Simulation {
     private final Points points;
     private final int easePlace;
     private final int savingPlace;
+    private final double easeMostPoints;
+
+    /** A simulation of which it is not known how many points the pull can give at most. */
+    Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
+        this(settings, points, easePlace, savingPlace, Double.POSITIVE_INFINITY);
+    }
 
     /**
      * Prepares a simulation.
@@ -29,9 +35,11 @@ public final class Simulation {
      * @param points what each criterion adds to a score
      * @param easePlace which of the quantities is the utilization of the pull in percent; -1 where none is
      * @param savingPlace which of them is the saving per money spent; -1 where none is
+     * @param easeMostPoints the most that the criterion of the pull adds, whatever the utilization
      */
-    Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace) {
+    Simulation(UncertaintySettings settings, Points points, int easePlace, int savingPlace, double easeMostPoints) {
         this.settings = settings;
+        this.easeMostPoints = easeMostPoints;
         this.points = points;
         this.easePlace = easePlace;
         this.savingPlace = savingPlace;
@@ -119,6 +127,29 @@ public final class Simulation {
         }
     }
 
+    /**
+     * Returns the most that a span can score in each sample, whatever its friction, its situation and its state: never less than what it
+     * scores. In a hundredth of the time of drawing.
+     */
+    public double[] mostPoints(SpanOutlook span, int samples) {
+        double[] most = new double[samples];
+        for (SpanOutlook.Situation situation : span.situations()) {
+            if (!situation.gainsRoom()) {
+                continue;
+            }
+            double fixed = fixedPoints(situation.quantities());
+            int period = savingPlace < 0 ? 1 : Math.max(1, situation.savingRatios().length);
+            double[] ofDraw = new double[period];
+            for (int draw = 0; draw < period; draw++) {
+                ofDraw[draw] = fixed + ((easePlace < 0 ? 0 : easeMostPoints) + savingPoints(situation, draw));
+            }
+            for (int sample = 0; sample < samples; sample++) {
+                most[sample] = Math.max(most[sample], ofDraw[sample % period]);
+            }
+        }
+        return most;
+    }
+
     /** The points of all criteria that friction and rates leave as they are. */
     private double fixedPoints(double[] quantities) {
         double sum = 0;
@@ -130,14 +161,18 @@ public final class Simulation {
 
     private double variedPoints(SpanOutlook.Situation situation, double usedPercent, int sample) {
         double sum = easePlace < 0 ? 0 : points.of(easePlace, usedPercent);
+        return sum + savingPoints(situation, sample);
+    }
+
+    private double savingPoints(SpanOutlook.Situation situation, int sample) {
         if (savingPlace < 0) {
-            return sum;
+            return 0;
         }
         double[] savings = situation.savingRatios();
         double saving = savings.length > 0
                 ? savings[sample % savings.length]
                 : situation.quantities()[savingPlace];
-        return sum + points.of(savingPlace, saving);
+        return points.of(savingPlace, saving);
     }
 
     /** Returns the number of the situation that is drawn. */

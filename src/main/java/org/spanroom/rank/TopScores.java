@@ -42,11 +42,16 @@ public final class TopScores {
 
     /** Returns the share of samples in which these scores are among the top. */
     public static double topRatio(double[] bySample, double[] thresholds) {
+        return countTop(bySample, thresholds) / (double) bySample.length;
+    }
+
+    /** Returns in how many of some samples such scores are among the top. */
+    static int countTop(double[] bySample, double[] thresholds) {
         int top = 0;
         for (int sample = 0; sample < bySample.length; sample++) {
             top += isTop(bySample[sample], thresholds[sample % thresholds.length]) ? 1 : 0;
         }
-        return top / (double) bySample.length;
+        return top;
     }
 
     static boolean isTop(double scorePoints, double thresholdPoints) {

@@ -1,5 +1,6 @@
 package org.spanroom.rank;
 
+import java.util.Arrays;
 import java.util.SortedMap;
 
 /** A piecewise-linear function from a quantity to a value, constant beyond its first and last point. */
@@ -10,6 +11,11 @@ final class ValueCurve {
     ValueCurve(SortedMap<Double, Double> points) {
         quantities = points.keySet().stream().mapToDouble(Double::doubleValue).toArray();
         values = points.values().stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** Returns the largest value of any quantity. */
+    double mostValue() {
+        return Arrays.stream(values).max().orElse(0);
     }
 
     /** Returns the value of a quantity; not a number for one that is not known. */
