@@ -14,6 +14,16 @@ final class Corners {
         this.last = last;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Corners that && Arrays.equals(first, that.first) && Arrays.equals(last, that.last);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(first) + Arrays.hashCode(last);
+    }
+
     int count() {
         return first.length;
     }

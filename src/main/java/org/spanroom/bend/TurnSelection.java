@@ -1,8 +1,6 @@
 package org.spanroom.bend;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.spanroom.model.bend.BendSettings;
@@ -34,27 +32,17 @@ final class TurnSelection {
 
     private final Trace trace;
     private final BendSettings settings;
+    private final Fits fits;
     private final Noise noise;
     private final double sigmaM;
     private final double toleranceM;
     private final double bendPrice;
-    private final Map<List<Integer>, Saving> answers = new LinkedHashMap<>();
-    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
-    private Corners corners = Corners.NONE;
 
     /** What joining some groups saves; asked again in every round, answered once. */
-    private record Question(int from, int to, Corners corners) {
-        List<Integer> key() {
-            List<Integer> key = new ArrayList<>(2 * corners.count() + 2);
-            key.add(from);
-            key.add(to);
-            for (int group = 0; group < corners.count(); group++) {
-                key.add(corners.first[group]);
-                key.add(corners.last[group]);
-            }
-            return key;
-        }
-    }
+    private final Map<Fits.Part, Saving> answers = new HashMap<>();
+
+    private final Saving nothing = new Saving(-1, Optional.empty(), 0);
+    private Corners corners = Corners.NONE;
 
     /** What joining saves: bounds at once; the exact value takes one additional fit, and is calculated when it is requested. */
     private final class Saving {
@@ -74,22 +62,24 @@ final class TurnSelection {
             return least > 0 || (most > 0 && exact() > 0);
         }
 
+        /** Compares exact values, which are calculated only where their bounds leave it open; the other's is needed next. */
         boolean isNoLessThan(Saving other) {
-            return least >= other.most - TIE || exact() >= other.exact() - TIE;
+            return least >= other.most - TIE || least >= other.exact() - TIE || exact() >= other.exact() - TIE;
         }
 
         private double exact() {
             if (Double.isNaN(exact)) {
-                exact = separate.isPresent() ? least + ChainFit.fit(separate.get(), sigmaM) : least;
+                exact = separate.isPresent() ? least + fits.fit(separate.get()).cost() : least;
             }
             return exact;
         }
     }
 
-    TurnSelection(Trace trace, BendSettings settings, Noise noise) {
-        this.trace = trace;
+    TurnSelection(Fits fits, BendSettings settings) {
+        this.trace = fits.trace;
         this.settings = settings;
-        this.noise = noise;
+        this.fits = fits;
+        this.noise = fits.noise;
         this.sigmaM = noise.sigmaM;
         this.bendPrice = noise.bendPrice();
         this.toleranceM = NoiseLevel.toleranceM(noise, settings);
@@ -249,22 +239,28 @@ final class TurnSelection {
         if (stretch > MOST_STRETCH && (Double.isInfinite(stretch) || last - first + 1 < WITNESSES)) {
             return nothing;
         }
-        var question = new Question(windowStart(fromGroup), windowEnd(toGroup), corners.slice(fromGroup, toGroup + 1));
-        return answers.computeIfAbsent(question.key(), key -> saves(question, stretch));
+        var part =
+                new Fits.Part(corners.slice(fromGroup, toGroup + 1), windowStart(fromGroup), windowEnd(toGroup));
+        Saving known = answers.get(part);
+        if (known == null) {
+            known = saves(part, stretch);
+            answers.put(part, known);
+        }
+        return known;
     }
 
-    private Saving saves(Question question, double stretch) {
-        Corners apart = question.corners();
-        double price = bendPrice * (apart.count() - 1);
-        var separate = new TangentChain(trace, noise, apart, question.from(), question.to());
+    private Saving saves(Fits.Part apart, double stretch) {
+        Corners groups = apart.corners();
+        double price = bendPrice * (groups.count() - 1);
+        TangentChain separate = fits.unfitted(apart);
         separate.settle();
         double bound = separate.squares() / (sigmaM * sigmaM);
-        var joined = new TangentChain(trace, noise, apart.merged(0, apart.count() - 1), question.from(), question.to());
-        double one = ChainFit.fitUnlessAbove(joined, sigmaM, bound + price);
-        if (one > bound + price || !isWitnessed(joined, stretch)) {
+        var joined = new Fits.Part(groups.merged(0, groups.count() - 1), apart.from(), apart.to());
+        Fits.Fitted one = fits.fitUnlessAbove(joined, bound + price);
+        if (one.cost() > bound + price || !isWitnessed(one.chain(), stretch)) {
             return nothing;
         }
-        return new Saving(price - one, Optional.of(separate), bound);
+        return new Saving(price - one.cost(), Optional.of(separate), bound);
     }
 
     /** Returns whether enough vertices show one arc; where its chords are longer than is common, also between its ends. */
@@ -304,10 +300,10 @@ final class TurnSelection {
         if (without < price) {
             return true;
         }
-        var bent = new TangentChain(trace, noise, corners.slice(group, last + 1), from, to);
+        TangentChain bent = fits.unfitted(new Fits.Part(corners.slice(group, last + 1), from, to));
         bent.settle();
         double asCorners = bent.squares() / (sigmaM * sigmaM);
-        return without - asCorners < price && without - ChainFit.fit(bent, sigmaM) < price;
+        return without - asCorners < price && without - fits.fit(bent).cost() < price;
     }
 
     private int windowStart(int group) {

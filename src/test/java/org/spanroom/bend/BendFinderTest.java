@@ -348,7 +348,7 @@ class BendFinderTest {
     @ParameterizedTest(name = "bends every {0} m")
     @ValueSource(doubles = {40, 160, 2000})
     void workGrowsInProportionToTheVertices(double straightM) {
-        assertThat((double) visits(straightM, 3000) / visits(straightM, 750)).isLessThan(5.5);
+        assertThat((double) visits(straightM, 6000) / visits(straightM, 1500)).isLessThan(5.5);
     }
 
     private long visits(double straightM, int vertices) {
