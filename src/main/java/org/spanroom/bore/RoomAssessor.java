@@ -22,7 +22,7 @@ public final class RoomAssessor {
     /** Names the way of searching: what another way found is no answer for this one. Change it with the search. */
     public static final String METHOD = "2";
 
-    /** More innerducts, cables and cells than this are in no duct, and their room is as unknown as that of contents not recorded. */
+    /** A duct of more innerducts, cables and cells than this is not packed: its room stays unknown. */
     static final int MOST_THINGS = 300;
 
     /** As many as a city of half a million ducts has; about a kilobyte each. */
